@@ -1,0 +1,1 @@
+"""Reads a note text into a draft record."""

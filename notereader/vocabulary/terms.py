@@ -1,0 +1,47 @@
+"""Words of the notes with what they mean: kind, value and every way of writing them."""
+
+from collections.abc import Iterator
+from functools import cache
+from typing import Any
+
+from pydantic import BaseModel, ConfigDict
+
+from notereader.vocabulary.places import resource_file
+from notereader.vocabulary.sutures import materials, stitches
+
+# Each of these files holds tables [kind."value"] with `words` and a `source`.
+TERM_FILES = ("anatomy.toml", "headings.toml", "findings.toml", "cues.toml", "care.toml")
+
+
+class Term(BaseModel):
+    """One meaning: `kind` says what sort of thing it is, `value` which one, `words` how notes write it.
+
+    `exact` words are matched with their capitals as written ("IF" is a finger, "if" is not).
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    kind: str
+    value: str
+    words: tuple[str, ...] = ()
+    exact: tuple[str, ...] = ()
+    source: str = "common practice, no source"
+    note: str = ""
+
+
+def terms_of(raw: dict[str, Any]) -> Iterator[Term]:
+    """Yield the terms of one parsed file: every table [kind.value]."""
+    for kind, entries in raw.items():
+        if isinstance(entries, dict):
+            for value, entry in entries.items():
+                yield Term(kind=kind, value=value, **entry)
+
+
+@cache
+def terms() -> tuple[Term, ...]:
+    """Return every term of the term files, the stitches and the materials."""
+    found = [term for name in TERM_FILES for term in terms_of(resource_file(name))]
+    for s in stitches().values():
+        found.append(Term(kind="stitch", value=s.name, words=(s.name, *s.aliases), source=s.source))
+    found += [Term(kind="material", value=m.name, words=m.words, source=m.source) for m in materials().values()]
+    return tuple(found)
