@@ -1,0 +1,118 @@
+"""The casebook: the list of cases, adding to it, and opening one."""
+
+import unicodedata
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from pathlib import Path
+
+from sqlalchemy import select
+from sqlalchemy.orm import Session
+
+from notereader.casebook.case import OpenCase, without_text
+from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow
+from notereader.casebook.schema import prepare
+from notereader.casebook.store import Store, resolve
+from notereader.casebook.summary import storable, summary_of
+from notereader.record import Record
+
+
+@dataclass(frozen=True, slots=True)
+class CaseLine:
+    """One line of the list of cases. `state` is imported, in work or confirmed; `facts_open` counts proposed facts."""
+
+    id: int
+    title: str
+    state: str
+    operation_date: date | None
+    digits: tuple[str, ...]
+    tendons: tuple[str, ...]
+    changed_at: datetime
+    facts_open: int
+
+
+class Casebook:
+    """Where cases live between sessions.
+
+    `url` is None for the person's own casebook, the path of a .db file, or the URL of a server database. Raises
+    CasebookFault where it cannot be used. `notices` are sentences the person should be told after opening, such as
+    that a damaged file was mended.
+    """
+
+    def __init__(self, url: str | Path | None = None, *, wait_seconds: float = 5.0) -> None:
+        self.notices: list[str] = []
+        self._store = Store(*resolve(url), wait_seconds)
+        prepare(self._store)
+
+    def add(self, record: Record, *, title: str = "") -> int:
+        """Take in a record as a new case in state 'imported' and return the case's number. Durable on return."""
+        title = storable(title.strip() or record.note.name)
+        with self._store.writing() as session:
+            case = Case(title=title, state="imported", revision=0, last_edit=0, changed_at=datetime.now(UTC))
+            _fill_in(case, record)
+            session.add(case)
+            session.flush()
+            _add_content(session, case, record)
+            return case.id
+
+    def cases(self, search: str = "", state: str | None = None, limit: int = 500, offset: int = 0) -> list[CaseLine]:
+        """List cases, the last changed first.
+
+        `search` keeps those with every one of its words in title or note text, capitals or not; `state` keeps one
+        state.
+        """
+        wanted = select(Case).order_by(Case.last_edit.desc(), Case.id.desc()).limit(limit).offset(offset)
+        if state is not None:
+            wanted = wanted.where(Case.state == state)
+        words = fold(search).split()
+        if words:
+            wanted = wanted.join(CaseNote, CaseNote.case_id == Case.id)
+        for word in words:
+            wanted = wanted.where(CaseNote.search.contains(word, autoescape=True))
+        with self._store.reading() as session:
+            return [_line(case) for case in session.scalars(wanted)]
+
+    def open(self, case_id: int) -> OpenCase:
+        """Open one case with its record and history. Raises CasebookFault where there is no such case."""
+        return OpenCase(self._store, case_id)
+
+    def close(self) -> None:
+        """Let go of the database; everything was saved already."""
+        self._store.close()
+
+
+def fold(text: str) -> str:
+    """Return a text without capitals and width forms, for searching."""
+    return unicodedata.normalize("NFKC", storable(text)).casefold()
+
+
+def _fill_in(case: Case, record: Record) -> None:
+    for name, value in summary_of(record).items():
+        setattr(case, name, value)
+
+
+def _add_content(session: Session, case: Case, record: Record) -> None:
+    text = record.note.text
+    line = EditRow(case_id=case.id, revision=0, at=case.changed_at, who="", kind="imported", address="", note="")
+    session.add_all(
+        [
+            CaseNote(case_id=case.id, text=text, search=fold(f"{case.title}\n{text or ''}")),
+            CaseRecord(case_id=case.id, data=without_text(record)),
+            line,
+        ]
+    )
+    session.flush()
+    case.last_edit = line.id
+
+
+def _line(case: Case) -> CaseLine:
+    day = case.operation_date
+    return CaseLine(
+        case.id,
+        case.title,
+        case.state,
+        date.fromisoformat(day) if day else None,
+        tuple(case.digits.split(",")) if case.digits else (),
+        tuple(case.tendons.split(",")) if case.tendons else (),
+        case.changed_at,
+        case.facts_open,
+    )
