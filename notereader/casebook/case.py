@@ -12,7 +12,7 @@ from notereader.casebook.edits import Content, Edit, apply_edit, fits, pack, unp
 from notereader.casebook.faults import CasebookFault, ChangedElsewhere, NotAllConfirmed
 from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow, ReadMark
 from notereader.casebook.store import Store
-from notereader.casebook.summary import storable, summary_of
+from notereader.casebook.summary import storable, summary_of, without_text
 from notereader.record import Address, Fact, Record, RecordRefused, Review, load_record, show_value
 
 
@@ -86,12 +86,12 @@ class OpenCase:
             case = self._case(session, lock=True)
             record = self._stored(session)
             for edit in edits:
-                if not fits(record, edit):
+                if not fits(record, edit) or self._lost_entry(record, edit):
                     raise self._changed_elsewhere(session, case, edit, record)
                 record = apply_edit(record, edit)
                 self._log(session, case, "edited", who, edit)
-            if case.state == "confirmed":
-                # What was confirmed is no longer what stands here.
+            if record.review.reviewer or record.review.confirmed_at:
+                # What was confirmed, here or before it was imported, is no longer what stands here.
                 record.review = Review(reader_version=record.review.reader_version)
                 self._log(session, case, "reopened", who)
             self._save(session, case, record, "in work")
@@ -131,12 +131,12 @@ class OpenCase:
             open_facts = [place for place, fact in record.walk() if fact.status == "proposed"]
             if open_facts:
                 raise NotAllConfirmed(open_facts)
+            self._log(session, case, "confirmed", who)
             record.review = Review(
                 reviewer=storable(who.strip()),
-                confirmed_at=datetime.now(UTC),
+                confirmed_at=case.changed_at,
                 reader_version=record.review.reader_version,
             )
-            self._log(session, case, "confirmed", who)
             self._save(session, case, record, "confirmed")
             revision = case.revision
         self.record, self.revision, self.state = record, revision, "confirmed"
@@ -153,13 +153,18 @@ class OpenCase:
         text = session.scalar(select(CaseNote.text).where(CaseNote.case_id == self.id))
         return record_from(data, text, self.id)
 
+    def _lost_entry(self, record: Record, edit: Edit) -> bool:
+        """True where the entry that this window shows was dropped elsewhere."""
+        place = edit.address
+        return bool(place.field) and record.facts_of(place) is None and self.record.facts_of(place) is not None
+
     def _log(self, session: Session, case: Case, kind: str, who: str, edit: Edit | None = None) -> None:
         case.revision += 1
         case.changed_at = datetime.now(UTC)
         line = EditRow(case_id=self.id, revision=case.revision, at=case.changed_at, who=storable(who), kind=kind)
         line.address = edit.address.text() if edit else ""
         line.before, line.after = (pack(edit.before), pack(edit.after)) if edit else (None, None)
-        line.note = storable(edit.note) if edit else ""
+        line.note, line.position = (storable(edit.note), edit.position) if edit else ("", None)
         session.add(line)
         session.flush()
         case.last_edit = line.id
@@ -180,13 +185,6 @@ class OpenCase:
             last = session.scalars(alike).first() or last
         assert last is not None
         return ChangedElsewhere(edit=edit, record=record, revision=case.revision, who=last.who, when=last.at)
-
-
-def without_text(record: Record) -> dict[str, Any]:
-    """Return a record as JSON data without the note's text, which is kept apart."""
-    data = record.model_dump(mode="json")
-    data["note"].pop("text", None)
-    return data
 
 
 def record_from(data: Any, text: str | None, case_id: int) -> Record:

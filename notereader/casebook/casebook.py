@@ -8,12 +8,18 @@ from pathlib import Path
 from sqlalchemy import select
 from sqlalchemy.orm import Session
 
-from notereader.casebook.case import OpenCase, without_text
+from notereader.casebook.backup import Backups, DailyBackup
+from notereader.casebook.case import OpenCase
+from notereader.casebook.faults import CasebookFault
+from notereader.casebook.mending import mend_if_damaged
 from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow
 from notereader.casebook.schema import prepare
 from notereader.casebook.store import Store, resolve
-from notereader.casebook.summary import storable, summary_of
+from notereader.casebook.summary import storable, summary_of, without_text
 from notereader.record import Record
+
+# Longer searches are cut: databases refuse overlong patterns.
+SEARCH_LENGTH = 400
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,8 +46,20 @@ class Casebook:
 
     def __init__(self, url: str | Path | None = None, *, wait_seconds: float = 5.0) -> None:
         self.notices: list[str] = []
-        self._store = Store(*resolve(url), wait_seconds)
-        prepare(self._store)
+        address, path = resolve(url)
+        backups = Backups(path) if path else None
+        if path and backups:
+            self.notices += filter(None, [mend_if_damaged(path, backups)])
+        self._store = Store(address, path, wait_seconds)
+        try:
+            prepare(self._store)
+        except CasebookFault:
+            self._store.close()
+            raise
+        self._daily = DailyBackup(backups, self.notices.append) if backups else None
+        if self._daily:
+            self._store.on_saved = self._daily.remind
+            self._daily.remind()
 
     def add(self, record: Record, *, title: str = "") -> int:
         """Take in a record as a new case in state 'imported' and return the case's number. Durable on return."""
@@ -63,7 +81,7 @@ class Casebook:
         wanted = select(Case).order_by(Case.last_edit.desc(), Case.id.desc()).limit(limit).offset(offset)
         if state is not None:
             wanted = wanted.where(Case.state == state)
-        words = fold(search).split()
+        words = fold(search[:SEARCH_LENGTH]).split()
         if words:
             wanted = wanted.join(CaseNote, CaseNote.case_id == Case.id)
         for word in words:
@@ -77,6 +95,8 @@ class Casebook:
 
     def close(self) -> None:
         """Let go of the database; everything was saved already."""
+        if self._daily:
+            self._daily.finish()
         self._store.close()
 
 

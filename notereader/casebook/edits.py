@@ -82,8 +82,11 @@ def apply_edit(record: Record, edit: Edit) -> Record:
 
 
 def fits(record: Record, edit: Edit) -> bool:
-    """Return True where the record holds at the address what the edit says stood there before."""
-    return pack(content_at(record, edit.address)) == pack(edit.before)
+    """Return True where the record holds at the address what the edit says stood there before.
+
+    Values count, not how they are written: 7 and 7.0 are the same.
+    """
+    return content_at(record, edit.address) == edit.before
 
 
 def _plain(content: Fact | Facts) -> Any:

@@ -10,6 +10,10 @@ class CasebookFault(Exception):
     """The casebook cannot be used as asked; the message says what happened and what to do."""
 
 
+class DamagedCasebook(CasebookFault):
+    """The casebook's file, or what it holds of a case, is damaged; it is mended at the next start."""
+
+
 class NotAllConfirmed(CasebookFault):
     """A case cannot be confirmed while facts are still only proposed; `open_facts` names them."""
 

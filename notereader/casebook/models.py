@@ -26,23 +26,33 @@ class Moment(TypeDecorator[datetime]):
         return None if value is None else datetime.fromisoformat(value)
 
 
-class Packed(TypeDecorator[Any]):
-    """JSON data, compressed.
+def pack_json(value: Any) -> bytes:
+    """Return any JSON data as compressed bytes.
 
     Compression makes a record about a tenth as long, its checksum shows damage, and bytes can hold characters (NUL,
     lone surrogates) that a text column of some databases refuses.
     """
+    return zlib.compress(json.dumps(value, separators=(",", ":")).encode("ascii"))
+
+
+def unpack_json(packed: bytes) -> Any:
+    """Read what pack_json() wrote; raises zlib.error where it is damaged."""
+    return json.loads(zlib.decompress(packed))
+
+
+class Packed(TypeDecorator[Any]):
+    """JSON data, compressed."""
 
     impl = LargeBinary
     cache_ok = True
 
     def process_bind_param(self, value: Any | None, dialect: Dialect) -> bytes | None:
         """Write any JSON data."""
-        return None if value is None else zlib.compress(json.dumps(value, separators=(",", ":")).encode("ascii"))
+        return None if value is None else pack_json(value)
 
     def process_result_value(self, value: Any | None, dialect: Dialect) -> Any | None:
-        """Read it back; raises zlib.error or ValueError where it is damaged."""
-        return None if value is None else json.loads(zlib.decompress(value))
+        """Read it back; raises zlib.error where it is damaged."""
+        return None if value is None else unpack_json(value)
 
 
 class Base(DeclarativeBase):
@@ -52,7 +62,7 @@ class Base(DeclarativeBase):
 class About(Base):
     """One row: which version of the tables this casebook has."""
 
-    __tablename__ = "about"
+    __tablename__ = "casebook_about"
 
     id: Mapped[int] = mapped_column(Integer, primary_key=True)
     schema_version: Mapped[int] = mapped_column(Integer)
@@ -65,7 +75,7 @@ class Case(Base):
     `last_edit` orders the list by what was changed last without trusting the clock.
     """
 
-    __tablename__ = "cases"
+    __tablename__ = "casebook_cases"
 
     id: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=True)
     title: Mapped[str] = mapped_column(Text)
@@ -82,9 +92,9 @@ class Case(Base):
 class CaseNote(Base):
     """The note's text as it came, and title and text folded for searching."""
 
-    __tablename__ = "notes"
+    __tablename__ = "casebook_notes"
 
-    case_id: Mapped[int] = mapped_column(ForeignKey("cases.id"), primary_key=True)
+    case_id: Mapped[int] = mapped_column(ForeignKey("casebook_cases.id"), primary_key=True)
     text: Mapped[Any | None] = mapped_column(Packed)
     search: Mapped[str] = mapped_column(Text)
 
@@ -92,20 +102,23 @@ class CaseNote(Base):
 class CaseRecord(Base):
     """The record as it stands, without the note's text."""
 
-    __tablename__ = "records"
+    __tablename__ = "casebook_records"
 
-    case_id: Mapped[int] = mapped_column(ForeignKey("cases.id"), primary_key=True)
+    case_id: Mapped[int] = mapped_column(ForeignKey("casebook_cases.id"), primary_key=True)
     data: Mapped[Any] = mapped_column(Packed)
 
 
 class EditRow(Base):
-    """One line of history; lines are only ever added. `before` and `after` are JSON."""
+    """One line of history; lines are only ever added.
 
-    __tablename__ = "edits"
+    `before` and `after` are JSON, `position` is where an entry that was added or dropped stood in its group.
+    """
+
+    __tablename__ = "casebook_edits"
     __table_args__ = (UniqueConstraint("case_id", "revision"),)
 
     id: Mapped[int] = mapped_column(Integer, primary_key=True, autoincrement=True)
-    case_id: Mapped[int] = mapped_column(ForeignKey("cases.id"))
+    case_id: Mapped[int] = mapped_column(ForeignKey("casebook_cases.id"))
     revision: Mapped[int] = mapped_column(Integer)
     at: Mapped[datetime] = mapped_column(Moment)
     who: Mapped[str] = mapped_column(Text)
@@ -113,13 +126,14 @@ class EditRow(Base):
     address: Mapped[str] = mapped_column(Text)
     before: Mapped[str | None] = mapped_column(Text)
     after: Mapped[str | None] = mapped_column(Text)
+    position: Mapped[int | None] = mapped_column(Integer)
     note: Mapped[str] = mapped_column(Text)
 
 
 class ReadMark(Base):
     """A fact that was shown to the person."""
 
-    __tablename__ = "read_marks"
+    __tablename__ = "casebook_read"
 
-    case_id: Mapped[int] = mapped_column(ForeignKey("cases.id"), primary_key=True)
+    case_id: Mapped[int] = mapped_column(ForeignKey("casebook_cases.id"), primary_key=True)
     address: Mapped[str] = mapped_column(String(160), primary_key=True)

@@ -5,9 +5,10 @@ from datetime import UTC, datetime
 
 from sqlalchemy import Connection, inspect, select, text, update
 
+from notereader.casebook.backup import copy_database
 from notereader.casebook.faults import CasebookFault
 from notereader.casebook.models import SCHEMA_VERSION, About, Base
-from notereader.casebook.store import Store
+from notereader.casebook.store import Store, faults_in_words
 
 # Older version -> what brings the tables to the next one. Empty while version 1 is the first.
 MIGRATIONS: dict[int, Callable[[Connection], None]] = {}
@@ -15,15 +16,15 @@ MIGRATIONS: dict[int, Callable[[Connection], None]] = {}
 # History is only ever added to; the database itself refuses anything else.
 _GUARDS = {
     "sqlite": [
-        f"CREATE TRIGGER edits_no_{verb} BEFORE {verb} ON edits "
+        f"CREATE TRIGGER casebook_edits_no_{verb} BEFORE {verb} ON casebook_edits "
         "BEGIN SELECT RAISE(ABORT, 'history is only ever added to'); END"
         for verb in ("update", "delete")
     ],
     "postgresql": [
-        "CREATE FUNCTION edits_only_added() RETURNS trigger LANGUAGE plpgsql AS "
+        "CREATE FUNCTION casebook_edits_only_added() RETURNS trigger LANGUAGE plpgsql AS "
         "$$ BEGIN RAISE EXCEPTION 'history is only ever added to'; END $$",
-        "CREATE TRIGGER edits_guard BEFORE UPDATE OR DELETE ON edits "
-        "FOR EACH STATEMENT EXECUTE FUNCTION edits_only_added()",
+        "CREATE TRIGGER casebook_edits_guard BEFORE UPDATE OR DELETE ON casebook_edits "
+        "FOR EACH STATEMENT EXECUTE FUNCTION casebook_edits_only_added()",
     ],
 }
 
@@ -31,32 +32,45 @@ _GUARDS = {
 _SETUP_LOCK = 0x6E6F7465
 
 
-def schema_version(connection: Connection) -> int | None:
-    """Return the version of the tables, or None where there are none yet."""
-    if not inspect(connection).has_table(About.__tablename__):
-        return None
-    return connection.scalar(select(About.schema_version))
-
-
 def prepare(store: Store) -> None:
     """Make the tables where there are none and migrate older ones, all or nothing.
 
-    Raises CasebookFault for a casebook of a newer version.
+    A copy of an older casebook file is kept beside it as NAME-version-N.db. Raises CasebookFault for a casebook of a
+    newer version and for the database of another program.
     """
+    with store.reading() as session:
+        version = _version(session.connection(), store)
+    if version == SCHEMA_VERSION:
+        return
+    if version is not None and store.path is not None:
+        with faults_in_words(store.name):
+            copy_database(store.path, store.path.with_name(f"{store.path.stem}-version-{version}.db"))
     with store.writing() as session:
         connection = session.connection()
         if connection.dialect.name == "postgresql":
             connection.execute(text("SELECT pg_advisory_xact_lock(:number)"), {"number": _SETUP_LOCK})
-        version = schema_version(connection)
+        # Another process may have been quicker.
+        version = _version(connection, store)
         if version is None:
             _make(connection)
-        elif version > SCHEMA_VERSION:
-            raise CasebookFault(
-                f"{store.name} was written by a newer notereader (tables version {version}; this program knows "
-                f"{SCHEMA_VERSION}). Update this program to open it. Nothing was changed."
-            )
         else:
             _migrate(connection, version)
+
+
+def _version(connection: Connection, store: Store) -> int | None:
+    """Return the version of the tables, or None where there are none yet."""
+    tables = inspect(connection)
+    if not tables.has_table(About.__tablename__):
+        if store.path is not None and tables.get_table_names():
+            raise CasebookFault(f"{store.path} is the database of another program. Choose another file.")
+        return None
+    version = connection.scalar(select(About.schema_version))
+    if version is not None and version > SCHEMA_VERSION:
+        raise CasebookFault(
+            f"{store.name} was written by a newer notereader (tables version {version}; this program knows "
+            f"{SCHEMA_VERSION}). Update this program to open it. Nothing was changed."
+        )
+    return version
 
 
 def _make(connection: Connection) -> None:

@@ -2,31 +2,33 @@
 
 import os
 import sqlite3
-from collections.abc import Iterator
+import zlib
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
 
 import platformdirs
 from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url
 from sqlalchemy.exc import ArgumentError, DBAPIError, SQLAlchemyError
 from sqlalchemy.orm import Session
 
-from notereader.casebook.faults import CasebookFault
+from notereader.casebook.faults import CasebookFault, DamagedCasebook
 
 FILE_NAME = "casebook.db"
 
+_BUSY = "is in use by another program. Wait a moment and try again; nothing was changed."
+_DAMAGED = "is damaged. Close the program in every window and start it again: it will be mended."
 _WORDS = {
-    sqlite3.SQLITE_BUSY: "is in use by another program. Wait a moment and try again; nothing was changed.",
-    sqlite3.SQLITE_LOCKED: "is in use by another program. Wait a moment and try again; nothing was changed.",
+    sqlite3.SQLITE_BUSY: _BUSY,
+    sqlite3.SQLITE_LOCKED: _BUSY,
     sqlite3.SQLITE_FULL: "cannot grow: the disk is full. Free some space and try again; what was saved before is safe.",
     sqlite3.SQLITE_READONLY: "is read-only. Allow writing to the file and its folder, then try again.",
     sqlite3.SQLITE_CANTOPEN: "cannot be opened or made. Check that its folder exists and that you may write there.",
     sqlite3.SQLITE_PERM: "cannot be opened. Check that you may write to the file and its folder.",
     sqlite3.SQLITE_IOERR: "cannot be read or written: the drive failed, is full or was removed. "
     "Check the drive, then start the program again.",
-    sqlite3.SQLITE_CORRUPT: "is damaged. Close the program and start it again: it will be mended.",
-    sqlite3.SQLITE_NOTADB: "is damaged, or is no casebook. Close the program and start it again: it will be mended.",
+    sqlite3.SQLITE_CORRUPT: _DAMAGED,
+    sqlite3.SQLITE_NOTADB: _DAMAGED,
 }
 
 
@@ -53,31 +55,82 @@ def resolve(url: str | Path | None) -> tuple[URL, Path | None]:
     return parsed, Path(parsed.database)
 
 
+def companions(path: Path) -> list[Path]:
+    """Return SQLite's own files beside a database: its log and the log's index."""
+    return [path.with_name(path.name + ending) for ending in ("-wal", "-shm")]
+
+
+def damage_mark(path: Path) -> Path:
+    """Return the empty file whose presence says that the casebook must be mended at the next start."""
+    return path.with_suffix(".damaged")
+
+
+def make_private(path: Path) -> None:
+    """Make an empty file that only its owner can read, unless the file is there already."""
+    try:
+        os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
+    except FileExistsError:
+        return
+
+
 class Store:
-    """An open database with short transactions: `reading()` sees one state, `writing()` is durable on leaving."""
+    """An open database with short transactions: `reading()` sees one state, `writing()` is durable on leaving.
+
+    `on_saved` is called after each transaction that wrote.
+    """
 
     def __init__(self, url: URL, path: Path | None, wait_seconds: float) -> None:
         self.path = path
         self.name = f"The casebook {path}" if path else f"The casebook at {url.render_as_string(hide_password=True)}"
+        self.on_saved: Callable[[], None] = lambda: None
         with faults_in_words(self.name):
-            self.engine = _sqlite_engine(url, wait_seconds) if path else _server_engine(url)
-        self._writer = self.engine.execution_options(writing=True)
+            self._engine = _sqlite_engine(url, path, wait_seconds) if path else _server_engine(url)
+            self._identity = _identity(path)
 
     @contextmanager
     def reading(self) -> Iterator[Session]:
         """Open a transaction that only reads."""
-        with faults_in_words(self.name), Session(self.engine) as session, session.begin():
+        with self._guarded(), Session(self._engine) as session, session.begin():
             yield session
 
     @contextmanager
     def writing(self) -> Iterator[Session]:
         """Open a transaction that writes; it is durable when the block is left, or gone when the block raises."""
-        with faults_in_words(self.name), Session(self._writer) as session, session.begin():
+        writer = self._engine.execution_options(writing=True)
+        with self._guarded(), Session(writer) as session, session.begin():
             yield session
+        self.on_saved()
 
     def close(self) -> None:
         """Let go of the database."""
-        self.engine.dispose()
+        self._engine.dispose()
+
+    @contextmanager
+    def _guarded(self) -> Iterator[None]:
+        with faults_in_words(self.name):
+            if _identity(self.path) != self._identity:
+                # The system would let us go on writing into a file that no longer has a name.
+                raise CasebookFault(
+                    f"{self.name} was moved, replaced or deleted while it was open. Nothing was saved. "
+                    "Close the program in every window and start it again."
+                )
+            try:
+                with faults_in_words(self.name):
+                    yield
+            except DamagedCasebook:
+                if self.path is not None:
+                    damage_mark(self.path).touch(mode=0o600)
+                raise
+
+
+def _identity(path: Path | None) -> tuple[int, int] | None:
+    if path is None:
+        return None
+    try:
+        found = path.stat()
+    except FileNotFoundError:
+        return None
+    return found.st_dev, found.st_ino
 
 
 @contextmanager
@@ -89,32 +142,37 @@ def faults_in_words(name: str) -> Iterator[None]:
     try:
         yield
     except DBAPIError as fault:
-        raise CasebookFault(f"{name} {_words_for(fault.orig)}") from None
+        raise _in_words(name, fault.orig) from None
     except SQLAlchemyError as fault:
         raise CasebookFault(f"{name} cannot be used ({type(fault).__name__}).") from None
-    except sqlite3.Error as fault:
-        raise CasebookFault(f"{name} {_words_for(fault)}") from None
+    except (sqlite3.Error, zlib.error) as fault:
+        raise _in_words(name, fault) from None
     except ModuleNotFoundError as fault:
         raise CasebookFault(
             f"{name} needs the module '{fault.name}', which is not installed. "
             "Install notereader with its 'team' extra for PostgreSQL."
         ) from None
     except OSError as fault:
-        raise CasebookFault(f"{name} cannot be used: {fault.strerror or type(fault).__name__}.") from None
+        raise CasebookFault(
+            f"{name} cannot be used: {fault.strerror or type(fault).__name__}. "
+            "Check that the drive is there, has room, and that you may write to it."
+        ) from None
 
 
-def _words_for(fault: BaseException | None) -> str:
-    code = getattr(fault, "sqlite_errorcode", None)
-    if isinstance(fault, sqlite3.Error):
-        return _WORDS.get(
-            (code or 0) & 0xFF, f"cannot be used ({getattr(fault, 'sqlite_errorname', 'unknown fault')})."
+def _in_words(name: str, fault: BaseException | None) -> CasebookFault:
+    if isinstance(fault, zlib.error):
+        return DamagedCasebook(f"{name} {_DAMAGED}")
+    if not isinstance(fault, sqlite3.Error):
+        return CasebookFault(
+            f"{name} cannot be reached, or refused the work. Check the network and the address, then try again."
         )
-    return "cannot be reached, or refused the work. Check the network and the address, then try again."
+    # Codes above 255 are finer kinds of the same fault.
+    words = _WORDS.get(getattr(fault, "sqlite_errorcode", 0) & 0xFF)
+    known = words or f"cannot be used ({getattr(fault, 'sqlite_errorname', 'unknown fault')})."
+    return (DamagedCasebook if words == _DAMAGED else CasebookFault)(f"{name} {known}")
 
 
-def _sqlite_engine(url: URL, wait_seconds: float) -> Engine:
-    assert url.database
-    path = Path(url.database)
+def _sqlite_engine(url: URL, path: Path, wait_seconds: float) -> Engine:
     path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
     make_private(path)
     engine = create_engine(url, hide_parameters=True, connect_args={"timeout": wait_seconds})
@@ -136,13 +194,4 @@ def _sqlite_engine(url: URL, wait_seconds: float) -> Engine:
 
 
 def _server_engine(url: URL) -> Engine:
-    options: dict[str, Any] = {"hide_parameters": True, "pool_pre_ping": True}
-    return create_engine(url, **options)
-
-
-def make_private(path: Path) -> None:
-    """Make an empty file that only its owner can read, unless the file is there already."""
-    try:
-        os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
-    except FileExistsError:
-        return
+    return create_engine(url, hide_parameters=True, pool_pre_ping=True)

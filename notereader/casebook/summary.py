@@ -20,3 +20,10 @@ def summary_of(record: Record) -> dict[str, Any]:
 def storable(text: str) -> str:
     """Return a text without the characters (NUL, lone surrogates) that some databases refuse."""
     return text.replace("\0", " ").encode("utf-8", "replace").decode("utf-8")
+
+
+def without_text(record: Record) -> dict[str, Any]:
+    """Return a record as JSON data without the note's text, which is kept apart."""
+    data = record.model_dump(mode="json")
+    data["note"].pop("text", None)
+    return data
