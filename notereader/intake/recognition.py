@@ -1,0 +1,153 @@
+"""Words of pictures, recognised by the Tesseract program where it is installed.
+
+Tesseract gets each picture through a pipe and answers in its table form; no picture and no word is written to disk.
+"""
+
+import base64
+import os
+import shutil
+import subprocess
+import sys
+import time
+from collections.abc import Iterable
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import dataclass, field
+
+from notereader.intake import limits
+from notereader.intake.child import no_window
+from notereader.intake.cleaning import clean_text
+from notereader.intake.note import IntakeRefused, WordConfidence
+
+HOW_TO_GET = (
+    "Install Tesseract, a free program that recognises words in pictures (Debian or Ubuntu: 'sudo apt install "
+    "tesseract-ocr'; macOS with Homebrew: 'brew install tesseract'; Windows: its installer, into the proposed folder), "
+    "then read the file again. Or ask for the note as text."
+)
+
+# Where it is installed without being on the search path, as for programs started from a desktop.
+_USUAL_PLACES = (
+    "/usr/bin/tesseract",
+    "/usr/local/bin/tesseract",
+    "/opt/homebrew/bin/tesseract",
+    r"C:\Program Files\Tesseract-OCR\tesseract.exe",
+    r"C:\Program Files (x86)\Tesseract-OCR\tesseract.exe",
+)
+_WORD_LEVEL = "5"
+_COLUMNS = 12
+
+
+@dataclass
+class RecognisedPage:
+    """The text of one picture, and how sure each of its words is."""
+
+    text: str = ""
+    confidences: list[WordConfidence] = field(default_factory=list)
+
+
+def find_tesseract() -> str | None:
+    """Return the path of the Tesseract program, or None where it is not installed."""
+    found = shutil.which("tesseract")
+    return found or next((place for place in _USUAL_PLACES if os.access(place, os.X_OK)), None)
+
+
+def recognise(program: str, pictures: list[str]) -> list[RecognisedPage]:
+    """Recognise the words of pictures (PNG in base64), several at a time, and return a page for each, in order.
+
+    Raises IntakeRefused where Tesseract lacks English, fails, or needs longer than the limit.
+    """
+    deadline = time.monotonic() + limits.RECOGNITION_SECONDS
+    layout = _layout_option(program, deadline)
+    with ThreadPoolExecutor(max_workers=os.cpu_count() or 1) as pool:
+        tables = pool.map(
+            lambda picture: _run(
+                [program, "stdin", "stdout", "-l", "eng", "--dpi", "300", "--psm", layout, "tsv"],
+                base64.b64decode(picture),
+                deadline,
+            ),
+            pictures,
+        )
+        return [page_from_table(table) for table in tables]
+
+
+def page_from_table(table: str) -> RecognisedPage:
+    """Build a page from Tesseract's table: words of a line set apart by spaces, blocks by an empty line."""
+    page = RecognisedPage()
+    last_line: list[str] = []
+    for row in table.splitlines():
+        cells = row.split("\t", _COLUMNS - 1)
+        if len(cells) < _COLUMNS or cells[0] != _WORD_LEVEL:
+            continue
+        word = clean_text(cells[-1]).strip()
+        if not word:
+            continue
+        line = cells[1:5]
+        page.text += _between(last_line, line)
+        last_line = line
+        start = len(page.text)
+        page.text += word
+        page.confidences.append(WordConfidence(start, len(page.text), round(float(cells[10]))))
+    return page
+
+
+def _between(last: list[str], line: list[str]) -> str:
+    """Return what stands between two words; a line is its page, block, paragraph and line number."""
+    if not last:
+        return ""
+    if last == line:
+        return " "
+    return "\n" if last[:2] == line[:2] else "\n\n"
+
+
+def _layout_option(program: str, deadline: float) -> str:
+    """Return the page layout option: with the orientation data installed, pages lying on their side are turned too."""
+    languages = _run([program, "--list-langs"], b"", deadline).split()
+    if "eng" not in languages:
+        raise IntakeRefused(
+            "The picture cannot be recognised: Tesseract lacks its English language data.",
+            "Install it (Debian or Ubuntu: 'sudo apt install tesseract-ocr-eng') and read the file again.",
+        )
+    return "1" if "osd" in languages else "3"
+
+
+def _run(command: list[str], data: bytes, deadline: float) -> str:
+    try:
+        done = subprocess.run(
+            command,
+            input=data,
+            capture_output=True,
+            timeout=max(0.1, deadline - time.monotonic()),
+            env=_environment(),
+            creationflags=no_window(),
+            check=True,
+        )
+    except subprocess.TimeoutExpired:
+        raise IntakeRefused(
+            f"Recognising the words took longer than {limits.RECOGNITION_SECONDS:.0f} seconds.",
+            "Read fewer pages at once, or scan them again at 300 dots per inch in black and white.",
+        ) from None
+    except (OSError, subprocess.CalledProcessError) as fault:
+        raise IntakeRefused(
+            f"Tesseract could not recognise the picture{_reason(fault)}.",
+            "Scan the page again, or ask for the note as text.",
+        ) from None
+    return done.stdout.decode("utf-8", "replace")
+
+
+def _reason(fault: Exception) -> str:
+    if isinstance(fault, subprocess.CalledProcessError):
+        lines: Iterable[str] = fault.stderr.decode("utf-8", "replace").strip().splitlines()[-1:]
+    else:
+        lines = [str(fault)]
+    return "".join(f" ({line[:120]})" for line in lines)
+
+
+def _environment() -> dict[str, str]:
+    """Return an environment for a program that is not ours: one thread for each page, and its own libraries."""
+    environment = {**os.environ, "OMP_THREAD_LIMIT": "1"}
+    if getattr(sys, "frozen", False):
+        # A frozen program puts its own libraries first; it keeps what was there before under this name.
+        original = environment.pop("LD_LIBRARY_PATH_ORIG", None)
+        environment.pop("LD_LIBRARY_PATH", None)
+        if original:
+            environment["LD_LIBRARY_PATH"] = original
+    return environment
