@@ -109,10 +109,12 @@ def copy_database(source: Path, target: Path) -> None:
         copy.execute("PRAGMA journal_mode=DELETE").fetchall()
 
 
-def first_damage(path: Path) -> str:
+def first_damage(path: Path, wait_seconds: float = 5.0) -> str:
     """Return what is wrong with a database file, or an empty text where it is whole."""
     try:
-        with closing(sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True)) as connection:
+        with closing(
+            sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", timeout=wait_seconds, uri=True)
+        ) as connection:
             answer = connection.execute("PRAGMA quick_check(1)").fetchone()[0]
             return "" if answer == "ok" else str(answer)
     except sqlite3.DatabaseError as fault:

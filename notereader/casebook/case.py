@@ -20,8 +20,9 @@ from notereader.record import Address, Fact, Record, RecordRefused, Review, load
 class HistoryLine:
     """Who did what to a case, when, and from what to what.
 
-    `kind` is imported, edited, reopened or confirmed; `address` is None for what concerns the whole case. `before` and
-    `after` are the fact, or the facts of a whole entry, on either side; `note` is the person's remark.
+    `kind` is imported, edited, confirmed, reopened (by an edit after the confirmation) or mended (the casebook was
+    damaged, and something before this line may be missing). `address` is None for what concerns the whole case.
+    `before` and `after` are the fact, or the facts of a whole entry, on either side; `note` is the person's remark.
     """
 
     revision: int

@@ -1,6 +1,5 @@
 """The casebook: the list of cases, adding to it, and opening one."""
 
-import unicodedata
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -15,7 +14,7 @@ from notereader.casebook.mending import mend_if_damaged
 from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow
 from notereader.casebook.schema import prepare
 from notereader.casebook.store import Store, resolve
-from notereader.casebook.summary import storable, summary_of, without_text
+from notereader.casebook.summary import fold, storable, summary_of, without_text
 from notereader.record import Record
 
 # Longer searches are cut: databases refuse overlong patterns.
@@ -49,7 +48,7 @@ class Casebook:
         address, path = resolve(url)
         backups = Backups(path) if path else None
         if path and backups:
-            self.notices += filter(None, [mend_if_damaged(path, backups)])
+            self.notices += filter(None, [mend_if_damaged(path, backups, wait_seconds)])
         self._store = Store(address, path, wait_seconds)
         try:
             prepare(self._store)
@@ -98,11 +97,6 @@ class Casebook:
         if self._daily:
             self._daily.finish()
         self._store.close()
-
-
-def fold(text: str) -> str:
-    """Return a text without capitals and width forms, for searching."""
-    return unicodedata.normalize("NFKC", storable(text)).casefold()
 
 
 def _fill_in(case: Case, record: Record) -> None:

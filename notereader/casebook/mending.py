@@ -18,28 +18,31 @@ from notereader.casebook.store import Store, companions, damage_mark, faults_in_
 # Larger files are checked once a day when they are copied, not at every start.
 CHECKED_AT_START = 64 * 1024 * 1024
 
+# How many cases the notice names before it only counts.
+_NAMED = 20
+
 _HEADER = b"SQLite format 3\0"
 
 
-def mend_if_damaged(path: Path, backups: Backups) -> str:
+def mend_if_damaged(path: Path, backups: Backups, wait_seconds: float) -> str:
     """Mend the casebook file where it is damaged, or lost though there are copies of it.
 
     Return what the person should be told, empty where all was well. Raises CasebookFault where nothing can be mended.
     """
     with faults_in_words(f"The casebook {path}"):
-        if not _damaged(path, backups):
+        if not _damaged(path, backups, wait_seconds):
             return ""
         with exclusive(path):
             # Another process may have mended it while this one waited.
-            return _mend(path, backups) if _damaged(path, backups) else ""
+            return _mend(path, backups) if _damaged(path, backups, wait_seconds) else ""
 
 
-def _damaged(path: Path, backups: Backups) -> bool:
+def _damaged(path: Path, backups: Backups, wait_seconds: float) -> bool:
     if damage_mark(path).exists():
         return True
     if not path.exists() or path.stat().st_size == 0:
         return bool(backups.newest_first())
-    return path.stat().st_size <= CHECKED_AT_START and bool(first_damage(path))
+    return path.stat().st_size <= CHECKED_AT_START and bool(first_damage(path, wait_seconds))
 
 
 def _mend(path: Path, backups: Backups) -> str:
@@ -107,8 +110,9 @@ def _told(path: Path, copy: Path | None, aside: Path | None, gain: Gain) -> str:
     if gain.cases:
         lines.append(f"{_count(gain.cases, 'case')} changed since could still be read from it and were taken over.")
     if gain.spoilt:
-        numbers = ", ".join(str(number) for number in sorted(gain.spoilt))
-        lines.append(f"Not everything could be read of these cases, look through them again: number {numbers}.")
+        numbers = ", ".join(str(number) for number in sorted(gain.spoilt)[:_NAMED])
+        more = f" and {len(gain.spoilt) - _NAMED} more" if len(gain.spoilt) > _NAMED else ""
+        lines.append(f"Not everything could be read of these cases, look through them again: number {numbers}{more}.")
     lines.append("Look through the cases you worked on last.")
     if aside is not None:
         lines.append(f"The damaged file is kept as {aside}.")

@@ -14,10 +14,10 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-from notereader.casebook.edits import Edit, EditRefused, apply_edit, unpack
+from notereader.casebook.edits import Edit, EditRefused, apply_edit, fits, unpack
 from notereader.casebook.models import pack_json, unpack_json
 from notereader.casebook.store import companions, make_private
-from notereader.casebook.summary import summary_of, without_text
+from notereader.casebook.summary import fold, summary_of, without_text
 from notereader.record import Address, Record, RecordRefused, load_record
 
 # How far beyond the last known number rows are looked for when the end of a table cannot be found.
@@ -28,10 +28,9 @@ Row = dict[str, Any]
 
 @dataclass
 class Gain:
-    """What was taken over from a damaged file: which cases, how many edits, and which cases lack something."""
+    """What was taken over from a damaged file: which cases, and which of all cases may lack something."""
 
     cases: set[int] = field(default_factory=set)
-    edits: int = 0
     spoilt: set[int] = field(default_factory=set)
 
 
@@ -93,24 +92,30 @@ def _take_over(source: sqlite3.Connection, target: sqlite3.Connection, gain: Gai
     for connection in (source, target):
         connection.row_factory = sqlite3.Row
     edits: dict[int, list[Row]] = {}
-    for row in _rows(source, target, "casebook_edits"):
+    for row in _rows(source, target, "casebook_edits", "id"):
         edits.setdefault(row["case_id"], []).append(row)
-    cases = {row["id"]: row for row in _rows(source, target, "casebook_cases")}
-    for number in sorted({*cases, *edits}):
-        _take_over_case(source, target, number, cases.get(number), edits.get(number, []), gain)
+    lines = {row["id"]: row for row in _rows(source, target, "casebook_cases", "id")}
+    records = {row["case_id"]: row for row in _rows(source, target, "casebook_records", "case_id")}
+    for number in sorted({*lines, *edits, *records}):
+        _take_over_case(_Remains(source, target, number, lines.get(number), edits.get(number, []), records), gain)
         _take_over_marks(source, target, number)
+    # Only now, when all old lines of history have their numbers.
+    for number in sorted(gain.cases & gain.spoilt):
+        _log_mended(target, number)
+    known = {row["id"] for row in _rows(target, target, "casebook_cases", "id")}
+    gain.spoilt |= known - {*lines, *edits, *records}
 
 
-def _rows(source: sqlite3.Connection, target: sqlite3.Connection, table: str) -> Iterator[Row]:
+def _rows(source: sqlite3.Connection, target: sqlite3.Connection, table: str, key: str) -> Iterator[Row]:
     """Yield every row of a table that can still be read, asking for each by number to pass over spoilt places."""
-    for number in range(1, _last_number(source, target, table) + 1):
-        row = _row(source, table, "id", number)
+    for number in range(1, _last_number(source, target, table, key) + 1):
+        row = _row(source, table, key, number)
         if row is not None:
             yield row
 
 
-def _last_number(source: sqlite3.Connection, target: sqlite3.Connection, table: str) -> int:
-    query = f"SELECT coalesce(max(id), 0) FROM {table}"
+def _last_number(source: sqlite3.Connection, target: sqlite3.Connection, table: str, key: str) -> int:
+    query = f"SELECT coalesce(max({key}), 0) FROM {table}"
     try:
         return int(source.execute(query).fetchone()[0])
     except sqlite3.DatabaseError:
@@ -125,34 +130,60 @@ def _row(connection: sqlite3.Connection, table: str, key: str, number: int) -> R
         return None
 
 
-def _take_over_case(
-    source: sqlite3.Connection,
-    target: sqlite3.Connection,
-    number: int,
-    line: Row | None,
-    edits: list[Row],
-    gain: Gain,
-) -> None:
-    known = _row(target, "casebook_cases", "id", number)
-    known_revision = -1 if known is None else known["revision"]
-    newer = sorted((row for row in edits if row["revision"] > known_revision), key=lambda row: row["revision"])
-    if not newer and (line is None or line["revision"] <= known_revision):
-        return
-    note = _row(target if known else source, "casebook_notes", "case_id", number)
-    if note is None:
-        gain.spoilt.add(number)
-        return
-    found = _newest_record(source, target, number, line, newer)
+class _Remains:
+    """What is known of one case: from the damaged file (`line`, `edits`, `live`) and from the good copy."""
+
+    def __init__(
+        self,
+        source: sqlite3.Connection,
+        target: sqlite3.Connection,
+        number: int,
+        line: Row | None,
+        edits: list[Row],
+        records: dict[int, Row],
+    ) -> None:
+        self.number = number
+        self.target = target
+        self.line = line
+        self.known = _row(target, "casebook_cases", "id", number)
+        self.known_revision: int = -1 if self.known is None else self.known["revision"]
+        newer = (row for row in edits if row["revision"] > self.known_revision)
+        self.edits = sorted(newer, key=lambda row: row["revision"])
+        self.live = _record(records.get(number))
+        self.copied = _record(_row(target, "casebook_records", "case_id", number))
+        self.note = _note(_row(target if self.known else source, "casebook_notes", "case_id", number))
+
+    @property
+    def revision(self) -> int:
+        """The newest revision that anything tells of."""
+        told = [row["revision"] for row in (self.line, *self.edits) if row is not None]
+        return int(max([0, self.known_revision, *told]))
+
+    @property
+    def whole(self) -> bool:
+        """True where the line of the case, its note and every edit since the copy can be read."""
+        since = list(range(self.known_revision + 1, self.revision + 1))
+        return self.line is not None and self.note is not None and [row["revision"] for row in self.edits] == since
+
+    def record(self) -> tuple[Record, bool] | None:
+        """Return the newest record, and whether it is certainly the newest; None where there is none."""
+        if self.live is not None:
+            return self.live, True
+        return None if self.copied is None else _replayed(self.copied, self.edits)
+
+
+def _take_over_case(remains: _Remains, gain: Gain) -> None:
+    found = remains.record()
     if found is None:
-        gain.spoilt.add(number)
+        gain.spoilt.add(remains.number)
         return
-    record, revision = found
-    kept = [row for row in newer if row["revision"] <= revision]
-    _store_case(target, known or line, number, note, record, revision, kept)
-    gain.cases.add(number)
-    gain.edits += len(kept)
-    if len(kept) < revision - known_revision or len(kept) < len(newer):
-        gain.spoilt.add(number)
+    record, certain = found
+    if record == remains.copied and not remains.edits and remains.revision == remains.known_revision:
+        return
+    _store_case(remains, record)
+    gain.cases.add(remains.number)
+    if not (remains.whole and certain):
+        gain.spoilt.add(remains.number)
 
 
 def _take_over_marks(source: sqlite3.Connection, target: sqlite3.Connection, number: int) -> None:
@@ -167,73 +198,83 @@ def _take_over_marks(source: sqlite3.Connection, target: sqlite3.Connection, num
         _put(target, "casebook_read", dict(mark))
 
 
-def _newest_record(
-    source: sqlite3.Connection, target: sqlite3.Connection, number: int, line: Row | None, newer: list[Row]
-) -> tuple[Record, int] | None:
-    """Return the record and its revision: as the damaged file has it, else the copy's with the edits since."""
-    record = _record(_row(source, "casebook_records", "case_id", number))
-    if record is not None and (line is not None or newer):
-        return record, line["revision"] if line is not None else newer[-1]["revision"]
-    record = _record(_row(target, "casebook_records", "case_id", number))
-    known = _row(target, "casebook_cases", "id", number)
-    return None if record is None or known is None else _replayed(record, known["revision"], newer)
-
-
 def _record(row: Row | None) -> Record | None:
-    if row is None:
-        return None
     try:
-        return load_record(unpack_json(row["data"]))
+        return None if row is None else load_record(unpack_json(row["data"]))
     except (zlib.error, ValueError, TypeError, RecordRefused):
         return None
 
 
-def _replayed(record: Record, revision: int, newer: list[Row]) -> tuple[Record, int]:
-    """Do the edits again as far as they follow on each other."""
-    for row in newer:
-        if row["revision"] != revision + 1:
-            break
+def _note(row: Row | None) -> Row | None:
+    try:
+        if row is not None and row["text"] is not None:
+            unpack_json(row["text"])
+    except (zlib.error, ValueError, TypeError):
+        return None
+    return row
+
+
+def _replayed(record: Record, edits: list[Row]) -> tuple[Record, bool]:
+    """Do the edits again, passing over those that do not fit because another before them is spoilt."""
+    certain = True
+    for row in edits:
         try:
-            record = _redone(record, row)
+            redone = _redone(record, row)
         except (EditRefused, ValueError):
-            break
-        revision += 1
-    return record, revision
+            redone = None
+        record, certain = (redone, certain) if redone is not None else (record, False)
+    return record, certain
 
 
-def _redone(record: Record, row: Row) -> Record:
+def _redone(record: Record, row: Row) -> Record | None:
+    """Return the record with one line of history done again, None where the line does not fit it."""
     if row["kind"] == "edited":
         place = Address.parse(row["address"])
-        return apply_edit(record, Edit(place, unpack(place, row["before"]), unpack(place, row["after"])))
-    record.review.reviewer = row["who"] if row["kind"] == "confirmed" else None
-    record.review.confirmed_at = datetime.fromisoformat(row["at"]) if row["kind"] == "confirmed" else None
+        before, after = unpack(place, row["before"]), unpack(place, row["after"])
+        edit = Edit(place, before, after, position=row["position"])
+        return apply_edit(record, edit) if fits(record, edit) else None
+    confirmed = row["kind"] == "confirmed"
+    record.review.reviewer = row["who"] if confirmed else None
+    record.review.confirmed_at = datetime.fromisoformat(row["at"]) if confirmed else None
     return record
 
 
-def _store_case(
-    target: sqlite3.Connection,
-    known: Row | None,
-    number: int,
-    note: Row,
-    record: Record,
-    revision: int,
-    kept: list[Row],
-) -> None:
-    last = kept[-1] if kept else None
-    line = {
-        "id": number,
-        "title": known["title"] if known else record.note.name,
-        "state": _state(record, revision),
-        **summary_of(record),
-        "revision": revision,
-        "last_edit": last["id"] if last else (known["last_edit"] if known else 0),
-        "changed_at": last["at"] if last else (known["changed_at"] if known else datetime.now(UTC).isoformat()),
-    }
-    _put(target, "casebook_cases", line)
-    _put(target, "casebook_notes", note)
+def _store_case(remains: _Remains, record: Record) -> None:
+    number, target = remains.number, remains.target
+    old = remains.line or remains.known or {}
+    title = old.get("title", record.note.name)
+    revision = remains.revision
+    _put(target, "casebook_notes", remains.note or {"case_id": number, "text": None, "search": fold(title)})
     _put(target, "casebook_records", {"case_id": number, "data": pack_json(without_text(record))})
-    for row in kept:
+    _put(
+        target,
+        "casebook_cases",
+        {
+            "id": number,
+            "title": title,
+            "state": _state(record, revision),
+            **summary_of(record),
+            "revision": revision,
+            "last_edit": remains.edits[-1]["id"] if remains.edits else old.get("last_edit", 0),
+            "changed_at": old.get("changed_at", _now()),
+        },
+    )
+    for row in remains.edits:
         _put(target, "casebook_edits", row)
+
+
+def _log_mended(target: sqlite3.Connection, number: int) -> None:
+    """Let history say itself that something before this line may be missing."""
+    target.execute("UPDATE casebook_cases SET revision = revision + 1 WHERE id = ?", (number,))
+    target.execute(
+        "INSERT INTO casebook_edits (case_id, revision, at, who, kind, address, note) "
+        "SELECT id, revision, ?, '', 'mended', '', '' FROM casebook_cases WHERE id = ?",
+        (_now(), number),
+    )
+
+
+def _now() -> str:
+    return datetime.now(UTC).isoformat(timespec="microseconds")
 
 
 def _state(record: Record, revision: int) -> str:

@@ -46,8 +46,11 @@ def resolve(url: str | Path | None) -> tuple[URL, Path | None]:
         parsed = make_url(url)
     except ArgumentError:
         raise CasebookFault(
-            "The casebook's address cannot be understood. Give a file, or a URL such as postgresql+psycopg://host/name."
+            "The casebook's address cannot be understood. Give a file, or a URL such as postgresql://host/name."
         ) from None
+    if parsed.drivername == "postgresql":
+        # The driver that the 'team' extra installs, whatever the library's own default is.
+        return parsed.set(drivername="postgresql+psycopg"), None
     if parsed.get_backend_name() != "sqlite":
         return parsed, None
     if not parsed.database or parsed.database == ":memory:":

@@ -1,5 +1,6 @@
 """What the list of cases shows of a record, and text made fit for any database."""
 
+import unicodedata
 from typing import Any
 
 from notereader.record import Address, Record
@@ -27,3 +28,8 @@ def without_text(record: Record) -> dict[str, Any]:
     data = record.model_dump(mode="json")
     data["note"].pop("text", None)
     return data
+
+
+def fold(text: str) -> str:
+    """Return a text without capitals and width forms, for searching."""
+    return unicodedata.normalize("NFKC", storable(text)).casefold()

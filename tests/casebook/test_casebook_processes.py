@@ -22,7 +22,7 @@ KILLS = 50
 
 _METHODS = multiprocessing.get_all_start_methods()
 CONTEXT = multiprocessing.get_context("forkserver" if "forkserver" in _METHODS else "spawn")
-CONTEXT.set_forkserver_preload(["casebook_workers"])
+CONTEXT.set_forkserver_preload(["notereader.casebook"])
 
 
 @contextlib.contextmanager
