@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import select
+from sqlalchemy import ColumnElement, select
 from sqlalchemy.orm import Session
 
-from notereader.casebook.edits import Content, Edit, apply_edit, fits, pack, unpack
+from notereader.casebook.edits import Content, Edit, do_edit, fits, pack, unpack, verified
 from notereader.casebook.faults import CasebookFault, ChangedElsewhere, NotAllConfirmed
 from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow, ReadMark
 from notereader.casebook.store import Store
@@ -88,8 +88,10 @@ class OpenCase:
             record = self._stored(session)
             for edit in edits:
                 if not fits(record, edit) or self._lost_entry(record, edit):
-                    raise self._changed_elsewhere(session, case, edit, record)
-                record = apply_edit(record, edit)
+                    raise self._changed_elsewhere(session, case, edit)
+                do_edit(record, edit)
+            record = verified(record)
+            for edit in edits:
                 self._log(session, case, "edited", who, edit)
             if record.review.reviewer or record.review.confirmed_at:
                 # What was confirmed, here or before it was imported, is no longer what stands here.
@@ -128,7 +130,7 @@ class OpenCase:
             case = self._case(session, lock=True)
             record = self._stored(session)
             if case.revision != self.revision:
-                raise self._changed_elsewhere(session, case, None, record)
+                raise self._changed_elsewhere(session, case, None)
             open_facts = [place for place, fact in record.walk() if fact.status == "proposed"]
             if open_facts:
                 raise NotAllConfirmed(open_facts)
@@ -177,15 +179,22 @@ class OpenCase:
         stored = session.get_one(CaseRecord, self.id)
         stored.data = without_text(record)
 
-    def _changed_elsewhere(self, session: Session, case: Case, edit: Edit | None, record: Record) -> ChangedElsewhere:
+    def _changed_elsewhere(self, session: Session, case: Case, edit: Edit | None) -> ChangedElsewhere:
         lines = select(EditRow).where(EditRow.case_id == self.id).order_by(EditRow.revision.desc())
         last = session.scalars(lines).first()
         if edit is not None:
-            entry = edit.address.entry().text()
-            alike = lines.where(EditRow.address.in_([edit.address.text(), entry]))
-            last = session.scalars(alike).first() or last
+            last = session.scalars(lines.where(_touching(edit.address))).first() or last
         assert last is not None
+        record = self._stored(session)
         return ChangedElsewhere(edit=edit, record=record, revision=case.revision, who=last.who, when=last.at)
+
+
+def _touching(address: Address) -> ColumnElement[bool]:
+    """Select the lines of history that changed what an edit of this address would change."""
+    entry = address.entry().text()
+    if address.field:
+        return EditRow.address.in_([address.text(), entry])
+    return EditRow.address.startswith(entry.removesuffix("-"), autoescape=True)
 
 
 def record_from(data: Any, text: str | None, case_id: int) -> Record:

@@ -6,7 +6,7 @@ from typing import Any
 
 from pydantic import TypeAdapter
 
-from notereader.record import Address, Fact, Record, RecordRefused, dump_record, load_record
+from notereader.record import Address, Fact, Record, RecordRefused, load_record
 
 Facts = dict[str, Fact]
 Content = Fact | Facts | None
@@ -67,18 +67,32 @@ def unpack(address: Address, text: str | None) -> Content:
 
 
 def apply_edit(record: Record, edit: Edit) -> Record:
-    """Return a new record with the edit done; the given one stays as it is.
+    """Return a new record with the edit done; the given one stays as it is. Raises EditRefused.
 
-    Raises EditRefused where the address or the value is impossible. That `before` stands there is for the caller to
-    check (see `fits`).
+    That `before` stands there is for the caller to check (see `fits`).
     """
     changed = record.model_copy(deep=True)
+    do_edit(changed, edit)
+    return verified(changed)
+
+
+def do_edit(record: Record, edit: Edit) -> None:
+    """Do an edit within the given record. Raises EditRefused where the address or the value is impossible."""
     try:
-        (_apply_to_fact if edit.address.field else _apply_to_entry)(changed, edit)
-        # A record that could not be loaded again must never be saved.
-        return load_record(dump_record(changed, indent=None))
-    except (ValueError, KeyError, RecordRefused) as fault:
+        (_apply_to_fact if edit.address.field else _apply_to_entry)(record, edit)
+    except (ValueError, KeyError) as fault:
         raise EditRefused(f"{edit.address.words()} cannot be changed so: {fault}") from None
+
+
+def verified(record: Record) -> Record:
+    """Return the record as it will be when it is loaded again, for one that could not be must never be saved.
+
+    Raises EditRefused where it is at fault, for instance where quoted words do not stand in the note.
+    """
+    try:
+        return load_record(record.model_dump(mode="json"))
+    except RecordRefused as fault:
+        raise EditRefused(f"This change cannot be saved: {fault}") from None
 
 
 def fits(record: Record, edit: Edit) -> bool:

@@ -106,8 +106,14 @@ def test_several_edits_are_saved_all_or_none(book: Casebook) -> None:
     with pytest.raises(EditRefused):
         case.apply_all([good, correcting(case, SIZE, "nothing")])
     assert book.open(case.id).record == draft()
+    book.open(case.id).apply(correcting(case, SIZE, "3-0"), who="other")
+    with pytest.raises(ChangedElsewhere) as caught:
+        case.apply_all([good, confirming(case, SIZE)], who="ward")
+    assert (caught.value.who, caught.value.revision) == ("other", 1)
+    assert caught.value.record.fact(STRANDS).status == "proposed"
+    case.refresh()
     case.apply_all([good, confirming(case, SIZE)], who="ward")
-    assert (case.revision, len(case.history())) == (2, 3)
+    assert (case.revision, len(case.history())) == (3, 4)
 
 
 def test_edits_of_different_facts_in_two_windows_merge(book: Casebook) -> None:
@@ -156,6 +162,7 @@ def test_an_entry_in_which_another_window_changed_a_fact_is_not_dropped(book: Ca
     number = book.add(draft())
     mine, theirs = book.open(number), book.open(number)
     theirs.apply(confirming(theirs, A4.field_of("finding")), who="other")
+    theirs.apply(confirming(theirs, STRANDS), who="somebody else")
     with pytest.raises(ChangedElsewhere) as caught:
         mine.apply(Edit.dropping(mine.record, A4))
     assert caught.value.who == "other"
