@@ -15,7 +15,7 @@ from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow
 from notereader.casebook.schema import prepare
 from notereader.casebook.store import Store, resolve
 from notereader.casebook.summary import fold, storable, summary_of, without_text
-from notereader.record import Record
+from notereader.record import Record, load_record
 
 # Longer searches are cut: databases refuse overlong patterns.
 SEARCH_LENGTH = 400
@@ -60,15 +60,20 @@ class Casebook:
             self._store.on_saved = self._daily.remind
             self._daily.remind()
 
-    def add(self, record: Record, *, title: str = "") -> int:
-        """Take in a record as a new case in state 'imported' and return the case's number. Durable on return."""
+    def add(self, record: Record, *, title: str = "", who: str = "") -> int:
+        """Take in a record as a new case in state 'imported' and return the case's number. Durable on return.
+
+        Without a title the case gets the note's name. Raises RecordRefused where the record contradicts itself, for it
+        could not be opened again.
+        """
+        record = load_record(record.model_dump(mode="json"))
         title = storable(title.strip() or record.note.name)
         with self._store.writing() as session:
-            case = Case(title=title, state="imported", revision=0, last_edit=0, changed_at=datetime.now(UTC))
-            _fill_in(case, record)
+            now = datetime.now(UTC)
+            case = Case(title=title, state="imported", revision=0, last_edit=0, changed_at=now, **summary_of(record))
             session.add(case)
             session.flush()
-            _add_content(session, case, record)
+            _add_content(session, case, record, storable(who))
             return case.id
 
     def cases(self, search: str = "", state: str | None = None, limit: int = 500, offset: int = 0) -> list[CaseLine]:
@@ -99,14 +104,9 @@ class Casebook:
         self._store.close()
 
 
-def _fill_in(case: Case, record: Record) -> None:
-    for name, value in summary_of(record).items():
-        setattr(case, name, value)
-
-
-def _add_content(session: Session, case: Case, record: Record) -> None:
+def _add_content(session: Session, case: Case, record: Record, who: str) -> None:
     text = record.note.text
-    line = EditRow(case_id=case.id, revision=0, at=case.changed_at, who="", kind="imported", address="", note="")
+    line = EditRow(case_id=case.id, revision=0, at=case.changed_at, who=who, kind="imported", address="", note="")
     session.add_all(
         [
             CaseNote(case_id=case.id, text=text, search=fold(f"{case.title}\n{text or ''}")),

@@ -12,7 +12,7 @@ from notereader.casebook import (
     NotAllConfirmed,
     OpenCase,
 )
-from notereader.record import Address, Fact, Record, Review
+from notereader.record import Address, Fact, Record, RecordRefused, Review
 
 
 def test_an_edit_is_there_after_reopening(path: Path) -> None:
@@ -98,6 +98,14 @@ def test_evidence_that_is_not_in_the_note_is_never_saved(book: Casebook) -> None
     with pytest.raises(EditRefused, match="do not stand"):
         case.apply(Edit(STRANDS, case.record.fact(STRANDS), fact))
     assert book.open(case.id).record == draft()
+
+
+def test_a_record_whose_evidence_is_not_in_the_note_is_not_taken_in(book: Casebook) -> None:
+    record = draft()
+    record.fact(STRANDS).evidence[0].selector[0].end += 1
+    with pytest.raises(RecordRefused, match="do not stand"):
+        book.add(record)
+    assert book.cases() == []
 
 
 def test_several_edits_are_saved_all_or_none(book: Casebook) -> None:
