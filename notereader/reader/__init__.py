@@ -1,1 +1,5 @@
-"""Reads a note text into a draft record."""
+"""Reads a note text into a draft record: the spaCy pipeline of eight steps."""
+
+from notereader.reader.pipeline import read
+
+__all__ = ["read"]

@@ -1,0 +1,334 @@
+"""Step 6, bearing: which digits, tendons and slips a clause is about, carried across sentences.
+
+Tendons and digits that stand together ("FDS and FDP of the index and middle fingers") form a group of targets. A
+clause without one takes the group it is nearest to in its sentence, else what was spoken of before.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of
+
+DIGITS = ("thumb", "index", "middle", "ring", "small")
+_WRIST = frozenset(["FCR", "FCU", "PL"])
+_GLUE = frozenset(
+    "and , & + / of the a an to in for from on at s his her its left right l r both - ( ) tendon tendons finger fingers digit ray rays "
+    "digits hand palm also or with as well 's respectively [ ] each own side as by same cut ends end also its namely via this "
+    "repaired".split()
+)
+_PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
+_CHAIN = frozenset([",", "and", "or", "/", "&", "to", "+", "-", "through"])
+
+
+@dataclass(frozen=True, slots=True)
+class Target:
+    """A tendon of a digit, or a slip of it."""
+
+    digit: str | None
+    tendon: str
+    slip: str | None = None
+
+
+@dataclass(slots=True)
+class Group:
+    """Targets named together in words i to j. `tendons` empty: only digits were named. `every`: all of them are meant."""
+
+    i: int
+    j: int
+    digits: tuple[str, ...] = ()
+    tendons: tuple[str, ...] = ()
+    pairs: tuple[tuple[str | None, str, str | None], ...] = ()  # digit (None: from context), tendon, slip
+    generic: str = ""  # "one" for 'the tendon', "all" for 'both tendons'
+    every: bool = False  # 'each FDP', 'both fingers'
+
+
+@dataclass(slots=True)
+class Setting:
+    """What a sentence is about: its own groups, and what was spoken of when it began."""
+
+    sentence: Sentence
+    groups: list[Group] = field(default_factory=list)
+    digits: tuple[str, ...] = ()  # digits in focus when the sentence begins
+    focus: tuple[Target, ...] = ()  # tendons in focus when the sentence begins
+    after: tuple[Target, ...] = ()  # tendons in focus when it ends
+    after_digits: tuple[str, ...] = ()
+
+
+@Language.component("notereader_bearing")
+def bearing(doc: Doc) -> Doc:
+    """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
+    page = page_of(doc)
+    index_words(page)
+    page.mentions = [m for m in page.mentions if not _unconfirmed(page, m)]
+    by_sentence = mentions_by_sentence(page)
+    digits: tuple[str, ...] = ()
+    focus: tuple[Target, ...] = ()
+    for n, sentence in enumerate(page.sentences):
+        groups = _groups(page, by_sentence[n], sentence)
+        setting = Setting(sentence, groups, digits, focus)
+        if groups and page.standing[groups[0].i] not in ("history", "teaching", "considered", "conditional"):
+            digits, focus = _moved(page, setting)
+        setting.after, setting.after_digits = focus, digits
+        page.settings.append(setting)
+    return doc
+
+
+def mentions_by_sentence(page: Page) -> list[list[Mention]]:
+    """Return the mentions of each sentence, in order."""
+    found: list[list[Mention]] = [[] for _ in page.sentences]
+    n = 0
+    for mention in page.mentions:
+        while n + 1 < len(page.sentences) and page.sentences[n].j <= mention.i:
+            n += 1
+        found[n].append(mention)
+    return found
+
+
+def _unconfirmed(page: Page, mention: Mention) -> bool:
+    """Tell whether a word that only may name a digit does not do so here; a confirmed one becomes a digit."""
+    if mention.kind == "digit":
+        return _no_digit(page, mention)
+    if mention.kind != "digit?":
+        return False
+    if not (_chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)):
+        return True
+    mention.kind = "digit"
+    return False
+
+
+def _no_digit(page: Page, mention: Mention) -> bool:
+    word = page.words[mention.i]
+    after = page.words[mention.j] if mention.j < len(page.words) else ""
+    before = page.words[mention.i - 1] if mention.i else ""
+    if mention.j - mention.i == 1 and word == "ring":
+        return after in ("block", "forceps", "sutures", "of", "suture", "avulsion") and before not in ("index", "middle", "l", "r")
+    if mention.j - mention.i == 1 and word == "index":
+        return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
+    return mention.j - mention.i == 1 and word == "fifth" and (before == "a" or after in ("of", "week", "day", "postoperative"))
+
+
+def _chained(page: Page, mention: Mention) -> bool:
+    """Tell whether a word such as 'second' or 'little' leads on to fingers or to another digit."""
+    words, k = page.words, mention.j
+    steps = 0
+    while k < len(words) and steps < 8:
+        if words[k] in _PLURALS:
+            return True
+        if k in page.digit_words and steps:
+            return True
+        if words[k] not in _CHAIN and k not in page.maybe_digit_words and words[k] != "(":
+            break
+        k += 1
+        steps += 1
+    before = mention.i - 1
+    while before >= 0 and words[before] in _CHAIN and mention.i - before < 3:
+        before -= 1
+    return before >= 0 and mention.i - before > 1 and before in page.digit_words and words[mention.i] != "second"
+
+
+def _beside_tendon(page: Page, mention: Mention) -> bool:
+    if mention.j in page.tendon_words:
+        return True
+    back = mention.i - 1
+    while back >= 0 and page.words[back] in ("of", "the", "to", "and", ",", "-", "(", "/"):
+        back -= 1
+    ordinal = page.words[mention.i] in ("second", "2nd", "third", "3rd", "fourth", "4th")
+    near = back >= 0 and back in page.tendon_words and not ordinal
+    return near and (mention.i - back < 4)
+
+
+def _labels(page: Page, mention: Mention) -> bool:
+    """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
+    word = page.words[mention.i]
+    after = page.words[mention.j] if mention.j < len(page.words) else ":"
+    at_start = page.breaks[mention.i] >= Break.LINE or (mention.i and page.words[mention.i - 1] in (".", "-", "*", "|", ">"))
+    ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
+    if word in ("long", "middle", "little", "small"):
+        if at_start and (after in (":", "-", "|", ".", "=", ">") or ends):
+            return True
+        if word == "middle":
+            before = page.words[mention.i - 1] if mention.i else ""
+            return before in ("the", "and", "in", "l", "r", "left", "right", "+", "to", ",") and after in (
+                ",", ".", ";", ":", "was", "had", "got", "has", "is", "and", ")", "finger", "flexors", "flexor",
+            )
+    return False
+
+
+def index_words(page: Page) -> None:
+    """Note on the Page which words belong to digits, possible digits and tendons."""
+    page.digit_words = {k for m in page.mentions if m.kind == "digit" for k in range(m.i, m.j)}
+    page.maybe_digit_words = {k for m in page.mentions if m.kind == "digit?" for k in range(m.i, m.j)}
+    page.tendon_words = {k for m in page.mentions if m.kind == "tendon" for k in range(m.i, m.j)}
+
+
+# --- groups
+
+
+def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
+    """Return the groups of targets of one sentence, in order."""
+    atoms = [m for m in mentions if m.kind in ("digit", "tendon", "slip", "generic", "plural")]
+    quantifiers = [m for m in mentions if m.kind == "quantifier"]
+    groups: list[Group] = []
+    run: list[Mention] = []
+    for atom in atoms:
+        if run and not _glued(page, run[-1].j, atom.i, quantifiers):
+            groups += _parse(page, run, quantifiers)
+            run = []
+        run.append(atom)
+    if run:
+        groups += _parse(page, run, quantifiers)
+    return [g for g in groups if g.i < sentence.j]
+
+
+def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
+    """Tell whether only connecting words stand between two atoms."""
+    if j - i > 6:
+        return False
+    quantified = {k for q in quantifiers for k in range(q.i, q.j)}
+    words = page.words[i:j]
+    if "," in words and any(w in ("in", "on", "at") for w in words):
+        return False
+    return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
+
+
+def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:
+    return any(q.j <= at and at - q.j < reach and page.words[q.j - 1] != "same" for q in quantifiers)
+
+
+def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
+    """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
+    if not any(m.kind in ("tendon", "slip", "digit") for m in run):
+        return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(page, run, quantifiers)
+    run = _alternatives(run)
+    atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
+    chunks: list[list[Mention]] = []
+    for atom in atoms:
+        if chunks and chunks[-1][-1].kind == atom.kind:
+            chunks[-1].append(atom)
+        else:
+            chunks.append([atom])
+    pairs = _pairs(chunks)
+    every = _quantified(page, run[0].i, quantifiers) or any(q.i > run[0].i and q.j <= run[-1].i for q in quantifiers)
+    digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
+    tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))
+    group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)
+    if not pairs and any(m.kind == "generic" for m in run):
+        group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
+    return [group]
+
+
+def _alternatives(run: list[Mention]) -> list[Mention]:
+    """Drop doubled meanings of one span."""
+    seen: set[tuple[int, str]] = set()
+    kept = []
+    for m in run:
+        if (m.i, m.kind) not in seen:
+            seen.add((m.i, m.kind))
+            kept.append(m)
+    return kept
+
+
+def _pairs(chunks: list[list[Mention]]) -> list[tuple[str | None, str, str | None]]:
+    """Pair tendons with digits and slips, whichever came first."""
+    pairs: list[tuple[str | None, str, str | None]] = []
+    kinds = [c[0].kind for c in chunks]
+    if "tendon" not in kinds and "slip" in kinds:
+        slips = [m for c in chunks if c[0].kind == "slip" for m in c]
+        digits: list[str | None] = [m.value for c in chunks if c[0].kind == "digit" for m in c] or [None]
+        return [(d, "FDS", s) for d in digits for s in _slips(slips)]
+    digit_first = "digit" in kinds and kinds.index("digit") < kinds.index("tendon") if "tendon" in kinds else False
+    n = 0
+    held: list[Mention] = []
+    slips = []
+    while n < len(chunks):
+        chunk = chunks[n]
+        if chunk[0].kind == "slip":
+            slips = chunk
+            n += 1
+        elif chunk[0].kind == "digit":
+            held = chunk
+            n += 1
+        else:
+            after = n + 1
+            if after < len(chunks) and chunks[after][0].kind == "slip" and len(chunk) == 1 and chunk[0].value == "FDS":
+                slips = chunks[after]
+                after += 1
+            if not digit_first and after < len(chunks) and chunks[after][0].kind == "digit":
+                held = chunks[after]
+                after += 1
+            for m in chunk:
+                fds_slips = _slips(slips) if m.value == "FDS" and slips else [None]
+                digits = [d.value for d in held] or [None]
+                pairs += [_fit(d, m.value, s) for d in digits for s in fds_slips]
+            slips = []
+            if not digit_first:
+                held = []
+            n = after
+    return list(dict.fromkeys(pairs))
+
+
+def _slips(mentions: list[Mention]) -> list[str | None]:
+    values = [m.value for m in mentions]
+    named: list[str | None] = [v for v in values if v in ("radial", "ulnar")]
+    if "both" in values and not named:
+        return [None]
+    return named or [None]
+
+
+def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, str, str | None]:
+    if tendon in _WRIST:
+        return "", tendon, None
+    if tendon == "FPL":
+        return "thumb", tendon, None
+    return digit, tendon, slip
+
+
+def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
+    phrase = page.words[mention.i]
+    every = mention.value == "tendons" or phrase == "both" or _quantified(page, mention.i, quantifiers)
+    return Group(mention.i, mention.j, generic="all" if every else "one", every=every)
+
+
+def _all_digits(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
+    """Read 'both fingers', 'each digit' as every digit of the note."""
+    for m in run:
+        if m.kind == "plural" and _quantified(page, m.i, quantifiers, 2) and page.words[m.i - 1] != "same":
+            return [Group(m.i, m.j, every=True)]
+    return []
+
+
+# --- focus
+
+
+def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target, ...]]:
+    """Return the digits and tendons in focus after a sentence."""
+    digits, focus = setting.digits, setting.focus
+    for group in setting.groups:
+        if group.digits:
+            if not group.tendons and group.digits != digits and focus:
+                same = tuple(Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits)
+                focus = tuple(dict.fromkeys(same))
+            digits = group.digits
+        if group.tendons:
+            focus = tuple(resolve_pairs(group, digits))
+            own = tuple(dict.fromkeys(t.digit for t in focus if t.digit))
+            digits = own or digits
+    return digits, focus
+
+
+def resolve_pairs(group: Group, digits: Iterable[str]) -> list[Target]:
+    """Return the targets of a group, tendons without a digit taking the digits given."""
+    targets: list[Target] = []
+    context = [d for d in digits]
+    for digit, tendon, slip in group.pairs:
+        if digit == "":
+            targets.append(Target(None, tendon, None))
+        elif digit is not None:
+            targets.append(Target(digit, tendon, slip))
+        else:
+            own = [d for d in context if d != "thumb"]
+            targets += [Target(d, tendon, slip) for d in own] or [Target(None, tendon, slip)]
+    return list(dict.fromkeys(targets))

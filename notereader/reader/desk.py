@@ -1,0 +1,171 @@
+"""Where rules lay down what they found, and what is known so far of each tendon."""
+
+from dataclasses import dataclass, field
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.page import Page
+from notereader.reader.scene import Scene, group_targets
+from notereader.record.values import Value
+
+HURT_KINDS = ("complete", "partial")
+
+
+@dataclass(slots=True)
+class Finding:
+    """A value for one field of one entry, the words that say so and the rule that decided."""
+
+    group: str
+    entry: tuple[str | None, str, str | None]  # digit, part, side; ('', '', '') where there is none
+    field: str
+    value: Value
+    spans: list[tuple[int, int]]  # words
+    rule: str
+    header: bool = False
+    implied: bool = False
+    reasons: list[str] = field(default_factory=list)
+    order: int = 0
+    addendum: bool = False
+
+
+@dataclass(slots=True)
+class Desk:
+    """The findings of a note, in the order found, and the tendons named so far."""
+
+    page: Page
+    scenes: list[Scene]
+    findings: list[Finding] = field(default_factory=list)
+    named: dict[Target, None] = field(default_factory=dict)
+    extents: dict[Target, str] = field(default_factory=dict)
+    treatments: dict[Target, str] = field(default_factory=dict)
+    topic: str = ""  # what the surgeon was last working on
+    last_pulleys: list[tuple[str, tuple[str | None, ...]]] = field(default_factory=list)
+    last_pulley_end: int = -1  # where the last sentence that named pulleys ended
+    last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = field(default_factory=list)
+    last_parts_end: int = -1  # where the last sentence about another structure ended
+    last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
+    strands_at: int = -1  # where the last sentence with a strand count ended
+
+    def add(
+        self,
+        scene: Scene,
+        group: str,
+        entry: tuple[str | None, str, str | None],
+        name: str,
+        value: Value,
+        spans: list[tuple[int, int]],
+        rule: str,
+        *reasons: str,
+        implied: bool = False,
+    ) -> None:
+        """Lay down a finding."""
+        self.findings.append(
+            Finding(
+                group, entry, name, value, spans, rule, scene.header, implied, list(reasons), spans[0][0],
+                scene.sentence.section == "addendum",
+            )
+        )
+
+    def tendon(self, scene: Scene, target: Target, name: str, value: Value, spans: list[tuple[int, int]], rule: str, *reasons: str) -> None:
+        """Lay down a finding about a tendon and remember what it says of the tendon's state."""
+        self.named.setdefault(target)
+        if name == "extent":
+            if not (self.extents.get(target) == "complete" and value == "partial" and scene.header):
+                self.extents[target] = str(value)
+        elif name == "treatment" and not (scene.header and target in self.treatments):
+            self.treatments[target] = str(value)
+        self.add(scene, "repairs", (target.digit, target.tendon, target.slip), name, value, spans, rule, *reasons)
+
+    def cut(self, digits: tuple[str, ...] | None = None) -> list[Target]:
+        """Return the tendons known to be cut or treated, of the digits given."""
+        return [t for t in self.named if self._of(t, digits) and self.is_cut(t)]
+
+    def is_cut(self, target: Target) -> bool:
+        """Tell whether a tendon is known to be cut or to have been treated."""
+        if self.extents.get(target) == "intact":
+            return False
+        return self.extents.get(target) in HURT_KINDS or target in self.treatments
+
+    def repairable(self, digits: tuple[str, ...] | None = None) -> list[Target]:
+        """Return the tendons that were repaired or, being cut, not said to have been treated otherwise."""
+        found = [t for t in self.cut(digits) if self.treatments.get(t, "repaired") in ("repaired", "reinserted", "grafted")]
+        split = {(t.digit, t.tendon) for t in found if t.slip}
+        stated = [t for t in found if t in self.treatments]
+        slipped = {(t.digit, t.tendon) for t in self.treatments if t.slip}
+        chosen = stated or found
+        return [t for t in chosen if t.slip or ((t.digit, t.tendon) not in split and (t.digit, t.tendon) not in slipped)]
+
+    def _of(self, target: Target, digits: tuple[str, ...] | None) -> bool:
+        return digits is None or not digits or target.digit in digits or target.digit is None
+
+
+def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], Group | None]:
+    """Return the named tendons that words i to j belong to, and their group; ([], None) where the owner is no tendon."""
+    subject = scene.owner(i, j)
+    if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
+        return [], subject.group if subject else None
+    group = subject.group
+    targets = group_targets(scene, group)
+    if group.every and not group.digits:
+        wide = [t for t in desk.named if t.tendon in group.tendons and t.slip is None]
+        if len({t.digit for t in wide}) > 1:
+            targets = [t for t in wide if desk.extents.get(t) != "intact"] or wide
+    return targets, group
+
+
+def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
+    """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
+    wanted = digits or None
+    focus = [t for t in scene.setting.focus if desk.treatments.get(t, "repaired") in ("repaired", "reinserted", "grafted")]
+    focus = [t for t in focus if desk.extents.get(t) != "intact" and (wanted is None or t.digit in wanted)]
+    possible = desk.repairable(wanted)
+    near = [t for t in focus if t in possible]
+    if near:
+        return near, ""
+    if len(possible) == 1:
+        return possible, ""
+    if focus and not possible:
+        return focus, ""
+    here = [t for t in possible if t.digit in scene.setting.digits]
+    if len(here) == 1:
+        return here, ""
+    deep = [t for t in (here or possible) if t.tendon in ("FDP", "FPL")]
+    if len(deep) == 1:
+        return deep, "the tendon is not named here; taken for the deep flexor"
+    return [], ""
+
+
+def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
+    """Return the tendons that words i to j speak of, named or carried, with reasons to look twice.
+
+    Nothing where the words belong to another structure.
+    """
+    targets, group = tendon_owner(desk, scene, i, j)
+    if targets:
+        return _live(desk, targets), []
+    subject = scene.owner(i, j)
+    if subject is not None and subject.group is None:
+        return [], []
+    if group is not None and group.generic == "all":
+        digits = group.digits or _fingers(scene, group)
+        return desk.repairable(digits or None), []
+    if group is not None and group.every and not group.tendons:
+        return desk.repairable(), []
+    found, reason = carried(desk, scene, group.digits if group is not None else None)
+    return found, [reason] if reason else []
+
+
+def _fingers(scene: Scene, group: Group) -> tuple[str, ...]:
+    """Return the digits that stand in the part of 'both tendons': 'in the index both tendons'."""
+    return next((g.digits for g in scene.setting.groups if g.digits and not g.tendons and g is not group), ())
+
+
+def _live(desk: Desk, targets: list[Target]) -> list[Target]:
+    """Where a tendon's slips went different ways, what is said of the repaired tendon belongs to its repaired slips."""
+    found: list[Target] = []
+    for target in targets:
+        slips = [t for t in desk.treatments if (t.digit, t.tendon) == (target.digit, target.tendon) and t.slip]
+        if target.slip is None and slips:
+            found += [t for t in slips if desk.treatments[t] == "repaired"] or [target]
+        else:
+            found.append(target)
+    return list(dict.fromkeys(found))

@@ -1,0 +1,152 @@
+"""Step 4, measures: figures and figure words with their units, ranges among them.
+
+Sizes stay words of their own ("4-0"); dates are read by `dates`. Percentages, millimetres, degrees, days and weeks
+become quantities; centimetres are turned into millimetres.
+"""
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader.reader.page import Break, Page, Quantity, page_of
+
+_ONES = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
+    "eighteen nineteen"
+).split()
+_TENS = dict(zip("twenty thirty forty fifty sixty seventy eighty ninety".split(), range(20, 100, 10), strict=True))
+NUMBER_WORDS: dict[str, int] = {word: n for n, word in enumerate(_ONES)} | _TENS | {"fourty": 40}
+_NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "tenth": 10}
+
+UNITS: dict[str, tuple[str, float]] = {
+    **dict.fromkeys(("mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters", "mil"), ("mm", 1.0)),
+    **dict.fromkeys(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters"), ("mm", 10.0)),
+    **dict.fromkeys(("%", "percent", "pct", "procent"), ("%", 1.0)),
+    **dict.fromkeys(("degrees", "degree", "deg", "degs", "\u00b0"), ("deg", 1.0)),
+    **dict.fromkeys(("day", "days"), ("day", 1.0)),
+    **dict.fromkeys(("week", "weeks", "wk", "wks", "w"), ("week", 1.0)),
+    **dict.fromkeys(("month", "months"), ("month", 1.0)),
+    **dict.fromkeys(("ml", "mls", "cc", "mg", "g", "kg", "mmhg", "hour", "hours", "hr", "hrs", "h", "min", "mins"), ("x", 1.0)),
+    **dict.fromkeys(("minutes", "minute", "years", "year", "yr", "yo", "y", "gauge", "inch", "l", "litre", "am", "pm"), ("x", 1.0)),
+}
+_TERMS = {"7": "day", "52": "week", "12": "month"}
+_RANGE = frozenset(["-", "to", "or", "and", "until"])
+
+
+@Language.component("notereader_measures")
+def measures(doc: Doc) -> Doc:
+    """Fill the Page's quantities. RETURNS the same Doc."""
+    page = page_of(doc)
+    k, count = 0, len(page.words)
+    while k < count:
+        found = _quantity(page, k)
+        if found is None:
+            k += 1
+            continue
+        page.quantities.append(found)
+        k = found.j
+    return doc
+
+
+def figure_at(page: Page, k: int) -> tuple[float, int] | None:
+    """Return the figure that starts at word k and the word after it, or None."""
+    if k >= len(page.words):
+        return None
+    word = page.words[k]
+    if word[0].isdigit():
+        try:
+            return float(word), k + 1
+        except ValueError:
+            return None
+    if word in NUMBER_WORDS:
+        return _number_words(page, k)
+    if word == "l" and k + 1 < len(page.words) and UNITS.get(page.words[k + 1], ("x", 0))[0] not in ("x",):
+        return 1.0, k + 1
+    if word in ("a", "one", "half") and k + 1 < len(page.words):
+        return _a_unit(page, k)
+    return None
+
+
+def _number_words(page: Page, k: int) -> tuple[float, int]:
+    value = NUMBER_WORDS[page.words[k]]
+    after = k + 1
+    if page.words[k] in _TENS:
+        ones = after + 1 if after < len(page.words) and page.words[after] == "-" else after
+        if ones < len(page.words) and 0 < NUMBER_WORDS.get(page.words[ones], 0) < 10 and page.breaks[ones] <= Break.SPACE:
+            return float(value + NUMBER_WORDS[page.words[ones]]), ones + 1
+    return float(value), after
+
+
+def _a_unit(page: Page, k: int) -> tuple[float, int] | None:
+    """Read 'a centimetre', 'half a centimetre'."""
+    word, after = page.words[k], page.words[k + 1]
+    long_units = ("centimetre", "centimeter", "millimetre", "millimeter", "cm", "week", "fortnight")
+    if word == "a" and after in long_units:
+        return 1.0, k + 1
+    if word == "half" and after == "a" and k + 2 < len(page.words) and page.words[k + 2] in long_units:
+        return 0.5, k + 2
+    return None
+
+
+def _quantity(page: Page, k: int) -> Quantity | None:
+    """Read the figure or range at word k with its unit."""
+    word = page.words[k]
+    if "/" in word and word[0].isdigit():
+        return _uk_term(page, k)
+    if word in ("fortnight",):
+        return Quantity(2, 2, "week", k, k + 1)
+    first = figure_at(page, k)
+    if first is None:
+        return None
+    low, after = first
+    unit, scale, end = _unit_at(page, after)
+    second = _second_figure(page, end)
+    if second is None:
+        return Quantity(_round(low * scale), _round(low * scale), unit, k, end)
+    high, after = second
+    unit2, scale2, end2 = _unit_at(page, after)
+    if not unit:
+        unit, scale = unit2, scale2
+    if (unit2 and unit2 != unit) or high < low or (not unit2 and unit):
+        return Quantity(_round(low * scale), _round(low * scale), unit, k, end)
+    return Quantity(_round(low * scale), _round(high * (scale2 if unit2 else scale)), unit, k, end2)
+
+
+def _second_figure(page: Page, k: int) -> tuple[float, int] | None:
+    """Read the upper figure of a range that goes on at word k: '-10', 'to 10', 'or 4', 'and day five'."""
+    if k + 1 >= len(page.words) or page.words[k] not in _RANGE:
+        return None
+    after = k + 1
+    if page.words[after] in ("day", "days") and page.words[k] in ("and", "to", "-", "or"):
+        after += 1
+    if page.words[k] == "and" and (k < 2 or "between" not in page.words[max(0, k - 5) : k]):
+        return None
+    if page.words[after] == "a":
+        return None
+    return figure_at(page, after)
+
+
+def _unit_at(page: Page, k: int) -> tuple[str, float, int]:
+    """Return unit, factor and the word after the unit; ('', 1, k) where none stands there."""
+    at = k + 1 if k < len(page.words) and page.words[k] == "-" else k
+    if at >= len(page.words):
+        return "", 1.0, k
+    word = page.words[at]
+    if word == "per" and at + 1 < len(page.words) and page.words[at + 1] == "cent":
+        return "%", 1.0, at + 2
+    if word in UNITS and (at == k or word not in ("l", "h", "g", "w", "y")):
+        unit, scale = UNITS[word]
+        return unit, scale, at + 1
+    return "", 1.0, k
+
+
+def _uk_term(page: Page, k: int) -> Quantity | None:
+    """Read '6/52' (weeks), '10/7' and '3-5/7' (days)."""
+    figures, _, unit = page.words[k].partition("/")
+    if unit not in _TERMS or "/" in unit:
+        return None
+    low, _, high = figures.partition("-")
+    return Quantity(float(low), float(high or low), _TERMS[unit], k, k + 1)
+
+
+def _round(value: float) -> float:
+    return round(value, 3)

@@ -1,0 +1,104 @@
+"""Step 3, mentions: terms of the vocabulary in the note, by PhraseMatcher on the cleaned words; misspelt ones rescued.
+
+Where phrases overlap the longest one holds. Headings, cues and elements are kept in layers of their own, for the same
+words can head a line, name a thing and carry a cue.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from spacy.language import Language
+from spacy.matcher import PhraseMatcher
+from spacy.tokens import Doc
+
+from notereader.reader.page import Mention, Page, page_of
+from notereader.reader.rescue import Rescue
+from notereader.vocabulary.terms import Term, terms
+
+_LAYERS = {"heading": "headings", "cue": "cues", "element": "elements"}
+
+
+@dataclass(frozen=True, slots=True)
+class _Meaning:
+    kind: str
+    value: str
+    exact: frozenset[str]  # the only spellings that count, where not empty
+
+
+@Language.factory("notereader_mentions")
+class Mentions:
+    """Fills the Page's mentions, headings and cues. RETURNS the same Doc."""
+
+    def __init__(self, nlp: Language, name: str) -> None:
+        self.name = name
+        self.matcher = PhraseMatcher(nlp.vocab, attr="ORTH")
+        self.meanings: dict[int, list[_Meaning]] = {}
+        self.rescue = Rescue(terms())
+        by_phrase: dict[tuple[str, ...], list[_Meaning]] = {}
+        for term in terms():
+            for phrase, exact in _phrases(nlp, term):
+                by_phrase.setdefault(phrase, []).append(_Meaning(term.kind, term.value, exact))
+        for n, (phrase, meanings) in enumerate(by_phrase.items()):
+            key = f"t{n}"
+            self.meanings[nlp.vocab.strings.add(key)] = _merged(meanings)
+            self.matcher.add(key, [Doc(nlp.vocab, words=list(phrase))])
+
+    def __call__(self, doc: Doc) -> Doc:
+        """Find every term of the vocabulary in the Doc."""
+        page = page_of(doc)
+        self.rescue.apply(page, doc)
+        found: dict[str, list[Mention]] = {"mentions": [], "headings": [], "cues": [], "elements": []}
+        for key, i, j in self.matcher(page.rescued or doc):
+            for meaning in self.meanings[key]:
+                if meaning.exact and not _as_written(page, i, j, meaning.exact):
+                    continue
+                layer = _LAYERS.get(meaning.kind, "mentions")
+                found[layer].append(Mention(meaning.kind, meaning.value, i, j, page.respelt.get(i, "")))
+        page.mentions = longest(found["mentions"])
+        page.headings = longest(found["headings"])
+        page.cues = sorted(found["cues"], key=lambda m: m.i)
+        page.elements = longest(found["elements"])
+        return doc
+
+
+def _phrases(nlp: Language, term: Term) -> Iterable[tuple[tuple[str, ...], frozenset[str]]]:
+    for word in term.words:
+        yield tuple(t.text for t in nlp.make_doc(word)), frozenset()
+    for word in term.exact:
+        yield tuple(t.text for t in nlp.make_doc(word)), frozenset([word])
+
+
+def _merged(meanings: list[_Meaning]) -> list[_Meaning]:
+    """Join the exact spellings of one meaning; a meaning without them matches in any capitals."""
+    merged: dict[tuple[str, str], set[str] | None] = {}
+    for meaning in meanings:
+        key = (meaning.kind, meaning.value)
+        if not meaning.exact or merged.get(key, set()) is None:
+            merged[key] = None
+        else:
+            spellings = merged.setdefault(key, set())
+            if spellings is not None:
+                spellings |= meaning.exact
+    return [_Meaning(kind, value, frozenset(exact or ())) for (kind, value), exact in merged.items()]
+
+
+def _as_written(page: Page, i: int, j: int, exact: frozenset[str]) -> bool:
+    raw = page.raw(i, j)
+    return raw in exact or (raw[:-1] in exact and raw.endswith("s"))
+
+
+def longest(mentions: list[Mention]) -> list[Mention]:
+    """Keep the longest of overlapping phrases with all their meanings, in the order of the note."""
+    mentions.sort(key=lambda m: (m.i - m.j, m.i))
+    taken: dict[int, tuple[int, int]] = {}
+    kept: list[Mention] = []
+    for mention in mentions:
+        spans = {taken.get(k) for k in range(mention.i, mention.j)} - {None}
+        if not spans:
+            for k in range(mention.i, mention.j):
+                taken[k] = (mention.i, mention.j)
+        elif spans != {(mention.i, mention.j)}:
+            continue
+        kept.append(mention)
+    kept.sort(key=lambda m: (m.i, m.j))
+    return kept

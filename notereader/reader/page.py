@@ -1,0 +1,115 @@
+"""The working sheet of one note while it is read: its words, lines, sentences and what was found in them.
+
+A Page travels through the pipeline in `doc.user_data["page"]`. Word numbers index `words`; `starts` and `ends` hold the
+positions of each word in the note as stored, in code points, so that evidence always holds.
+"""
+
+from dataclasses import dataclass, field
+from enum import IntEnum
+from typing import TYPE_CHECKING
+
+from spacy.tokens import Doc
+
+
+if TYPE_CHECKING:
+    from notereader.reader.bearing import Setting
+
+
+class Break(IntEnum):
+    """What stands before a word."""
+
+    NONE = 0
+    SPACE = 1
+    COLUMN = 2  # two or more spaces, or a tab
+    LINE = 3
+    BLANK = 4
+
+
+@dataclass(slots=True)
+class Mention:
+    """One thing named: `kind` and `value` as in the vocabulary, words i to j (exclusive)."""
+
+    kind: str
+    value: str
+    i: int
+    j: int
+    rescued: str = ""  # the vocabulary's spelling, where the note's was misspelt
+
+
+@dataclass(slots=True)
+class Quantity:
+    """A figure or a range with its unit ('' where none stands beside it), words i to j (exclusive)."""
+
+    low: float | None
+    high: float | None
+    unit: str
+    i: int
+    j: int
+
+
+@dataclass(slots=True)
+class FoundDate:
+    """A date in the note: ISO value, words i to j, and whether its order of day and month was only inferred."""
+
+    value: str
+    i: int
+    j: int
+    inferred: bool = False
+
+
+@dataclass(slots=True)
+class Section:
+    """A stretch of the note under one heading; words i to j, the heading itself being words h to i."""
+
+    kind: str
+    h: int
+    i: int
+    j: int = 0
+
+
+@dataclass(slots=True)
+class Sentence:
+    """A sentence or list item; `section` is the kind of its heading, `block` numbers its paragraph."""
+
+    i: int
+    j: int
+    section: str
+    block: int
+    label: bool = False  # starts a line
+    parts: list[tuple[int, int]] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Page:
+    """All that is known of a note while it is read."""
+
+    text: str
+    words: list[str] = field(default_factory=list)
+    starts: list[int] = field(default_factory=list)
+    ends: list[int] = field(default_factory=list)
+    breaks: list[Break] = field(default_factory=list)
+    mentions: list[Mention] = field(default_factory=list)
+    headings: list[Mention] = field(default_factory=list)
+    cues: list[Mention] = field(default_factory=list)
+    elements: list[Mention] = field(default_factory=list)
+    respelt: dict[int, str] = field(default_factory=dict)  # word number -> the vocabulary's spelling
+    rescued: Doc | None = None  # the note with those spellings in place, for the matcher
+    quantities: list[Quantity] = field(default_factory=list)
+    dates: list[FoundDate] = field(default_factory=list)
+    sections: list[Section] = field(default_factory=list)
+    sentences: list[Sentence] = field(default_factory=list)
+    settings: list["Setting"] = field(default_factory=list)
+    digit_words: set[int] = field(default_factory=set)
+    maybe_digit_words: set[int] = field(default_factory=set)
+    tendon_words: set[int] = field(default_factory=set)
+    standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none
+
+    def raw(self, i: int, j: int) -> str:
+        """Return the note's own characters from word i to word j (exclusive)."""
+        return self.text[self.starts[i] : self.ends[j - 1]] if j > i else ""
+
+
+def page_of(doc: Doc) -> Page:
+    """Return the Page that a Doc carries."""
+    page: Page = doc.user_data["page"]
+    return page

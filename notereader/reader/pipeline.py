@@ -1,0 +1,79 @@
+"""The reader's pipeline: one spaCy Language of our own components, built once and shared by all threads."""
+
+import threading
+from functools import cache
+
+import spacy
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader import __version__
+from notereader.reader import bearing, layout, measures, mentions, standing
+from notereader.reader.desk import Desk
+from notereader.reader.drafting import draft
+from notereader.reader.page import page_of
+from notereader.reader.rules.aftercare import aftercare
+from notereader.reader.rules.elements import elements
+from notereader.reader.rules.injuries import injuries
+from notereader.reader.rules.operation import operation
+from notereader.reader.rules.pulleys import pulleys
+from notereader.reader.rules.quality import quality
+from notereader.reader.rules.sutures import sutures
+from notereader.reader.rules.tendons import extents, treatments, zones
+from notereader.reader.scene import make_scenes
+from notereader.reader.tokens import NoteTokenizer
+from notereader.record import Record
+from notereader.vocabulary.terms import terms
+
+COMPONENTS = ("notereader_mentions", "notereader_layout", "notereader_measures", "notereader_standing", "notereader_bearing", "notereader_findings")
+_MODULES = (bearing, layout, measures, mentions, standing)  # importing them registers their components
+_lock = threading.Lock()
+
+
+@Language.component("notereader_findings")
+def findings(doc: Doc) -> Doc:
+    """Run every rule over the scenes; the desk is left in the Doc's user_data. RETURNS the same Doc."""
+    page = page_of(doc)
+    scenes = make_scenes(page)
+    desk = Desk(page, scenes)
+    for scene in scenes:
+        extents(desk, scene)
+        treatments(desk, scene)
+    for scene in scenes:
+        zones(desk, scene)
+        sutures(desk, scene)
+        quality(desk, scene)
+        pulleys(desk, scene)
+        injuries(desk, scene)
+    operation(desk)
+    aftercare(desk)
+    elements(desk)
+    doc.user_data["desk"] = desk
+    return doc
+
+
+@cache
+def language() -> Language:
+    """Return the pipeline, built on first use."""
+    nlp = spacy.blank("en")
+    nlp.tokenizer = NoteTokenizer(nlp.vocab, _joinable())
+    for name in COMPONENTS:
+        nlp.add_pipe(name)
+    return nlp
+
+
+def _joinable() -> frozenset[str]:
+    phrases = (phrase for term in terms() for phrase in (*term.words, *term.exact))
+    return frozenset(word for phrase in phrases for word in phrase.lower().replace("-", " ").split())
+
+
+def read(text: str, name: str | None = None) -> Record:
+    """Read a note text into a draft record; every fact is `proposed`. Safe to call from several threads.
+
+    `text` must already be clean (one kind of line end, no lone surrogates); positions count its code points.
+    """
+    with _lock:
+        nlp = language()
+        with nlp.memory_zone():
+            desk: Desk = nlp(text).user_data["desk"]
+            return draft(desk, name, __version__)

@@ -1,0 +1,65 @@
+"""Misspelt and misheard names: rescued by rapidfuzz only where an ordinary English word does not explain them.
+
+Only long names are rescued (stitches, materials, tendons, words of the peripheral suture). The rule was chosen on measured pairs: at least
+six letters, the same first letter, and either a similarity of 90 or one slip of the pen.
+"""
+
+from functools import lru_cache
+
+from rapidfuzz import fuzz, process
+from rapidfuzz.distance import OSA
+from spacy.tokens import Doc
+
+from notereader.reader.page import Page
+from notereader.vocabulary.places import resource_file
+from notereader.vocabulary.terms import Term
+
+_KINDS = frozenset(["stitch", "material", "tendon", "pattern", "anaesthesia", "digit"])
+_SHORTEST = 6
+_SIMILAR = 90.0
+
+
+class Rescue:
+    """Looks up the vocabulary's spelling of a misspelt word."""
+
+    def __init__(self, vocabulary: tuple[Term, ...]) -> None:
+        known: set[str] = set()
+        names: set[str] = set()
+        for term in vocabulary:
+            for phrase in (*term.words, *term.exact):
+                words = phrase.lower().replace("-", " ").replace("/", " ").split()
+                known.update(words)
+                if term.kind in _KINDS or (term.kind == "role" and term.value == "peripheral"):
+                    names.update(w for w in words if len(w) >= _SHORTEST and w.isalpha())
+        raw = resource_file("spelling.toml")
+        self.known = known | set(raw["ordinary"]["words"])
+        self.names = sorted(names - set(raw["never"]["words"]))
+        self._look_up = lru_cache(maxsize=50_000)(self._find)
+
+    def spelling(self, word: str) -> str | None:
+        """Return the vocabulary's spelling of a cleaned word, or None where it needs or finds none."""
+        if len(word) < _SHORTEST or word in self.known or not word.isalpha():
+            return None
+        return self._look_up(word)
+
+    def _find(self, word: str) -> str | None:
+        names = [name for name in self.names if name[0] == word[0] and abs(len(name) - len(word)) <= 2]
+        best = process.extractOne(word, names, scorer=fuzz.ratio, score_cutoff=80)
+        if best is None:
+            return None
+        name, score, _ = best
+        if score >= _SIMILAR or OSA.distance(word, name) == 1:
+            return str(name)
+        return None
+
+    def apply(self, page: Page, doc: Doc) -> None:
+        """Note the rescued spellings on the Page; the matcher then reads a Doc with them in place."""
+        respelt = {}
+        for k, word in enumerate(page.words):
+            name = self.spelling(word)
+            if name:
+                respelt[k] = name
+        page.respelt = respelt
+        if respelt:
+            words = [respelt.get(k, word) for k, word in enumerate(page.words)]
+            page.rescued = Doc(doc.vocab, words=words)

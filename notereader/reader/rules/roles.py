@@ -1,0 +1,155 @@
+"""What a suture belongs to: core, peripheral, skin, sheath, nerve, vessel, pulley, bone, extensor, tag or drain.
+
+Sizes and materials stand beside words that say their part: 'running 6-0 nylon epitendinous stitch', 'skin 5/0',
+'core of 5-0'. The noun right after counts most, then what stands right before, then the nearest in the same part of
+the sentence, then what the sentence spoke of before.
+"""
+
+from dataclasses import dataclass
+
+from notereader.reader.page import Mention
+from notereader.reader.scene import Scene, is_landmark
+
+CORE, PERIPHERAL, TENDON = "core", "peripheral", "tendon"
+
+_STRONG_SKIN = frozenset(["skin", "to skin", "subcuticular", "skin edges", "skin flaps", "subcutaneous", "subcutis", "dermis", "deep dermal", "skin closure", "bruner flaps", "flap corners", "corner stitches", "dermal", "wound closed", "wounds closed", "wound was closed", "wounds were closed", "palm closed", "palm was closed", "superficial closure", "wound closure", "flaps tacked back", "wrist incision", "cutaneous"])
+_CLOSING = frozenset("closed closure closing close shut sewn approximated sutured brought tacked held closes reapproximated stitched repaired".split())
+_HEAD_GLUE = frozenset("running simple looped locking locked grasping suture sutures stitch stitches continuous undyed dyed braided monofilament a an the double single core interrupted two three four strand - strands six eight 2 4 6 8 needle taper of fine coated absorbable nonabsorbable non permanent modified".split())
+_LEAD_GLUE = frozenset("of in with using was were is : a an the by used - = ( and then via as two three four one 1 2 3 4 , on done placed made being has have had been received got x simple running interrupted looped".split())
+
+_KIND_ROLES = {
+    "structure": "other",
+    "sided": "nerve",
+    "bundle": "nerve",
+    "anynerve": "nerve",
+    "anyartery": "vessel",
+    "fracture": "bone",
+    "anchor": CORE,
+    "button": CORE,
+}
+
+
+@dataclass(slots=True)
+class Anchor:
+    """A word that tells what sutures near it are for."""
+
+    i: int
+    j: int
+    role: str
+    strong: bool = True
+
+
+def anchors(scene: Scene) -> list[Anchor]:
+    """Return the words of a sentence that tell what its sutures are for, in order."""
+    found: list[Anchor] = []
+    closing = any(w in _CLOSING for w in scene.words(scene.sentence.i, scene.sentence.j))
+    for m in scene.mentions:
+        anchor = _anchor(scene, m, closing)
+        if anchor is not None:
+            found.append(anchor)
+    for group in scene.setting.groups:
+        if group.tendons or group.generic:
+            found.append(Anchor(group.i, group.j, TENDON, strong=False))
+    found.sort(key=lambda a: a.i)
+    return found
+
+
+def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
+    phrase = " ".join(scene.words(m.i, m.j))
+    if m.kind == "role":
+        if m.value == "skin" and phrase not in _STRONG_SKIN and not closing:
+            return None
+        if m.value == "skin" and phrase not in _STRONG_SKIN and is_place(scene, m):
+            return None
+        return Anchor(m.i, m.j, m.value)
+    if m.kind == "stitch" and m.value not in ("horizontal mattress", "figure-of-eight"):
+        return Anchor(m.i, m.j, CORE)
+    if m.kind == "strandword":
+        return Anchor(m.i, m.j, CORE) if scene.word_before(m.i) != "loose" else None
+    if m.kind == "pattern":
+        return Anchor(m.i, m.j, "pattern", strong=False)
+    if m.kind == "pulley" and not is_landmark(scene, m):
+        return Anchor(m.i, m.j, "pulley")
+    if m.kind in _KIND_ROLES and not (m.kind != "structure" and is_landmark(scene, m)):
+        return Anchor(m.i, m.j, _KIND_ROLES[m.kind])
+    return None
+
+
+def is_place(scene: Scene, m: Mention) -> bool:
+    """Tell whether a wound or palm is only where something was done ('through the wound', 'in the palm')."""
+    before = scene.words(max(scene.sentence.i, m.i - 2), m.i)
+    return any(w in ("in", "through", "via", "at", "into", "from") for w in before)
+
+
+def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
+    """Return the role of the suture in words i to j; '' where the sentence does not tell."""
+    inside = [a for a in found if i <= a.i and a.j <= j and a.role != TENDON]
+    if inside:
+        return _leaning(inside)
+    head = _head(scene, j, found)
+    if head:
+        return head
+    lead = _lead(scene, i, found)
+    if lead:
+        return lead
+    first, last = scene.part(i)
+    part = [a for a in found if first <= a.i < last]
+    if part:
+        return _nearest(part, i, j)
+    before = [a for a in found if a.j <= i]
+    if before:
+        reach = scene.part(before[-1].i)[0]
+        return _leaning([a for a in before if a.i >= reach])
+    after = [a for a in found if a.i >= j]
+    return _leaning(after[:1]) if after else ""
+
+
+def _head(scene: Scene, j: int, found: list[Anchor]) -> str:
+    """Return the role of the noun right after a suture: '6-0 nylon epitendinous stitch', '4-0 nylon to skin'."""
+    for anchor in found:
+        if anchor.i < j:
+            continue
+        between = scene.words(j, anchor.i)
+        if all(w in _HEAD_GLUE for w in between) or (between in (["to"], ["to", "the"], ["for", "the"], ["for"], ["in", "the"], ["in"], ["around", "the"], ["on", "the"], ["through", "the"], ["on"])):
+            if anchor.role == "pattern":
+                continue
+            if anchor.role in (TENDON, CORE) and not between and anchor.role == TENDON:
+                return TENDON
+            return anchor.role
+        return ""
+    return ""
+
+
+def _lead(scene: Scene, i: int, found: list[Anchor]) -> str:
+    """Return the role of what stands right before a suture: 'core of 5-0', 'skin: 4-0', 'running 6-0'."""
+    before = [a for a in found if a.j <= i]
+    if not before:
+        return ""
+    last = before[-1]
+    between = scene.words(last.j, i)
+    if len(between) > 5 or any(w not in _LEAD_GLUE for w in between) or "," in between:
+        return ""
+    if last.role == "pattern":
+        others = [a for a in before if a.role != "pattern" and last.i - a.j <= 2 and scene.part(a.i) == scene.part(i)]
+        return _leaning([*others, last]) if others else ""
+    if last.role == TENDON:
+        return ""
+    return last.role
+
+
+def _nearest(part: list[Anchor], i: int, j: int) -> str:
+    """Return the role of the anchor nearest in the part; weak ones only where there is no strong one."""
+    strong = [a for a in part if a.strong] or part
+    nearest = min(strong, key=lambda a: (a.i - j if a.i >= j else i - a.j, a.i < i))
+    return _leaning([a for a in part if a.role == "pattern"] + [nearest]) if not nearest.strong else nearest.role
+
+
+def _leaning(found: list[Anchor]) -> str:
+    """Return the role of the last strong anchor; a pattern beside a tendon leans to the peripheral suture."""
+    strong = [a for a in found if a.strong]
+    if strong:
+        return strong[-1].role
+    roles = [a.role for a in found]
+    if "pattern" in roles:
+        return "pattern"
+    return roles[-1] if roles else ""

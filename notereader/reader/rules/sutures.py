@@ -1,0 +1,624 @@
+"""Core and peripheral sutures: sizes, materials, strands, stitches, hold, purchase, locks and knots."""
+
+from dataclasses import dataclass, field
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.desk import Desk, carried, owners
+from notereader.reader.measures import NUMBER_WORDS
+from notereader.reader.page import Mention, Page, Quantity
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors, role_of
+from notereader.reader.scene import Scene
+from notereader.record.values import Interval, Value
+from notereader.vocabulary.sutures import sizes
+
+_CLUSTER_GLUE = frozenset("undyed dyed braided looped - ( ) / of a suture x double monofilament coated loop blue white black green , clear non absorbable nonabsorbable permanent ethicon size gauge stitches interrupted simple two three fine".split())
+_TISSUE = frozenset("scar fascia synovium paratenon sheath lumbrical tissue muscle fat tendon fibre fiber fibres fibers the torn healthy palmar frayed hair collagen it".split())
+_ZERO = frozenset(["oh", "o", "0", "zero", "ought", "aught", "nought"])
+_ROUND = frozenset(["around", "round", "over"])
+
+
+@dataclass(slots=True)
+class Thread:
+    """A suture named in a sentence: size and material that stand together, words i to j."""
+
+    i: int
+    j: int
+    size: str = ""
+    size_at: tuple[int, int] = (0, 0)
+    material: str = ""
+    material_at: tuple[int, int] = (0, 0)
+    looped: bool | None = None
+    role: str = ""
+    reasons: list[str] = field(default_factory=list)
+
+
+def sutures(desk: Desk, scene: Scene) -> None:
+    """Find every core and peripheral suture of a sentence and give it to its tendons."""
+    section = scene.sentence.section
+    if section in ("instructions", "admin", "tourniquet", "antibiotics", "blood_loss", "specimens", "anaesthesia"):
+        return
+    found = anchors(scene)
+    threads = _threads(scene)
+    _give_roles(desk, scene, threads, found)
+    for thread in threads:
+        if scene.told(thread.i):
+            _lay_thread(desk, scene, thread)
+    _lay_strands(desk, scene, found)
+    _lay_stitches(desk, scene, found, threads)
+    _lay_hold(desk, scene, found)
+    _lay_peripheral(desk, scene, found)
+    _lay_bites(desk, scene)
+    _lay_knot(desk, scene)
+    _remember_topic(desk, scene, found, threads)
+
+
+# --- threads
+
+
+def _threads(scene: Scene) -> list[Thread]:
+    """Return the sutures named in a sentence: each size with the material beside it, and materials without a size."""
+    threads = [Thread(i, j, size, (i, j)) for size, i, j in _sizes(scene)]
+    for mention in scene.of("material"):
+        thread = _beside(scene, threads, mention)
+        if thread is None:
+            threads.append(Thread(mention.i, mention.j, "", (0, 0), mention.value, (mention.i, mention.j)))
+        else:
+            thread.material, thread.material_at = mention.value, (mention.i, mention.j)
+            thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
+        if mention.rescued:
+            (thread or threads[-1]).reasons.append(f"misspelt: read as {mention.value}")
+    threads = _without_second_names(scene, threads)
+    for mention in scene.of("looped"):
+        near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
+        for thread in near[:1]:
+            thread.looped = not scene.negated(mention.i, mention.j, 2)
+            thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
+    threads.sort(key=lambda t: t.i)
+    return threads
+
+
+def _sizes(scene: Scene) -> list[tuple[str, int, int]]:
+    """Return the sizes of a sentence: '4-0', 'four-oh', '4 - 0', '000' beside a material, 'size 0'."""
+    words, found = scene.page.words, []
+    k = scene.sentence.i
+    while k < scene.sentence.j:
+        size, j = _size_at(scene.page, k, scene.sentence.j)
+        if size:
+            found.append((size, k, j))
+            k = j
+        else:
+            k += 1
+    return [f for f in found if not _not_a_suture(words, f[1], f[2])]
+
+
+def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
+    word = page.words[k]
+    if len(word) >= 3 and word.endswith("-0") and word[:-2].isdigit():
+        size = "0" if word == "1-0" else word
+        return (size, k + 1) if size in sizes() else ("", k)
+    if word in NUMBER_WORDS and 0 < NUMBER_WORDS[word] <= 12 or (word.isdigit() and 0 < int(word) <= 12):
+        at = k + 1
+        if at < end and page.words[at] in ("-", "/"):
+            at += 1
+        if at < end and page.words[at] in _ZERO and (at > k + 1 or page.words[at] not in ("0", "o")):
+            number = NUMBER_WORDS.get(word) or int(word)
+            size = "0" if number == 1 else f"{number}-0"
+            return (size, at + 1) if size in sizes() else ("", k)
+    if set(word) == {"0"} and 2 <= len(word) <= 6 and _material_next(page, k + 1):
+        return f"{len(word)}-0", k + 1
+    if word in ("0", "1", "2") and (page.words[k - 1] in ("size", "#") if k else False):
+        return word, k + 1
+    return "", k
+
+
+def _material_next(page: Page, k: int) -> bool:
+    return any(m.kind == "material" and m.i == k for m in page.mentions)
+
+
+def _not_a_suture(words: list[str], i: int, j: int) -> bool:
+    after = words[j] if j < len(words) else ""
+    return after in ("scale", "score", "mmhg", "forceps", "scalpel")
+
+
+def _beside(scene: Scene, threads: list[Thread], mention: Mention) -> Thread | None:
+    """Return the size a material belongs to: right after it ('4-0 undyed nylon') or right before ('Prolene 4-0')."""
+    for thread in threads:
+        if thread.material:
+            continue
+        if thread.j <= mention.i and mention.i - thread.j <= 5 and _joined(scene, thread.j, mention.i):
+            return thread
+    for thread in threads:
+        if not thread.material and mention.j <= thread.i and thread.i - mention.j <= 2 and _joined(scene, mention.j, thread.i):
+            return thread
+    return None
+
+
+def _joined(scene: Scene, i: int, j: int) -> bool:
+    between = scene.words(i, j)
+    return all(w in _CLUSTER_GLUE for w in between) and between not in ([","],) and between.count(",") < 2
+
+
+def _without_second_names(scene: Scene, threads: list[Thread]) -> list[Thread]:
+    """'4-0 looped nylon (Supramid)' names one thread twice."""
+    kept: list[Thread] = []
+    for thread in sorted(threads, key=lambda t: t.i):
+        if not thread.size and kept and thread.i - kept[-1].j <= 2 and scene.words(kept[-1].j, thread.i)[-1:] == ["("]:
+            kept[-1].j = thread.j
+            continue
+        kept.append(thread)
+    return kept
+
+
+def _give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
+    for thread in threads:
+        thread.role = role_of(scene, thread.i, thread.j, found)
+        if thread.role in ("", TENDON, "pattern"):
+            thread.role = _by_context(desk, scene, thread, found)
+
+
+def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> str:
+    """Decide a suture whose sentence names no part: by its section, its pattern, and what was worked on before."""
+    section = scene.sentence.section
+    if section in ("closure", "dressing"):
+        return "skin"
+    if section in (CORE, PERIPHERAL):
+        return section
+    pattern = any(a.role == "pattern" and scene.part(a.i) == scene.part(thread.i) for a in found)
+    around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
+    if thread.role == TENDON:
+        return PERIPHERAL if pattern and (around or _has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0") else CORE
+    if desk.topic in (CORE, PERIPHERAL, TENDON):
+        if pattern or around:
+            return PERIPHERAL
+        closed = any(w in ("closed", "closure", "closing") for w in scene.words(scene.sentence.i, scene.sentence.j))
+        return "skin" if closed else desk.topic if desk.topic != TENDON else CORE
+    return desk.topic
+
+
+def _has_core(desk: Desk, scene: Scene) -> bool:
+    """Tell whether a core suture was spoken of before in this sentence or for the tendons in focus."""
+    if any(m.kind in ("stitch", "strandword") for m in scene.mentions):
+        return True
+    focus = {(t.digit, t.tendon) for t in scene.setting.focus}
+    return any(f.field in ("strands", "stitch", "size") and f.entry[:2] in focus for f in desk.findings)
+
+
+# --- whose
+
+
+def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
+    """Return the tendons a core or peripheral suture in words i to j belongs to."""
+    groups = scene.setting.groups
+    named = [g for g in groups if g.tendons or g.generic or g.every]
+    first, last = scene.part(i)
+    inside = [g for g in groups if first <= g.i < last]
+    before = [g for g in groups if g.j <= i]
+    after = [g for g in groups if g.i >= j]
+    for pool in ([g for g in inside if g.j <= i][-1:], before[-1:], [g for g in inside if g.i >= j][:1], after[:1]):
+        if pool:
+            group = _fuller(pool[0], before if pool[0] in before else after, named)
+            found = _of_group(desk, scene, group)
+            if found:
+                return found, []
+    return _carried(desk, scene)
+
+
+def _fuller(group: Group, pool: list[Group], named: list[Group]) -> Group:
+    """A digit alone gives way to a tendon named beside it."""
+    if group.tendons or group.generic:
+        return group
+    tendons = [g for g in pool if g in named]
+    return tendons[-1] if tendons and not group.every else group
+
+
+def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    subject_i, subject_j = group.i, group.j
+    if group.tendons:
+        found, _ = owners(desk, scene, subject_i, subject_j)
+        return [t for t in found if desk.extents.get(t) != "intact"] or found
+    if group.generic == "all":
+        return desk.repairable(group.digits or None)
+    if group.every:
+        return desk.repairable()
+    found, _ = carried(desk, scene, group.digits or None)
+    return found
+
+
+def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:
+    found, reason = carried(desk, scene)
+    return found, [reason] if reason else []
+
+
+def _lay(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule: str, *reasons: str) -> None:
+    targets, doubts = suture_owners(desk, scene, i, j)
+    for target in targets:
+        desk.tendon(scene, target, name, value, [(i, j)], rule, *doubts, *reasons)
+
+
+def _lay_thread(desk: Desk, scene: Scene, thread: Thread) -> None:
+    prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
+    if prefix is None or scene.negated(thread.i, thread.i, 3):
+        return
+    targets, doubts = suture_owners(desk, scene, thread.i, thread.j)
+    for target in targets:
+        if thread.role == PERIPHERAL:
+            desk.tendon(scene, target, "peripheral", "present", [(thread.i, thread.j)], "peripheral suture named", *doubts)
+        if thread.size:
+            desk.tendon(scene, target, f"{prefix}size", thread.size, [thread.size_at], f"size of the {thread.role} suture", *doubts)
+        if thread.material:
+            desk.tendon(
+                scene, target, f"{prefix}material", thread.material, [thread.material_at],
+                f"material of the {thread.role} suture", *doubts, *thread.reasons,
+            )
+        if thread.looped is not None and thread.role == CORE:
+            desk.tendon(scene, target, "looped", thread.looped, [(thread.i, thread.j)], "looped suture", *doubts)
+
+
+# --- strands
+
+
+def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
+    """Return (count, i, j) of every strand count in a sentence: 'four-strand', '6 strands', 'strands: 4'."""
+    found: list[tuple[int, int, int]] = []
+    page = scene.page
+    for mention in scene.of("strandword"):
+        k = mention.i - 1
+        while k > scene.sentence.i and page.words[k] in ("-", "core", "main", "separate", "full"):
+            k -= 1
+        count = _count_at(page, k)
+        if count is None:
+            count, end = _count_after(page, mention.j, scene.sentence.j)
+            if count is not None:
+                found.append((count, mention.i, end))
+            continue
+        if page.words[mention.j - 1] == "stranded" and count == 2 and page.words[k] == "double":
+            continue
+        if _is_tissue(scene, mention.j):
+            continue
+        i = k
+        times = _times_before(page, k, scene.sentence.i)
+        if times:
+            count, i = count * times[0], times[1]
+        found.append((count, i, mention.j))
+    return found
+
+
+def _count_at(page: Page, k: int) -> int | None:
+    if k < 0:
+        return None
+    word = page.words[k]
+    if word in NUMBER_WORDS:
+        return NUMBER_WORDS[word] or None
+    return int(word) if word.isdigit() and 1 <= int(word) <= 16 else None
+
+
+def _count_after(page: Page, j: int, end: int) -> tuple[int | None, int]:
+    """Read 'strands: 4', 'strands x 4', 'strands - 6'."""
+    k = j
+    while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - j < 2:
+        k += 1
+    if k == j or k >= end:
+        return None, j
+    return _count_at(page, k), k + 1
+
+
+def _times_before(page: Page, k: int, first: int) -> tuple[int, int] | None:
+    """Read 'two two-strand repairs' as four strands in all."""
+    if k - 1 >= first and page.words[k - 1] in ("two", "three", "2", "3") and page.breaks[k] > 0:
+        times = _count_at(page, k - 1)
+        return (times, k - 1) if times else None
+    return None
+
+
+def _is_tissue(scene: Scene, j: int) -> bool:
+    """'a strand of scar' is no suture; 'eight strands of it', 'six strands of 4-0 nylon' are."""
+    if scene.next_word(j) != "of":
+        return False
+    after = scene.words(j + 1, min(j + 3, scene.sentence.j))
+    if not after or after[0] == "it" or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
+        return False
+    return after[0] in _TISSUE
+
+
+def _lay_strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+    counts = [c for c in find_strands(scene) if scene.told(c[1]) and not _foreign(scene, c[1], c[2])]
+    for count, i, j in counts:
+        if not scene.negated(i, j, 3) and count <= 16:
+            _lay(desk, scene, i, j, "strands", count, "strand count stated")
+    if counts:
+        desk.strands_at = scene.sentence.j
+    elif desk.strands_at == scene.sentence.i or counts:
+        _elliptic(desk, scene)
+
+
+def _elliptic(desk: Desk, scene: Scene) -> None:
+    """'FDP carries four strands. FDS carries two.': a bare count after a sentence of strand counts."""
+    for k in range(scene.sentence.i, scene.sentence.j - 1):
+        if scene.page.words[k] in ("carries", "has", "got", "received", "gets", "had", "carried"):
+            count = _count_at(scene.page, k + 1)
+            after = scene.next_word(k + 2)
+            if count and after in ("", ".", ",", ";") and any(g.tendons for g in scene.setting.groups):
+                _lay(desk, scene, k + 1, k + 2, "strands", count, "strand count carried on")
+
+
+def _foreign(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether a strand count or stitch belongs to an extensor tendon, a nerve or a plate."""
+    subject = scene.owner(i, j)
+    if subject is not None and subject.mention is not None:
+        return subject.kind in ("structure", "sided", "anynerve") and subject.mention.kind != "role"
+    return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
+        g.tendons for g in scene.setting.groups
+    )
+
+
+# --- stitches
+
+_WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight"])
+
+
+def _lay_stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
+    for mention in scene.of("stitch"):
+        if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3) or _foreign(scene, mention.i, mention.j):
+            continue
+        if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
+            continue
+        reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
+        _lay(desk, scene, mention.i, mention.j, "stitch", mention.value, "core stitch named", *reasons)
+    for mention in scene.of("anchor"):
+        if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header or (scene.header and mention.kind == "anchor"):
+            _lay_fixation(desk, scene, mention, "anchor")
+    for mention in scene.of("button"):
+        if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
+            _lay_fixation(desk, scene, mention, "pull-out")
+
+
+def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor], threads: list[Thread]) -> bool:
+    """A mattress or figure of eight is a tendon's stitch only beside a tendon, not in skin or around the outside."""
+    thread = next((t for t in threads if -3 <= t.i - mention.j <= 4 or 0 <= mention.i - t.j <= 6), None)
+    role = role_of(scene, mention.i, mention.j, found)
+    if role in ("", TENDON, "pattern"):
+        role = thread.role if thread else (CORE if desk.topic in (CORE, TENDON, PERIPHERAL) or role == TENDON else desk.topic)
+    return role == CORE
+
+
+def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
+    """An anchor or a button puts the tendon back to bone."""
+    if scene.sentence.section in ("implants", "instructions"):
+        return
+    subject = scene.owner(mention.i, mention.j)
+    if subject is not None and subject.mention is not None and subject.kind == "structure":
+        return
+    targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
+    targets = [t for t in targets if t.tendon in ("FDP", "FPL", "FDS")]
+    for target in targets:
+        desk.tendon(scene, target, "stitch", stitch, [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
+        if desk.treatments.get(target) != "reinserted":
+            desk.tendon(scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
+
+
+# --- hold
+
+
+def _lay_hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+    stated = {m.value for m in scene.of("hold")}
+    for mention in scene.of("hold"):
+        if not scene.told(mention.i) or not _holds_core(desk, scene, mention, found):
+            continue
+        if scene.negated(mention.i, mention.j, 3) and mention.value == "locking":
+            continue
+        if mention.value == "grasping" and scene.negated(mention.i, mention.j, 2):
+            continue
+        if _rather_than(scene, mention.i) and len(stated) > 1:
+            continue
+        _lay(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _rather_than(scene: Scene, i: int) -> bool:
+    before = scene.words(max(scene.sentence.i, i - 3), i)
+    return any(w in ("than", "not", "of") for w in before) and ("rather" in before or "not" in before or "instead" in before)
+
+
+def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor]) -> bool:
+    """'locking' said of plates, of a finger that locks, or only of the peripheral suture says nothing of the core."""
+    if scene.next_word(mention.j) in ("plate", "screw", "screws", "plates", "in", "gone", "sensation", "of", "symptoms", "down") and mention.value == "locking" and not any(a.role == CORE for a in found):
+        return False
+    if any(m.kind == "structure" for m in scene.mentions) and not any(a.role == CORE for a in found):
+        return False
+    role = role_of(scene, mention.i, mention.j, [a for a in found if not (a.i <= mention.i < a.j)])
+    if role in (PERIPHERAL, "pattern") and scene.sentence.section != CORE:
+        first, last = scene.part(mention.i)
+        in_part = [a for a in found if first <= a.i < last]
+        return any(a.role == CORE for a in in_part) and not any(a.role == PERIPHERAL for a in in_part)
+    if role in (CORE, TENDON):
+        return True
+    if role:
+        return False
+    return desk.topic in (CORE, TENDON) or (desk.topic == PERIPHERAL and bool(_lock_words(scene)))
+
+
+def _lock_words(scene: Scene) -> bool:
+    return any(w in ("loops", "corners", "passes", "pass", "core", "hold", "bites", "grasp") for w in scene.words(scene.sentence.i, scene.sentence.j))
+
+
+# --- peripheral
+
+
+def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+    spots = [a for a in found if a.role == PERIPHERAL]
+    if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
+        heading = next((h for h in scene.page.headings if scene.sentence.i <= h.i < scene.sentence.j), None)
+        if heading is not None:
+            spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
+    for spot in spots[:1]:
+        if not scene.told(spot.i):
+            continue
+        if _peripheral_negated(scene, spot):
+            _lay(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            return
+        if _only_a_word(scene, spot):
+            continue
+        _lay(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
+    _lay_pattern(desk, scene, found, bool(spots))
+
+
+def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
+    return scene.negated(spot.i, spot.j, 5)
+
+
+def _only_a_word(scene: Scene, spot: Anchor) -> bool:
+    """'two extra peripheral bites', 'the epitenon was bruised', 'around it' without a suture name no peripheral suture."""
+    phrase = " ".join(scene.words(spot.i, spot.j))
+    near = scene.words(max(scene.sentence.i, spot.i - 4), min(scene.sentence.j, spot.j + 4))
+    if "bites" in near and ("extra" in near or "additional" in near or "more" in near):
+        return True
+    if phrase in ("epitenon", "around it", "round it", "all round", "all around", "right round", "all the way round", "all the way around", "paratendinous", "around the tendon", "round the tendon", "around the repair", "round the repair", "around the edge", "around the outside", "perimeter", "circumference", "round the outside", "circumferentially"):
+        suture = any(m.kind in ("pattern", "material", "stitch") for m in scene.mentions) or bool(_sizes(scene))
+        return not (suture or any(w in ("suture", "stitch", "sutured", "stitched", "run", "sewn") for w in near))
+    return False
+
+
+def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool) -> None:
+    others = [a for a in found if a.role != "pattern"]
+    for mention in scene.of("pattern"):
+        if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
+            continue
+        if not _is_peripheral_pattern(desk, scene, mention, others, peripheral):
+            continue
+        targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
+        for target in targets:
+            desk.tendon(scene, target, "peripheral", "present", [(mention.i, mention.j)], "peripheral pattern named", *doubts)
+            desk.tendon(scene, target, "peripheral_pattern", mention.value, [(mention.i, mention.j)], "peripheral pattern named", *doubts)
+    for mention in scene.of("stitch"):
+        if mention.value == "horizontal mattress" and peripheral and scene.told(mention.i):
+            if role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
+                _lay(desk, scene, mention.i, mention.j, "peripheral_pattern", "horizontal mattress", "peripheral pattern named")
+
+
+def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: list[Anchor], peripheral: bool) -> bool:
+    if scene.words(mention.i, mention.j) in (["ran"], ["run"]) and not peripheral:
+        return False
+    role = role_of(scene, mention.i, mention.j, others)
+    if role == PERIPHERAL:
+        return True
+    if role in ("", TENDON):
+        if scene.sentence.section == PERIPHERAL:
+            return True
+        if scene.sentence.section in ("closure", "dressing") or desk.topic not in (CORE, TENDON, PERIPHERAL):
+            return False
+        strong = mention.value in ("cross-stitch", "running locking", "running", "other", "horizontal mattress")
+        return strong and bool(_sizes(scene)) and (_has_core(desk, scene) or role == TENDON)
+    if role == CORE and mention.value in ("running", "running locking", "cross-stitch", "other"):
+        first, last = scene.part(mention.i)
+        return bool([s for s in _sizes(scene) if first <= s[1] < last]) and not any(first <= a.i < last and a.role == CORE for a in others)
+    return False
+
+
+# --- bites, locks, knots
+
+
+def _lay_bites(desk: Desk, scene: Scene) -> None:
+    """Find the purchase of the core and the size of its locks."""
+    lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i)]
+    if not lengths:
+        return
+    locks = [q for q in lengths if _is_lock(scene, q)]
+    for q in locks:
+        _lay(desk, scene, q.i, q.j, "lock_mm", _interval(scene, q), "size of each lock")
+        if {"lock", "locks"} & set(scene.words(max(scene.sentence.i, q.i - 3), min(scene.sentence.j, q.j + 3))):
+            _lay(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
+    bites = [q for q in lengths if q not in locks and _is_purchase(desk, scene, q)]
+    if bites:
+        _lay_purchase(desk, scene, bites)
+
+
+def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
+    first = _interval(scene, bites[0])
+    low, high = first.low, first.high
+    for q in bites[1:]:
+        if q.low is not None and low is not None and (q.i - bites[0].j) <= 12:
+            low, high = min(low, q.low), max(high or q.low, q.high or q.low)
+    i, j = bites[0].i, bites[min(len(bites), 2) - 1].j if len(bites) > 1 and bites[1].i - bites[0].j <= 12 else bites[0].j
+    _lay(desk, scene, i, j, "purchase_mm", Interval(low=low, high=high), "length of tendon taken")
+
+
+def _interval(scene: Scene, q: Quantity) -> Interval:
+    before = scene.words(max(scene.sentence.i, q.i - 3), q.i)
+    if ("least" in before) or ("than" in before and "more" in before) or "minimum" in before:
+        return Interval(low=q.low, high=None)
+    return Interval(low=q.low, high=q.high)
+
+
+def _is_lock(scene: Scene, q: Quantity) -> bool:
+    """'loops of 2 mm diameter', '2 mm bites', '3 mm locks'; a bite measured from the cut is a purchase."""
+    if q.high is None or q.high > 5:
+        return False
+    first, last = scene.part(q.i)
+    for mention in scene.of("lockword"):
+        if not first <= mention.i < last:
+            continue
+        word = scene.page.words[mention.j - 1]
+        gap = mention.i - q.j if mention.i >= q.j else q.i - mention.j
+        if gap <= 3 and (word != "diameter" or mention.i >= q.j):
+            after = scene.words(max(q.j, mention.j), min(scene.sentence.j, max(q.j, mention.j) + 4))
+            return not (word in ("bite", "bites") and any(w in ("from", "each", "side", "either", "back", "stump", "end", "ends") for w in after))
+    return False
+
+
+def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
+    """Tell whether a length is tendon taken by the core, not a stump, a wound, a gap or what was trimmed away."""
+    if q.high is not None and not 2 <= q.high <= 25:
+        return False
+    first, last = scene.part(q.i)
+    words = scene.words(first, last)
+    if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion"} & set(words) and not {
+        "purchase", "bite", "bites", "biting", "taken", "taking", "purchases"
+    } & set(words):
+        return False
+    near = [m for m in scene.of("bite") if first <= m.i < last and -8 <= m.i - q.j <= 6]
+    strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in ("proximally", "held", "took", "bit", "anchored", "either end", "each end")]
+    if strong:
+        return _about_core(desk, scene, q)
+    previous = [p for p in scene.quantities if p.unit == "mm" and p.j <= q.i and q.i - p.j <= 8 and p is not q]
+    return bool(previous) and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j)))) and any(
+        " ".join(scene.words(m.i, m.j)) in ("purchase", "taking", "bite", "bites", "taken up", "of the proximal stump", "taken", "proximally") for m in scene.of("bite")
+    )
+
+
+def _about_core(desk: Desk, scene: Scene, q: Quantity) -> bool:
+    subject = scene.owner(q.i, q.j)
+    if subject is not None and subject.mention is not None:
+        role = subject.mention.value if subject.kind == "role" else subject.kind
+        return role in (CORE, "pulley") and role == CORE
+    return True
+
+
+def _lay_knot(desk: Desk, scene: Scene) -> None:
+    words = scene.of("knotword")
+    if not words:
+        return
+    for mention in scene.of("knot"):
+        near = [w for w in words if abs(w.i - mention.i) <= 9]
+        if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
+            continue
+        if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(scene.sentence.i, scene.sentence.j):
+            continue
+        if scene.words(mention.i, mention.j) in (["inside"], ["outside"], ["surface"], ["superficial"]) and abs(near[0].i - mention.i) > 5:
+            continue
+        i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
+        _lay(desk, scene, i, j, "knot", mention.value, "place of the knots")
+        return
+
+
+def _remember_topic(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
+    """Remember what the surgeon was working on when the sentence ended."""
+    if not scene.told(scene.sentence.i):
+        return
+    for anchor in found:
+        if anchor.role == "pattern":
+            continue
+        if anchor.role == "sheath" and not threads:
+            continue
+        desk.topic = TENDON if anchor.role in (CORE, PERIPHERAL, TENDON) else anchor.role
+    if threads and threads[-1].role in (CORE, PERIPHERAL):
+        desk.topic = TENDON
+

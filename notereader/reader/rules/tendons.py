@@ -1,0 +1,360 @@
+"""What happened to each tendon: how much was cut, at which zone, and what was done."""
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.page import Mention, Quantity
+from notereader.reader.scene import Scene, digits_at, group_targets
+
+_BARE = frozenset(["through", "out", "off"])
+_BARE_BETWEEN = frozenset("both all gone is was were had has each right clean cut also too , tendon tendons as - : = > each it the".split())
+_NOT_A_CUT = frozenset("repair fist range excision release flexion extension motion cover closure glide recovery relief excursion consent set arc list checks".split())
+_DRUGS = frozenset("lidocaine lignocaine lido bupivacaine marcaine chlorhexidine xylocaine ropivacaine povidone adrenaline iodine ropi lig betadine alcohol plain solution of".split())
+_REMAINING = frozenset("remaining rest left remainder sound intact remained other".split())
+
+
+def extents(desk: Desk, scene: Scene) -> None:
+    """Find how much of each tendon was cut, or that it was not."""
+    if scene.sentence.section in ("instructions", "closure", "admin"):
+        return
+    for mention in scene.of("extent"):
+        if scene.told(mention.i) and mention.value != "contused":
+            _extent(desk, scene, mention)
+    _percents(desk, scene)
+    _fractions(desk, scene)
+
+
+def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
+    word = " ".join(scene.words(mention.i, mention.j))
+    targets = _cut_targets(desk, scene, mention)
+    if not targets:
+        return
+    if word in _BARE and not _bare_is_cut(scene, mention):
+        return
+    if word in ("complete", "completely") and scene.next_word(mention.j) in _NOT_A_CUT:
+        return
+    if mention.value == "intact":
+        if not _tells_intact(scene, mention, word):
+            return
+    elif scene.negated(mention.i, mention.j):
+        return
+    if mention.value == "complete" and _is_deed(scene, mention, word):
+        return
+    for target in targets:
+        desk.tendon(scene, target, "extent", mention.value, [_evidence(scene, mention, target)], f"extent {mention.value}")
+
+
+def _evidence(scene: Scene, mention: Mention, target: Target) -> tuple[int, int]:
+    """Return the words from the tendon's name to the property where they stand close, else the property."""
+    for group in scene.setting.groups:
+        if group.tendons and target.tendon in group.tendons:
+            i, j = min(group.i, mention.i), max(group.j, mention.j)
+            if j - i <= 14:
+                return i, j
+    return mention.i, mention.j
+
+
+def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
+    """'divided' can be the surgeon's doing: 'the FDS slip was divided to make room'."""
+    if word not in ("divided", "out", "off", "cut clean", "cut across"):
+        return False
+    after = scene.words(mention.j, mention.j + 4)
+    return len(after) > 1 and after[0] == "to" and after[1] in ("make", "allow", "free", "gain", "expose", "get", "reach", "deliver", "let", "reduce")
+
+
+def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a bare 'through' says that a tendon was cut: it must stand right after the tendon."""
+    before = [s for s in scene.subjects if s.j <= mention.i and s.kind == "tendon"]
+    if not before:
+        return False
+    between = scene.words(before[-1].j, mention.i)
+    if len(between) > 3 or any(w not in _BARE_BETWEEN for w in between):
+        return False
+    after = scene.next_word(mention.j)
+    if scene.words(mention.i, mention.j) == ["through"]:
+        return after in ("", ",", ".", ";", "in", "at", "and", "just", ":", "(", "here", "too", "as", "beneath", "under", "with", "-", "both", "on")
+    return after in ("", ",", ".", ";", ")")
+
+
+def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
+    """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
+    if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
+        return False
+    if word in ("no injury", "no laceration", "no cut", "no damage"):
+        return scene.next_word(mention.j) in ("to", "of", "in")
+    if word in ("fine", "normal", "ok", "okay", "safe", "spare", "sound", "whole", "healthy", "preserved", "escaped", "looked normal"):
+        subject = scene.owner(mention.i, mention.j)
+        return subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6
+    return True
+
+
+def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
+    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    if targets:
+        return targets
+    subject = scene.owner(mention.i, mention.j)
+    if subject is None:
+        return _from_label(desk, scene, mention)
+    if subject.group is None:
+        return []
+    assert group is not None
+    if group.generic == "all":
+        return _all_tendons(desk, scene, group, mention.value)
+    if group.generic == "one" and mention.value != "intact":
+        return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
+    return []
+
+
+def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """A sentence without any subject goes on about the tendon in focus: 'FDS? Intact, both slips.'"""
+    focus = list(scene.setting.focus)
+    digits = set(scene.setting.digits)
+    focus = [t for t in focus if t.digit is None or not digits or t.digit in digits]
+    if mention.value == "intact" and len(focus) != 1:
+        return []
+    first = scene.sentence.i
+    lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
+    starts = mention.i - first <= 3 and not lead
+    return focus if starts else []
+
+
+def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Target]:
+    """Return the tendons meant by 'both tendons' or 'all tendons': those named so far of the digits spoken of."""
+    digits = group.digits or scene.setting.digits
+    named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
+    if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
+        phrase = scene.page.words[group.i]
+        quantified = phrase == "both" or scene.word_before(group.i) == "both"
+        if quantified and len(digits) == 1 and digits[0] != "thumb":
+            return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
+    return named if value != "intact" or len(named) > 1 else []
+
+
+def _percents(desk: Desk, scene: Scene) -> None:
+    for quantity in scene.quantities:
+        if quantity.unit == "%" and scene.told(quantity.i) and _cuts_tendon(scene, quantity):
+            targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
+            if not targets and scene.owner(quantity.i, quantity.j) is None:
+                targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
+            _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
+    """Leave out drug strengths, what was left standing, and shares of a pulley."""
+    if quantity.low is None or quantity.low < 5 or quantity.high is None:
+        return False
+    if scene.next_word(quantity.j) in _DRUGS and scene.words(quantity.j, quantity.j + 2)[-1:] != ["its"]:
+        return scene.next_word(quantity.j) == "of" and scene.words(quantity.j, quantity.j + 3)[-1] in ("width", "substance", "tendon", "fibres", "fibers", "thickness", "section", "diameter", "cross", "the")
+    around = scene.words(max(scene.sentence.i, quantity.i - 2), min(scene.sentence.j, quantity.j + 3))
+    if any(w in _REMAINING for w in around):
+        return False
+    after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3]
+    return not after
+
+
+def _fractions(desk: Desk, scene: Scene) -> None:
+    """Read fractions said of a tendon's width: 'FDP half cut', 'a nick through a fifth of its width'."""
+    for mention in scene.of("fraction"):
+        if not scene.told(mention.i):
+            continue
+        targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+        if not targets or not _fraction_cuts(scene, mention):
+            continue
+        _part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)
+
+
+def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
+    part_i, part_j = scene.part(mention.i)
+    near = scene.words(max(part_i, mention.i - 6), min(part_j, mention.j + 6))
+    if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
+        return False
+    cut = {"cut", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
+    return any(w in cut for w in near) and scene.word_before(mention.i) not in ("radial", "ulnar", "distal", "proximal", "remaining", "other")
+
+
+def _part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i: int, j: int) -> None:
+    for target in targets:
+        mention = Mention("extent", "partial", i, j)
+        span = _evidence(scene, mention, target)
+        if percent >= 100:
+            desk.tendon(scene, target, "extent", "complete", [span], "percent cut")
+        elif percent > 0:
+            desk.tendon(scene, target, "extent", "partial", [span], "percent cut")
+            desk.tendon(scene, target, "extent_percent", percent, [span], "percent cut")
+
+
+# --- zone
+
+
+def zones(desk: Desk, scene: Scene) -> None:
+    """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
+    for mention in scene.of("zone"):
+        if not scene.told(mention.i) or scene.sentence.section in ("instructions", "admin"):
+            continue
+        if _is_extensor(scene):
+            continue
+        named = _zone_named(scene, mention)
+        targets = [t for group in named for t in group_targets(scene, group)]
+        digits = _zone_digits(scene, mention)
+        if targets:
+            for target in targets:
+                desk.tendon(scene, target, "zone", mention.value, [(mention.i, mention.j)], "zone of a named tendon")
+        else:
+            for digit in digits or ("*",):
+                desk.add(scene, "repairs", (digit, "*", None), "zone", mention.value, [(mention.i, mention.j)], "zone of the cut tendons of a digit")
+
+
+
+
+def _is_extensor(scene: Scene) -> bool:
+    return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
+        m.kind == "tendon" for m in scene.mentions
+    )
+
+
+def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
+    """Return the tendon groups a zone belongs to: those before it since the last other zone, else those after it."""
+    groups = [g for g in scene.setting.groups if g.tendons]
+    zones_before = [m for m in scene.of("zone") if m.j <= mention.i]
+    low = zones_before[-1].j if zones_before else scene.sentence.i
+    before = [g for g in groups if low <= g.i and g.j <= mention.i]
+    if before:
+        return before
+    after = [g for g in groups if g.i >= mention.j]
+    next_zone = next((m.i for m in scene.of("zone") if m.i >= mention.j), scene.sentence.j)
+    after = [g for g in after if g.i < next_zone]
+    glued = [g for g in after if g.i - mention.j <= 5]
+    return glued if not zones_before or scene.header else []
+
+
+def _zone_digits(scene: Scene, mention: Mention) -> tuple[str, ...]:
+    return digits_at(scene, None, mention.i)
+
+
+# --- treatment
+
+_FLAP = frozenset("flap edge tag frayed loose partial nick margin smooth flush smoothed pared shaved edges surface".split())
+_NOUNS_OF_LEFT = frozenset("hand wrist index middle ring small little thumb long forearm finger arm palm upper side".split())
+_LEFT_AFTER = frozenset(["", ".", ",", ";", ")", "alone", "as", "where", "it", "be", "to", "untouched", "unrepaired", "in", "and", "because", "(", "divided", "cut", "unsutured"])
+
+
+def treatments(desk: Desk, scene: Scene) -> None:
+    """Find what was done to each tendon."""
+    if scene.sentence.section in ("instructions", "closure", "admin"):
+        return
+    for mention in scene.of("deed"):
+        if not scene.told(mention.i) or mention.value in ("ligated", "conduit", "fixed"):
+            continue
+        value = _deed(scene, mention)
+        if value is not None:
+            _treatment(desk, scene, mention, value)
+    _slip_left_over(desk, scene)
+
+
+def _deed(scene: Scene, mention: Mention) -> str | None:
+    """Return the treatment a deed word says here, or None where it says none."""
+    word = " ".join(scene.words(mention.i, mention.j))
+    value = mention.value
+    if value == "left":
+        if word == "left" and not _left_is_deed(scene, mention):
+            return None
+        return "left"
+    if scene.negated(mention.i, mention.j, 4):
+        return "left" if value == "repaired" and word not in ("suture", "sutures", "end to end", "end-to-end", "stitched") else None
+    if word in ("suture", "sutures", "secured", "approximated", "advancement", "graft", "was fixed") and not scene.header:
+        return None if word in ("suture", "sutures", "advancement", "graft") else value
+    return value
+
+
+def _left_is_deed(scene: Scene, mention: Mention) -> bool:
+    before, after = scene.word_before(mention.i), scene.next_word(mention.j)
+    if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
+        return False
+    return after in _LEFT_AFTER and before in ("was", "were", "-", "but", "and", "then", ",", "therefore", "deliberately", "thus", "simply", ";", "so", "are", "is", ":", "|")
+
+
+def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
+    targets = _treated(desk, scene, mention, value)
+    if value == "trimmed" and not _trims_tendon(scene, mention):
+        return
+    for target in targets:
+        if value == "trimmed" and desk.extents.get(target) == "complete" and not scene.header:
+            continue
+        if value == "repaired" and desk.treatments.get(target) in ("reinserted", "grafted", "tenodesed") and not scene.header:
+            continue
+        desk.tendon(scene, target, "treatment", value, [_evidence(scene, mention, target)], f"treatment {value}")
+
+
+def _trims_tendon(scene: Scene, mention: Mention) -> bool:
+    """Ends trimmed back before a repair are no 'trimmed' tendon."""
+    part = set(scene.words(*scene.part(mention.i)))
+    sentence = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if sentence & {"ends", "stumps", "stump"} and not sentence & _FLAP:
+        return False
+    if any(q.unit == "mm" and q.i >= mention.i and q.i - mention.j <= 3 for q in scene.quantities):
+        return False
+    return not part & {"suture", "strand", "skin", "knot", "needle"}
+
+
+def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
+    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    subject = scene.owner(mention.i, mention.j)
+    if targets:
+        if value in ("trimmed", "left", "excised") or scene.header or _close(scene, mention, subject.i if subject else 0, subject.j if subject else 0):
+            return _by_slip(scene, mention, targets, group)
+        return []
+    if subject is None:
+        return _treated_from_focus(desk, scene, mention, value)
+    if group is None:
+        return []
+    if group.generic == "all" and value == "repaired":
+        return [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
+    if group.generic == "one" and value in ("repaired", "reinserted", "grafted", "tenodesed"):
+        return carried(desk, scene, group.digits or None)[0] or [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    if group.generic == "one" and value in ("left", "trimmed", "excised"):
+        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    return []
+
+
+def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
+    """'one slip of FDS was excised': no slip is named, so the whole tendon is not said to be."""
+    slips = [m for m in scene.of("slip") if m.value in ("one", "other") and abs(m.i - mention.i) <= 8]
+    if slips and all(t.slip is None and t.tendon == "FDS" for t in targets):
+        return []
+    return targets
+
+
+def _close(scene: Scene, mention: Mention, i: int, j: int) -> bool:
+    """Tell whether no other structure stands between a deed and its tendon."""
+    low, high = min(j, mention.j), max(i, mention.i)
+    return not any(s for s in scene.subjects if low <= s.i < high and s.kind in ("structure", "sided", "role", "pulley", "anynerve"))
+
+
+def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
+    """'It was sewn with ...', 'Edge smoothed off, no stitch': the tendon in focus, where it is known to be cut."""
+    focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    near = mention.i - scene.sentence.i <= 8
+    if value in ("trimmed", "left") and near:
+        if value == "left" and any(desk.treatments.get(t) == "repaired" for t in focus):
+            return []
+        return focus
+    if value in ("reinserted",) and scene.header:
+        return focus
+    return []
+
+
+def _slip_left_over(desk: Desk, scene: Scene) -> None:
+    """'The ulnar slip was excised and the other repaired': the other slip of the same tendon."""
+    others = [m for m in scene.of("slip") if m.value == "other" and scene.told(m.i)]
+    named = [t for g in scene.setting.groups for t in group_targets(scene, g) if t.slip]
+    for mention in others:
+        if len(named) != 1:
+            continue
+        deed = next((d for d in scene.of("deed") if d.i >= mention.j and d.i - mention.j <= 4), None)
+        if deed is None:
+            continue
+        value = _deed(scene, deed)
+        slip = "ulnar" if named[0].slip == "radial" else "radial"
+        if value in ("repaired", "excised", "left", "trimmed"):
+            target = Target(named[0].digit, named[0].tendon, slip)
+            desk.tendon(scene, target, "treatment", value, [(mention.i, deed.j)], "the other slip")

@@ -1,0 +1,248 @@
+"""One sentence with all that was found in it, and the questions rules ask of it: whose is this, what is it part of?"""
+
+from bisect import bisect_left
+from dataclasses import dataclass, field
+
+from notereader.reader.bearing import Group, Setting, Target, resolve_pairs
+from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
+from notereader.reader.standing import is_negated
+
+_PART_WORDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas", "then", "although", "though", "yet", "|", ">", "="])
+_LANDMARK = frozenset(
+    "at under beneath over near beyond between past through distal proximal to from level above below into onto against "
+    "behind alongside around opposite toward towards across by within along beside underneath edge lip margin on just under".split()
+)
+_FILLER = frozenset("the a an its his her base of mid level with edge lip margin region area side this that".split())
+_PRENOMINAL = frozenset(
+    "complete partial partially completely incomplete total full repair repairs excision debridement suture sutures "
+    "tenorrhaphy reinsertion laceration division transection trim trimming suturing re-repair reattachment avulsion rupture "
+    "advancement neurorrhaphy lacerated severed divided intact uninjured nicked grafting tenodesis resection unharmed cut "
+    "ragged frayed crushed clean attenuated primary secondary direct".split()
+)
+_OF = frozenset("of the a an to both each left right my one partial complete primary direct his her this in full".split())
+
+SUBJECT_KINDS = frozenset(
+    ["structure", "sided", "bundle", "anynerve", "anyartery", "pulley", "pulleys", "bone", "fracture", "role"]
+)
+
+
+@dataclass(slots=True)
+class Subject:
+    """Something a property may belong to: a group of tendons or another structure, words i to j."""
+
+    i: int
+    j: int
+    kind: str  # tendon, digit, or the kind of the mention
+    group: Group | None = None
+    mention: Mention | None = None
+
+
+@dataclass(slots=True)
+class Scene:
+    """A sentence, its mentions and figures, its subjects and its parts."""
+
+    page: Page
+    setting: Setting
+    mentions: list[Mention]
+    quantities: list[Quantity]
+    subjects: list[Subject] = field(default_factory=list)
+    cuts: list[int] = field(default_factory=list)
+    every_digit: tuple[str, ...] = ()  # every digit the note works on, for 'in both fingers'
+
+    @property
+    def sentence(self) -> Sentence:
+        """The sentence itself."""
+        return self.setting.sentence
+
+    @property
+    def header(self) -> bool:
+        """True where the sentence stands in the lists of titles and diagnoses."""
+        return self.sentence.section in ("procedure", "diagnosis", "zone", "digit")
+
+    def of(self, *kinds: str) -> list[Mention]:
+        """Return the mentions of the kinds given."""
+        return [m for m in self.mentions if m.kind in kinds]
+
+    def told(self, i: int) -> bool:
+        """Tell whether word i stands as a finding of this operation."""
+        return not self.page.standing[i]
+
+    def negated(self, i: int, j: int, reach: int = 5) -> bool:
+        """Tell whether words i to j stand under a negation."""
+        return is_negated(self.page, i, j, self.sentence, reach)
+
+    def part(self, k: int) -> tuple[int, int]:
+        """Return the part of the sentence, between commas and the like, in which word k stands."""
+        n = bisect_left(self.cuts, k + 1)
+        first = self.cuts[n - 1] if n else self.sentence.i
+        return first, self.cuts[n] if n < len(self.cuts) else self.sentence.j
+
+    def words(self, i: int, j: int) -> list[str]:
+        """Return the cleaned words from i to j."""
+        return self.page.words[i:j]
+
+    def next_word(self, j: int) -> str:
+        """Return the word after j within the sentence, or ''."""
+        return self.page.words[j] if j < self.sentence.j else ""
+
+    def word_before(self, i: int) -> str:
+        """Return the word before i within the sentence, or ''."""
+        return self.page.words[i - 1] if i > self.sentence.i else ""
+
+    def owner(self, i: int, j: int) -> Subject | None:
+        """Return the subject in this sentence to which words i to j belong, or None."""
+        return find_owner(self, i, j)
+
+
+def make_scenes(page: Page) -> list[Scene]:
+    """Build the scene of every sentence of the note."""
+    scenes: list[Scene] = []
+    every = _every_digit(page)
+    m = q = 0
+    for setting in page.settings:
+        sentence = setting.sentence
+        mentions: list[Mention] = []
+        while m < len(page.mentions) and page.mentions[m].i < sentence.j:
+            mentions.append(page.mentions[m])
+            m += 1
+        quantities: list[Quantity] = []
+        while q < len(page.quantities) and page.quantities[q].i < sentence.j:
+            quantities.append(page.quantities[q])
+            q += 1
+        scene = Scene(page, setting, mentions, quantities, every_digit=every)
+        scene.cuts = _cuts(page, sentence)
+        scene.subjects = _subjects(scene)
+        scenes.append(scene)
+    return scenes
+
+
+def _every_digit(page: Page) -> tuple[str, ...]:
+    """Return the digits named in the lists of titles and diagnoses, else in the whole note."""
+    listed: dict[str, None] = {}
+    named: dict[str, None] = {}
+    for setting in page.settings:
+        for group in setting.groups:
+            if page.standing[group.i]:
+                continue
+            for digit in group.digits:
+                named[digit] = None
+                if setting.sentence.section in ("procedure", "diagnosis", "digit", "side"):
+                    listed[digit] = None
+    return tuple(listed or named)
+
+
+def _cuts(page: Page, sentence: Sentence) -> list[int]:
+    """Return the words at which a new part of the sentence begins."""
+    cuts = []
+    for k in range(sentence.i, sentence.j):
+        word = page.words[k]
+        spaced_dash = word == "-" and page.breaks[k] != Break.NONE and k + 1 < sentence.j and page.breaks[k + 1] != Break.NONE
+        if word in _PART_WORDS or spaced_dash:
+            cuts.append(k + 1)
+        elif page.breaks[k] == Break.COLUMN and k > sentence.i:
+            cuts.append(k)
+    return cuts
+
+
+def _subjects(scene: Scene) -> list[Subject]:
+    subjects = []
+    for group in scene.setting.groups:
+        kind = "tendon" if group.tendons or group.generic else "digit"
+        subjects.append(Subject(group.i, group.j, kind, group))
+    seen: set[int] = set()
+    for mention in scene.mentions:
+        if mention.kind in SUBJECT_KINDS and mention.i not in seen and not is_landmark(scene, mention):
+            seen.add(mention.i)
+            subjects.append(Subject(mention.i, mention.j, mention.kind, None, mention))
+    subjects.sort(key=lambda s: s.i)
+    return subjects
+
+
+def is_landmark(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
+    if mention.kind == "role":
+        return False
+    k = mention.i - 1
+    first = scene.sentence.i
+    while k >= first and scene.page.words[k] in _FILLER:
+        k -= 1
+    if k < first:
+        return False
+    word = scene.page.words[k]
+    if word in ("and", "or", "to", "-", "/", ",") and mention.kind == "pulley":
+        before = [m for m in scene.mentions if m.kind == "pulley" and m.j <= mention.i and mention.i - m.j <= 2]
+        if before:
+            return is_landmark(scene, before[-1])
+    return word in _LANDMARK and word != "to"
+
+
+def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
+    """Return the subject that words i to j belong to: in the part, before it in the sentence, then after it."""
+    subjects = scene.subjects
+    if not subjects:
+        return None
+    first, last = scene.part(i)
+    inside = next((s for s in subjects if s.i <= i and j <= s.j), None)
+    if inside is not None:
+        return inside
+    before = [s for s in subjects if s.j <= i]
+    after = [s for s in subjects if s.i >= j]
+    near_before = [s for s in before if s.i >= first]
+    near_after = [s for s in after if s.i < last]
+    if near_after and _closely_followed(scene, i, j, near_after[0]):
+        return near_after[0]
+    if near_before:
+        return _with_tendon(near_before)
+    if near_after and _first_in_part(scene, i, first):
+        return near_after[0]
+    if before:
+        return _with_tendon([s for s in before if s.i >= scene.part(before[-1].i)[0]])
+    return (near_after or after or [None])[0]
+
+
+def _with_tendon(subjects: list[Subject]) -> Subject:
+    """Of the subjects before a property take the last; a digit just before a tendon is its place, not the subject."""
+    last = subjects[-1]
+    if last.kind == "digit":
+        tendons = [s for s in subjects if s.kind == "tendon"]
+        if tendons:
+            return tendons[-1]
+    return last
+
+
+def _first_in_part(scene: Scene, i: int, first: int) -> bool:
+    return True
+
+
+def _closely_followed(scene: Scene, i: int, j: int, subject: Subject) -> bool:
+    """Tell whether a property stands before its noun: 'partial FDS division', 'repair of the FDP'."""
+    between = scene.page.words[j : subject.i]
+    if len(between) > 4 or any(w not in _OF for w in between):
+        return False
+    return scene.page.words[i] in _PRENOMINAL or (bool(between) and between[0] == "of")
+
+
+def group_targets(scene: Scene, group: Group) -> list[Target]:
+    """Return the targets of a named group; tendons without a digit take the digit named in the sentence or in focus."""
+    return resolve_pairs(group, digits_at(scene, group))
+
+
+def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) -> tuple[str, ...]:
+    """Return the digits a group or word is about: named in it, before it, after it in the sentence, else in focus."""
+    if group is not None and group.digits:
+        return group.digits
+    at = group.i if group is not None else (k or scene.sentence.i)
+    before = [g for g in scene.setting.groups if g.digits and g.j <= at]
+    if before:
+        return before[-1].digits
+    after = [g for g in scene.setting.groups if g.digits and g.i >= at]
+    if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
+        return after[0].digits
+    if after and _belongs(scene, at, after[0]):
+        return after[0].digits
+    return scene.setting.digits
+
+
+def _belongs(scene: Scene, at: int, group: Group) -> bool:
+    """Tell whether a digit named later in the sentence still says where: 'the profundus was cut in the index'."""
+    return scene.page.words[max(group.i - 2, at)] in ("in", "of", "on", "to") or scene.word_before(group.i) in ("in", "of", "on", "to", "the")

@@ -1,0 +1,148 @@
+"""Step 5, standing: is what is said a finding of this operation?
+
+Cues with scope, after the published trigger-and-scope methods (Chapman 2001; Harkema 2009), with words of operative
+notes. History, plans, alternatives, conditions and teaching remarks mark the words they reach; negation is looked up
+where a finding needs it, for a negated finding is often one too ("not repaired").
+"""
+
+import re
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader.reader.dates import find_dates
+from notereader.reader.page import Mention, Page, Sentence, page_of
+
+_SECTIONS = {
+    "indication": "story",
+    "previous": "history",
+    "consent": "story",
+    "teaching": "teaching",
+    "instructions": "plan",
+}
+_BACK_REFERENCE = frozenset("that it this they he she their his her those these".split())
+_YEAR = re.compile(r"(?:19|20)\d\d\Z")
+_BOUNDS = frozenset([",", ";", "but", "however", "although", "though", "yet", ":"])
+_FORWARD_ONLY = frozenset(["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for"])
+_RIGHT_BOUNDS = _BOUNDS | {"and", ".", "(", ")"}
+_LEFT_BOUNDS = _BOUNDS | {".", "(", ")"}
+
+
+@Language.component("notereader_standing")
+def standing(doc: Doc) -> Doc:
+    """Fill the Page's standing, one word each. RETURNS the same Doc."""
+    page = page_of(doc)
+    page.standing = [""] * len(page.words)
+    page.dates = find_dates(page)
+    year = _operation_year(page)
+    by_sentence = _cues_by_sentence(page)
+    was_history, history_block = False, -1
+    for n, sentence in enumerate(page.sentences):
+        cues = by_sentence.get(n, [])
+        kind = _SECTIONS.get(sentence.section, "")
+        if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
+            kind = "" if _is_operative(cues) else kind
+        if kind:
+            _mark(page, sentence.i, sentence.j, kind)
+            continue
+        history = _is_history(page, sentence, cues, year)
+        if not history and was_history and sentence.block == history_block:
+            history = page.words[sentence.i] in _BACK_REFERENCE and not any(c.value == "resume" for c in cues)
+        was_history, history_block = history, sentence.block
+        if history:
+            _mark(page, sentence.i, sentence.j, "history")
+            continue
+        _mark_cues(page, sentence, cues)
+    return doc
+
+
+def _is_operative(cues: list[Mention]) -> bool:
+    return sum(c.value == "operative" for c in cues) >= 2
+
+
+def _operation_year(page: Page) -> int:
+    """Return the year of the operation as far as the note tells: that of its first date under a date heading."""
+    sections = {k: s.kind for s in page.sections for k in range(s.h, s.j)}
+    dated = [d for d in page.dates if sections.get(d.i) == "date"] or page.dates
+    return int(dated[0].value[:4]) if dated else 9999
+
+
+def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
+    found: dict[int, list[Mention]] = {}
+    n = 0
+    for cue in page.cues:
+        while n + 1 < len(page.sentences) and page.sentences[n].j <= cue.i:
+            n += 1
+        found.setdefault(n, []).append(cue)
+    return found
+
+
+def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) -> bool:
+    """Tell whether a sentence speaks of an earlier operation."""
+    if any(c.value == "history" for c in cues):
+        return not _only_new(page, sentence, cues)
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j):
+        if _YEAR.match(words[k]) and int(words[k]) < year and words[k - 1] in ("in", "since", "from", "of", "("):
+            return not any(d.i <= k < d.j for d in page.dates)
+    return False
+
+
+def _only_new(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
+    return any(c.value == "resume" for c in cues) and any(c.value == "operative" for c in cues)
+
+
+def _mark(page: Page, i: int, j: int, kind: str) -> None:
+    page.standing[i:j] = [kind] * (j - i)
+
+
+def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
+    for cue in cues:
+        if cue.value == "teaching":
+            _mark(page, *_brackets_or(page, cue, sentence.i, sentence.j), "teaching")
+        elif cue.value == "conditional":
+            first = sentence.i if cue.i <= sentence.i + 2 else cue.i
+            _mark(page, first, sentence.j, "conditional")
+        elif cue.value == "considered":
+            _mark(page, *_clause(page, cue, sentence), "considered")
+        elif cue.value == "planned" and sentence.section != "diagnosis":
+            _mark(page, *_brackets_or(page, cue, sentence.i, sentence.j), "plan")
+
+
+def _brackets_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:
+    """Return the brackets around a cue where it stands in some, else the span given."""
+    opened = next((k for k in range(cue.i, i - 1, -1) if page.words[k] in ("(", ")")), None)
+    if opened is None or page.words[opened] == ")":
+        return i, j
+    closed = next((k for k in range(cue.j, j) if page.words[k] == ")"), j)
+    return opened, closed
+
+
+def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
+    """Return the clause a cue of an alternative reaches."""
+    forward_only = " ".join(page.words[cue.i : cue.j]) in _FORWARD_ONLY
+    i = cue.i
+    while not forward_only and i > sentence.i and page.words[i - 1] not in _LEFT_BOUNDS:
+        i -= 1
+    j = cue.j
+    while j < sentence.j and page.words[j] not in _RIGHT_BOUNDS:
+        j += 1
+    return i, j
+
+
+def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
+    """Tell whether words i to j stand under a negation in their clause."""
+    for cue in page.cues:
+        if cue.value != "negated" or not sentence.i <= cue.i < sentence.j:
+            continue
+        if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
+            return True
+        if cue.i >= j and cue.i - j <= 4 and not _crossed(page, j, cue.i):
+            phrase = " ".join(page.words[cue.i : cue.j])
+            if phrase not in ("no", "without", "never", "nil", "zero", "nothing", "neither", "nor", "none", "rather than"):
+                return True
+    return False
+
+
+def _crossed(page: Page, i: int, j: int) -> bool:
+    return any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))

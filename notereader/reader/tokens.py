@@ -1,0 +1,176 @@
+"""Step 1, tokens: splits a note as the trade reads it and cleans the spelling of each word, never its position.
+
+Sizes (4-0, 4/0, #4-0), dates, times in weeks (6/52) and decimals stay whole; words broken at a line end are joined;
+O for 0 and l for 1 are mended where the rest of the word decides; page headers of faxes are passed over.
+"""
+
+import re
+import unicodedata
+from functools import lru_cache
+
+from spacy.tokens import Doc
+from spacy.vocab import Vocab
+
+from notereader.reader.page import Break, Page
+
+_D = "[0-9OolI]"
+
+# Characters that mean another one of the same length; positions must not shift.
+_SAME_LENGTH = str.maketrans(
+    {
+        **dict.fromkeys("\u2010\u2011\u2012\u2013\u2014\u2212\u00ad", "-"),
+        **dict.fromkeys("\u2018\u2019\u02bc\u0060\u00b4", "'"),
+        **dict.fromkeys("\u201c\u201d", '"'),
+        **dict.fromkeys("\u00a0\u2007\u2009\u202f\u3000\t\v\f", " "),
+        **dict.fromkeys("\u200b\u200e\u200f\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\ufeff", " "),
+        "\u00d7": "x",
+        "\u2022": "*",
+        "\u2192": ">",
+        "\u00ba": "\u00b0",
+        **{chr(0xFF01 + k): chr(0x21 + k) for k in range(94)},
+    }
+)
+
+# A line that belongs to the fax machine or the printer, or that only draws a rule.
+_NOISE_LINE = re.compile(
+    rf"""^[ ]*(?:
+        [-=~_.*|\#+>< ]{{3,}}
+      | .*\b(?:e?fax|facsimile|faxed)\b.*{_D}{{1,2}}[:.]{_D}{{2}}.*
+      | .*\b(?:page|pg\.?|p\.|sheet)[ ]*{_D}{{1,3}}[ ]*(?:of|/|-)[ ]*{_D}{{1,3}}\b[ |]*
+      | .*\b(?:page|pg\.?)[ ]*{_D}{{3}}/{_D}{{3}}[ ]*
+    )$""",
+    re.VERBOSE | re.IGNORECASE | re.MULTILINE,
+)
+
+_TOKEN = re.compile(
+    rf"""
+    (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z]+)
+  | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
+        | (?<![0-9A-Za-z]){_D}{{4}}-{_D}{{2}}-{_D}{{2}}(?![0-9A-Za-z])
+        | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
+  | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]|/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
+  | (?P<term>(?<![0-9A-Za-z])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
+  | (?P<decimal>(?<![0-9A-Za-z])[0-9OlI]+[.,][0-9O]+(?=[A-Za-z%\s,;)\]]|$|[.-]))
+  | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
+  | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)(?=(?:mm|cm|ml|mg|g|kg|deg|x|d|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
+  | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
+  | (?P<mark>\.{{2,}}|[^\w\s]|_)
+    """,
+    re.VERBOSE,
+)
+
+_ROMAN = {"i", "ii", "iii", "iv", "v", "vi", "il", "ill"}
+_TO_FIGURES = str.maketrans("OolI", "0011")
+
+
+# A page header with the empty lines around it: what stands before and after belongs together.
+_BLANKED = re.compile(r"\n[ \n]*\x00[ \n\x00]*")
+
+
+def without_noise(text: str) -> str:
+    """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
+    work = text.translate(_SAME_LENGTH)
+    if "\n" not in work:
+        return work
+    work = _NOISE_LINE.sub(lambda line: "\x00" * len(line.group()), work.replace("\x00", " "))
+    return _BLANKED.sub(lambda gap: "\n" + " " * (len(gap.group()) - 1), work).replace("\x00", " ")
+
+
+@lru_cache(maxsize=20_000)
+def _clean_word(raw: str) -> str:
+    """Return the cleaned lower-case spelling of a word: full forms of ligatures, letters for figures inside words."""
+    word = raw if raw.isascii() else _plain_letters(raw)
+    if len(word) >= 4 and not word.isalpha() and sum(map(str.isalpha, word)) > len(word) / 2:
+        word = _mend_letters(word)
+    return word.lower()
+
+
+def _plain_letters(raw: str) -> str:
+    """Drop accents and resolve ligatures: Silfverskiöld -> Silfverskiold."""
+    spread = unicodedata.normalize("NFKD", raw.replace("\u00df", "ss").replace("\u00f8", "o").replace("\u00e6", "ae"))
+    return "".join(c for c in spread if not unicodedata.combining(c)) or raw
+
+
+def _mend_letters(word: str) -> str:
+    """Read 1 as l (I among capitals) and 0 as o inside a word of at least three letters."""
+    letters = [c for c in word if c.isalpha()]
+    if len(letters) < 3 or any(c in "23456789" for c in word):
+        return word
+    return word.replace("1", "I" if word.isupper() else "l").replace("0", "O")
+
+
+class NoteTokenizer:
+    """Callable that turns a note into a Doc of cleaned words; the Page with the positions is in its user_data.
+
+    `joinable` holds the words of the vocabulary: a word broken at a line end stays two words where its first half is
+    itself one of them and the joined form is not ("four-strand", not "fourstrand").
+    """
+
+    def __init__(self, vocab: Vocab, joinable: frozenset[str]) -> None:
+        self.vocab = vocab
+        self.joinable = joinable
+
+    def __call__(self, text: str) -> Doc:
+        """Return the Doc of a note text."""
+        page = Page(text)
+        self._fill(page, without_noise(text))
+        doc = Doc(self.vocab, words=page.words)
+        doc.user_data["page"] = page
+        return doc
+
+    def _fill(self, page: Page, work: str) -> None:
+        last = 0
+        for found in _TOKEN.finditer(work):
+            start, end = found.span()
+            space = _break(work, last, start)
+            kind = found.lastgroup
+            if kind == "sep":
+                kind = "date"
+            raw = work[start:end]
+            if kind == "broken":
+                self._add_broken(page, raw, start, end, space)
+            else:
+                _add(page, _cleaned(kind or "", raw), start, end, space)
+            last = end
+
+    def _add_broken(self, page: Page, raw: str, start: int, end: int, space: Break) -> None:
+        """Add a word broken at a line end, joined or, where it is a compound, as two words with their hyphen."""
+        first, _, rest = raw.partition("-")
+        second = rest.strip()
+        joined = _clean_word(first + second)
+        if joined not in self.joinable and (first.lower() in self.joinable and second in self.joinable):
+            _add(page, _cleaned("word", first), start, start + len(first), space)
+            _add(page, "-", start + len(first), start + len(first) + 1, Break.NONE)
+            _add(page, _clean_word(second), end - len(second), end, Break.NONE)
+        else:
+            _add(page, joined, start, end, space)
+
+
+def _cleaned(kind: str, raw: str) -> str:
+    if kind == "word":
+        return _clean_word(raw)
+    if kind == "size":
+        bare = raw.lstrip("#").replace(" ", "").replace("O", "0").replace("l", "1")
+        return bare[:-2] + "-0"
+    if kind in ("figure", "decimal", "term"):
+        return raw.translate(_TO_FIGURES).replace(",", ".") if kind == "decimal" else raw.translate(_TO_FIGURES)
+    if kind == "date":
+        return raw if any(c.isalpha() and c not in "OolI" for c in raw) else raw.translate(_TO_FIGURES)
+    return raw.lower()
+
+
+def _add(page: Page, word: str, start: int, end: int, space: Break) -> None:
+    page.words.append(word)
+    page.starts.append(start)
+    page.ends.append(end)
+    page.breaks.append(space)
+
+
+def _break(work: str, last: int, start: int) -> Break:
+    if start == last:
+        return Break.NONE if start else Break.BLANK
+    between = work[last:start]
+    lines = between.count("\n")
+    if lines:
+        return Break.BLANK if lines > 1 else Break.LINE
+    return Break.COLUMN if len(between) > 1 else Break.SPACE
