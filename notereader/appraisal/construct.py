@@ -61,6 +61,10 @@ def given(field: str, value: Value | None, unit: str = "") -> Feature:
     return Feature(field, () if value is None else (value,), (), unit)
 
 
+# The facts of a construct that can be known or not.
+FEATURES = ("strands", "size", "material", "hold", "purchase", "lock", "peripheral", "ends")
+
+
 @dataclass(frozen=True, slots=True)
 class Construct:
     """A sutured tendon as the strength model sees it; `cut_deg` is the angle of the cut to the axis (90: straight)."""

@@ -143,13 +143,17 @@ class FactorShare(Model):
 
 
 class Strength(Model):
-    """What a repair holds on a day at a bend, by published bench figures."""
+    """What a repair holds on a day at a bend, by published bench figures.
+
+    `spread_ratio` is upper over lower end of the breaking range before the ceiling: how much is left open.
+    """
 
     day: int
     posture_deg: float
     breaking: ForceRange
     gap: ForceRange
     fresh_breaking: ForceRange
+    spread_ratio: float
     healing_low: float
     healing_high: float
     factors: list[FactorShare]

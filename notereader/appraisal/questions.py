@@ -10,7 +10,7 @@ from notereader.appraisal.construct import Construct
 from notereader.appraisal.figures import Status, Table, load
 from notereader.appraisal.known import Case, Entry, Known
 from notereader.appraisal.models import Completeness, Contradiction, NeedItem, Question
-from notereader.appraisal.strength import spread_shares, weaker_effect
+from notereader.appraisal.strength import share_if_unknown, spread_shares
 from notereader.record import Address
 
 # Facts that are asked in company: the second is dropped where the first is asked of the same tendon.
@@ -55,6 +55,7 @@ class QuestionTables(Table):
     in_letter: int
     disputed_least: float
     fds_share: float = Field(gt=0, le=1)
+    inferred_share: float = Field(gt=0, le=1)
     question: tuple[QuestionRow, ...]
     sentences: QuestionSentences
     letter: LetterWords
@@ -181,9 +182,8 @@ def _effect(address: str, key: str, constructs: dict[str, Construct]) -> tuple[f
         unknown = spread_shares(construct).get(place.field)
         if unknown is not None:
             return unknown, "share of the spread of the breaking force that this unknown causes"
-        inferred = weaker_effect(construct, place.field)
-        if inferred:
-            return inferred, "share of the spread of the breaking force that hangs on this inference"
+        if (forgotten := share_if_unknown(construct, place.field)) > 0:
+            return forgotten * question_tables().inferred_share, "an inference, counted as part of not knowing"
     share = question_tables().fds_share if place.part == "FDS" else 1.0
     return row_for(key).effect * share, f"set by hand: {question_tables().source}"
 
@@ -227,7 +227,7 @@ def _disputed(case: Case, found: list[Contradiction], constructs: dict[str, Cons
         construct = constructs.get(place.entry().text())
         effect = row_for(key).effect
         if construct is not None and place.field:
-            effect = max(effect, weaker_effect(construct, place.field))
+            effect = max(effect, share_if_unknown(construct, place.field) * question_tables().inferred_share)
         if hit.kind == "contradiction":
             effect = max(effect, least)
         elif effect == 0:

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from math import log, sqrt
 
-from notereader.appraisal.construct import Construct, Feature
+from notereader.appraisal.construct import FEATURES, Construct, Feature
 from notereader.appraisal.figures import Z90, Bounds, Figure, Sourced, Spread, between, product
 from notereader.appraisal.models import Cited, FactorShare, ForceRange, Strength
 from notereader.appraisal.strength_tables import BendRow, HealingPoint, PurchaseRow, healing_tables, strength_tables
@@ -53,6 +53,7 @@ def strength_of(construct: Construct, day: int = 0, posture_deg: float = 0.0) ->
         breaking=breaking,
         gap=gap,
         fresh_breaking=_held(breaking_factors, 1.0, 1.0),
+        spread_ratio=_open(breaking_factors) * high / low,
         healing_low=low,
         healing_high=high,
         factors=_shares([*breaking_factors, gap_factors[-1]], breaking_factors),
@@ -91,11 +92,10 @@ def spread_shares(construct: Construct) -> dict[str, float]:
     return {f.field: f.spread.variance / total for f in factors if not f.known and f.field}
 
 
-def weaker_effect(construct: Construct, field: str) -> float:
-    """Return the share of the spread that doubt about one known field causes, from 0 to 1."""
-    factors = _repair_factors(construct)
-    total = sum(f.spread.variance for f in factors)
-    return next((f.spread.variance / total for f in factors if f.field == field), 0.0)
+def share_if_unknown(construct: Construct, field: str) -> float:
+    """Return the share of the spread that a field would cause if unknown, 0 where the model does not use it."""
+    part = next((name for name in FEATURES if getattr(construct, name).field == field), None)
+    return 0.0 if part is None else spread_shares(construct.without(part)).get(field, 0.0)
 
 
 def _held(factors: Sequence[Factor], healing_low: float, healing_high: float) -> ForceRange:
@@ -103,6 +103,12 @@ def _held(factors: Sequence[Factor], healing_low: float, healing_high: float) ->
     whole, ceiling = product([f.spread for f in factors]), strength_tables().ceiling.newton
     high = min(whole.high * healing_high, ceiling)
     return ForceRange(low=min(whole.low * healing_low, high), high=high)
+
+
+def _open(factors: Sequence[Factor]) -> float:
+    """Return the upper over the lower end before healing and ceiling."""
+    whole = product([f.spread for f in factors])
+    return whole.high / whole.low
 
 
 def _repair_factors(construct: Construct) -> list[Factor]:
@@ -353,25 +359,22 @@ def _bend(deg: float, kind: str) -> Factor:
 
 
 def _absorbed(construct: Construct, day: int) -> list[Factor]:
-    """Return the loss of a dissolving core: at the lower end all of it, at the upper end none."""
-    rows = [r for r in healing_tables().absorbed if r.material in construct.material.candidates]
+    """Return the loss of a core that dissolves or may dissolve: at the lower end all of it, at the upper end none."""
+    tables, known = healing_tables(), construct.material.known
+    names = construct.material.candidates if known else (tables.unstated_material.material,)
+    rows = [row for row in tables.absorbed if row.material in names]
     if not rows or day == 0:
         return []
-    left = {r.material: between(list(zip(r.days, r.left, strict=True)), day) for r in rows}
-    worst = min(rows, key=lambda r: left[r.material])
+    left = {row.material: between(list(zip(row.days, row.left, strict=True)), day) for row in rows}
+    worst = min(rows, key=lambda row: left[row.material])
     low = left[worst.material]
-    return [
-        Factor(
-            "suture dissolving",
-            "",
-            Spread.of(sqrt(low), low, 1.0),
-            True,
-            f"{worst.material}, day {day}",
-            "",
-            worst.source,
-            worst.status,
-        )
-    ]
+    spread = Spread.of(sqrt(low), low, 1.0)
+    if not known:
+        unstated = tables.unstated_material
+        words = f"not stated; at worst {worst.material}, day {day}"
+        return [Factor("suture dissolving", "", spread, False, words, "", unstated.source, unstated.status)]
+    words = f"{worst.material}, day {day}"
+    return [Factor("suture dissolving", "", spread, True, words, "", worst.source, worst.status)]
 
 
 def _gap_share(construct: Construct) -> Factor:

@@ -203,6 +203,12 @@ class Absorbed(Sourced):
     left: tuple[float, ...]
 
 
+class Unstated(Sourced):
+    """Which dissolving material an unstated one is taken for at the lower end."""
+
+    material: str
+
+
 class DayTable(Sourced):
     """The days of the margin table."""
 
@@ -217,6 +223,7 @@ class Healing(Table):
     words: str
     point: tuple[HealingPoint, ...]
     absorbed: tuple[Absorbed, ...]
+    unstated_material: Unstated
     table: DayTable
 
 

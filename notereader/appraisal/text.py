@@ -187,6 +187,7 @@ def _tendons(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
 def _strength(strength: Strength, sources: _Sources) -> Iterator[str]:
     yield f"  Breaking force on day {strength.day}: {range_words(strength.breaking)}"
     yield f"  Force at a 2 mm gap: {range_words(strength.gap)}"
+    yield f"  The upper end is {strength.spread_ratio:.1f} times the lower one before any ceiling: that much is open."
     yield from _fill(strength.method, "  ", "  ")
     for note in strength.notes:
         yield from _fill(note, "    ", "  ! ")
@@ -201,7 +202,7 @@ def _strength(strength: Strength, sources: _Sources) -> Iterator[str]:
 
 def _factor_lines(factor: FactorShare, sources: _Sources) -> Iterator[str]:
     share = f", {factor.share:.0%} of the spread" if factor.share else ""
-    value = f"{factor.value}{f' ({factor.standing})' if factor.standing else ''}" if factor.known else "NOT STATED"
+    value = f"{factor.value}{f' ({factor.standing})' if factor.standing else ''}" if factor.value != "not stated" else "NOT STATED"
     numbers = (
         f"x {factor.middle:.2f} ({factor.low:.2f} to {factor.high:.2f})"
         if factor.name != _BASE
