@@ -1,0 +1,376 @@
+"""The page of an open case: note, facts, fact in hand and side pane, moving together."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QInputDialog, QLabel, QSplitter, QVBoxLayout, QWidget
+
+from notereader.desktop import steps
+from notereader.desktop.add_dialog import AddDialog
+from notereader.desktop.band import Band
+from notereader.desktop.export import open_facts
+from notereader.desktop.fact_pane import FactPane
+from notereader.desktop.facts_model import FactsModel
+from notereader.desktop.facts_view import FactsView
+from notereader.desktop.find_line import FindLine
+from notereader.desktop.look import Look
+from notereader.desktop.mark_key import MarkKey
+from notereader.desktop.marks import spans_of
+from notereader.desktop.note_view import NoteView
+from notereader.desktop.picture_view import PictureView
+from notereader.desktop.rows import DIGITS, Row
+from notereader.desktop.session import Action, Notice, Session
+from notereader.desktop.side_pane import SidePane
+from notereader.record import Address, Evidence, Record, Value, source_of
+
+# Below this width the side pane goes below the facts; below this height as well it is shown only on request.
+NARROW, LOW = 1100, 680
+_NO_TEXT = "This record came without the text of its note. Its quotes stand beside the facts."
+_ENTRIES = ("repairs", "pulleys", "injuries")
+
+
+class CasePage(QWidget):
+    """Shows one session. `run` does what a key of the table names; everything else is moving the parts together."""
+
+    title_changed = Signal()
+
+    def __init__(self, session: Session, title: str, look: Look, band: Band, parent: QWidget | None = None):
+        super().__init__(parent)
+        self.session = session
+        self.title = title
+        self.band = band
+        self.strip = QLabel()
+        self.strip.setAccessibleName("State of this case")
+        self.note = NoteView(look)
+        self.finder = FindLine(self.note)
+        self.model = FactsModel(self)
+        self.facts = FactsView(self.model, look)
+        self.pane = FactPane(look)
+        self.picture = PictureView(look)
+        self.side = SidePane()
+        self.side.add_pane("Finger", self.picture)
+        self._side_wanted: bool | None = None
+        self._sized = False
+        self._actions = self._table()
+        self._lay_out(look)
+        self._connect()
+        self.note.setPlaceholderText(_NO_TEXT)
+        self.note.show_note(session.record.note.text or "")
+        self._show_record(session.record)
+        self.facts.bring_first()
+        self.facts.setFocus()
+
+    def run(self, name: str) -> None:
+        """Do what the key of that name in keys.KEYS stands for."""
+        self._actions[name]()
+
+    def knows(self, name: str) -> bool:
+        """True where this page does what the key of that name stands for."""
+        return name in self._actions
+
+    def tell(self, words: str) -> None:
+        """Say something in the band."""
+        self.band.tell(Notice(words))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Move the side pane to where there is room."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Share out the room, now that it is known."""
+        super().showEvent(event)
+        self._arrange()
+        if not self._sized:
+            self._share_out()
+
+    def _table(self) -> dict[str, Callable[[], None]]:
+        return {
+            "confirm": lambda: self._on_row(lambda row: self._act(lambda r: steps.confirm(r, row.address))),
+            "confirm_heading": lambda: self._on_row(self._confirm_heading),
+            "correct": lambda: self._on_row(self._edit),
+            "rival": lambda: self._on_row(lambda row: self._take_rival(0)),
+            "silent": lambda: self._on_row(lambda row: self._act(lambda r: steps.mark_silent(r, row.address))),
+            "withdraw": lambda: self._on_row(lambda row: self._act(lambda r: steps.withdraw(r, row.address))),
+            "words": lambda: self._on_row(self._take_words),
+            "add": self._add,
+            "move": lambda: self._on_row(self._move),
+            "withdraw_entry": lambda: self._on_row(self._withdraw_entry),
+            "next_unsettled": self._next,
+            "confirm_case": self._confirm_case,
+            "undo": self.session.undo,
+            "redo": self.session.redo,
+            "thought_first": lambda: self._arrange_facts(thought_first=not self.model.thought_first),
+            "every_field": lambda: self._arrange_facts(every_field=not self.model.every_field),
+            "find": self.finder.begin,
+            "find_next": self.finder.next,
+            "choose_mark": self._choose_mark,
+            "next_part": lambda: self._walk(1),
+            "previous_part": lambda: self._walk(-1),
+            "side_pane": self._toggle_side,
+        }
+
+    def _lay_out(self, look: Look) -> None:
+        left = _column(self.note, self.finder, MarkKey(look))
+        left.setMinimumWidth(240)
+        self._left = left
+        self._centre = QSplitter(Qt.Orientation.Vertical)
+        self._centre.addWidget(self.facts)
+        self._centre.addWidget(self.pane)
+        self._centre.setStretchFactor(0, 3)
+        self._centre.setStretchFactor(1, 2)
+        self._right = QSplitter(Qt.Orientation.Horizontal)
+        self._right.addWidget(self._centre)
+        self._right.addWidget(self.side)
+        self._right.setStretchFactor(0, 3)
+        self._right.setStretchFactor(1, 2)
+        self._whole = QSplitter(Qt.Orientation.Horizontal)
+        self._whole.addWidget(left)
+        self._whole.addWidget(self._right)
+        self._whole.setStretchFactor(0, 2)
+        self._whole.setStretchFactor(1, 3)
+        for split in (self._centre, self._right, self._whole):
+            split.setChildrenCollapsible(False)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(8, 6, 8, 8)
+        layout.addWidget(self.strip)
+        layout.addWidget(self._whole, 1)
+
+    def _connect(self) -> None:
+        session = self.session
+        session.record_changed.connect(self._show_record)
+        session.read_changed.connect(self._show_rows)
+        session.in_hand_changed.connect(self._show_in_hand)
+        session.noticed.connect(self._notice)
+        self.facts.chosen.connect(session.take_in_hand)
+        self.note.chosen.connect(session.take_in_hand)
+        self.pane.wanted.connect(self.run)
+        self.pane.rival_wanted.connect(self._take_rival)
+        self.pane.entered.connect(self._enter)
+        self.pane.left.connect(self.facts.setFocus)
+        self.picture.failed.connect(self.tell)
+
+    # What is shown
+
+    def _show_record(self, record: Record) -> None:
+        self.note.show_record(record)
+        self.picture.show_record(record)
+        self._show_rows()
+        row = self.facts.row_in_hand()
+        if not self.pane.is_editing(row):
+            self.pane.show_row(row)
+        self._mark_in_hand(scroll=False)
+
+    def _show_rows(self) -> None:
+        self.model.show(self.session.record, self.session.read)
+        row = self.facts.row_in_hand()
+        if row is None or row.address != self.session.in_hand:
+            self.facts.bring(self.session.in_hand)
+        rows = self.model.rows()
+        unsettled, every = open_facts(self.session.record)
+        unread = sum(row.unread for row in rows)
+        thought = sum(row.needs_thought and row.unsettled for row in rows)
+        settled = f"{every - unsettled} of {every} settled"
+        state = "confirmed" if self.session.state == "confirmed" else "not yet confirmed"
+        self.strip.setText(f"{self.title}  ·  {settled}  ·  {unread} unread  ·  {thought} to think about  ·  {state}")
+        self.title_changed.emit()
+
+    def _show_in_hand(self, address: Address | None) -> None:
+        if not self.facts.bring(address) and address is not None:
+            # A fact that this arrangement leaves out is listed with all fields.
+            self._arrange_facts(every_field=True)
+            self.facts.bring(address)
+        self.pane.show_row(self.facts.row_in_hand())
+        self.picture.follow(address)
+        self._mark_in_hand(scroll=True)
+
+    def _mark_in_hand(self, *, scroll: bool) -> None:
+        address = self.session.in_hand
+        fact = None if address is None else self.session.record.fact(address)
+        spans = [] if address is None or fact is None else spans_of(address, fact)
+        self.note.show_in_hand(spans, scroll=scroll)
+
+    def _notice(self, notice: Notice) -> None:
+        if notice.about is not None and notice.about == self.session.in_hand and not notice.offers:
+            self.pane.refuse(notice.words)
+        else:
+            self.band.tell(notice)
+
+    # What is done
+
+    def _act(self, action: Action) -> None:
+        self.session.act(action, self._next)
+
+    def _next(self) -> None:
+        if not self.facts.next_unsettled() and not open_facts(self.session.record)[0]:
+            self.pane.tell("Every fact is settled. Ctrl+Return confirms the record as a whole.")
+
+    def _on_row(self, do: Callable[[Row], None]) -> None:
+        """Do something with the row in hand, when earlier actions are through and have brought it."""
+
+        def later(record: Record) -> steps.Step:
+            row = self.facts.row_in_hand()
+            if row is not None:
+                do(row)
+            return steps.Step("", ())
+
+        self.session.act(later)
+
+    def _edit(self, row: Row) -> None:
+        self.pane.edit(row, self._selected_words())
+
+    def _enter(self, address: Address, value: Value, moved_on: bool) -> None:
+        evidence = self._selected_evidence()
+        self.note.clear_selection()
+        if not moved_on:
+            self.facts.setFocus()
+        self.session.act(
+            lambda record: steps.correct(record, address, value, evidence), None if moved_on else self._next
+        )
+
+    def _take_rival(self, number: int) -> None:
+        address = self.session.in_hand
+        if address is not None:
+            self._act(lambda record: steps.take_rival(record, address, number))
+
+    def _take_words(self, row: Row) -> None:
+        evidence = self._selected_evidence()
+        if evidence is None:
+            words = "Select words in the note first: F6 goes there, Shift and the arrow keys select."
+            self.pane.refuse(words)
+            return
+        self.note.clear_selection()
+        self.session.act(lambda record: steps.take_words(record, row.address, evidence))
+
+    def _confirm_heading(self, row: Row) -> None:
+        rows = [other for other in self.facts.rows_under(row.heading) if other.unsettled]
+        unseen = {other.address for other in rows if other.unread}
+        addresses = [other.address for other in rows]
+        plain = steps.plain_ones(self.session.record, addresses)
+        if not unseen:
+            self.session.act(lambda record: steps.confirm_shown(record, addresses), self._next)
+            return
+        shown = self.facts.show_under(row.heading, unseen)
+        if not shown:
+            self.session.take_in_hand(next(other.address for other in rows if other.address in unseen))
+            return
+        facts = [(other.address, self.session.record.fact(other.address)) for other in shown]
+        spans = [span for address, fact in facts if fact for span in spans_of(address, fact)]
+        self.session.mark_read([other.address for other in shown])
+        self.note.show_in_hand(sorted(spans, key=lambda span: span.start))
+        left = len(unseen) - len(shown)
+        stay = len(rows) - len(plain)
+        words = f"Shown: {len(shown)} facts. "
+        words += f"{left} more to show: press again." if left else f"Press again to confirm {len(plain)}."
+        if stay:
+            words += f" {stay} with something to look at twice stay for you."
+        self.pane.tell(words)
+
+    def _move(self, row: Row) -> None:
+        place = row.address.entry()
+        if place.group not in _ENTRIES:
+            self.pane.refuse("Only tendons, pulleys and other injuries stand under a digit.")
+            return
+        choices = [*DIGITS, "none"]
+        now = choices.index(place.digit or "none")
+        chosen, agreed = QInputDialog.getItem(
+            self, "Enter under another digit", f"{place.entry_words()} belongs to", choices, now, False
+        )
+        if agreed:
+            digit = None if chosen == "none" else chosen
+            self.session.act(lambda record: steps.move_entry(record, place, digit))
+
+    def _withdraw_entry(self, row: Row) -> None:
+        if row.address.group not in _ENTRIES:
+            self.pane.refuse("Only tendons, pulleys and other injuries can be withdrawn as a whole.")
+            return
+        self._act(lambda record: steps.withdraw_entry(record, row.address))
+
+    def _add(self) -> None:
+        row = self.facts.row_in_hand()
+        digit = row.address.digit if row else None
+        group = row.address.group if row else "repairs"
+        dialog = AddDialog(self.session.record, digit, group, self._selected_words(), self)
+        if dialog.exec():
+            address, value, evidence = dialog.address(), dialog.value(), self._selected_evidence()
+            self.note.clear_selection()
+            self.session.act(
+                lambda record: steps.correct(record, address, value, evidence),
+                lambda: self.session.take_in_hand(address),
+            )
+
+    def _confirm_case(self) -> None:
+        unsettled, every = open_facts(self.session.record)
+        if unsettled:
+            self.tell(
+                f"{unsettled} of {every} facts are not settled yet. Confirm or withdraw them first; N goes to each."
+            )
+            self.facts.next_unsettled(from_top=True)
+            self.facts.setFocus()
+            return
+        self.session.confirm_case(lambda: self.tell("The record is confirmed. Ctrl+E exports it."))
+
+    # Moving about
+
+    def _arrange_facts(self, *, thought_first: bool | None = None, every_field: bool | None = None) -> None:
+        first = self.model.thought_first if thought_first is None else thought_first
+        every = self.model.every_field if every_field is None else every_field
+        self.model.arrange(thought_first=first, every_field=every)
+        if not self.facts.bring(self.session.in_hand):
+            self.facts.bring_first()
+
+    def _choose_mark(self) -> None:
+        if self.note.choose_at_caret():
+            self.facts.setFocus()
+
+    def _walk(self, way: int) -> None:
+        parts: list[QWidget] = [part for part in (self.note, self.facts, self.pane, self.side) if part.isVisible()]
+        here = self.focusWidget()
+        now = next((n for n, part in enumerate(parts) if here is part or (here and part.isAncestorOf(here))), 0)
+        following = parts[(now + way) % len(parts)]
+        if following is self.pane:
+            self.pane.focus_first()
+        else:
+            following.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def _toggle_side(self) -> None:
+        self._side_wanted = not self.side.isVisible()
+        self._arrange()
+
+    def _share_out(self) -> None:
+        """Give note, facts and side pane their usual shares, once; from then on the person's own are kept."""
+        width, height = self.width(), self.height()
+        self._whole.setSizes([width * 38 // 100, width * 62 // 100])
+        self._right.setSizes([width * 34 // 100, width * 28 // 100])
+        self._centre.setSizes([height * 13 // 20, height * 7 // 20])
+        self._sized = True
+
+    def _arrange(self) -> None:
+        narrow, low = self.width() < NARROW, self.height() < LOW
+        self._right.setOrientation(Qt.Orientation.Vertical if narrow and not low else Qt.Orientation.Horizontal)
+        tight = narrow and low
+        shown = self._side_wanted if self._side_wanted is not None else not tight
+        self.side.setVisible(shown)
+        # Where there is no room for three, the side pane takes the place of the note while it is wanted.
+        self._left.setVisible(not (tight and shown))
+
+    def _selected_words(self) -> str:
+        span = self.note.selected_span()
+        text = self.session.record.note.text
+        return "" if span is None or text is None else " ".join(text[span[0] : span[1]].split())
+
+    def _selected_evidence(self) -> Evidence | None:
+        span = self.note.selected_span()
+        text = self.session.record.note.text
+        return None if span is None or text is None else Evidence.at(text, *span, source_of(text))
+
+
+def _column(*parts: QWidget) -> QWidget:
+    column = QWidget()
+    layout = QVBoxLayout(column)
+    layout.setContentsMargins(0, 0, 0, 0)
+    layout.addWidget(parts[0], 1)
+    for part in parts[1:]:
+        layout.addWidget(part)
+    return column

@@ -1,0 +1,66 @@
+"""What the window remembers between starts: reviewer, colours, letters, where it stood. No note, no fact."""
+
+import getpass
+from pathlib import Path
+from typing import cast, get_args
+
+import platformdirs
+from PySide6.QtCore import QByteArray, QSettings
+
+from notereader.desktop.look import Choice
+
+
+class Settings:
+    """Kept as an INI file in the person's folder for settings."""
+
+    def __init__(self, path: Path | None = None):
+        folder = Path(platformdirs.user_config_dir("notereader", appauthor=False))
+        self._kept = QSettings(str(path or folder / "window.ini"), QSettings.Format.IniFormat)
+
+    @property
+    def reviewer(self) -> str:
+        """The name under which edits are entered; at first the one this person logged in with."""
+        return str(self._kept.value("reviewer", "")) or _login()
+
+    @reviewer.setter
+    def reviewer(self, name: str) -> None:
+        self._kept.setValue("reviewer", " ".join(name.split()))
+
+    @property
+    def colours(self) -> Choice:
+        """Which colours were chosen; those of the system at first."""
+        choice = str(self._kept.value("colours", "system"))
+        return cast(Choice, choice) if choice in get_args(Choice) else "system"
+
+    @colours.setter
+    def colours(self, choice: Choice) -> None:
+        self._kept.setValue("colours", choice)
+
+    @property
+    def scale(self) -> float:
+        """How large letters are, 1.0 being usual."""
+        try:
+            return float(str(self._kept.value("scale", "1.0")))
+        except ValueError:
+            return 1.0
+
+    @scale.setter
+    def scale(self, scale: float) -> None:
+        self._kept.setValue("scale", scale)
+
+    @property
+    def geometry(self) -> QByteArray | None:
+        """Where the window last stood."""
+        kept = self._kept.value("geometry")
+        return kept if isinstance(kept, QByteArray) else None
+
+    @geometry.setter
+    def geometry(self, geometry: QByteArray) -> None:
+        self._kept.setValue("geometry", geometry)
+
+
+def _login() -> str:
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError, ImportError):
+        return ""

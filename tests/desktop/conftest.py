@@ -1,0 +1,82 @@
+"""A window on a casebook of its own, with sample records as what the reader would propose."""
+
+import os
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from desktop_samples import sample_record, sample_text
+from PySide6.QtWidgets import QApplication
+
+from notereader.desktop import arrivals
+from notereader.desktop.look import Look
+from notereader.desktop.main_window import MainWindow
+from notereader.desktop.settings import Settings
+from notereader.desktop.shelf import Shelf
+from notereader.desktop.waiting import WaitingNotes
+from notereader.record import Note, Record
+
+
+def proposed(text: str, name: str) -> Record:
+    """Stand in for the reader: the key of the sample with this text, or a record without facts."""
+    for sample in ("01-plain-index", "02-terse-ring", "13-saw-respectively"):
+        if sample_text(sample) == text:
+            return sample_record(sample)
+    return Record(note=Note.of(text, name))
+
+
+@pytest.fixture
+def look(qapp: QApplication) -> Iterator[Look]:
+    made = Look(qapp, "light")
+    yield made
+    made.zoom(0)
+
+
+@pytest.fixture
+def make_window(
+    qtbot, look: Look, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[Callable[..., MainWindow]]:
+    """Return what makes a window on the casebook of this test; every window is closed in the end."""
+    monkeypatch.setattr(arrivals, "_load_reader", lambda: None)
+    monkeypatch.setattr(arrivals, "_read", proposed)
+    windows: list[MainWindow] = []
+
+    def make(width: int = 1280, height: int = 800) -> MainWindow:
+        settings = Settings(tmp_path / "window.ini")
+        settings.reviewer = "T. Reviewer"
+        shelf = Shelf(str(tmp_path / "casebook.db"))
+        window = MainWindow(look, settings, shelf, WaitingNotes(tmp_path / "waiting"))
+        window.resize(width, height)
+        window.show()
+        window.activateWindow()
+        qtbot.waitExposed(window)
+        window.warm_up()
+        windows.append(window)
+        return window
+
+    yield make
+    for window in windows:
+        window.close()
+        window.finish()
+        window.deleteLater()
+
+
+@pytest.fixture
+def window(make_window: Callable[..., MainWindow]) -> MainWindow:
+    return make_window()
+
+
+@pytest.fixture
+def open_sample(qtbot, window: MainWindow) -> Callable[[str], MainWindow]:
+    """Return what pastes a sample and waits for its case."""
+
+    def paste(sample: str) -> MainWindow:
+        QApplication.clipboard().setText(sample_text(sample))
+        with qtbot.waitSignal(window.case_shown, timeout=10_000):
+            window.run("paste")
+        return window
+
+    return paste
