@@ -9,7 +9,7 @@ import os
 import subprocess
 import sys
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from contextlib import nullcontext, suppress
 from threading import Thread
 from typing import Literal
@@ -19,20 +19,20 @@ from notereader.intake.note import IntakeRefused
 from notereader.intake.parsed import Parsed
 from notereader.intake.worker import PARSE_FLAG
 
-Task = Literal["docx", "rtf", "pdf", "pdf-pictures", "image-pictures"]
+Task = Literal["docx", "rtf", "pdf", "image", "pdf-picture", "image-picture"]
 
 _LOOK_EVERY = 0.05  # seconds between looks at the memory
 _PASTE = "Copy the note's text out of it and paste it here."
 
 
-def parse_apart(task: Task, data: bytes, pages: Sequence[int] = ()) -> Parsed:
-    """Parse a document in a process of its own; `pages` are the pages to picture for 'pdf-pictures', from 0.
+def parse_apart(task: Task, data: bytes, page: int = 0) -> Parsed:
+    """Parse a document in a process of its own; `page`, from 0, is the one to picture for the picture tasks.
 
     Raises IntakeRefused where the parser refuses, breaks down, or takes more time or memory than the limits allow.
     """
     try:
         process = subprocess.Popen(
-            [*_command(), PARSE_FLAG, task, *map(str, pages)],
+            [*_command(), PARSE_FLAG, task, str(page)],
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=subprocess.DEVNULL,

@@ -88,14 +88,14 @@ def _read(data: bytes, name: str) -> NoteText:
     before = [wrong_ending] if wrong_ending else []
     if kind == "txt":
         return _plain(data, name, before)
-    if kind in ("docx", "rtf"):
+    if kind == "docx" or kind == "rtf":
         from notereader.intake.child import parse_apart
 
         parsed = parse_apart(kind, data)
         return _accepted(clean_text(parsed.pages[0].text), name, kind, [*before, *parsed.warnings], [])
-    from notereader.intake.paged import read_image, read_pdf
+    from notereader.intake.paged import read_paged
 
-    paged = read_pdf(data) if kind == "pdf" else read_image(data)
+    paged = read_paged(kind, data)
     return _accepted(paged.text, name, kind, [*before, *paged.warnings], paged.confidences)
 
 

@@ -22,7 +22,8 @@ PARSE_MEMORY_BYTES = 1_000_000_000
 # Recognising the words of a picture takes seconds per page, so it has limits of its own.
 MAX_SCANNED_PAGES = 20
 MAX_PICTURE_PIXELS = 60_000_000
-RECOGNITION_SECONDS = 90.0
+RECOGNITION_SECONDS = 90.0  # of all pages together
+PAGE_RECOGNITION_SECONDS = 30.0
 
 
 def refuse_long(characters: int, size: int) -> None:

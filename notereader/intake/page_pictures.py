@@ -4,12 +4,12 @@ import base64
 import io
 import itertools
 from collections.abc import Iterator
-from contextlib import closing
+from contextlib import closing, contextmanager
 from typing import TYPE_CHECKING, Any
 
-from notereader.intake.limits import MAX_PICTURE_PIXELS, MAX_SCANNED_PAGES
+from notereader.intake.limits import MAX_PICTURE_PIXELS
 from notereader.intake.note import IntakeRefused
-from notereader.intake.parsed import Parsed
+from notereader.intake.parsed import Page, Parsed
 from notereader.intake.pdf_text import open_pdf
 
 if TYPE_CHECKING:
@@ -32,18 +32,35 @@ _TILT_MOST = 8.0
 _TILT_STEPS = (1.0, 0.25, 0.1)
 _TILT_TOO_SMALL = 0.15
 
+# Specks are counted in a square of this half side in the middle of the picture.
+_SAMPLE = 500
+_SPECK_CONTRAST = 128
+_MANY_SPECKS = 0.02
 
-def pictures_of_pdf(data: bytes, numbers: list[int]) -> Parsed:
-    """Return pictures of the pages of a PDF with these indices, counted from 0."""
-    if len(numbers) > MAX_SCANNED_PAGES:
-        raise _too_many(len(numbers))
+
+def picture_from_pdf(data: bytes, page: int) -> Parsed:
+    """Return the picture of one page of a PDF, counted from 0."""
     with closing(open_pdf(data)) as document:
-        return Parsed(pictures=[_ready(_rendered(document, number)) for number in numbers])
+        return Parsed(picture=_ready(_rendered(document, page)))
 
 
-def pictures_of_image(data: bytes) -> Parsed:
-    """Return the pictures in an image file, one for each page of a fax or scan in TIFF."""
-    return Parsed(pictures=[_ready(_resolved(frame)) for frame in _frames(data)])
+def parse_image(data: bytes) -> Parsed:
+    """Return a scanned page for each page of an image file; only faxes and scans in TIFF have several."""
+    with _opened(data) as picture:
+        # The further frames of other kinds are an animation or a thumbnail.
+        number = getattr(picture, "n_frames", 1) if picture.format == "TIFF" else 1
+        return Parsed([Page("", scanned=True)] * number)
+
+
+def picture_from_image(data: bytes, page: int) -> Parsed:
+    """Return the picture of one page of an image file, counted from 0."""
+    from PIL import ImageOps
+
+    with _opened(data) as picture:
+        picture.seek(page)
+        if picture.width * picture.height > MAX_PICTURE_PIXELS:
+            raise _too_large()
+        return Parsed(picture=_ready(_resolved(ImageOps.exif_transpose(picture))))
 
 
 def _rendered(document: Any, number: int) -> "Image":
@@ -56,24 +73,21 @@ def _rendered(document: Any, number: int) -> "Image":
     return picture
 
 
-def _frames(data: bytes) -> Iterator["Image"]:
-    from PIL import Image, ImageOps, ImageSequence, UnidentifiedImageError
+def _too_large() -> IntakeRefused:
+    return IntakeRefused("The picture is too large.", "Scan the page again at 300 dots per inch.")
+
+
+@contextmanager
+def _opened(data: bytes) -> Iterator["Image"]:
+    """Open an image file; what goes wrong in it is said in plain words."""
+    from PIL import Image
 
     try:
         with Image.open(io.BytesIO(data), formats=_FORMATS) as picture:
-            number = getattr(picture, "n_frames", 1)
-            # The further frames of other kinds are an animation or a thumbnail.
-            pages = number if picture.format == "TIFF" else 1
-            if pages > MAX_SCANNED_PAGES:
-                raise _too_many(pages)
-            for _, frame in zip(range(pages), ImageSequence.Iterator(picture), strict=False):
-                if frame.width * frame.height > MAX_PICTURE_PIXELS:
-                    raise IntakeRefused(
-                        f"The picture is too large: {frame.width:,} by {frame.height:,} dots.",
-                        "Scan the page again at 300 dots per inch.",
-                    )
-                yield ImageOps.exif_transpose(frame)
-    except (UnidentifiedImageError, Image.DecompressionBombError, OSError, ValueError, SyntaxError, EOFError):
+            yield picture
+    except Image.DecompressionBombError:
+        raise _too_large() from None
+    except (OSError, ValueError, SyntaxError, EOFError):
         raise IntakeRefused("The picture is damaged and cannot be opened.", "Scan the page again.") from None
 
 
@@ -83,8 +97,19 @@ def _resolved(frame: "Image") -> "Image":
     width, height = frame.width * DOTS_PER_INCH / across, frame.height * DOTS_PER_INCH / down
     shrink = min(1.0, _LONG_SIDE_MOST / max(width, height))
     size = max(1, round(width * shrink)), max(1, round(height * shrink))
-    grey = _grey(frame)
+    grey = _despeckled(_grey(frame))
     return grey if size == grey.size else grey.resize(size)
+
+
+def _despeckled(grey: "Image") -> "Image":
+    """Take single dots away where there are many; recognition takes each for a piece of a letter, and minutes."""
+    from PIL import ImageChops, ImageFilter
+
+    middle_x, middle_y = grey.width // 2, grey.height // 2
+    sample = grey.crop((middle_x - _SAMPLE, middle_y - _SAMPLE, middle_x + _SAMPLE, middle_y + _SAMPLE))
+    change = ImageChops.difference(sample, sample.filter(ImageFilter.MedianFilter(3)))
+    specks = sum(change.histogram()[_SPECK_CONTRAST:]) / (change.width * change.height)
+    return grey.filter(ImageFilter.MedianFilter(3)) if specks > _MANY_SPECKS else grey
 
 
 def _dots_per_inch(frame: "Image") -> tuple[float, float]:
@@ -109,7 +134,7 @@ def _grey(frame: "Image") -> "Image":
 
 
 def _ready(picture: "Image") -> str:
-    """Return an upright copy as PNG in base64."""
+    """Return a straightened copy as PNG in base64."""
     straight = straightened(picture.convert("L"))
     stream = io.BytesIO()
     straight.save(stream, "PNG", compress_level=1, dpi=(DOTS_PER_INCH, DOTS_PER_INCH))
@@ -150,10 +175,3 @@ def _contrast_of_rows(dark: "Image", angle: float) -> float:
     rows = level.convert("F").resize((1, level.height), Image.Resampling.BOX).tobytes()
     darkness = memoryview(rows).cast("f").tolist()
     return sum((a - b) ** 2 for a, b in itertools.pairwise(darkness))
-
-
-def _too_many(pages: int) -> IntakeRefused:
-    return IntakeRefused(
-        f"{pages} pages are pictures; at most {MAX_SCANNED_PAGES} are recognised at once.",
-        "Take out the pages of the operative note and read those alone.",
-    )

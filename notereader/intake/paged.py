@@ -2,11 +2,12 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from typing import Literal
 
-from notereader.intake.child import parse_apart
+from notereader.intake.child import Task, parse_apart
 from notereader.intake.cleaning import clean_text
 from notereader.intake.note import IntakeRefused, WordConfidence
-from notereader.intake.parsed import Page, name_pages
+from notereader.intake.parsed import Page, Parsed, name_pages
 from notereader.intake.recognition import HOW_TO_GET, RecognisedPage, find_tesseract, recognise
 
 # Below these, in percent, a word is a guess, and a page was hardly readable.
@@ -23,35 +24,35 @@ class PagedText:
     confidences: list[WordConfidence] = field(default_factory=list)
 
 
-def read_pdf(data: bytes) -> PagedText:
-    """Return the text of a PDF; pages that are pictures are recognised where Tesseract is installed."""
-    parsed = parse_apart("pdf", data)
+def read_paged(kind: Literal["pdf", "image"], data: bytes) -> PagedText:
+    """Return the text of a PDF or an image file; pages that are pictures are recognised where Tesseract is installed.
+
+    Raises IntakeRefused where nothing can be read without it.
+    """
+    parsed = parse_apart(kind, data)
     scanned = [number for number, page in enumerate(parsed.pages) if page.scanned]
     if not scanned:
         return _joined(parsed.pages, parsed.warnings)
     program = find_tesseract()
-    if program:
-        pictures = parse_apart("pdf-pictures", data, scanned).pictures
-        recognised = recognise(program, pictures)
-        pages: list[Page | RecognisedPage] = list(parsed.pages)
-        for number, page in zip(scanned, recognised, strict=True):
-            # A stamp in characters is in the picture too; but where little was recognised, it may say more.
-            if _letters(page.text) >= _letters(parsed.pages[number].text):
-                pages[number] = page
-        return _joined(pages, [*parsed.warnings, *_warnings(recognised)])
+    if program is None:
+        return _without_recognition(kind, parsed, scanned)
+    task: Task = "pdf-picture" if kind == "pdf" else "image-picture"
+    recognised = recognise(program, lambda number: parse_apart(task, data, number).picture, scanned)
+    pages: list[Page | RecognisedPage] = list(parsed.pages)
+    for number, page in zip(scanned, recognised, strict=True):
+        # A stamp in characters is in the picture too; but where little was recognised, it may say more.
+        if _letters(page.text) >= _letters(parsed.pages[number].text):
+            pages[number] = page
+    return _joined(pages, [*parsed.warnings, *_warnings(recognised)])
+
+
+def _without_recognition(kind: Literal["pdf", "image"], parsed: Parsed, scanned: list[int]) -> PagedText:
+    if kind == "image":
+        raise IntakeRefused("This is a picture; its words have to be recognised first.", HOW_TO_GET)
     if len(scanned) == len(parsed.pages):
         raise IntakeRefused("The PDF is a scan: its pages are pictures without text.", HOW_TO_GET)
     not_read = f"{name_pages([n + 1 for n in scanned], 'a picture', 'pictures')}; words in pictures were not read."
     return _joined(parsed.pages, [*parsed.warnings, f"{not_read} {HOW_TO_GET}"])
-
-
-def read_image(data: bytes) -> PagedText:
-    """Return the recognised text of a picture; raises IntakeRefused where Tesseract is not installed."""
-    program = find_tesseract()
-    if program is None:
-        raise IntakeRefused("This is a picture; its words have to be recognised first.", HOW_TO_GET)
-    recognised = recognise(program, parse_apart("image-pictures", data).pictures)
-    return _joined(recognised, _warnings(recognised))
 
 
 def _joined(pages: Iterable[Page | RecognisedPage], warnings: list[str]) -> PagedText:

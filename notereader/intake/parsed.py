@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import asdict, dataclass, field
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -14,21 +15,20 @@ class Page:
 
 @dataclass(frozen=True)
 class Parsed:
-    """The pages in order, warnings in plain sentences, and pictures of pages (PNG, base64) where those were asked."""
+    """The pages in order and warnings in plain sentences; or the picture of one page (PNG, base64), where asked for."""
 
     pages: list[Page] = field(default_factory=list)
     warnings: list[str] = field(default_factory=list)
-    pictures: list[str] = field(default_factory=list)
+    picture: str = ""
 
     def to_json(self) -> bytes:
         """Return this as JSON in ASCII, which also carries lone surrogates."""
         return json.dumps(asdict(self)).encode("ascii")
 
     @classmethod
-    def from_json(cls, raw: dict[str, list[object]]) -> "Parsed":
+    def from_json(cls, raw: dict[str, Any]) -> "Parsed":
         """Read what to_json wrote. Raises KeyError or TypeError where it is something else."""
-        pages = [Page(**page) for page in raw["pages"] if isinstance(page, dict)]
-        return cls(pages, [str(w) for w in raw["warnings"]], [str(p) for p in raw["pictures"]])
+        return cls([Page(**page) for page in raw["pages"]], raw["warnings"], raw["picture"])
 
 
 def name_pages(numbers: list[int], one: str, several: str) -> str:

@@ -9,7 +9,7 @@ import shutil
 import subprocess
 import sys
 import time
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 
@@ -50,23 +50,28 @@ def find_tesseract() -> str | None:
     return found or next((place for place in _USUAL_PLACES if os.access(place, os.X_OK)), None)
 
 
-def recognise(program: str, pictures: list[str]) -> list[RecognisedPage]:
-    """Recognise the words of pictures (PNG in base64), several at a time, and return a page for each, in order.
+def recognise(program: str, picture_of: Callable[[int], str], numbers: list[int]) -> list[RecognisedPage]:
+    """Recognise the words of the pages with these numbers, several at a time; return a page for each, in order.
 
-    Raises IntakeRefused where Tesseract lacks English, fails, or needs longer than the limit.
+    `picture_of` gives the picture of a page (PNG in base64). Raises IntakeRefused where there are too many pages,
+    Tesseract lacks English, fails, or needs longer than the limits.
     """
-    deadline = time.monotonic() + limits.RECOGNITION_SECONDS
-    layout = _layout_option(program, deadline)
-    with ThreadPoolExecutor(max_workers=os.cpu_count() or 1) as pool:
-        tables = pool.map(
-            lambda picture: _run(
-                [program, "stdin", "stdout", "-l", "eng", "--dpi", "300", "--psm", layout, "tsv"],
-                base64.b64decode(picture),
-                deadline,
-            ),
-            pictures,
+    if len(numbers) > limits.MAX_SCANNED_PAGES:
+        raise IntakeRefused(
+            f"{len(numbers)} pages are pictures; at most {limits.MAX_SCANNED_PAGES} are recognised at once.",
+            "Take out the pages of the operative note and read those alone.",
         )
-        return [page_from_table(table) for table in tables]
+    deadline = time.monotonic() + limits.RECOGNITION_SECONDS
+    command = [program, "stdin", "stdout", "-l", "eng", "--dpi", "300", "--psm", _layout_option(program), "tsv"]
+
+    def page(number: int) -> RecognisedPage:
+        picture = base64.b64decode(picture_of(number))
+        return page_from_table(
+            _run(command, picture, min(limits.PAGE_RECOGNITION_SECONDS, deadline - time.monotonic()))
+        )
+
+    with ThreadPoolExecutor(max_workers=os.cpu_count() or 1) as pool:
+        return list(pool.map(page, numbers))
 
 
 def page_from_table(table: str) -> RecognisedPage:
@@ -98,9 +103,9 @@ def _between(last: list[str], line: list[str]) -> str:
     return "\n" if last[:2] == line[:2] else "\n\n"
 
 
-def _layout_option(program: str, deadline: float) -> str:
+def _layout_option(program: str) -> str:
     """Return the page layout option: with the orientation data installed, pages lying on their side are turned too."""
-    languages = _run([program, "--list-langs"], b"", deadline).split()
+    languages = _run([program, "--list-langs"], b"", limits.PAGE_RECOGNITION_SECONDS).split()
     if "eng" not in languages:
         raise IntakeRefused(
             "The picture cannot be recognised: Tesseract lacks its English language data.",
@@ -109,21 +114,21 @@ def _layout_option(program: str, deadline: float) -> str:
     return "1" if "osd" in languages else "3"
 
 
-def _run(command: list[str], data: bytes, deadline: float) -> str:
+def _run(command: list[str], data: bytes, seconds: float) -> str:
     try:
         done = subprocess.run(
             command,
             input=data,
             capture_output=True,
-            timeout=max(0.1, deadline - time.monotonic()),
+            timeout=max(0.0, seconds),
             env=_environment(),
             creationflags=no_window(),
             check=True,
         )
     except subprocess.TimeoutExpired:
         raise IntakeRefused(
-            f"Recognising the words took longer than {limits.RECOGNITION_SECONDS:.0f} seconds.",
-            "Read fewer pages at once, or scan them again at 300 dots per inch in black and white.",
+            "Recognising the words took too long.",
+            "Scan the page again at 300 dots per inch in black and white, or read fewer pages at once.",
         ) from None
     except (OSError, subprocess.CalledProcessError) as fault:
         raise IntakeRefused(

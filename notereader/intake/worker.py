@@ -20,14 +20,14 @@ def serve_if_asked() -> None:
 
     A frozen program has no Python to start, so it starts itself again: its entry point must call this before all else.
     """
-    if len(sys.argv) >= 3 and sys.argv[1] == PARSE_FLAG:
-        sys.exit(_serve(sys.argv[2], [int(number) for number in sys.argv[3:]]))
+    if len(sys.argv) == 4 and sys.argv[1] == PARSE_FLAG:
+        sys.exit(_serve(sys.argv[2], int(sys.argv[3])))
 
 
-def answer(task: str, data: bytes, pages: list[int]) -> bytes:
+def answer(task: str, data: bytes, page: int = 0) -> bytes:
     """Return the JSON for one document: what Parsed.to_json writes, or {"refused": [what, advice]}."""
     try:
-        return _parser_of(task, pages)(data).to_json()
+        return _parser_of(task, page)(data).to_json()
     except IntakeRefused as refused:
         return _refusal(refused.what, refused.advice)
     except Exception:
@@ -38,7 +38,7 @@ def answer(task: str, data: bytes, pages: list[int]) -> bytes:
         )
 
 
-def _parser_of(task: str, pages: list[int]) -> Callable[[bytes], Parsed]:
+def _parser_of(task: str, page: int) -> Callable[[bytes], Parsed]:
     """Return the parser of a task; each is imported only where it is used, for they are slow to load."""
     if task == "docx":
         from notereader.intake.docx_text import parse_docx
@@ -54,16 +54,17 @@ def _parser_of(task: str, pages: list[int]) -> Callable[[bytes], Parsed]:
         return parse_pdf
     from notereader.intake import page_pictures
 
-    if task == "pdf-pictures":
-        return lambda data: page_pictures.pictures_of_pdf(data, pages)
-    return page_pictures.pictures_of_image
+    if task == "image":
+        return page_pictures.parse_image
+    picture_of = page_pictures.picture_from_pdf if task == "pdf-picture" else page_pictures.picture_from_image
+    return lambda data: picture_of(data, page)
 
 
 def _refusal(what: str, advice: str) -> bytes:
     return json.dumps({"refused": [what, advice]}).encode("ascii")
 
 
-def _serve(task: str, pages: list[int]) -> int:
+def _serve(task: str, page: int) -> int:
     # A library that prints must not write into the answer. File numbers, because a program without a console has no
     # sys.stdin and sys.stdout.
     out = os.dup(1)
@@ -71,5 +72,5 @@ def _serve(task: str, pages: list[int]) -> int:
     with os.fdopen(0, "rb", closefd=False) as stream:
         data = stream.read()
     with os.fdopen(out, "wb") as stream:
-        stream.write(answer(task, data, pages))
+        stream.write(answer(task, data, page))
     return 0

@@ -92,7 +92,13 @@ def pdf_bytes(*pages: str, trailer: bytes = b"") -> bytes:
     return pdf_of_objects(objects, trailer)
 
 
-def picture_pdf(text: str = "", *, pages_of_text: tuple[str, ...] = (), grey: bytes = b"\x80" * 16) -> bytes:
+def picture_pdf(
+    text: str = "",
+    *,
+    pages_of_text: tuple[str, ...] = (),
+    grey: bytes = b"\x80" * 16,
+    size: tuple[int, int] = (4, 4),
+) -> bytes:
     """Return a PDF whose first page is a picture of the whole page, with this text over it, then pages of text."""
     objects = [
         b"<</Type/Catalog/Pages 2 0 R>>",
@@ -100,7 +106,10 @@ def picture_pdf(text: str = "", *, pages_of_text: tuple[str, ...] = (), grey: by
         FONT,
         b"<</Type/Page/Parent 2 0 R/MediaBox[0 0 595 842]"
         b"/Resources<</Font<</F1 3 0 R>>/XObject<</I 5 0 R>>>>/Contents 6 0 R>>",
-        stream_object(grey, b"/Type/XObject/Subtype/Image/Width 4/Height 4/ColorSpace/DeviceGray/BitsPerComponent 8"),
+        stream_object(
+            grey,
+            b"/Type/XObject/Subtype/Image/Width %d/Height %d/ColorSpace/DeviceGray/BitsPerComponent 8" % size,
+        ),
         stream_object(b"q 595 0 0 842 0 0 cm /I Do Q " + text_content(text)),
     ]
     kids = [b"4 0 R"]

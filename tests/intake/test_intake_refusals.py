@@ -21,6 +21,8 @@ from intake_making import (
     simple_docx,
     zip_bytes,
 )
+from intake_scanning import image_bytes
+from PIL import Image
 
 from notereader.intake import IntakeRefused, NoteText, clean_text, limits, read_bytes, read_file, read_stream, worker
 
@@ -236,7 +238,7 @@ def test_a_page_that_is_a_picture_among_others_is_said_without_tesseract(monkeyp
 
 def test_a_picture_without_tesseract_says_how_to_get_it(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("notereader.intake.paged.find_tesseract", lambda: None)
-    assert refusal(b"\x89PNG\r\n\x1a\n").startswith(
+    assert refusal(image_bytes(Image.new("L", (40, 40), 255))).startswith(
         "This is a picture; its words have to be recognised first. Install Tesseract"
     )
 
@@ -288,7 +290,7 @@ def test_a_fault_of_a_library_is_a_damaged_file(monkeypatch: pytest.MonkeyPatch)
         raise RecursionError
 
     monkeypatch.setattr("notereader.intake.rtf_text.parse_rtf", fails)
-    assert b"The file is damaged: its content cannot be followed." in worker.answer("rtf", b"{\\rtf1}", [])
+    assert b"The file is damaged: its content cannot be followed." in worker.answer("rtf", b"{\\rtf1}")
 
 
 def file_refusal(path: Path) -> str:
@@ -401,7 +403,7 @@ def test_any_bytes(start: bytes, rest: bytes) -> None:
     check(start + rest)
 
 
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(
     st.sampled_from([b"%PDF-1.7\n", b"PK\x03\x04", b"{\\rtf1 ", b"II*\x00", b"\x89PNG\r\n\x1a\n"]),
     st.binary(max_size=400),
@@ -428,7 +430,7 @@ def spoiled(draw: st.DrawFn) -> bytes:
     return bytes(data)
 
 
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(spoiled())
 def test_spoiled_documents(data: bytes) -> None:
     check(data)
@@ -452,5 +454,5 @@ RTF_PIECES = [
 @given(st.lists(st.sampled_from(RTF_PIECES), max_size=120))
 def test_any_rtf_codes(codes: list[str]) -> None:
     # In this process: the parser is pure Python and cannot take the test down with it.
-    answer = json.loads(worker.answer("rtf", b"{\\rtf1 " + "".join(codes).encode() + b"}", []))
-    assert answer.keys() in ({"refused"}, {"pages", "warnings", "pictures"})
+    answer = json.loads(worker.answer("rtf", b"{\\rtf1 " + "".join(codes).encode() + b"}"))
+    assert answer.keys() in ({"refused"}, {"pages", "warnings", "picture"})
