@@ -180,7 +180,9 @@ def _pulley_items(case: Case, digit: str, disputed: frozenset[str]) -> Iterable[
     for name, weight in needed_pulleys(case, digit).items():
         entry = case.pulley(digit, name) or Entry(Address("pulleys", digit, name), {})
         yield _item(entry, "finding", weight, f"{digit} pulleys", f"State of {name}", disputed)
-        if entry.text("finding") in ("vented", "trimmed") and entry.known("extent_mm") is None:
+        finding = entry.known("finding")
+        settled_part = finding is not None and not finding.rivals and finding.value in ("vented", "trimmed")
+        if settled_part and entry.known("extent_mm") is None:
             yield _item(entry, "extent_percent", 2, f"{digit} pulleys", f"How much of {name} was opened", disputed)
 
 

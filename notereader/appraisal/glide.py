@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from notereader.appraisal.cautions import cautions_about
-from notereader.appraisal.completeness import needed_pulleys, scopes_of
+from notereader.appraisal.completeness import FIXED, SUTURED, needed_pulleys, scopes_of
 from notereader.appraisal.figures import Status
 from notereader.appraisal.geometry import friction_loss, travel
 from notereader.appraisal.glide_tables import glide_tables
-from notereader.appraisal.known import Case, Known
+from notereader.appraisal.known import Case, Entry, Known
 from notereader.appraisal.models import Cited, DigitGlide, FrictionRow, Travel
 from notereader.appraisal.pulleys import openings_of, pulley_remarks, whole
 from notereader.record import Interval
@@ -53,6 +53,12 @@ def friction_rows() -> list[FrictionRow]:
     ]
 
 
+def _moves(repair: Entry) -> bool:
+    """True for a finger or thumb flexor that was cut and can still pull: sewn, fixed, or cut in part."""
+    joined = repair.text("treatment") in (*SUTURED, *FIXED) or repair.text("extent") == "partial"
+    return repair.place.part in FINGER_TENDONS and bool(scopes_of(repair)) and joined
+
+
 def _concerned(case: Case, digit: str) -> bool:
     cut = any(scopes_of(e) for e in case.repairs if e.place.digit == digit)
     return cut or any(e.place.digit == digit for e in case.pulleys)
@@ -60,9 +66,7 @@ def _concerned(case: Case, digit: str) -> bool:
 
 def _digit(case: Case, digit: str) -> DigitGlide:
     tables = glide_tables()
-    tendons = list(
-        dict.fromkeys(e.place.part for e in case.repairs if e.place.digit == digit and e.place.part in FINGER_TENDONS)
-    )
+    tendons = list(dict.fromkeys(e.place.part for e in case.repairs if e.place.digit == digit and _moves(e)))
     travels: list[Travel] = []
     notes: list[Cited] = []
     for tendon in tendons:
@@ -78,7 +82,7 @@ def _digit(case: Case, digit: str) -> DigitGlide:
         notes.append(
             Cited(words=tables.delivered.words, source=tables.delivered.source, status=tables.delivered.status)
         )
-        notes += _splint_notes(case)
+        notes += _splint_notes(case, digit)
     return DigitGlide(
         digit=digit,
         travel=travels,
@@ -150,11 +154,14 @@ def _angles(known: Known | None, low: float, high: float) -> Interval:
     return Interval(low=min(lows), high=max(highs))
 
 
-def _splint_notes(case: Case) -> Iterable[Cited]:
+def _splint_notes(case: Case, digit: str) -> Iterable[Cited]:
     tables, care = glide_tables(), case.aftercare
     usual = tables.usual_splint
     if not any(care.known(n) for n in ("splint", "mcp_flexion_deg", "ip_flexion_deg", "wrist_flexion_deg")):
         yield Cited(words=tables.sentences.no_splint, source="the note", status="derived")
+        return
+    if digit == "thumb":
+        yield Cited(words=tables.sentences.thumb_splint, source="the record", status="derived")
         return
     for name, joint, angles in (("mcp_flexion_deg", "MCP", usual.mcp), ("ip_flexion_deg", "IP", usual.ip)):
         if care.known(name) is None:

@@ -117,6 +117,7 @@ class GlideSentences(Table):
     fist: str
     splint: str
     splint_unknown: str
+    thumb_splint: str
     no_splint: str
     immobilised: str
     no_arms: str

@@ -33,6 +33,7 @@ class QuestionSentences(Table):
 
     disputed: str
     says: str
+    nearby: str
     silent: str
     silent_confirmed: str
     unclear: str
@@ -197,7 +198,7 @@ def _says(case: Case, item: NeedItem) -> str:
         return words.unclear.format(words=_quoted(known))
     near = _nearby(entry, place.field)
     silent = words.silent_confirmed if item.confirmed else words.silent
-    return f"{silent} {words.says.format(words=near)}" if near else silent
+    return f"{silent} {words.nearby.format(words=near)}" if near else silent
 
 
 def _nearby(entry: Entry | None, field: str) -> str:

@@ -387,7 +387,7 @@ def _gap_share(construct: Construct) -> Factor:
         return figures[str(value)].spread() if value in figures else None
 
     factor = _factor("2 mm gap as share of breaking", feature, tables.gap_unknown, spread_of, lambda v: figures[str(v)])
-    words = f"peripheral suture {factor.value}"
+    words = f"peripheral suture {factor.value}" if factor.known else factor.value
     return Factor(factor.name, "", factor.spread, factor.known, words, factor.standing, factor.source, factor.status)
 
 
@@ -425,6 +425,8 @@ def _notes(construct: Construct, day: int, posture_deg: float, factors: Sequence
         notes.append(words.bend_beyond)
     if construct.gap == "seen":
         notes.append(words.gap_seen)
+    if construct.gap == "small":
+        notes.append(words.gap_small)
     if construct.gap == "unknown":
         notes.append(words.gap_unstated)
     if construct.slip:

@@ -116,6 +116,7 @@ class Sentences(Table):
     beyond_days: str
     bend_beyond: str
     gap_seen: str
+    gap_small: str
     gap_unstated: str
     closed_form: str
 

@@ -174,6 +174,7 @@ def _questions(appraisal: Appraisal) -> Iterator[str]:
 def _tendons(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
     if not appraisal.tendons:
         yield "The record holds no tendon."
+    yield from _strength_keys(appraisal.tendons, sources)
     for tendon in appraisal.tendons:
         yield ""
         yield tendon.where[0].upper() + tendon.where[1:]
@@ -181,14 +182,36 @@ def _tendons(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
             yield from _fill(tendon.reason, "  ", "  ")
             continue
         yield from _strength(tendon.strength, sources)
-        yield from _margins(tendon, sources)
+        yield from _margins(tendon)
+
+
+def _strength_keys(tendons: list[TendonAppraisal], sources: _Sources) -> Iterator[str]:
+    """Say once what holds for every tendon: the method, both views of healing, the loads, and how the tables read."""
+    shown = [tendon for tendon in tendons if tendon.strength is not None]
+    if not shown or shown[0].strength is None:
+        return
+    first = shown[0].strength
+    yield from _fill(first.method)
+    yield from _fill(f"{first.healing.words} {sources.number(first.healing.source, first.healing.status)}")
+    loads = {load.key: load for tendon in shown for load in tendon.loads}
+    if not loads:
+        return
+    yield ""
+    yield "Tendon force by activity, with the allowance:"
+    for load in loads.values():
+        force = range_words(ForceRange(low=load.low, high=load.high))
+        measured = _figures(load.measured_low, load.measured_high)
+        mark = sources.number(load.source, load.status)
+        yield from _fill(f"{load.label}: {force} (measured {measured}) {mark}", "    ", "  ")
+    yield from _fill(next(t.load_note for t in shown if t.loads), "  ", "  ")
+    yield ""
+    yield from _fill(_GRID_KEY)
 
 
 def _strength(strength: Strength, sources: _Sources) -> Iterator[str]:
     yield f"  Breaking force on day {strength.day}: {range_words(strength.breaking)}"
     yield f"  Force at a 2 mm gap: {range_words(strength.gap)}"
     yield f"  The upper end is {strength.spread_ratio:.1f} times the lower one before any ceiling: that much is open."
-    yield from _fill(strength.method, "  ", "  ")
     for note in strength.notes:
         yield from _fill(note, "    ", "  ! ")
     yield ""
@@ -197,12 +220,15 @@ def _strength(strength: Strength, sources: _Sources) -> Iterator[str]:
         yield from _factor_lines(factor, sources)
     healing = f"time since repair, day {strength.day}: x {strength.healing_low:.2f} to {strength.healing_high:.2f}"
     yield from _fill(f"{healing} {sources.number(strength.healing.source, strength.healing.status)}", "      ", "    ")
-    yield from _fill(strength.healing.words, "      ", "      ")
 
 
 def _factor_lines(factor: FactorShare, sources: _Sources) -> Iterator[str]:
     share = f", {factor.share:.0%} of the spread" if factor.share else ""
-    value = f"{factor.value}{f' ({factor.standing})' if factor.standing else ''}" if factor.value != "not stated" else "NOT STATED"
+    value = (
+        f"{factor.value}{f' ({factor.standing})' if factor.standing else ''}"
+        if factor.value != "not stated"
+        else "NOT STATED"
+    )
     numbers = (
         f"x {factor.middle:.2f} ({factor.low:.2f} to {factor.high:.2f})"
         if factor.name != _BASE
@@ -221,31 +247,23 @@ _GRID_KEY = (
 _BASE = "base: two strands of 4-0, locked, clean, straight"
 
 
-def _margins(tendon: TendonAppraisal, sources: _Sources) -> Iterator[str]:
-    yield ""
+def _margins(tendon: TendonAppraisal) -> Iterator[str]:
     if not tendon.loads:
+        yield ""
         yield from _fill(tendon.load_note, "  ", "  ")
         return
-    yield "  Tendon force by activity, with the allowance:"
-    for load in tendon.loads:
-        shown = range_words(ForceRange(low=load.low, high=load.high))
-        measured = _figures(load.measured_low, load.measured_high)
-        mark = sources.number(load.source, load.status)
-        yield from _fill(f"{load.label}: {shown} (measured {measured}) {mark}", "      ", "    ")
-    yield from _fill(tendon.load_note, "    ", "    ")
-    yield ""
-    yield from _fill(_GRID_KEY, "  ", "  ")
-    yield from _grid("breaking, N", tendon.table, [load.short for load in tendon.loads], gap=False)
-    yield from _grid("2 mm gap, N", tendon.table, [load.short for load in tendon.loads], gap=True)
+    labels = [load.short for load in tendon.loads]
+    yield from _grid("breaking, N", tendon.table, labels, gap=False)
+    yield from _grid("2 mm gap, N", tendon.table, labels, gap=True)
 
 
 def _grid(title: str, rows: list[MarginDay], labels: list[str], *, gap: bool) -> Iterator[str]:
     yield ""
-    yield f"  {'day':>4} {title:>12}  " + "".join(f"{label:>11}" for label in labels)
+    yield f"  {'day':>4} {title:>12}" + "".join(f"{label:>12}" for label in labels)
     for row in rows:
         force = range_words(row.gap if gap else row.breaking, "")
-        cells = "".join(f"{m.gap if gap else m.breaking:>11}" for m in row.margins)
-        yield f"  {row.day:>4} {force:>12}  {cells}"
+        cells = "".join(f"{m.gap if gap else m.breaking:>12}" for m in row.margins)
+        yield f"  {row.day:>4} {force:>12}{cells}"
 
 
 def _figures(low: float, high: float) -> str:
