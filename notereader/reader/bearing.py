@@ -55,6 +55,7 @@ class Setting:
     focus: tuple[Target, ...] = ()  # tendons in focus when the sentence begins
     after: tuple[Target, ...] = ()  # tendons in focus when it ends
     after_digits: tuple[str, ...] = ()
+    wide: tuple[str, ...] = ()  # tendons last named as 'all three FDP', whatever the digit
 
 
 @Language.component("notereader_bearing")
@@ -66,14 +67,27 @@ def bearing(doc: Doc) -> Doc:
     by_sentence = mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
+    wide: tuple[str, ...] = ()
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
-        setting = Setting(sentence, groups, digits, focus)
-        if groups and page.standing[groups[0].i] not in ("history", "teaching", "considered", "conditional"):
+        setting = Setting(sentence, groups, digits, focus, wide=wide)
+        if groups and page.standing[groups[0].i] not in ("history", "teaching", "considered", "conditional") and not _left_out(page, sentence):
             digits, focus = _moved(page, setting)
+            named = [g for g in groups if g.tendons or g.digits]
+            if named:
+                wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+_LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
+
+
+def _left_out(page: Page, sentence: Sentence) -> bool:
+    """'The ring finger was not touched' names a digit without turning to it."""
+    words = page.words[sentence.i : sentence.j]
+    return "not" in words and any(w in _LEFT_OUT for w in words) and sentence.j - sentence.i <= 9
 
 
 def mentions_by_sentence(page: Page) -> list[list[Mention]]:

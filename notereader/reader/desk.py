@@ -87,12 +87,15 @@ class Desk:
 
     def repairable(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons that were repaired or, being cut, not said to have been treated otherwise."""
-        found = [t for t in self.cut(digits) if self.treatments.get(t, "repaired") in ("repaired", "reinserted", "grafted")]
-        split = {(t.digit, t.tendon) for t in found if t.slip}
-        stated = [t for t in found if t in self.treatments]
+        found = [t for t in self.cut(digits) if self.may_be_repaired(t)]
         slipped = {(t.digit, t.tendon) for t in self.treatments if t.slip}
-        chosen = stated or found
-        return [t for t in chosen if t.slip or ((t.digit, t.tendon) not in split and (t.digit, t.tendon) not in slipped)]
+        return [t for t in found if t.slip or (t.digit, t.tendon) not in slipped]
+
+    def may_be_repaired(self, target: Target) -> bool:
+        """Return whether nothing known of a tendon speaks against a repair."""
+        if self.extents.get(target) == "intact":
+            return False
+        return self.treatments.get(target, "repaired") in ("repaired", "reinserted", "grafted", "tenodesed")
 
     def _of(self, target: Target, digits: tuple[str, ...] | None) -> bool:
         return digits is None or not digits or target.digit in digits or target.digit is None
@@ -115,10 +118,17 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
     """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
     wanted = digits or None
-    focus = [t for t in scene.setting.focus if desk.treatments.get(t, "repaired") in ("repaired", "reinserted", "grafted")]
-    focus = [t for t in focus if desk.extents.get(t) != "intact" and (wanted is None or t.digit in wanted)]
+    if scene.setting.wide and wanted is None:
+        wide = [t for t in desk.repairable() if t.tendon in scene.setting.wide]
+        if wide:
+            return wide, ""
+    focus = [t for t in scene.setting.focus if desk.may_be_repaired(t) and (wanted is None or t.digit in wanted)]
+    focus = _live(desk, focus)
     possible = desk.repairable(wanted)
     near = [t for t in focus if t in possible]
+    if wanted and len(wanted) > 1 and len({t.digit for t in near}) < len(wanted):
+        kinds = {t.tendon for t in focus} or {"FDP"}
+        near = [t for t in possible if t.tendon in kinds] or possible
     if near:
         return near, ""
     if len(possible) == 1:

@@ -97,7 +97,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
     slips: dict[tuple[str | None, str], list[str]] = {}
     for f in findings:
         digit, tendon, slip = f.entry
-        if f.group == "repairs" and slip and f.field in ("extent", "treatment"):
+        if f.group == "repairs" and slip:
             known = slips.setdefault((digit, tendon), [])
             if slip not in known:
                 known.append(slip)
@@ -238,7 +238,7 @@ def _weakest(*order: str) -> Callable[[list[Finding]], Finding]:
 def _treatment(found: list[Finding]) -> Finding:
     """The body tells what was done; a reinsertion says more than 'repaired'; a repair not done is the weaker."""
     body = _body(found)
-    order = ("left", "excised", "trimmed", "reinserted", "grafted", "tenodesed", "repaired")
+    order = ("excised", "trimmed", "left", "reinserted", "grafted", "tenodesed", "repaired")
     return min(body, key=lambda f: order.index(str(f.value)))
 
 

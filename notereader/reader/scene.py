@@ -10,7 +10,7 @@ from notereader.reader.standing import is_negated
 _PART_WORDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas", "then", "although", "though", "yet", "|", ">", "="])
 _LANDMARK = frozenset(
     "at under beneath over near beyond between past through distal proximal to from level above below into onto against "
-    "behind alongside around opposite toward towards across by within along beside underneath edge lip margin on just under".split()
+    "behind btw betw alongside around opposite toward towards across by within along beside underneath edge lip margin on just under".split()
 )
 _FILLER = frozenset("the a an its his her base of mid level with edge lip margin region area side this that".split())
 _PRENOMINAL = frozenset(
@@ -139,6 +139,8 @@ def _cuts(page: Page, sentence: Sentence) -> list[int]:
         spaced_dash = word == "-" and page.breaks[k] != Break.NONE and k + 1 < sentence.j and page.breaks[k + 1] != Break.NONE
         if word in _PART_WORDS or spaced_dash:
             cuts.append(k + 1)
+        elif word == "/" and page.breaks[k] != Break.NONE and k + 1 < sentence.j and page.breaks[k + 1] != Break.NONE:
+            cuts.append(k + 1)
         elif page.breaks[k] == Break.COLUMN and k > sentence.i:
             cuts.append(k)
     return cuts
@@ -160,7 +162,7 @@ def _subjects(scene: Scene) -> list[Subject]:
 
 def is_landmark(scene: Scene, mention: Mention) -> bool:
     """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
-    if mention.kind == "role":
+    if mention.kind == "role" and mention.value != "sheath":
         return False
     k = mention.i - 1
     first = scene.sentence.i

@@ -73,7 +73,9 @@ def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
     for cue in page.cues:
         while n + 1 < len(page.sentences) and page.sentences[n].j <= cue.i:
             n += 1
-        found.setdefault(n, []).append(cue)
+        as_if = cue.i and page.words[cue.i - 1] == "as"
+        if not (cue.value == "conditional" and (page.raw(cue.i, cue.j) == "IF" or as_if)):
+            found.setdefault(n, []).append(cue)
     return found
 
 
@@ -106,7 +108,7 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
         elif cue.value == "considered":
             _mark(page, *_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
-            _mark(page, *_brackets_or(page, cue, sentence.i, sentence.j), "plan")
+            _mark(page, *_clause(page, cue, sentence), "plan")
 
 
 def _brackets_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:
@@ -130,6 +132,13 @@ def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     return i, j
 
 
+# Negations that follow what they negate: 'an epitendinous suture was omitted on purpose'.
+_AFTER = frozenset(
+    ["omitted", "was omitted", "left out", "deliberately left out", "left off", "not used", "not done", "not placed", "not added", "avoided",
+     "dispensed with", "deferred", "skipped", "foregone", "forgone", "was not", "were not", "wasn't", "weren't"]
+)
+
+
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
     for cue in page.cues:
@@ -137,9 +146,9 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
             continue
         if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
             return True
-        if cue.i >= j and cue.i - j <= 4 and not _crossed(page, j, cue.i):
+        if cue.i >= j and cue.i - j <= 5 and not _crossed(page, j, cue.i):
             phrase = " ".join(page.words[cue.i : cue.j])
-            if phrase not in ("no", "without", "never", "nil", "zero", "nothing", "neither", "nor", "none", "rather than"):
+            if phrase in _AFTER or (phrase in ("not", "never", "none", "nil") and cue.i - j <= 1):
                 return True
     return False
 

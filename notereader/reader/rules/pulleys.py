@@ -114,6 +114,8 @@ def _lay(desk: Desk, scene: Scene, group: list[Mention], action: Mention) -> Non
     if value is None:
         return
     i, j = min(group[0].i, action.i), max(group[-1].j, action.j)
+    if value == "vented" and any(i - 3 <= m.i and m.j <= j + 8 and scene.part(m.i)[0] <= j for m in scene.of("fully")):
+        value = "released"
     span = (i, j) if j - i <= 24 else (action.i, action.j)
     share = _share(scene, group, action) if value in ("vented", "trimmed", "released", "excised", "injured", "repaired") else {}
     if value == "vented" and share.get("extent_percent") == 100:
@@ -121,7 +123,7 @@ def _lay(desk: Desk, scene: Scene, group: list[Mention], action: Mention) -> Non
     if value in ("released", "excised") and "extent_percent" in share:
         value = "vented" if value == "released" else "trimmed"
     for mention in group:
-        for digit in _digits(scene, mention):
+        for digit in _digits(scene, mention, _known_digits(desk, mention)):
             _put(desk, scene, digit, mention.value, "finding", value, span, f"pulley {value}")
             if value in ("vented", "trimmed"):
                 for name, figure in share.items():
@@ -183,6 +185,8 @@ def _share(scene: Scene, group: list[Mention], action: Mention) -> dict[str, Val
     for k in range(low, high):
         word = scene.page.words[k]
         after = scene.page.words[k + 1] if k + 1 < len(scene.page.words) else ""
+        if after == "." and word in ("dist", "prox") and k + 2 < len(scene.page.words):
+            after = scene.page.words[k + 2]
         if word in _PART_WORDS and (after in _PART_OF or (k + 1 < high and scene.page.words[k - 1] in ("its", "the", "of") and after in _PART_OF)):
             found.setdefault("part", _PART_WORDS[word])
     if "extent_percent" not in found and _third(scene, low, high):
@@ -195,15 +199,21 @@ def _third(scene: Scene, low: int, high: int) -> bool:
     return "third" in words and any(w in _PART_WORDS for w in words[: words.index("third")])
 
 
-def _digits(scene: Scene, mention: Mention) -> tuple[str | None, ...]:
+def _known_digits(desk: Desk, mention: Mention) -> tuple[str | None, ...]:
+    """Return the one digit for which this pulley was already hurt or opened, if it is one."""
+    digits = {f.entry[0] for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value and f.value == "injured"}
+    return tuple(digits) if len(digits) == 1 else ()
+
+
+def _digits(scene: Scene, mention: Mention, known: tuple[str | None, ...] = ()) -> tuple[str | None, ...]:
     if any(g.every and not g.tendons and not g.digits for g in scene.setting.groups):
         return scene.every_digit or (None,)
     found = digits_at(scene, None, mention.i)
     own = [g for g in scene.setting.groups if g.digits and 0 <= g.i - mention.j <= 3]
     if own:
         found = own[0].digits
-    if len(found) > 1 and mention.value in _ANNULAR:
-        return found
+    if not own and not any(g.digits for g in scene.setting.groups) and known:
+        return known
     return found or (None,)
 
 

@@ -3,7 +3,7 @@
 from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk, carried, owners, tendon_owner
 from notereader.reader.page import Mention
-from notereader.reader.rules.sutures import suture_owners
+from notereader.reader.rules.sutures import said_of_all, suture_owners
 from notereader.reader.scene import Scene
 
 _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "complications", "anaesthesia", "signature"])
@@ -44,7 +44,7 @@ def _ends(desk: Desk, scene: Scene) -> None:
     found = [m for m in scene.of("ends") if scene.told(m.i) and not _foreign(scene, m.i, m.j)]
     if not found:
         return
-    strong = [m for m in found if scene.words(m.i, m.j)[-1] in ("ends", "end", "edges", "stumps")]
+    strong = [m for m in found if {"ends", "end", "edges", "stumps"} & set(scene.words(m.i, m.j))]
     nouns = scene.of("endword")
     kept: list[Mention] = []
     for mention in found:
@@ -108,6 +108,8 @@ def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
             return _whole(desk, digits or None)
     if _all_words(scene, mention):
         return _whole(desk, digits or scene.setting.digits or None) or _whole(desk, None)
+    if scene.setting.wide and not digits:
+        return [t for t in _whole(desk, None) if t.tendon in scene.setting.wide]
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact" and (not digits or t.digit in digits)]
     if focus:
         return focus
@@ -182,7 +184,7 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if _foreign(scene, mention.i, mention.j) or scene.sentence.section in ("indication", "diagnosis"):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if words & {"epineurium", "nerve", "wound", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
+    if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False
     after = scene.words(mention.j, mention.j + 3)
     if after[:1] == ["between"] and not words & {"repair", "tested", "traction", "passive", "extension", "active", "actively"}:
@@ -198,6 +200,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
 
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
+    if said_of_all(scene, i):
+        wide = suture_owners(desk, scene, i, j)[0]
+        if len(wide) > 1:
+            return wide
     targets, _ = owners(desk, scene, i, j)
     targets = [t for t in targets if desk.extents.get(t) != "intact" and desk.treatments.get(t) not in ("left", "excised", "trimmed")]
     if targets:
@@ -205,6 +211,8 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     subject = scene.owner(i, j)
     if subject is not None and subject.group is not None and (subject.group.generic == "all" or subject.group.every):
         return desk.repairable()
+    if said_of_all(scene, i):
+        return suture_owners(desk, scene, i, j)[0]
     if _either(scene):
         here = desk.repairable(scene.setting.digits or None)
         return here if len(here) > 1 else desk.repairable()
@@ -237,6 +245,8 @@ def _glide(desk: Desk, scene: Scene) -> None:
             continue
         if last is not None and last[1] == "catching" and mention.value == "free" and negated:
             continue
+        if last is not None and last[1] == "catching" and value == "restricted":
+            continue
         last = (mention, value)
         targets = _behaving(desk, scene, mention.i, mention.j)
         _lay(desk, scene, targets, "glide", value, mention.i, mention.j, f"glide {value}")
@@ -262,6 +272,9 @@ def _is_glide(scene: Scene, mention: Mention) -> bool:
         if word in ("caught", "catching") and words & {"centimetre", "cm", "each", "side"} and "tendon" in words and not words & {"edge", "lip", "margin"}:
             return False
         if words & {"swollen", "stump"} and not words & {"repair"}:
+            return False
+        subject = scene.owner(mention.i, mention.j)
+        if subject is not None and subject.group is None:
             return False
         return bool(place)
     return not _foreign(scene, mention.i, mention.j)

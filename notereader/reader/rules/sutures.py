@@ -165,6 +165,8 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         return section
     pattern = any(a.role == "pattern" and scene.part(a.i) == scene.part(thread.i) for a in found)
     around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
+    if thread.role == "pattern" and _has_core(desk, scene):
+        return PERIPHERAL
     if thread.role == TENDON:
         return PERIPHERAL if pattern and (around or _has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0") else CORE
     if desk.topic in (CORE, PERIPHERAL, TENDON):
@@ -190,6 +192,12 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     groups = scene.setting.groups
     named = [g for g in groups if g.tendons or g.generic or g.every]
+    if said_of_all(scene, i):
+        digits = tuple(d for g in groups if g.digits and not g.tendons for d in g.digits)
+        tendons = {t for g in groups for t in g.tendons}
+        wide = [t for t in desk.repairable(digits or None) if not tendons or t.tendon in tendons]
+        if wide and not (tendons and digits):
+            return wide, []
     first, last = scene.part(i)
     inside = [g for g in groups if first <= g.i < last]
     before = [g for g in groups if g.j <= i]
@@ -201,6 +209,20 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
             if found:
                 return found, []
     return _carried(desk, scene)
+
+
+_ALL = frozenset(["every", "each", "all", "both", "neither", "either", "none"])
+_ALL_OF = frozenset(["core", "cores", "suture", "sutures", "repair", "repairs", "repaired", "tendon", "tendons", "stitch", "join", "joins", "epitendinous", "sutured", "them"])
+
+
+def said_of_all(scene: Scene, k: int) -> bool:
+    """Tell whether the part in which word k stands speaks of every repair: 'each repair', 'every core suture'."""
+    first, last = scene.part(k)
+    words = scene.words(first, last)
+    for n, word in enumerate(words):
+        if word in _ALL and set(words[n + 1 : n + 4]) & _ALL_OF and "end" not in words[n + 1 : n + 3]:
+            return True
+    return False
 
 
 def _fuller(group: Group, pool: list[Group], named: list[Group]) -> Group:
@@ -237,7 +259,7 @@ def _lay(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule
 
 def _lay_thread(desk: Desk, scene: Scene, thread: Thread) -> None:
     prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
-    if prefix is None or scene.negated(thread.i, thread.i, 3):
+    if prefix is None or scene.negated(thread.i, thread.i, 3) or _is_old(scene, thread):
         return
     targets, doubts = suture_owners(desk, scene, thread.i, thread.j)
     for target in targets:
@@ -252,6 +274,14 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread) -> None:
             )
         if thread.looped is not None and thread.role == CORE:
             desk.tendon(scene, target, "looped", thread.looped, [(thread.i, thread.j)], "looped suture", *doubts)
+
+
+_OLD = frozenset(["old", "previous", "original", "earlier", "existing", "former", "first"])
+
+
+def _is_old(scene: Scene, thread: Thread) -> bool:
+    """'both old Prolene strands were pulled out': a thread of the earlier operation."""
+    return any(w in _OLD for w in scene.words(max(scene.sentence.i, thread.i - 2), thread.i))
 
 
 # --- strands
@@ -420,6 +450,8 @@ def _rather_than(scene: Scene, i: int) -> bool:
 
 def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor]) -> bool:
     """'locking' said of plates, of a finger that locks, or only of the peripheral suture says nothing of the core."""
+    if "core" in scene.words(mention.i, mention.j):
+        return True
     if scene.next_word(mention.j) in ("plate", "screw", "screws", "plates", "in", "gone", "sensation", "of", "symptoms", "down") and mention.value == "locking" and not any(a.role == CORE for a in found):
         return False
     if any(m.kind == "structure" for m in scene.mentions) and not any(a.role == CORE for a in found):
@@ -451,6 +483,8 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     for spot in spots[:1]:
         if not scene.told(spot.i):
+            continue
+        if _peripheral_negated(scene, spot) and scene.words(scene.sentence.i, scene.sentence.i + 3)[-2:] == ["this", "is"]:
             continue
         if _peripheral_negated(scene, spot):
             _lay(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
@@ -526,7 +560,8 @@ def _lay_bites(desk: Desk, scene: Scene) -> None:
         _lay(desk, scene, q.i, q.j, "lock_mm", _interval(scene, q), "size of each lock")
         if {"lock", "locks"} & set(scene.words(max(scene.sentence.i, q.i - 3), min(scene.sentence.j, q.j + 3))):
             _lay(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
-    bites = [q for q in lengths if q not in locks and _is_purchase(desk, scene, q)]
+    worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
+    bites = [q for q in lengths if q not in locks and worked_on and _is_purchase(desk, scene, q)]
     if bites:
         _lay_purchase(desk, scene, bites)
 
@@ -570,7 +605,9 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     first, last = scene.part(q.i)
     words = scene.words(first, last)
-    if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion"} & set(words) and not {
+    if {"wound", "incision", "zigzag", "zig", "skin"} & set(words):
+        return False
+    if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion", "cut", "zigzag", "zig", "skin", "incised"} & set(words) and not {
         "purchase", "bite", "bites", "biting", "taken", "taking", "purchases"
     } & set(words):
         return False
@@ -594,10 +631,9 @@ def _about_core(desk: Desk, scene: Scene, q: Quantity) -> bool:
 
 def _lay_knot(desk: Desk, scene: Scene) -> None:
     words = scene.of("knotword")
-    if not words:
-        return
     for mention in scene.of("knot"):
-        near = [w for w in words if abs(w.i - mention.i) <= 9]
+        own = {"knot", "knots"} & set(scene.words(mention.i, mention.j))
+        near = [mention] if own else [w for w in words if abs(w.i - mention.i) <= 9]
         if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
             continue
         if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(scene.sentence.i, scene.sentence.j):

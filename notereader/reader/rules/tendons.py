@@ -4,6 +4,7 @@ from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.scene import Scene, digits_at, group_targets
+from notereader.reader.tables import Row, zone_value
 
 _BARE = frozenset(["through", "out", "off"])
 _BARE_BETWEEN = frozenset("both all gone is was were had has each right clean cut also too , tendon tendons as - : = > each it the".split())
@@ -19,6 +20,8 @@ def extents(desk: Desk, scene: Scene) -> None:
     for mention in scene.of("extent"):
         if scene.told(mention.i) and mention.value != "contused":
             _extent(desk, scene, mention)
+            if mention.value == "partial" and scene.words(mention.i, mention.j)[0] in ("half", "halfway"):
+                _part_cut(desk, scene, _cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
     _percents(desk, scene)
     _fractions(desk, scene)
 
@@ -40,6 +43,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     if mention.value == "complete" and _is_deed(scene, mention, word):
         return
     for target in targets:
+        if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
+            continue
         desk.tendon(scene, target, "extent", mention.value, [_evidence(scene, mention, target)], f"extent {mention.value}")
 
 
@@ -102,7 +107,16 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return _all_tendons(desk, scene, group, mention.value)
     if group.generic == "one" and mention.value != "intact":
         return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
+    if group.digits and mention.value != "intact" and not group.generic:
+        return _same_tendon(scene, group)
     return []
+
+
+def _same_tendon(scene: Scene, group: Group) -> list[Target]:
+    """'On the index the profundus was cut at 15 mm; on the middle, cut at 4 mm': the same tendon of the next digit."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i]
+    tendons = named[-1].tendons if named else tuple(dict.fromkeys(t.tendon for t in scene.setting.focus))
+    return [Target(d, t) for d in group.digits for t in tendons if d != "thumb"] if len(tendons) == 1 else []
 
 
 def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
@@ -188,6 +202,7 @@ def _part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i
 
 def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
+    _zone_heading(desk, scene)
     for mention in scene.of("zone"):
         if not scene.told(mention.i) or scene.sentence.section in ("instructions", "admin"):
             continue
@@ -195,7 +210,7 @@ def zones(desk: Desk, scene: Scene) -> None:
             continue
         named = _zone_named(scene, mention)
         targets = [t for group in named for t in group_targets(scene, group)]
-        digits = _zone_digits(scene, mention)
+        digits = _zone_digits(desk, scene, mention)
         if targets:
             for target in targets:
                 desk.tendon(scene, target, "zone", mention.value, [(mention.i, mention.j)], "zone of a named tendon")
@@ -227,8 +242,46 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     return glued if not zones_before or scene.header else []
 
 
-def _zone_digits(scene: Scene, mention: Mention) -> tuple[str, ...]:
-    return digits_at(scene, None, mention.i)
+def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
+    """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
+    if any(g.digits for g in scene.setting.groups):
+        return digits_at(scene, None, mention.i)
+    values = {m.value for s in desk.scenes for m in s.of("zone") if s.told(m.i)}
+    return () if len(values) == 1 else digits_at(scene, None, mention.i)
+
+
+def _zone_heading(desk: Desk, scene: Scene) -> None:
+    """'Zone: II', 'Zone | 2' on a line of its own."""
+    if scene.sentence.section != "zone" or scene.of("zone"):
+        return
+    value = zone_value(scene.words(scene.sentence.i, scene.sentence.j))
+    if value:
+        for digit in scene.setting.digits or ("*",):
+            span = [(scene.sentence.i, scene.sentence.j)]
+            desk.add(scene, "repairs", (digit, "*", None), "zone", value, span, "zone of the cut tendons of a digit")
+
+
+def zones_of_rows(desk: Desk, rows: list[Row]) -> None:
+    """Give the zone in a grid's zone column to the tendon of its row."""
+    for row in rows:
+        if "zone" not in row.cells:
+            continue
+        i, j = row.cells["zone"]
+        value = zone_value(desk.page.words[i:j])
+        scene = next((s for s in desk.scenes if s.sentence.i <= i < s.sentence.j), None)
+        if value is None or scene is None:
+            continue
+        for target in row_targets(desk, row):
+            desk.tendon(scene, target, "zone", value, [(i, j)], "zone column of a grid")
+
+
+def row_targets(desk: Desk, row: Row) -> list[Target]:
+    """Return the tendons a row of a grid is about."""
+    found: list[Target] = []
+    for scene in desk.scenes:
+        if scene.sentence.i < row.j and row.i < scene.sentence.j:
+            found += [t for g in scene.setting.groups if row.i <= g.i < row.j and g.tendons for t in group_targets(scene, g)]
+    return list(dict.fromkeys(found))
 
 
 # --- treatment
@@ -259,8 +312,9 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
         if word == "left" and not _left_is_deed(scene, mention):
             return None
         return "left"
-    if scene.negated(mention.i, mention.j, 4):
-        return "left" if value == "repaired" and word not in ("suture", "sutures", "end to end", "end-to-end", "stitched") else None
+    if scene.negated(mention.i, mention.j, 3):
+        verb = word.endswith("ed") or word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not")
+        return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if word in ("suture", "sutures", "secured", "approximated", "advancement", "graft", "was fixed") and not scene.header:
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
@@ -287,7 +341,7 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
 
 def _trims_tendon(scene: Scene, mention: Mention) -> bool:
     """Ends trimmed back before a repair are no 'trimmed' tendon."""
-    part = set(scene.words(*scene.part(mention.i)))
+    part = set(scene.words(max(scene.sentence.i, mention.i - 3), min(scene.sentence.j, mention.j + 3)))
     sentence = set(scene.words(scene.sentence.i, scene.sentence.j))
     if sentence & {"ends", "stumps", "stump"} and not sentence & _FLAP:
         return False
