@@ -38,6 +38,7 @@ class Limits(Table):
     wrist_flexed_most: float
     wrist_extended_most: float
     ip_flexed_most: float
+    digit_words: tuple[str, ...]
 
 
 class CheckTables(Table):

@@ -69,7 +69,7 @@ def header_and_body(case: Case) -> Iterator[Hit]:
         for known in entry.live():
             for reason in known.fact.look_twice if known.second_look else ():
                 words = reason.lower()
-                named = any(word in words for word in ("digit", "finger named", "header", "heading"))
+                named = any(word in words for word in check_tables().limits.digit_words)
                 if named and (_where(entry), words) not in seen:
                     seen.add((_where(entry), words))
                     yield Hit((known,), dict(where=_where(entry), reason=reason.rstrip(".")))

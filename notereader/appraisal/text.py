@@ -59,7 +59,7 @@ class _Sources:
 
     def lines(self) -> Iterator[str]:
         yield from _fill(
-            "seen: read on a stored copy of the paper; from memory: not looked up; derived here: worked out or judged."
+            "seen: read in the paper or its abstract; from memory: not looked up; derived here: worked out or judged."
         )
         for said, number in self._known.items():
             yield from _fill(said, "      ", f"{f'[{number}]':>5} ")

@@ -21,7 +21,8 @@ SAMPLES = sorted(path for path in samples_folder().glob("*.json"))
 # Words that would turn a report into an order or a promise.
 ORDERS = re.compile(
     r"\b(you should|should be|must not|must be|we recommend|recommended|we advise|advisable|is safe|safely|start with"
-    r"|do not (?:move|start|use)|avoid|allow(?:ed)? to|may begin|progress to|protocol:|guaranteed|will hold|strong enough)\b",
+    r"|do not (?:move|start|use)|avoid|allow(?:ed)? to|may begin|progress to|protocol:|guaranteed"
+    r"|will hold|strong enough)\b",
     re.IGNORECASE,
 )
 

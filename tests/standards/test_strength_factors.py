@@ -27,7 +27,7 @@ def test_bend_ranges_are_ninety_percent_of_the_published_scatter(deg: float, sd:
 
 
 def test_caliber_step_from_four_to_three() -> None:
-    """Cable nylon on the bench: 3-0 holds 49 % more than 4-0 with 42 % more area (seen on a stored page)."""
+    """Cable nylon on the bench: 3-0 holds 49 % more than 4-0 with 42 % more area (read in a secondary text)."""
     assert force(size="3-0") / force(size="4-0") == pytest.approx(1.49, rel=0.05)
 
 

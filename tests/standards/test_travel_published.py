@@ -107,7 +107,7 @@ def test_friction_of_sutures(material: str, mu: float) -> None:
 
 
 def test_moment_arms_are_largest_at_the_knuckle_for_fds() -> None:
-    """Flexor arms grow towards the palm (seen on a stored page); holds for every published FDS set here."""
+    """Flexor arms grow towards the palm (read in a secondary text); holds for every published FDS set here."""
     for digit in FINGERS:
         for arms, _, _ in arm_sets(digit, "FDS"):
             assert arms["MCP"] > arms["PIP"]
