@@ -55,9 +55,11 @@ class FactsModel(QAbstractListModel):
 
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Return that rows can be chosen and headings cannot."""
-        if index.isValid() and isinstance(self._items[index.row()], Row):
-            return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemNeverHasChildren
-        return Qt.ItemFlag.ItemNeverHasChildren
+        if not index.isValid():
+            return Qt.ItemFlag(0)
+        if isinstance(self._items[index.row()], Heading):
+            return Qt.ItemFlag.ItemNeverHasChildren
+        return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemNeverHasChildren
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return the words of a line, the line itself (ITEM) or how much of a heading is settled (SETTLED)."""

@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QImage, QPainter, QPaintEvent
+from PySide6.QtGui import QImage, QImageWriter, QPainter, QPaintEvent
 from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import (
     QButtonGroup,
@@ -219,7 +219,7 @@ def png_of(drawing: Drawing) -> bytes:
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image_of(drawing, _PNG_SCALE).save(buffer, b"PNG")
+    QImageWriter(buffer, QByteArray(b"png")).write(image_of(drawing, _PNG_SCALE))
     buffer.close()
     return bytes(data.data())
 
