@@ -2,6 +2,7 @@
 
 import logging
 import os
+import re
 import sqlite3
 import threading
 from collections.abc import Callable, Iterator
@@ -10,7 +11,7 @@ from datetime import date
 from pathlib import Path
 
 from notereader.casebook.faults import CasebookFault
-from notereader.casebook.store import damage_mark, faults_in_words, make_private
+from notereader.casebook.store import beside, damage_mark, faults_in_words, make_private
 
 KEEP = 7
 
@@ -25,12 +26,15 @@ class Backups:
 
     def __init__(self, path: Path, keep: int = KEEP) -> None:
         self.path = path
-        self.folder = path.parent / f"{path.stem}-copies"
+        self._base = path.name.removesuffix(".db")
+        self.folder = path.parent / f"{self._base}-copies"
         self._keep = keep
 
     def newest_first(self) -> list[Path]:
         """Return the copies there are."""
-        return sorted(self.folder.glob(f"{self.path.stem}-[0-9]*.db"), key=_number, reverse=True)
+        if not self.folder.is_dir():
+            return []
+        return sorted(filter(self._number, self.folder.iterdir()), key=self._number, reverse=True)
 
     def due(self, today: date) -> bool:
         """Return True where no copy was made today."""
@@ -47,12 +51,17 @@ class Backups:
             if not self.due(today) or _last_edit(self.path) == (_last_edit(copies[0]) if copies else 0):
                 return None
             self.folder.mkdir(mode=0o700, exist_ok=True)
-            number = _number(copies[0]) + 1 if copies else 1
-            made = self.folder / f"{self.path.stem}-{number:06d}-{today.isoformat()}.db"
+            number = self._number(copies[0]) + 1 if copies else 1
+            made = self.folder / f"{self._base}-{number:06d}-{today.isoformat()}.db"
             self._copy(made)
             for old in self.newest_first()[self._keep :]:
                 old.unlink()
             return made
+
+    def _number(self, copy: Path) -> int:
+        """Return the number in a copy's name, 0 for any other file."""
+        found = re.fullmatch(rf"{re.escape(self._base)}-(\d+)-\d{{4}}-\d\d-\d\d\.db", copy.name)
+        return int(found[1]) if found else 0
 
     def _copy(self, made: Path) -> None:
         part = made.with_suffix(".part")
@@ -139,13 +148,8 @@ def exclusive(path: Path, wait_seconds: float = 60.0) -> Iterator[None]:
     The lock is a database of its own beside it, for the system lets go of that by itself when a process is killed, on
     every platform.
     """
-    lock = path.with_suffix(".lock")
+    lock = beside(path, ".lock")
     make_private(lock)
     with closing(sqlite3.connect(lock, timeout=wait_seconds, isolation_level=None)) as connection:
         connection.execute("BEGIN EXCLUSIVE")
         yield
-
-
-def _number(copy: Path) -> int:
-    digits = copy.stem.split("-")[-4]
-    return int(digits) if digits.isdigit() else 0

@@ -83,6 +83,8 @@ class OpenCase:
 
     def apply_all(self, edits: Sequence[Edit], who: str = "") -> None:
         """Save several edits in one step, all or none; raises as apply() does."""
+        if not edits:
+            return
         with self._store.writing() as session:
             case = self._case(session, lock=True)
             record = self._stored(session)
@@ -154,7 +156,7 @@ class OpenCase:
     def _stored(self, session: Session) -> Record:
         data = session.scalar(select(CaseRecord.data).where(CaseRecord.case_id == self.id))
         text = session.scalar(select(CaseNote.text).where(CaseNote.case_id == self.id))
-        return record_from(data, text, self.id)
+        return _record_from(data, text, self.id)
 
     def _lost_entry(self, record: Record, edit: Edit) -> bool:
         """True where the entry that this window shows was dropped elsewhere."""
@@ -197,7 +199,7 @@ def _touching(address: Address) -> ColumnElement[bool]:
     return EditRow.address.startswith(entry.removesuffix("-"), autoescape=True)
 
 
-def record_from(data: Any, text: str | None, case_id: int) -> Record:
+def _record_from(data: Any, text: str | None, case_id: int) -> Record:
     """Build the record from its stored parts, migrating older formats. Raises CasebookFault where it is damaged."""
     if text is not None:
         data["note"]["text"] = text

@@ -13,7 +13,7 @@ from notereader.casebook.backup import Backups, copy_database, exclusive, first_
 from notereader.casebook.faults import CasebookFault
 from notereader.casebook.salvage import Gain, salvage
 from notereader.casebook.schema import prepare
-from notereader.casebook.store import Store, companions, damage_mark, faults_in_words, make_private, resolve
+from notereader.casebook.store import Store, beside, companions, damage_mark, faults_in_words, make_private, resolve
 
 # Larger files are checked once a day when they are copied, not at every start.
 CHECKED_AT_START = 64 * 1024 * 1024
@@ -49,7 +49,7 @@ def _mend(path: Path, backups: Backups) -> str:
     copy = next((copy for copy in backups.newest_first() if not first_damage(copy)), None)
     if copy is None and not _is_database(path):
         raise _hopeless(path)
-    fresh = path.with_suffix(".mended")
+    fresh = beside(path, ".mended")
     gain = _build(fresh, path, copy)
     if copy is None and not gain.cases:
         fresh.unlink()

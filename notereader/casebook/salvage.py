@@ -16,7 +16,7 @@ from typing import Any
 
 from notereader.casebook.edits import Edit, EditRefused, apply_edit, fits, unpack
 from notereader.casebook.models import pack_json, unpack_json
-from notereader.casebook.store import companions, make_private
+from notereader.casebook.store import beside, companions, make_private
 from notereader.casebook.summary import fold, summary_of, without_text
 from notereader.record import Address, Record, RecordRefused, load_record
 
@@ -37,7 +37,7 @@ class Gain:
 def salvage(damaged: Path, fresh: Path, copy: Path | None) -> Gain:
     """Take over into `fresh`, which holds the good copy's cases or none, all that `damaged` holds beyond them."""
     gain = Gain()
-    scratch = damaged.with_suffix(".reading")
+    scratch = beside(damaged, ".reading")
     try:
         if _readable_copy(damaged, scratch, copy):
             with closing(sqlite3.connect(scratch)) as source, closing(sqlite3.connect(fresh)) as target:

@@ -40,8 +40,7 @@ def default_path() -> Path:
 def resolve(url: str | Path | None) -> tuple[URL, Path | None]:
     """Return the database URL and, for SQLite, the file. Raises CasebookFault where the URL cannot be understood."""
     if url is None or isinstance(url, Path) or "://" not in url:
-        path = default_path() if url is None else Path(url).expanduser()
-        return URL.create("sqlite", database=str(path)), path
+        return _file_url(default_path() if url is None else Path(url).expanduser())
     try:
         parsed = make_url(url)
     except ArgumentError:
@@ -55,17 +54,29 @@ def resolve(url: str | Path | None) -> tuple[URL, Path | None]:
         return parsed, None
     if not parsed.database or parsed.database == ":memory:":
         raise CasebookFault("A casebook needs a file, for it must outlast the program. Give the path of a .db file.")
-    return parsed, Path(parsed.database)
+    return _file_url(Path(parsed.database))
+
+
+def _file_url(path: Path) -> tuple[URL, Path]:
+    with faults_in_words(f"The casebook {path}"):
+        # A link is followed, for mending replaces the file and copies lie beside it.
+        path = path.resolve() if path.is_symlink() else path.absolute()
+    return URL.create("sqlite", database=str(path)), path
+
+
+def beside(path: Path, ending: str) -> Path:
+    """Return the path of a file beside the casebook that belongs to it."""
+    return path.with_name(path.name + ending)
 
 
 def companions(path: Path) -> list[Path]:
     """Return SQLite's own files beside a database: its log and the log's index."""
-    return [path.with_name(path.name + ending) for ending in ("-wal", "-shm")]
+    return [beside(path, ending) for ending in ("-wal", "-shm")]
 
 
 def damage_mark(path: Path) -> Path:
     """Return the empty file whose presence says that the casebook must be mended at the next start."""
-    return path.with_suffix(".damaged")
+    return beside(path, ".damaged")
 
 
 def make_private(path: Path) -> None:

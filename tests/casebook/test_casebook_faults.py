@@ -5,6 +5,7 @@ import shutil
 import sqlite3
 import subprocess
 import sys
+import tempfile
 from collections.abc import Iterator
 from contextlib import closing
 from pathlib import Path
@@ -81,21 +82,28 @@ except CasebookFault as fault:
 """
 
 
+@pytest.fixture
+def folder() -> Iterator[Path]:
+    """A folder that others may read, unlike those of the test runner."""
+    with tempfile.TemporaryDirectory() as place:
+        Path(place).chmod(0o755)
+        (Path(place) / "folder").mkdir()
+        yield Path(place) / "folder"
+
+
 @pytest.mark.skipif(sys.platform == "win32", reason="folders are made read-only otherwise there")
 @pytest.mark.parametrize("exists", [True, False])
-def test_a_read_only_folder_is_said_so(tmp_path: Path, exists: bool) -> None:
-    path = tmp_path / "folder" / "book.db"
-    path.parent.mkdir()
+@pytest.mark.parametrize("mode", [0o555, 0o000])
+def test_a_read_only_or_closed_folder_is_said_so(folder: Path, tmp_path: Path, exists: bool, mode: int) -> None:
+    path = folder / "book.db"
     if exists:
         for book in opened(path):
             book.add(draft())
         path.chmod(0o444)
-    for place in (path.parent, *list(path.parents)[1:3]):
-        place.chmod(0o555)
+    folder.chmod(mode)
     command = [sys.executable, "-c", _IN_A_READ_ONLY_FOLDER, path, tmp_path / "mine.db", "65534" if AS_ROOT else ""]
     answer = subprocess.run(command, capture_output=True, text=True)
-    for place in (path.parent, *list(path.parents)[1:3]):
-        place.chmod(0o755)
+    folder.chmod(0o755)
     assert answer.stderr == ""
     assert str(path) in answer.stdout
     assert "may write" in answer.stdout or "read-only" in answer.stdout

@@ -110,3 +110,16 @@ def test_a_path_is_taken_as_text_too(tmp_path: Path) -> None:
     place = tmp_path / "Fälle der Woche" / "book.db"
     Casebook(str(place)).add(draft())
     assert len(Casebook(f"sqlite:///{place}").cases()) == 1
+
+
+def test_a_change_of_the_working_folder_changes_nothing(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    book = Casebook("book.db")
+    (tmp_path / "other").mkdir()
+    monkeypatch.chdir(tmp_path / "other")
+    case = book.open(book.add(draft()))
+    case.apply(confirming(case, STRANDS))
+    case.apply_all([])
+    assert [line.state for line in book.cases()] == ["in work"]
+    book.close()
+    assert [place.name for place in tmp_path.glob("*.db")] == ["book.db"]

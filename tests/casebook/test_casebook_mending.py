@@ -95,6 +95,32 @@ def test_copies_are_made_once_a_day_and_the_oldest_dropped(path: Path) -> None:
     assert len(contents(backups.newest_first()[0])) == 10
 
 
+def test_other_files_and_odd_names_do_not_disturb_the_copies(tmp_path: Path) -> None:
+    for name in ("book [1]*-2.db", "book", "book.sqlite"):
+        path = tmp_path / name
+        backups = Backups(path)
+        work(path, cases=1, turns=0)
+        backups.folder.mkdir()
+        (backups.folder / "notes-1.db").write_text("not a copy")
+        (backups.folder / f"{path.stem}-000009.db").write_text("not a copy")
+        made = backups.make(DAY)
+        assert backups.newest_first() == [made]
+        path.unlink()
+        assert "2031-03-14" in notice(path)
+        assert contents(path)[1][0] == draft()
+
+
+def test_a_linked_casebook_is_mended_where_it_lies(worked: Path, tmp_path: Path) -> None:
+    (tmp_path / "links").mkdir()
+    link = tmp_path / "links" / "mine.db"
+    link.symlink_to(worked)
+    before = contents(worked)
+    spoil(worked, 0, page_size(worked))
+    assert "mended" in notice(link)
+    assert link.is_symlink()
+    assert contents(worked) == contents(link) == before
+
+
 def test_no_copy_pushes_out_an_older_one_while_nothing_changes(path: Path) -> None:
     backups = Backups(path)
     Casebook(path).close()
