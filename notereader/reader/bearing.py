@@ -11,9 +11,11 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of
+from notereader.reader.tables import Row, rows_of
 
 DIGITS = ("thumb", "index", "middle", "ring", "small")
 _WRIST = frozenset(["FCR", "FCU", "PL"])
+_NUMBERED = {"2": "index", "3": "middle", "4": "ring", "5": "small", "ii": "index", "iii": "middle", "iv": "ring", "v": "small"}
 _GLUE = frozenset(
     "and , & + / of the a an to in for from on at s his her its left right l r both - ( ) tendon tendons finger fingers digit ray rays "
     "digits hand palm also or with as well 's respectively [ ] each own side as by same cut ends end also its namely via this "
@@ -63,15 +65,26 @@ def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
     index_words(page)
+    _number_digits(page)
+    index_words(page)
     page.mentions = [m for m in page.mentions if not _unconfirmed(page, m)]
     by_sentence = mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
+    rows = rows_of(page)
+    page.rows = rows
+    settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
+        groups += _line_groups(page, sentence, rows, settings_of_rows)
+        groups.sort(key=lambda g: g.i)
         setting = Setting(sentence, groups, digits, focus, wide=wide)
-        if groups and page.standing[groups[0].i] not in ("history", "teaching", "considered", "conditional") and not _left_out(page, sentence):
+        _note_rows(sentence, groups, rows, settings_of_rows)
+        standing = page.standing[groups[0].i] if groups else "none"
+        if standing == "story" and not digits:
+            digits = next((g.digits for g in groups if g.digits), ())
+        elif standing in ("", "plan", "question", "unticked") and not _left_out(page, sentence):
             digits, focus = _moved(page, setting)
             named = [g for g in groups if g.tendons or g.digits]
             if named:
@@ -82,6 +95,43 @@ def bearing(doc: Doc) -> Doc:
 
 
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
+
+
+def _note_rows(sentence: Sentence, groups: list[Group], rows: list[Row], known: dict[str, list[Group]]) -> None:
+    """Remember which tendons the numbered rows of a grid are about."""
+    for row in rows:
+        if row.number.isdigit() and sentence.i < row.j and row.i < sentence.j:
+            known.setdefault(row.number, []).extend(g for g in groups if row.i <= g.i < row.j and g.tendons)
+
+
+def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[str, list[Group]]) -> list[Group]:
+    """Read 'Lines 1 and 3:' and a number at the start of a remark as the tendons of those rows of the grid."""
+    if not known or any(sentence.i < row.j and row.i < sentence.j for row in rows):
+        return []
+    words = page.words
+    found: list[Group] = []
+    k = sentence.i
+    while k < sentence.j:
+        numbers: list[str] = []
+        first = k
+        if words[k] in ("line", "lines", "row", "rows", "nos", "no", "item", "items") or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known):
+            k += 0 if words[k] in known else 1
+            while k < sentence.j and (words[k] in known or (numbers and words[k] in ("and", ",", "+", "&"))):
+                if words[k] in known:
+                    numbers.append(words[k])
+                k += 1
+        if numbers:
+            pairs = tuple(p for n in numbers for g in known[n] for p in _row_pairs(g))
+            digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
+            found.append(Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs))
+        else:
+            k = first + 1
+    return found
+
+
+def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:
+    own = group.digits[0] if group.digits else None
+    return [(own if digit is None else digit, tendon, slip) for digit, tendon, slip in group.pairs]
 
 
 def _left_out(page: Page, sentence: Sentence) -> bool:
@@ -101,6 +151,42 @@ def mentions_by_sentence(page: Page) -> list[list[Mention]]:
     return found
 
 
+def _number_digits(page: Page) -> None:
+    """Read 'FDP 4', 'FDS 2-5', 'dig. II and III', 'D2 and 3': a number beside a tendon or a digit names a digit."""
+    words, count = page.words, len(page.words)
+    made: list[Mention] = []
+    taken = {k for m in page.mentions if m.kind in ("digit", "zone", "strandword") for k in range(m.i, m.j)}
+    for m in page.mentions:
+        if m.kind not in ("tendon", "digit") or (m.kind == "digit" and not _by_number(words[m.j - 1])):
+            continue
+        k = m.j
+        first = k
+        while k < count and k - first < 8:
+            joined = k > first or m.kind == "digit"
+            if joined and words[k] in (",", "and", "&", "-", "+", "to", "/") and k + 1 < count and words[k + 1] in _NUMBERED:
+                k += 1
+                continue
+            if words[k] in _NUMBERED and k not in taken and (k > m.j or m.kind == "tendon") and _ends_number(page, k):
+                made.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
+                k += 1
+                continue
+            break
+    if made:
+        page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+def _by_number(word: str) -> bool:
+    return word in _NUMBERED or (len(word) == 2 and word[0] == "d" and word[1].isdigit())
+
+
+def _ends_number(page: Page, k: int) -> bool:
+    """Tell whether a figure stands for a digit: nothing after it makes it a count or a length."""
+    after = page.words[k + 1] if k + 1 < len(page.words) else ""
+    if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in ("strand", "0", "core"):
+        return False
+    return after not in ("strand", "strands", "mm", "cm", "%", "x", "slips", "sutures", "cores", "strand-", "weeks", "days", "percent", "ends", "tendons", ".5")
+
+
 def _unconfirmed(page: Page, mention: Mention) -> bool:
     """Tell whether a word that only may name a digit does not do so here; a confirmed one becomes a digit."""
     if mention.kind == "digit":
@@ -118,6 +204,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     after = page.words[mention.j] if mention.j < len(page.words) else ""
     before = page.words[mention.i - 1] if mention.i else ""
     if mention.j - mention.i == 1 and word == "ring":
+        if after in ("the", "me", "us", "him", "her", "up", "my", "our", "unit", "ward", "if", "registrar", "bleep", "hand") and page.raw(mention.i, mention.j)[0] == "r":
+            return before not in ("left", "right", "l", "r", "the", "of", "and")
         return after in ("block", "forceps", "sutures", "of", "suture", "avulsion") and before not in ("index", "middle", "l", "r")
     if mention.j - mention.i == 1 and word == "index":
         return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
@@ -129,7 +217,7 @@ def _chained(page: Page, mention: Mention) -> bool:
     words, k = page.words, mention.j
     steps = 0
     while k < len(words) and steps < 8:
-        if words[k] in _PLURALS:
+        if words[k] in _PLURALS or (k in page.tendon_words and steps):
             return True
         if k in page.digit_words and steps:
             return True
@@ -219,7 +307,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     run = _alternatives(run)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
     chunks: list[list[Mention]] = []
-    for atom in atoms:
+    for atom in _with_ranges(page, atoms):
         if chunks and chunks[-1][-1].kind == atom.kind:
             chunks[-1].append(atom)
         else:
@@ -232,6 +320,19 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+def _with_ranges(page: Page, atoms: list[Mention]) -> list[Mention]:
+    """Fill in '3rd to 5th FDS', 'FDP 2-5': the digits between two ends of a range."""
+    full: list[Mention] = []
+    for before, atom in zip([None, *atoms], atoms, strict=False):
+        if before is not None and before.kind == atom.kind == "digit":
+            between = page.words[before.j : atom.i]
+            if between and between[0] in ("to", "-", "through") and len(between) <= 3:
+                a, b = DIGITS.index(before.value), DIGITS.index(atom.value)
+                full += [Mention("digit", DIGITS[n], atom.i, atom.j) for n in range(a + 1, b)]
+        full.append(atom)
+    return full
 
 
 def _alternatives(run: list[Mention]) -> list[Mention]:

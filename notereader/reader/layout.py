@@ -307,6 +307,8 @@ def _ends_before(page: Page, k: int, soft: set[int]) -> bool:
     last = page.words[k - 1]
     if last not in _ENDERS or gap == Break.NONE:
         return False
+    if last == "?" and gap < Break.LINE and _short_question(page, k):
+        return False
     if last != ".":
         return True
     before = page.words[k - 2] if k >= 2 else ""
@@ -320,6 +322,14 @@ def _ends_before(page: Page, k: int, soft: set[int]) -> bool:
     if before in _ABBREVIATIONS and page.breaks[k - 1] == Break.NONE:
         return len(before) > 1 and not first.isdigit() and before in ("fdp", "fds", "epi", "mm", "cm", "ml", "min", "hr", "hrs", "flex", "ext", "lac", "long", "max")
     return True
+
+
+def _short_question(page: Page, k: int) -> bool:
+    """Tell whether the words before k are a short question whose answer follows on the same line: 'Gap? Nil.'"""
+    first = k - 1
+    while first > 0 and k - first < 12 and page.breaks[first] < Break.LINE and page.words[first - 1] not in _ENDERS:
+        first -= 1
+    return k - first < 11 and page.text[page.starts[k]].isalnum()
 
 
 def _starts_line(page: Page, k: int) -> bool:

@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 if TYPE_CHECKING:
     from notereader.reader.bearing import Setting
+    from notereader.reader.tables import Row
 
 
 class Break(IntEnum):
@@ -99,6 +100,7 @@ class Page:
     sections: list[Section] = field(default_factory=list)
     sentences: list[Sentence] = field(default_factory=list)
     settings: list["Setting"] = field(default_factory=list)
+    rows: list["Row"] = field(default_factory=list)
     digit_words: set[int] = field(default_factory=set)
     maybe_digit_words: set[int] = field(default_factory=set)
     tendon_words: set[int] = field(default_factory=set)

@@ -21,7 +21,6 @@ from notereader.reader.rules.quality import quality
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendons import extents, treatments, zones, zones_of_rows
 from notereader.reader.scene import make_scenes
-from notereader.reader.tables import rows_of
 from notereader.reader.tokens import NoteTokenizer
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
@@ -46,7 +45,7 @@ def findings(doc: Doc) -> Doc:
         quality(desk, scene)
         pulleys(desk, scene)
         injuries(desk, scene)
-    zones_of_rows(desk, rows_of(page))
+    zones_of_rows(desk, page.rows)
     operation(desk)
     aftercare(desk)
     elements(desk)

@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.dates import find_dates
-from notereader.reader.page import Mention, Page, Sentence, page_of
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of
 
 _SECTIONS = {
     "indication": "story",
@@ -40,6 +40,9 @@ def standing(doc: Doc) -> Doc:
     for n, sentence in enumerate(page.sentences):
         cues = by_sentence.get(n, [])
         kind = _SECTIONS.get(sentence.section, "")
+        _mark_unticked(page, sentence)
+        if page.words[sentence.j - 1] == "?":
+            kind = kind or "question"
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
             kind = "" if _is_operative(cues) else kind
         if kind:
@@ -54,6 +57,21 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
     return doc
+
+
+def _mark_unticked(page: Page, sentence: Sentence) -> None:
+    """'[ ] released  [x] intact': what stands behind an empty box was not chosen."""
+    words = page.words
+    k = sentence.i
+    while k + 1 < sentence.j:
+        if words[k] in ("[", "(") and words[k + 1] in ("]", ")"):
+            end = k + 2
+            while end < sentence.j and words[end] not in ("[", "(") and page.breaks[end] < Break.COLUMN:
+                end += 1
+            _mark(page, k, end, "unticked")
+            k = end
+        else:
+            k += 1
 
 
 def _is_operative(cues: list[Mention]) -> bool:
@@ -95,7 +113,8 @@ def _only_new(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
 
 
 def _mark(page: Page, i: int, j: int, kind: str) -> None:
-    page.standing[i:j] = [kind] * (j - i)
+    """Mark words; an unticked box stays one whatever else reaches it."""
+    page.standing[i:j] = [old if old == "unticked" else kind for old in page.standing[i:j]]
 
 
 def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:

@@ -51,6 +51,7 @@ _TOKEN = re.compile(
   | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]|/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
   | (?P<term>(?<![0-9A-Za-z])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
   | (?P<decimal>(?<![0-9A-Za-z])[0-9OlI]+[.,][0-9O]+(?=[A-Za-z%\s,;)\]]|$|[.-]))
+  | (?P<slipped>[lI][O0](?=[ ]?(?:mm|cm|ml|%|degrees|days|weeks)\b))
   | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
   | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)(?=(?:mm|cm|ml|mg|g|kg|deg|x|d|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
   | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
@@ -59,9 +60,13 @@ _TOKEN = re.compile(
     re.VERBOSE,
 )
 
-_ROMAN = {"i", "ii", "iii", "iv", "v", "vi", "il", "ill"}
+# "zone lB", "zone Il": the letter l written for 1 or I.
+_ZONE_SLIP = re.compile(r"[lI]{1,3}[ABCDabcd]?\Z")
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
+
+# Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
+_UNFILLED = re.compile(r"\{[^{}\n]{0,200}\}|\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|\*{2,}|_{2,}")
 
 # A page header with the empty lines around it: what stands before and after belongs together.
 _BLANKED = re.compile(r"\n[ \n]*\x00[ \n\x00]*")
@@ -69,7 +74,7 @@ _BLANKED = re.compile(r"\n[ \n]*\x00[ \n\x00]*")
 
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
-    work = text.translate(_SAME_LENGTH)
+    work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), text.translate(_SAME_LENGTH))
     if "\n" not in work:
         return work
     work = _NOISE_LINE.sub(lambda line: "\x00" * len(line.group()), work.replace("\x00", " "))
@@ -129,6 +134,8 @@ class NoteTokenizer:
             raw = work[start:end]
             if kind == "broken":
                 self._add_broken(page, raw, start, end, space)
+            elif kind == "word" and page.words and page.words[-1] in ("zone", "zn") and _ZONE_SLIP.match(raw):
+                _add(page, _cleaned("zone", raw), start, end, space)
             else:
                 _add(page, _cleaned(kind or "", raw), start, end, space)
             last = end
@@ -152,7 +159,9 @@ def _cleaned(kind: str, raw: str) -> str:
     if kind == "size":
         bare = raw.lstrip("#").replace(" ", "").replace("O", "0").replace("l", "1")
         return bare[:-2] + "-0"
-    if kind in ("figure", "decimal", "term"):
+    if kind == "zone":
+        return raw.lower().replace("l", "1" if raw[0] == "l" and not raw.isalpha() or raw[1:2] in "ABCDabcd" else "i")
+    if kind in ("figure", "decimal", "term", "slipped"):
         return raw.translate(_TO_FIGURES).replace(",", ".") if kind == "decimal" else raw.translate(_TO_FIGURES)
     if kind == "date":
         return raw if any(c.isalpha() and c not in "OolI" for c in raw) else raw.translate(_TO_FIGURES)
