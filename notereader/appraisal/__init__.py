@@ -2,6 +2,7 @@
 
 from notereader.appraisal.answers import SURGEON, enter_answer
 from notereader.appraisal.appraise import appraise
+from notereader.appraisal.cautions import all_cautions, cautions_about
 from notereader.appraisal.models import Appraisal, Question
 from notereader.appraisal.printing import printed_appraisal
 from notereader.appraisal.questions import question_letter
@@ -11,8 +12,10 @@ __all__ = [
     "SURGEON",
     "Appraisal",
     "Question",
+    "all_cautions",
     "appraisal_text",
     "appraise",
+    "cautions_about",
     "enter_answer",
     "printed_appraisal",
     "question_letter",

@@ -85,7 +85,7 @@ def registered() -> dict[str, Check]:
 
 def run_checks(case: Case) -> list[Contradiction]:
     """Run every check; contradictions come before what is only implausible, each in the order of the checks."""
-    found = [_contradiction(name, hit) for name, function in _CHECKS.items() for hit in function(case)]
+    found = [_contradiction(name, hit) for name, function in registered().items() for hit in function(case)]
     return sorted(found, key=lambda c: c.kind != "contradiction")
 
 

@@ -1,6 +1,7 @@
-"""Geometry of tendon and joint: travel, Landsmeer's three models, belt friction. Angles in degrees, lengths in mm."""
+"""Geometry of tendon and joint: travel, Landsmeer's models, belt friction. Angles in degrees, lengths in mm."""
 
-from math import exp, radians, sin, tan
+from dataclasses import dataclass
+from math import exp, radians, tan
 
 from notereader.appraisal.glide_tables import glide_tables
 
@@ -8,11 +9,6 @@ from notereader.appraisal.glide_tables import glide_tables
 def travel(arm_mm: float, angle_deg: float) -> float:
     """Return the travel of a tendon held close to a joint, E = r x angle (Landsmeer's first model), mm."""
     return arm_mm * radians(angle_deg)
-
-
-def travel_free(arm_mm: float, angle_deg: float) -> float:
-    """Return the travel of a tendon that cuts the corner, E = 2 r sin(angle/2) (Landsmeer's second model), mm."""
-    return 2 * arm_mm * sin(radians(angle_deg) / 2)
 
 
 def travel_bowed(d_mm: float, y_mm: float, angle_deg: float) -> float:
@@ -34,16 +30,31 @@ def arm_bowed(d_mm: float, y_mm: float, angle_deg: float) -> float:
     return rise / radians(2 * step)
 
 
-def bowstring(opening_mm: float) -> tuple[float, float]:
-    """Return (extra travel in mm, motion lost in degrees) at the middle joint if nothing holds over an opening.
+@dataclass(frozen=True, slots=True)
+class Bowing:
+    """What an opening does at the middle joint if nothing holds the tendon over it; all are upper bounds."""
+
+    extra_mm: float
+    lost_deg: float
+    arm_mm: float
+    intact_arm_mm: float
+
+
+def bowstring(opening_mm: float) -> Bowing:
+    """Return the bowing at the middle joint over an opening that nothing holds.
 
     The opening lengthens the distance from joint to pulley edge. The lost motion is what the intact travel no longer
-    reaches. Both are upper bounds: neighbouring pulleys that hold make them nought.
+    reaches; the arms are those at the angle of the table. Neighbouring pulleys that hold make all of it nought.
     """
     table = glide_tables().bowstring
-    intact = travel_bowed(table.d_mm, table.y_mm, table.angle_deg)
-    opened = travel_bowed(table.d_mm, table.y_mm + opening_mm, table.angle_deg)
-    return opened - intact, table.angle_deg - _angle_for(table.d_mm, table.y_mm + opening_mm, intact)
+    d, y, angle = table.d_mm, table.y_mm, table.angle_deg
+    intact = travel_bowed(d, y, angle)
+    return Bowing(
+        extra_mm=travel_bowed(d, y + opening_mm, angle) - intact,
+        lost_deg=angle - _angle_for(d, y + opening_mm, intact),
+        arm_mm=arm_bowed(d, y + opening_mm, angle),
+        intact_arm_mm=arm_bowed(d, y, angle),
+    )
 
 
 def _angle_for(d_mm: float, y_mm: float, wanted_mm: float) -> float:

@@ -13,6 +13,8 @@ from notereader.appraisal.pulleys import openings_of, pulley_remarks, whole
 from notereader.record import Interval
 
 FINGER_TENDONS = ("FDP", "FDS", "FPL")
+# What a note can say of the run of a tendon at the end of the operation.
+AT_THE_END = ("glide", "tension", "bulk")
 
 
 def glide_of(case: Case) -> list[DigitGlide]:
@@ -59,6 +61,27 @@ def _moves(repair: Entry) -> bool:
     return repair.place.part in FINGER_TENDONS and bool(scopes_of(repair)) and joined
 
 
+def _friction_words() -> str:
+    return ", ".join(f"{row.low:.1%} to {row.high:.1%} at {row.angle_deg:g} degrees" for row in friction_rows())
+
+
+def _measured() -> Iterable[Cited]:
+    """Yield the travels that were measured, to stand beside the ones worked out."""
+    for row in glide_tables().measured:
+        mm = f"{row.mm:g}" if row.spread is None else f"{row.mm:g} +/- {row.spread:g}"
+        words = glide_tables().sentences.measured.format(label=row.label, mm=mm)
+        yield Cited(words=words, source=row.source, status=row.status)
+
+
+def _suture_friction(case: Case, digit: str) -> Iterable[Cited]:
+    tables = glide_tables()
+    cores = {v for e in case.repairs if e.place.digit == digit and (k := e.known("material")) for v in k.candidates}
+    for row in tables.friction_suture:
+        if row.material in cores:
+            words = tables.sentences.suture_friction.format(material=row.material, mu=row.mu)
+            yield Cited(words=words, source=row.source, status=row.status)
+
+
 def _concerned(case: Case, digit: str) -> bool:
     cut = any(scopes_of(e) for e in case.repairs if e.place.digit == digit)
     return cut or any(e.place.digit == digit for e in case.pulleys)
@@ -83,16 +106,36 @@ def _digit(case: Case, digit: str) -> DigitGlide:
             Cited(words=tables.delivered.words, source=tables.delivered.source, status=tables.delivered.status)
         )
         notes += _splint_notes(case, digit)
+        notes += [*_measured(), *_suture_friction(case, digit)]
     return DigitGlide(
         digit=digit,
+        found=[c for e in case.repairs if e.place.digit == digit and _moves(e) for c in _found(e)],
         travel=travels,
         notes=notes,
         pulleys=pulley_remarks(case, digit, needed_pulleys(case, digit)),
         openings_mm=openings_of(case, digit),
         friction=friction_rows(),
+        friction_words=tables.friction.words.format(rows=_friction_words()),
         friction_source=tables.friction.source,
         cautions=cautions_about("general", "glide"),
     )
+
+
+def _found(repair: Entry) -> Iterable[Cited]:
+    """Yield what the note says of a tendon's run at the end of the operation; what it does not say is named as such."""
+    words, where = glide_tables().sentences, repair.place.entry_words()
+    findings = []
+    for name in AT_THE_END:
+        known = repair.known(name)
+        said = "not stated" if known is None else f"{' or '.join(map(str, known.candidates))} ({known.standing})"
+        findings.append(f"{name} {said}")
+    yield Cited(
+        words=words.at_the_end.format(where=where, findings=", ".join(findings)), source="the note", status="derived"
+    )
+    glide = repair.known("glide")
+    stops = [str(v) for v in glide.candidates if v != "free"] if glide else []
+    if stops:
+        yield Cited(words=words.stops.format(where=where, glide=stops[0]), source="the note", status="derived")
 
 
 def _travels(case: Case, digit: str, tendon: str, sets: list[tuple[dict[str, float], str, Status]]) -> Iterable[Travel]:

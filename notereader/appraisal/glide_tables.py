@@ -114,6 +114,10 @@ class Window(Table):
 class GlideSentences(Table):
     """Sentences of the glide part."""
 
+    suture_friction: str
+    measured: str
+    at_the_end: str
+    stops: str
     fist: str
     splint: str
     splint_unknown: str

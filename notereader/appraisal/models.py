@@ -126,6 +126,13 @@ class ForceRange(Model):
     high: float
 
 
+class LengthRange(Model):
+    """A range in millimetres."""
+
+    low: float
+    high: float
+
+
 class FactorShare(Model):
     """One factor of the strength model: what it stands on and how much of the spread it causes."""
 
@@ -238,11 +245,13 @@ class DigitGlide(Model):
     """Glide and pulleys of one digit."""
 
     digit: str
+    found: list[Cited]
     travel: list[Travel]
     notes: list[Cited]
     pulleys: list[Cited]
-    openings_mm: ForceRange | None
+    openings_mm: LengthRange | None
     friction: list[FrictionRow]
+    friction_words: str
     friction_source: str
     cautions: list[str]
 

@@ -3,11 +3,10 @@
 from collections.abc import Iterable
 from itertools import pairwise
 
-from notereader.appraisal.figures import Sourced
 from notereader.appraisal.geometry import bowstring
 from notereader.appraisal.glide_tables import glide_tables
 from notereader.appraisal.known import Case, Entry, Known
-from notereader.appraisal.models import Cited, ForceRange
+from notereader.appraisal.models import Cited, LengthRange
 
 # What was done to a pulley, sorted by what is left of it. 'injured' may be anything between, and is read as such.
 PART = ("vented", "trimmed")
@@ -57,16 +56,17 @@ def whole(low: float, high: float) -> str:
     return f"{low:.0f}" if f"{low:.0f}" == f"{high:.0f}" else f"{low:.0f} to {high:.0f}"
 
 
-def openings_of(case: Case, digit: str) -> ForceRange | None:
+def openings_of(case: Case, digit: str) -> LengthRange | None:
     """Return the sum of the openings of a digit in mm as a range, or None where none is recorded."""
     found = [o for e in case.pulleys if e.place.digit == digit and (o := opening_mm(e)) is not None]
-    return ForceRange(low=sum(o[0] for o in found), high=sum(o[1] for o in found)) if found else None
+    return LengthRange(low=sum(o[0] for o in found), high=sum(o[1] for o in found)) if found else None
 
 
 def pulley_remarks(case: Case, digit: str, needed: dict[str, int]) -> list[Cited]:
     """Return what is published about the pulley findings of a digit, and which pulleys the record is silent about."""
     states = {e.place.part or "": e for e in case.pulleys if e.place.digit == digit and e.known("finding")}
     return [
+        *_recorded(states),
         *(_thumb(states) if digit == "thumb" else _finger(states)),
         *_totals(case, digit, states),
         *_silent(states, needed),
@@ -90,6 +90,11 @@ def _said(entry: Entry) -> str:
     if known.standing == "proposed":
         words.append("proposed")
     return ", ".join(words)
+
+
+def _recorded(states: dict[str, Entry]) -> Iterable[Cited]:
+    if states:
+        yield _limit("recorded", pulleys="; ".join(f"{name} {_said(entry)}" for name, entry in sorted(states.items())))
 
 
 def _finger(states: dict[str, Entry]) -> Iterable[Cited]:
@@ -132,11 +137,11 @@ def _totals(case: Case, digit: str, states: dict[str, Entry]) -> Iterable[Cited]
     window = glide_tables().window
     when = "total_over" if total.high > window.low_mm else "total_within"
     yield _limit(when, range=whole(total.low, total.high))
-    extra, lost = bowstring(total.high)
-    table: Sourced = glide_tables().bowstring
-    yield Cited(
-        words=glide_tables().bowstring.words.format(extra=extra, lost=lost), source=table.source, status=table.status
+    bowing, table = bowstring(total.high), glide_tables().bowstring
+    said = table.words.format(
+        extra=bowing.extra_mm, lost=bowing.lost_deg, arm=bowing.arm_mm, intact=bowing.intact_arm_mm
     )
+    yield Cited(words=said, source=table.source, status=table.status)
 
 
 def _silent(states: dict[str, Entry], needed: dict[str, int]) -> Iterable[Cited]:

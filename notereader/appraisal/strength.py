@@ -63,11 +63,6 @@ def strength_of(construct: Construct, day: int = 0, posture_deg: float = 0.0) ->
     )
 
 
-def middle_of(construct: Construct, posture_deg: float = 0.0) -> float:
-    """Return the middle of the breaking force of a fresh repair, newton; for checks against studies only."""
-    return product([f.spread for f in [*_repair_factors(construct), _bend(posture_deg, "breaking")]]).middle
-
-
 def healing(construct: Construct, day: float) -> tuple[float, float]:
     """Return both views of the strength on a day as shares of the first day: (early loss, no loss).
 

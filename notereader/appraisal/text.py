@@ -284,6 +284,8 @@ def _glide(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
 
 
 def _digit(digit: DigitGlide, sources: _Sources) -> Iterator[str]:
+    for cited in digit.found:
+        yield from _fill(cited.words, "    ", "  * ")
     for travel in digit.travel:
         yield from _fill(f"{travel.words} {sources.number(travel.source, travel.status)}", "    ", "  * ")
     for cited in digit.pulleys:
@@ -295,11 +297,8 @@ def _shared_notes(digits: list[DigitGlide], sources: _Sources) -> Iterator[str]:
     notes = dict.fromkeys((n.words, n.source, n.status) for digit in digits for n in digit.notes)
     for words, source, status in notes:
         yield from _fill(f"{words} {sources.number(source, status)}", "    ", "  * ")
-    digit = digits[0]
-    rows = ", ".join(f"{r.low:.1%} to {r.high:.1%} at {r.angle_deg:g} degrees" for r in digit.friction)
-    mark = sources.number(digit.friction_source, "derived")
-    words = f"Force lost at the pulleys by belt friction, without swelling: {rows}. {mark}"
-    yield from _fill(words, "    ", "  * ")
+    first = digits[0]
+    yield from _fill(f"{first.friction_words} {sources.number(first.friction_source, 'derived')}", "    ", "  * ")
 
 
 def _timeline(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:

@@ -22,7 +22,6 @@ class TimeSentences(Table):
 
     no_reviews: str
     no_date: str
-    before: str
 
 
 class TimeTables(Table):
@@ -60,8 +59,6 @@ def time_line(case: Case, day: int | None) -> TimeLine:
     notes = [words.no_reviews]
     if operation is None:
         notes.append(words.no_date)
-    if day is not None and day < 0:
-        notes.append(words.before)
     return TimeLine(
         operation=operation,
         chosen=chosen,

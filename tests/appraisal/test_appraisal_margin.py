@@ -89,6 +89,18 @@ def words(found: DigitGlide) -> str:
     return " ".join(c.words for c in (*found.notes, *found.pulleys))
 
 
+def test_catching_is_reported_and_silence_named() -> None:
+    found = " ".join(c.words for c in glide(repair_record(glide=proposed("catching"), bulk=None)).found)
+    assert "glide catching (proposed), tension none (confirmed), bulk not stated" in found
+    assert "do not include what it catches on" in found
+
+
+def test_free_glide_says_nothing_of_catching() -> None:
+    found = " ".join(c.words for c in glide(repair_record()).found)
+    assert "glide free (confirmed)" in found
+    assert "catches" not in found
+
+
 def test_travel_within_the_splint_is_less_than_the_fist() -> None:
     found = glide(repair_record()).travel
     assert len(found) == 2
@@ -148,6 +160,16 @@ def test_percent_and_millimetres() -> None:
     by_share = with_pulleys(A2=dict(finding="vented", extent_percent=50)).openings_mm
     by_length = with_pulleys(A2=dict(finding="vented", extent_mm=8.5)).openings_mm
     assert by_share == by_length
+
+
+@pytest.mark.parametrize("state", ["repaired", "reconstructed", "widened", "intact", "injured"])
+def test_every_recorded_state_is_reported(state: str) -> None:
+    assert f"Pulleys as recorded: A2 {state}." in words(with_pulleys(A2=dict(finding=state)))
+
+
+def test_an_injured_pulley_may_be_lost() -> None:
+    found = with_pulleys(A4=dict(finding="injured")).openings_mm
+    assert found is not None and (found.low, found.high) == pytest.approx((0, 6.7))
 
 
 def test_neighbours_are_named() -> None:

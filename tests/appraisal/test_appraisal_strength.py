@@ -1,6 +1,7 @@
 """Properties of the strength model that must hold whatever the figures are."""
 
 from dataclasses import replace
+from math import prod
 from typing import Any
 
 import pytest
@@ -10,7 +11,7 @@ from hypothesis import strategies as st
 
 from notereader.appraisal.construct import FEATURES, Construct, construct_of
 from notereader.appraisal.known import Case
-from notereader.appraisal.strength import middle_of, share_if_unknown, spread_shares, strength_of
+from notereader.appraisal.strength import share_if_unknown, spread_shares, strength_of
 from notereader.appraisal.strength_tables import strength_tables
 from notereader.record import Record
 from notereader.vocabulary import field_specs
@@ -38,6 +39,11 @@ BENDS = st.floats(0, 120)
 
 def of(known: dict[str, Any]) -> Construct:
     return Construct.bench(**{"ends": None, "cut_deg": None, **known})
+
+
+def middle_of(construct: Construct) -> float:
+    """The product of the factors' middles, without the last factor, which turns breaking force into gap force."""
+    return prod(factor.middle for factor in strength_of(construct).factors[:-1])
 
 
 def never_weaker(stronger: Construct, weaker: Construct, day: int, bend: float) -> None:

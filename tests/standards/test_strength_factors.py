@@ -1,9 +1,10 @@
 """Single factors of the strength model against the studies they come from and against each other."""
 
 import pytest
+from strength_middle import middle_of
 
 from notereader.appraisal.construct import Construct
-from notereader.appraisal.strength import bend_bounds, cut_factor, healing, middle_of, strand_spread
+from notereader.appraisal.strength import bend_bounds, cut_factor, healing, strand_spread
 from notereader.vocabulary import sizes
 
 

@@ -11,9 +11,10 @@ from statistics import fmean, stdev
 from typing import Any
 
 import pytest
+from strength_middle import middle_of
 
 from notereader.appraisal.construct import Construct
-from notereader.appraisal.strength import middle_of, strength_of
+from notereader.appraisal.strength import strength_of
 from notereader.appraisal.strength_tables import strength_tables
 
 ROWS: list[dict[str, Any]] = tomllib.loads(
