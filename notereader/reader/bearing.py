@@ -45,6 +45,8 @@ class Group:
     pairs: tuple[tuple[str | None, str, str | None], ...] = ()  # digit (None: from context), tendon, slip
     generic: str = ""  # "one" for 'the tendon', "all" for 'both tendons'
     every: bool = False  # 'each FDP', 'both fingers'
+    reference: bool = False  # named only to compare: 'repaired like the index'
+    excepted: bool = False  # left out: 'except the FCR'
 
 
 @dataclass(slots=True)
@@ -193,6 +195,9 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
         return _no_digit(page, mention)
     if mention.kind != "digit?":
         return False
+    if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
+        mention.kind = "digit"
+        return False
     if not (_chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)):
         return True
     mention.kind = "digit"
@@ -206,7 +211,7 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     if mention.j - mention.i == 1 and word == "ring":
         if after in ("the", "me", "us", "him", "her", "up", "my", "our", "unit", "ward", "if", "registrar", "bleep", "hand") and page.raw(mention.i, mention.j)[0] == "r":
             return before not in ("left", "right", "l", "r", "the", "of", "and")
-        return after in ("block", "forceps", "sutures", "of", "suture", "avulsion") and before not in ("index", "middle", "l", "r")
+        return after in ("ligament", "ligaments", "pulley", "block", "forceps", "sutures", "of", "suture", "avulsion") and before not in ("index", "middle", "l", "r")
     if mention.j - mention.i == 1 and word == "index":
         return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
     return mention.j - mention.i == 1 and word == "fifth" and (before == "a" or after in ("of", "week", "day", "postoperative"))
@@ -282,7 +287,48 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
         run.append(atom)
     if run:
         groups += _parse(page, run, quantifiers)
-    return [g for g in groups if g.i < sentence.j]
+    groups += _bare_quantifier(page, sentence, quantifiers, groups)
+    for group in groups:
+        _mark_manner(page, group, sentence)
+    return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
+
+
+_VERBS = frozenset(
+    "were was received got had have are is carry carried show showed receive did do did, glide glided run ran tested".split()
+)
+_COUNTS = frozenset("two three four five six seven eight nine ten of them these those the repairs".split())
+
+
+def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
+    """'Both received 6-0 ...', 'All six were tested', 'Each of the other six was joined ...' without a noun."""
+    for q in quantifiers:
+        k = q.j
+        while k < sentence.j and page.words[k] in _COUNTS and k - q.j < 4:
+            k += 1
+        named = any(g.i < k + 2 and g.j > q.i for g in groups)
+        first = q.i == sentence.i or page.words[q.i - 1] in (",", ";", ".", ":", "and", "in", "for", "to", "of", "with", "-", "*")
+        if first and not named and k < sentence.j and (page.words[k] in _VERBS or page.words[q.i - 1] in ("in", "for", "to")):
+            if page.words[q.j - 1] in ("same", "remaining", "the"):
+                continue
+            return [Group(q.i, k, generic="all", every=True)]
+    return []
+
+
+_LIKE = frozenset(["like", "as"])
+_EXCEPT = frozenset(["except", "excepting", "save", "but"])
+
+
+def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
+    """Note where a group is only compared with or left out."""
+    before = page.words[max(sentence.i, group.i - 3) : group.i]
+    if before[-1:] == ["the"] or before[-1:] == ["in"] or before[-1:] == ["for"] or before[-1:] == ["on"] or before[-1:] == ["with"]:
+        before = before[:-1]
+    if before[-1:] and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than") and before[-2:-1] != ["such"]:
+        group.reference = before[-1] in ("like", "than") or before[-2:-1] in (["same"], ["repaired"], ["done"], ["sutured"], [","], ["manner"], ["way"], ["just"])
+    if before[-1:] and (before[-1] in ("except", "excepting", "save") or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])):
+        group.excepted = True
+    if "except" in before or before[-2:] == ["exception", "of"]:
+        group.excepted = True
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
@@ -304,7 +350,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
         return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(page, run, quantifiers)
-    run = _alternatives(run)
+    run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
     chunks: list[list[Mention]] = []
     for atom in _with_ranges(page, atoms):
@@ -333,6 +379,18 @@ def _with_ranges(page: Page, atoms: list[Mention]) -> list[Mention]:
                 full += [Mention("digit", DIGITS[n], atom.i, atom.j) for n in range(a + 1, b)]
         full.append(atom)
     return full
+
+
+def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Mention]:
+    """'both tendons of the small finger' are its profundus and its superficialis."""
+    changed: list[Mention] = []
+    for m, after in zip(run, [*run[1:], None], strict=False):
+        both = m.kind == "generic" and (page.words[m.i] == "both" or _quantified(page, m.i, [q for q in quantifiers if page.words[q.i] in ("both", "neither")], 2))
+        if both and m.value == "tendons" and after is not None and after.kind == "digit" and page.words[m.j] in ("of", "to", "in"):
+            changed += [Mention("tendon", "FDP", m.i, m.j), Mention("tendon", "FDS", m.i, m.j)]
+        else:
+            changed.append(m)
+    return changed
 
 
 def _alternatives(run: list[Mention]) -> list[Mention]:
@@ -422,6 +480,8 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
     """Return the digits and tendons in focus after a sentence."""
     digits, focus = setting.digits, setting.focus
     for group in setting.groups:
+        if group.reference or group.excepted:
+            continue
         if group.digits:
             if not group.tendons and group.digits != digits and focus:
                 same = tuple(Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits)

@@ -25,6 +25,18 @@ class Finding:
     reasons: list[str] = field(default_factory=list)
     order: int = 0
     addendum: bool = False
+    carried: bool = False  # the tendon was not named beside it
+
+
+@dataclass(slots=True)
+class Copy:
+    """'repaired in the same manner': the targets take over the suture of the source, or of the tendon before."""
+
+    scene: Scene
+    targets: list[Target]
+    source: Target | None
+    span: tuple[int, int]
+    fields: str  # all, core or peripheral
 
 
 @dataclass(slots=True)
@@ -37,6 +49,8 @@ class Desk:
     named: dict[Target, None] = field(default_factory=dict)
     extents: dict[Target, str] = field(default_factory=dict)
     treatments: dict[Target, str] = field(default_factory=dict)
+    settled: bool = False  # every scene has been read for extents and treatments
+    copies: list["Copy"] = field(default_factory=list)
     topic: str = ""  # what the surgeon was last working on
     last_pulleys: list[tuple[str, tuple[str | None, ...]]] = field(default_factory=list)
     last_pulley_end: int = -1  # where the last sentence that named pulleys ended
@@ -107,12 +121,20 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
         return [], subject.group if subject else None
     group = subject.group
-    targets = group_targets(scene, group)
+    targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
     if group.every and not group.digits:
         wide = [t for t in desk.named if t.tendon in group.tendons and t.slip is None]
         if len({t.digit for t in wide}) > 1:
             targets = [t for t in wide if desk.extents.get(t) != "intact"] or wide
     return targets, group
+
+
+def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:
+    """A tendon named without a digit, where the digit in focus has none that was cut: the one that was."""
+    if group.digits or target.tendon not in ("FDP", "FDS") or target in desk.named or not desk.settled:
+        return target
+    known = [t for t in desk.named if t.tendon == target.tendon and t.slip == target.slip and desk.is_cut(t)]
+    return known[0] if len(known) == 1 else target
 
 
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:

@@ -238,6 +238,8 @@ def _weakest(*order: str) -> Callable[[list[Finding]], Finding]:
 def _treatment(found: list[Finding]) -> Finding:
     """The body tells what was done; a reinsertion says more than 'repaired'; a repair not done is the weaker."""
     body = _body(found)
+    if any(f.value in ("repaired", "reinserted", "grafted") and not f.carried and not f.header for f in body):
+        body = [f for f in body if not (f.carried and f.value in _UNREPAIRED)]
     order = ("excised", "trimmed", "left", "reinserted", "grafted", "tenodesed", "repaired")
     return min(body, key=lambda f: order.index(str(f.value)))
 

@@ -18,6 +18,7 @@ from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.quality import quality
+from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendons import extents, treatments, zones, zones_of_rows
 from notereader.reader.scene import make_scenes
@@ -39,12 +40,15 @@ def findings(doc: Doc) -> Doc:
     for scene in scenes:
         extents(desk, scene)
         treatments(desk, scene)
+    desk.settled = True
     for scene in scenes:
         zones(desk, scene)
         sutures(desk, scene)
         quality(desk, scene)
         pulleys(desk, scene)
         injuries(desk, scene)
+        references(desk, scene)
+    take_over(desk)
     zones_of_rows(desk, page.rows)
     operation(desk)
     aftercare(desk)

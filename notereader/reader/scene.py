@@ -149,6 +149,8 @@ def _cuts(page: Page, sentence: Sentence) -> list[int]:
 def _subjects(scene: Scene) -> list[Subject]:
     subjects = []
     for group in scene.setting.groups:
+        if group.reference:
+            continue
         kind = "tendon" if group.tendons or group.generic else "digit"
         subjects.append(Subject(group.i, group.j, kind, group))
     seen: set[int] = set()
@@ -205,6 +207,8 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
 def _with_tendon(subjects: list[Subject]) -> Subject:
     """Of the subjects before a property take the last; a digit just before a tendon is its place, not the subject."""
     last = subjects[-1]
+    if last.kind == "digit" and len(subjects) > 1 and last.i - subjects[-2].j <= 3 and subjects[-2].kind in SUBJECT_KINDS and subjects[-2].kind != "role":
+        return subjects[-2]
     if last.kind == "digit":
         tendons = [s for s in subjects if s.kind == "tendon"]
         if tendons:

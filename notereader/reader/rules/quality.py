@@ -3,7 +3,7 @@
 from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk, carried, owners, tendon_owner
 from notereader.reader.page import Mention
-from notereader.reader.rules.sutures import said_of_all, suture_owners
+from notereader.reader.rules.sutures import respective, said_of_all, suture_owners
 from notereader.reader.scene import Scene
 
 _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "complications", "anaesthesia", "signature"])
@@ -53,6 +53,7 @@ def _ends(desk: Desk, scene: Scene) -> None:
             kept.append(mention)
     for mention in _one_part_each(scene, kept):
         targets = _cut_owners(desk, scene, mention)
+        targets = respective(scene, mention.i, [m.i for m in found], targets)
         for target in targets:
             desk.tendon(scene, target, "ends", mention.value, [_with_noun(scene, mention, nouns)], "ends as found")
 
@@ -141,6 +142,7 @@ def _trimmed(desk: Desk, scene: Scene) -> None:
         if not words & {"end", "ends", "stump", "stumps", "tendon", "back", "fdp", "fpl", "fds", "edges", "fibres", "fibers", "each"}:
             continue
         targets = _cut_owners(desk, scene, Mention("ends", "", q.i, q.j))
+        targets = respective(scene, q.i, [p.i for p in scene.quantities if p.unit == "mm"], targets)
         i, j = min(verbs[0].i, q.i), max(verbs[0].j, q.j)
         _lay(desk, scene, targets, "trimmed_mm", q.high, i, j, "tendon trimmed away")
 

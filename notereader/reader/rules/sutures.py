@@ -7,7 +7,7 @@ from notereader.reader.desk import Desk, carried, owners
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Mention, Page, Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors, role_of
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Interval, Value
 from notereader.vocabulary.sutures import sizes
 
@@ -42,7 +42,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     _give_roles(desk, scene, threads, found)
     for thread in threads:
         if scene.told(thread.i):
-            _lay_thread(desk, scene, thread)
+            _lay_thread(desk, scene, thread, _peers(scene, threads, thread))
     _lay_strands(desk, scene, found)
     _lay_stitches(desk, scene, found, threads)
     _lay_hold(desk, scene, found)
@@ -190,7 +190,13 @@ def _has_core(desk: Desk, scene: Scene) -> bool:
 
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
-    groups = scene.setting.groups
+    groups = [g for g in scene.setting.groups if not g.reference and not (g.excepted and g.i >= j)]
+    excepted = {t for g in scene.setting.groups if g.excepted and g.i >= j for t in group_targets(scene, g)}
+    found, reasons = _suture_owners(desk, scene, i, j, groups)
+    return [t for t in found if t not in excepted], reasons
+
+
+def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
     named = [g for g in groups if g.tendons or g.generic or g.every]
     if said_of_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons for d in g.digits)
@@ -257,11 +263,29 @@ def _lay(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule
         desk.tendon(scene, target, name, value, [(i, j)], rule, *doubts, *reasons)
 
 
-def _lay_thread(desk: Desk, scene: Scene, thread: Thread) -> None:
+def respective(scene: Scene, i: int, peers: list[int], targets: list[Target]) -> list[Target]:
+    """'3-0 and 4-0 respectively': the n-th of as many values as tendons belongs to the n-th tendon."""
+    if "respectively" not in scene.words(scene.sentence.i, scene.sentence.j) or i not in peers:
+        return targets
+    digits = list(dict.fromkeys(t.digit for t in targets))
+    n = peers.index(i)
+    if len(peers) == len(targets):
+        return [targets[n]]
+    if len(peers) == len(digits):
+        return [t for t in targets if t.digit == digits[n]]
+    return targets
+
+
+def _peers(scene: Scene, threads: list[Thread], thread: Thread) -> list[int]:
+    return [t.i for t in threads if t.role == thread.role and t.size]
+
+
+def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> None:
     prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
     if prefix is None or scene.negated(thread.i, thread.i, 3) or _is_old(scene, thread):
         return
     targets, doubts = suture_owners(desk, scene, thread.i, thread.j)
+    targets = respective(scene, thread.i, peers, targets)
     for target in targets:
         if thread.role == PERIPHERAL:
             desk.tendon(scene, target, "peripheral", "present", [(thread.i, thread.j)], "peripheral suture named", *doubts)
@@ -354,7 +378,9 @@ def _lay_strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not _foreign(scene, c[1], c[2])]
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
-            _lay(desk, scene, i, j, "strands", count, "strand count stated")
+            targets, doubts = suture_owners(desk, scene, i, j)
+            for target in respective(scene, i, [c[1] for c in counts], targets):
+                desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
     if counts:
         desk.strands_at = scene.sentence.j
     elif desk.strands_at == scene.sentence.i or counts:
@@ -481,6 +507,7 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         heading = next((h for h in scene.page.headings if scene.sentence.i <= h.i < scene.sentence.j), None)
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
+    _left_out_there(desk, scene, spots)
     for spot in spots[:1]:
         if not scene.told(spot.i):
             continue
@@ -493,6 +520,20 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         _lay(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     _lay_pattern(desk, scene, found, bool(spots))
+
+
+def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
+    """'The middle got an epitendinous suture; in the ring it was left out.'"""
+    if not spots:
+        return
+    for cue in scene.page.cues:
+        phrase = " ".join(scene.page.words[cue.i : cue.j])
+        if scene.sentence.i <= cue.i < scene.sentence.j and phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
+            first, last = scene.part(cue.i)
+            digits = [g for g in scene.setting.groups if first <= g.i < cue.i and g.digits]
+            if digits and spots[0].i < first and "it" in scene.words(first, cue.i):
+                for target in [t for t in desk.repairable(digits[-1].digits) if t.tendon in ("FDP", "FPL")]:
+                    desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], "peripheral suture said to be left out")
 
 
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
@@ -566,7 +607,30 @@ def _lay_bites(desk: Desk, scene: Scene) -> None:
         _lay_purchase(desk, scene, bites)
 
 
+def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
+    """'10 mm in the middle and 7 mm in the ring finger': the digit right after a length is whose it is."""
+    for group in scene.setting.groups:
+        between = scene.words(q.j, group.i)
+        if group.digits and q.j <= group.i and len(between) <= 3 and between and between[0] in ("in", "for", "on") and between[-1] in ("the", "in", "for", "on"):
+            found = [t for t in desk.repairable(group.digits) if not group.tendons or t.tendon in group.tendons]
+            kinds = {t.tendon for t in scene.setting.focus}
+            return [t for t in found if t.tendon in kinds] or found
+    return []
+
+
 def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
+    own = [(q, _own_digit(desk, scene, q)) for q in bites]
+    if len(bites) > 1 and all(targets for _, targets in own):
+        for q, targets in own:
+            for target in targets:
+                desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
+        return
+    targets, _ = suture_owners(desk, scene, bites[0].i, bites[0].j)
+    if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(bites) == len({t.digit for t in targets}):
+        for q in bites:
+            for target in respective(scene, q.i, [b.i for b in bites], targets):
+                desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
+        return
     first = _interval(scene, bites[0])
     low, high = first.low, first.high
     for q in bites[1:]:

@@ -3,6 +3,7 @@
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention, Quantity
+from notereader.reader.rules.sutures import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
 from notereader.reader.tables import Row, zone_value
 
@@ -46,6 +47,16 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
             continue
         desk.tendon(scene, target, "extent", mention.value, [_evidence(scene, mention, target)], f"extent {mention.value}")
+    _so_was(desk, scene, mention, word)
+
+
+def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
+    """'FDP was divided and so was the ulnar slip of FDS.'"""
+    for group in scene.setting.groups:
+        before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
+        if group.tendons and group.i > mention.j and before[-3:-1] in (["so", "was"], ["so", "were"], ["so", "had"]) or before[-2:] in (["so", "was"], ["so", "were"]):
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
 def _evidence(scene: Scene, mention: Mention, target: Target) -> tuple[int, int]:
@@ -150,6 +161,8 @@ def _percents(desk: Desk, scene: Scene) -> None:
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
             if not targets and scene.owner(quantity.i, quantity.j) is None:
                 targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
+            peers = [q.i for q in scene.quantities if q.unit == "%"]
+            targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
 
 
@@ -210,6 +223,7 @@ def zones(desk: Desk, scene: Scene) -> None:
             continue
         named = _zone_named(scene, mention)
         targets = [t for group in named for t in group_targets(scene, group)]
+        targets = respective(scene, mention.i, [m.i for m in scene.of("zone")], targets)
         digits = _zone_digits(desk, scene, mention)
         if targets:
             for target in targets:
@@ -329,6 +343,7 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
     targets = _treated(desk, scene, mention, value)
+    named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
     if value == "trimmed" and not _trims_tendon(scene, mention):
         return
     for target in targets:
@@ -337,6 +352,7 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         if value == "repaired" and desk.treatments.get(target) in ("reinserted", "grafted", "tenodesed") and not scene.header:
             continue
         desk.tendon(scene, target, "treatment", value, [_evidence(scene, mention, target)], f"treatment {value}")
+        desk.findings[-1].carried = target not in named
 
 
 def _trims_tendon(scene: Scene, mention: Mention) -> bool:
@@ -353,6 +369,8 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
 def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
+    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in ("and", "with", ",", "+", "&"):
+        return []
     if targets:
         if value in ("trimmed", "left", "excised") or scene.header or _close(scene, mention, subject.i if subject else 0, subject.j if subject else 0):
             return _by_slip(scene, mention, targets, group)

@@ -1,0 +1,98 @@
+"""Sutures told by reference: 'in the same manner', 'like the index', 'likewise', 'as line 1', 'same epitendinous'."""
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.desk import Copy, Desk, Finding
+from notereader.reader.scene import Scene, group_targets
+
+_CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "knot")
+_PERIPHERAL = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
+_SAME = frozenset("manner fashion way technique recipe method suture stitch construct core epitendinous epi repair configuration sutures sequence treatment peripheral thread pattern".split())
+_ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
+
+
+def references(desk: Desk, scene: Scene) -> None:
+    """Note every 'the same was done' of a sentence; the facts are taken over once all are known."""
+    if scene.sentence.section in ("instructions", "closure", "indication", "anaesthesia", "dressing"):
+        return
+    found = _phrase(scene)
+    if found is None:
+        return
+    i, j, source, fields = found
+    targets = _targets(desk, scene, i, source)
+    if targets and scene.told(i):
+        desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
+
+
+def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
+    """Return the words of a reference, the group compared with, and which part of the suture is meant."""
+    words = scene.page.words
+    compared = next((g for g in scene.setting.groups if g.reference), None)
+    if compared is not None:
+        return compared.i - 1, compared.j, compared, "all"
+    for k in range(scene.sentence.i, scene.sentence.j):
+        word = words[k]
+        if word in _ALIKE:
+            return k, k + 1, None, "all"
+        if word in ("same", "identical", "similar"):
+            after = words[k + 1 : min(k + 4, scene.sentence.j)]
+            noun = next((w for w in after if w in _SAME), None)
+            if noun is not None:
+                j = k + 2 + after.index(noun)
+                peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
+                return k, j, None, "peripheral" if peripheral else "all"
+            if after[:2] == ["was", "done"] or after[:1] == ["for"] or after[:2] == ["again", "for"]:
+                return k, k + 2, None, "all"
+        if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i and not {"skin", "nylon"} & set(
+            words[scene.sentence.i : k]
+        ):
+            return k, k + 2, None, "all"
+    return None
+
+
+def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:
+    groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
+    named = [t for g in groups if g.tendons for t in group_targets(scene, g)]
+    if not named and groups:
+        digits = tuple(d for g in groups for d in g.digits)
+        named = [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL")] or desk.repairable(digits)
+    named = named or [t for t in scene.setting.focus if desk.may_be_repaired(t)]
+    return [t for t in named if desk.may_be_repaired(t)]
+
+
+def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:
+    if source is None:
+        return None
+    if source.tendons:
+        return group_targets(scene, source)[0]
+    kinds = [t.tendon for g in scene.setting.groups if g.tendons and not g.reference for t in group_targets(scene, g)]
+    kinds = kinds or [t.tendon for t in scene.setting.focus]
+    possible = [t for t in desk.repairable(source.digits) if not kinds or t.tendon in kinds] or desk.repairable(source.digits)
+    return possible[0] if possible else None
+
+
+def take_over(desk: Desk) -> None:
+    """Give the suture of the source to every target of a reference that has none of its own."""
+    for copy in desk.copies:
+        source = copy.source or _before(desk, copy)
+        if source is None:
+            continue
+        given = [f for f in desk.findings if f.group == "repairs" and f.entry == (source.digit, source.tendon, source.slip) and not f.header]
+        wanted = _PERIPHERAL if copy.fields == "peripheral" else (*_CORE, *_PERIPHERAL)
+        for target in copy.targets:
+            if target != source:
+                _give(desk, copy, target, [f for f in given if f.field in wanted and f.order < copy.span[1]])
+
+
+def _before(desk: Desk, copy: Copy) -> Target | None:
+    """Return the tendon whose core suture was told last before a reference."""
+    told = [f for f in desk.findings if f.group == "repairs" and f.field in ("strands", "stitch", "size") and f.order < copy.span[0]]
+    told = [f for f in told if Target(*f.entry) not in copy.targets and not f.header]
+    return Target(*told[-1].entry) if told else None
+
+
+def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
+    entry = (target.digit, target.tendon, target.slip)
+    own = {f.field for f in desk.findings if f.group == "repairs" and f.entry == entry and not f.header}
+    for f in given:
+        if f.field not in own:
+            desk.tendon(copy.scene, target, f.field, f.value, [copy.span], "said by reference to another repair", "said by reference to another repair")
