@@ -1,0 +1,1 @@
+"""Completeness of many notes: rates with intervals, charts, reader error, agreement."""
