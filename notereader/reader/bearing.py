@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of
-from notereader.reader.tables import Row, rows_of
+from notereader.reader.tables import Row
 
 DIGITS = ("thumb", "index", "middle", "ring", "small")
 _WRIST = frozenset(["FCR", "FCU", "PL"])
@@ -74,8 +74,7 @@ def bearing(doc: Doc) -> Doc:
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
-    rows = rows_of(page)
-    page.rows = rows
+    rows = page.rows
     settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
@@ -144,13 +143,23 @@ def _left_out(page: Page, sentence: Sentence) -> bool:
 
 def mentions_by_sentence(page: Page) -> list[list[Mention]]:
     """Return the mentions of each sentence, in order."""
-    found: list[list[Mention]] = [[] for _ in page.sentences]
-    n = 0
-    for mention in page.mentions:
-        while n + 1 < len(page.sentences) and page.sentences[n].j <= mention.i:
-            n += 1
-        found[n].append(mention)
+    found: list[list[Mention]] = []
+    m, mentions = 0, page.mentions
+    for sentence in page.sentences:
+        while m < len(mentions) and mentions[m].i < sentence.i:
+            m += 1
+        own: list[Mention] = []
+        while m < len(mentions) and mentions[m].i < sentence.j:
+            own.append(mentions[m])
+            m += 1
+        found.append([*_labels_of(page, sentence), *own])
     return found
+
+
+def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
+    """Return what a grid cell's labels name, placed right before the cell's first word."""
+    at = sentence.i
+    return [Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in page.mentions if i <= m.i and m.j <= j]
 
 
 def _number_digits(page: Page) -> None:
@@ -224,7 +233,7 @@ def _chained(page: Page, mention: Mention) -> bool:
     while k < len(words) and steps < 8:
         if words[k] in _PLURALS or (k in page.tendon_words and steps):
             return True
-        if k in page.digit_words and steps:
+        if k in page.digit_words and (steps or words[mention.i] == "middle"):
             return True
         if words[k] not in _CHAIN and k not in page.maybe_digit_words and words[k] != "(":
             break
@@ -280,6 +289,10 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     quantifiers = [m for m in mentions if m.kind == "quantifier"]
     groups: list[Group] = []
     run: list[Mention] = []
+    label = [a for a in atoms if a.i == a.j]
+    if label:
+        groups += _parse(page, label, quantifiers)
+        atoms = [a for a in atoms if a.i < a.j]
     for atom in atoms:
         if run and not _glued(page, run[-1].j, atom.i, quantifiers):
             groups += _parse(page, run, quantifiers)
@@ -352,13 +365,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(page, run, quantifiers)
     run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
-    chunks: list[list[Mention]] = []
-    for atom in _with_ranges(page, atoms):
-        if chunks and chunks[-1][-1].kind == atom.kind:
-            chunks[-1].append(atom)
-        else:
-            chunks.append([atom])
-    pairs = _pairs(chunks)
+    pairs = _pairs(page, _with_ranges(page, atoms))
     every = _quantified(page, run[0].i, quantifiers) or any(q.i > run[0].i and q.j <= run[-1].i for q in quantifiers)
     digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
     tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))
@@ -398,53 +405,73 @@ def _alternatives(run: list[Mention]) -> list[Mention]:
     seen: set[tuple[int, str]] = set()
     kept = []
     for m in run:
-        if (m.i, m.kind) not in seen:
+        if (m.i, m.kind) not in seen or m.i == m.j:
             seen.add((m.i, m.kind))
             kept.append(m)
     return kept
 
 
-def _pairs(chunks: list[list[Mention]]) -> list[tuple[str | None, str, str | None]]:
+def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:
     """Pair tendons with digits and slips, whichever came first."""
-    pairs: list[tuple[str | None, str, str | None]] = []
-    kinds = [c[0].kind for c in chunks]
-    if "tendon" not in kinds and "slip" in kinds:
-        slips = [m for c in chunks if c[0].kind == "slip" for m in c]
-        digits: list[str | None] = [m.value for c in chunks if c[0].kind == "digit" for m in c] or [None]
-        return [(d, "FDS", s) for d in digits for s in _slips(slips)]
-    digit_first = "digit" in kinds and kinds.index("digit") < kinds.index("tendon") if "tendon" in kinds else False
-    n = 0
-    held: list[Mention] = []
-    slips = []
-    while n < len(chunks):
-        chunk = chunks[n]
-        if chunk[0].kind == "slip":
-            slips = chunk
-            n += 1
-        elif chunk[0].kind == "digit":
-            held = chunk
-            n += 1
+    items = _items(page, atoms)
+    chunks: list[list[tuple[str, str, str | None]]] = []
+    for item in items:
+        if chunks and (chunks[-1][0][0] == "digit") == (item[0] == "digit"):
+            chunks[-1].append(item)
         else:
-            after = n + 1
-            if after < len(chunks) and chunks[after][0].kind == "slip" and len(chunk) == 1 and chunk[0].value == "FDS":
-                slips = chunks[after]
-                after += 1
-            if not digit_first and after < len(chunks) and chunks[after][0].kind == "digit":
-                held = chunks[after]
-                after += 1
-            for m in chunk:
-                fds_slips = _slips(slips) if m.value == "FDS" and slips else [None]
-                digits = [d.value for d in held] or [None]
-                pairs += [_fit(d, m.value, s) for d in digits for s in fds_slips]
-            slips = []
-            if not digit_first:
-                held = []
-            n = after
+            chunks.append([item])
+    kinds = [c[0][0] for c in chunks]
+    if "tendon" not in kinds:
+        return []
+    digit_first = "digit" in kinds and kinds.index("digit") < kinds.index("tendon")
+    pairs: list[tuple[str | None, str, str | None]] = []
+    held: list[str] = []
+    for n, chunk in enumerate(chunks):
+        if chunk[0][0] == "digit":
+            held = [value for _, value, _ in chunk]
+            continue
+        after = chunks[n + 1] if n + 1 < len(chunks) else []
+        digits = held if digit_first else [value for _, value, _ in after]
+        for digit in digits or [None]:
+            pairs += [_fit(digit, tendon, slip) for _, tendon, slip in chunk]
+        if digit_first and not held:
+            continue
     return list(dict.fromkeys(pairs))
 
 
-def _slips(mentions: list[Mention]) -> list[str | None]:
-    values = [m.value for m in mentions]
+def _items(page: Page, atoms: list[Mention]) -> list[tuple[str, str, str | None]]:
+    """Return digits and tendons in order, each slip joined with its FDS; a slip alone is one of the FDS."""
+    items: list[tuple[str, str, str | None]] = []
+    slips: list[str] = []
+    for n, atom in enumerate(atoms):
+        if atom.kind == "digit":
+            items += [("tendon", "FDS", s) for s in _slips(slips)] if slips else []
+            slips = []
+            items.append(("digit", atom.value, None))
+        elif atom.kind == "slip":
+            if items and items[-1][:2] == ("tendon", "FDS") and not slips and items[-1][2] is None and _own_slip(page, atoms, n):
+                items.pop()
+                items += [("tendon", "FDS", s) for s in _slips([atom.value])]
+            else:
+                slips.append(atom.value)
+        else:
+            if atom.value == "FDS" and slips:
+                items += [("tendon", "FDS", s) for s in _slips(slips)]
+                slips = []
+                continue
+            items += [("tendon", "FDS", s) for s in _slips(slips)] if slips else []
+            slips = []
+            items.append(("tendon", atom.value, None))
+    return items + [("tendon", "FDS", s) for s in _slips(slips)] if slips else items
+
+
+def _own_slip(page: Page, atoms: list[Mention], n: int) -> bool:
+    """Tell whether a slip named after an FDS is of that FDS: 'FDS ulnar slip', 'superficialis, both slips'."""
+    between = page.words[atoms[n - 1].j : atoms[n].i]
+    return len(between) <= 2 and "and" not in between
+
+
+def _slips(values: list[str]) -> list[str | None]:
     named: list[str | None] = [v for v in values if v in ("radial", "ulnar")]
     if "both" in values and not named:
         return [None]

@@ -77,7 +77,7 @@ class Sentence:
     section: str
     block: int
     label: bool = False  # starts a line
-    parts: list[tuple[int, int]] = field(default_factory=list)
+    prefix: list[tuple[int, int]] = field(default_factory=list)  # labels of a grid's cell, read as if before it
 
 
 @dataclass(slots=True)

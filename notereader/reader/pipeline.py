@@ -8,7 +8,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader import __version__
-from notereader.reader import bearing, layout, measures, mentions, standing
+from notereader.reader import bearing, breaths, layout, measures, mentions, standing, tables
 from notereader.reader.desk import Desk
 from notereader.reader.drafting import draft
 from notereader.reader.page import page_of
@@ -20,14 +20,14 @@ from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.quality import quality
 from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.sutures import sutures
-from notereader.reader.rules.tendons import extents, treatments, zones, zones_of_rows
+from notereader.reader.rules.tendons import extents, treatments, zones
 from notereader.reader.scene import make_scenes
 from notereader.reader.tokens import NoteTokenizer
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
 
-COMPONENTS = ("notereader_mentions", "notereader_layout", "notereader_measures", "notereader_standing", "notereader_bearing", "notereader_findings")
-_MODULES = (bearing, layout, measures, mentions, standing)  # importing them registers their components
+COMPONENTS = ("notereader_mentions", "notereader_layout", "notereader_tables", "notereader_breaths", "notereader_measures", "notereader_standing", "notereader_bearing", "notereader_findings")
+_MODULES = (bearing, breaths, layout, measures, mentions, standing, tables)  # importing them registers their components
 _lock = threading.Lock()
 
 
@@ -49,7 +49,6 @@ def findings(doc: Doc) -> Doc:
         injuries(desk, scene)
         references(desk, scene)
     take_over(desk)
-    zones_of_rows(desk, page.rows)
     operation(desk)
     aftercare(desk)
     elements(desk)

@@ -3,7 +3,7 @@
 from bisect import bisect_left
 from dataclasses import dataclass, field
 
-from notereader.reader.bearing import Group, Setting, Target, resolve_pairs
+from notereader.reader.bearing import Group, Setting, Target, mentions_by_sentence, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 
@@ -98,13 +98,11 @@ def make_scenes(page: Page) -> list[Scene]:
     """Build the scene of every sentence of the note."""
     scenes: list[Scene] = []
     every = _every_digit(page)
-    m = q = 0
-    for setting in page.settings:
+    q = 0
+    for setting, mentions in zip(page.settings, mentions_by_sentence(page), strict=True):
         sentence = setting.sentence
-        mentions: list[Mention] = []
-        while m < len(page.mentions) and page.mentions[m].i < sentence.j:
-            mentions.append(page.mentions[m])
-            m += 1
+        while q < len(page.quantities) and page.quantities[q].i < sentence.i:
+            q += 1
         quantities: list[Quantity] = []
         while q < len(page.quantities) and page.quantities[q].i < sentence.j:
             quantities.append(page.quantities[q])

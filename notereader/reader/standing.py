@@ -167,6 +167,8 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
             return True
         if cue.i >= j and cue.i - j <= 5 and not _crossed(page, j, cue.i):
             phrase = " ".join(page.words[cue.i : cue.j])
+            if phrase == "no" and cue.j == sentence.j and cue.i - j <= 2:
+                return True
             if phrase in _AFTER or (phrase in ("not", "never", "none", "nil") and cue.i - j <= 1):
                 return True
     return False

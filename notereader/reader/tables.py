@@ -1,61 +1,183 @@
-"""Grids in a note: rows of cells under a line of column titles, and line numbers that later remarks refer to."""
+"""Grids in a note: every filled cell becomes a sentence of its own, told with its column title and its row label.
+
+A cell's sentence carries the words of its labels as `prefix`; the later steps read it as if they stood before the
+cell ("index FDP, core: 4-0 Ethibond"), while its evidence stays in the cell.
+"""
 
 from dataclasses import dataclass, field
 
-from notereader.reader.page import Break, Page
+from spacy.language import Language
+from spacy.tokens import Doc
 
-_TITLES = {"digit", "finger", "tendon", "zone", "damage", "action", "repair", "injury", "core", "epi", "lesion", "extent", "treatment", "ray", "level", "line", "no", "structure", "status", "done", "suture", "finding", "findings", "strands", "cut", "state"}
+from notereader.reader.page import Break, Page, Sentence, page_of
+
+# Titles of columns that say which tendon a row is about; the other columns hold what is said of it.
+_LABELS = frozenset(["digit", "finger", "tendon", "line", "no", "ray", "structure", "row", "nr", "#", "dig"])
+_TITLES = _LABELS | frozenset(
+    "zone damage action repair injury core epi lesion extent treatment level status done suture finding findings strands cut state "
+    "fdp fds fpl pulleys pulley nerves epitendinous edge peripheral ends found a1 a2 a3 a4 stitch size technique tendons cut? "
+    "material gap glide knots knot purchase lock".split()
+)
+_SECTIONS = {
+    "zone": "zone",
+    "level": "zone",
+    "core": "core",
+    "epi": "peripheral",
+    "epitendinous": "peripheral",
+    "peripheral": "peripheral",
+    "edge": "peripheral",
+}
 _ROMAN = {"i": "I", "ii": "II", "iii": "III", "iv": "IV", "v": "V", "1": "I", "2": "II", "3": "III", "4": "IV", "5": "V"}
 _LETTERS = {"a": "A", "b": "B", "c": "C", "d": "D"}
+_NOTHING = frozenset(["-", "n", "/", "a", "nil", "na", "--", ".", "|", "ditto"])
+
+Span = tuple[int, int]
 
 
 @dataclass(slots=True)
 class Row:
-    """A row of a grid: its number, its cells as runs of words, by column title."""
+    """A row of a grid with its number, if it has one."""
 
     number: str
     i: int
     j: int
-    cells: dict[str, tuple[int, int]] = field(default_factory=dict)
 
 
-def rows_of(page: Page) -> list[Row]:
-    """Return the rows of every grid of the note."""
+@dataclass(slots=True)
+class _Line:
+    i: int
+    j: int
+    cells: list[Span] = field(default_factory=list)
+    starts: list[int] = field(default_factory=list)  # column of each cell on its line
+    ends: list[int] = field(default_factory=list)
+
+
+@Language.component("notereader_tables")
+def tables(doc: Doc) -> Doc:
+    """Turn the cells of every grid into sentences with their labels. RETURNS the same Doc."""
+    page = page_of(doc)
+    if "|" not in page.words and sum(b == Break.COLUMN for b in page.breaks) < 6:
+        return doc
     lines = _lines(page)
-    rows: list[Row] = []
-    titles: list[str] = []
-    for i, j in lines:
-        cells = _cells(page, i, j)
-        names = [" ".join(page.words[a:b]) for a, b in cells]
-        known = sum(1 for name in names if name.split(" ")[0] in _TITLES)
-        if len(cells) >= 3 and known >= 3 and "zone" in names:
-            titles = [name.split(" ")[0] for name in names]
-        elif titles and len(cells) >= len(titles) - 1 and len(cells) >= 3:
-            if len(cells) == len(titles) - 1 and titles[0] in ("line", "no"):
-                rows.append(Row("", i, j, dict(zip(titles[1:], cells, strict=False))))
-            else:
-                number = page.words[cells[0][0]] if titles[0] in ("line", "no") else ""
-                rows.append(Row(number, i, j, dict(zip(titles, cells, strict=False))))
-        elif titles and len(cells) < 2:
-            titles = []
-    return rows
+    n = 0
+    while n < len(lines):
+        body = _body_of(page, lines, n)
+        if body:
+            _read_grid(page, lines[n], body)
+            n += len(body)
+        n += 1
+    return doc
 
 
-def _lines(page: Page) -> list[tuple[int, int]]:
+def _lines(page: Page) -> list[_Line]:
     starts = [k for k in range(len(page.words)) if page.breaks[k] >= Break.LINE]
-    return list(zip(starts, [*starts[1:], len(page.words)], strict=True))
+    lines = []
+    for i, j in zip(starts, [*starts[1:], len(page.words)], strict=True):
+        line = _Line(i, j)
+        _cut_cells(page, line)
+        lines.append(line)
+    return lines
 
 
-def _cells(page: Page, i: int, j: int) -> list[tuple[int, int]]:
-    """Cut a line into cells at columns of space or bars."""
-    cells: list[tuple[int, int]] = []
-    first = i
-    for k in range(i, j + 1):
-        if k == j or page.words[k] == "|" or (page.breaks[k] == Break.COLUMN and k > first):
+def _cut_cells(page: Page, line: _Line) -> None:
+    """Cut a line into cells at bars or at columns of space."""
+    bars = page.words[line.i : line.j].count("|")
+    origin = page.text.rfind("\n", 0, page.starts[line.i]) + 1
+    first = line.i
+    for k in range(line.i, line.j + 1):
+        at_bar = k < line.j and page.words[k] == "|"
+        gap = k < line.j and bars < 2 and page.breaks[k] == Break.COLUMN and k > first
+        if k == line.j or at_bar or gap:
             if k > first:
-                cells.append((first, k))
-            first = k + 1 if k < j and page.words[k] == "|" else k
-    return cells
+                line.cells.append((first, k))
+                line.starts.append(page.starts[first] - origin)
+                line.ends.append(page.ends[k - 1] - origin)
+            first = k + 1 if at_bar else k
+
+
+def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
+    """Return the rows under line n where it is the title line of a grid, else nothing."""
+    title = lines[n]
+    if len(title.cells) < 3 and not (len(title.cells) == 2 and _digit_titles(page, title) == 2):
+        return []
+    names = [page.words[a] for a, _ in title.cells]
+    last = [page.words[b - 1] for _, b in title.cells]
+    known = sum(a in _TITLES or b in _TITLES for a, b in zip(names, last, strict=True))
+    if known < 3 and _digit_titles(page, title) < 2:
+        return []
+    if any(w == ":" for w in page.words[title.i : title.j]):
+        return []
+    body: list[_Line] = []
+    for line in lines[n + 1 :]:
+        if page.breaks[line.i] == Break.BLANK and body:
+            break
+        if len(line.cells) < 2 and not (body and page.words[line.i] in ("index", "middle", "ring", "small", "little", "thumb", "long")):
+            break
+        body.append(line)
+    return body if body else []
+
+
+def _digit_titles(page: Page, title: _Line) -> int:
+    digits = {m.i for m in page.mentions if m.kind in ("digit", "digit?") and title.i <= m.i < title.j}
+    return sum(any(a <= k < b for k in digits) for a, b in title.cells)
+
+
+def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
+    """Replace the sentences of a grid's rows by one for each filled cell."""
+    labels = [n for n, (a, b) in enumerate(title.cells) if page.words[a] in _LABELS and b - a == 1]
+    sentences: list[Sentence] = []
+    block = max((s.block for s in page.sentences), default=0)
+    for line in body:
+        places = [_column(title, line, n) for n in range(len(line.cells))]
+        own = [n for n, place in enumerate(places) if place in labels or place is None]
+        own = own or [0]
+        prefix = [line.cells[n] for n in own]
+        page.rows.append(Row(_number(page, title, line, places), line.i, line.j))
+        sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], "narrative", block, []))
+        for n, cell in enumerate(line.cells):
+            column = places[n]
+            if n in own or column is None or _empty(page, cell):
+                continue
+            head = title.cells[column]
+            section = _SECTIONS.get(page.words[head[0]], "narrative")
+            sentences.append(_sentence(page, *cell, section, block, [*prefix, head]))
+    first, last = body[0].i, body[-1].j
+    kept = [s for s in page.sentences if s.j <= first or s.i >= last]
+    for s in page.sentences:
+        if s.i < first < s.j:
+            kept.append(Sentence(s.i, first, s.section, s.block, s.label))
+        if s.i < last < s.j:
+            kept.append(Sentence(last, s.j, s.section, s.block, s.label))
+    page.sentences = sorted([*kept, *sentences], key=lambda s: s.i)
+
+
+def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list[Span]) -> Sentence:
+    return Sentence(i, j, section, block, True, prefix)
+
+
+def _column(title: _Line, line: _Line, n: int) -> int | None:
+    """Return the column a cell stands under; None for a label left of the first title."""
+    if len(line.cells) == len(title.cells):
+        return n
+    start, end = line.starts[n], line.ends[n]
+    if n == 0 and end <= title.starts[0] + 1:
+        return None
+    overlaps = [min(end, title.ends[k]) - max(start, title.starts[k]) for k in range(len(title.cells))]
+    best = max(range(len(overlaps)), key=lambda k: overlaps[k])
+    if overlaps[best] > 0:
+        return best
+    before = [k for k in range(len(title.cells)) if title.starts[k] <= start + 2]
+    return before[-1] if before else None
+
+
+def _number(page: Page, title: _Line, line: _Line, places: list[int | None]) -> str:
+    if page.words[title.cells[0][0]] in ("line", "no", "nr", "row", "#") and places[0] == 0:
+        return page.words[line.cells[0][0]]
+    return ""
+
+
+def _empty(page: Page, cell: Span) -> bool:
+    return all(w in _NOTHING for w in page.words[cell[0] : cell[1]])
 
 
 def zone_value(words: list[str]) -> str | None:

@@ -67,7 +67,7 @@ def _part(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
         sides: tuple[str | None, ...] = (side, *_second_side(scene, m, side))
         return [Part(m.i, m.j, s, tuple(dict.fromkeys(sides))) for s in structures]
     if m.kind == "bundle":
-        sides = _sides(scene, m, both="bundles" in scene.words(m.i, m.j) or scene.words(m.i, m.j)[-1].endswith("s"))
+        sides = _sides(scene, m, both="bundles" in scene.words(m.i, m.j) or (scene.words(m.i, m.j) or [""])[-1].endswith("s"))
         return [Part(m.i, m.j, s, sides) for s in ("digital nerve", "digital artery")]
     if m.kind == "structure":
         if m.value in _PAIRED:
@@ -83,7 +83,7 @@ def _part(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
 
 def _unnamed(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
     """'both arteries', 'the nerve', 'Radial and ulnar nerves': digital ones in a finger."""
-    word = scene.words(m.i, m.j)[-1]
+    word = (scene.words(m.i, m.j) or [""])[-1]
     structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
     sides = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 3 or 0 <= b.i - m.j <= 2]
     if scene.word_before(m.i) == "both" or (word in ("nerves", "arteries") and len(set(sides)) != 1):
@@ -100,7 +100,7 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
 
 
 def _plural(scene: Scene, m: Mention) -> bool:
-    word = scene.words(m.i, m.j)[-1]
+    word = (scene.words(m.i, m.j) or [""])[-1]
     return word in ("nerves", "arteries", "vessels", "nn") or scene.word_before(m.i) == "both"
 
 
@@ -130,7 +130,7 @@ def _is_digit(scene: Scene, word: str) -> bool:
 
 def _own_side(scene: Scene, m: Mention) -> str | None:
     near = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 2]
-    return near[0] if near else {"rcl": "radial"}.get(scene.words(m.i, m.j)[0])
+    return near[0] if near else {"rcl": "radial"}.get((scene.words(m.i, m.j) or [""])[0])
 
 
 def _joined(scene: Scene, parts: list[Part]) -> list[list[Part]]:

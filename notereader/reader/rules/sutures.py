@@ -245,6 +245,9 @@ def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         found, _ = owners(desk, scene, subject_i, subject_j)
         return [t for t in found if desk.extents.get(t) != "intact"] or found
     if group.generic == "all":
+        named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+        if named and scene.page.words[group.i] in ("each", "both", "all") and not group.digits and group.i > scene.sentence.i + 1:
+            return _of_group(desk, scene, named[-1])
         return desk.repairable(group.digits or None)
     if group.every:
         return desk.repairable()
@@ -316,12 +319,12 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
     found: list[tuple[int, int, int]] = []
     page = scene.page
     for mention in scene.of("strandword"):
-        k = mention.i - 1
+        k = mention.i - 1 if mention.i < mention.j else -1
         while k > scene.sentence.i and page.words[k] in ("-", "core", "main", "separate", "full"):
             k -= 1
         count = _count_at(page, k)
         if count is None:
-            count, end = _count_after(page, mention.j, scene.sentence.j)
+            count, end = _count_after(page, mention.j, scene.sentence.j, mention.i if mention.i == mention.j else -1)
             if count is not None:
                 found.append((count, mention.i, end))
             continue
@@ -346,12 +349,12 @@ def _count_at(page: Page, k: int) -> int | None:
     return int(word) if word.isdigit() and 1 <= int(word) <= 16 else None
 
 
-def _count_after(page: Page, j: int, end: int) -> tuple[int | None, int]:
+def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int | None, int]:
     """Read 'strands: 4', 'strands x 4', 'strands - 6'."""
     k = j
     while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - j < 2:
         k += 1
-    if k == j or k >= end:
+    if (k == j and j != virtual) or k >= end:
         return None, j
     return _count_at(page, k), k + 1
 

@@ -5,7 +5,7 @@ from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.sutures import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
-from notereader.reader.tables import Row, zone_value
+from notereader.reader.tables import zone_value
 
 _BARE = frozenset(["through", "out", "off"])
 _BARE_BETWEEN = frozenset("both all gone is was were had has each right clean cut also too , tendon tendons as - : = > each it the".split())
@@ -21,7 +21,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     for mention in scene.of("extent"):
         if scene.told(mention.i) and mention.value != "contused":
             _extent(desk, scene, mention)
-            if mention.value == "partial" and scene.words(mention.i, mention.j)[0] in ("half", "halfway"):
+            if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
                 _part_cut(desk, scene, _cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
     _percents(desk, scene)
     _fractions(desk, scene)
@@ -114,6 +114,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if subject.group is None:
         return []
     assert group is not None
+    if group.generic == "all" and mention.value == "intact" and group.digits:
+        return [Target(d, t) for d in group.digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
     if group.generic == "all":
         return _all_tendons(desk, scene, group, mention.value)
     if group.generic == "one" and mention.value != "intact":
@@ -258,10 +260,10 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
 
 def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
-    if any(g.digits for g in scene.setting.groups):
-        return digits_at(scene, None, mention.i)
+    first, last = scene.part(mention.i)
     values = {m.value for s in desk.scenes for m in s.of("zone") if s.told(m.i)}
-    return () if len(values) == 1 else digits_at(scene, None, mention.i)
+    here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
+    return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
 
 
 def _zone_heading(desk: Desk, scene: Scene) -> None:
@@ -269,33 +271,14 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     if scene.sentence.section != "zone" or scene.of("zone"):
         return
     value = zone_value(scene.words(scene.sentence.i, scene.sentence.j))
-    if value:
-        for digit in scene.setting.digits or ("*",):
+    named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
+    for target in named if value else []:
+        desk.tendon(scene, target, "zone", str(value), [(scene.sentence.i, scene.sentence.j)], "zone of a named tendon")
+    if value and not named:
+        own = tuple(d for g in scene.setting.groups for d in g.digits)
+        for digit in own or scene.setting.digits or ("*",):
             span = [(scene.sentence.i, scene.sentence.j)]
             desk.add(scene, "repairs", (digit, "*", None), "zone", value, span, "zone of the cut tendons of a digit")
-
-
-def zones_of_rows(desk: Desk, rows: list[Row]) -> None:
-    """Give the zone in a grid's zone column to the tendon of its row."""
-    for row in rows:
-        if "zone" not in row.cells:
-            continue
-        i, j = row.cells["zone"]
-        value = zone_value(desk.page.words[i:j])
-        scene = next((s for s in desk.scenes if s.sentence.i <= i < s.sentence.j), None)
-        if value is None or scene is None:
-            continue
-        for target in row_targets(desk, row):
-            desk.tendon(scene, target, "zone", value, [(i, j)], "zone column of a grid")
-
-
-def row_targets(desk: Desk, row: Row) -> list[Target]:
-    """Return the tendons a row of a grid is about."""
-    found: list[Target] = []
-    for scene in desk.scenes:
-        if scene.sentence.i < row.j and row.i < scene.sentence.j:
-            found += [t for g in scene.setting.groups if row.i <= g.i < row.j and g.tendons for t in group_targets(scene, g)]
-    return list(dict.fromkeys(found))
 
 
 # --- treatment

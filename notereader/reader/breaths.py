@@ -1,0 +1,83 @@
+"""Dictation without full stops: a long run of words is cut where a new subject begins after something was said.
+
+Only sentences far longer than punctuation would leave them are cut, and only before a tendon, digit, pulley, nerve or
+the skin, once the run before it holds a finding.
+"""
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader.reader.page import Mention, Page, Sentence, page_of
+
+_LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
+_SUBJECTS = frozenset(["tendon", "digit", "pulley", "sided", "structure", "bundle", "anynerve", "anyartery", "slip"])
+_SAYS = frozenset(["extent", "deed", "opened", "stitch", "strandword", "material", "gap", "glide", "bulk", "tension", "splint", "joint", "pattern", "ends", "test"])
+_OPENERS = frozenset("the both all left right this his her no then and skin sheath tourniquet cuff blood hand i we there if she he dressing splint wound plan tested also nothing".split())
+_STARTS = frozenset("skin tourniquet cuff dressing splint blood complications tested no if then i we she he hand wound plan xeroform gauze".split())
+_GLUE = frozenset("of to in on at for with by under over from near between through beneath and or plus the a an & / , - + into left right both as like than his her its this that is was were had".split())
+
+
+@Language.component("notereader_breaths")
+def breaths(doc: Doc) -> Doc:
+    """Cut unpunctuated runs of words into sentences. RETURNS the same Doc."""
+    page = page_of(doc)
+    by_word: dict[int, Mention] = {}
+    for m in page.mentions:
+        by_word.setdefault(m.i, m)
+    cut: list[Sentence] = []
+    for sentence in page.sentences:
+        cut += _cut(page, sentence, by_word) if _is_run(page, sentence) else [sentence]
+    page.sentences = cut
+    return doc
+
+
+def _is_run(page: Page, sentence: Sentence) -> bool:
+    """Tell whether a sentence is long and has next to no punctuation."""
+    length = sentence.j - sentence.i
+    if length < _LONG or sentence.prefix:
+        return False
+    marks = sum(w in (",", ";", ":", "(", "-") for w in page.words[sentence.i : sentence.j])
+    return marks * 18 < length
+
+
+def _cut(page: Page, sentence: Sentence, by_word: dict[int, Mention]) -> list[Sentence]:
+    parts: list[Sentence] = []
+    first, said = sentence.i, False
+    for k in range(sentence.i, sentence.j):
+        m = by_word.get(k)
+        if said and k - first >= 4 and _begins(page, k, m):
+            start = _with_opener(page, k, first)
+            if start - first >= 3:
+                parts.append(Sentence(first, start, sentence.section, sentence.block, False))
+                first, said = start, False
+        if m is not None:
+            said = said or m.kind in _SAYS
+    parts.append(Sentence(first, sentence.j, sentence.section, sentence.block, False))
+    parts[0].label = sentence.label
+    return parts
+
+
+def _begins(page: Page, k: int, m: Mention | None) -> bool:
+    """Tell whether a new statement begins at word k: a subject that no little word ties to what stands before."""
+    word = page.words[k]
+    before = page.words[k - 1]
+    if m is not None and m.kind in _SUBJECTS:
+        at = k - 1
+        while at > 0 and page.words[at] in ("the", "both", "all", "left", "right", "each"):
+            at -= 1
+        return page.words[at] not in _GLUE and not _tied(page, k)
+    if word in _STARTS and before not in _GLUE and before not in ("no", "not", "to", "that", "which", "when"):
+        return True
+    return False
+
+
+def _tied(page: Page, k: int) -> bool:
+    """Tell whether the word before is part of the same name: 'index FDP', 'partial FDS'."""
+    return any(m.i <= k - 1 < m.j and m.kind in ("digit", "tendon", "extent", "slip", "border", "side", "quantifier") and (m.kind != "extent" or page.words[k - 1] in ("complete", "partial")) for m in page.mentions)
+
+
+def _with_opener(page: Page, k: int, first: int) -> int:
+    start = k
+    while start - 1 > first and page.words[start - 1] in _OPENERS:
+        start -= 1
+    return start
