@@ -38,26 +38,41 @@ def mend_if_damaged(path: Path, backups: Backups, wait_seconds: float) -> str:
 
 
 def _damaged(path: Path, backups: Backups, wait_seconds: float) -> bool:
-    if damage_mark(path).exists():
+    if damage_mark(path).exists() or _half_mended(path):
         return True
     if not path.exists() or path.stat().st_size == 0:
         return bool(backups.newest_first())
     return path.stat().st_size <= CHECKED_AT_START and bool(first_damage(path, wait_seconds))
 
 
+def _half_mended(path: Path) -> bool:
+    """True where the program was killed after the damaged file was put aside, before the mended one took its place."""
+    return not path.exists() and beside(path, ".mended").exists()
+
+
 def _mend(path: Path, backups: Backups) -> str:
+    if _half_mended(path):
+        # The log of the damaged file may still lie there, and would spoil the mended one.
+        _put_aside(path)
+        return _in_place(path, "The casebook file was damaged and has been mended. Look through the cases again.")
     copy = next((copy for copy in backups.newest_first() if not first_damage(copy)), None)
     if copy is None and not _is_database(path):
         raise _hopeless(path)
-    fresh = beside(path, ".mended")
+    fresh = beside(path, ".mending")
     gain = _build(fresh, path, copy)
     if copy is None and not gain.cases:
         fresh.unlink()
         raise _hopeless(path)
+    # Under this name it is known to be complete, see _half_mended.
+    os.replace(fresh, beside(path, ".mended"))
     aside = _put_aside(path)
-    os.replace(fresh, path)
+    return _in_place(path, _told(copy, aside, gain))
+
+
+def _in_place(path: Path, told: str) -> str:
+    os.replace(beside(path, ".mended"), path)
     damage_mark(path).unlink(missing_ok=True)
-    return _told(path, copy, aside, gain)
+    return told
 
 
 def _hopeless(path: Path) -> CasebookFault:
@@ -93,17 +108,17 @@ def _build(fresh: Path, damaged: Path, copy: Path | None) -> Gain:
 
 
 def _put_aside(path: Path) -> Path | None:
-    if not path.exists():
-        return None
+    """Give the damaged file and what belongs to it another name; return it, None where there was no such file."""
+    was_there = path.exists()
     stamp = datetime.now(UTC).strftime("%Y%m%d-%H%M%S-%f")
     aside = path.with_name(f"{path.stem}-damaged-{stamp}.db")
     for source, target in zip((path, *companions(path)), (aside, *companions(aside)), strict=True):
         if source.exists():
             os.replace(source, target)
-    return aside
+    return aside if was_there else None
 
 
-def _told(path: Path, copy: Path | None, aside: Path | None, gain: Gain) -> str:
+def _told(copy: Path | None, aside: Path | None, gain: Gain) -> str:
     lines = ["The casebook file was damaged and has been mended." if aside else "The casebook file was missing."]
     if copy is not None:
         lines.append(f"It was restored from the daily copy of {copy.stem[-10:]}.")

@@ -1,10 +1,13 @@
 """Daily copies, and damaged casebook files brought back from them and from what the damaged file still holds."""
 
+import contextlib
 import os
 import sqlite3
+from collections.abc import Callable
 from contextlib import closing
 from datetime import date, timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 from casebook_helpers import A2, GLIDE, SIZE, STRANDS, confirming, correcting, draft, opened
@@ -12,6 +15,7 @@ from casebook_helpers import A2, GLIDE, SIZE, STRANDS, confirming, correcting, d
 from notereader.casebook import Casebook, CasebookFault, Edit, backup
 from notereader.casebook.backup import Backups, DailyBackup
 from notereader.casebook.faults import DamagedCasebook
+from notereader.casebook.store import damage_mark
 from notereader.record import Record
 
 DAY = date(2031, 3, 14)
@@ -66,6 +70,24 @@ def spoil(path: Path, first: int, last: int, content: bytes | None = None) -> No
 
 def page_size(path: Path) -> int:
     return int.from_bytes(path.read_bytes()[16:18], "big")
+
+
+def files_of(path: Path) -> dict[Path, bytes]:
+    """Return the casebook file and its log as they lie on the disk at this moment."""
+    return {place: place.read_bytes() for place in (path, path.with_name(f"{path.name}-wal"))}
+
+
+def put_back(files: dict[Path, bytes]) -> None:
+    """Make it so again, as after the power failed."""
+    for place, content in files.items():
+        place.write_bytes(content)
+
+
+def record_bytes(path: Path, number: int) -> bytes:
+    """Return the stored bytes of a case's record, in the file itself and not in the log."""
+    with closing(sqlite3.connect(f"{path.as_uri()}?immutable=1", uri=True)) as raw:
+        found = raw.execute("SELECT data FROM casebook_records WHERE case_id = ?", (number,)).fetchone()[0]
+    return bytes(found)
 
 
 def kinds(path: Path, number: int) -> list[str]:
@@ -241,6 +263,50 @@ def test_a_damaged_copy_is_passed_over(worked: Path) -> None:
     assert contents(worked) == copied
 
 
+@pytest.mark.parametrize("with_copy", [True, False])
+@pytest.mark.parametrize("step", range(5))
+def test_mending_that_was_broken_off_is_taken_up_again(
+    worked: Path, monkeypatch: pytest.MonkeyPatch, with_copy: bool, step: int
+) -> None:
+    """Broken off at each change of a name in turn; part of the work is still in the log."""
+    book = Casebook(worked)
+    case = book.open(3)
+    case.apply(confirming(case, SIZE), who="ward")
+    kept = files_of(worked)
+    book.close()
+    before = contents(worked)
+    put_back(kept)
+    if not with_copy:
+        for copy in Backups(worked).newest_first():
+            copy.unlink()
+    place = worked.read_bytes().index(record_bytes(worked, 7)[:200])
+    spoil(worked, place, place + 200, bytes(200))
+    damage_mark(worked).touch()
+    left = step
+
+    def broken_off(change: Callable[..., None]) -> Callable[..., None]:
+        def perhaps(*arguments: Any, **named: Any) -> None:
+            nonlocal left
+            left -= 1
+            if left < 0:
+                raise KeyboardInterrupt
+            change(*arguments, **named)
+
+        return perhaps
+
+    with monkeypatch.context() as patch, contextlib.suppress(KeyboardInterrupt):
+        patch.setattr(os, "replace", broken_off(os.replace))
+        Casebook(worked).close()
+    notice(worked)
+    after = contents(worked)
+    if with_copy:
+        assert after == before
+    else:
+        # The record was spoilt and nowhere else; all other cases are whole.
+        assert {**after, 7: None} == {**before, 7: None}
+    assert notice(worked) == ""
+
+
 def test_without_any_copy_what_can_be_read_is_kept(worked: Path) -> None:
     before = contents(worked)
     for copy in Backups(worked).newest_first():
@@ -262,7 +328,7 @@ def test_without_copy_and_beyond_reading_the_file_is_left_alone(path: Path) -> N
     with pytest.raises(CasebookFault, match=r"no daily copy.*Nothing was changed"):
         Casebook(path)
     assert path.read_bytes() == before
-    assert [place.name for place in path.parent.iterdir() if place.suffix in (".mended", ".reading")] == []
+    assert [place.name for place in path.parent.iterdir() if place.suffix in (".mending", ".mended", ".reading")] == []
 
 
 def test_a_spoilt_record_is_made_again_from_copy_and_history(worked: Path) -> None:
@@ -285,11 +351,9 @@ def test_edits_still_in_the_log_are_taken_over(worked: Path) -> None:
     case = book.open(3)
     case.apply(confirming(case, SIZE), who="ward")
     case.apply(confirming(case, GLIDE), who="ward")
-    kept = {place: place.read_bytes() for place in worked.parent.iterdir() if place.is_file()}
+    kept = files_of(worked)
     book.close()
-    for place, content in kept.items():
-        if not place.name.endswith("-shm"):
-            place.write_bytes(content)
+    put_back(kept)
     spoil(worked, 0, page_size(worked))
     assert "mended" in notice(worked)
     assert Casebook(worked).open(3).record == case.record
