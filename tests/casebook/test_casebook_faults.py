@@ -108,7 +108,8 @@ def test_a_read_only_or_closed_folder_is_said_so(folder: Path, tmp_path: Path, e
     assert str(path) in answer.stdout
     assert "may write" in answer.stdout or "read-only" in answer.stdout
     if exists:
-        assert Casebook(path).open(1).record == draft()
+        for book in opened(path):
+            assert book.open(1).record == draft()
 
 
 def test_a_locked_casebook_is_said_so_and_can_be_read(path: Path) -> None:
