@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QTableView,
+    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -84,6 +85,8 @@ class CaseList(QWidget):
         self._search.setPlaceholderText("Search in titles and notes")
         self._search.setAccessibleName("Search in titles and notes")
         self._search.setClearButtonEnabled(True)
+        for button in self._search.findChildren(QToolButton):
+            button.setAccessibleName("Clear the search")
         self._state = QComboBox()
         self._state.addItems(_STATES)
         self._state.setAccessibleName("State of the cases listed")
@@ -95,6 +98,8 @@ class CaseList(QWidget):
         self.table.setShowGrid(False)
         self.table.setTabKeyNavigation(False)
         self.table.verticalHeader().hide()
+        self.table.verticalHeader().setAccessibleName("Numbers of the rows")
+        self.table.horizontalHeader().setAccessibleName("Headings of the columns")
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.table.doubleClicked.connect(self._choose)

@@ -34,6 +34,8 @@ class HistoryDialog(QDialog):
         table.setTabKeyNavigation(False)
         table.setShowGrid(False)
         table.verticalHeader().hide()
+        table.verticalHeader().setAccessibleName("Numbers of the rows")
+        table.horizontalHeader().setAccessibleName("Headings of the columns")
         table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         table.horizontalHeader().setStretchLastSection(True)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QMimeData, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication
 from PySide6.QtWidgets import (
     QFileDialog,
@@ -87,7 +87,8 @@ class MainWindow(QMainWindow):
 
     def paste(self) -> None:
         """Read what is on the clipboard: a file, or text."""
-        data = QGuiApplication.clipboard().mimeData()
+        # Qt's hints promise data; an empty clipboard of some platforms has none.
+        data = QGuiApplication.clipboard().mimeData() or QMimeData()
         files = [url.toLocalFile() for url in data.urls() if url.isLocalFile()]
         if files:
             self.arrivals.open_path(Path(files[0]))
@@ -130,9 +131,17 @@ class MainWindow(QMainWindow):
             event.ignore()
             return
         self._settings.geometry = self.saveGeometry()
+        if self.page is not None and not self.page.session.idle:
+            # Keys pressed faster than they are written: close when the last of them is.
+            event.ignore()
+            self.page.session.when_idle(self._close_soon)
+            return
         if self.page is not None:
             self.page.session.close()
         super().closeEvent(event)
+
+    def _close_soon(self) -> None:
+        QTimer.singleShot(0, self, self.close)
 
     def _connect(self) -> None:
         self.start.wanted.connect(self.run)
@@ -213,10 +222,12 @@ class MainWindow(QMainWindow):
         if page is None:
             return
         page.pane.settle()
-        page.session.close()
         self.band.clear()
         self.pages.removeWidget(page)
-        page.deleteLater()
+        page.hide()
+        # What was ordered is still written, and tells the page when it is: the page goes last.
+        page.session.when_idle(page.deleteLater)
+        page.session.close()
 
     def _refresh(self) -> None:
         page = self.page

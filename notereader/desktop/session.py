@@ -62,6 +62,7 @@ class Session(QObject):
         self._orders: deque[Then] = deque()
         self._busy = False
         self._at_order = False
+        self._closed = False
         self.record: Record = case.record
         self.state: str = case.state
         self.read: set[str] = set(case.read)
@@ -79,6 +80,7 @@ class Session(QObject):
     def close(self) -> None:
         """Stop looking at the casebook; what was ordered is still written, then the session goes."""
         self._clock.stop()
+        self._closed = True
         self._order(self.deleteLater)
 
     def take_in_hand(self, address: Address | None) -> None:
@@ -172,7 +174,7 @@ class Session(QObject):
     def _save(self, words: str, edits: "Sequence[Edit]", then: Then | None) -> None:
         def done() -> None:
             self.undo_stack.push(EditCommand(words, edits))
-            if then is not None:
+            if then is not None and not self._closed:
                 then()
 
         self._write_edits(edits, done, lambda: None)

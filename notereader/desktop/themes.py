@@ -233,6 +233,7 @@ def style_of(theme: Theme) -> str:
     QPushButton:focus {{ border: 2px solid {theme.accent}; }}
     QPushButton:pressed, QPushButton:checked {{ background: {theme.accent}; color: {theme.on_accent}; }}
     QPushButton:disabled {{ color: {theme.muted}; border: 1px dashed {theme.edge}; }}
+    QCheckBox, QRadioButton {{ min-height: 24px; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {theme.accent}; border-radius: 3px; }}
     QTabBar::tab:focus {{ border: 2px solid {theme.accent}; }}
     QLabel[part="muted"] {{ color: {theme.muted}; }}

@@ -73,7 +73,9 @@ def test_every_state_of_a_pulley_is_drawn_unlike_every_other_and_unlike_unknown(
     for other in states:
         if other != finding:
             theirs = image(with_pulley(other))
-            assert part != theirs.copy(0, 0, theirs.width() * 68 // 100, theirs.height()), f"{finding} looks like {other}"
+            assert part != theirs.copy(0, 0, theirs.width() * 68 // 100, theirs.height()), (
+                f"{finding} looks like {other}"
+            )
 
 
 def test_proposed_and_confirmed_are_drawn_unlike(qapp):
@@ -85,9 +87,10 @@ def test_how_much_and_where_a_pulley_was_opened_is_drawn(qapp):
     proximal = image(with_pulley("vented", part="proximal", extent_percent=30))
     assert proximal != image(with_pulley("vented", part="distal", extent_percent=30))
     assert proximal != image(with_pulley("vented", part="proximal", extent_percent=60))
-    assert "A2 pulley: vented, proximal, 30 %." in drawing_of(
-        with_pulley("vented", part="proximal", extent_percent=30), "ring"
-    ).words()
+    assert (
+        "A2 pulley: vented, proximal, 30 %."
+        in drawing_of(with_pulley("vented", part="proximal", extent_percent=30), "ring").words()
+    )
     assert "how much is not stated" in drawing_of(with_pulley("vented"), "ring").words()
 
 

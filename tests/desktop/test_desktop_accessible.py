@@ -1,0 +1,200 @@
+"""What a screen reader and a keyboard find: names, roles, focus, targets (WCAG 2.2 by analogy)."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QApplication,
+    QComboBox,
+    QLineEdit,
+    QListView,
+    QTextEdit,
+    QWidget,
+)
+
+from notereader.desktop.add_dialog import AddDialog
+from notereader.desktop.export_dialog import ExportDialog
+from notereader.desktop.help_page import TextPage, cautions_page, keys_page
+from notereader.desktop.history_dialog import HistoryDialog
+from notereader.desktop.keys import KEYS, Where, keys_in_words
+from notereader.record import Address
+
+_CONTROLS = (QAbstractButton, QComboBox, QLineEdit, QTextEdit, QAbstractItemView)
+
+
+def controls(part: QWidget):
+    """Return every control a person can reach, also those Qt makes inside of others but hides from the keyboard."""
+    for widget in part.findChildren(QWidget):
+        inner = isinstance(widget.parentWidget(), QComboBox) or widget.objectName().startswith("qt_")
+        if isinstance(widget, _CONTROLS) and not inner and not isinstance(widget.parentWidget(), QListView):
+            popup = widget.window() is not part.window()
+            if not popup:
+                yield widget
+
+
+def check_names(part: QWidget):
+    nameless = []
+    for widget in controls(part):
+        interface = QAccessible.queryAccessibleInterface(widget)
+        assert interface is not None, widget
+        if not interface.text(QAccessible.Text.Name).strip():
+            nameless.append(widget)
+        assert interface.role() != QAccessible.Role.NoRole
+    assert nameless == []
+
+
+def check_targets(part: QWidget):
+    """WCAG 2.2, 2.5.8: targets of at least 24 by 24."""
+    small = [
+        (widget, widget.size())
+        for widget in controls(part)
+        if isinstance(widget, QAbstractButton | QComboBox | QLineEdit)
+        and widget.isVisible()
+        and min(widget.width(), widget.height()) < 24
+        and not widget.inherits("QToolButton")
+    ]
+    assert small == []
+
+
+def test_the_first_page(window):
+    check_names(window)
+    check_targets(window)
+
+
+def test_the_page_of_a_case(open_sample):
+    window = open_sample("13-saw-respectively")
+    check_names(window)
+    check_targets(window)
+    window.page.run("correct")
+    QTest.qWait(10)
+    check_names(window)
+    window.page.pane.leave_editor()
+
+
+@pytest.mark.parametrize("which", ["add", "export", "history", "keys", "cautions"])
+def test_dialogs(qtbot, open_sample, which):
+    window = open_sample("02-terse-ring")
+    page = window.page
+    made = {
+        "add": lambda: AddDialog(page.session.record, "ring", "pulleys", "", window),
+        "export": lambda: ExportDialog(page.session.record, "ring", window.casebook_worker, window),
+        "history": lambda: HistoryDialog([], window),
+        "keys": lambda: TextPage("All keys", keys_page(), window),
+        "cautions": lambda: TextPage("Cautions", cautions_page(), window),
+    }[which]()
+    qtbot.addWidget(made)
+    made.show()
+    check_names(made)
+    check_targets(made)
+
+
+def test_every_row_reads_as_a_sentence(open_sample):
+    page = open_sample("02-terse-ring").page
+    model = page.model
+    line = model.line_of(Address("repairs", "ring", "FDP", None, "strands"))
+    words = model.index(line).data(Qt.ItemDataRole.AccessibleTextRole)
+    assert words == "ring FDP: core strands: 4. proposed. unread. words of the note: 4 strands."
+
+
+def test_focus_goes_round_the_page_and_is_never_trapped(qtbot, open_sample):
+    window = open_sample("02-terse-ring")
+    page = window.page
+    seen = []
+    for _ in range(60):
+        widget = QApplication.focusWidget()
+        if widget in seen:
+            break
+        seen.append(widget)
+        qtbot.keyClick(widget, Qt.Key.Key_Tab)
+    assert page.facts in seen and page.note in seen
+    assert any(page.pane.isAncestorOf(widget) for widget in seen)
+    assert any(page.side.isAncestorOf(widget) for widget in seen)
+    assert QApplication.focusWidget() is seen[0], "and comes round again"
+
+
+def test_f6_walks_the_parts_both_ways(qtbot, open_sample):
+    page = open_sample("02-terse-ring").page
+
+    def part():
+        here = QApplication.focusWidget()
+        parts = {"note": page.note, "facts": page.facts, "pane": page.pane, "side": page.side}
+        return next(name for name, widget in parts.items() if here is widget or widget.isAncestorOf(here))
+
+    walked = []
+    for _ in range(4):
+        walked.append(part())
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_F6)
+    assert walked == ["facts", "pane", "side", "note"]
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_F6, Qt.KeyboardModifier.ShiftModifier)
+    assert part() == "note"
+
+
+def test_letters_act_only_in_the_list_of_facts(qtbot, open_sample):
+    page = open_sample("02-terse-ring").page
+    before = page.session.record
+    for where in (page.note, page.pane._reading._buttons["confirm"], page.side._tabs.tabBar()):
+        where.setFocus()
+        for letter in "erswamnlt":
+            qtbot.keyClick(where, letter)
+        qtbot.keyClick(where, Qt.Key.Key_Delete)
+    qtbot.wait(50)
+    assert page.session.record is before
+    assert not page.pane.editing
+    assert QApplication.activeModalWidget() is None
+
+
+def test_letters_typed_in_an_editor_are_only_letters(qtbot, open_sample):
+    page = open_sample("02-terse-ring").page
+    page.session.take_in_hand(Address("aftercare", field="splint_weeks"))
+    page.run("correct")
+    qtbot.waitUntil(lambda: page.pane.editing)
+    before = page.session.record
+    qtbot.keyClicks(QApplication.focusWidget(), "swan ")
+    assert page.pane.editing
+    assert page.session.record is before
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Escape)
+    assert not page.pane.editing
+    assert QApplication.focusWidget() is page.facts
+
+
+def test_no_key_is_bound_twice_in_one_place():
+    for where in (Where.FACTS, Where.NOTE):
+        bound = [keys.toString() for key in KEYS if key.where in (where, Where.EVERYWHERE) for keys in key.sequences()]
+        assert len(bound) == len(set(bound))
+
+
+def test_the_page_of_keys_names_every_key_that_is_bound():
+    page = keys_page()
+    for key in KEYS:
+        if key.sequences():
+            assert keys_in_words(key).split(" or ")[0].replace("+", "+") in page.replace("&amp;", "&")
+
+
+def test_single_letters_are_bound_only_to_the_list():
+    for key in KEYS:
+        letters = [keys for keys in key.sequences() if len(keys.toString()) == 1]
+        assert not letters or key.where is Where.FACTS
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1024, 640), (683, 384)])
+def test_nothing_is_cut_off_at_twice_the_size_of_letters(qtbot, look, make_window, size):
+    """200 % of the usual letters (WCAG 2.2, 1.4.4), also in a window of half a small laptop's screen."""
+    from conftest import proposed
+    from desktop_samples import sample_text
+
+    window = make_window(*size)
+    QApplication.clipboard().setText(sample_text("02-terse-ring"))
+    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+        window.run("paste")
+    look.zoom(10)
+    qtbot.wait(50)
+    assert proposed
+    page = window.page
+    assert page.facts.isVisible() and page.facts.viewport().height() >= 60
+    for button in page.pane.findChildren(QAbstractButton):
+        if button.isVisible():
+            assert button.width() >= button.sizeHint().width() - 1
+            assert button.height() >= button.sizeHint().height() - 1

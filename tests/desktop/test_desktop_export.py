@@ -1,0 +1,130 @@
+"""What leaves the window: JSON, summary, and that it says what nobody confirmed."""
+
+import json
+
+import jsonschema
+import pypdfium2
+import pytest
+from desktop_samples import sample_record
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+
+from notereader.desktop import export
+from notereader.desktop.export_dialog import ExportDialog, file_name
+from notereader.desktop.summary import summary_pdf
+from notereader.desktop.worker import Worker
+from notereader.record import load_record, record_schema
+
+
+def confirmed(name="02-terse-ring"):
+    record = sample_record(name)
+    for _, fact in record.walk():
+        fact.status = "confirmed"
+    return record
+
+
+def pdf_text(record):
+    document = pypdfium2.PdfDocument(summary_pdf(record, "Ring finger"))
+    return " ".join(page.get_textpage().get_text_range() for page in document).replace("\r\n", " ").replace("\n", " ")
+
+
+def test_an_export_before_all_is_confirmed_says_so():
+    record = sample_record("02-terse-ring")
+    record.operation["side"].status = "confirmed"
+    every = sum(1 for _ in record.walk())
+    said = f"Not everything is confirmed: {every - 1} of {every} facts are only proposed"
+    assert said in export.how_settled(record)
+    data = json.loads(export.json_of(record, text=True))
+    assert said in data["remarks"][0]["text"]
+    assert data["review"]["confirmed_at"] is None
+    assert said in pdf_text(record)
+
+
+def test_a_second_export_says_it_once_and_taking_it_in_drops_it():
+    record = sample_record("02-terse-ring")
+    once = load_record(export.json_of(record, text=True))
+    twice = load_record(export.json_of(once, text=True))
+    assert len(twice.remarks) == 1
+    assert export.taken_in(twice) == record
+
+
+def test_a_fully_settled_record_carries_no_such_remark():
+    assert "remarks" not in json.loads(export.json_of(confirmed(), text=True))
+
+
+@pytest.mark.parametrize("text", [True, False])
+def test_the_export_meets_the_published_schema(text):
+    data = json.loads(export.json_of(sample_record("13-saw-respectively"), text=text))
+    jsonschema.Draft202012Validator(record_schema()).validate(data)
+    assert ("text" in data["note"]) == text
+
+
+def test_the_record_itself_is_not_changed_by_exporting():
+    record = sample_record("02-terse-ring")
+    export.json_of(record, text=False)
+    assert record == sample_record("02-terse-ring")
+
+
+def test_the_summary_holds_values_words_unknowns_and_cautions():
+    from notereader.appraisal.cautions import cautions_about
+
+    record = sample_record("02-terse-ring")
+    words = pdf_text(record)
+    for expected in ("Core strands", "“4 strands”", "Ring FDP", "braided polyester", "proposed"):
+        assert expected in words
+    for missing in export.unknown_of(record):
+        assert missing in words
+    for caution in cautions_about("general"):
+        assert caution[:60] in words
+
+
+def test_unknown_lists_what_was_not_found_and_what_is_silent():
+    record = sample_record("02-terse-ring")
+    from notereader.desktop import steps
+    from notereader.record import Address
+
+    knot = Address("repairs", "ring", "FDP", None, "glide")
+    record.put(knot, steps.mark_silent(record, knot).changes[0].after)
+    assert "ring FDP: glide after repair (note silent)" in export.unknown_of(record)
+
+
+def test_the_dialog_says_what_is_not_confirmed_and_copies(qtbot):
+    worker = Worker("test")
+    dialog = ExportDialog(sample_record("02-terse-ring"), "ring", worker)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert "only proposed by the program" in dialog.state.text()
+    dialog.with_text.setChecked(False)
+    qtbot.mouseClick(dialog.copy, Qt.MouseButton.LeftButton)
+    copied = json.loads(QGuiApplication.clipboard().text())
+    assert "text" not in copied["note"]
+    assert load_record(copied).operation["side"].value == "right"
+    worker.finish()
+
+
+def test_saving_and_failing_to_save_are_said_in_words(qtbot, tmp_path, monkeypatch):
+    worker = Worker("test")
+    dialog = ExportDialog(confirmed(), "ring", worker)
+    qtbot.addWidget(dialog)
+    chosen = [tmp_path / "summary.pdf"]
+    monkeypatch.setattr("PySide6.QtWidgets.QFileDialog.getSaveFileName", lambda *_: (str(chosen[0]), ""))
+    qtbot.mouseClick(dialog.summary, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "Saved as summary.pdf" in dialog.told.text(), timeout=10_000)
+    assert chosen[0].read_bytes().startswith(b"%PDF")
+    chosen[0] = tmp_path / "missing" / "record.json"
+    qtbot.mouseClick(dialog.save, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: "could not be saved" in dialog.told.text(), timeout=10_000)
+    worker.finish()
+
+
+@pytest.mark.parametrize(
+    ("title", "name"),
+    [
+        ("ring-zone2.txt", "ring-zone2.json"),
+        ("Pasted 2031-03-14 10:32", "Pasted-2031-03-14-10-32.json"),
+        ("../../etc", "etc.json"),
+        ("???", "record.json"),
+    ],
+)
+def test_names_of_files(title, name):
+    assert file_name(title, ".json") == name
