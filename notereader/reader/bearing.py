@@ -59,6 +59,7 @@ class Setting:
     focus: tuple[Target, ...] = ()  # tendons in focus when the sentence begins
     after: tuple[Target, ...] = ()  # tendons in focus when it ends
     after_digits: tuple[str, ...] = ()
+    relabelled: bool = False  # a digit was named since the last tendon: its deep flexor is meant
     wide: tuple[str, ...] = ()  # tendons last named as 'all three FDP', whatever the digit
 
 
@@ -74,13 +75,14 @@ def bearing(doc: Doc) -> Doc:
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
+    relabelled = False
     rows = page.rows
     settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows, settings_of_rows)
         groups.sort(key=lambda g: g.i)
-        setting = Setting(sentence, groups, digits, focus, wide=wide)
+        setting = Setting(sentence, groups, digits, focus, wide=wide, relabelled=relabelled)
         _note_rows(sentence, groups, rows, settings_of_rows)
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
@@ -89,6 +91,7 @@ def bearing(doc: Doc) -> Doc:
             digits, focus = _moved(page, setting)
             named = [g for g in groups if g.tendons or g.digits]
             if named:
+                relabelled = not named[-1].tendons
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
@@ -107,9 +110,10 @@ def _note_rows(sentence: Sentence, groups: list[Group], rows: list[Row], known: 
 
 def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[str, list[Group]]) -> list[Group]:
     """Read 'Lines 1 and 3:' and a number at the start of a remark as the tendons of those rows of the grid."""
-    if not known or any(sentence.i < row.j and row.i < sentence.j for row in rows):
-        return []
     words = page.words
+    in_row = any(sentence.i < row.j and row.i < sentence.j for row in rows)
+    if not known or (in_row and words[sentence.i] not in ("as", "like", "same")):
+        return []
     found: list[Group] = []
     k = sentence.i
     while k < sentence.j:
@@ -177,6 +181,8 @@ def _number_digits(page: Page) -> None:
             if joined and words[k] in (",", "and", "&", "-", "+", "to", "/") and k + 1 < count and words[k + 1] in _NUMBERED:
                 k += 1
                 continue
+            if page.breaks[k] >= Break.COLUMN:
+                break
             if words[k] in _NUMBERED and k not in taken and (k > m.j or m.kind == "tendon") and _ends_number(page, k):
                 made.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
                 k += 1
@@ -432,6 +438,11 @@ def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str 
             continue
         after = chunks[n + 1] if n + 1 < len(chunks) else []
         digits = held if digit_first else [value for _, value, _ in after]
+        ends = n + 2 < len(chunks) and n + 3 >= len(chunks) and all(t in ("FDP", "FDS") for _, t, _ in chunks[n + 2])
+        if not digit_first and len(digits) > 1 and ends:
+            lent = digits.pop()
+            pairs += [_fit(lent, tendon, slip) for _, tendon, slip in chunks[n + 2]]
+            chunks[n + 2] = [("digit", lent, None)]
         for digit in digits or [None]:
             pairs += [_fit(digit, tendon, slip) for _, tendon, slip in chunk]
         if digit_first and not held:

@@ -7,6 +7,7 @@ the skin, once the run before it holds a finding.
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.bearing import index_words
 from notereader.reader.page import Mention, Page, Sentence, page_of
 
 _LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
@@ -21,6 +22,7 @@ _GLUE = frozenset("of to in on at for with by under over from near between throu
 def breaths(doc: Doc) -> Doc:
     """Cut unpunctuated runs of words into sentences. RETURNS the same Doc."""
     page = page_of(doc)
+    index_words(page)
     by_word: dict[int, Mention] = {}
     for m in page.mentions:
         by_word.setdefault(m.i, m)
@@ -73,6 +75,9 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
 
 def _tied(page: Page, k: int) -> bool:
     """Tell whether the word before is part of the same name: 'index FDP', 'partial FDS'."""
+    here = next((m for m in page.mentions if m.i == k), None)
+    if here is not None and here.kind == "digit" and here.j - here.i > 1 and k - 1 in page.tendon_words:
+        return False
     return any(m.i <= k - 1 < m.j and m.kind in ("digit", "tendon", "extent", "slip", "border", "side", "quantifier") and (m.kind != "extent" or page.words[k - 1] in ("complete", "partial")) for m in page.mentions)
 
 

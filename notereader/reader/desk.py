@@ -71,7 +71,8 @@ class Desk:
         *reasons: str,
         implied: bool = False,
     ) -> None:
-        """Lay down a finding."""
+        """Lay down a finding. Words of a grid's label prove it together with their cell."""
+        spans = [span if span[0] < span[1] else (scene.sentence.i, scene.sentence.j) for span in spans]
         self.findings.append(
             Finding(
                 group, entry, name, value, spans, rule, scene.header, implied, list(reasons), spans[0][0],
@@ -151,6 +152,9 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     if wanted and len(wanted) > 1 and len({t.digit for t in near}) < len(wanted):
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
+    deep_near = [t for t in (near or possible) if t.tendon in ("FDP", "FPL")]
+    if scene.setting.relabelled and wanted is None and deep_near:
+        near = [t for t in deep_near if not scene.setting.digits or t.digit in scene.setting.digits] or near
     if near:
         return near, ""
     if len(possible) == 1:

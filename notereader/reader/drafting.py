@@ -136,6 +136,7 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
     if "treatment" not in fields and any(n in fields for n in ("strands", "stitch", "size")) and extent != "intact":
         first = next(fields[n][0] for n in ("stitch", "strands", "size") if n in fields)
         fields["treatment"] = [replace(first, field="treatment", value="repaired", rule="a core suture was placed")]
+    _drop_carried(fields)
     treatment = _choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
     if extent == "intact":
         for name in list(fields):
@@ -153,6 +154,15 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
     if extent == "complete":
         fields.pop("extent_percent", None)
     _imply(fields)
+
+
+def _drop_carried(fields: dict[str, list[Finding]]) -> None:
+    """'Left it' without a name yields to a core suture told of the same tendon."""
+    if "treatment" not in fields or not any(n in fields for n in ("strands", "stitch")):
+        return
+    kept = [f for f in fields["treatment"] if not (f.carried and f.value in _UNREPAIRED)]
+    first = next(fields[n][0] for n in ("stitch", "strands") if n in fields)
+    fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule="a core suture was placed")]
 
 
 def _imply(fields: dict[str, list[Finding]]) -> None:

@@ -274,7 +274,7 @@ def _soft_lines(page: Page, lines: list[_Line], edges: set[int]) -> set[int]:
         last = page.words[line.i - 1]
         fits = before.room > page.ends[line.i] - page.starts[line.i] + 1
         if page.breaks[line.i] == Break.BLANK:
-            goes_on = lower and last not in _ENDERS and last != ":"
+            goes_on = False
         elif last in _CONNECTORS:
             goes_on = True
         elif line.prose:

@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
-from notereader.reader.page import Mention, Page, page_of
+from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
 from notereader.vocabulary.terms import Term, terms
 
@@ -49,6 +49,8 @@ class Mentions:
         self.rescue.apply(page, doc)
         found: dict[str, list[Mention]] = {"mentions": [], "headings": [], "cues": [], "elements": []}
         for key, i, j in self.matcher(page.rescued or doc):
+            if j - i > 1 and any(page.breaks[k] == Break.COLUMN for k in range(i + 1, j)):
+                continue
             for meaning in self.meanings[key]:
                 if meaning.exact and not _as_written(page, i, j, meaning.exact):
                     continue

@@ -57,7 +57,7 @@ class Scene:
     @property
     def header(self) -> bool:
         """True where the sentence stands in the lists of titles and diagnoses."""
-        return self.sentence.section in ("procedure", "diagnosis", "zone", "digit")
+        return self.sentence.section in ("procedure", "diagnosis")
 
     def of(self, *kinds: str) -> list[Mention]:
         """Return the mentions of the kinds given."""
@@ -162,7 +162,7 @@ def _subjects(scene: Scene) -> list[Subject]:
 
 def is_landmark(scene: Scene, mention: Mention) -> bool:
     """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
-    if mention.kind == "role" and mention.value != "sheath":
+    if mention.kind == "role" and "skin" in scene.words(mention.i, mention.j):
         return False
     k = mention.i - 1
     first = scene.sentence.i
@@ -175,6 +175,8 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
         before = [m for m in scene.mentions if m.kind == "pulley" and m.j <= mention.i and mention.i - m.j <= 2]
         if before:
             return is_landmark(scene, before[-1])
+    if mention.kind == "role" and word in ("in", "for"):
+        return True
     return word in _LANDMARK and word != "to"
 
 

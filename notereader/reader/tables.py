@@ -74,19 +74,27 @@ def _lines(page: Page) -> list[_Line]:
     lines = []
     for i, j in zip(starts, [*starts[1:], len(page.words)], strict=True):
         line = _Line(i, j)
-        _cut_cells(page, line)
+        _cut_cells(page, line, [])
         lines.append(line)
     return lines
 
 
-def _cut_cells(page: Page, line: _Line) -> None:
+def _new_cell(page: Page, k: int, origin: int, columns: list[int]) -> bool:
+    """Tell whether a cell begins at word k: after a column of space, or right under the start of a title."""
+    if page.breaks[k] == Break.COLUMN:
+        return True
+    return page.breaks[k] == Break.SPACE and page.starts[k] - origin in columns
+
+
+def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
     """Cut a line into cells at bars or at columns of space."""
+    line.cells, line.starts, line.ends = [], [], []
     bars = page.words[line.i : line.j].count("|")
     origin = page.text.rfind("\n", 0, page.starts[line.i]) + 1
     first = line.i
     for k in range(line.i, line.j + 1):
         at_bar = k < line.j and page.words[k] == "|"
-        gap = k < line.j and bars < 2 and page.breaks[k] == Break.COLUMN and k > first
+        gap = k < line.j and bars < 2 and k > first and _new_cell(page, k, origin, columns)
         if k == line.j or at_bar or gap:
             if k > first:
                 line.cells.append((first, k))
@@ -114,7 +122,9 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         if len(line.cells) < 2 and not (body and page.words[line.i] in ("index", "middle", "ring", "small", "little", "thumb", "long")):
             break
         body.append(line)
-    return body if body else []
+    for line in body:
+        _cut_cells(page, line, title.starts[1:])
+    return body
 
 
 def _digit_titles(page: Page, title: _Line) -> int:

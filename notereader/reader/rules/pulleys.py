@@ -1,220 +1,481 @@
 """What was found of and done to each pulley; the last thing done wins."""
 
+from bisect import bisect_right
+from dataclasses import dataclass, field
+
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
+from notereader.reader.rules.attach import Attachment, Thing, others
 from notereader.reader.scene import Scene, digits_at, is_landmark
 from notereader.record.values import Value
 
 _THUMB_ONLY = frozenset(["oblique", "variable"])
+_FINGER_ONLY = frozenset(["A3", "A4", "A5", "C1", "C2", "C3"])
 _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "anaesthesia", "blood_loss", "specimens"])
-_GLUE = frozenset("and , & + / or the both together with pulleys pulley as well to also a -".split())
-_PART_WORDS = {"distal": "distal", "distally": "distal", "dist": "distal", "proximal": "proximal", "proximally": "proximal", "prox": "proximal", "middle": "middle", "central": "middle", "far": "distal", "near": "proximal"}
-_PART_OF = frozenset("part bit half edge third thirds two one quarter quarters portion end margin lip mm of fibres fibers third, segment percent % . - the 1/3 2/3 1/2 three aspect".split())
+_GLUE = frozenset("and , & + / or the both a together with pulleys pulley as well to also - its my along through up".split())
+_RANGE = frozenset(["to", "through", "-"])
+_PARTS = {
+    **dict.fromkeys(("distal", "distally", "dist", "far", "leading"), "distal"),
+    **dict.fromkeys(("proximal", "proximally", "prox", "near"), "proximal"),
+    **dict.fromkeys(("middle", "central"), "middle"),
+}
+_PART_NOUNS = frozenset(
+    "part bit half edge rim lip border third thirds quarter quarters portion end margin segment fibres fibers aspect "
+    "side slit tear rent split remnant remnants remains remainder rest remaining strands bands cm mm pulley fifth".split()
+)
+_PART_LEADS = frozenset("most two one three four . of % the edge and".split())
 _ANNULAR = ("A1", "A2", "A3", "A4", "A5")
+_DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed"])
+_OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
+# How a word of the other lists reads where it is said of a pulley.
+_READ_AS = {
+    ("extent", "complete"): "injured",
+    ("extent", "partial"): "injured",
+    ("extent", "intact"): "intact",
+    ("hurt", "hurt"): "injured",
+    ("deed", "repaired"): "repaired",
+    ("deed", "excised"): "excised",
+    ("deed", "trimmed"): "trimmed",
+    ("restored", "trimmed"): "trimmed",
+}
+_OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyartery", "bone", "fracture")
+_UNSURE = frozenset("may might would should will shall can if".split())
+_AGENTS_OF_CARE = frozenset("surgeon operator consultant registrar fellow scissors scalpel venting plasty same use".split())
+_ALSO = frozenset("also too likewise ditto same similarly idem so".split())
+_PRONOUNS = frozenset("it this that they both these neither them".split())
+# What may be said of a tendon or a wound as well; a pronoun is believed for these only where nothing else was named.
+_SHARED = frozenset(["intact", "injured", "repaired", "excised", "trimmed"])
+
+
+@dataclass(slots=True)
+class _Group:
+    """Pulleys named together, with the words that speak of them."""
+
+    mentions: list[Mention]
+    values: list[str]
+    actions: list[Mention] = field(default_factory=list)
+
+    @property
+    def i(self) -> int:
+        return self.mentions[0].i
+
+    @property
+    def j(self) -> int:
+        return self.mentions[-1].j
 
 
 def pulleys(desk: Desk, scene: Scene) -> None:
-    """Find the state of every pulley named in a sentence."""
+    """Find the state of every pulley named in a sentence, or spoken of as 'it' or 'both' right after."""
     if scene.sentence.section in _SKIP:
         return
     _all_annular(desk, scene)
-    groups = _pulley_groups(scene)
+    groups, places = _named(scene)
+    words = [_as_pulley_word(m) for m in _pulley_words(scene)]
+    _attach(scene, groups, places, words)
+    _same_again(scene, groups)
     for group in groups:
-        if not scene.told(group[0].i):
-            continue
-        action = _action(desk, scene, group, groups)
+        action = _strongest(scene, group.actions)
         if action is not None:
             _lay(desk, scene, group, action)
-    if not groups:
-        _pronoun(desk, scene)
+    if not groups and not places:
+        _pronoun(desk, scene, words)
     else:
+        last = (groups or places)[-1]
         desk.last_pulley_end = scene.sentence.j
-        desk.last_pulleys = [(m.value, _digits(scene, m)) for m in groups[-1]]
+        desk.last_pulleys = [(value, _digits(desk, scene, last.mentions[0], value)) for value in last.values]
 
 
-def _pulley_groups(scene: Scene) -> list[list[Mention]]:
-    """Return the pulleys of a sentence, those named together as one group; landmarks are left out."""
-    groups: list[list[Mention]] = []
-    mentions = [m for m in scene.of("pulley", "pulley?")]
-    beside = any(m.kind == "pulley" and (m.value in _THUMB_ONLY or "thumb" in _digits(scene, m)) for m in mentions) or _names_fpl(scene)
-    for mention in mentions:
-        if mention.kind == "pulley?" and not (beside or len(mentions) > 1 or _bare_thumb(scene, mention)):
-            continue
-        if is_landmark(scene, mention):
-            continue
-        if groups and mention.i - groups[-1][-1].j <= 4 and all(w in _GLUE for w in scene.words(groups[-1][-1].j, mention.i)):
-            groups[-1].append(mention)
+# --- which pulleys
+
+
+def _named(scene: Scene) -> tuple[list[_Group], list[_Group]]:
+    """Return the pulleys of a sentence, those named together as one group, and those that are only landmarks."""
+    groups: list[_Group] = []
+    places: list[_Group] = []
+    for mention in _mentions(scene):
+        if is_landmark(scene, mention) or _is_place(scene, mention):
+            places.append(_Group([mention], [mention.value]))
+        elif groups and _glued(scene, groups[-1], mention) and not _parted(scene, groups[-1].j, mention.i):
+            groups[-1].values += _between(scene, groups[-1], mention)
+            groups[-1].mentions.append(mention)
         else:
-            groups.append([mention])
-    return groups
+            groups.append(_Group([mention], [mention.value]))
+    return groups, places
 
 
-def _names_fpl(scene: Scene) -> bool:
-    return any(t.tendon == "FPL" for t in scene.setting.focus) or "thumb" in scene.setting.digits
+def _mentions(scene: Scene) -> list[Mention]:
+    """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
+    found = scene.of("pulley", "pulley?")
+    sure = any(m.kind == "pulley" for m in found)
+    thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
+    thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
+    kept = [m for m in found if m.kind == "pulley" or (sure and len(found) > 1) or (thumb and _stands_alone(scene, m))]
+    return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
 
 
-def _bare_thumb(scene: Scene, mention: Mention) -> bool:
-    return "thumb" in scene.setting.digits and scene.next_word(mention.j) in ("was", "kept", "preserved", "intact", "left", "and", "pulley", "released", "opened", "cut", "is", "divided")
+def _stands_alone(scene: Scene, m: Mention) -> bool:
+    after = scene.next_word(m.j)
+    return after in ("was", "kept", "preserved", "intact", "left", "and", "pulley", "released", "opened", "cut", "is",
+                     "divided", "spared", "excised", ":", ",", ".", "")  # fmt: skip
 
 
-def _action(desk: Desk, scene: Scene, group: list[Mention], groups: list[list[Mention]]) -> Mention | None:
-    """Return the word that says what became of a group of pulleys: after it up to the next pulleys, else before it."""
-    i, j = group[0].i, group[-1].j
-    following = next((g[0].i for g in groups if g[0].i >= j), scene.sentence.j)
-    preceding = next((g[-1].j for g in reversed(groups) if g[-1].j <= i), scene.sentence.i)
-    candidates = [m for m in scene.of("opened") if scene.told(m.i)]
-    after = [m for m in candidates if j <= m.i < following and not _other_subject(scene, j, m.i)]
-    before = [m for m in candidates if preceding <= m.i and m.j <= i and _leads_to(scene, m, i)]
-    if before and (not after or i - before[-1].j <= after[0].i - j or _of_link(scene, before[-1], i)):
-        return _strongest(before[-1:], scene)
-    return _strongest(after, scene) if after else None
+def _glued(scene: Scene, group: _Group, mention: Mention) -> bool:
+    between = scene.words(group.j, mention.i)
+    return len(between) <= 4 and all(w in _GLUE for w in between)
 
 
-def _of_link(scene: Scene, m: Mention, i: int) -> bool:
-    between = scene.words(m.j, i)
-    return bool(between) and between[0] == "of" and len(between) <= 5
+def _parted(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether a column of space parts two pulleys: 'A1     A2     A3' are titles."""
+    return any(scene.page.breaks[k] == Break.COLUMN for k in range(i, j + 1)) and i == j
 
 
-def _other_subject(scene: Scene, i: int, k: int) -> bool:
-    """Tell whether another structure takes over between a pulley and a later word."""
-    for s in scene.subjects:
-        if i <= s.i < k and s.kind in ("tendon", "structure", "sided", "bundle", "role", "anynerve", "bone", "fracture"):
-            words = scene.words(s.i - 2, s.i) if s.i >= 2 else []
-            if any(w in ("to", "for", "of", "allow", "deliver", "let", "under", "over", "around") for w in words):
-                continue
-            if s.group is not None and s.group.generic:
-                continue
-            return True
-    return False
+def _between(scene: Scene, group: _Group, mention: Mention) -> list[str]:
+    """Return the pulley to add to a group, with those a range passes over: 'A1 through A4'."""
+    words = scene.words(group.mentions[-1].j, mention.i)
+    first, last = group.values[-1], mention.value
+    ranged = bool(words) and words[-1] in _RANGE and first in _ANNULAR and last in _ANNULAR
+    if ranged and _ANNULAR.index(first) < _ANNULAR.index(last):
+        return list(_ANNULAR[_ANNULAR.index(first) + 1 : _ANNULAR.index(last) + 1])
+    return [last]
 
 
-def _leads_to(scene: Scene, m: Mention, i: int) -> bool:
-    """Tell whether an action word before the pulleys governs them: 'I released A3', 'venting of A4', 'A1 release'."""
-    between = scene.words(m.j, i)
-    if len(between) > 7 or any(w in (",", ";", ".", "but", "then", ":") for w in between):
-        return False
-    if any(s for s in scene.subjects if m.j <= s.i < i and s.kind in ("tendon", "structure", "sided", "role")):
-        return False
-    return not any(w in ("at", "under", "beyond", "beneath", "past", "near", "between", "by", "until") for w in between)
+def _is_place(scene: Scene, mention: Mention) -> bool:
+    """Tell whether only a place is named: 'the entrance of A2', 'the A2 entrance', 'the A1 region'."""
+    after = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
+    if any(w in ("entrance", "mouth", "level", "region", "area", "entry", "exit") for w in after):
+        return True
+    before = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
+    return any(w in ("entrance", "mouth", "level", "catching", "caught", "snagging", "catches", "entered") for w in before)
 
 
-def _strongest(mentions: list[Mention], scene: Scene) -> Mention:
-    """Of the words for one pulley the last deed wins; how it was found gives way; 'over its full length' makes a release."""
-    deeds = [m for m in mentions if m.value not in ("intact", "injured")]
-    full = [m for m in deeds if m.value == "released"]
-    if full and all(m.value in ("released", "vented") for m in deeds):
+# --- which words speak of them
+
+
+def _pulley_words(scene: Scene) -> list[Mention]:
+    """Return the words of a sentence that may say what was found of or done to a pulley, one for each span."""
+    best: dict[tuple[int, int], Mention] = {}
+    for m in scene.mentions:
+        if m.kind == "opened" or (m.kind, m.value) in _READ_AS:
+            known = best.get((m.i, m.j))
+            if known is None or (m.kind == "opened" and known.kind != "opened"):
+                best[(m.i, m.j)] = m
+    return [m for m in best.values() if scene.told(m.i)]
+
+
+def _as_pulley_word(m: Mention) -> Mention:
+    return m if m.kind == "opened" else Mention("opened", _READ_AS[(m.kind, m.value)], m.i, m.j)
+
+
+def _attach(scene: Scene, groups: list[_Group], places: list[_Group], words: list[Mention]) -> None:
+    """Give every word to the pulleys it speaks of."""
+    things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
+    beside = [Thing(p.i, p.j) for p in places]
+    attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], _PART_NOUNS)
+    for word in words:
+        back = attachment.touches_back(word)
+        if back is not None and back.n >= 0 and len(groups[back.n].mentions) > 1:
+            _split(scene, groups, back.n, word, words)
+    things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
+    attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], _PART_NOUNS)
+    for word in words:
+        for n in attachment.owners(word):
+            groups[n].actions.append(word)
+        _relative(scene, groups, places, word)
+
+
+def _split(scene: Scene, groups: list[_Group], n: int, word: Mention, words: list[Mention]) -> None:
+    """'I released A1 and A2 was preserved': the last pulley of a group is the subject of what follows."""
+    group = groups[n]
+    ahead = [w for w in words if w.j <= group.i and group.i - w.j <= 3 and w.value != word.value]
+    leads = any(scene.word_before(w.i) not in ("was", "were", "is", "are") for w in ahead)
+    if ahead and leads and scene.next_word(group.j) not in ("were", "are", "both") and len(group.values) == len(group.mentions):
+        last = _Group(group.mentions[-1:], group.values[-1:])
+        group.mentions, group.values = group.mentions[:-1], group.values[:-1]
+        groups.insert(n + 1, last)
+
+
+def _relative(scene: Scene, groups: list[_Group], places: list[_Group], word: Mention) -> None:
+    """'It sat at the A1, which I released': what follows 'which' is said of the landmark after all."""
+    for place in places:
+        between = scene.words(place.j, word.i)
+        if between[:1] == [","]:
+            between = between[1:]
+        if between[:1] == ["which"] and len(between) <= 5 and not any(g.j <= word.i and g.i > place.i for g in groups):
+            groups.append(_Group(place.mentions, place.values, [word]))
+            places.remove(place)
+            return
+
+
+def _same_again(scene: Scene, groups: list[_Group]) -> None:
+    """'A2 vented, A4 likewise', 'A2 was kept, as was A4': a pulley with no word of its own takes those of the one before."""
+    for before, group in zip(groups, groups[1:], strict=False):
+        after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
+        ahead = scene.words(max(before.j, group.i - 4), group.i)
+        alike = any(w in _ALSO for w in after) or ahead[-2:] in (["as", "was"], ["so", "was"], ["and", "so"])
+        if not group.actions and before.actions and alike:
+            group.actions = list(before.actions)
+
+
+# --- what they say
+
+
+def _strongest(scene: Scene, words: list[Mention]) -> Mention | None:
+    """Return the word that decides: the last deed; what was found only where nothing was done."""
+    stated = [(m, value) for m in words if (value := _state(scene, m)) is not None]
+    if not stated:
+        return None
+    deeds = [(m, value) for m, value in stated if value in _DEEDS]
+    full = [m for m, value in deeds if value == "released"]
+    if full and all(value in ("released", "vented") for _, value in deeds):
         return full[-1]
-    chosen = deeds or mentions
-    real = [m for m in chosen if not scene.negated(m.i, m.j, 3) or m.value == "intact"]
-    return (real or chosen)[-1] if deeds else chosen[0]
+    rebuilt = [m for m, value in deeds if value == "reconstructed"]
+    if rebuilt and deeds[-1][1] == "repaired":
+        return rebuilt[-1]
+    if deeds:
+        return deeds[-1][0]
+    hurt = [m for m, value in stated if value == "injured"]
+    return hurt[0] if hurt else stated[0][0]
 
 
-def _lay(desk: Desk, scene: Scene, group: list[Mention], action: Mention) -> None:
-    value = _state(scene, action)
-    if value is None:
-        return
-    i, j = min(group[0].i, action.i), max(group[-1].j, action.j)
-    if value == "vented" and any(i - 3 <= m.i and m.j <= j + 8 and scene.part(m.i)[0] <= j for m in scene.of("fully")):
-        value = "released"
-    span = (i, j) if j - i <= 24 else (action.i, action.j)
-    share = _share(scene, group, action) if value in ("vented", "trimmed", "released", "excised", "injured", "repaired") else {}
-    if value == "vented" and share.get("extent_percent") == 100:
-        value, share = "released", {}
-    if value in ("released", "excised") and "extent_percent" in share:
-        value = "vented" if value == "released" else "trimmed"
-    for mention in group:
-        for digit in _digits(scene, mention, _known_digits(desk, mention)):
-            _put(desk, scene, digit, mention.value, "finding", value, span, f"pulley {value}")
-            if value in ("vented", "trimmed"):
-                for name, figure in share.items():
-                    _put(desk, scene, digit, mention.value, name, figure, span, f"how much of the pulley was {value}")
-
-
-def _put(desk: Desk, scene: Scene, digit: str | None, pulley: str, name: str, value: Value, span: tuple[int, int], rule: str) -> None:
-    digit = "thumb" if pulley in _THUMB_ONLY else None if pulley == "flexor retinaculum" else digit
-    desk.add(scene, "pulleys", (digit, pulley, None), name, value, [span], rule)
-
-
-def _state(scene: Scene, action: Mention) -> str | None:
-    """Return what became of a pulley; a negated opening is an intact pulley, a negated 'intact' says nothing sure."""
-    word = " ".join(scene.words(action.i, action.j))
-    negated = scene.negated(action.i, action.j, 4) and not word.startswith(("not", "never", "no ", "un"))
-    if action.value == "intact":
-        if word in ("left", "was left") and scene.next_word(action.j) not in ("", ".", ",", ";", "alone", "intact", "in", "and", "as", "closed"):
-            return None
-        return None if negated else "intact"
+def _state(scene: Scene, m: Mention) -> str | None:
+    """Return what a word says of a pulley; a negated opening is an intact pulley, other negations say nothing sure."""
+    words = scene.words(m.i, m.j)
+    word = " ".join(words)
+    if _uncertain(scene, m):
+        return None
+    if m.value == "intact":
+        return _kept(scene, m, word)
+    negated = scene.negated(m.i, m.j, 4) and not word.startswith(("not", "never", "no ", "un"))
     if negated:
-        return "intact" if action.value in ("vented", "released", "excised", "trimmed") else None
-    if action.value == "vented" and word in ("cut", "divided", "released", "release"):
-        if word == "cut":
-            return "injured"
-        return _whole_or_part(scene, action)
-    return action.value
+        further = {"further", "more", "again"} & set(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
+        return "intact" if m.value in _OPENINGS and not further else None
+    if m.value in ("vented", "released") and _by_accident(scene, m):
+        return "injured"
+    if m.value == "vented" and words[-1] in ("cut", "divided", "released", "release", "dividing", "divide", "slit through"):
+        return _cut_or_opened(scene, m, words[-1])
+    return m.value
 
 
-def _whole_or_part(scene: Scene, action: Mention) -> str:
-    """'released' and 'divided' alone mean the whole length; with a share or a length only that much."""
-    first, last = scene.part(action.i)
-    words = scene.words(max(first, action.i - 10), min(last, action.j + 8))
-    if any(w in _PART_WORDS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):
+def _uncertain(scene: Scene, m: Mention) -> bool:
+    """Tell whether a deed was only possible: 'may have to vent A2', 'would have been excised'."""
+    before = scene.words(max(scene.sentence.i, m.i - 4), m.i)
+    if m.value == "intact" or m.value == "injured":
+        return False
+    if scene.page.words[m.i] in ("open",) and scene.word_before(m.i) not in ("to", "i", "we"):
+        return True
+    return bool(_UNSURE & set(before)) or before[-2:-1] == ["could"] and before[-1:] == ["have"]
+
+
+def _kept(scene: Scene, m: Mention, word: str) -> str | None:
+    """Return 'intact' for words that say so; 'left' alone needs a word like 'alone' or the end of the clause."""
+    if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "never", "no ", "un", "was not", "were not")):
+        return None
+    if word == "alone":
+        return "intact" if {"left", "leave", "leaving"} & set(scene.words(max(scene.sentence.i, m.i - 9), m.i)) else None
+    if word in ("left", "was left"):
+        closing = ("", ".", ",", ";", "alone", "intact", "in", "and", "as", "closed")
+        return "intact" if scene.next_word(m.j) in closing and not _hurt_before(scene, m) else None
+    return "intact"
+
+
+def _hurt_before(scene: Scene, m: Mention) -> bool:
+    return any(h.value in ("injured", "vented") and h.j <= m.i for h in scene.of("opened"))
+
+
+def _by_accident(scene: Scene, m: Mention) -> bool:
+    """Tell whether the wound did it: 'split by the glass', 'already divided', 'the blade had slit A2'."""
+    after = scene.words(m.j, min(m.j + 5, scene.sentence.j))
+    if "by" in after:
+        k = after.index("by")
+        noun = after[k + 1 : k + 4]
+        if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _AGENTS_OF_CARE:
+            return True
+    before = scene.words(max(scene.sentence.i, m.i - 4), m.i)
+    if {"already", "found"} & set(before):
+        return True
+    wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
+    return bool(wounding) and bool({"had", "has"} & set(before) or wounding[-1].j == m.i)
+
+
+def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
+    """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
+    before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
+    if word == "cut" and not {"i", "we", "to"} & set(before) and scene.sentence.section != "procedure":
+        return "injured"
+    return _whole_or_part(scene, m)
+
+
+def _whole_or_part(scene: Scene, m: Mention) -> str:
+    """Return 'released' for a whole division, 'vented' where a share, a length or a part is named."""
+    first, last = scene.part(m.i)
+    words = scene.words(max(first, m.i - 10), min(last, m.j + 8))
+    if any(w in _PARTS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):
         return "vented"
     if any(q.unit in ("%", "mm") and first <= q.i < last for q in scene.quantities):
         return "vented"
     return "released"
 
 
-def _share(scene: Scene, group: list[Mention], action: Mention) -> dict[str, Value]:
-    """Return how much of the pulley was opened and which part."""
+# --- how much
+
+
+def _lay(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
+    """Lay down what became of a group of pulleys."""
+    value = _state(scene, action)
+    if value is None:
+        return
+    low, high = _reach(scene, group, action)
+    if value == "vented" and _in_full(scene, low, high):
+        value = "released"
+    share = _share(scene, low, high) if value in (*_OPENINGS, "injured", "repaired") else {}
+    if value == "vented" and share.get("extent_percent") == 100:
+        value, share = "released", {}
+    if value == "released" and "extent_percent" in share:
+        value = "vented"
+    if value == "excised" and share and not _in_full(scene, low, high):
+        value = "trimmed"
+    if value in ("vented", "trimmed") and "part" not in share and "there" in scene.words(low, high):
+        share |= _part_before(desk, scene, group)
+    i, j = min(group.i, action.i), max(group.j, action.j)
+    span = (i, j) if j - i <= 24 else (action.i, action.j)
+    for name in group.values:
+        for digit in _digits(desk, scene, group.mentions[0], name):
+            _put(desk, scene, digit, name, value, share if value in ("vented", "trimmed") else {}, span)
+
+
+def _put(
+    desk: Desk, scene: Scene, digit: str | None, pulley: str, value: str, share: dict[str, Value], span: tuple[int, int]
+) -> None:
+    digit = "thumb" if pulley in _THUMB_ONLY else None if pulley == "flexor retinaculum" else digit
+    entry = (digit, pulley, None)
+    desk.add(scene, "pulleys", entry, "finding", value, [span], f"pulley {value}")
+    for name, figure in share.items():
+        desk.add(scene, "pulleys", entry, name, figure, [span], f"how much of the pulley was {value}")
+
+
+def _reach(scene: Scene, group: _Group, action: Mention) -> tuple[int, int]:
+    """Return the words around pulleys and action in which a share of them may be told."""
+    i, j = min(group.i, action.i), max(group.j, action.j)
+    low, high = max(scene.sentence.i, i - 8), min(scene.sentence.j, j + 9)
+    words = scene.page.words
+    low = max([low, *(k + 1 for k in range(low, i) if words[k] in (".", ";", "but", ":") and words[k - 1] not in _PARTS)])
+    commas = [k + 1 for k in range(low, i) if words[k] == "," and k < i - 4]
+    low = max([low, *commas, *(m.j for m in scene.of("pulley", "opened") if m.j <= i and m.j > low)])
+    stops = [k for k in range(j, high) if words[k] in (".", ";", "but", "to") and words[k - 1] not in _PARTS]
+    later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
+    return low, min([high, *stops, *later])
+
+
+def _in_full(scene: Scene, low: int, high: int) -> bool:
+    """Tell whether the words reach over the whole length: 'over its full length', 'from end to end'."""
+    return any(low - 3 <= m.i and m.i < high for m in scene.of("fully"))
+
+
+def _share(scene: Scene, low: int, high: int) -> dict[str, Value]:
+    """Return how much of the pulley was opened or cut away, and which part."""
     found: dict[str, Value] = {}
-    i, j = min(group[0].i, action.i), max(group[-1].j, action.j)
-    low, high = max(scene.sentence.i, i - 8), min(scene.sentence.j, j + 8)
-    low = max([low, *(k + 1 for k in range(low, i) if scene.page.words[k] in (".", ";", "but") or (scene.page.words[k] == "," and k < i - 4))])
-    high = min([high, *(k for k in range(j, high) if scene.page.words[k] in (".", ";", "but"))])
-    later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group]
-    high = min([high, *later])
     for q in scene.quantities:
         if not low <= q.i < high or q.high is None:
             continue
-        if q.unit == "%" and "extent_percent" not in found:
-            found["extent_percent"] = q.high
-        elif q.unit == "mm" and "extent_mm" not in found and q.high <= 30:
-            found["extent_mm"] = q.high
+        if q.unit == "%":
+            found.setdefault("extent_percent", q.high)
+        elif q.unit == "mm" and q.high <= 30 and not {"wide", "strip", "ribbon"} & set(scene.words(q.j, q.j + 2)):
+            found.setdefault("extent_mm", q.high)
     for m in scene.of("fraction"):
-        if low <= m.i < high and "extent_percent" not in found:
-            found["extent_percent"] = float(m.value)
-    for k in range(low, high):
-        word = scene.page.words[k]
-        after = scene.page.words[k + 1] if k + 1 < len(scene.page.words) else ""
-        if after == "." and word in ("dist", "prox") and k + 2 < len(scene.page.words):
-            after = scene.page.words[k + 2]
-        if word in _PART_WORDS and (after in _PART_OF or (k + 1 < high and scene.page.words[k - 1] in ("its", "the", "of") and after in _PART_OF)):
-            found.setdefault("part", _PART_WORDS[word])
+        if low <= m.i < high:
+            found.setdefault("extent_percent", float(m.value))
+    part = _part(scene, low, high)
+    if part:
+        found["part"] = part
     if "extent_percent" not in found and _third(scene, low, high):
         found["extent_percent"] = 33.0
     return found
 
 
+def _part(scene: Scene, low: int, high: int) -> str:
+    """Return which part is named: 'its distal half', 'the proximal 4 mm of A4', 'opened distally'."""
+    words = scene.page.words
+    for k in range(low, high):
+        word = words[k]
+        if word not in _PARTS:
+            continue
+        after = next((w for w in words[k + 1 : min(k + 4, high)] if w != "."), "")
+        if word.endswith("ally") or after in _PART_NOUNS or after in _PART_LEADS or after[:1].isdigit():
+            return _PARTS[word]
+        if any(m.kind == "pulley" and m.i == k + 1 for m in scene.mentions) or any(m.i == k + 1 for m in scene.of("fraction")):
+            return _PARTS[word]
+    return ""
+
+
 def _third(scene: Scene, low: int, high: int) -> bool:
     words = scene.words(low, high)
-    return "third" in words and any(w in _PART_WORDS for w in words[: words.index("third")])
+    return "third" in words and any(w in _PARTS for w in words[: words.index("third")])
+
+
+def _part_before(desk: Desk, scene: Scene, group: _Group) -> dict[str, Value]:
+    """'It caught on the distal edge of A2. I vented A2 there': the part told just before."""
+    last = _scene_before(desk, scene)
+    for at in (scene, last):
+        if at is None:
+            continue
+        for m in at.of("pulley"):
+            if m.value in group.values and m not in group.mentions and m.i < group.i:
+                part = _part(at, max(at.sentence.i, m.i - 4), m.j)
+                if part:
+                    return {"part": part}
+    return {}
+
+
+def _scene_before(desk: Desk, scene: Scene) -> Scene | None:
+    n = bisect_right(desk.scenes, scene.sentence.i, key=lambda s: s.sentence.i) - 2
+    return desk.scenes[n] if n >= 0 else None
+
+
+# --- of which digit
+
+
+def _digits(desk: Desk, scene: Scene, mention: Mention, pulley: str) -> tuple[str | None, ...]:
+    """Return the digits a pulley is of; A3 and the like are never of a thumb."""
+    found = _digits_told(desk, scene, mention)
+    if pulley in _FINGER_ONLY and "thumb" in found:
+        rest = tuple(d for d in found if d != "thumb") or tuple(d for d in scene.every_digit if d != "thumb")
+        return rest if len(rest) == 1 or len(found) > 1 else (None,)
+    return found or (None,)
+
+
+def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
+    groups = scene.setting.groups
+    every = next((g for g in groups if g.every and not g.tendons and not g.digits), None)
+    if every is not None:
+        return _every(desk, scene, every.i)
+    beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
+    if beside:
+        return beside[0].digits
+    known = _known_digits(desk, mention)
+    if known and not any(g.digits for g in groups):
+        return known
+    return digits_at(scene, None, mention.i)
+
+
+def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
+    """'in all three fingers': the digits of the lists, or, where their number differs, those with a tendon cut."""
+    words = scene.words(max(scene.sentence.i, at - 4), at)
+    counts = {"both": 2, "two": 2, "three": 3, "four": 4}
+    wanted = next((counts[w] for w in words if w in counts), 0)
+    if not wanted or len(scene.every_digit) == wanted:
+        return scene.every_digit or (None,)
+    cut = tuple(dict.fromkeys(t.digit for t in desk.cut() if t.digit and t.digit != "thumb"))
+    return cut if len(cut) == wanted else scene.every_digit or (None,)
 
 
 def _known_digits(desk: Desk, mention: Mention) -> tuple[str | None, ...]:
-    """Return the one digit for which this pulley was already hurt or opened, if it is one."""
-    digits = {f.entry[0] for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value and f.value == "injured"}
-    return tuple(digits) if len(digits) == 1 else ()
+    """Return the one digit for which this pulley was already hurt, if it is one."""
+    known = [f for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value and f.value == "injured"]
+    digits = tuple(dict.fromkeys(f.entry[0] for f in known))
+    return digits if len(digits) == 1 else ()
 
 
-def _digits(scene: Scene, mention: Mention, known: tuple[str | None, ...] = ()) -> tuple[str | None, ...]:
-    if any(g.every and not g.tendons and not g.digits for g in scene.setting.groups):
-        return scene.every_digit or (None,)
-    found = digits_at(scene, None, mention.i)
-    own = [g for g in scene.setting.groups if g.digits and 0 <= g.i - mention.j <= 3]
-    if own:
-        found = own[0].digits
-    if not own and not any(g.digits for g in scene.setting.groups) and known:
-        return known
-    return found or (None,)
+# --- without a name
 
 
 def _all_annular(desk: Desk, scene: Scene) -> None:
@@ -225,24 +486,38 @@ def _all_annular(desk: Desk, scene: Scene) -> None:
             continue
         after = [m for m in scene.of("opened") if m.i >= mention.j and scene.told(m.i)]
         if after and _state(scene, after[0]) == "intact":
-            for digit in _digits(scene, mention):
+            for digit in _digits(desk, scene, mention, ""):
                 for pulley in _ANNULAR:
-                    _put(desk, scene, digit, pulley, "finding", "intact", (mention.i, after[0].j), "all annular pulleys intact")
+                    _put(desk, scene, digit, pulley, "intact", {}, (mention.i, after[0].j))
 
 
-def _pronoun(desk: Desk, scene: Scene) -> None:
-    """'Released it over its full length' after a sentence about a pulley."""
-    if not desk.last_pulleys or scene.sentence.i != desk.last_pulley_end:
+def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
+    """'Released it over its full length', 'Both were kept' right after a sentence about pulleys."""
+    if not desk.last_pulleys or scene.sentence.i != desk.last_pulley_end or not words:
         return
-    actions = [m for m in scene.of("opened") if scene.told(m.i) and m.value in ("released", "excised", "vented", "widened", "repaired", "reconstructed")]
-    if not actions or scene.setting.groups or actions[0].i - scene.sentence.i > 3:
+    before = _scene_before(desk, scene)
+    first = words[0].i - scene.sentence.i
+    opening = scene.words(scene.sentence.i, min(scene.sentence.i + 5, scene.sentence.j))
+    several = bool({"they", "both", "these", "neither", "them"} & set(opening))
+    if first > 5 or not _PRONOUNS & set(opening) or several != (len(desk.last_pulleys) > 1):
         return
-    words = scene.words(scene.sentence.i, scene.sentence.i + 6)
-    if "it" not in words and "this" not in words:
+    group = _Group([words[0]], [value for value, _ in desk.last_pulleys], words)
+    action = _strongest(scene, words)
+    clear = not scene.subjects and before is not None and not any(s.kind == "tendon" for s in before.subjects)
+    if action is None or (scene.setting.groups and not several) or (_state(scene, action) in _SHARED and not clear):
         return
-    value = _state(scene, _strongest(actions, scene))
-    for pulley, digits in desk.last_pulleys:
+    _lay_again(desk, scene, group, action)
+
+
+def _lay_again(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
+    """Lay down a state of the pulleys of the sentence before."""
+    value = _state(scene, action)
+    low, high = _reach(scene, group, action)
+    if value is None:
+        return
+    if value == "vented" and _in_full(scene, low, high):
+        value = "released"
+    share = _share(scene, low, high) if value in ("vented", "trimmed") else {}
+    for name, digits in desk.last_pulleys:
         for digit in digits:
-            if value:
-                _put(desk, scene, digit, pulley, "finding", value, (actions[0].i, actions[-1].j), f"pulley {value}")
-
+            _put(desk, scene, digit, name, value, share, (action.i, action.j))

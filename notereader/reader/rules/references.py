@@ -28,7 +28,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     words = scene.page.words
     compared = next((g for g in scene.setting.groups if g.reference), None)
     if compared is not None:
-        return compared.i - 1, compared.j, compared, "all"
+        part = {"peripheral": "peripheral", "core": "core"}.get(scene.sentence.section, "all")
+        return max(compared.i - 1, scene.sentence.i), compared.j, compared, part
     for k in range(scene.sentence.i, scene.sentence.j):
         word = words[k]
         if word in _ALIKE:
@@ -77,7 +78,7 @@ def take_over(desk: Desk) -> None:
         if source is None:
             continue
         given = [f for f in desk.findings if f.group == "repairs" and f.entry == (source.digit, source.tendon, source.slip) and not f.header]
-        wanted = _PERIPHERAL if copy.fields == "peripheral" else (*_CORE, *_PERIPHERAL)
+        wanted = {"peripheral": _PERIPHERAL, "core": _CORE}.get(copy.fields, (*_CORE, *_PERIPHERAL))
         for target in copy.targets:
             if target != source:
                 _give(desk, copy, target, [f for f in given if f.field in wanted and f.order < copy.span[1]])

@@ -306,7 +306,7 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
     word = " ".join(scene.words(mention.i, mention.j))
     value = mention.value
     if value == "left":
-        if word == "left" and not _left_is_deed(scene, mention):
+        if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
             return None
         return "left"
     if scene.negated(mention.i, mention.j, 3):
@@ -315,6 +315,14 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
     if word in ("suture", "sutures", "secured", "approximated", "advancement", "graft", "was fixed") and not scene.header:
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
+    """'opened 1 mm and was left that way', 'it catches; left it': the finding is left, not the tendon."""
+    first, _ = scene.part(mention.i)
+    said = [m for m in scene.of("gap", "glide", "bulk", "tension") if m.i < mention.i and mention.i - m.i <= 14]
+    said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
+    return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
 
 def _left_is_deed(scene: Scene, mention: Mention) -> bool:

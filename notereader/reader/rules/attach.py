@@ -1,0 +1,193 @@
+"""Which of the things named in a sentence a word speaks of: 'A3 was released', 'released A3', 'A1 intact, A2 vented'.
+
+A word that touches a thing, with nothing but small words between, belongs to that thing. Otherwise it belongs to the
+thing before it, unless another subject has taken over since, or to the one that follows soon.
+"""
+
+from dataclasses import dataclass
+
+from notereader.reader.page import Mention
+from notereader.reader.scene import Scene, Subject
+
+# Words that may stand between a thing and what is said of it: 'A4 was therefore only partly opened'.
+_LINK = frozenset(
+    "pulley pulleys was were is are had has have be been being both each all also then already again only just simply "
+    "itself themselves found seen noted identified confirmed to appeared appears looked remained remains remain still "
+    "too now thus therefore carefully deliberately entirely gently partially partly completely fully next first here "
+    "there : = - > | ( ) [ ] x alike together with the rest of it its nicely well beautifully seem seemed seems "
+    "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
+    "i we they it could must might would did do does having got".split()
+)
+# Words that may lead from what is said to the thing: 'opened the distal 5 mm of A2', 'release of the A1 pulley'.
+_LEAD = frozenset(
+    "the a an of its his her both each all also entire whole remaining rest remnants remnant remains what was is left "
+    "remained radial ulnar right common proper : = - ( to in at first second only just up completely partially partly "
+    "fully are were been this that these pulley and for tightest thickened thick torn".split()
+)
+# Words of measure and part, which may stand on either side.
+_MEASURE = frozenset(
+    "mm cm % percent per cent half third thirds quarter quarters fifth two three four one five six ten distal proximal "
+    "middle central dist prox far near edge rim margin border lip part portion segment fibres fibers bit end over about "
+    "some approximately by most millimetres millimeters millimetre millimeter centimetre length width through roughly "
+    "around leading trailing side aspect corner longitudinally midline mid throughout along".split()
+)
+_PLACE = frozenset("at under beyond beneath past near between until underneath below above behind over against".split())
+_ASIDE = frozenset("to for of allow deliver let under over around by with past through into from below near pass so".split())
+_STOP = frozenset([";", ".", "?", "|"])
+_ACTIVE = frozenset("i we to having he she surgeon by must consultant registrar fellow".split())
+_PASSIVE = frozenset("was were is are be been being it they which so then later that this".split())
+_DETERMINED = frozenset("the a an my his her our this that these another".split())
+_BREAKS = frozenset([",", "and", "but", "then", "(", "so", "while", "whereas", "which", ":", "-"])
+_CHAIN = frozenset(
+    "and , & + / or the both a an of to in with its finger fingers left right radial ulnar proper digital as well also "
+    "flexor tendon tendons index middle ring small little thumb long fifth fourth third second".split()
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Thing:
+    """Something named in words i to j; `n` is its number among the rule's own things, -1 for any other subject."""
+
+    i: int
+    j: int
+    n: int = -1
+
+
+def others(scene: Scene, kinds: tuple[str, ...]) -> list[Thing]:
+    """Return the subjects of the kinds given that may take over a sentence; those only named in passing are left out."""
+    return [Thing(s.i, s.j) for s in scene.subjects if s.kind in kinds and not _in_passing(scene, s)]
+
+
+def _in_passing(scene: Scene, subject: Subject) -> bool:
+    """Tell whether a subject stands only in a phrase of purpose or place: 'to deliver the profundus'."""
+    first = max(scene.sentence.i, subject.i - 3)
+    before = scene.words(first, subject.i)
+    while before and before[-1] in ("the", "its", "a", "an", "both", "of", "that"):
+        before = before[:-1]
+    return bool(before) and before[-1] in _ASIDE
+
+
+class Attachment:
+    """The things of one sentence, own and other, asked which of them a word belongs to."""
+
+    def __init__(self, scene: Scene, own: list[Thing], other: list[Thing], part_words: frozenset[str]) -> None:
+        self.scene = scene
+        taken = {k for t in own for k in range(t.i, t.j)}
+        rest = [t for t in other if not any(k in taken for k in range(t.i, t.j))]
+        self.things = sorted([*own, *rest], key=lambda t: (t.i, t.j))
+        self.part_words = part_words
+
+    def owners(self, m: Mention) -> list[int]:
+        """Return the numbers of the own things that a word speaks of."""
+        listed = self._listed(m)
+        if listed:
+            return listed
+        thing = self._owner(m)
+        return self._chained(thing) if thing is not None else []
+
+    def touches_back(self, m: Mention) -> Thing | None:
+        """Return the thing right before a word, with only small words between."""
+        for thing in reversed(self.things):
+            if thing.j <= m.i:
+                between = self.scene.words(thing.j, m.i)
+                near = len(between) <= 14 and all(w in _LINK or self._measure(w) for w in between)
+                return thing if near else None
+        return None
+
+    def touches_ahead(self, m: Mention) -> Thing | None:
+        """Return the thing right after a word, with only small words between."""
+        for thing in self.things:
+            if thing.i >= m.j:
+                between = self.scene.words(m.j, thing.i)
+                near = len(between) <= 14 and all(w in _LEAD or self._measure(w) for w in between)
+                return thing if near and not _PLACE & set(between) - {"over"} else None
+        return None
+
+    def _measure(self, word: str) -> bool:
+        return word in _MEASURE or word[:1].isdigit() or word in self.part_words
+
+    def _owner(self, m: Mention) -> Thing | None:
+        back, ahead = self.touches_back(m), self.touches_ahead(m)
+        if back is not None and ahead is not None:
+            return ahead if self._leads(m) else back
+        return back or ahead or self._loose(m)
+
+    def _leads(self, m: Mention) -> bool:
+        """Tell whether a word between two things points ahead: 'A1: release of A2', 'in A2 I vented 4 mm of A4'."""
+        return self.scene.next_word(m.j) == "of" or self.scene.word_before(m.i) in ("i", "we", "then", "to", "also")
+
+    def _loose(self, m: Mention) -> Thing | None:
+        back, ahead = self._loose_back(m), self._loose_ahead(m)
+        if back is None or ahead is None:
+            return back or ahead
+        before = self.scene.word_before(m.i)
+        if before in _ACTIVE or before in ("", ";", "."):
+            return ahead
+        if before in _PASSIVE:
+            return back
+        return back if m.i - back.j <= ahead.i - m.j else ahead
+
+    def _loose_back(self, m: Mention) -> Thing | None:
+        """Return the last thing before a word in its clause, unless words of another subject stand between."""
+        for thing in reversed(self.things):
+            if thing.j <= m.i:
+                between = self.scene.words(thing.j, m.i)
+                return None if _STOP & set(between) or self._new_subject(between) else thing
+        return None
+
+    def _new_subject(self, between: list[str]) -> bool:
+        """Tell whether the last stretch before a word begins with a noun of its own: 'A2 was kept, the cuff released'."""
+        cut = max((k for k, w in enumerate(between) if w in _BREAKS), default=-1)
+        stretch = between[cut + 1 :]
+        if not stretch or stretch[0] not in _DETERMINED:
+            return False
+        return not any(w in self.part_words or w in ("pulley", "rest", "whole") for w in stretch)
+
+    def _loose_ahead(self, m: Mention) -> Thing | None:
+        for thing in self.things:
+            if thing.i >= m.j:
+                between = self.scene.words(m.j, thing.i)
+                if len(between) > 8 or set(between) & (_STOP | _PLACE | {",", "but", "then", ":", "by"}):
+                    return None
+                return thing
+        return None
+
+    def _listed(self, m: Mention) -> list[int]:
+        """Return the things of a list headed by a word: 'Not cut: FPL, median nerve', 'Unharmed are the ...'."""
+        after = self.scene.next_word(m.j)
+        if not self._opens(m) or after not in (":", "are", "were", "is", "was", "-", "="):
+            return []
+        found: list[int] = []
+        at = m.j + 1
+        for thing in self.things:
+            if thing.i < at:
+                continue
+            between = self.scene.words(at, thing.i)
+            if not all(w in _CHAIN or w in _LEAD or self._measure(w) for w in between):
+                break
+            if thing.n >= 0:
+                found.append(thing.n)
+            at = thing.j
+        return found
+
+    def _opens(self, m: Mention) -> bool:
+        """Tell whether a word stands at the head of its clause, before anything is named."""
+        first = max(self.scene.sentence.i, m.i - 4)
+        before = self.scene.words(first, m.i)
+        cut = max((k for k, w in enumerate(before) if w in (".", ";", ":", ")", "*")), default=-1)
+        clear = first == self.scene.sentence.i or cut >= 0
+        return clear and not any(first + cut < t.j <= m.i for t in self.things)
+
+    def _chained(self, thing: Thing) -> list[int]:
+        """Return the own things of a chain that ends with this one: 'FDP, FDS and the radial nerve were divided'."""
+        found = [thing.n] if thing.n >= 0 else []
+        k = self.things.index(thing)
+        while k > 0 and self._linked(self.things[k - 1], self.things[k]):
+            k -= 1
+            if self.things[k].n >= 0:
+                found.append(self.things[k].n)
+        return found
+
+    def _linked(self, first: Thing, second: Thing) -> bool:
+        between = self.scene.words(first.j, second.i)
+        return bool(between) and len(between) <= 6 and "and" in between and all(w in _CHAIN for w in between)
