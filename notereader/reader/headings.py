@@ -1,0 +1,282 @@
+"""Which words of a note head what follows them: 'PROCEDURE:', 'Found', '<OP DATE>', 'Tourniquet?', 'Diagnosis, ...'.
+
+Heading words are ordinary words too, so one is believed only where the page shows that it heads something: it starts a
+line and a mark, a column of space or the line's end follows, or it stands as a label between other labels.
+"""
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from notereader.reader.page import Break, Mention, Page
+from notereader.vocabulary.terms import terms
+
+# Heading words that are also ordinary words: believed only where they stand alone, in capitals or before a colon.
+_ORDINARY = frozenset(
+    "in out seen end what why then after next done op found case patient story close people block mode unit list "
+    "from to re rep hand finger site level start staff skin bone nerve vessel tendon tendons sheath gas la ab comp tt "
+    "spec compl date check loss core epi outside repair orders advice plan step findings exploration summary therapy "
+    "history approach exposure operating team method resident fellow attending technique operation procedure drain "
+    "position condition close closed finish closing location marked name count counts pulley pulleys sutures implant "
+    "implants fdp fds fpl trainee reason problem problems diagnosis splint plaster dressing cuff consent surgeon".split()
+)
+# Short forms that end in a full stop without heading anything: 'Cons. anaesthetist', 'Inj. tetanus given'.
+_SHORTENED = frozenset("cons inj spec op surg anaes asst asstt proc impl abx comp compl comps ab rep cond".split())
+# Headings that a dictation closes with a comma and that an unbroken note closes with a full stop.
+_SPOKEN = frozenset(
+    "diagnosis diagnoses procedure procedures operation operations indication indications findings complications anaesthesia "
+    "anesthesia addendum correction plan history background closure".split()
+) | {"preoperative diagnosis", "postoperative diagnosis", "preop diagnosis", "postop diagnosis", "postoperative plan", "blood loss"}
+_MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
+_FRESH = frozenset([".", ";", "|", ")", "]", "?", "/", ",", "(", ">"])
+# People, who stand behind a label as often as before one.
+_ROLES = frozenset("consultant fellow resident attending staff trainee registrar intern".split())
+_WORD = re.compile(r"[^\W_]+(?:'[^\W\d_]+)?|[^\w\s]|_")
+
+
+@dataclass(slots=True)
+class Line:
+    """A line of the note, words i to j; its paragraph, its width, the room it leaves, and whether it is running text."""
+
+    i: int
+    j: int
+    block: int
+    length: int
+    room: int = 0
+    prose: bool = False
+
+
+def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
+    """Return the headings of the page that really head something, in order."""
+    starts = line_starts(page, lines)
+    by_word = {k: line for line in lines for k in range(line.i, line.j)}
+    found = [piece for heading in page.headings for piece in _on_one_line(page, _bare(page, heading))]
+    kept: list[Mention] = []
+    columns: set[int] = set()  # lines that begin with a heading in a column of its own
+    for heading in found:
+        line = by_word[heading.i]
+        value = bool(kept) and _is_value_of(page, kept[-1], heading)
+        if _believed(page, heading, line, starts, line.i in columns and not value):
+            kept.append(heading)
+            if heading.i in starts and _in_column(page, heading.j, line):
+                columns.add(line.i)
+    return kept
+
+
+def _is_value_of(page: Page, label: Mention, heading: Mention) -> bool:
+    """Tell whether a word stands where the value of the label before it belongs: 'Surgeon   consultant'."""
+    return all(not page.words[k][0].isalnum() for k in range(label.j, heading.i)) and page.breaks[heading.i] < Break.LINE
+
+
+@cache
+def _kinds() -> dict[tuple[str, ...], str]:
+    """Return every heading phrase as words -> what it heads."""
+    return {
+        tuple(_WORD.findall(phrase.lower())): term.value
+        for term in terms()
+        if term.kind == "heading"
+        for phrase in (*term.words, *term.exact)
+    }
+
+
+def _bare(page: Page, heading: Mention) -> Mention:
+    """Return a heading without the colon or stop that its vocabulary entry ends with."""
+    j = heading.j
+    while j - 1 > heading.i and page.words[j - 1] in (":", ".", ","):
+        j -= 1
+    return Mention(heading.kind, heading.value, heading.i, j, heading.rescued)
+
+
+def _on_one_line(page: Page, heading: Mention) -> list[Mention]:
+    """Split words matched across a line end or a column of space into the headings that each side holds of them."""
+    cuts = [k for k in range(heading.i + 1, heading.j) if page.breaks[k] >= Break.COLUMN]
+    if not cuts or (max(page.breaks[k] for k in cuts) == Break.COLUMN and tuple(page.words[heading.i : cuts[0]]) not in _kinds()):
+        return [heading]
+    edges = [heading.i, *cuts, heading.j]
+    pieces = []
+    for i, j in zip(edges, edges[1:], strict=False):
+        kind = _kinds().get(tuple(page.words[i:j]))
+        if kind:
+            pieces.append(Mention(heading.kind, kind, i, j))
+    return pieces
+
+
+def line_starts(page: Page, lines: list[Line]) -> dict[int, int]:
+    """Return first real word of each line -> first word of the line, skipping bullets, numbers and markup."""
+    starts: dict[int, int] = {}
+    for line in lines:
+        k = line.i
+        while k < line.j and k < line.i + 8 and _skippable(page, k, line):
+            k += 1
+        starts[k] = line.i
+        starts.setdefault(line.i, line.i)
+    return starts
+
+
+def _skippable(page: Page, k: int, line: Line) -> bool:
+    word = page.words[k]
+    if word in _MARKUP:
+        return True
+    if word.isdigit() and len(word) <= 2:
+        return True
+    if word == "section" and k == line.i:
+        return True
+    after = page.words[k + 1] if k + 1 < line.j else ""
+    return len(word) == 1 and word.isalpha() and (k == line.i or page.words[k - 1] in ("section", "(")) and after in (")", ".", "-")
+
+
+# --- belief
+
+
+def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], in_columns: bool) -> bool:
+    """Tell whether a heading word really heads something here."""
+    if _part_of_a_word(page, heading) or _names_a_column(page, heading, line):
+        return False
+    if heading.i in starts:
+        return _starts_a_line(page, heading, line)
+    return _stands_as_label(page, heading, line, in_columns)
+
+
+def _part_of_a_word(page: Page, heading: Mention) -> bool:
+    """Tell whether the words are half of a compound: 'X-ray', 'hand-held'."""
+    before = heading.i > 1 and page.words[heading.i - 1] == "-" and page.breaks[heading.i] == page.breaks[heading.i - 1] == Break.NONE
+    j = heading.j
+    after = j + 1 < len(page.words) and page.words[j] == "-" and page.breaks[j] == page.breaks[j + 1] == Break.NONE
+    return before or after
+
+
+def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
+    after = heading.j
+    if after >= line.j:
+        return not _tail_of_prose(page, heading, line)
+    if _closed_by_colon(page, after, line):
+        return True
+    mark, phrase, raw = page.words[after], _phrase(page, heading), page.raw(heading.i, heading.j)
+    capitals = raw.isupper() and len(raw) > 1
+    if mark in ("|", ">", "?", "=") or mark.startswith("..") or page.breaks[after] == Break.COLUMN:
+        return True
+    if mark == "/":
+        return _label_goes_on(page, after, line)
+    if mark in ("-", "(", "[") and page.breaks[after] != Break.NONE:
+        return capitals or line.j - after <= 9 or phrase not in _ORDINARY or _rest_in_brackets(page, after, line)
+    if mark == ".":
+        return _closed_by_stop(page, heading, line, capitals)
+    if mark == ",":
+        return phrase in _SPOKEN and raw[:1].isupper()
+    return _value_without_mark(page, heading, line, capitals)
+
+
+def _closed_by_colon(page: Page, k: int, line: Line) -> bool:
+    """Tell whether a colon follows at word k, directly, after a stop, or after a bracket."""
+    words = page.words
+    if words[k] == ":" or (words[k] == "." and k + 1 < line.j and words[k + 1] == ":"):
+        return True
+    if words[k] not in ("(", "["):
+        return False
+    for m in range(k + 1, min(k + 14, line.j - 1)):
+        if words[m] in (")", "]"):
+            return words[m + 1] == ":"
+    return False
+
+
+def _label_goes_on(page: Page, k: int, line: Line) -> bool:
+    """Tell whether a slash at word k leads on to more of a label: 'Surgeon / assistant:'."""
+    for m in range(k + 1, min(k + 6, line.j)):
+        if page.words[m] in (":", "|", "?") or page.breaks[m] == Break.COLUMN:
+            return True
+    return False
+
+
+def _rest_in_brackets(page: Page, k: int, line: Line) -> bool:
+    return page.words[k] in ("(", "[") and page.words[line.j - 1] in (")", "]")
+
+
+def _closed_by_stop(page: Page, heading: Mention, line: Line, capitals: bool) -> bool:
+    """'Findings. Both ends ...' heads; 'Cons. anaesthetist' and a 'Time-out.' told in passing do not."""
+    after, raw = heading.j + 1, page.raw(heading.i, heading.j)
+    if not raw[:1].isupper():
+        return False
+    column = after < line.j and page.breaks[after] == Break.COLUMN
+    if (heading.value == "admin" or _phrase(page, heading) in _SHORTENED) and not (capitals or column):
+        return False
+    return after >= line.j or page.breaks[after] >= Break.SPACE
+
+
+def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool) -> bool:
+    """'COMPLICATIONS none', 'Date 26 July 2040': the label shows by its capitals or by what it is followed by."""
+    first = page.words[heading.j]
+    if heading.value == "date" and (first[0].isdigit() or len(first) >= 3 and first[:3] in _MONTHS):
+        return page.raw(heading.i, heading.j)[:1].isupper()
+    if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
+        return False
+    return heading.value in ("diagnosis", "procedure", "indication") or (heading.value != "splint" and line.j - heading.j <= 3)
+
+
+_MONTHS = frozenset("jan feb mar apr may jun jul aug sep oct nov dec".split())
+
+
+def _tail_of_prose(page: Page, heading: Mention, line: Line) -> bool:
+    """Tell whether a line of one word only ends the sentence of a full line above it."""
+    if page.breaks[line.i] >= Break.BLANK or not page.text[page.starts[heading.i]].islower() or heading.i != line.i or not line.i:
+        return False
+    return page.words[line.i - 1] not in (".", ":", "!", "?") and line.room > 30 and line.prose
+
+
+def _stands_as_label(page: Page, heading: Mention, line: Line, in_columns: bool) -> bool:
+    """Tell whether words in the middle of a line are a label: '... Asst: SHO', '|  Anaes  |', 'Skin? 5-0 nylon'."""
+    i, after = heading.i, heading.j
+    before = page.words[i - 1]
+    column = page.breaks[i] >= Break.COLUMN or before == "|"
+    raw = page.raw(i, after)
+    if after >= line.j:
+        return column and in_columns
+    if _closed_by_colon(page, after, line):
+        return column or before in _FRESH or _capital_after_small(page, heading)
+    mark = page.words[after]
+    if column and (in_columns or mark == "|") and (page.breaks[after] == Break.COLUMN or mark == "|" or mark.startswith("..")):
+        return True
+    if mark == "?" and raw[:1].isupper():
+        return column or before in (".", "?", "_")
+    if mark in (",", ".") and before in (".", "?") and raw[:1].isupper() and _phrase(page, heading) in _SPOKEN:
+        return page.breaks[i] >= Break.SPACE and (mark == "," or after + 1 < line.j)
+    return False
+
+
+def _capital_after_small(page: Page, heading: Mention) -> bool:
+    """Tell whether a capital marks the label off from the words before it: '... of the ring Surgeon: Dr'."""
+    before, own = page.text[page.starts[heading.i - 1]], page.text[page.starts[heading.i]]
+    if not own.isupper():
+        return False
+    return not before.isupper() or (_phrase(page, heading) not in _ORDINARY and not page.raw(heading.i - 1, heading.i).isupper())
+
+
+def _in_column(page: Page, k: int, line: Line) -> bool:
+    """Tell whether the words that end before word k are set off by a column of space, a bar or dots."""
+    return k < line.j and (page.breaks[k] == Break.COLUMN or page.words[k] in ("|", ":") or page.words[k].startswith(".."))
+
+
+def _names_a_column(page: Page, heading: Mention, line: Line) -> bool:
+    """Tell whether the line is the top row of a grid: '| Digit | Tendon | Cut | Done |'."""
+    if line.j - line.i < 4 or not (_in_column(page, heading.j, line) or heading.j >= line.j):
+        return False
+    cells = _cells(page, line)
+    heads = [tuple(page.words[i:j]) in _kinds() and page.words[i] not in _ROLES for i, j in cells]
+    beside = any(a and b for a, b in zip(heads, heads[1:], strict=False))
+    return len(cells) >= 4 and beside and 2 * sum(heads) > len(cells)
+
+
+def _cells(page: Page, line: Line) -> list[tuple[int, int]]:
+    """Return the cells of a line, cut at bars and columns of space."""
+    cells: list[tuple[int, int]] = []
+    first = line.i
+    for k in range(line.i, line.j + 1):
+        ends = k == line.j or page.words[k] == "|" or (k > line.i and page.breaks[k] == Break.COLUMN)
+        if ends and k > first:
+            cells.append((first, k))
+        if ends:
+            first = k + 1 if k < line.j and page.words[k] == "|" else k
+    return cells
+
+
+def _phrase(page: Page, heading: Mention) -> str:
+    return " ".join(page.words[heading.i : heading.j])

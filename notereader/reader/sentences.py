@@ -1,0 +1,196 @@
+"""Where sentences and list items begin and end.
+
+A full stop is not always the end of a sentence and a line end often is. A line end breaks a sentence where the next
+word would still have fitted on the line, where a list item or a heading follows, or in a block that is a list.
+"""
+
+from notereader.reader.headings import Line
+from notereader.reader.page import Break, Page, Sentence
+
+_ABBREVIATIONS = frozenset(
+    "dist prox mod modif inj approx rad uln horiz no fig st dr mr mrs ms vs ax cap ext flex prof sup supf superf lig dig "
+    "art n a v nn dt asst asstt sr jr cons ca circa max min incl excl resp hor vert transv long lac lacs div p s e g i "
+    "cont int anaes epi epitend tend interr cm mm ml mg hr hrs op pt pts fdp fds tab sec supt incl nos vol dors lat med "
+    "rep abx reg regd hosp repr post pre resp therap physio bilat subcut subq dept assoc th assist exam cat ref".split()
+)
+# Short forms that often end a sentence: the next capital begins another one.
+_MAY_END = frozenset("fdp fds epi mm cm ml min hr hrs flex ext lac long max approx sec".split())
+_UNITS = frozenset("g mg kg l ml mm cm h hr hrs min mins sec s d wk %".split())
+_ENDERS = frozenset([".", "!", "?"])
+_MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
+# A line that ends in one of these goes on in the next.
+_CONNECTORS = frozenset(
+    "and or the a an of to in with by for was were from at on over into , ( + & / no not before after until under between "
+    "than per via without through about around across is are be been had has have its his her their this that which".split()
+)
+# Words that begin a sentence after a letter and a stop, where initials would be followed by a name.
+_OPENERS = frozenset(
+    "the a an it he she we i they both no not in on at to of this that these then after before under with for from all "
+    "each there cut crush fds fdp fpl tourniquet skin distal proximal".split()
+)
+
+
+def make_sentences(page: Page, lines: list[Line]) -> None:
+    """Cut the note into sentences and list items, none crossing a section."""
+    kinds: list[str] = ["narrative"] * len(page.words)
+    edges: set[int] = set()
+    for section in page.sections:
+        kinds[section.h : section.j] = [section.kind] * (section.j - section.h)
+        edges.update((section.h, section.j))
+        if section.i < len(page.words) and page.breaks[section.i] >= Break.LINE:
+            edges.add(section.i)
+    soft = _soft_lines(page, lines, edges)
+    blocks = {line.i: line.block for line in lines}
+    block, first = 0, 0
+    count = len(page.words)
+    for k in range(1, count + 1):
+        if k < count and k not in edges and not _ends_before(page, k, soft):
+            continue
+        kind = "admin" if _empty_label(page, first, k) else kinds[first]
+        page.sentences.append(Sentence(first, k, kind, block, page.breaks[first] >= Break.LINE))
+        first = k
+        block = blocks.get(k, block)
+
+
+def sentence_end(page: Page, k: int) -> int:
+    """Return the word after the sentence that word k stands in, as far as the line goes."""
+    none: frozenset[int] = frozenset()
+    return next((m for m in range(k + 1, len(page.words)) if _ends_before(page, m, none)), len(page.words))
+
+
+def _empty_label(page: Page, i: int, j: int) -> bool:
+    """Tell whether words i to j are a line of a form that was left empty, 'Gap after repair:', with another label after it."""
+    colon = next((k for k in range(i, j) if page.words[k] == ":"), j)
+    if colon == j or colon == i or colon - i > 6 or any(w[0].isalnum() for w in page.words[colon + 1 : j]):
+        return False
+    if j >= len(page.words) or page.breaks[j] != Break.LINE:
+        return j >= len(page.words) or page.breaks[j] >= Break.COLUMN
+    return _indent(page, j) <= _indent(page, i) and ":" in page.words[j : j + 6]
+
+
+# --- lines
+
+
+def _soft_lines(page: Page, lines: list[Line], edges: set[int]) -> frozenset[int]:
+    """Return the first words of lines that go on with the sentence of the line before."""
+    soft: set[int] = set()
+    last_item = 0
+    for before, line in zip(lines, lines[1:], strict=False):
+        number = _item_number(page, line)
+        if line.i in edges or _item(page, line, last_item):
+            last_item = number or last_item
+            continue
+        if goes_on(page, before, line):
+            soft.add(line.i)
+    return frozenset(soft)
+
+
+def goes_on(page: Page, before: Line, line: Line) -> bool:
+    """Tell whether a line goes on with the sentence of the line before it."""
+    lower = page.text[page.starts[line.i]].islower()
+    last = page.words[line.i - 1]
+    fits = before.room > page.ends[line.i] - page.starts[line.i] + 1
+    if page.breaks[line.i] == Break.BLANK:
+        return False
+    if last in _CONNECTORS:
+        return True
+    if line.prose:
+        return lower or not fits
+    if lower:
+        return not fits or _indent(page, line.i) > _indent(page, before.i)
+    hanging = before.length >= 40 and _indent(page, line.i) >= _indent(page, before.i) and last not in _ENDERS and last != ":"
+    return hanging and not fits and _indent(page, line.i) >= 8
+
+
+def _indent(page: Page, k: int) -> int:
+    return page.starts[k] - (page.text.rfind("\n", 0, page.starts[k]) + 1)
+
+
+def _item_number(page: Page, line: Line) -> int:
+    word = page.words[line.i]
+    return int(word) if word.isdigit() and len(word) <= 2 else 0
+
+
+def _item(page: Page, line: Line, last_number: int) -> bool:
+    """Tell whether a line starts like a list item; numbers of items count up."""
+    word = page.words[line.i]
+    if word in ("-", "*", ">", "+", "\u00b7", "o") and line.j > line.i + 1 and page.breaks[line.i + 1] >= Break.SPACE:
+        return True
+    after = page.words[line.i + 1] if line.i + 1 < line.j else ""
+    if word.isdigit() and len(word) <= 2 and after and page.breaks[line.i + 1] == Break.COLUMN:
+        return True
+    if word == "(" and line.i + 2 < line.j and page.words[line.i + 2] == ")":
+        return True
+    if after not in (".", ")", ":") or page.breaks[line.i + 1] != Break.NONE:
+        return False
+    return (len(word) == 1 and word.isalpha()) or (word.isdigit() and (len(word) == 1 or int(word) == last_number + 1))
+
+
+# --- full stops
+
+
+def _ends_before(page: Page, k: int, soft: frozenset[int]) -> bool:
+    """Tell whether a sentence ends before word k."""
+    gap = page.breaks[k]
+    if gap >= Break.LINE and k not in soft:
+        return True
+    last = page.words[k - 1]
+    if last not in _ENDERS or gap == Break.NONE:
+        return False
+    if last == "?" and gap < Break.LINE and _short_question(page, k):
+        return False
+    if last != ".":
+        return True
+    return not page.text[page.starts[k]].islower() and _stop_ends(page, k)
+
+
+def _stop_ends(page: Page, k: int) -> bool:
+    """Tell whether the full stop before word k, which a capital or a figure follows, ends a sentence."""
+    before = page.words[k - 2] if k >= 2 else ""
+    if page.breaks[k - 1] != Break.NONE:
+        return True
+    if before.isdigit() and len(before) <= 2 and _numbers_an_item(page, k - 2):
+        return False
+    if before in _UNITS and k >= 3 and page.words[k - 3][:1].isdigit():
+        return True
+    if len(before) == 1 and before.isalpha() and page.text[page.starts[k - 2]].isupper():
+        return _letter_ends(page, k)
+    if before in _ABBREVIATIONS:
+        return _abbreviation_ends(page, k, before)
+    return True
+
+
+def _numbers_an_item(page: Page, k: int) -> bool:
+    """Tell whether the figure at word k numbers an item: '2. Repair of A2', 'Procedure: 1. Exploration'."""
+    if _starts_line(page, k):
+        return True
+    return page.words[k - 1] in (".", ":", ";", "?") and page.breaks[k] >= Break.SPACE
+
+
+def _letter_ends(page: Page, k: int) -> bool:
+    """Tell whether a capital letter and a stop end a sentence ('zone I. Crush', 'opened in an S. The') or are initials."""
+    if k >= 3 and (page.words[k - 3] in ("zone", "zn", "type", "grade", "in", "an") or page.words[k - 3].isdigit()):
+        return True
+    return page.words[k] in _OPENERS and k >= 3 and page.words[k - 3] != "."
+
+
+def _abbreviation_ends(page: Page, k: int, before: str) -> bool:
+    """Tell whether a short form and a stop end a sentence."""
+    if len(before) == 1 or page.text[page.starts[k]].isdigit():
+        return False
+    if before in _MAY_END:
+        return True
+    joined = k >= 3 and page.words[k - 3] in ("+", "and", "&")
+    return joined and before in ("prox", "dist", "rad", "uln")
+
+
+def _short_question(page: Page, k: int) -> bool:
+    """Tell whether the words before k are a short question whose answer follows on the same line: 'Gap? Nil.'"""
+    first = k - 1
+    while first > 0 and k - first < 12 and page.breaks[first] < Break.LINE and page.words[first - 1] not in _ENDERS:
+        first -= 1
+    return k - first < 11 and page.text[page.starts[k]].isalnum()
+
+
+def _starts_line(page: Page, k: int) -> bool:
+    return k == 0 or page.breaks[k] >= Break.LINE or (page.words[k - 1] in _MARKUP and _starts_line(page, k - 1))
