@@ -87,7 +87,7 @@ def bearing(doc: Doc) -> Doc:
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
-        elif standing in ("", "plan", "question", "unticked") and not _left_out(page, sentence):
+        elif standing in ("", "plan", "question", "unticked", "unfilled") and not _left_out(page, sentence):
             digits, focus = _moved(page, setting)
             named = [g for g in groups if g.tendons or g.digits]
             if named:

@@ -186,8 +186,16 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return desk.repairable(digits or None), []
     if group is not None and group.every and not group.tendons:
         return desk.repairable(), []
-    found, reason = carried(desk, scene, group.digits if group is not None else None)
+    found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
     return found, [reason] if reason else []
+
+
+def near_digits(scene: Scene, group: Group) -> tuple[str, ...]:
+    """Return the digits of a group, or for 'that tendon' those named before it in the sentence."""
+    if group.digits or group.generic != "one":
+        return group.digits
+    before = [g for g in scene.setting.groups if g.digits and g.j <= group.i and not g.reference]
+    return before[-1].digits if before else ()
 
 
 def _fingers(scene: Scene, group: Group) -> tuple[str, ...]:

@@ -146,6 +146,9 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
     if treatment in _UNREPAIRED or treatment is None:
         for name in (*_CORE, "peripheral", *_PERIPHERAL, *_BEHAVIOUR):
             fields.pop(name, None)
+    if treatment == "reinserted" and "stitch" in fields:
+        fixed = [f for f in fields["stitch"] if f.value in ("pull-out", "anchor")]
+        fields["stitch"] = fixed or fields["stitch"]
     if "peripheral" in fields and _choose("peripheral", fields["peripheral"])[0].value == "absent":
         for name in _PERIPHERAL:
             fields.pop(name, None)
@@ -197,6 +200,8 @@ def _choose(name: str, found: list[Finding]) -> Choice:
         return chosen, _others(chosen, found)
     chooser = _CHOOSERS.get(f"{found[0].group}.{name}") or _CHOOSERS.get(name, _body_first)
     chosen = chooser(found)
+    if name == "finding" and not (chosen.header and any(f.value == "intact" for f in found)):
+        return chosen, []
     silent = name in _NO_RIVALS or chosen.group in _NO_RIVAL_GROUPS
     return chosen, [] if silent else _others(chosen, found)
 
@@ -266,6 +271,9 @@ def _pulley(found: list[Finding]) -> Finding:
     deeds = [f for f in body if f.value in _PULLEY_DEEDS]
     if deeds:
         return deeds[-1]
+    titled = [f for f in found if f.header and f.value in _PULLEY_DEEDS]
+    if titled:
+        return titled[-1]
     injured = [f for f in body if f.value == "injured"]
     return injured[-1] if injured else body[-1]
 
@@ -291,7 +299,7 @@ _CHOOSERS: dict[str, Callable[[list[Finding]], Finding]] = {
     "finding": _pulley,
     "zone": lambda found: max(_body(found), key=lambda f: len(str(f.value)) if str(f.value)[:-1] in ("I", "II") else 0),
 }
-_NO_RIVALS = frozenset(["gap", "glide", "gap_mm", "test", "finding", "ends", "zone", "date", "injury_date", "mechanism", "anaesthesia", "splint", "looped", "peripheral_pattern"])
+_NO_RIVALS = frozenset(["gap", "glide", "gap_mm", "test", "ends", "zone", "date", "injury_date", "mechanism", "anaesthesia", "splint", "looped", "peripheral_pattern"])
 _NO_RIVAL_GROUPS = frozenset(["injuries", "aftercare", "elements"])
 
 

@@ -238,9 +238,11 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
     if group is not None and group.digits:
         return group.digits
     at = group.i if group is not None else (k or scene.sentence.i)
-    before = [g for g in scene.setting.groups if g.digits and g.j <= at]
+    before = [g for g in scene.setting.groups if g.digits and g.j <= at and not g.reference]
     if before:
         return before[-1].digits
+    if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):
+        return scene.every_digit or scene.setting.digits
     after = [g for g in scene.setting.groups if g.digits and g.i >= at]
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
         return after[0].digits

@@ -43,6 +43,8 @@ def standing(doc: Doc) -> Doc:
         _mark_unticked(page, sentence)
         if page.words[sentence.j - 1] == "?":
             kind = kind or "question"
+        elif page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 7 and not sentence.prefix and sentence.section != "diagnosis":
+            kind = kind or "unfilled"
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
             kind = "" if _is_operative(cues) else kind
         if kind:

@@ -33,7 +33,7 @@ _MEASURE = frozenset(
 )
 _PLACE = frozenset("at under beyond beneath past near between until underneath below above behind over against".split())
 _ASIDE = frozenset("to for of allow deliver let under over around by with past through into from below near pass so".split())
-_STOP = frozenset([";", ".", "?", "|"])
+_STOP = frozenset([";", ".", "|"])
 _ACTIVE = frozenset("i we to having he she surgeon by must consultant registrar fellow".split())
 _PASSIVE = frozenset("was were is are be been being it they which so then later that this".split())
 _DETERMINED = frozenset("the a an my his her our this that these another".split())
@@ -51,11 +51,13 @@ class Thing:
     i: int
     j: int
     n: int = -1
+    vague: bool = False  # 'the tendon', 'the repair': takes over only where it touches the word
 
 
 def others(scene: Scene, kinds: tuple[str, ...]) -> list[Thing]:
     """Return the subjects of the kinds given that may take over a sentence; those only named in passing are left out."""
-    return [Thing(s.i, s.j) for s in scene.subjects if s.kind in kinds and not _in_passing(scene, s)]
+    found = [s for s in scene.subjects if s.kind in kinds and not _in_passing(scene, s)]
+    return [Thing(s.i, s.j, -1, s.group is not None and bool(s.group.generic)) for s in found]
 
 
 def _in_passing(scene: Scene, subject: Subject) -> bool:
@@ -77,19 +79,19 @@ class Attachment:
         self.things = sorted([*own, *rest], key=lambda t: (t.i, t.j))
         self.part_words = part_words
 
-    def owners(self, m: Mention) -> list[int]:
-        """Return the numbers of the own things that a word speaks of."""
+    def owners(self, m: Mention, loosely: bool = True) -> list[int]:
+        """Return the numbers of the own things that a word speaks of; not `loosely`: only of those it touches."""
         listed = self._listed(m)
         if listed:
             return listed
-        thing = self._owner(m)
+        thing = self._owner(m, loosely)
         return self._chained(thing) if thing is not None else []
 
     def touches_back(self, m: Mention) -> Thing | None:
         """Return the thing right before a word, with only small words between."""
         for thing in reversed(self.things):
             if thing.j <= m.i:
-                between = self.scene.words(thing.j, m.i)
+                between = self._between(thing.j, m.i)
                 near = len(between) <= 14 and all(w in _LINK or self._measure(w) for w in between)
                 return thing if near else None
         return None
@@ -98,7 +100,7 @@ class Attachment:
         """Return the thing right after a word, with only small words between."""
         for thing in self.things:
             if thing.i >= m.j:
-                between = self.scene.words(m.j, thing.i)
+                between = self._between(m.j, thing.i)
                 near = len(between) <= 14 and all(w in _LEAD or self._measure(w) for w in between)
                 return thing if near and not _PLACE & set(between) - {"over"} else None
         return None
@@ -106,11 +108,18 @@ class Attachment:
     def _measure(self, word: str) -> bool:
         return word in _MEASURE or word[:1].isdigit() or word in self.part_words
 
-    def _owner(self, m: Mention) -> Thing | None:
+    def _between(self, i: int, j: int) -> list[str]:
+        """Return the words from i to j but those that only say which finger."""
+        page = self.scene.page
+        return [page.words[k] for k in range(i, j) if k not in page.digit_words]
+
+    def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)
         if back is not None and ahead is not None:
             return ahead if self._leads(m) else back
-        return back or ahead or self._loose(m)
+        if back is not None or ahead is not None or not loosely:
+            return back or ahead
+        return self._loose(m)
 
     def _leads(self, m: Mention) -> bool:
         """Tell whether a word between two things points ahead: 'A1: release of A2', 'in A2 I vented 4 mm of A4'."""
@@ -130,8 +139,8 @@ class Attachment:
     def _loose_back(self, m: Mention) -> Thing | None:
         """Return the last thing before a word in its clause, unless words of another subject stand between."""
         for thing in reversed(self.things):
-            if thing.j <= m.i:
-                between = self.scene.words(thing.j, m.i)
+            if thing.j <= m.i and not thing.vague:
+                between = self._between(thing.j, m.i)
                 return None if _STOP & set(between) or self._new_subject(between) else thing
         return None
 
@@ -139,14 +148,15 @@ class Attachment:
         """Tell whether the last stretch before a word begins with a noun of its own: 'A2 was kept, the cuff released'."""
         cut = max((k for k, w in enumerate(between) if w in _BREAKS), default=-1)
         stretch = between[cut + 1 :]
-        if not stretch or stretch[0] not in _DETERMINED:
+        if any(w in self.part_words or w in ("pulley", "rest", "whole", "what") for w in stretch):
             return False
-        return not any(w in self.part_words or w in ("pulley", "rest", "whole") for w in stretch)
+        strange = [w for w in stretch if w not in _LINK and not w.endswith("ly")]
+        return bool(strange) and (stretch[0] in _DETERMINED or len(stretch) <= 3)
 
     def _loose_ahead(self, m: Mention) -> Thing | None:
         for thing in self.things:
-            if thing.i >= m.j:
-                between = self.scene.words(m.j, thing.i)
+            if thing.i >= m.j and not thing.vague:
+                between = self._between(m.j, thing.i)
                 if len(between) > 8 or set(between) & (_STOP | _PLACE | {",", "but", "then", ":", "by"}):
                     return None
                 return thing

@@ -6,13 +6,17 @@ from dataclasses import dataclass, field
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import Attachment, Thing, others
-from notereader.reader.scene import Scene, digits_at, is_landmark
+from notereader.reader.scene import Scene, digits_at
 from notereader.record.values import Value
 
 _THUMB_ONLY = frozenset(["oblique", "variable"])
 _FINGER_ONLY = frozenset(["A3", "A4", "A5", "C1", "C2", "C3"])
 _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "anaesthesia", "blood_loss", "specimens"])
 _GLUE = frozenset("and , & + / or the both a together with pulleys pulley as well to also - its my along through up".split())
+_AFTER_PULLEY = frozenset(
+    ["was", "kept", "preserved", "intact", "left", "and", "pulley", "released", "opened", "cut", "is", "divided", "both",
+     "spared", "excised", ":", ",", ".", ""]
+)  # fmt: skip
 _RANGE = frozenset(["to", "through", "-"])
 _PARTS = {
     **dict.fromkeys(("distal", "distally", "dist", "far", "leading"), "distal"),
@@ -32,16 +36,30 @@ _READ_AS = {
     ("extent", "complete"): "injured",
     ("extent", "partial"): "injured",
     ("extent", "intact"): "intact",
-    ("hurt", "hurt"): "injured",
     ("deed", "repaired"): "repaired",
     ("deed", "excised"): "excised",
     ("deed", "trimmed"): "trimmed",
     ("restored", "trimmed"): "trimmed",
 }
 _OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyartery", "bone", "fracture")
-_UNSURE = frozenset("may might would should will shall can if".split())
+_UNSURE = frozenset("may might would should will shall can".split())
+# Words that say 'intact' of many things; of a pulley only where they stand right beside it.
+_WEAK = frozenset(
+    "fine normal whole strong sound safe ok healthy good left alone closed leave keeping saving saved stood competent "
+    "respect respected retained maintained".split()
+)
+_PLACE_WORDS = frozenset(
+    "at under beneath underneath over near beyond between past through from level above below into onto against behind "
+    "alongside around opposite toward towards across by within along on until".split()
+)
+_PLACE_FILLERS = frozenset(
+    "the a an its his her base of mid edge lip margin rim mouth region area side this that just distal proximal "
+    "remaining".split()
+)
+_UNSAID = frozenset("that mention mentioned record state say note dictate".split())
 _AGENTS_OF_CARE = frozenset("surgeon operator consultant registrar fellow scissors scalpel venting plasty same use".split())
 _ALSO = frozenset("also too likewise ditto same similarly idem so".split())
+_TOGETHER = (["as", "was"], ["so", "was"], ["and", "so"], ["together", "with"], ["along", "with"], ["well", "as"])
 _PRONOUNS = frozenset("it this that they both these neither them".split())
 # What may be said of a tendon or a wound as well; a pronoun is believed for these only where nothing else was named.
 _SHARED = frozenset(["intact", "injured", "repaired", "excised", "trimmed"])
@@ -93,11 +111,12 @@ def _named(scene: Scene) -> tuple[list[_Group], list[_Group]]:
     groups: list[_Group] = []
     places: list[_Group] = []
     for mention in _mentions(scene):
-        if is_landmark(scene, mention) or _is_place(scene, mention):
+        latest = max([*groups[-1:], *places[-1:]], key=lambda g: g.i, default=None)
+        if latest is not None and _glued(scene, latest, mention) and not _parted(scene, latest.j, mention.i):
+            latest.values += _between(scene, latest, mention)
+            latest.mentions.append(mention)
+        elif _is_place(scene, mention):
             places.append(_Group([mention], [mention.value]))
-        elif groups and _glued(scene, groups[-1], mention) and not _parted(scene, groups[-1].j, mention.i):
-            groups[-1].values += _between(scene, groups[-1], mention)
-            groups[-1].mentions.append(mention)
         else:
             groups.append(_Group([mention], [mention.value]))
     return groups, places
@@ -106,17 +125,15 @@ def _named(scene: Scene) -> tuple[list[_Group], list[_Group]]:
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
     found = scene.of("pulley", "pulley?")
-    sure = any(m.kind == "pulley" for m in found)
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
-    kept = [m for m in found if m.kind == "pulley" or (sure and len(found) > 1) or (thumb and _stands_alone(scene, m))]
+    kept = [m for m in found if m.kind == "pulley" or len(found) > 1 or (thumb and _stands_alone(scene, m))]
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
 
 
 def _stands_alone(scene: Scene, m: Mention) -> bool:
     after = scene.next_word(m.j)
-    return after in ("was", "kept", "preserved", "intact", "left", "and", "pulley", "released", "opened", "cut", "is",
-                     "divided", "spared", "excised", ":", ",", ".", "")  # fmt: skip
+    return after in _AFTER_PULLEY
 
 
 def _glued(scene: Scene, group: _Group, mention: Mention) -> bool:
@@ -140,12 +157,19 @@ def _between(scene: Scene, group: _Group, mention: Mention) -> list[str]:
 
 
 def _is_place(scene: Scene, mention: Mention) -> bool:
-    """Tell whether only a place is named: 'the entrance of A2', 'the A2 entrance', 'the A1 region'."""
+    """Tell whether a pulley is only a landmark: 'under A2', 'on the distal edge of A2', 'the A2 entrance'."""
     after = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
     if any(w in ("entrance", "mouth", "level", "region", "area", "entry", "exit") for w in after):
         return True
-    before = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
-    return any(w in ("entrance", "mouth", "level", "catching", "caught", "snagging", "catches", "entered") for w in before)
+    first, k = scene.sentence.i, mention.i - 1
+    words = scene.page.words
+    while k >= first and words[k] in _PLACE_FILLERS:
+        k -= 1
+    if k < first:
+        return False
+    if words[k] == "to":
+        return words[max(first, k - 1)] in ("up", "next", "close", "distal", "proximal", "back", "down", "as", "adjacent")
+    return words[k] in _PLACE_WORDS or words[k] in ("entrance", "level", "caught", "catching", "snagging", "entered")
 
 
 # --- which words speak of them
@@ -178,8 +202,12 @@ def _attach(scene: Scene, groups: list[_Group], places: list[_Group], words: lis
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
     attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], _PART_NOUNS)
     for word in words:
-        for n in attachment.owners(word):
+        strong = " ".join(scene.words(word.i, word.j)) not in _WEAK
+        owners = attachment.owners(word, strong)
+        for n in owners:
             groups[n].actions.append(word)
+        if owners:
+            continue
         _relative(scene, groups, places, word)
 
 
@@ -195,15 +223,18 @@ def _split(scene: Scene, groups: list[_Group], n: int, word: Mention, words: lis
 
 
 def _relative(scene: Scene, groups: list[_Group], places: list[_Group], word: Mention) -> None:
-    """'It sat at the A1, which I released': what follows 'which' is said of the landmark after all."""
-    for place in places:
-        between = scene.words(place.j, word.i)
-        if between[:1] == [","]:
-            between = between[1:]
-        if between[:1] == ["which"] and len(between) <= 5 and not any(g.j <= word.i and g.i > place.i for g in groups):
-            groups.append(_Group(place.mentions, place.values, [word]))
-            places.remove(place)
-            return
+    """'It sat at the A1, which I released', 'caught under A4, so I vented it': a landmark is spoken of after all."""
+    before = [p for p in places if p.j <= word.i]
+    if not before or any(before[-1].i < g.i < word.i for g in groups):
+        return
+    place = before[-1]
+    between = [w for w in scene.words(place.j, word.i) if w not in (",", "(")]
+    around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
+    owned = bool({"its", "their"} & set(between[-6:])) and bool(_PART_NOUNS & set(between[-5:]))
+    pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
+    if (between[:1] == ["which"] and len(between) <= 5) or owned or pronoun:
+        groups.append(_Group(place.mentions, place.values, [word]))
+        places.remove(place)
 
 
 def _same_again(scene: Scene, groups: list[_Group]) -> None:
@@ -211,7 +242,7 @@ def _same_again(scene: Scene, groups: list[_Group]) -> None:
     for before, group in zip(groups, groups[1:], strict=False):
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
         ahead = scene.words(max(before.j, group.i - 4), group.i)
-        alike = any(w in _ALSO for w in after) or ahead[-2:] in (["as", "was"], ["so", "was"], ["and", "so"])
+        alike = any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER
         if not group.actions and before.actions and alike:
             group.actions = list(before.actions)
 
@@ -245,8 +276,7 @@ def _state(scene: Scene, m: Mention) -> str | None:
         return None
     if m.value == "intact":
         return _kept(scene, m, word)
-    negated = scene.negated(m.i, m.j, 4) and not word.startswith(("not", "never", "no ", "un"))
-    if negated:
+    if _negated(scene, m, 4):
         further = {"further", "more", "again"} & set(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
         return "intact" if m.value in _OPENINGS and not further else None
     if m.value in ("vented", "released") and _by_accident(scene, m):
@@ -254,6 +284,15 @@ def _state(scene: Scene, m: Mention) -> str | None:
     if m.value == "vented" and words[-1] in ("cut", "divided", "released", "release", "dividing", "divide", "slit through"):
         return _cut_or_opened(scene, m, words[-1])
     return m.value
+
+
+def _negated(scene: Scene, m: Mention, reach: int) -> bool:
+    """Tell whether a word is negated; 'I left out that A4 had been vented' negates only the telling."""
+    word = " ".join(scene.words(m.i, m.j))
+    if word.startswith(("not", "never", "no ", "un", "was not", "were not")):
+        return False
+    told = _UNSAID & set(scene.words(max(scene.sentence.i, m.i - 6), m.i))
+    return scene.negated(m.i, m.j, reach) and not told
 
 
 def _uncertain(scene: Scene, m: Mention) -> bool:
@@ -268,7 +307,7 @@ def _uncertain(scene: Scene, m: Mention) -> bool:
 
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     """Return 'intact' for words that say so; 'left' alone needs a word like 'alone' or the end of the clause."""
-    if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "never", "no ", "un", "was not", "were not")):
+    if _negated(scene, m, 3):
         return None
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(scene.words(max(scene.sentence.i, m.i - 9), m.i)) else None

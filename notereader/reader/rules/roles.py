@@ -57,9 +57,12 @@ def anchors(scene: Scene) -> list[Anchor]:
 def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
     phrase = " ".join(scene.words(m.i, m.j))
     if m.kind == "role":
-        if m.value == "skin" and phrase not in _STRONG_SKIN and not closing:
+        own = phrase in _STRONG_SKIN or phrase.split(" ")[0] in ("skin", "ed", "old", "stitches", "sutures")
+        if m.value == "skin" and own:
+            return Anchor(m.i, m.j, m.value)
+        if m.value == "skin" and not closing:
             return None
-        if m.value == "skin" and phrase not in _STRONG_SKIN and is_place(scene, m):
+        if m.value == "skin" and is_place(scene, m):
             return None
         return Anchor(m.i, m.j, m.value)
     if m.kind == "stitch" and m.value not in ("horizontal mattress", "figure-of-eight"):

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 
 from notereader.reader.bearing import Group, Target
-from notereader.reader.desk import Desk, carried, owners
+from notereader.reader.desk import Desk, carried, near_digits, owners
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Mention, Page, Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors, role_of
@@ -225,6 +225,8 @@ def said_of_all(scene: Scene, k: int) -> bool:
     """Tell whether the part in which word k stands speaks of every repair: 'each repair', 'every core suture'."""
     first, last = scene.part(k)
     words = scene.words(first, last)
+    if any(g.tendons and g.j <= k and not g.reference and not g.every for g in scene.setting.groups):
+        return False
     for n, word in enumerate(words):
         if word in _ALL and set(words[n + 1 : n + 4]) & _ALL_OF and "end" not in words[n + 1 : n + 3]:
             return True
@@ -251,7 +253,7 @@ def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return desk.repairable(group.digits or None)
     if group.every:
         return desk.repairable()
-    found, _ = carried(desk, scene, group.digits or None)
+    found, _ = carried(desk, scene, near_digits(scene, group) or None)
     return found
 
 

@@ -1,13 +1,13 @@
 """What happened to each tendon: how much was cut, at which zone, and what was done."""
 
 from notereader.reader.bearing import Group, Target
-from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.desk import Desk, carried, near_digits, tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.sutures import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
 from notereader.reader.tables import zone_value
 
-_BARE = frozenset(["through", "out", "off"])
+_BARE = frozenset(["through", "out", "off", "right through", "clean through", "straight through"])
 _BARE_BETWEEN = frozenset("both all gone is was were had has each right clean cut also too , tendon tendons as - : = > each it the".split())
 _NOT_A_CUT = frozenset("repair fist range excision release flexion extension motion cover closure glide recovery relief excursion consent set arc list checks".split())
 _DRUGS = frozenset("lidocaine lignocaine lido bupivacaine marcaine chlorhexidine xylocaine ropivacaine povidone adrenaline iodine ropi lig betadine alcohol plain solution of".split())
@@ -86,7 +86,7 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
     if len(between) > 3 or any(w not in _BARE_BETWEEN for w in between):
         return False
     after = scene.next_word(mention.j)
-    if scene.words(mention.i, mention.j) == ["through"]:
+    if scene.words(mention.i, mention.j)[-1:] == ["through"]:
         return after in ("", ",", ".", ";", "in", "at", "and", "just", ":", "(", "here", "too", "as", "beneath", "under", "with", "-", "both", "on")
     return after in ("", ",", ".", ";", ")")
 
@@ -337,6 +337,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
     named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
     if value == "trimmed" and not _trims_tendon(scene, mention):
         return
+    if value == "excised" and _trims_ends(scene, mention):
+        return
     for target in targets:
         if value == "trimmed" and desk.extents.get(target) == "complete" and not scene.header:
             continue
@@ -344,6 +346,12 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             continue
         desk.tendon(scene, target, "treatment", value, [_evidence(scene, mention, target)], f"treatment {value}")
         desk.findings[-1].carried = target not in named
+
+
+def _trims_ends(scene: Scene, mention: Mention) -> bool:
+    """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
+    near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
+    return bool(near & {"stump", "stumps", "ends", "end", "edges"}) or any(q.unit == "mm" and abs(q.i - mention.i) <= 4 for q in scene.quantities)
 
 
 def _trims_tendon(scene: Scene, mention: Mention) -> bool:
@@ -370,10 +378,12 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return _treated_from_focus(desk, scene, mention, value)
     if group is None:
         return []
+    if group.generic == "all" and value == "repaired" and scene.words(mention.i, mention.j)[-1:] in (["repairs"], ["repair"]) and not scene.header:
+        return []
     if group.generic == "all" and value == "repaired":
         return [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
     if group.generic == "one" and value in ("repaired", "reinserted", "grafted", "tenodesed"):
-        return carried(desk, scene, group.digits or None)[0] or [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+        return carried(desk, scene, near_digits(scene, group) or None)[0] or [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
