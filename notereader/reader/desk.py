@@ -152,9 +152,9 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     if wanted and len(wanted) > 1 and len({t.digit for t in near}) < len(wanted):
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
-    deep_near = [t for t in (near or possible) if t.tendon in ("FDP", "FPL")]
-    if scene.setting.relabelled and wanted is None and deep_near:
-        near = [t for t in deep_near if not scene.setting.digits or t.digit in scene.setting.digits] or near
+    deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in scene.setting.digits]
+    if scene.setting.relabelled and wanted is None and deep:
+        near = deep
     if near:
         return near, ""
     if len(possible) == 1:

@@ -22,6 +22,7 @@ Choice = tuple[Finding, list[Finding]]
 def draft(desk: Desk, name: str | None, version: str) -> Record:
     """Return the draft record of the findings on the desk."""
     findings = _with_digits(desk, desk.findings)
+    findings = _under_body_digit(findings)
     findings = _spread_zones(findings)
     findings = _by_slips(findings)
     grouped = _grouped(findings)
@@ -63,6 +64,26 @@ def _homeless(f: Finding) -> bool:
 
 def _fits(digit: str, f: Finding) -> bool:
     return not (digit == "thumb" and f.group == "repairs")
+
+
+def _under_body_digit(findings: list[Finding]) -> list[Finding]:
+    """A digit that the lists name and the body never works on is the body's digit under a wrong name."""
+    tendons = [f for f in findings if f.group == "repairs" and f.entry[0] in DIGITS and f.field in ("extent", "treatment", "size", "strands", "stitch")]
+    titled = {f.entry[0] for f in tendons if f.header}
+    worked = {f.entry[0] for f in tendons if not f.header and f.value != "intact"}
+    wrong, right = titled - worked, worked - titled
+    if len(wrong) != 1 or len(right) != 1 or len(titled) != 1:
+        return findings
+    old, new = next(iter(wrong)), next(iter(right))
+    reason = f"the title or diagnosis names the {old} finger, the body the {new} finger"
+    moved = []
+    for f in findings:
+        if f.entry[0] == old and f.group in ("repairs", "pulleys", "injuries") and f.header:
+            f = replace(f, entry=(new, *f.entry[1:]), reasons=[*f.reasons, reason])
+        elif f.entry[0] == new and f.field in ("extent", "treatment"):
+            f = replace(f, reasons=[*f.reasons, reason])
+        moved.append(f)
+    return moved
 
 
 def _spread_zones(findings: list[Finding]) -> list[Finding]:

@@ -56,7 +56,7 @@ class Mentions:
                     continue
                 layer = _LAYERS.get(meaning.kind, "mentions")
                 found[layer].append(Mention(meaning.kind, meaning.value, i, j, page.respelt.get(i, "")))
-        page.mentions = longest(found["mentions"])
+        page.mentions = _by_family(found["mentions"])
         page.headings = longest(found["headings"])
         page.cues = sorted(found["cues"], key=lambda m: m.i)
         page.elements = longest(found["elements"])
@@ -87,6 +87,20 @@ def _merged(meanings: list[_Meaning]) -> list[_Meaning]:
 def _as_written(page: Page, i: int, j: int, exact: frozenset[str]) -> bool:
     raw = page.raw(i, j)
     return raw in exact or (raw[:-1] in exact and raw.endswith("s"))
+
+
+# Kinds whose phrases do not hide those of other kinds: 'was excised' of a pulley is also 'excised' of a tendon.
+_FAMILIES = ("opened", "restored")
+
+
+def _by_family(mentions: list[Mention]) -> list[Mention]:
+    """Keep the longest phrases of each family of kinds; neutral phrases hide words of every family."""
+    neutral = [m for m in mentions if m.kind == "neutral"]
+    kept = longest([m for m in mentions if m.kind not in _FAMILIES])
+    for family in _FAMILIES:
+        kept += [m for m in longest([*neutral, *(m for m in mentions if m.kind == family)]) if m.kind == family]
+    kept.sort(key=lambda m: (m.i, m.j))
+    return kept
 
 
 def longest(mentions: list[Mention]) -> list[Mention]:

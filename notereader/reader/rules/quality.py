@@ -109,6 +109,8 @@ def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
             return _whole(desk, digits or None)
     if _all_words(scene, mention):
         return _whole(desk, digits or scene.setting.digits or None) or _whole(desk, None)
+    if "these" in scene.words(scene.sentence.i, mention.i) and scene.setting.focus:
+        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     if scene.setting.wide and not digits:
         return [t for t in _whole(desk, None) if t.tendon in scene.setting.wide]
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact" and (not digits or t.digit in digits)]
@@ -363,7 +365,7 @@ def _bulk(desk: Desk, scene: Scene) -> None:
             value = "none"
         if "none" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i):
             value = "none"
-        if word == "slim":
+        if word == "slim" or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
             continue
         _lay(desk, scene, _behaving(desk, scene, mention.i, mention.j), "bulk", value, mention.i, mention.j, f"bulk {value}")
 

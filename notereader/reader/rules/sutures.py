@@ -167,6 +167,8 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
     around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
     if thread.role == "pattern" and _has_core(desk, scene):
         return PERIPHERAL
+    if thread.role == TENDON and _outside_follows(scene, thread, found):
+        return PERIPHERAL
     if thread.role == TENDON:
         return PERIPHERAL if pattern and (around or _has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0") else CORE
     if desk.topic in (CORE, PERIPHERAL, TENDON):
@@ -175,6 +177,15 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         closed = any(w in ("closed", "closure", "closing") for w in scene.words(scene.sentence.i, scene.sentence.j))
         return "skin" if closed else desk.topic if desk.topic != TENDON else CORE
     return desk.topic
+
+
+def _outside_follows(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
+    """'Both received 6-0 polypropylene, cross-stitch, around the suture line.'"""
+    later = [t for t in _sizes(scene) if t[1] >= thread.j]
+    reach = later[0][1] if later else scene.sentence.j
+    return any(a.role == PERIPHERAL and thread.j <= a.i < reach for a in found) and not any(
+        a.role == CORE and thread.i - 6 <= a.i < reach for a in found
+    )
 
 
 def _has_core(desk: Desk, scene: Scene) -> bool:
@@ -198,6 +209,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
 
 def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
     named = [g for g in groups if g.tendons or g.generic or g.every]
+    own = _own_group(desk, scene, i, j, groups)
+    if own:
+        return own, []
     if said_of_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons for d in g.digits)
         tendons = {t for g in groups for t in g.tendons}
@@ -215,6 +229,24 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             if found:
                 return found, []
     return _carried(desk, scene)
+
+
+def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
+    """'a double Tsuge in the index and a single one in the middle': a digit right after with in, for or on; 'the last two'."""
+    for group in groups:
+        between = scene.words(j, group.i)
+        if group.digits and j <= group.i and 1 <= len(between) <= 3 and between[0] in ("in", "for", "on") and all(w in ("in", "for", "on", "the", "both") for w in between):
+            if len([g for g in groups if g.digits and g.j > j]) < 1 or group.generic:
+                continue
+            return _of_group(desk, scene, group)
+    first, last = scene.part(i)
+    words = " ".join(scene.words(first, last))
+    named = [g for g in groups if g.tendons and g.j <= i]
+    if "last two" in words and len(named) >= 2:
+        return [t for g in named[-2:] for t in _of_group(desk, scene, g)]
+    if "the latter" in words and named:
+        return _of_group(desk, scene, named[-1])
+    return []
 
 
 _ALL = frozenset(["every", "each", "all", "both", "neither", "either", "none"])
@@ -516,6 +548,11 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     for spot in spots[:1]:
         if not scene.told(spot.i):
             continue
+        if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
+            _lay(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            return
+        if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
+            return
         if _peripheral_negated(scene, spot) and scene.words(scene.sentence.i, scene.sentence.i + 3)[-2:] == ["this", "is"]:
             continue
         if _peripheral_negated(scene, spot):
@@ -525,6 +562,20 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         _lay(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     _lay_pattern(desk, scene, found, bool(spots))
+
+
+_NO_ANSWER = frozenset("suture stitch sutures y n : ? . - size type pattern material x | / a yes/no".split())
+
+
+def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous: none', 'Peripheral: not done'."""
+    words = [w for w in scene.words(spot.j, scene.sentence.j) if w not in _NO_ANSWER]
+    return words[:1] in (["none"], ["no"], ["not"], ["nil"], ["omitted"], ["absent"], ["never"])
+
+
+def _heading_says_nothing(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous: ___ suture ___' was never filled in."""
+    return not [w for w in scene.words(spot.j, scene.sentence.j) if w not in _NO_ANSWER] and not scene.sentence.prefix
 
 
 def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
