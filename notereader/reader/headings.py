@@ -7,36 +7,26 @@ line and a mark, a column of space or the line's end follows, or it stands as a 
 import re
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 
 from notereader.reader.page import Break, Mention, Page
 from notereader.vocabulary.terms import terms
+from notereader.vocabulary.wordlists import word_list
 
-# Heading words that are also ordinary words: believed only where they stand alone, in capitals or before a colon.
-_ORDINARY = frozenset(
-    "in out seen end what why then after next done op found case patient story close people block mode unit list "
-    "from to re rep hand finger site level start staff skin bone nerve vessel tendon tendons sheath gas la ab comp tt "
-    "spec compl date check loss core epi outside repair orders advice plan step findings exploration summary therapy "
-    "history approach exposure operating team method resident fellow attending technique operation procedure drain "
-    "position condition close closed finish closing location marked name count counts pulley pulleys sutures implant "
-    "implants fdp fds fpl trainee reason problem problems diagnosis splint plaster dressing cuff consent surgeon".split()
-)
-# Short forms that end in a full stop without heading anything: 'Cons. anaesthetist', 'Inj. tetanus given'.
-_SHORTENED = frozenset("cons inj spec op surg anaes asst asstt proc impl abx comp compl comps ab rep cond".split())
-# Headings that a dictation closes with a comma and that an unbroken note closes with a full stop.
-_SPOKEN = frozenset(
-    "diagnosis diagnoses procedure procedures operation operations indication indications findings complications anaesthesia "
-    "anesthesia addendum correction plan history background closure".split()
-) | {"preoperative diagnosis", "postoperative diagnosis", "preop diagnosis", "postop diagnosis", "postoperative plan", "blood loss"}
+_ORDINARY = word_list("headings", "ordinary")
+_SHORTENED = word_list("headings", "shortened")
+_SPOKEN = word_list("headings", "spoken")
+_SPOKEN_AFTER = word_list("headings", "spoken_after")
+_ROLES = word_list("headings", "roles")
+_MONTHS = word_list("headings", "months")
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 _FRESH = frozenset([".", ";", "|", ")", "]", "?", "/", ",", "(", ">"])
-# People, who stand behind a label as often as before one.
-_ROLES = frozenset("consultant fellow resident attending staff trainee registrar intern".split())
 _WORD = re.compile(r"[^\W_]+(?:'[^\W\d_]+)?|[^\w\s]|_")
 
 
 @dataclass(slots=True)
 class Line:
-    """A line of the note, words i to j; its paragraph, its width, the room it leaves, and whether it is running text."""
+    """A line of the note, words i to j: its paragraph, its width, the room it leaves, whether it is running text."""
 
     i: int
     j: int
@@ -65,7 +55,8 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
 
 def _is_value_of(page: Page, label: Mention, heading: Mention) -> bool:
     """Tell whether a word stands where the value of the label before it belongs: 'Surgeon   consultant'."""
-    return all(not page.words[k][0].isalnum() for k in range(label.j, heading.i)) and page.breaks[heading.i] < Break.LINE
+    between = page.words[label.j : heading.i]
+    return page.breaks[heading.i] < Break.LINE and all(not w[0].isalnum() for w in between)
 
 
 @cache
@@ -90,11 +81,11 @@ def _bare(page: Page, heading: Mention) -> Mention:
 def _on_one_line(page: Page, heading: Mention) -> list[Mention]:
     """Split words matched across a line end or a column of space into the headings that each side holds of them."""
     cuts = [k for k in range(heading.i + 1, heading.j) if page.breaks[k] >= Break.COLUMN]
-    if not cuts or (max(page.breaks[k] for k in cuts) == Break.COLUMN and tuple(page.words[heading.i : cuts[0]]) not in _kinds()):
+    only_columns = all(page.breaks[k] == Break.COLUMN for k in cuts)
+    if not cuts or (only_columns and tuple(page.words[heading.i : cuts[0]]) not in _kinds()):
         return [heading]
-    edges = [heading.i, *cuts, heading.j]
     pieces = []
-    for i, j in zip(edges, edges[1:], strict=False):
+    for i, j in pairwise([heading.i, *cuts, heading.j]):
         kind = _kinds().get(tuple(page.words[i:j]))
         if kind:
             pieces.append(Mention(heading.kind, kind, i, j))
@@ -122,7 +113,8 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
     if word == "section" and k == line.i:
         return True
     after = page.words[k + 1] if k + 1 < line.j else ""
-    return len(word) == 1 and word.isalpha() and (k == line.i or page.words[k - 1] in ("section", "(")) and after in (")", ".", "-")
+    lettered = k == line.i or page.words[k - 1] in ("section", "(")
+    return len(word) == 1 and word.isalpha() and lettered and after in (")", ".", "-")
 
 
 # --- belief
@@ -139,10 +131,14 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
 
 def _part_of_a_word(page: Page, heading: Mention) -> bool:
     """Tell whether the words are half of a compound: 'X-ray', 'hand-held'."""
-    before = heading.i > 1 and page.words[heading.i - 1] == "-" and page.breaks[heading.i] == page.breaks[heading.i - 1] == Break.NONE
-    j = heading.j
-    after = j + 1 < len(page.words) and page.words[j] == "-" and page.breaks[j] == page.breaks[j + 1] == Break.NONE
-    return before or after
+    return _joins(page, heading.i - 1) or _joins(page, heading.j)
+
+
+def _joins(page: Page, k: int) -> bool:
+    """Tell whether word k is a hyphen between two words without space."""
+    if not 0 < k < len(page.words) - 1 or page.words[k] != "-":
+        return False
+    return page.breaks[k] == page.breaks[k + 1] == Break.NONE
 
 
 def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
@@ -162,7 +158,7 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
     if mark == ".":
         return _closed_by_stop(page, heading, line, capitals)
     if mark == ",":
-        return phrase in _SPOKEN and raw[:1].isupper()
+        return _spoken(page, heading) and raw[:1].isupper()
     return _value_without_mark(page, heading, line, capitals)
 
 
@@ -205,19 +201,18 @@ def _closed_by_stop(page: Page, heading: Mention, line: Line, capitals: bool) ->
 def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool) -> bool:
     """'COMPLICATIONS none', 'Date 26 July 2040': the label shows by its capitals or by what it is followed by."""
     first = page.words[heading.j]
-    if heading.value == "date" and (first[0].isdigit() or len(first) >= 3 and first[:3] in _MONTHS):
+    if heading.value == "date" and (first[0].isdigit() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return page.raw(heading.i, heading.j)[:1].isupper()
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
-    return heading.value in ("diagnosis", "procedure", "indication") or (heading.value != "splint" and line.j - heading.j <= 3)
-
-
-_MONTHS = frozenset("jan feb mar apr may jun jul aug sep oct nov dec".split())
+    short = heading.value != "splint" and line.j - heading.j <= 3
+    return short or heading.value in ("diagnosis", "procedure", "indication")
 
 
 def _tail_of_prose(page: Page, heading: Mention, line: Line) -> bool:
     """Tell whether a line of one word only ends the sentence of a full line above it."""
-    if page.breaks[line.i] >= Break.BLANK or not page.text[page.starts[heading.i]].islower() or heading.i != line.i or not line.i:
+    lower = page.text[page.starts[heading.i]].islower()
+    if not lower or not line.i or heading.i != line.i or page.breaks[line.i] >= Break.BLANK:
         return False
     return page.words[line.i - 1] not in (".", ":", "!", "?") and line.room > 30 and line.prose
 
@@ -233,11 +228,11 @@ def _stands_as_label(page: Page, heading: Mention, line: Line, in_columns: bool)
     if _closed_by_colon(page, after, line):
         return column or before in _FRESH or _capital_after_small(page, heading)
     mark = page.words[after]
-    if column and (in_columns or mark == "|") and (page.breaks[after] == Break.COLUMN or mark == "|" or mark.startswith("..")):
+    if column and (in_columns or mark == "|") and (mark != ":" and _in_column(page, after, line)):
         return True
     if mark == "?" and raw[:1].isupper():
         return column or before in (".", "?", "_")
-    if mark in (",", ".") and before in (".", "?") and raw[:1].isupper() and _phrase(page, heading) in _SPOKEN:
+    if mark in (",", ".") and before in (".", "?") and raw[:1].isupper() and _spoken(page, heading):
         return page.breaks[i] >= Break.SPACE and (mark == "," or after + 1 < line.j)
     return False
 
@@ -247,12 +242,16 @@ def _capital_after_small(page: Page, heading: Mention) -> bool:
     before, own = page.text[page.starts[heading.i - 1]], page.text[page.starts[heading.i]]
     if not own.isupper():
         return False
-    return not before.isupper() or (_phrase(page, heading) not in _ORDINARY and not page.raw(heading.i - 1, heading.i).isupper())
+    if not before.isupper():
+        return True
+    return _phrase(page, heading) not in _ORDINARY and not page.raw(heading.i - 1, heading.i).isupper()
 
 
 def _in_column(page: Page, k: int, line: Line) -> bool:
     """Tell whether the words that end before word k are set off by a column of space, a bar or dots."""
-    return k < line.j and (page.breaks[k] == Break.COLUMN or page.words[k] in ("|", ":") or page.words[k].startswith(".."))
+    if k >= line.j:
+        return False
+    return page.breaks[k] == Break.COLUMN or page.words[k] in ("|", ":") or page.words[k].startswith("..")
 
 
 def _names_a_column(page: Page, heading: Mention, line: Line) -> bool:
@@ -261,7 +260,7 @@ def _names_a_column(page: Page, heading: Mention, line: Line) -> bool:
         return False
     cells = _cells(page, line)
     heads = [tuple(page.words[i:j]) in _kinds() and page.words[i] not in _ROLES for i, j in cells]
-    beside = any(a and b for a, b in zip(heads, heads[1:], strict=False))
+    beside = any(a and b for a, b in pairwise(heads))
     return len(cells) >= 4 and beside and 2 * sum(heads) > len(cells)
 
 
@@ -280,3 +279,9 @@ def _cells(page: Page, line: Line) -> list[tuple[int, int]]:
 
 def _phrase(page: Page, heading: Mention) -> str:
     return " ".join(page.words[heading.i : heading.j])
+
+
+def _spoken(page: Page, heading: Mention) -> bool:
+    """Tell whether a heading is one that dictations speak: 'Diagnosis, ...', 'Postoperative plan, ...'."""
+    words = page.words[heading.i : heading.j]
+    return words[-1] in _SPOKEN and all(w in _SPOKEN_AFTER or w == "-" for w in words[:-1])

@@ -1,6 +1,7 @@
 """Step 2, layout: headings and what stands under them, lines, sentences and list items."""
 
 import re
+from itertools import pairwise
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -8,17 +9,16 @@ from spacy.tokens import Doc
 from notereader.reader.headings import Line, believed_headings, line_starts
 from notereader.reader.page import Break, Page, Section, page_of
 from notereader.reader.sentences import goes_on, make_sentences, sentence_end
+from notereader.vocabulary.wordlists import word_list
 
 # Headings whose content ends with the line; the others go on until the next heading or, for some, an empty line.
-ONE_LINE = frozenset(
-    "surgeon assistant anaesthetist anaesthesia date injury_date tourniquet antibiotics blood_loss complications "
-    "specimens implants side digit zone mechanism signature admin dressing consent core peripheral splint".split()
-)
+ONE_LINE = word_list("layout", "one_line")
 TO_THE_END = frozenset(["instructions", "narrative", "findings", "addendum"])
 # What a heading in capitals that is not in the vocabulary puts an end to.
 _STORY = frozenset(["indication", "previous", "consent", "teaching", "admin"])
 # Heads of a treatment list where they stand before the story, of the orders where they stand after the operation.
 _TREATMENT = frozenset(["therapy", "treatment"])
+_BODY = frozenset(["findings", "narrative", "closure"])
 
 
 @Language.component("notereader_layout")
@@ -75,7 +75,7 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     sections: list[Section] = []
     at, around, seen = 0, "narrative", set[str]()
     unknown = _unknown_headings(page, lines)
-    wrapped = frozenset(b.i for a, b in zip(lines, lines[1:], strict=False) if page.text[page.starts[b.i]].islower() and goes_on(page, a, b))
+    wrapped = _wrapped(page, lines)
     for n, cut in enumerate(cuts):
         limit = cuts[n + 1].h if n + 1 < len(cuts) else count
         if cut.h > at:
@@ -112,7 +112,7 @@ def _settle_kind(page: Page, cut: Section, seen: set[str]) -> None:
     phrase = " ".join(page.words[cut.h : cut.i])
     if cut.kind == "procedure" and "findings" in seen:
         cut.kind = "narrative"
-    elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & {"findings", "narrative", "closure"}:
+    elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
 
 
@@ -137,6 +137,11 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and not page.words[k].startswith("."):
             seen += 1
     return limit
+
+
+def _wrapped(page: Page, lines: list[Line]) -> frozenset[int]:
+    """Return the first words of lines in small letters that go on with the line above."""
+    return frozenset(b.i for a, b in pairwise(lines) if page.text[page.starts[b.i]].islower() and goes_on(page, a, b))
 
 
 def _unknown_headings(page: Page, lines: list[Line]) -> frozenset[int]:

@@ -4,30 +4,19 @@ A full stop is not always the end of a sentence and a line end often is. A line 
 word would still have fitted on the line, where a list item or a heading follows, or in a block that is a list.
 """
 
+from itertools import pairwise
+
 from notereader.reader.headings import Line
 from notereader.reader.page import Break, Page, Sentence
+from notereader.vocabulary.wordlists import word_list
 
-_ABBREVIATIONS = frozenset(
-    "dist prox mod modif inj approx rad uln horiz no fig st dr mr mrs ms vs ax cap ext flex prof sup supf superf lig dig "
-    "art n a v nn dt asst asstt sr jr cons ca circa max min incl excl resp hor vert transv long lac lacs div p s e g i "
-    "cont int anaes epi epitend tend interr cm mm ml mg hr hrs op pt pts fdp fds tab sec supt incl nos vol dors lat med "
-    "rep abx reg regd hosp repr post pre resp therap physio bilat subcut subq dept assoc th assist exam cat ref".split()
-)
-# Short forms that often end a sentence: the next capital begins another one.
-_MAY_END = frozenset("fdp fds epi mm cm ml min hr hrs flex ext lac long max approx sec".split())
-_UNITS = frozenset("g mg kg l ml mm cm h hr hrs min mins sec s d wk %".split())
+_ABBREVIATIONS = word_list("sentences", "abbreviations")
+_MAY_END = word_list("sentences", "may_end")
+_UNITS = word_list("sentences", "units")
+_CONNECTORS = word_list("sentences", "connectors")
+_OPENERS = word_list("sentences", "openers")
 _ENDERS = frozenset([".", "!", "?"])
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
-# A line that ends in one of these goes on in the next.
-_CONNECTORS = frozenset(
-    "and or the a an of to in with by for was were from at on over into , ( + & / no not before after until under between "
-    "than per via without through about around across is are be been had has have its his her their this that which".split()
-)
-# Words that begin a sentence after a letter and a stop, where initials would be followed by a name.
-_OPENERS = frozenset(
-    "the a an it he she we i they both no not in on at to of this that these then after before under with for from all "
-    "each there cut crush fds fdp fpl tourniquet skin distal proximal".split()
-)
 
 
 def make_sentences(page: Page, lines: list[Line]) -> None:
@@ -59,9 +48,9 @@ def sentence_end(page: Page, k: int) -> int:
 
 
 def _empty_label(page: Page, i: int, j: int) -> bool:
-    """Tell whether words i to j are a line of a form that was left empty, 'Gap after repair:', with another label after it."""
+    """Tell whether words i to j are a line of a form left empty, 'Gap after repair:', with another label after it."""
     colon = next((k for k in range(i, j) if page.words[k] == ":"), j)
-    if colon == j or colon == i or colon - i > 6 or any(w[0].isalnum() for w in page.words[colon + 1 : j]):
+    if colon in (i, j) or colon - i > 6 or any(w[0].isalnum() for w in page.words[colon + 1 : j]):
         return False
     if j >= len(page.words) or page.breaks[j] != Break.LINE:
         return j >= len(page.words) or page.breaks[j] >= Break.COLUMN
@@ -75,7 +64,7 @@ def _soft_lines(page: Page, lines: list[Line], edges: set[int]) -> frozenset[int
     """Return the first words of lines that go on with the sentence of the line before."""
     soft: set[int] = set()
     last_item = 0
-    for before, line in zip(lines, lines[1:], strict=False):
+    for before, line in pairwise(lines):
         number = _item_number(page, line)
         if line.i in edges or _item(page, line, last_item):
             last_item = number or last_item
@@ -98,8 +87,9 @@ def goes_on(page: Page, before: Line, line: Line) -> bool:
         return lower or not fits
     if lower:
         return not fits or _indent(page, line.i) > _indent(page, before.i)
-    hanging = before.length >= 40 and _indent(page, line.i) >= _indent(page, before.i) and last not in _ENDERS and last != ":"
-    return hanging and not fits and _indent(page, line.i) >= 8
+    if last in _ENDERS or last == ":" or fits or before.length < 40:
+        return False
+    return _indent(page, line.i) >= max(8, _indent(page, before.i))
 
 
 def _indent(page: Page, k: int) -> int:
@@ -168,10 +158,11 @@ def _numbers_an_item(page: Page, k: int) -> bool:
 
 
 def _letter_ends(page: Page, k: int) -> bool:
-    """Tell whether a capital letter and a stop end a sentence ('zone I. Crush', 'opened in an S. The') or are initials."""
-    if k >= 3 and (page.words[k - 3] in ("zone", "zn", "type", "grade", "in", "an") or page.words[k - 3].isdigit()):
+    """Tell whether a capital and a stop end a sentence ('zone I. Crush', 'opened in an S. The') or are initials."""
+    before = page.words[k - 3] if k >= 3 else ""
+    if before in ("zone", "zn", "type", "grade", "in", "an") or before.isdigit():
         return True
-    return page.words[k] in _OPENERS and k >= 3 and page.words[k - 3] != "."
+    return page.words[k] in _OPENERS and before not in (".", "")
 
 
 def _abbreviation_ends(page: Page, k: int, before: str) -> bool:
