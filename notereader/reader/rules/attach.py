@@ -16,7 +16,7 @@ _LINK = frozenset(
     "too now thus therefore carefully deliberately entirely gently partially partly completely fully next first here "
     "there : = - > | ( ) [ ] x alike together with the rest of it its nicely well beautifully seem seemed seems "
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
-    "i we they it could must might would did do does having got".split()
+    "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament".split()
 )
 # Words that may lead from what is said to the thing: 'opened the distal 5 mm of A2', 'release of the A1 pulley'.
 _LEAD = frozenset(
@@ -72,8 +72,11 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
 class Attachment:
     """The things of one sentence, own and other, asked which of them a word belongs to."""
 
-    def __init__(self, scene: Scene, own: list[Thing], other: list[Thing], part_words: frozenset[str]) -> None:
+    def __init__(
+        self, scene: Scene, own: list[Thing], other: list[Thing], said: list[Mention], part_words: frozenset[str]
+    ) -> None:
         self.scene = scene
+        self.said = {k for m in said for k in range(m.i, m.j)}
         taken = {k for t in own for k in range(t.i, t.j)}
         rest = [t for t in other if not any(k in taken for k in range(t.i, t.j))]
         self.things = sorted([*own, *rest], key=lambda t: (t.i, t.j))
@@ -109,9 +112,9 @@ class Attachment:
         return word in _MEASURE or word[:1].isdigit() or word in self.part_words
 
     def _between(self, i: int, j: int) -> list[str]:
-        """Return the words from i to j but those that only say which finger."""
+        """Return the words from i to j but those that only say which finger, or that say something themselves."""
         page = self.scene.page
-        return [page.words[k] for k in range(i, j) if k not in page.digit_words]
+        return [page.words[k] for k in range(i, j) if k not in page.digit_words and k not in self.said]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)

@@ -4,6 +4,7 @@ from bisect import bisect_right
 from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk
+from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import Attachment, Thing, others
 from notereader.reader.scene import Scene, digits_at
@@ -41,6 +42,11 @@ _READ_AS = {
     ("deed", "trimmed"): "trimmed",
     ("restored", "trimmed"): "trimmed",
 }
+# Words of extent that need a word for what was done.
+_BARE = frozenset(
+    ["complete", "completely", "partial", "partially", "through", "out", "off", "incomplete", "incompletely", "100%",
+     "100 %", "end to end", "end-to-end", "full thickness", "full-thickness", "part through"]
+)  # fmt: skip
 _OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyartery", "bone", "fracture")
 _UNSURE = frozenset("may might would should will shall can".split())
 # Words that say 'intact' of many things; of a pulley only where they stand right beside it.
@@ -50,7 +56,7 @@ _WEAK = frozenset(
 )
 _PLACE_WORDS = frozenset(
     "at under beneath underneath over near beyond between past through from level above below into onto against behind "
-    "alongside around opposite toward towards across by within along on until".split()
+    "alongside around opposite toward towards across by within along on until btw betw btwn".split()
 )
 _PLACE_FILLERS = frozenset(
     "the a an its his her base of mid edge lip margin rim mouth region area side this that just distal proximal "
@@ -176,14 +182,20 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
 
 
 def _pulley_words(scene: Scene) -> list[Mention]:
-    """Return the words of a sentence that may say what was found of or done to a pulley, one for each span."""
-    best: dict[tuple[int, int], Mention] = {}
-    for m in scene.mentions:
-        if m.kind == "opened" or (m.kind, m.value) in _READ_AS:
-            known = best.get((m.i, m.j))
-            if known is None or (m.kind == "opened" and known.kind != "opened"):
-                best[(m.i, m.j)] = m
-    return [m for m in best.values() if scene.told(m.i)]
+    """Return the words of a sentence that may say what was found of or done to a pulley, none overlapping."""
+    own = sorted(scene.of("opened"), key=lambda m: (m.i - m.j, m.i))
+    lent = [m for m in scene.mentions if (m.kind, m.value) in _READ_AS and not _bare(scene, m)]
+    taken: set[int] = set()
+    kept: list[Mention] = []
+    for m in [*own, *sorted(lent, key=lambda m: (m.i - m.j, m.i))]:
+        if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
+            taken.update(range(m.i, m.j))
+            kept.append(m)
+    return sorted(kept, key=lambda m: m.i)
+
+
+def _bare(scene: Scene, m: Mention) -> bool:
+    return " ".join(scene.words(m.i, m.j)) in _BARE
 
 
 def _as_pulley_word(m: Mention) -> Mention:
@@ -194,13 +206,13 @@ def _attach(scene: Scene, groups: list[_Group], places: list[_Group], words: lis
     """Give every word to the pulleys it speaks of."""
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
     beside = [Thing(p.i, p.j) for p in places]
-    attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], _PART_NOUNS)
+    attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, _PART_NOUNS)
     for word in words:
         back = attachment.touches_back(word)
         if back is not None and back.n >= 0 and len(groups[back.n].mentions) > 1:
             _split(scene, groups, back.n, word, words)
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
-    attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], _PART_NOUNS)
+    attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, _PART_NOUNS)
     for word in words:
         strong = " ".join(scene.words(word.i, word.j)) not in _WEAK
         owners = attachment.owners(word, strong)
@@ -243,8 +255,14 @@ def _same_again(scene: Scene, groups: list[_Group]) -> None:
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
         ahead = scene.words(max(before.j, group.i - 4), group.i)
         alike = any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER
-        if not group.actions and before.actions and alike:
+        wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
+        opened = [m for m in before.actions if m.value in ("vented", "released")]
+        if group.actions or not before.actions:
+            continue
+        if alike:
             group.actions = list(before.actions)
+        elif wholly and opened:
+            group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
 
 
 # --- what they say
@@ -361,10 +379,11 @@ def _whole_or_part(scene: Scene, m: Mention) -> str:
 def _lay(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
     """Lay down what became of a group of pulleys."""
     value = _state(scene, action)
-    if value is None:
+    tunnel = scene.words(group.mentions[0].i, group.j) == ["carpal", "tunnel"]
+    if value is None or (tunnel and value not in ("vented", "released")):
         return
     low, high = _reach(scene, group, action)
-    if value == "vented" and _in_full(scene, low, high):
+    if tunnel or value == "vented" and _in_full(scene, low, high):
         value = "released"
     share = _share(scene, low, high) if value in (*_OPENINGS, "injured", "repaired") else {}
     if value == "vented" and share.get("extent_percent") == 100:
@@ -394,15 +413,23 @@ def _put(
 
 def _reach(scene: Scene, group: _Group, action: Mention) -> tuple[int, int]:
     """Return the words around pulleys and action in which a share of them may be told."""
-    i, j = min(group.i, action.i), max(group.j, action.j)
-    low, high = max(scene.sentence.i, i - 8), min(scene.sentence.j, j + 9)
     words = scene.page.words
-    low = max([low, *(k + 1 for k in range(low, i) if words[k] in (".", ";", "but", ":") and words[k - 1] not in _PARTS)])
-    commas = [k + 1 for k in range(low, i) if words[k] == "," and k < i - 4]
-    low = max([low, *commas, *(m.j for m in scene.of("pulley", "opened") if m.j <= i and m.j > low)])
+    i, j = min(group.i, action.i), max(group.j, action.j)
+    low = i
+    while low > scene.sentence.i and i - low < 8 and _measures(scene, low - 1):
+        low -= 1
+    high = min(scene.sentence.j, j + 9)
     stops = [k for k in range(j, high) if words[k] in (".", ";", "but", "to") and words[k - 1] not in _PARTS]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return low, min([high, *stops, *later])
+
+
+def _measures(scene: Scene, k: int) -> bool:
+    """Tell whether a word before a pulley tells how much of it or which part."""
+    word = scene.page.words[k]
+    if word in _PARTS or word in _PART_NOUNS or word in _PART_LEADS or word[:1].isdigit():
+        return True
+    return word in ("its", "about", "first", "last", "a", "some", "over", "by", "half", "cent", "per") or word in NUMBER_WORDS
 
 
 def _in_full(scene: Scene, low: int, high: int) -> bool:
@@ -420,8 +447,9 @@ def _share(scene: Scene, low: int, high: int) -> dict[str, Value]:
             found.setdefault("extent_percent", q.high)
         elif q.unit == "mm" and q.high <= 30 and not {"wide", "strip", "ribbon"} & set(scene.words(q.j, q.j + 2)):
             found.setdefault("extent_mm", q.high)
+    hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
     for m in scene.of("fraction"):
-        if low <= m.i < high:
+        if low <= m.i < high and m.i not in hurt:
             found.setdefault("extent_percent", float(m.value))
     part = _part(scene, low, high)
     if part:
