@@ -59,6 +59,7 @@ class Setting:
     focus: tuple[Target, ...] = ()  # tendons in focus when the sentence begins
     after: tuple[Target, ...] = ()  # tendons in focus when it ends
     after_digits: tuple[str, ...] = ()
+    all_before: bool = False  # 'both repairs:' was the last subject
     relabelled: bool = False  # a digit was named since the last tendon: its deep flexor is meant
     wide: tuple[str, ...] = ()  # tendons last named as 'all three FDP', whatever the digit
 
@@ -75,14 +76,14 @@ def bearing(doc: Doc) -> Doc:
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
-    relabelled = False
+    relabelled = all_before = False
     rows = page.rows
     settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows, settings_of_rows)
         groups.sort(key=lambda g: g.i)
-        setting = Setting(sentence, groups, digits, focus, wide=wide, relabelled=relabelled)
+        setting = Setting(sentence, groups, digits, focus, wide=wide, all_before=all_before, relabelled=relabelled)
         _note_rows(sentence, groups, rows, settings_of_rows)
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
@@ -90,6 +91,8 @@ def bearing(doc: Doc) -> Doc:
         elif standing in ("", "plan", "question", "unticked", "unfilled") and not _left_out(page, sentence):
             digits, focus = _moved(page, setting)
             named = [g for g in groups if g.tendons or g.digits]
+            if groups:
+                all_before = groups[-1].generic == "all" and not groups[-1].digits
             if named:
                 relabelled = not named[-1].tendons
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
@@ -128,7 +131,9 @@ def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[st
         if numbers:
             pairs = tuple(p for n in numbers for g in known[n] for p in _row_pairs(g))
             digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
-            found.append(Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs))
+            group = Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)
+            group.reference = first > sentence.i and words[first - 1] in ("as", "like") or words[first - 2 : first] == ["same", "as"]
+            found.append(group)
         else:
             k = first + 1
     return found
@@ -315,7 +320,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
 _VERBS = frozenset(
     "were was received got had have are is carry carried show showed receive did do did, glide glided run ran tested".split()
 )
-_COUNTS = frozenset("two three four five six seven eight nine ten of them these those the repairs".split())
+_COUNTS = frozenset("repair tenorrhaphy join one two three four five six seven eight nine ten of them these those the repairs".split())
 
 
 def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
@@ -326,7 +331,9 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
             k += 1
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
         first = q.i == sentence.i or page.words[q.i - 1] in (",", ";", ".", ":", "and", "in", "for", "to", "of", "with", "-", "*")
-        if first and not named and k < sentence.j and (page.words[k] in _VERBS or page.words[q.i - 1] in ("in", "for", "to")):
+        noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
+        verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
+        if first and not named and (noun or verb or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the"):
                 continue
             return [Group(q.i, k, generic="all", every=True)]
@@ -420,6 +427,8 @@ def _alternatives(run: list[Mention]) -> list[Mention]:
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:
     """Pair tendons with digits and slips, whichever came first."""
     items = _items(page, atoms)
+    fixed = [_fit(None, value, None) for kind, value, _ in items if kind == "tendon" and value not in ("FDP", "FDS")]
+    items = [item for item in items if item[0] == "digit" or item[1] in ("FDP", "FDS")]
     chunks: list[list[tuple[str, str, str | None]]] = []
     for item in items:
         if chunks and (chunks[-1][0][0] == "digit") == (item[0] == "digit"):
@@ -428,9 +437,9 @@ def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str 
             chunks.append([item])
     kinds = [c[0][0] for c in chunks]
     if "tendon" not in kinds:
-        return []
+        return list(dict.fromkeys(fixed))
     digit_first = "digit" in kinds and kinds.index("digit") < kinds.index("tendon")
-    pairs: list[tuple[str | None, str, str | None]] = []
+    pairs: list[tuple[str | None, str, str | None]] = list(fixed)
     held: list[str] = []
     for n, chunk in enumerate(chunks):
         if chunk[0][0] == "digit":

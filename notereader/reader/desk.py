@@ -141,6 +141,8 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
     """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
     wanted = digits or None
+    if scene.setting.all_before and wanted is None and desk.repairable():
+        return desk.repairable(), ""
     if scene.setting.wide and wanted is None:
         wide = [t for t in desk.repairable() if t.tendon in scene.setting.wide]
         if wide:

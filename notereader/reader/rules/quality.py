@@ -386,6 +386,9 @@ def _test(desk: Desk, scene: Scene) -> None:
     targets = _behaving(desk, scene, mention.i, mention.j)
     if any(g.generic == "all" for g in scene.setting.groups) or "all" in scene.words(scene.sentence.i, scene.sentence.i + 2):
         targets = desk.repairable() or targets
+    later = [g for g in scene.setting.groups if g.digits and g.i >= mention.j]
+    if not [g for g in scene.setting.groups if g.j <= mention.i] and len(later) > 1:
+        targets = desk.repairable(tuple(d for g in later for d in g.digits)) or targets
     if not _names_repair(scene) and mention.value == "active":
         targets = _of_digits(desk, scene) or targets
     _lay(desk, scene, targets, "test", mention.value, mention.i, mention.j, f"{mention.value} test on the table")

@@ -202,9 +202,14 @@ def _has_core(desk: Desk, scene: Scene) -> bool:
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     groups = [g for g in scene.setting.groups if not g.reference and not (g.excepted and g.i >= j)]
-    excepted = {t for g in scene.setting.groups if g.excepted and g.i >= j for t in group_targets(scene, g)}
+    excepted = {t for g in scene.setting.groups if _excepts(scene, g, i, j) for t in group_targets(scene, g)}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     return [t for t in found if t not in excepted], reasons
+
+
+def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
+    """An exception bears on the clause right before it: '..., and finished with 5-0, except the FCR'."""
+    return group.excepted and group.i >= j and scene.part(i)[1] >= scene.part(group.i)[0] - 1
 
 
 def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
@@ -699,6 +704,9 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
 def _interval(scene: Scene, q: Quantity) -> Interval:
     before = scene.words(max(scene.sentence.i, q.i - 3), q.i)
     if ("least" in before) or ("than" in before and "more" in before) or "minimum" in before:
+        return Interval(low=q.low, high=None)
+    after = scene.words(q.j, min(q.j + 3, scene.sentence.j))
+    if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"]) or after[:1] in (["plus"], ["+"]):
         return Interval(low=q.low, high=None)
     return Interval(low=q.low, high=q.high)
 

@@ -25,6 +25,7 @@ def extents(desk: Desk, scene: Scene) -> None:
                 _part_cut(desk, scene, _cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
     _percents(desk, scene)
     _fractions(desk, scene)
+    _in_continuity(desk, scene)
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -59,6 +60,19 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
+def _in_continuity(desk: Desk, scene: Scene) -> None:
+    """'the radial slip was in continuity' of a tendon nothing else was said of."""
+    for mention in scene.of("neutral"):
+        if scene.words(mention.i, mention.j)[-2:] != ["in", "continuity"] or not scene.told(mention.i):
+            continue
+        first, last = scene.part(mention.i)
+        hurt = [m for m in scene.of("extent") if first <= m.i < last] or [q for q in scene.quantities if q.unit == "%"]
+        targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
+        if not hurt and not scene.negated(mention.i, mention.j):
+            for target in targets:
+                desk.tendon(scene, target, "extent", "intact", [_evidence(scene, mention, target)], "extent intact")
+
+
 def _evidence(scene: Scene, mention: Mention, target: Target) -> tuple[int, int]:
     """Return the words from the tendon's name to the property where they stand close, else the property."""
     for group in scene.setting.groups:
@@ -88,7 +102,7 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
     after = scene.next_word(mention.j)
     if scene.words(mention.i, mention.j)[-1:] == ["through"]:
         return after in ("", ",", ".", ";", "in", "at", "and", "just", ":", "(", "here", "too", "as", "beneath", "under", "with", "-", "both", "on")
-    return after in ("", ",", ".", ";", ")")
+    return after in ("", ",", ".", ";", ")", "as", "too", "also", "altogether", "and", "both")
 
 
 def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
@@ -197,7 +211,7 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     near = scene.words(max(part_i, mention.i - 6), min(part_j, mention.j + 6))
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
-    cut = {"cut", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
+    cut = {"cut", "sawn", "sliced", "incised", "nicked", "torn", "lost", "missing", "section", "sectioned", "flap", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
     return any(w in cut for w in near) and scene.word_before(mention.i) not in ("radial", "ulnar", "distal", "proximal", "remaining", "other")
 
 
@@ -344,8 +358,13 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             continue
         if value == "repaired" and desk.treatments.get(target) in ("reinserted", "grafted", "tenodesed") and not scene.header:
             continue
+        known = desk.treatments.get(target)
         desk.tendon(scene, target, "treatment", value, [_evidence(scene, mention, target)], f"treatment {value}")
         desk.findings[-1].carried = target not in named
+        if target not in named and value in ("left", "trimmed", "excised"):
+            desk.treatments.pop(target)
+            if known is not None:
+                desk.treatments[target] = known
 
 
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
@@ -362,7 +381,7 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
         return False
     if any(q.unit == "mm" and q.i >= mention.i and q.i - mention.j <= 3 for q in scene.quantities):
         return False
-    return not part & {"suture", "strand", "skin", "knot", "needle"}
+    return not part & {"strand", "strands", "skin", "knot", "needle", "knots"} and scene.next_word(mention.j) not in ("suture", "sutures")
 
 
 def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
