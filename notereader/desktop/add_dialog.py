@@ -6,6 +6,7 @@ from typing import get_args
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
+from notereader.desktop.choice_box import ChoiceBox
 from notereader.desktop.editors import ValueEditor
 from notereader.desktop.finger import PULLEYS
 from notereader.desktop.rows import DIGITS
@@ -139,7 +140,7 @@ def _parts(sort: _Sort, digit: str | None) -> list[str]:
 
 
 def _box(name: str, choices: list[str] | None = None) -> QComboBox:
-    box = QComboBox()
+    box = ChoiceBox()
     box.setAccessibleName(name)
     box.addItems(choices or [])
     return box

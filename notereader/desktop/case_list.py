@@ -7,7 +7,6 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QComboBox,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -17,6 +16,8 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
     QWidget,
 )
+
+from notereader.desktop.choice_box import ChoiceBox
 
 if TYPE_CHECKING:
     from notereader.casebook import CaseLine
@@ -87,7 +88,7 @@ class CaseList(QWidget):
         self._search.setClearButtonEnabled(True)
         for button in self._search.findChildren(QToolButton):
             button.setAccessibleName("Clear the search")
-        self._state = QComboBox()
+        self._state = ChoiceBox()
         self._state.addItems(_STATES)
         self._state.setAccessibleName("State of the cases listed")
         self.table = QTableView()

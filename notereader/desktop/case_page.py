@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QInputDialog, QLabel, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QInputDialog, QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from notereader.desktop import steps
 from notereader.desktop.add_dialog import AddDialog
@@ -42,6 +42,7 @@ class CasePage(QWidget):
         self.band = band
         self.strip = QLabel()
         self.strip.setAccessibleName("State of this case")
+        self.strip.setWordWrap(True)
         self.note = NoteView(look)
         self.finder = FindLine(self.note)
         self.model = FactsModel(self)
@@ -50,6 +51,10 @@ class CasePage(QWidget):
         self.picture = PictureView(look)
         self.side = SidePane()
         self.side.add_pane("Finger", self.picture)
+        self.side_button = QPushButton("Picture  F7")
+        self.side_button.setCheckable(True)
+        self.side_button.setAccessibleName("Show the side pane with the picture")
+        self.side_button.clicked.connect(self._toggle_side)
         self._side_wanted: bool | None = None
         self._sized = False
         self._actions = self._table()
@@ -134,7 +139,10 @@ class CasePage(QWidget):
             split.setChildrenCollapsible(False)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 6, 8, 8)
-        layout.addWidget(self.strip)
+        top = QHBoxLayout()
+        top.addWidget(self.strip, 1)
+        top.addWidget(self.side_button)
+        layout.addLayout(top)
         layout.addWidget(self._whole, 1)
 
     def _connect(self) -> None:
@@ -352,6 +360,7 @@ class CasePage(QWidget):
         tight = narrow and low
         shown = self._side_wanted if self._side_wanted is not None else not tight
         self.side.setVisible(shown)
+        self.side_button.setChecked(shown)
         # Where there is no room for three, the side pane takes the place of the note while it is wanted.
         self._left.setVisible(not (tight and shown))
 

@@ -5,6 +5,7 @@ import re
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
 
+from notereader.desktop.choice_box import ChoiceBox
 from notereader.record import Interval, Value, ValueRefused, check_value, show_value
 from notereader.vocabulary import FieldSpec, sizes
 
@@ -81,7 +82,7 @@ def _box_for(spec: FieldSpec, value: Value | None) -> QComboBox | QLineEdit:
         box = QLineEdit(words)
         box.setPlaceholderText({"date": "2031-03-14"}.get(spec.kind, ""))
         return box
-    combo = QComboBox()
+    combo = ChoiceBox()
     combo.addItems(list(choices[spec.kind]))
     combo.setMaxVisibleItems(16)
     if spec.kind == "size":

@@ -140,11 +140,11 @@ class PulleyDrawing:
 
 @dataclass(frozen=True)
 class Drawing:
-    """All that is drawn of one digit, or of the wrist where `digit` is None."""
+    """All that is drawn of one digit, or of the wrist where `digit` is None; `side` is None where it is not stated."""
 
     digit: str | None
     kind: Kind
-    side: str | None
+    side: Told | None
     tendons: tuple[TendonDrawing, ...]
     pulleys: tuple[PulleyDrawing, ...]
 
@@ -152,7 +152,7 @@ class Drawing:
     def title(self) -> str:
         """What is drawn: 'Right ring finger', 'Thumb', 'Wrist'."""
         place = {"thumb": "thumb", "wrist": "wrist"}.get(self.kind, f"{self.digit} finger")
-        side = f"{self.side} " if self.side in ("left", "right") else ""
+        side = "" if self.side is None else f"{self.side.words()} "
         return f"{side}{place}".capitalize()
 
     def words(self) -> str:
@@ -170,7 +170,7 @@ class Drawing:
 def drawing_of(record: Record, digit: str | None) -> Drawing:
     """Return what is to be drawn of a digit; None means the wrist and whatever names no digit."""
     kind: Kind = "wrist" if digit is None else "thumb" if digit == "thumb" else "finger"
-    side = record.operation.get("side")
+    side = _told("operation", record.operation).get("side")
     tendons = [
         TendonDrawing(repair.tendon, repair.slip, told)
         for repair in record.repairs
@@ -184,7 +184,7 @@ def drawing_of(record: Record, digit: str | None) -> Drawing:
     usual = PULLEYS[kind]
     pulleys = [named.get(name) or PulleyDrawing(name) for name in usual]
     pulleys += [pulley for name, pulley in named.items() if name not in usual]
-    return Drawing(digit, kind, str(side.value) if side and side.live else None, tuple(tendons), tuple(pulleys))
+    return Drawing(digit, kind, None if side and side.value == "both" else side, tuple(tendons), tuple(pulleys))
 
 
 def digits_to_draw(record: Record) -> list[str | None]:

@@ -164,7 +164,7 @@ class DigitPainter:
 
         Where the side of the body is not stated it is drawn as a right hand; the labels say which slip is which.
         """
-        return -1 if self.drawing.side == "left" else 1
+        return -1 if self.drawing.side and self.drawing.side.value == "left" else 1
 
     def _told_of(self, name: str, slip: str | None) -> TendonDrawing | None:
         wanted = [tendon for tendon in self.drawing.tendons if tendon.tendon == name]

@@ -109,5 +109,6 @@ def keys_in_words(key: Key) -> str:
     """Return its main keys as the platform writes them, 'Return or Space'."""
     shown = dict.fromkeys(keys.toString(QKeySequence.SequenceFormat.NativeText) for keys in key.sequences())
     # Keypads say Enter and some keyboards have a key called 'Undo': true, but noise on a page to learn from.
-    plain = [words for words in shown if not words.endswith("Enter") and ("+" in words or words in key.own)]
-    return " or ".join(plain[:2])
+    shown_first = [words for words in shown if "+" in words][:1]
+    plain = dict.fromkeys([*shown_first, *(words for words in shown if words in key.own)])
+    return " or ".join([words for words in plain if not words.endswith("Enter")][:2])

@@ -90,16 +90,21 @@ class RowPainter(QStyledItemDelegate):
         self, painter: QPainter, option: QStyleOptionViewItem, row: Row, lines: QRect, theme: Theme
     ) -> None:
         line = QRect(lines.left(), lines.top(), lines.width(), option.fontMetrics.height())
+        strong = larger(option.font, 1.0, bold=True)
+        label, value = f"{row.label}  ", row.value
+        wanted = _width(option.font, label) + 2 + _width(strong, value)
+        standing_font = larger(option.font, _SMALL, bold=row.unread)
         standing = f"{row.standing} · unread" if row.unread else str(row.standing)
-        painter.setFont(larger(option.font, _SMALL, bold=row.unread))
+        if wanted + _width(standing_font, standing) + 2 * _PAD > line.width() and row.unread:
+            standing = "unread"  # The sign still says the rest.
+        painter.setFont(standing_font)
         painter.setPen(_ink_of(row, theme))
         _write(painter, line, standing, _RIGHT)
-        room = line.width() - painter.fontMetrics().horizontalAdvance(standing) - 2 * _PAD
-        label, value = f"{row.label}  ", row.value
+        room = line.width() - _width(standing_font, standing) - 2 * _PAD
+        # In a narrow list the value matters more than the whole name of the field.
+        width = min(_width(option.font, label) + 2, max(room * 2 // 5, room - _width(strong, value) - 2))
         painter.setFont(option.font)
         painter.setPen(QColor(theme.muted))
-        strong = larger(option.font, 1.0, bold=True)
-        width = min(painter.fontMetrics().horizontalAdvance(label) + 2, max(room // 2, room - _width(strong, value)))
         _write(painter, QRect(line.left(), line.top(), width, line.height()), label)
         strong.setStrikeOut(row.standing is Standing.WITHDRAWN)
         painter.setFont(strong)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QUndoStack
 
 from notereader.desktop.commands import EditCommand
 from notereader.desktop.differences import differences, said
+from notereader.desktop.rows import capital
 from notereader.desktop.steps import Change, Step, StepRefused
 from notereader.desktop.worker import Worker
 from notereader.record import Address, Fact, Record, ValueRefused
@@ -274,7 +275,7 @@ class Session(QObject):
 
         keep = ("Keep theirs", lambda: None)
         words = (
-            f"{address.words()} was changed in another window by {who} at {fault.when.astimezone():%H:%M}: "
+            f"{capital(address.words())} was changed in another window by {who} at {fault.when.astimezone():%H:%M}: "
             f"it is now {now}. Yours, {wanted}, was not entered."
         )
         self.noticed.emit(Notice(words, (keep, ("Enter mine", insist)), about=address))

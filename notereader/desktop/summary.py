@@ -14,9 +14,12 @@ from notereader.desktop.picture_view import image_of
 from notereader.desktop.rows import Heading, Item, Row, Standing, items_of
 from notereader.record import Record
 
-_PICTURE_WIDTH = 210
+_PICTURE_WIDTH = 250
 _PICTURES_A_ROW = 2
-_DOTS_PER_INCH = 96
+# QTextDocument keeps two centimetres of its own around what it prints.
+_MARGIN_MM = 1
+_NAMED = "elements"
+_SAID = frozenset({Standing.CONFIRMED, Standing.CORRECTED, Standing.ADDED})
 _STYLE = """
 body { color: #111; } h1 { font-size: 15pt; } h2 { font-size: 11.5pt; margin-bottom: 2px; }
 td { padding: 2px 8px 2px 0; } .quote { color: #444; } .open { font-weight: bold; }
@@ -40,7 +43,7 @@ def summary_pdf(record: Record, title: str) -> bytes:
         QPageLayout(
             QPageSize(QPageSize.PageSizeId.A4),
             QPageLayout.Orientation.Portrait,
-            QMarginsF(16, 14, 16, 14),
+            QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM),
             QPageLayout.Unit.Millimeter,
         )
     )
@@ -74,12 +77,12 @@ def _page(record: Record, title: str, pictures: str) -> str:
         f'<p class="{"open" if unsettled else ""}">{escape(how_settled(record))}</p>',
         f"<p>Note: {escape(record.note.name or 'pasted')}, {record.note.characters} characters, "
         f"SHA-256 {record.note.sha256[:16]}…</p>",
-        _tables(items_of(record)),
-        "<h2>Not known from the note</h2>",
-        _list(unknown_of(record)) or "<p>Nothing a therapist is asked for is missing.</p>",
-        "<h2>Cautions</h2>",
         _list(cautions()),
         pictures,
+        _tables(items_of(record)),
+        _named(items_of(record)),
+        "<h2>Not known from the note</h2>",
+        _list(unknown_of(record)) or "<p>Nothing a therapist is asked for is missing.</p>",
     ]
     return "".join(parts)
 
@@ -96,10 +99,18 @@ def _tables(items: list[Item]) -> str:
     parts = []
     for item in items:
         if isinstance(item, Heading):
-            parts.append(f"</table><h2>{escape(item.title)}</h2><table>")
-        elif item.standing is not Standing.NOT_FOUND:
+            if item.key != _NAMED:
+                parts.append(f'</table><h2>{escape(item.title)}</h2><table width="100%">')
+        elif item.standing is not Standing.NOT_FOUND and item.address.group != _NAMED:
             parts.append(_line(item))
     return "<table>" + "".join(parts) + "</table>"
+
+
+def _named(items: list[Item]) -> str:
+    """The named parts of the note in one paragraph: each is only there or not."""
+    rows = [item for item in items if isinstance(item, Row) and item.address.group == _NAMED]
+    words = [row.label if row.standing in _SAID else f"{row.label} ({row.standing})" for row in rows]
+    return f"<h2>Named in the note</h2><p>{escape(', '.join(words))}.</p>" if words else ""
 
 
 def _line(row: Row) -> str:
@@ -108,8 +119,8 @@ def _line(row: Row) -> str:
     words = f"“{escape(row.quote)}”" if row.quote else ""
     more = f" ({escape(doubt)})" if doubt else ""
     return (
-        f"<tr><td>{escape(row.label)}</td><td><b>{escape(row.value)}</b></td><td{open_mark}>{row.standing}</td>"
-        f'<td class="quote">{words}{more}</td></tr>'
+        f'<tr><td width="25%">{escape(row.label)}</td><td width="22%"><b>{escape(row.value)}</b></td>'
+        f'<td width="13%"{open_mark}>{row.standing}</td><td width="40%" class="quote">{words}{more}</td></tr>'
     )
 
 

@@ -228,6 +228,7 @@ def style_of(theme: Theme) -> str:
     QTextEdit:focus, QPlainTextEdit:focus, QListView:focus, QTableView:focus, QLineEdit:focus, QComboBox:focus {{
         border: 2px solid {theme.accent}; }}
     QLineEdit, QComboBox {{ min-height: 24px; padding: 1px 6px; }}
+    QComboBox::drop-down {{ border: none; width: 24px; }}
     QPushButton {{ min-height: 24px; padding: 2px 10px; border: 2px solid {theme.edge}; border-radius: 3px;
         background: {theme.base}; color: {theme.text}; }}
     QPushButton:focus {{ border: 2px solid {theme.accent}; }}
