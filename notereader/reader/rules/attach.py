@@ -112,9 +112,10 @@ class Attachment:
         return word in _MEASURE or word[:1].isdigit() or word in self.part_words
 
     def _between(self, i: int, j: int) -> list[str]:
-        """Return the words from i to j but those that only say which finger, or that say something themselves."""
+        """Return the words from i to j that are told, but those that say which finger or that say something themselves."""
         page = self.scene.page
-        return [page.words[k] for k in range(i, j) if k not in page.digit_words and k not in self.said]
+        left_out = page.digit_words | self.said
+        return [page.words[k] for k in range(i, j) if k not in left_out and not page.standing[k]]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)

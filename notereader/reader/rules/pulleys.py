@@ -94,6 +94,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         return
     _all_annular(desk, scene)
     groups, places = _named(scene)
+    groups = sorted([*groups, *_meant(desk, scene, groups, places)], key=lambda g: g.i)
     words = [_as_pulley_word(m) for m in _pulley_words(scene)]
     _attach(scene, groups, places, words)
     _same_again(scene, groups)
@@ -135,6 +136,22 @@ def _mentions(scene: Scene) -> list[Mention]:
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
     kept = [m for m in found if m.kind == "pulley" or len(found) > 1 or (thumb and _stands_alone(scene, m))]
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
+
+
+def _meant(desk: Desk, scene: Scene, groups: list[_Group], places: list[_Group]) -> list[_Group]:
+    """Return 'both pulleys', 'the pulley', 'the latter' as the pulleys named just before."""
+    found: list[_Group] = []
+    for m in scene.of("pulleys"):
+        before = [g for g in sorted([*groups, *places], key=lambda g: g.i) if g.j <= m.i]
+        values = [v for g in before for v in g.values]
+        if not values and scene.sentence.i == desk.last_pulley_end:
+            values = [v for v, _ in desk.last_pulleys]
+        several = scene.word_before(m.i) in ("both", "these", "two", "neither", "those")
+        if m.value == "all" and several and len(values) >= 2:
+            found.append(_Group([m], list(dict.fromkeys(values))))
+        elif (m.value == "one" and len(values) == 1) or (m.value == "latter" and before):
+            found.append(_Group([m], values[-1:]))
+    return found
 
 
 def _stands_alone(scene: Scene, m: Mention) -> bool:
@@ -280,6 +297,8 @@ def _strongest(scene: Scene, words: list[Mention]) -> Mention | None:
     rebuilt = [m for m, value in deeds if value == "reconstructed"]
     if rebuilt and deeds[-1][1] == "repaired":
         return rebuilt[-1]
+    if len(deeds) > 1 and deeds[-1][1] == "widened" and deeds[-2][1] == "repaired" and deeds[-1][0].i - deeds[-2][0].j < 3:
+        return deeds[-2][0]
     if deeds:
         return deeds[-1][0]
     hurt = [m for m, value in stated if value == "injured"]
@@ -406,9 +425,16 @@ def _put(
 ) -> None:
     digit = "thumb" if pulley in _THUMB_ONLY else None if pulley == "flexor retinaculum" else digit
     entry = (digit, pulley, None)
+    known = [f for f in desk.findings if f.group == "pulleys" and f.entry == entry]
+    if value == "intact" and any(f.header and f.field == "finding" and f.value in _DEEDS for f in known):
+        return  # the title promises less than the text: the weaker stands
     desk.add(scene, "pulleys", entry, "finding", value, [span], f"pulley {value}")
+    rule = f"how much of the pulley was {value}"
     for name, figure in share.items():
-        desk.add(scene, "pulleys", entry, name, figure, [span], f"how much of the pulley was {value}")
+        desk.add(scene, "pulleys", entry, name, figure, [span], rule)
+    for f in known:
+        if f.field != "finding" and f.field not in share and f.rule == rule and not scene.header:
+            desk.add(scene, "pulleys", entry, f.field, f.value, [span, *f.spans], rule)
 
 
 def _reach(scene: Scene, group: _Group, action: Mention) -> tuple[int, int]:
@@ -518,10 +544,10 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
     if beside:
         return beside[0].digits
-    known = _known_digits(desk, mention)
-    if known and not any(g.digits for g in groups):
-        return known
-    return digits_at(scene, None, mention.i)
+    told = digits_at(scene, None, mention.i)
+    if any(g.digits for g in groups):
+        return told
+    return _known_digits(desk, scene, mention, told) or told
 
 
 def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
@@ -535,10 +561,11 @@ def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
     return cut if len(cut) == wanted else scene.every_digit or (None,)
 
 
-def _known_digits(desk: Desk, mention: Mention) -> tuple[str | None, ...]:
-    """Return the one digit for which this pulley was already hurt, if it is one."""
-    known = [f for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value and f.value == "injured"]
-    digits = tuple(dict.fromkeys(f.entry[0] for f in known))
+def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, ...]) -> tuple[str | None, ...]:
+    """Return the one digit for which this pulley was already told hurt, or told at all where the focus has strayed."""
+    known = [f for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value]
+    astray = scene.sentence.section == "addendum" or not set(told) & set(scene.every_digit)
+    digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or astray))
     return digits if len(digits) == 1 else ()
 
 
