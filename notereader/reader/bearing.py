@@ -45,6 +45,7 @@ class Group:
     pairs: tuple[tuple[str | None, str, str | None], ...] = ()  # digit (None: from context), tendon, slip
     generic: str = ""  # "one" for 'the tendon', "all" for 'both tendons'
     every: bool = False  # 'each FDP', 'both fingers'
+    four: int = 0  # 2: 'all four FDS', 1: 'all FDP' of a hand
     reference: bool = False  # named only to compare: 'repaired like the index'
     excepted: bool = False  # left out: 'except the FCR'
 
@@ -274,11 +275,11 @@ def _labels(page: Page, mention: Mention) -> bool:
     at_start = page.breaks[mention.i] >= Break.LINE or (mention.i and page.words[mention.i - 1] in (".", "-", "*", "|", ">"))
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word in ("long", "middle", "little", "small"):
-        if at_start and (after in (":", "-", "|", ".", "=", ">") or ends):
+        if at_start and (after in (":", "-", "|", ".", "=", ">", ",") or ends):
             return True
         if word == "middle":
             before = page.words[mention.i - 1] if mention.i else ""
-            return before in ("the", "and", "in", "l", "r", "left", "right", "+", "to", ",") and after in (
+            return before in ("the", "and", "in", "l", "r", "on", "left", "right", "+", "to", ",") and after in (
                 ",", ".", ";", ":", "was", "had", "got", "has", "is", "and", ")", "finger", "flexors", "flexor",
             )
     return False
@@ -334,10 +335,16 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
         if first and not named and (noun or verb or page.words[q.i - 1] in ("in", "for", "to")):
-            if page.words[q.j - 1] in ("same", "remaining", "the"):
+            if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
             return [Group(q.i, k, generic="all", every=True)]
     return []
+
+
+def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
+    """'The pulleys were dilated and both were preserved': the quantifier takes up what stands before it."""
+    before = [m for m in page.mentions if sentence.i <= m.i < q.i and m.kind in ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")]
+    return bool(before) and before[-1].kind not in ("tendon", "digit")
 
 
 _LIKE = frozenset(["like", "as"])
@@ -383,6 +390,10 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
     tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))
     group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)
+    before = page.words[max(0, run[0].i - 3) : run[0].i]
+    if pairs and not digits:
+        group.four = 2 if "four" in before and "all" in before else 1 if before[-1:] == ["all"] or before[-2:] == ["all", "the"] else 0
+        group.every = group.every or page.words[run[-1].j - 1] in ("tendons", "profundi")
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]

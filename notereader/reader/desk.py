@@ -84,7 +84,8 @@ class Desk:
         """Lay down a finding about a tendon and remember what it says of the tendon's state."""
         self.named.setdefault(target)
         if name == "extent":
-            if not (self.extents.get(target) == "complete" and value == "partial" and scene.header):
+            hurt = self.extents.get(target) in HURT_KINDS or self.treatments.get(target) in ("repaired", "reinserted", "grafted")
+            if not (value == "intact" and hurt) and not (self.extents.get(target) == "complete" and value == "partial" and scene.header):
                 self.extents[target] = str(value)
         elif name == "treatment" and not (scene.header and target in self.treatments):
             self.treatments[target] = str(value)
@@ -123,6 +124,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         return [], subject.group if subject else None
     group = subject.group
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
+    if group.four and not group.digits:
+        fingers = [Target(d, t) for t in group.tendons for d in ("index", "middle", "ring", "small")]
+        return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
     if group.every and not group.digits:
         wide = [t for t in desk.named if t.tendon in group.tendons and t.slip is None]
         if len({t.digit for t in wide}) > 1:

@@ -159,6 +159,9 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
         fields["treatment"] = [replace(first, field="treatment", value="repaired", rule="a core suture was placed")]
     _drop_carried(fields)
     treatment = _choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
+    if extent == "intact" and treatment in ("repaired", "reinserted", "grafted") and any(n in fields for n in ("strands", "stitch", "size")):
+        del fields["extent"]  # sewn and intact cannot both be: neither is shown
+        extent = None
     if extent == "intact":
         for name in list(fields):
             if name != "extent":

@@ -159,7 +159,7 @@ def _give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anc
 def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> str:
     """Decide a suture whose sentence names no part: by its section, its pattern, and what was worked on before."""
     section = scene.sentence.section
-    if section in ("closure", "dressing"):
+    if section in ("closure", "dressing") or _is_closing_line(scene, thread):
         return "skin"
     if section in (CORE, PERIPHERAL):
         return section
@@ -177,6 +177,20 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         closed = any(w in ("closed", "closure", "closing") for w in scene.words(scene.sentence.i, scene.sentence.j))
         return "skin" if closed else desk.topic if desk.topic != TENDON else CORE
     return desk.topic
+
+
+_CLOSING_WORDS = frozenset("wash washed washout irrigated irrigation gauze jelonet xeroform dressing haemostasis hemostasis tourniquet tulle bandage crepe wool steristrips adaptic mepitel".split())
+_DISSOLVING = frozenset(["polyglactin", "other"])
+
+
+def _is_closing_line(scene: Scene, thread: Thread) -> bool:
+    """'Wash. 4/0 Vicryl rapide. Gauze.': a thread among the words of closing, or a dissolving one told without a tendon."""
+    if any(g.tendons or g.generic for g in scene.setting.groups):
+        return False
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if words & _CLOSING_WORDS and not scene.of("strandword", "stitch", "pattern"):
+        return True
+    return thread.material in _DISSOLVING and not scene.of("strandword", "stitch") and "core" not in words
 
 
 def _outside_follows(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
@@ -254,7 +268,7 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
     return []
 
 
-_ALL = frozenset(["every", "each", "all", "both", "neither", "either", "none"])
+_ALL = frozenset(["any", "every", "each", "all", "both", "neither", "either", "none"])
 _ALL_OF = frozenset(["core", "cores", "suture", "sutures", "repair", "repairs", "repaired", "tendon", "tendons", "stitch", "join", "joins", "epitendinous", "sutured", "them"])
 
 

@@ -113,7 +113,9 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         return scene.next_word(mention.j) in ("to", "of", "in")
     if word in ("fine", "normal", "ok", "okay", "safe", "spare", "sound", "whole", "healthy", "preserved", "escaped", "looked normal"):
         subject = scene.owner(mention.i, mention.j)
-        return subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6
+        closes = scene.next_word(mention.j) in ("", ",", ".", ";", ")", "and", "too", "also", "but", "as", "there", "throughout", "|", "seen", "both", "apart", "-")
+        named = subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
+        return closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6
     return True
 
 
@@ -130,6 +132,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     assert group is not None
     if group.generic == "all" and mention.value == "intact" and group.digits:
         return [Target(d, t) for d in group.digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+    if group.generic == "all" and mention.j <= group.i and group.i - mention.j <= 1:
+        return []  # 'the cut tendons' tells nothing new
     if group.generic == "all":
         return _all_tendons(desk, scene, group, mention.value)
     if group.generic == "one" and mention.value != "intact":
@@ -211,7 +215,7 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     near = scene.words(max(part_i, mention.i - 6), min(part_j, mention.j + 6))
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
-    cut = {"cut", "sawn", "sliced", "incised", "nicked", "torn", "lost", "missing", "section", "sectioned", "flap", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
+    cut = {"cut", "sawn", "sliced", "incised", "nicked", "torn", "lost", "missing", "section", "sectioned", "flap", "partial", "partially", "-", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
     return any(w in cut for w in near) and scene.word_before(mention.i) not in ("radial", "ulnar", "distal", "proximal", "remaining", "other")
 
 
@@ -233,6 +237,8 @@ def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     _zone_heading(desk, scene)
     for mention in scene.of("zone"):
+        if scene.page.standing[mention.i] == "story" and _only_in_story(desk):
+            desk.add(scene, "repairs", ("*", "*", None), "zone", mention.value, [(mention.i, mention.j)], "zone of the cut tendons", "told only in the story before the operation")
         if not scene.told(mention.i) or scene.sentence.section in ("instructions", "admin"):
             continue
         if _is_extensor(scene):
@@ -278,6 +284,11 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     values = {m.value for s in desk.scenes for m in s.of("zone") if s.told(m.i)}
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
     return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
+
+
+def _only_in_story(desk: Desk) -> bool:
+    zones = [(s, m) for s in desk.scenes for m in s.of("zone")]
+    return len({m.value for _, m in zones}) == 1 and not any(s.told(m.i) for s, m in zones)
 
 
 def _zone_heading(desk: Desk, scene: Scene) -> None:
