@@ -277,6 +277,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word in ("long", "middle", "little", "small"):
         if at_start and (after in (":", "-", "|", ".", "=", ">", ",") or ends):
             return True
+        if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
+            return after not in ("phalanx", "third", "part", "of", "segment", "portion", "end", "palmar", "phalangeal")
         if word == "middle":
             before = page.words[mention.i - 1] if mention.i else ""
             return before in ("the", "and", "in", "l", "r", "on", "left", "right", "+", "to", ",") and after in (

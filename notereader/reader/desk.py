@@ -206,7 +206,7 @@ def near_digits(scene: Scene, group: Group) -> tuple[str, ...]:
 
 def _fingers(scene: Scene, group: Group) -> tuple[str, ...]:
     """Return the digits that stand in the part of 'both tendons': 'in the index both tendons'."""
-    return next((g.digits for g in scene.setting.groups if g.digits and not g.tendons and g is not group), ())
+    return next((g.digits for g in scene.setting.groups if g.digits and not g.tendons and g is not group and g.j <= group.i), ())
 
 
 def _live(desk: Desk, targets: list[Target]) -> list[Target]:

@@ -123,7 +123,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
             break
         body.append(line)
     for line in body:
-        _cut_cells(page, line, title.starts[1:])
+        _cut_cells(page, line, [start for start in title.starts if start > 2])
     return body
 
 

@@ -108,7 +108,11 @@ def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
             digits = digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
             return _whole(desk, digits or None)
     if _all_words(scene, mention):
-        return _whole(desk, digits or scene.setting.digits or None) or _whole(desk, None)
+        return _whole(desk, digits or None)
+    if not scene.subjects and scene.setting.digits:
+        here = [t for t in _whole(desk, scene.setting.digits) if _named_before(desk, scene, t)]
+        if len(here) > 1:
+            return here
     if "these" in scene.words(scene.sentence.i, mention.i) and scene.setting.focus:
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     if scene.setting.wide and not digits:
@@ -118,6 +122,13 @@ def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return focus
     cut = _whole(desk, digits or scene.setting.digits or None)
     return cut if len(cut) == 1 or group is not None else carried(desk, scene, digits or None)[0]
+
+
+def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
+    """Tell whether the extent of a tendon was told before this sentence."""
+    entry = (target.digit, target.tendon, target.slip)
+    told = [f.order for f in desk.findings if f.entry == entry and f.field == "extent" and not f.header]
+    return bool(told) and min(told) < scene.sentence.i
 
 
 def _all_words(scene: Scene, mention: Mention) -> bool:
@@ -395,7 +406,10 @@ def _test(desk: Desk, scene: Scene) -> None:
 
 
 def _of_digits(desk: Desk, scene: Scene) -> list[Target]:
-    digits = tuple(d for g in scene.setting.groups for d in g.digits) or scene.setting.digits
+    digits = tuple(d for g in scene.setting.groups for d in g.digits)
+    if not digits and {"fist", "fists", "fingers", "them"} & set(scene.words(scene.sentence.i, scene.sentence.j)):
+        return desk.repairable()
+    digits = digits or scene.setting.digits
     return [t for t in desk.repairable(digits or None) if t.tendon in ("FDP", "FPL")] if not digits else desk.repairable(digits)
 
 
@@ -410,11 +424,12 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if _foreign(scene, mention.i, mention.j) and word in ("traction", "pulled", "pull", "himself", "herself", "ranged"):
         return False
     if word in ("himself", "herself", "full passive", "ranged", "prom", "on extension", "full arc", "pulled", "pull", "loaded with", "active motion", "active range", "active movement", "on request", "actively", "passively", "tug"):
-        context = {"repair", "gap", "gapping", "glide", "glides", "tendon", "finger", "fist", "it", "join", "flexed", "bent", "bend", "thumb", "triggering", "catching", "catch"}
+        context = {"arc", "range", "taken", "gaps", "fingers", "digits", "digit", "checked", "tested", "extended", "moved", "ranged", "repairs", "tendons", "joint", "joints", "freely", "smoothly", "glided", "repair", "gap", "gapping", "glide", "glides", "tendon", "finger", "fist", "it", "join", "flexed", "bent", "bend", "thumb", "triggering", "catching", "catch"}
         if not set(words) & context:
             return False
     if word in ("traction", "pull", "pulled", "under traction", "gentle traction", "proximal traction") and set(words) & {"delivered", "retrieved", "retrieve", "deliver", "brought", "through", "needle", "skin", "nail", "out", "scar"} and not set(words) & {"gap", "gapping", "test", "tested", "checked"}:
         return False
     if scene.negated(mention.i, mention.j, 4) and mention.value != "active":
         return not set(words) & {"tested", "test", "performed", "done"}
-    return not ({"not", "no", "dropped", "never"} & set(words) and {"tested", "test", "attempted", "possible"} & set(words))
+    text = " ".join(words)
+    return not any(p in text for p in ("not tested", "not test", "no test", "never tested", "was dropped", "we dropped", "not attempted", "could not be tested", "not possible"))
