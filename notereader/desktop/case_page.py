@@ -16,7 +16,7 @@ from notereader.desktop.facts_view import FactsView
 from notereader.desktop.find_line import FindLine
 from notereader.desktop.look import Look
 from notereader.desktop.mark_key import MarkKey
-from notereader.desktop.marks import spans_of
+from notereader.desktop.marks import Span, spans_of
 from notereader.desktop.note_view import NoteView
 from notereader.desktop.picture_view import PictureView
 from notereader.desktop.rows import DIGITS, Row
@@ -61,8 +61,11 @@ class CasePage(QWidget):
         self._lay_out(look)
         self._connect()
         self.note.setPlaceholderText(_NO_TEXT)
-        self.note.show_note(session.record.note.text or "")
-        self._show_record(session.record)
+
+    def fill(self) -> None:
+        """Show the case. Apart from making the page, so that neither takes long enough to be felt."""
+        self.note.show_note(self.session.record.note.text or "")
+        self._show_record(self.session.record)
         self.facts.bring_first()
         self.facts.setFocus()
 
@@ -148,7 +151,7 @@ class CasePage(QWidget):
     def _connect(self) -> None:
         session = self.session
         session.record_changed.connect(self._show_record)
-        session.read_changed.connect(self._show_rows)
+        session.read_changed.connect(self._show_read)
         session.in_hand_changed.connect(self._show_in_hand)
         session.noticed.connect(self._notice)
         self.facts.chosen.connect(session.take_in_hand)
@@ -162,19 +165,25 @@ class CasePage(QWidget):
     # What is shown
 
     def _show_record(self, record: Record) -> None:
-        self.note.show_record(record)
+        self.note.show_record(record, self._spans_in_hand())
         self.picture.show_record(record)
         self._show_rows()
         row = self.facts.row_in_hand()
         if not self.pane.is_editing(row):
             self.pane.show_row(row)
-        self._mark_in_hand(scroll=False)
 
     def _show_rows(self) -> None:
         self.model.show(self.session.record, self.session.read)
+        self._count()
         row = self.facts.row_in_hand()
         if row is None or row.address != self.session.in_hand:
             self.facts.bring(self.session.in_hand)
+
+    def _show_read(self) -> None:
+        self.model.show_read(self.session.read)
+        self._count()
+
+    def _count(self) -> None:
         rows = self.model.rows()
         unsettled, every = open_facts(self.session.record)
         unread = sum(row.unread for row in rows)
@@ -191,13 +200,12 @@ class CasePage(QWidget):
             self.facts.bring(address)
         self.pane.show_row(self.facts.row_in_hand())
         self.picture.follow(address)
-        self._mark_in_hand(scroll=True)
+        self.note.show_in_hand(self._spans_in_hand())
 
-    def _mark_in_hand(self, *, scroll: bool) -> None:
+    def _spans_in_hand(self) -> list[Span]:
         address = self.session.in_hand
         fact = None if address is None else self.session.record.fact(address)
-        spans = [] if address is None or fact is None else spans_of(address, fact)
-        self.note.show_in_hand(spans, scroll=scroll)
+        return [] if address is None or fact is None else spans_of(address, fact)
 
     def _notice(self, notice: Notice) -> None:
         if notice.about is not None and notice.about == self.session.in_hand and not notice.offers:

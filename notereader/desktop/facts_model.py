@@ -1,5 +1,6 @@
 """The list of facts as a Qt model: headings and rows of one record, nothing else."""
 
+from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -29,6 +30,15 @@ class FactsModel(QAbstractListModel):
         """Show this record; `read` are the addresses a person has had in hand, as text."""
         self._record, self._read = record, set(read)
         self._renew()
+
+    def show_read(self, read: set[str]) -> None:
+        """Show that more facts were read; everything else stays."""
+        new = read - self._read
+        self._read = set(read)
+        for line, item in enumerate(self._items):
+            if isinstance(item, Row) and item.unread and item.address.text() in new:
+                self._items[line] = replace(item, unread=False)
+                self.dataChanged.emit(self.index(line), self.index(line))
 
     def arrange(self, *, thought_first: bool, every_field: bool) -> None:
         """Choose the order and whether fields that were not found are all listed."""

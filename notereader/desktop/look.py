@@ -25,27 +25,34 @@ class Look(QObject):
         self.scale = scale
         self.theme: Theme = LIGHT
         QGuiApplication.styleHints().colorSchemeChanged.connect(self._system_changed)
+        # Drawn alike on every platform, so that the measured contrast holds on every platform.
+        app.setStyle("Fusion")
         self._wear()
+        self._size()
 
     def choose(self, choice: Choice) -> None:
         """Follow the system, or stay light or dark."""
         self.choice = choice
         self._wear()
+        self.changed.emit()
 
     def zoom(self, steps: int) -> None:
         """Make all letters larger or smaller; 0 brings the usual size back."""
         scale = 1.0 if steps == 0 else self.scale + steps * STEP
         self.scale = min(LARGEST, max(SMALLEST, round(scale, 2)))
-        self._wear()
+        self._size()
+        self.changed.emit()
 
     def _system_changed(self) -> None:
         if self.choice == "system":
             self._wear()
+            self.changed.emit()
 
     def _wear(self) -> None:
         self.theme = system_theme() if self.choice == "system" else {"light": LIGHT, "dark": DARK}[self.choice]
+        wear(self._app, self.theme)
+
+    def _size(self) -> None:
         font = QFont(self._font)
         font.setPointSizeF(self._font.pointSizeF() * self.scale)
         self._app.setFont(font)
-        wear(self._app, self.theme)
-        self.changed.emit()

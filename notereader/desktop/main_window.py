@@ -1,6 +1,6 @@
 """The window itself: its pages, and what its keys do wherever the focus is."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -209,11 +209,17 @@ class MainWindow(QMainWindow):
         session.undo_stack.redoTextChanged.connect(self._name_redo)
         page.title_changed.connect(self._refresh)
         self.page = page
+        QTimer.singleShot(0, page, lambda: self._fill_page(page, arrival.notices))
+
+    def _fill_page(self, page: CasePage, notices: Sequence[str]) -> None:
+        if page is not self.page:
+            return  # Another case was opened in the meantime.
         self.pages.addWidget(page)
+        page.fill()
         self.pages.setCurrentWidget(page)
         page.facts.setFocus()
         self._refresh()
-        for words in arrival.notices:
+        for words in notices:
             self._tell(words)
         self.case_shown.emit()
 

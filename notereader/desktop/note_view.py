@@ -34,6 +34,7 @@ _ORDER = (
     MarkKind.LOOK_TWICE,
     MarkKind.IN_HAND,
 )
+_RANK = {kind: rank for rank, kind in enumerate(_ORDER)}
 
 
 class NoteView(QTextEdit):
@@ -48,6 +49,8 @@ class NoteView(QTextEdit):
         self._positions = Positions("")
         self._marks: list[Span] = []
         self._in_hand: list[Span] = []
+        # The marks as Qt keeps them, each made once: most stay as they are from one change to the next.
+        self._made: dict[tuple[int, int, int], QTextEdit.ExtraSelection] = {}
         self.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
@@ -58,32 +61,38 @@ class NoteView(QTextEdit):
         self.setMinimumWidth(220)
         # A note dropped here is meant for the window, which reads it; the text of this one is never changed.
         self.setAcceptDrops(False)
-        look.changed.connect(self._dress)
+        look.changed.connect(self._dress_anew)
 
     def show_note(self, text: str) -> None:
         """Show the text of a note; positions given later count its code points."""
         self._text = text
         self._positions = Positions(text)
-        self._marks, self._in_hand = [], []
+        self._marks, self._in_hand, self._made = [], [], {}
         self.document().setDocumentMargin(_MARGIN)
-        self.setPlainText(shown(text))
+        self.document().setUndoRedoEnabled(False)
+        self._fit_lines()
+        self.clear()
         spaced = QTextBlockFormat()
         spaced.setLineHeight(_LINE_HEIGHT_PERCENT, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
+        # The lines get their height as they are written: changing it afterwards would lay out everything again.
         cursor = QTextCursor(self.document())
-        cursor.select(QTextCursor.SelectionType.Document)
-        cursor.mergeBlockFormat(spaced)
-        self._fit_lines()
+        cursor.beginEditBlock()
+        cursor.setBlockFormat(spaced)
+        cursor.insertText(shown(text))
+        cursor.endEditBlock()
+        self.moveCursor(QTextCursor.MoveOperation.Start)
 
-    def show_record(self, record: Record) -> None:
-        """Mark the words of every fact of a record."""
+    def show_record(self, record: Record, in_hand: list[Span] | None = None) -> None:
+        """Mark the words of every fact of a record, and strongest those in hand; without `in_hand` those stay."""
         self._marks = marks_of(record)
+        self._in_hand = self._in_hand if in_hand is None else in_hand
         self._dress()
 
-    def show_in_hand(self, spans: list[Span], *, scroll: bool = True) -> None:
+    def show_in_hand(self, spans: list[Span]) -> None:
         """Mark these words strongest and scroll to the first of them."""
         self._in_hand = spans
         self._dress()
-        if scroll and spans:
+        if spans:
             self._scroll_to(spans[0])
 
     def selected_span(self) -> tuple[int, int] | None:
@@ -164,18 +173,21 @@ class NoteView(QTextEdit):
             cursor.setPosition(self._positions.to_utf16(end), QTextCursor.MoveMode.KeepAnchor)
         return cursor
 
+    def _dress_anew(self) -> None:
+        self._made = {}
+        self._dress()
+
     def _dress(self) -> None:
-        """Mark everything anew, each place once for each kind."""
-        every = [*self._marks, *self._in_hand]
-        places = {(_ORDER.index(span.kind), span.start, span.end): span for span in every}
-        looks = {kind: mark_format(self._look.theme, kind) for kind in MarkKind}
-        selections = []
-        for _, span in sorted(places.items()):
-            selection = QTextEdit.ExtraSelection()
-            selection.cursor = self._cursor(span.start, span.end)
-            selection.format = looks[span.kind]
-            selections.append(selection)
-        self.setExtraSelections(selections)
+        """Mark everything, each place once for each kind."""
+        wanted = sorted({(_RANK[span.kind], span.start, span.end) for span in (*self._marks, *self._in_hand)})
+        self._made = {place: self._made.get(place) or self._selection(*place) for place in wanted}
+        self.setExtraSelections(list(self._made.values()))
+
+    def _selection(self, rank: int, start: int, end: int) -> QTextEdit.ExtraSelection:
+        selection = QTextEdit.ExtraSelection()
+        selection.cursor = self._cursor(start, end)
+        selection.format = mark_format(self._look.theme, _ORDER[rank])
+        return selection
 
     def _scroll_to(self, span: Span) -> None:
         place = self.cursorRect(self._cursor(span.start))

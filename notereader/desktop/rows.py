@@ -163,21 +163,21 @@ def _under_headings(rows: list[Row]) -> list[Item]:
 
 
 def _rows(record: Record, read: frozenset[str], every_field: bool) -> Iterator[Row]:
-    for heading, place in _entries(record):
-        facts = record.facts_of(place) or {}
+    entries = dict(record.entries())
+    for heading, place in _entries(record, list(entries)):
+        facts = entries.get(place, {})
         for name, spec in field_specs()[place.group].items():
             fact = facts.get(name)
             if fact is None and not _asked_for(spec, facts, every_field):
                 continue
-            address = place.field_of(name)
+            address = Address(place.group, place.digit, place.part, place.side, name)
             yield Row(
                 address, spec, fact, heading, _label(address, spec), fact is not None and address.text() not in read
             )
 
 
-def _entries(record: Record) -> Iterator[tuple[Heading, Address]]:
+def _entries(record: Record, places: list[Address]) -> Iterator[tuple[Heading, Address]]:
     """Yield every entry with its heading: operation, each digit's tendons and pulleys, injuries, aftercare, parts."""
-    places = [place for place, _ in record.entries()]
     yield Heading("operation", "Operation"), Address("operation")
     for digit in digits_of(record):
         for place in places:

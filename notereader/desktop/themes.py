@@ -247,7 +247,6 @@ def style_of(theme: Theme) -> str:
 
 def wear(app: QApplication, theme: Theme) -> None:
     """Give the whole program a theme."""
-    app.setStyle("Fusion")
     app.setPalette(palette_of(theme))
     app.setStyleSheet(style_of(theme))
 

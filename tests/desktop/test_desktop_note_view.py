@@ -119,6 +119,14 @@ def test_lines_are_no_longer_than_can_be_read(qtbot, look):
     assert view.document().firstBlock().layout().lineAt(0).textLength() < 60
 
 
+def test_every_character_keeps_its_place(note):
+    for text in ("\ufeffBOM", "a\r\nb\rc\u2028d\u2029e", "x\ufdd0\ufdd1\ud83d tab\tff\x0cnul\0end"):
+        note.show_note(text)
+        assert note.document().characterCount() - 1 == len(text)
+        note.select_span(len(text) - 1, len(text))
+        assert note.textCursor().selectedText() == text[-1]
+
+
 def test_the_note_cannot_be_changed(qtbot, note):
     before = note.toPlainText()
     qtbot.keyClicks(note, "changed")
