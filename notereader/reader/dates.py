@@ -5,35 +5,38 @@ from collections.abc import Iterator
 from datetime import date
 
 from notereader.reader.page import FoundDate, Page
+from notereader.vocabulary.wordlists import word_list
 
-_MONTHS = {
-    name: n // 2 + 1
-    for n, name in enumerate(
-        "jan january feb february mar march apr april may may jun june jul july aug august sep september "
-        "oct october nov november dec december".split()
-    )
-} | {"sept": 9}
+_NAMES = (
+    *("january", "february", "march", "april", "may", "june"),
+    *("july", "august", "september", "october", "november", "december"),
+)
+_MONTHS = {short: n for n, name in enumerate(_NAMES, 1) for short in (name, name[:3])} | {"sept": 9}
 _NUMERIC = re.compile(r"(\d{1,2})[./-](\d{1,2})[./-](\d{4}|\d{2})\Z")
 _ISO = re.compile(r"(\d{4})-(\d{2})-(\d{2})\Z")
-_NAMED = re.compile(r"(\d{1,2})-([A-Za-z]{3,9})-(\d{4}|\d{2})\Z")
+_NAMED = re.compile(r"(\d{1,2})-?([A-Za-z]{3,9})-?(\d{4}|\d{2})\Z")
 _DAY = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?\Z")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
+_BETWEEN = frozenset([",", ".", "of", "the"])
+_NEAR = 45  # days within which the dates of one injury and its operation lie
 
 
 def find_dates(page: Page) -> list[FoundDate]:
     """Return the dates of a note in order; numeric ones whose order cannot be told are left out."""
-    numeric = [(k, _NUMERIC.match(word)) for k, word in enumerate(page.words) if word[0].isdigit() and len(word) >= 6]
-    month_first = _month_first([m for _, m in numeric if m], page)
+    numeric: list[tuple[int, re.Match[str]]] = []
     found = list(_worded(page))
-    for k, match in numeric:
-        if match:
-            found += _numeric(page, k, match, month_first)
-        elif iso := _ISO.match(page.words[k]):
+    for k, word in enumerate(page.words):
+        if len(word) < 6 or not word[0].isdigit():
+            continue
+        if match := _NUMERIC.match(word):
+            numeric.append((k, match))
+        elif iso := _ISO.match(word):
             found += _made(page, k, k + 1, int(iso[1]), int(iso[2]), int(iso[3]))
-        elif named := _NAMED.match(page.words[k]):
-            month = _MONTHS.get(named[2].lower())
-            if month:
-                found += _made(page, k, k + 1, _year(named[3]), month, int(named[1]))
+        elif (named := _NAMED.match(word)) and named[2].lower() in _MONTHS:
+            found += _made(page, k, k + 1, _year(named[3]), _MONTHS[named[2].lower()], int(named[1]))
+    month_first = _month_first([m for _, m in numeric], found, page)
+    for k, match in numeric:
+        found += _numeric(page, k, match, month_first)
     return sorted(found, key=lambda d: d.i)
 
 
@@ -41,8 +44,8 @@ def _year(figures: str) -> int:
     return int(figures) if len(figures) == 4 else 2000 + int(figures)
 
 
-def _month_first(matches: list[re.Match[str]], page: Page) -> bool | None:
-    """Tell the note's order of day and month: by its own unambiguous dates, else by its spelling; None where unknown."""
+def _month_first(matches: list[re.Match[str]], known: list[FoundDate], page: Page) -> bool | None:
+    """Tell the note's order of day and month: by its own other dates, else by its spelling; None where unknown."""
     for match in matches:
         first, second = int(match[1]), int(match[2])
         if first > 12 >= second:
@@ -51,12 +54,33 @@ def _month_first(matches: list[re.Match[str]], page: Page) -> bool | None:
             return True
     if any("." in m[0] for m in matches):
         return False
+    near = _order_near(matches, known)
+    if near is not None:
+        return near
     text = set(page.words)
-    if text & {"anesthesia", "anesthesiologist", "anesthetic", "mcp", "hemostasis", "xeroform", "center"}:
-        return True
-    if text & {"anaesthesia", "anaesthetist", "anaesthetic", "theatre", "haemostasis", "registrar", "cephazolin"}:
-        return False
+    american, british = text & word_list("dates", "american"), text & word_list("dates", "british")
+    return None if bool(american) == bool(british) else bool(american)
+
+
+def _order_near(matches: list[re.Match[str]], known: list[FoundDate]) -> bool | None:
+    """Tell the order by a date that can be read one way only: the dates of one injury and operation lie close."""
+    days = [date.fromisoformat(d.value).toordinal() for d in known]
+    for match in matches:
+        if match[1] == match[2]:
+            continue
+        fits = [_lies_near(match, by_month, days) for by_month in (True, False)]
+        if fits[0] != fits[1]:
+            return fits[0]
     return None
+
+
+def _lies_near(match: re.Match[str], by_month: bool, days: list[int]) -> bool:
+    month, day = (int(match[1]), int(match[2])) if by_month else (int(match[2]), int(match[1]))
+    try:
+        own = date(_year(match[3]), month, day).toordinal()
+    except ValueError:
+        return False
+    return any(abs(own - other) <= _NEAR for other in days)
 
 
 def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None) -> Iterator[FoundDate]:
@@ -70,27 +94,32 @@ def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None)
 
 
 def _worded(page: Page) -> Iterator[FoundDate]:
-    """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', '3rd of June 2029'."""
+    """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', '3rd of June 2029', 'June the 3rd'."""
     words = page.words
     for k, word in enumerate(words):
         month = _MONTHS.get(word)
         if not month:
             continue
-        year_at = k + 1
-        while year_at < len(words) and words[year_at] in (",", "."):
-            year_at += 1
-        if year_at < len(words) and _YEAR.match(words[year_at]):
-            back = k - 2 if k >= 2 and words[k - 1] == "of" else k - 1
+        after = _past(words, k + 1)
+        if after < len(words) and _YEAR.match(words[after]):
+            back = k - 1
+            while back > 0 and words[back] in ("of", "-", "."):
+                back -= 1
             day = _DAY.match(words[back]) if back >= 0 else None
             if day:
-                yield from _made(page, back, year_at + 1, int(words[year_at]), month, int(day[1]))
+                yield from _made(page, back, after + 1, int(words[after]), month, int(day[1]))
             continue
-        day = _DAY.match(words[year_at]) if year_at < len(words) else None
-        after = year_at + 1
-        while after < len(words) and words[after] in (",", "."):
-            after += 1
-        if day and after < len(words) and _YEAR.match(words[after]):
-            yield from _made(page, k, after + 1, int(words[after]), month, int(day[1]))
+        day = _DAY.match(words[after]) if after < len(words) else None
+        year_at = _past(words, after + 1)
+        if day and year_at < len(words) and _YEAR.match(words[year_at]):
+            yield from _made(page, k, year_at + 1, int(words[year_at]), month, int(day[1]))
+
+
+def _past(words: list[str], k: int) -> int:
+    """Return the first word from k on that is not a comma or a little word."""
+    while k < len(words) and words[k] in _BETWEEN:
+        k += 1
+    return k
 
 
 def _made(page: Page, i: int, j: int, year: int, month: int, day: int, inferred: bool = False) -> Iterator[FoundDate]:

@@ -1,14 +1,26 @@
-"""The operation as a whole: dates, side, anaesthesia, mechanism."""
+"""The operation as a whole: dates, side, anaesthesia, mechanism.
+
+A value said in several places is proposed once with the words of each, the title, the diagnosis and the text.
+"""
+
+import re
+from datetime import date
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import FoundDate, Mention, Page
+from notereader.reader.rules.whole import NOWHERE, Span, scene_at
 from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
 
-_NOWHERE = ("", "", None)
 _DEPTH = ["local", "sedation", "wide-awake local", "regional", "general"]
-_INJURY_WORDS = frozenset("injury injured accident doi cut when sustained wound slipped fell caught put drove broke struck pinned slashed crushed grabbed ran stabbed lacerated knife glass saw drew opened burst trapped on came".split())
-_OTHER_DATES = frozenset("transcribed dictated typed signed authenticated fax faxed received printed t: d: clinic reviewed recd sent discharged attested versions born dob entered authenticated. appointment".split())
-_NOT_A_SIDE = frozenset(["hand dominant", "dominant", "-handed", "handed"])
+_STORY_FIRST = {"indication": 0, "mechanism": 0, "injury_date": 0, "diagnosis": 1, "procedure": 2}
+_SPANS = 3  # a value is shown in three places at most
+
+Told = tuple[Scene, Mention]
+
+
+def _list(name: str) -> frozenset[str]:
+    return word_list("operation", name)
 
 
 def operation(desk: Desk) -> None:
@@ -19,9 +31,22 @@ def operation(desk: Desk) -> None:
     _mechanism(desk)
 
 
-def _section_of(desk: Desk, k: int) -> tuple[Scene, str]:
-    scene = next(s for s in desk.scenes if s.sentence.i <= k < s.sentence.j)
-    return scene, scene.sentence.section
+def _lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str) -> None:
+    """Lay down a value with the words of its mentions: the chosen one, then those of other sections, then the rest."""
+    same = [f for f in told if f[1].value == chosen.value]
+    scene = next(s for s, m in same if m is chosen)
+    sections = {scene.sentence.section}
+    first: list[Span] = [(chosen.i, chosen.j)]
+    rest: list[Span] = []
+    for other, m in same:
+        if m is chosen:
+            continue
+        (rest if other.sentence.section in sections else first).append((m.i, m.j))
+        sections.add(other.sentence.section)
+    desk.add(scene, "operation", NOWHERE, name, chosen.value, [*first, *rest][:_SPANS], rule)
+
+
+# --- dates
 
 
 def _dates(desk: Desk) -> None:
@@ -37,118 +62,189 @@ def _dates(desk: Desk) -> None:
 
 
 def _lay_date(desk: Desk, found: FoundDate, name: str) -> None:
-    scene, _ = _section_of(desk, found.i)
+    scene = scene_at(desk, found.i)
     reasons = ["the order of day and month is inferred from the rest of the note"] if found.inferred else []
-    desk.add(scene, "operation", _NOWHERE, name, found.value, [(found.i, found.j)], name.replace("_", " "), *reasons)
+    desk.add(scene, "operation", NOWHERE, name, found.value, [(found.i, found.j)], name.replace("_", " "), *reasons)
 
 
 def _operation_date(desk: Desk, dates: list[FoundDate]) -> FoundDate | None:
-    """Return the date of operation: under a date heading, else the first that is no other date."""
-    headed = [d for d in dates if _section_of(desk, d.i)[1] == "date"]
-    if headed:
-        return headed[0]
-    for found in dates:
-        scene, section = _section_of(desk, found.i)
-        if section in ("indication", "injury_date", "instructions", "signature", "previous", "mechanism", "consent"):
-            continue
-        if _is_other(desk, found) or _tells_injury(desk, scene, found):
-            continue
-        return found
+    """Return the date of operation: under its heading, else beside words of an operation, else the first no other."""
+    for test in (_headed_date, _said_to_be_operation, _no_other_date, _dictated_at_once):
+        for found in dates:
+            if test(desk, found):
+                return found
     return None
 
 
-def _line_words(desk: Desk, found: FoundDate, reach: int) -> list[str]:
-    i = max(0, found.i - reach)
-    return desk.page.words[i : found.i]
+def _headed_date(desk: Desk, found: FoundDate) -> bool:
+    headed = scene_at(desk, found.i).sentence.section == "date"
+    return headed and not set(_before(desk.page, found, 2)) & _list("accident")
 
 
-def _is_other(desk: Desk, found: FoundDate) -> bool:
-    return bool(set(_line_words(desk, found, 6)) & _OTHER_DATES)
+def _said_to_be_operation(desk: Desk, found: FoundDate) -> bool:
+    """'Operation of 30.06.2037', 'Done 2027-10-05', 'Date of surgery is June 21', 'Operation, 30 April 2035: ...'."""
+    section = scene_at(desk, found.i).sentence.section
+    if section in ("indication", "previous", "injury_date", "instructions"):
+        return False
+    near = [w for w in _before(desk.page, found, 5) if w.isalpha() and w not in _list("little")]
+    last = near[-1:] if section != "procedure" else near
+    return bool(set(last) & _list("surgery")) and not set(near) & _list("elsewhere")
+
+
+def _no_other_date(desk: Desk, found: FoundDate) -> bool:
+    scene = scene_at(desk, found.i)
+    if scene.sentence.section in _list("not_operation_sections") or desk.page.standing[found.i] == "history":
+        return False
+    return not _is_other(desk.page, found) and not _tells_injury(desk, scene, found)
+
+
+def _dictated_at_once(desk: Desk, found: FoundDate) -> bool:
+    """'Dictated straight after the case, 22 April 2028': a day of dictation counts where it is said to be the same."""
+    scene = scene_at(desk, found.i)
+    words = " ".join(scene.words(scene.sentence.i, scene.sentence.j))
+    return re.search(r"\b(?:same day|(?:straight|immediately|right|directly) after)\b", words) is not None
+
+
+def _before(page: Page, found: FoundDate, reach: int) -> list[str]:
+    """Return the words before a date on its line, nearest last."""
+    start = page.text.rfind("\n", 0, page.starts[found.i]) + 1
+    i = found.i
+    while i > 0 and found.i - i < reach and page.starts[i - 1] >= start:
+        i -= 1
+    return page.words[i : found.i]
+
+
+def _is_other(page: Page, found: FoundDate) -> bool:
+    """Tell whether the words before a date make it the day of a dictation, a fax, a clinic or a signature."""
+    before = _before(page, found, 5)
+    if set(before) & _list("other_dates"):
+        return True
+    return "clinic" in before and "," not in before
 
 
 def _tells_injury(desk: Desk, scene: Scene, found: FoundDate) -> bool:
     """Tell whether the words beside a date speak of the accident."""
     near = set(desk.page.words[max(scene.sentence.i, found.i - 14) : min(scene.sentence.j, found.j + 14)])
-    before = _line_words(desk, found, 4)
-    if {"operation", "surgery", "theatre", "op", "list"} & set(before):
+    if set(_before(desk.page, found, 4)) & _list("surgery"):
         return False
-    return bool(near & _INJURY_WORDS - {"on", "when", "came"}) or any(m.kind == "mechanism" for m in scene.mentions)
+    return bool(near & _list("injury")) or any(m.kind == "mechanism" for m in scene.mentions)
 
 
 def _injury_date(desk: Desk, dates: list[FoundDate], chosen: FoundDate | None) -> FoundDate | None:
-    """Return the date of injury: under its heading, in the story, or beside words of the accident; never after the operation."""
-    def possible(found: FoundDate) -> bool:
-        return found is not chosen and (chosen is None or found.value <= chosen.value)
-
-    headed = [d for d in dates if _section_of(desk, d.i)[1] in ("injury_date", "mechanism") and possible(d)]
-    if headed:
-        return headed[0]
-    told = [d for d in dates if possible(d) and not _is_other(desk, d)]
-    told = [d for d in told if chosen is None or d.value < chosen.value or _tells_injury(desk, _section_of(desk, d.i)[0], d)]
-    for found in told:
-        scene, section = _section_of(desk, found.i)
-        if section in ("date", "signature", "instructions", "previous"):
-            continue
-        if section == "indication" and not _elsewhere(scene):
+    """Return the date of injury: under its heading, beside words of the accident, else the one told shortly before."""
+    open_dates = [d for d in dates if d is not chosen and (chosen is None or d.value <= chosen.value)]
+    for found in open_dates:
+        if scene_at(desk, found.i).sentence.section in ("injury_date", "mechanism") or _accident_of(desk.page, found):
             return found
-        if _tells_injury(desk, scene, found) and not _elsewhere(scene):
-            return found
-    return None
+    told = [d for d in open_dates if _may_be_injury(desk, d)]
+    beside = [d for d in told if _tells_injury(desk, scene_at(desk, d.i), d)]
+    if chosen is None:
+        return beside[0] if beside else None
+    near = [d for d in told if 0 <= _days_between(d, chosen) <= 42 and d.value != chosen.value]
+    return next(iter([d for d in beside if d.value != chosen.value] or near or beside), None)
 
 
-def _elsewhere(scene: Scene) -> bool:
-    words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    return bool(words & {"repaired", "repair", "operated", "elsewhere", "clinic", "referred", "facility", "outside"})
+def _accident_of(page: Page, found: FoundDate) -> bool:
+    """'accident of 13.05.2034', 'injured 1 May 2040', 'inj. 29.07.2038', 'DOI 17/11/31'."""
+    before = [w for w in _before(page, found, 4) if w.isalpha() and w not in _list("little")]
+    return bool(set(before[-1:]) & _list("accident"))
+
+
+def _may_be_injury(desk: Desk, found: FoundDate) -> bool:
+    scene = scene_at(desk, found.i)
+    if scene.sentence.section in ("date", "signature", "instructions", "previous", "admin", "addendum"):
+        return False
+    if desk.page.standing[found.i] == "history" or _is_other(desk.page, found):
+        return False
+    return not set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("elsewhere")
+
+
+def _days_between(first: FoundDate, second: FoundDate) -> int:
+    return (date.fromisoformat(second.value) - date.fromisoformat(first.value)).days
 
 
 # --- side
 
 
 def _side(desk: Desk) -> None:
-    """Find the side: its heading first, then titles and diagnoses, then the body; another side said of the hand is a rival."""
-    found: list[tuple[int, Scene, Mention]] = []
-    for scene in desk.scenes:
-        rank = {"side": 0, "procedure": 1, "diagnosis": 1, "digit": 1}.get(scene.sentence.section, 2)
-        for m in scene.of("side"):
-            if _is_side(scene, m) and desk.page.standing[m.i] in ("", "story", "plan"):
-                found.append((rank + (1 if desk.page.standing[m.i] else 0), scene, m))
-    if not found:
-        return
-    found.sort(key=lambda f: (f[0], f[2].i))
-    best = found[0]
-    told: set[str] = set()
-    for rank, scene, m in found:
-        if m.value not in told and (rank <= 2 or m.value == best[2].value):
-            told.add(m.value)
-            desk.add(scene, "operation", _NOWHERE, "side", m.value, [(m.i, m.j)], "side named")
+    """Find the side in titles, diagnoses and text, else in the story; another side said of the hand is a rival."""
+    told = [(s, m) for s in desk.scenes for m in s.of("side") if _is_side(s, m)]
+    standing, elsewhere = desk.page.standing, _list("not_side_sections")
+    sure = [(s, m) for s, m in told if not standing[m.i] and s.sentence.section not in elsewhere]
+    story = [(s, m) for s, m in told if standing[m.i] in ("story", "plan", "question") and not _of_earlier(s)]
+    for value in dict.fromkeys(m.value for _, m in sure or story):
+        same = [f for f in sure + story if f[1].value == value]
+        same.sort(key=lambda f: (f[0].header, not _names_digit(*f)))
+        _lay(desk, "side", same[0][1], same, "side named")
 
 
-_SIDE_AFTER = frozenset(
-    "hand wrist thumb index middle long ring small little finger palm arm forearm upper digit fifth fourth third second first "
-    "2nd 3rd 4th 5th if mf rf sf lf d1 d2 d3 d4 d5 fpl fdp fds distal volar ray sided side dominant hand, flexor zone . , ; : ) | proximal side: "
-    "extremity".split()
-)
+def _of_earlier(scene: Scene) -> bool:
+    """Tell whether a sentence of the story speaks of an earlier injury: 'Old FPL repair in the left thumb (2029)'."""
+    return bool(set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("earlier"))
+
+
+def _names_digit(scene: Scene, m: Mention) -> bool:
+    return any(g.digits and 0 <= g.i - m.j <= 1 for g in scene.setting.groups)
 
 
 def _is_side(scene: Scene, m: Mention) -> bool:
-    """'was left', 'right-handed' and 'right through' name no side."""
+    """'was left', 'right-handed', 'right through', '1 L' and 'H. L.' name no side."""
     words = scene.page.words
-    after = words[m.j] if m.j < scene.sentence.j else ""
-    second = words[m.j + 1] if m.j + 1 < scene.sentence.j else ""
-    before = scene.word_before(m.i)
-    if second in ("dominant", "handed", "dominance") or after in ("dominant", "handed", "through", "round", "away", "across", "on", "at", "after", "up", "beneath"):
-        return False
-    if after == "-" and second in ("handed", "hand") and "dominant" in words[m.j : m.j + 5]:
-        return False
-    if before in ("was", "were", "been", "is", "are", "be", "all", "i", "and", "had") and words[m.i] == "left" and after not in _SIDE_AFTER - {".", ",", ";", ")"}:
+    after, before = scene.next_word(m.j), scene.word_before(m.i)
+    ahead = words[m.j : min(m.j + 5, scene.sentence.j)]
+    if set(ahead[:2]) & {"dominant", "handed", "dominance", "hander"} or ("hand" in ahead[:2] and "dominant" in ahead):
         return False
     if scene.sentence.section == "side":
         return True
-    if len(words[m.i]) == 1:
-        return after in _SIDE_AFTER or after in ("hand", "wrist") or any(g.i == m.j for g in scene.setting.groups) or after == "" or any(g.i <= m.j + 1 and g.j > m.j for g in scene.setting.groups)
-    if before in ("his", "her", "the", "of", "in", ",", "", ":", "/", "|", "-", "a", "patient's", "on", "side") or after in _SIDE_AFTER:
-        return after not in ("alone", "as", "where", "it", "be", "intact", "open", "in", "to", "out", "off", "loose", "untouched", "undisturbed", "with")
-    return after in _SIDE_AFTER or any(g.i == m.j for g in scene.setting.groups)
+    if len(scene.page.raw(m.i, m.j).strip(".()")) == 1:
+        return _is_short_side(scene, m, after, before)
+    if m.j - m.i > 1 or _names_part(scene, m.j) or (scene.header and _follows_digit(scene, m.i)):
+        return True
+    if after in _list("not_after_side"):
+        return False
+    if words[m.i] == "left" and (before in _list("left_as_verb") or not _is_title(scene)):
+        return before in ("the", "his", "her", "patient's") and after in _list("side_ends")
+    return _follows_part(scene, m.i) or before in ("the", "his", "her", "on", ":", "|", "side", "laterality")
+
+
+def _is_short_side(scene: Scene, m: Mention, after: str, before: str) -> bool:
+    """'R MF', 'L hand', '(L)'; a letter among initials or after a figure is no side."""
+    bracketed = "(" in scene.page.raw(m.i, m.j)
+    if before[:1].isdigit() or before == "." or (len(before) == 1 and before.isalpha() and not bracketed):
+        return False
+    if after == "." and not _names_part(scene, m.j + 1):
+        return False
+    if bracketed or _names_part(scene, m.j + (after == ".")):
+        return True
+    return after in ("", ":", ",") and _follows_part(scene, m.i)
+
+
+def _names_part(scene: Scene, k: int) -> bool:
+    """Tell whether a part of the arm or a digit is named at word k or just after it."""
+    words = scene.words(k, min(k + 3, scene.sentence.j))
+    if any(g.i <= k + 1 and k < g.j for g in scene.setting.groups) and words[:1] != [","]:
+        return True
+    if words[:1] and words[0] in ("-", "distal", "volar", "proximal", "dorsal"):
+        words = words[1:]
+    return bool(set(words[:1]) & _list("side_parts"))
+
+
+def _follows_part(scene: Scene, k: int) -> bool:
+    """Tell whether a digit or a part of the arm is named just before word k: 'palm, right', 'zone II, left'."""
+    if _follows_digit(scene, k):
+        return True
+    before = scene.words(max(scene.sentence.i, k - 3), k)
+    return bool(set(before) & (_list("side_parts") | {"zone", "ray"}))
+
+
+def _follows_digit(scene: Scene, k: int) -> bool:
+    return any(0 <= k - g.j <= 1 for g in scene.setting.groups if g.digits)
+
+
+def _is_title(scene: Scene) -> bool:
+    """Tell whether a sentence is a title, a diagnosis or another line without a verb."""
+    titles = ("digit", "injury_date", "mechanism", "date")
+    return scene.header or scene.sentence.block == 0 or scene.sentence.section in titles
 
 
 # --- anaesthesia and mechanism
@@ -156,88 +252,105 @@ def _is_side(scene: Scene, m: Mention) -> bool:
 
 def _anaesthesia(desk: Desk) -> None:
     """Find the deepest anaesthesia stated; a block with sedation is regional, wide awake beats plain local."""
-    headed: list[tuple[Scene, Mention]] = []
-    loose: list[tuple[Scene, Mention]] = []
-    for scene in desk.scenes:
-        for m in scene.of("anaesthesia"):
-            if scene.negated(m.i, m.j, 3) and not m.value.startswith("wide"):
-                continue
-            if not _was_given(desk, scene, m):
-                continue
-            (headed if scene.sentence.section in ("anaesthesia", "anaesthetist") else loose).append((scene, m))
-    chosen = _deepest(headed) or _deepest(loose)
-    wide = [f for f in loose if f[1].value == "wide-awake local"]
+    told = [(s, m) for s in desk.scenes for m in s.of("anaesthesia") if _was_given(desk, s, m)]
+    headed = [f for f in told if f[0].sentence.section in ("anaesthesia", "anaesthetist")]
+    chosen = _deepest(headed) or _deepest(told)
+    wide = [f for f in told if f[1].value == "wide-awake local"]
     if chosen and chosen[1].value == "local" and wide:
         chosen = wide[0]
     if chosen:
-        scene, m = chosen
-        desk.add(scene, "operation", _NOWHERE, "anaesthesia", m.value, [(m.i, m.j)], "deepest anaesthesia stated")
+        _lay(desk, "anaesthesia", chosen[1], told, "deepest anaesthesia stated")
 
 
 def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     """Offered, declined and postoperative anaesthesia was not given; ordinary words need a context."""
-    standing = desk.page.standing[m.i]
-    if standing in ("history", "teaching", "considered", "conditional"):
+    awake = m.value.startswith("wide")
+    standing = ("", "story", "considered") if awake else ("", "story")
+    if desk.page.standing[m.i] not in standing or scene.sentence.section in ("instructions", "previous"):
         return False
-    after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
-    before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
-    if {"declined", "refused", "offered", "avoided"} & {*after, *before}:
+    if not awake and (scene.negated(m.i, m.j, 3) or _refused(scene, m)):
         return False
     word = " ".join(scene.words(m.i, m.j))
-    in_place = scene.sentence.section in ("anaesthesia", "anaesthetist", "procedure", "surgeon", "team")
+    near = {*scene.words(m.j, min(m.j + 4, scene.sentence.j)), *scene.words(max(scene.sentence.i, m.i - 3), m.i)}
     if word in ("general", "local", "regional", "plexus", "axillary", "mac"):
-        return scene.sentence.section in ("anaesthesia", "anaesthetist") or bool({"anesthesia", "anaesthesia", "anesthetic", "anaesthetic", "anaes", "anaes:", "block"} & {*after, *before})
-    if word in ("lidocaine", "lignocaine", "plain lidocaine", "plain lignocaine", "digital block", "ring block", "digital nerve block") and not in_place:
-        return not {"postoperative", "relief", "end", "closing", "afterwards"} & set(scene.words(scene.sentence.i, scene.sentence.j))
+        return scene.sentence.section in ("anaesthesia", "anaesthetist") or bool(near & _list("anaesthetic_words"))
+    if m.value == "local" and scene.sentence.section not in _list("anaesthetic_sections"):
+        return not _list("for_pain") & set(scene.words(scene.sentence.i, scene.sentence.j))
     return True
 
 
-def _deepest(found: list[tuple[Scene, Mention]]) -> tuple[Scene, Mention] | None:
+def _refused(scene: Scene, m: Mention) -> bool:
+    """Tell whether an anaesthetic was offered or declined, within its own part of the sentence."""
+    first, last = scene.part(m.i)
+    near = scene.words(max(first, m.i - 3), min(last, m.j + 4))
+    return bool({"declined", "refused", "offered", "avoided", "unsuitable", "not"} & set(near))
+
+
+def _deepest(found: list[Told]) -> Told | None:
     return max(found, key=lambda f: (_DEPTH.index(f[1].value), -f[1].i)) if found else None
 
 
 def _mechanism(desk: Desk) -> None:
     """Find how the injury came about, in the story, the diagnosis or the title."""
-    order = {"indication": 0, "mechanism": 0, "injury_date": 0, "diagnosis": 1, "procedure": 2}
     found: list[tuple[int, Scene, Mention]] = []
     for scene in desk.scenes:
         section = scene.sentence.section
-        standing = desk.page.standing
-        for m in scene.of("mechanism"):
-            if standing[m.i] in ("history", "teaching", "plan", "considered", "conditional") or section in ("previous", "instructions", "implants", "dressing", "closure", "admin", "consent"):
-                continue
-            rank = order.get(section, 3)
-            if rank == 3 and not _tells_story(scene):
-                continue
-            if not scene.negated(m.i, m.j, 2):
-                found.append((rank, scene, m))
+        rank = _STORY_FIRST.get(section, 3)
+        if section in _list("not_mechanism_sections") or (rank == 3 and not _tells_story(scene)):
+            continue
+        found += [(rank, scene, m) for m in scene.of("mechanism") if _is_mechanism(desk, scene, m)]
     if not found:
+        _cut_by_something(desk)
         return
-    strong = [f for f in found if f[2].value not in ("sharp",)]
-    special = [f for f in strong if f[0] <= 2] or strong
-    pool = [f for f in found if f[2].value in ("rupture",)] or _ranked(special, found)
-    rank, scene, m = min(pool, key=lambda f: (f[0], f[2].i))
-    desk.add(scene, "operation", _NOWHERE, "mechanism", m.value, [(m.i, m.j)], "mechanism named")
+    chosen = min(_firmest(found), key=lambda f: (f[0], f[2].i))[2]
+    _lay(desk, "mechanism", chosen, [(s, m) for _, s, m in found], "mechanism named")
 
 
-def _ranked(special: list[tuple[int, Scene, Mention]], found: list[tuple[int, Scene, Mention]]) -> list[tuple[int, Scene, Mention]]:
-    """A saw, a crush or a bite says more than 'broken' or 'cut'; where both are told in one breath it decides."""
+def _cut_by_something(desk: Desk) -> None:
+    """'Slashed her palm on a ...': a thing the vocabulary lacks, but that cut, is sharp."""
+    for scene in desk.scenes:
+        i, j = scene.sentence.i, scene.sentence.j
+        if scene.sentence.section not in ("indication", "mechanism", "injury_date") and not _tells_story(scene):
+            continue
+        for k in range(i, j - 3):
+            if scene.page.words[k] not in _list("cutting") or desk.page.standing[k] not in ("", "story"):
+                continue
+            by = next((m for m in range(k + 1, min(k + 9, j - 1)) if scene.page.words[m] in _list("cut_by")), None)
+            if by is not None and not any(m.kind == "tendon" for m in scene.mentions):
+                span = (k, min(by + 4, j))
+                reason = "taken from the verb; the thing itself is not known"
+                desk.add(scene, "operation", NOWHERE, "mechanism", "sharp", [span], "cut by a thing", reason)
+                return
+
+
+def _is_mechanism(desk: Desk, scene: Scene, m: Mention) -> bool:
+    if desk.page.standing[m.i] not in ("", "story", "question") or scene.negated(m.i, m.j, 2):
+        return False
+    if scene.next_word(m.j) in _list("trades"):
+        return False
+    return m.value != "rupture" or not _list("risk") & set(scene.words(scene.sentence.i, scene.sentence.j))
+
+
+def _firmest(found: list[tuple[int, Scene, Mention]]) -> list[tuple[int, Scene, Mention]]:
+    """A rupture goes before all; a saw, a crush or a bite says more than 'broken' told in one breath with it."""
+    ruptured = [f for f in found if f[2].value == "rupture"]
+    if ruptured:
+        return ruptured
+    special = [f for f in found if f[2].value != "sharp"]
+    special = [f for f in special if f[0] <= 2] or special
     if not special:
         return found
-    weak = {"door", "press", "drill", "hinge", "roller", "caught between", "gear", "belt", "rollers", "baler"}
-    firm = [f for f in special if " ".join(f[1].words(f[2].i, f[2].j)) not in weak]
-    if firm:
-        return firm
-    sharp = [f for f in found if f[2].value == "sharp" and f[0] <= 1]
-    return sharp or special
-
-
-_STORY = frozenset("old year yo male female sustained accident cut slipped fell injury injured patient yr man woman lady boy girl he she when working his her hand".split())
+    firm = [f for f in special if " ".join(f[1].words(f[2].i, f[2].j)) not in _list("weak_mechanism")]
+    return firm or [f for f in found if f[2].value == "sharp" and f[0] <= 1] or special
 
 
 def _tells_story(scene: Scene) -> bool:
-    """Outside the story a mechanism counts only in a sentence that tells one, or right at the start of the note."""
+    """Outside the story a mechanism counts only in a sentence that tells one, or at the start of the note."""
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if scene.sentence.block <= 1 and any(m.kind in ("digit", "side", "hurt", "zone") for m in scene.mentions):
         return True
-    return len(words & _STORY) >= 2
+    if any(d.i >= scene.sentence.i and d.j <= scene.sentence.j for d in scene.page.dates) and scene.sentence.block <= 2:
+        return True
+    return len(words & _list("story")) >= 2
+
+
