@@ -333,13 +333,19 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         while k < sentence.j and page.words[k] in _COUNTS and k - q.j < 4:
             k += 1
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
+        others = page.words[q.j - 1] == "others"
+        if others and q.i == sentence.i:
+            return [Group(q.i, q.j, generic="others", every=True)]
         first = q.i == sentence.i or page.words[q.i - 1] in (",", ";", ".", ":", "and", "in", "for", "to", "of", "with", "-", "*")
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
         if first and not named and (noun or verb or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
-            return [Group(q.i, k, generic="all", every=True)]
+            if page.words[k - 1] in ("others", "other") and "these" not in page.words[q.i : k]:
+                return [Group(q.i, k, generic="others", every=True)]
+            these = {"these", "those", "them"} & set(page.words[q.i : k])
+            return [Group(q.i, k, generic="one" if these else "all", every=not these)]
     return []
 
 
@@ -439,8 +445,11 @@ def _alternatives(run: list[Mention]) -> list[Mention]:
 
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:
     """Pair tendons with digits and slips, whichever came first."""
+    fours = [a for a in atoms if a.kind == "tendon" and a.i >= 2 and "four" in page.words[a.i - 2 : a.i] and a.value in ("FDP", "FDS")]
+    atoms = [a for a in atoms if a not in fours]
     items = _items(page, atoms)
-    fixed = [_fit(None, value, None) for kind, value, _ in items if kind == "tendon" and value not in ("FDP", "FDS")]
+    fixed: list[tuple[str | None, str, str | None]] = [(d, a.value, None) for a in fours for d in DIGITS[1:]]
+    fixed += [_fit(None, value, None) for kind, value, _ in items if kind == "tendon" and value not in ("FDP", "FDS")]
     items = [item for item in items if item[0] == "digit" or item[1] in ("FDP", "FDS")]
     chunks: list[list[tuple[str, str, str | None]]] = []
     for item in items:

@@ -76,7 +76,7 @@ class Desk:
         self.findings.append(
             Finding(
                 group, entry, name, value, spans, rule, scene.header, implied, list(reasons), spans[0][0],
-                scene.sentence.section == "addendum",
+                is_correction(scene),
             )
         )
 
@@ -117,9 +117,21 @@ class Desk:
         return digits is None or not digits or target.digit in digits or target.digit is None
 
 
+def is_correction(scene: Scene) -> bool:
+    """Tell whether a sentence corrects what stands before: under 'Addendum', or with 'correction', 'should read'."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if scene.sentence.section == "addendum" or {"correction", "corrected", "erratum"} & set(words):
+        return True
+    return any(a == "should" and b == "read" for a, b in zip(words, words[1:], strict=False))
+
+
 def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], Group | None]:
     """Return the named tendons that words i to j belong to, and their group; ([], None) where the owner is no tendon."""
     subject = scene.owner(i, j)
+    if subject is not None and subject.group is not None and subject.group.generic:
+        taken_up = _taken_up(scene, subject.group)
+        if taken_up:
+            return taken_up, subject.group
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
         return [], subject.group if subject else None
     group = subject.group
@@ -132,6 +144,14 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         if len({t.digit for t in wide}) > 1:
             targets = [t for t in wide if desk.extents.get(t) != "intact"] or wide
     return targets, group
+
+
+def _taken_up(scene: Scene, group: Group) -> list[Target]:
+    """'..., and the ends of all of them were crushed': every tendon named before it in the sentence."""
+    if not {"them", "these", "those"} & set(scene.words(group.i, group.j)):
+        return []
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+    return [t for g in named for t in group_targets(scene, g)]
 
 
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:
@@ -187,6 +207,8 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
     subject = scene.owner(i, j)
     if subject is not None and subject.group is None:
         return [], []
+    if group is not None and group.generic == "others":
+        return [t for t in desk.repairable() if t not in scene.setting.focus], []
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
         return desk.repairable(digits or None), []

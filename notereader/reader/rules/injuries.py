@@ -1,136 +1,60 @@
-"""Other structures that bear on therapy: nerves, arteries, bones, plates, ligaments, joints, extensor tendons."""
+"""Other structures that bear on therapy: nerves, arteries, plates, ligaments, extensor tendons. Bones are in `bones`."""
 
-from dataclasses import dataclass
-
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
-from notereader.reader.scene import Scene, digits_at
+from notereader.reader.rules.attach import Attachment, Thing, others
+from notereader.reader.rules.bones import bones
+from notereader.reader.rules.structures import Part, digits_of, named_sides, parts_of
+from notereader.reader.scene import Scene
 
-_SKIP = frozenset(["instructions", "admin", "anaesthesia", "blood_loss", "specimens", "tourniquet", "antibiotics", "dressing"])
-_NO_DIGIT = frozenset(["median nerve", "ulnar nerve", "radial nerve branch", "radial artery", "ulnar artery"])
-_PAIRED = frozenset(["digital nerve", "digital artery"])
-_GLUE = frozenset("and , & + / or the both a an with its of proper digital together also as well".split())
-_EXTENTS = {"complete": "complete", "partial": "partial", "intact": "intact", "contused": "contused"}
-_TREATMENTS = {"repaired": "repaired", "grafted": "grafted", "conduit": "conduit", "ligated": "ligated", "fixed": "fixed", "left": "left", "reinserted": "repaired"}
-_BONES = frozenset(["phalanx", "metacarpal"])
-
-
-@dataclass(slots=True)
-class Part:
-    """A structure named in words i to j: which, on which sides."""
-
-    i: int
-    j: int
-    structure: str
-    sides: tuple[str | None, ...]
+_SKIP = frozenset(
+    ["instructions", "admin", "anaesthesia", "blood_loss", "specimens", "tourniquet", "antibiotics", "dressing"]
+)
+_OTHERS = ("tendon", "pulley", "pulley?", "pulleys", "role", "bone")
+_GLUE = frozenset(
+    "and , & + / or the both a an with its of proper digital together also as well radial ulnar each two both".split()
+)
+_TREATMENTS = {
+    "repaired": "repaired",
+    "reinserted": "repaired",
+    "grafted": "grafted",
+    "conduit": "conduit",
+    "ligated": "ligated",
+    "fixed": "fixed",
+    "left": "left",
+}
+# Of several deeds in one sentence the first of these tells most: a graft is sewn in, a tied vessel was cut.
+_TELLS_MOST = ("conduit", "grafted", "ligated", "fixed", "repaired", "left")
+_EXTENTS = ("contused", "partial", "complete", "intact")
+_FINE = frozenset(["7-0", "8-0", "9-0", "10-0", "11-0"])
+_SPOKEN = frozenset(["seven", "eight", "nine", "ten"])
+_BARE_LEFT = frozenset(["", ".", ",", ";", ")", "alone", "as", "it", "to", "unrepaired", "and", "be", "for"])
+_NO_EXTENT = frozenset(["through", "out", "off"])
+_CUT_WORDS = frozenset("through cut divided severed lacerated lac laceration transected width thickness across its".split())
+_PRONOUNS = frozenset("it this both these they them that nothing i left gap defect ends".split())
+_LIGATABLE = frozenset(["digital artery", "radial artery", "ulnar artery"])
+_FIXABLE = frozenset(["joint", "volar plate", "collateral ligament"])
 
 
 def injuries(desk: Desk, scene: Scene) -> None:
     """Find every other structure of a sentence with its extent and treatment."""
-    if scene.sentence.section in _SKIP:
-        return
-    parts = [p for p in _parts(desk, scene) if scene.told(p.i)]
+    if scene.sentence.section not in _SKIP:
+        _read(desk, scene)
+        bones(desk, scene)
+    if scene is desk.scenes[-1]:
+        _settle(desk)
+
+
+def _read(desk: Desk, scene: Scene) -> None:
+    parts = [p for p in parts_of(desk, scene) if scene.told(p.i)]
     groups = _joined(scene, parts)
-    for n, group in enumerate(groups):
-        low = groups[n - 1][-1].j if n else scene.sentence.i
-        high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
-        _extent(desk, scene, group, low, high)
-        _treatment(desk, scene, group, low, high)
-    if parts:
-        desk.last_parts = [(p.structure, p.sides, _digits(scene, p)) for p in groups[-1]]
+    words = _said(scene)
+    _attach(desk, scene, groups, words)
+    if groups:
+        desk.last_parts = [(p.structure, p.sides, digits_of(desk, scene, p)) for p in groups[-1]]
         desk.last_parts_end = scene.sentence.j
     elif desk.last_parts and scene.sentence.i == desk.last_parts_end:
-        _carried(desk, scene)
-    _bones(desk, scene)
-
-
-# --- which structures
-
-
-def _parts(desk: Desk, scene: Scene) -> list[Part]:
-    found: list[Part] = []
-    taken: set[int] = set()
-    for m in scene.mentions:
-        if m.i in taken:
-            continue
-        made = _part(desk, scene, m)
-        if made:
-            taken.update(range(m.i, m.j))
-            found += made
-    return found
-
-
-def _part(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
-    if m.kind == "sided":
-        side, _, what = m.value.partition(" ")
-        structures = ("digital nerve", "digital artery") if what == "bundle" else (what,)
-        sides: tuple[str | None, ...] = (side, *_second_side(scene, m, side))
-        return [Part(m.i, m.j, s, tuple(dict.fromkeys(sides))) for s in structures]
-    if m.kind == "bundle":
-        sides = _sides(scene, m, both="bundles" in scene.words(m.i, m.j) or (scene.words(m.i, m.j) or [""])[-1].endswith("s"))
-        return [Part(m.i, m.j, s, sides) for s in ("digital nerve", "digital artery")]
-    if m.kind == "structure":
-        if m.value in _PAIRED:
-            return [Part(m.i, m.j, m.value, _sides(scene, m, both=_plural(scene, m)))]
-        if m.value in ("phalanx", "metacarpal"):
-            return []
-        side = _own_side(scene, m) if m.value in ("collateral ligament",) else None
-        return [Part(m.i, m.j, m.value, (side,))]
-    if m.kind in ("anynerve", "anyartery"):
-        return _unnamed(desk, scene, m)
-    return []
-
-
-def _unnamed(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
-    """'both arteries', 'the nerve', 'Radial and ulnar nerves': digital ones in a finger."""
-    word = (scene.words(m.i, m.j) or [""])[-1]
-    structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
-    sides = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 3 or 0 <= b.i - m.j <= 2]
-    if scene.word_before(m.i) == "both" or (word in ("nerves", "arteries") and len(set(sides)) != 1):
-        if scene.word_before(m.i) in ("both", "and") or len(set(sides)) == 2 or scene.next_word(m.j) == ",":
-            return [Part(m.i, m.j, structure, ("radial", "ulnar"))]
-        return []
-    if len(set(sides)) == 1 and scene.setting.digits:
-        return [Part(m.i, m.j, structure, (sides[0],))]
-    known = [f.entry for f in desk.findings if f.group == "injuries" and f.entry[1].endswith("nerve" if m.kind == "anynerve" else "artery") and f.value != "intact"]
-    unique = list(dict.fromkeys(known))
-    if len(unique) == 1 and word in ("nerve", "artery"):
-        return [Part(m.i, m.j, unique[0][1], (unique[0][2],))]
-    return []
-
-
-def _plural(scene: Scene, m: Mention) -> bool:
-    word = (scene.words(m.i, m.j) or [""])[-1]
-    return word in ("nerves", "arteries", "vessels", "nn") or scene.word_before(m.i) == "both"
-
-
-def _second_side(scene: Scene, m: Mention, side: str) -> tuple[str, ...]:
-    """'radial and ulnar digital nerves': the side before the named one counts too."""
-    for b in scene.of("border"):
-        if b.value != side and 0 <= m.i - b.j <= 3 and all(w in _GLUE for w in scene.words(b.j, m.i)):
-            return (b.value,)
-    return ()
-
-
-def _sides(scene: Scene, m: Mention, both: bool) -> tuple[str | None, ...]:
-    near = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 5 and all(w in _GLUE or w in ("radial", "ulnar", "rad", "uln", ".") for w in scene.words(b.j, m.i))]
-    after = [b.value for b in scene.of("border") if 0 <= b.i - m.j <= 6 and all(w in _GLUE or w in ("on", "side", "-", ",", "radial", "ulnar", "(", ":", "rad", ".", "uln", "finger", "digit") or w in scene.page.words[m.j : m.j + 5] and _is_digit(scene, w) for w in scene.words(m.j, b.i))]
-    sides = list(dict.fromkeys(near or after))
-    if sides:
-        return tuple(sides)
-    words = scene.words(m.j, min(m.j + 6, scene.sentence.j))
-    if both or "both" in words[:4] or "sides" in words:
-        return ("radial", "ulnar")
-    return (None,)
-
-
-def _is_digit(scene: Scene, word: str) -> bool:
-    return word in ("index", "middle", "ring", "small", "little", "thumb", "long")
-
-
-def _own_side(scene: Scene, m: Mention) -> str | None:
-    near = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 2]
-    return near[0] if near else {"rcl": "radial"}.get((scene.words(m.i, m.j) or [""])[0])
+        _carried(desk, scene, words)
 
 
 def _joined(scene: Scene, parts: list[Part]) -> list[list[Part]]:
@@ -145,156 +69,221 @@ def _joined(scene: Scene, parts: list[Part]) -> list[list[Part]]:
 
 
 def _glued(scene: Scene, i: int, j: int) -> bool:
-    return j - i <= 6 and all(w in _GLUE or w in ("radial", "ulnar") for w in scene.words(i, j))
+    between = [scene.page.words[k] for k in range(i, j) if k not in scene.page.digit_words]
+    return len(between) <= 6 and all(w in _GLUE for w in between)
 
 
-def _digits(scene: Scene, part: Part) -> tuple[str | None, ...]:
-    if part.structure in _NO_DIGIT:
-        return (None,)
-    after = [g for g in scene.setting.groups if g.digits and 0 <= g.i - part.j <= 5]
-    own = [g for g in scene.setting.groups if g.digits and 0 <= part.i - g.j <= 6]
-    if after and all(w in ("of", "the", "to", "in", ",", "left", "right", "both", "l", "r") or _is_digit(scene, w) for w in scene.words(part.j, after[0].i)):
-        return after[0].digits
-    if own:
-        return own[-1].digits
-    return digits_at(scene, None, part.i) or (None,)
+# --- which words speak of them
 
 
-# --- what happened to them
+def _said(scene: Scene) -> list[Mention]:
+    """Return the words of extent and treatment of a sentence; of overlapping ones of a kind the longest."""
+    found = [*_kept(scene, ("extent", "unbroken")), *_kept(scene, ("mending", "deed"))]
+    shares = [(m.i, m.j) for m in scene.of("fraction")]
+    shares += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
+    found += [Mention("extent", "partial", i, j) for i, j in shares if scene.told(i) and _of_a_cut(scene, i, j)]
+    return sorted(found, key=lambda m: m.i)
+
+
+def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
+    taken: set[int] = set()
+    kept: list[Mention] = []
+    for m in sorted(scene.of(*kinds), key=lambda m: (m.i - m.j, kinds.index(m.kind))):
+        if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
+            taken.update(range(m.i, m.j))
+            kept.append(m)
+    return kept
+
+
+def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether a share is that of a cut: 'one third through', 'cut for 30 %'."""
+    around = [*scene.words(max(scene.sentence.i, i - 2), i), *scene.words(j, min(j + 3, scene.sentence.j))]
+    return bool(_CUT_WORDS & set(around))
+
+
+def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Mention]) -> None:
+    """Give each word to the structures it speaks of and lay down what they say."""
+    things = [Thing(g[0].i, g[-1].j, n) for n, g in enumerate(groups)]
+    attachment = Attachment(scene, things, _rest(scene), words, frozenset())
+    said: list[list[Mention]] = [[] for _ in groups]
+    for word in words:
+        for n in attachment.owners(word):
+            said[n].append(word)
+    for n, group in enumerate(groups):
+        own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
+        high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
+        extent = _extent(desk, scene, group, own)
+        _treatment(desk, scene, group, own, extent, high)
+
+
+def _rest(scene: Scene) -> list[Thing]:
+    """Return the subjects that are none of ours; words of nerve and vessel repair are ours."""
+    ours = {s.i for s in scene.subjects if s.mention is not None and s.mention.value in ("nerve", "vessel")}
+    return [t for t in others(scene, _OTHERS) if t.i not in ours]
+
+
+def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Mention]:
+    """'the median nerve is divided, the radial artery likewise', 'and the artery with it', 'so were both bundles'."""
+    after = scene.words(group[-1].j, min(group[-1].j + 3, scene.sentence.j))
+    ahead = scene.words(max(scene.sentence.i, group[0].i - 4), group[0].i)
+    alike = {"likewise", "too", "similarly", "ditto", "same"} & set(after) or after[:2] == ["with", "it"]
+    if not (alike or ({"so", "as"} & set(ahead) and {"were", "was", "are", "is"} & set(ahead))):
+        return []
+    if before:
+        return list(before)
+    earlier = [m for m in scene.of("extent") if m.j <= group[0].i and scene.told(m.i)]
+    return earlier[-1:] if {"so", "as"} & set(ahead) or alike else []
+
+
+# --- what they say
 
 
 def _put(desk: Desk, scene: Scene, group: list[Part], name: str, value: str, i: int, j: int) -> None:
     for part in group:
-        for digit in _digits(scene, part):
+        span = (min(i, part.i), max(j, part.j))
+        span = span if span[1] - span[0] <= 25 else (i, j)
+        for digit in digits_of(desk, scene, part):
             for side in part.sides:
-                span = (min(i, part.i), max(j, part.j))
-                span = span if span[1] - span[0] <= 25 else (i, j)
-                desk.add(scene, "injuries", (digit, part.structure, side), name, value, [span], f"{name} of another structure")
+                entry = (digit, part.structure, side)
+                desk.add(scene, "injuries", entry, name, value, [span], f"{name} of another structure")
 
 
-def _extent(desk: Desk, scene: Scene, group: list[Part], low: int, high: int) -> None:
-    mentions = [m for m in scene.of("extent") if low <= m.i < high and scene.told(m.i)]
-    mentions = [m for m in mentions if _belongs(scene, m, group)]
-    for m in mentions[:1] if len(mentions) == 1 else _best(scene, mentions, group):
-        word = " ".join(scene.words(m.i, m.j))
-        if word in ("through", "out", "off"):
-            continue
-        value = _EXTENTS[m.value]
-        if word == "in continuity":
-            continue
-        if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "no ", "un")):
-            continue
-        _put(desk, scene, group, "extent", value, m.i, m.j)
-    if not mentions and "likewise" in scene.words(group[-1].j, high):
-        k = scene.words(group[-1].j, high).index("likewise") + group[-1].j
-        _put(desk, scene, group, "extent", "complete", k, k + 1)
-
-
-def _best(scene: Scene, mentions: list[Mention], group: list[Part]) -> list[Mention]:
-    """Of several extents the nearest one; bruised beats 'in continuity'."""
-    if not mentions:
-        return []
-    contused = [m for m in mentions if m.value == "contused"]
-    if contused:
-        return contused[:1]
-    near = min(mentions, key=lambda m: m.i - group[-1].j if m.i >= group[-1].j else group[0].i - m.j)
-    return [near]
-
-
-def _belongs(scene: Scene, m: Mention, group: list[Part]) -> bool:
-    """Tell whether no tendon or pulley stands between a property and these structures."""
-    i, j = group[0].i, group[-1].j
-    if m.i >= j:
-        between = [s for s in scene.subjects if j <= s.i and s.j <= m.i]
-    else:
-        between = [s for s in scene.subjects if m.j <= s.i and s.j <= i]
-    blocked = [s for s in between if s.kind in ("tendon", "pulley", "structure", "sided", "bundle", "role") and not (s.kind == "role" and s.mention is not None and s.mention.value in ("nerve", "vessel"))]
-    if blocked:
-        return False
-    if m.j <= i:
-        first, last = scene.part(m.i)
-        tendon_before = [s for s in scene.subjects if s.kind in ("tendon", "pulley") and s.j <= m.i]
-        words = scene.words(m.j, i)
-        linked = len(words) <= 5 and (not words or words[0] in ("of", "the", "to", "radial", "ulnar", "both", "are", "a", "common", ":") or "of" in words)
-        return linked or (i < last and not tendon_before)
-    return True
-
-
-def _treatment(desk: Desk, scene: Scene, group: list[Part], low: int, high: int) -> None:
-    for m in scene.of("deed"):
-        if not low <= m.i < high or not scene.told(m.i) or m.value not in _TREATMENTS or not _belongs(scene, m, group):
-            continue
-        word = " ".join(scene.words(m.i, m.j))
-        value = _TREATMENTS[m.value]
-        if value == "fixed" and group[0].structure not in ("joint", "volar plate", "collateral ligament"):
-            continue
-        if value == "left" and (word == "left" and scene.next_word(m.j) not in ("", ".", ",", ";", "alone", "as", "it", "to", "unrepaired")):
-            continue
-        if word in ("suture", "sutures") and not scene.header and m.i > group[-1].j + 4:
-            continue
-        if scene.negated(m.i, m.j, 3):
-            value = "left" if value == "repaired" else ""
+def _extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -> str:
+    """Lay down how much of the structures was cut; a bruise or a cut beats 'intact'."""
+    found: list[tuple[str, Mention]] = []
+    for m in words:
+        value = _extent_said(scene, m)
         if value:
-            _put(desk, scene, group, "treatment", value, m.i, m.j)
-            return
-    if _sutured(scene, group, low, high):
-        _put(desk, scene, group, "treatment", "repaired", group[0].i, group[-1].j)
+            found.append((value, m))
+    if not found:
+        return ""
+    value, m = min(found, key=lambda f: _EXTENTS.index(f[0]))
+    _put(desk, scene, group, "extent", value, m.i, m.j)
+    return value
 
 
-def _sutured(scene: Scene, group: list[Part], low: int, high: int) -> bool:
-    """'RDN next, 9-0 nylon': a fine suture right beside a nerve or an artery repairs it."""
-    if group[0].structure.split()[-1] not in ("nerve", "artery"):
-        return False
-    for k in range(max(low, group[0].i - 6), min(high, group[-1].j + 14)):
-        word = scene.page.words[k]
-        if word in ("7-0", "8-0", "9-0", "10-0", "11-0") and scene.told(k):
-            return not any(s for s in scene.subjects if s.kind in ("tendon", "pulley") and group[-1].j <= s.i < k)
-        if word in ("nine", "ten", "eight") and k + 2 < high and scene.page.words[k + 1] == "-" and scene.page.words[k + 2] in ("zero", "oh", "o"):
-            return True
-    return False
+def _extent_said(scene: Scene, m: Mention) -> str:
+    if m.kind == "unbroken":
+        return "intact" if not scene.negated(m.i, m.j, 3) else ""
+    if m.kind != "extent" or m.value not in _EXTENTS:
+        return ""
+    word = " ".join(scene.words(m.i, m.j))
+    if word in _NO_EXTENT:
+        return ""
+    if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "no ", "un")):
+        neither = "neither" in scene.words(scene.sentence.i, m.i)
+        return "intact" if neither and m.value in ("complete", "partial") else ""
+    return m.value
 
 
-def _carried(desk: Desk, scene: Scene) -> None:
-    """'It was left alone.' 'Nothing done for it.' right after a sentence about a nerve."""
-    if scene.subjects and any(s.kind in ("tendon", "pulley", "structure") for s in scene.subjects):
+def _treatment(desk: Desk, scene: Scene, group: list[Part], words: list[Mention], extent: str, high: int) -> None:
+    """Lay down what was done to the structures."""
+    found: list[tuple[str, Mention]] = []
+    for m in words:
+        value = _deed(scene, group[0].structure, m)
+        if value and not (value == "left" and extent == "intact"):
+            found.append((value, m))
+    if found:
+        value, m = min(found, key=lambda f: _TELLS_MOST.index(f[0]))
+        _put(desk, scene, group, "treatment", value, m.i, m.j)
+    elif extent != "intact":
+        at = _fine_suture(scene, group, high)
+        if at is not None:
+            _put(desk, scene, group, "treatment", "repaired", at, at + 1)
+
+
+def _deed(scene: Scene, structure: str, m: Mention) -> str:
+    """Return what a word says was done to a structure, or ''."""
+    if m.kind not in ("deed", "mending") or m.value not in _TREATMENTS:
+        return ""
+    word = " ".join(scene.words(m.i, m.j))
+    value = _TREATMENTS[m.value]
+    if value == "fixed" and structure not in _FIXABLE:
+        return ""
+    if value == "ligated" and structure not in _LIGATABLE:
+        return ""
+    if value == "left" and word in ("left", "was left", "were left") and scene.next_word(m.j) not in _BARE_LEFT:
+        return ""
+    if word in ("suture", "sutures") and not scene.header and scene.next_word(m.j) not in ("of", "to"):
+        return ""
+    if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "no ", "un", "nothing", "without")):
+        return "left" if value == "repaired" else ""
+    return value
+
+
+def _fine_suture(scene: Scene, group: list[Part], high: int) -> int | None:
+    """Return the word of a fine suture right beside a nerve or an artery: 'RDN next, 9-0 nylon'."""
+    if group[0].structure.split()[-1] not in ("nerve", "artery", "branch"):
+        return None
+    end = min(high, group[-1].j + 14)
+    taken = [s.i for s in scene.subjects if s.kind in ("tendon", "pulley") and s.i >= group[-1].j]
+    for k in range(group[-1].j, min([end, *taken])):
+        if _is_fine(scene, k):
+            return k
+    before = range(max(scene.sentence.i, group[0].i - 5), group[0].i)
+    joined = not {",", ";", ".", "and"} & set(scene.words(before.start, group[0].i))
+    return next((k for k in before if joined and _is_fine(scene, k)), None)
+
+
+def _is_fine(scene: Scene, k: int) -> bool:
+    words = scene.page.words
+    if words[k] in _FINE:
+        return scene.told(k)
+    spoken = words[k] in _SPOKEN and words[k + 1 : k + 2] in (["-"], ["zero"], ["oh"], ["o"])
+    return spoken and words[k + 2 : k + 3] in (["zero"], ["oh"], ["o"], ["nylon"], ["prolene"], ["ethilon"])
+
+
+# --- without a name
+
+
+def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
+    """'It was left alone.' 'That left a gap of 8 mm, so a conduit was sewn in.' right after a sentence about a nerve."""
+    blocked = [t for t in _rest(scene) if not t.vague]
+    opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 6, scene.sentence.j)))
+    if blocked or not _PRONOUNS & opening:
         return
-    words = scene.words(scene.sentence.i, min(scene.sentence.i + 4, scene.sentence.j))
-    pronoun = any(w in ("it", "this", "both", "these", "they", "nothing", "i", "left") for w in words)
-    for m in scene.of("deed"):
-        if pronoun and scene.told(m.i) and m.i - scene.sentence.i <= 5 and m.value in ("left", "repaired", "ligated", "grafted", "conduit"):
-            value = "left" if scene.negated(m.i, m.j, 3) else _TREATMENTS[m.value]
-            for structure, sides, digits in desk.last_parts:
-                for digit in digits:
-                    for side in sides:
-                        desk.add(scene, "injuries", (digit, structure, side), "treatment", value, [(m.i, m.j)], "treatment carried on")
-            return
+    structure = desk.last_parts[0][0]
+    deeds = [(value, m) for m in words if (value := _deed(scene, structure, m))]
+    if deeds:
+        value, m = min(deeds, key=lambda f: _TELLS_MOST.index(f[0]))
+        if value in ("conduit", "grafted") or m.i - scene.sentence.i <= 6:
+            _carry(desk, scene, "treatment", value, m)
+    extents = [(value, m) for m in words if (value := _extent_said(scene, m)) and m.i - scene.sentence.i <= 5]
+    if extents and {"it", "they", "both"} & opening:
+        value, m = min(extents, key=lambda f: _EXTENTS.index(f[0]))
+        _carry(desk, scene, "extent", value, m)
+    desk.last_parts_end = scene.sentence.j
 
 
-# --- bones
+def _carry(desk: Desk, scene: Scene, name: str, value: str, m: Mention) -> None:
+    for structure, sides, digits in desk.last_parts:
+        for digit in digits:
+            for side in sides:
+                entry = (digit, structure, side)
+                desk.add(scene, "injuries", entry, name, value, [(m.i, m.j)], f"{name} told in the next sentence")
 
 
-def _bones(desk: Desk, scene: Scene) -> None:
-    """Find fixed fractures: a bone or a fracture with wires, pins, plates or screws in one sentence or the next."""
-    bones = [m for m in scene.of("bone", "structure") if m.value in _BONES and scene.told(m.i)]
-    fixed = [m for m in scene.of("deed") if m.value == "fixed" and scene.told(m.i) and not scene.negated(m.i, m.j, 3)]
-    broken = scene.of("fracture") or any(m.kind == "structure" and m.value in _BONES for m in scene.mentions)
-    if bones:
-        desk.last_bone = (bones[0].value, _bone_digits(scene, bones[0]), bool(broken) or desk.last_bone[2])
-    elif broken and not bones:
-        desk.last_bone = (desk.last_bone[0], desk.last_bone[1], True)
-    if not fixed or scene.sentence.section in ("implants",):
-        return
-    words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if any(" ".join(scene.words(m.i, m.j)) in ("fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired") for m in fixed) and not broken and not words & {"k-wire", "k-wires", "wire", "wires", "plate", "screws", "k"}:
-        return
-    if any(m.kind == "tendon" for m in scene.mentions) and not bones and not broken:
-        return
-    name, digits, _ = desk.last_bone
-    if not name:
-        return
-    for digit in digits or (None,):
-        desk.add(scene, "injuries", (digit, name, None), "treatment", "fixed", [(fixed[0].i, fixed[0].j)], "bone fixed")
+# --- at the end
 
 
-def _bone_digits(scene: Scene, m: Mention) -> tuple[str | None, ...]:
-    return digits_at(scene, None, m.i)
+def _settle(desk: Desk) -> None:
+    """Give a nerve or an artery told without its side the one side told elsewhere; drop it where several are."""
+    kept: list[Finding] = []
+    for f in desk.findings:
+        if f.group != "injuries" or f.entry[2] or f.entry[1] not in ("digital nerve", "digital artery"):
+            kept.append(f)
+            continue
+        sides = _sides_told(desk, f)
+        if len(sides) == 1:
+            f.entry = (f.entry[0], f.entry[1], sides[0])
+        if len(sides) < 2:
+            kept.append(f)
+    desk.findings[:] = kept
+
+
+def _sides_told(desk: Desk, f: Finding) -> list[str]:
+    """Return the sides of a structure told hurt, else told at all, for the digit of a finding."""
+    own = [g for g in desk.findings if g.group == "injuries" and g.entry[:2] == f.entry[:2] and g.entry[2]]
+    hurt = [g for g in own if g.value != "intact"]
+    sides = list(dict.fromkeys(g.entry[2] for g in hurt or own if g.entry[2]))
+    return sides or named_sides(desk, f.entry[1])

@@ -108,7 +108,8 @@ def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
             digits = digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
             return _whole(desk, digits or None)
     if _all_words(scene, mention):
-        return _whole(desk, digits or None)
+        told = [t for t in _whole(desk, digits or None) if _named_before(desk, scene, t)]
+        return told or _whole(desk, digits or None)
     if not scene.subjects and scene.setting.digits:
         here = [t for t in _whole(desk, scene.setting.digits) if _named_before(desk, scene, t)]
         if len(here) > 1:
@@ -128,7 +129,7 @@ def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
     """Tell whether the extent of a tendon was told before this sentence."""
     entry = (target.digit, target.tendon, target.slip)
     told = [f.order for f in desk.findings if f.entry == entry and f.field == "extent" and not f.header]
-    return bool(told) and min(told) < scene.sentence.i
+    return bool(told) and min(told) < scene.sentence.j
 
 
 def _all_words(scene: Scene, mention: Mention) -> bool:

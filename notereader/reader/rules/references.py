@@ -43,9 +43,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
                 return k, j, None, "peripheral" if peripheral else "all"
             if after[:2] == ["was", "done"] or after[:1] == ["for"] or after[:2] == ["again", "for"]:
                 return k, k + 2, None, "all"
-        if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i and not {"skin", "nylon"} & set(
-            words[scene.sentence.i : k]
-        ):
+        named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
+        if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i and named:
             return k, k + 2, None, "all"
     return None
 

@@ -132,6 +132,8 @@ def _lead(scene: Scene, i: int, found: list[Anchor]) -> str:
     between = scene.words(last.j, i)
     if len(between) > 5 or any(w not in _LEAD_GLUE for w in between) or "," in between:
         return ""
+    if last.role == "pattern" and any(a.role == "core" for a in before) and not between:
+        return PERIPHERAL
     if last.role == "pattern":
         others = [a for a in before if a.role != "pattern" and last.i - a.j <= 2 and scene.part(a.i) == scene.part(i)]
         return _leaning([*others, last]) if others else ""

@@ -55,8 +55,10 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
     """'FDP was divided and so was the ulnar slip of FDS.'"""
     for group in scene.setting.groups:
         before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
-        if group.tendons and group.i > mention.j and before[-3:-1] in (["so", "was"], ["so", "were"], ["so", "had"]) or before[-2:] in (["so", "was"], ["so", "were"]):
-            for target in group_targets(scene, group):
+        pairs = (["so", "was"], ["so", "were"], ["so", "had"], ["so", "are"], ["so", "is"])
+        if (group.tendons or group.generic == "all") and group.i > mention.j and (before[-3:-1] in pairs or before[-2:] in pairs):
+            told = group_targets(scene, group) if group.tendons else [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
+            for target in told:
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
@@ -177,6 +179,8 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
 
 def _percents(desk: Desk, scene: Scene) -> None:
     for quantity in scene.quantities:
+        if scene.word_before(quantity.i) in (">", "<", "over", "under", "below", "above"):
+            continue
         if quantity.unit == "%" and scene.told(quantity.i) and _cuts_tendon(scene, quantity):
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
             if not targets and scene.owner(quantity.i, quantity.j) is None:
@@ -282,6 +286,8 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
     first, last = scene.part(mention.i)
     values = {m.value for s in desk.scenes for m in s.of("zone") if s.told(m.i)}
+    if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) == "all"):
+        return ()
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
     return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
 
@@ -399,6 +405,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
     if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in ("and", "with", ",", "+", "&"):
+        return []
+    if value == "left" and scene.words(mention.i, mention.j)[:1] == ["nothing"] and scene.next_word(mention.j) in ("to", "about", "with"):
         return []
     if targets:
         if value in ("trimmed", "left", "excised") or scene.header or _close(scene, mention, subject.i if subject else 0, subject.j if subject else 0):

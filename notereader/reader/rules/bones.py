@@ -1,0 +1,45 @@
+"""Fractures fixed with wires, plates or screws."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.scene import Scene, digits_at
+
+_BONES = frozenset(["phalanx", "metacarpal"])
+_METAL = frozenset("k-wire k-wires wire wires plate plates screw screws k pin pins".split())
+# Words that mean a bone was fixed only where a break or metal is named as well.
+_VAGUE = frozenset(
+    ["fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired"]
+)
+_BEFORE_BONE = {"little": "small", "long": "middle", "middle": "middle", "ring": "ring", "index": "index", "small": "small"}
+
+
+def bones(desk: Desk, scene: Scene) -> None:
+    """Find fixed fractures: a bone or a fracture with wires, pins, plates or screws in one sentence or the next."""
+    named = [m for m in scene.of("bone", "structure") if m.value in _BONES and scene.told(m.i)]
+    broken = bool(scene.of("fracture")) or any(m.kind == "structure" for m in scene.mentions if m.value in _BONES)
+    if named:
+        desk.last_bone = (named[0].value, _digits(scene, named[0]), broken or desk.last_bone[2])
+    elif broken:
+        desk.last_bone = (desk.last_bone[0], desk.last_bone[1], True)
+    fixed = [m for m in scene.of("deed") if m.value == "fixed" and scene.told(m.i) and not scene.negated(m.i, m.j, 3)]
+    if not fixed or scene.sentence.section == "implants" or not _of_a_bone(scene, fixed, named, broken):
+        return
+    name, digits, _ = desk.last_bone
+    for digit in digits or (None,):
+        if name:
+            entry = (digit, name, None)
+            desk.add(scene, "injuries", entry, "treatment", "fixed", [(fixed[0].i, fixed[0].j)], "bone fixed")
+
+
+def _of_a_bone(scene: Scene, fixed: list[Mention], named: list[Mention], broken: bool) -> bool:
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    vague = any(" ".join(scene.words(m.i, m.j)) in _VAGUE for m in fixed)
+    if vague and not broken and not words & _METAL:
+        return False
+    return bool(named) or broken or not any(m.kind == "tendon" for m in scene.mentions)
+
+
+def _digits(scene: Scene, m: Mention) -> tuple[str | None, ...]:
+    """Return the digit of a bone: 'the middle proximal phalanx' names it itself."""
+    own = _BEFORE_BONE.get(scene.word_before(m.i))
+    return (own,) if own else digits_at(scene, None, m.i)

@@ -1,0 +1,256 @@
+"""Which nerve, artery, plate, ligament or extensor tendon is named, on which side, of which digit."""
+
+from dataclasses import dataclass
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.scene import Scene, digits_at
+
+_NO_DIGIT = frozenset(
+    ["median nerve", "ulnar nerve", "radial nerve branch", "radial artery", "ulnar artery", "common digital nerve"]
+)
+_PAIRED = frozenset(["digital nerve", "digital artery"])
+_OF_A_DIGIT = {"ulnar nerve": "digital nerve", "radial artery": "digital artery", "ulnar artery": "digital artery"}
+_BETWEEN = frozenset("and , & + / or the both a an with its of proper digital together also as well radial ulnar rad uln . n dig".split())
+_SIDE_LEADS = frozenset("on the side - , ( : of at its finger digit both sides radial ulnar rad uln . and & + /".split())
+_FINGERS = frozenset("index middle ring small little thumb long".split())
+_AFTER_SIDE = frozenset(
+    "one was were is are had has intact divided cut transected severed contused bruised repaired grafted ligated clipped ok "
+    "fine uninjured untouched partially completely nicked lacerated : also likewise normal thrombosed torn not ones and".split()
+)
+_BEFORE_SIDE = frozenset(["the", ",", ";", ":", "(", "and", "/", "but", "while", "whereas", "with", "-", "|", "?", ".", "its"])
+_BESIDE = (["beside", "it"], ["next", "to"], ["alongside"], ["with", "it"], ["accompanying"], ["adjacent"], ["running"])
+_ALIKE = frozenset(["likewise", "same"])
+
+
+@dataclass(slots=True)
+class Part:
+    """A structure named in words i to j: which, on which sides."""
+
+    i: int
+    j: int
+    structure: str
+    sides: tuple[str | None, ...]
+
+
+def parts_of(desk: Desk, scene: Scene) -> list[Part]:
+    """Return the structures named in a sentence, in order."""
+    found: list[Part] = []
+    taken: set[int] = set()
+    for m in sorted(scene.mentions, key=lambda m: (m.i, m.i - m.j)):
+        if m.i in taken:
+            continue
+        made = _part(desk, scene, m, found)
+        if made:
+            taken.update(range(m.i, m.j))
+            found += made
+    used = {k for p in found for k in _side_words(scene, p)}
+    found += _bare_sides(desk, scene, found, used)
+    return sorted(found, key=lambda p: p.i)
+
+
+def _side_words(scene: Scene, part: Part) -> set[int]:
+    """Return the words of side that already belong to a named structure."""
+    near = [b for b in scene.of("border") if part.i - 5 <= b.i and b.j <= part.j + 7 and b.value in part.sides]
+    return {k for b in near for k in range(b.i, b.j)}
+
+
+def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
+    if m.kind == "sided":
+        return _sided(scene, m)
+    if m.kind == "bundle":
+        word = (scene.words(m.i, m.j) or [""])[-1]
+        sides = _sides(scene, m, both=word.endswith("s"))
+        return [Part(m.i, m.j, s, sides) for s in ("digital nerve", "digital artery")]
+    if m.kind == "structure":
+        return _structure(desk, scene, m)
+    if m.kind in ("anynerve", "anyartery"):
+        return _unnamed(desk, scene, m, before)
+    return []
+
+
+def _sided(scene: Scene, m: Mention) -> list[Part]:
+    side, _, what = m.value.partition(" ")
+    structures = ("digital nerve", "digital artery") if what == "bundle" else (what,)
+    sides: tuple[str | None, ...] = (side, *_second_side(scene, m, side))
+    return [Part(m.i, m.j, s, tuple(dict.fromkeys(sides))) for s in structures]
+
+
+def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
+    if m.value in _PAIRED:
+        return [Part(m.i, m.j, m.value, _sides(scene, m, both=_plural(scene, m)))]
+    if m.value in ("phalanx", "metacarpal"):
+        return []
+    if m.value in _OF_A_DIGIT and _of_digit(scene, m):
+        side = scene.page.words[m.i] if m.j > m.i else ""
+        return [Part(m.i, m.j, _OF_A_DIGIT[m.value], (side if side in ("radial", "ulnar") else m.value.split()[0],))]
+    if m.value == "collateral ligament":
+        return [Part(m.i, m.j, m.value, (_ligament_side(desk, scene, m),))]
+    return [Part(m.i, m.j, m.value, (None,))]
+
+
+def _of_digit(scene: Scene, m: Mention) -> bool:
+    """Tell whether 'the radial artery' is one of a finger: '... of the finger', '... of the digit'."""
+    after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
+    return after[:1] in (["of"], ["to"]) and bool({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after))
+
+
+def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:
+    near = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 2]
+    if near:
+        return near[0]
+    short = {"rcl": "radial", "ucl": "ulnar"}.get((scene.words(m.i, m.j) or [""])[0])
+    if short:
+        return short
+    known = {f.entry[2] for f in desk.findings if f.group == "injuries" and f.entry[1] == m.value}
+    return next(iter(known)) if len(known) == 1 else None
+
+
+# --- a nerve, the artery, the other one
+
+
+def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
+    """'both arteries', 'the nerve', 'nerve and artery on the radial side': digital ones in a finger."""
+    word = (scene.words(m.i, m.j) or [""])[-1]
+    structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
+    sides = _unnamed_sides(scene, m)
+    if len(sides) == 2 or (len(sides) < 1 and _both(scene, m, word)):
+        return [Part(m.i, m.j, structure, ("radial", "ulnar"))]
+    if len(sides) == 1 and (scene.setting.digits or scene.every_digit):
+        return [Part(m.i, m.j, structure, (sides[0],))]
+    if word not in ("nerve", "artery"):
+        return []
+    if scene.word_before(m.i) == "other":
+        return _other_side(desk, scene, m, structure, before)
+    if before and scene.words(m.j, m.j + 2)[:2] in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE:
+        return [Part(m.i, m.j, structure, before[-1].sides)] if before else []
+    return _known(desk, scene, m, word)
+
+
+def _unnamed_sides(scene: Scene, m: Mention) -> list[str]:
+    """Return the sides that stand beside 'nerve' or 'artery': before it, or after it as 'on the radial side'."""
+    ahead = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 3 and _clear(scene, b.j, m.i)]
+    if ahead:
+        return list(dict.fromkeys(ahead))
+    after = [b for b in scene.of("border") if 0 <= b.i - m.j <= 6]
+    linked = [b.value for b in after if all(w in _SIDE_LEADS or w in ("nerve", "artery", "arteries") for w in scene.words(m.j, b.i))]
+    return list(dict.fromkeys(linked))
+
+
+def _clear(scene: Scene, i: int, j: int) -> bool:
+    return all(w in _BETWEEN for w in scene.words(i, j))
+
+
+def _both(scene: Scene, m: Mention, word: str) -> bool:
+    """Tell whether both nerves or arteries of a digit are meant."""
+    if word not in ("nerves", "arteries"):
+        return scene.word_before(m.i) == "each"
+    after = scene.words(m.j, min(m.j + 7, scene.sentence.j))
+    if after[-2:] == ["each", "side"] or {"sides", "bilaterally"} & set(after) or "each" in after and "side" in after:
+        return True
+    return scene.word_before(m.i) in ("both", "two", "neither") or "both" in after[:3]
+
+
+def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: list[Part]) -> list[Part]:
+    """'the other nerve': the one on the side not yet told."""
+    told = [s for p in before if p.structure == structure for s in p.sides]
+    told = told or [s for name, sides, _ in desk.last_parts if name == structure for s in sides]
+    if len(set(told)) != 1 or told[0] is None:
+        return []
+    return [Part(m.i, m.j, structure, ("ulnar" if told[0] == "radial" else "radial",))]
+
+
+def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
+    """'the nerve': the one nerve told hurt, in the digit in focus where several were."""
+    hurt = [f.entry for f in desk.findings if f.group == "injuries" and f.entry[1].endswith(word) and f.value != "intact"]
+    unique = list(dict.fromkeys(hurt))
+    if len(unique) > 1:
+        unique = [e for e in unique if e[0] in scene.setting.digits]
+    return [Part(m.i, m.j, unique[0][1], (unique[0][2],))] if len(unique) == 1 else []
+
+
+def _bare_sides(desk: Desk, scene: Scene, found: list[Part], used: set[int]) -> list[Part]:
+    """'Both nerves were seen: the radial was cut, the ulnar was bruised', 'The radial one was intact'."""
+    made: list[Part] = []
+    for b in scene.of("border"):
+        if b.i in used or not _stands_for(scene, b):
+            continue
+        before = [p for p in found if p.j <= b.i]
+        at = max((p.i for p in before), default=-1)
+        names = [p.structure for p in before if p.i == at]
+        tendon = any(g.tendons and at < g.i < b.i for g in scene.setting.groups)
+        if not before and scene.sentence.i == desk.last_parts_end:
+            names = [name for name, _, _ in desk.last_parts]
+        if not tendon:
+            made += [Part(b.i, b.j, n, (b.value,)) for n in dict.fromkeys(names) if n in _PAIRED]
+    return made
+
+
+def _stands_for(scene: Scene, b: Mention) -> bool:
+    """Tell whether a side stands for the structure on it."""
+    before = scene.word_before(b.i)
+    after = scene.next_word(b.j)
+    if "side" in scene.words(b.i, b.j) or "aspect" in scene.words(b.i, b.j):
+        return False
+    said = any(m.i == b.j for m in scene.of("extent", "deed", "mending"))
+    return (before in _BEFORE_SIDE or b.i == scene.sentence.i) and (after in _AFTER_SIDE or said)
+
+
+# --- sides and digits
+
+
+def _plural(scene: Scene, m: Mention) -> bool:
+    word = (scene.words(m.i, m.j) or [""])[-1]
+    return word in ("nerves", "arteries", "vessels", "nn") or scene.word_before(m.i) in ("both", "each", "neither")
+
+
+def _second_side(scene: Scene, m: Mention, side: str) -> tuple[str, ...]:
+    """'radial and ulnar digital nerves': the side before the named one counts too."""
+    for b in scene.of("border"):
+        if b.value != side and 0 <= m.i - b.j <= 3 and _clear(scene, b.j, m.i):
+            return (b.value,)
+    return ()
+
+
+def _sides(scene: Scene, m: Mention, both: bool) -> tuple[str | None, ...]:
+    near = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 5 and _clear(scene, b.j, m.i)]
+    after = [b for b in scene.of("border") if 0 <= b.i - m.j <= 6]
+    linked = [b.value for b in after if all(w in _SIDE_LEADS or w in _FINGERS for w in scene.words(m.j, b.i))]
+    sides = tuple(dict.fromkeys(near or (linked if _told_together(scene, m, after) else [])))
+    if sides:
+        return sides
+    words = scene.words(m.j, min(m.j + 6, scene.sentence.j))
+    return ("radial", "ulnar") if both or "both" in words[:4] or "sides" in words else (None,)
+
+
+def _told_together(scene: Scene, m: Mention, after: list[Mention]) -> bool:
+    """Tell whether sides after a plural name all of it; 'nerves: radial intact, ulnar cut' tells each apart."""
+    colon = scene.next_word(m.j) == ":"
+    apart = colon and any(e.i == b.j for b in after for e in scene.of("extent", "deed"))
+    return not apart
+
+
+def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
+    """Return the digits a structure is of; (None,) for those of the palm and the wrist."""
+    if part.structure in _NO_DIGIT:
+        return (None,)
+    groups = [g for g in scene.setting.groups if g.digits]
+    after = [g for g in groups if 0 <= g.i - part.j <= 5]
+    links = ("of", "the", "to", "in", ",", "left", "right", "both", "l", "r")
+    if after and all(w in links or w in _FINGERS for w in scene.words(part.j, after[0].i)):
+        return after[0].digits
+    own = [g for g in groups if 0 <= part.i - g.j <= 6]
+    if own:
+        return own[-1].digits
+    return digits_at(scene, None, part.i) or (None,)
+
+
+def named_sides(desk: Desk, structure: str) -> list[str]:
+    """Return the sides on which a structure is named anywhere in the note."""
+    found: dict[str, None] = {}
+    for scene in desk.scenes:
+        for m in scene.of("sided"):
+            side, _, what = m.value.partition(" ")
+            if what == structure and scene.told(m.i):
+                found[side] = None
+    return list(found)
