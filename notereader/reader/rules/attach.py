@@ -16,7 +16,13 @@ _LINK = frozenset(
     "too now thus therefore carefully deliberately entirely gently partially partly completely fully next first here "
     "there : = - > | ( ) [ ] x alike together with the rest of it its nicely well beautifully seem seemed seems "
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
-    "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament".split()
+    "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
+    "next alongside adjacent".split()
+)
+# Words that say 'intact' of many things; believed only right beside the thing they speak of.
+WEAK = frozenset(
+    "fine normal whole strong sound safe ok okay healthy good left alone closed leave keeping saving saved stood competent "
+    "respect respected retained maintained perfect nad unremarkable continuous well".split()
 )
 # Words that may lead from what is said to the thing: 'opened the distal 5 mm of A2', 'release of the A1 pulley'.
 _LEAD = frozenset(
@@ -37,7 +43,7 @@ _STOP = frozenset([";", ".", "|"])
 _ACTIVE = frozenset("i we to having he she surgeon by must consultant registrar fellow".split())
 _PASSIVE = frozenset("was were is are be been being it they which so then later that this".split())
 _DETERMINED = frozenset("the a an my his her our this that these another".split())
-_BREAKS = frozenset([",", "and", "but", "then", "(", "so", "while", "whereas", "which", ":", "-"])
+_BREAKS = frozenset([",", ";", "and", "but", "then", "(", "so", "while", "whereas", "which", ":", "-"])
 _CHAIN = frozenset(
     "and , & + / or the both a an of to in with its finger fingers left right radial ulnar proper digital as well also "
     "flexor tendon tendons index middle ring small little thumb long fifth fourth third second".split()
@@ -134,6 +140,8 @@ class Attachment:
         if back is None or ahead is None:
             return back or ahead
         before = self.scene.word_before(m.i)
+        if self.scene.next_word(m.j) in ("it", "them", "this", "both"):
+            return back
         if before in _ACTIVE or before in ("", ";", "."):
             return ahead
         if before in _PASSIVE:
@@ -145,8 +153,15 @@ class Attachment:
         for thing in reversed(self.things):
             if thing.j <= m.i and not thing.vague:
                 between = self._between(thing.j, m.i)
-                return None if _STOP & set(between) or self._new_subject(between) else thing
+                return None if self._stopped(between) or self._new_subject(between) else thing
         return None
+
+    def _stopped(self, between: list[str]) -> bool:
+        """Tell whether a thing's clause has ended; a semicolon lets through what has no subject: 'bruised; left alone'."""
+        if "." in between or "|" in between:
+            return True
+        last = max((k for k, w in enumerate(between) if w == ";"), default=-1)
+        return last >= 0 and not all(w in _LINK for w in between[last + 1 :])
 
     def _new_subject(self, between: list[str]) -> bool:
         """Tell whether the last stretch before a word begins with a noun of its own: 'A2 was kept, the cuff released'."""

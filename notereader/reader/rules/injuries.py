@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
-from notereader.reader.rules.attach import Attachment, Thing, others
+from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.bones import bones
 from notereader.reader.rules.structures import Part, digits_of, named_sides, parts_of
 from notereader.reader.scene import Scene
@@ -33,6 +33,7 @@ _NO_EXTENT = frozenset(["through", "out", "off"])
 _CUT_WORDS = frozenset("through cut divided severed lacerated lac laceration transected width thickness across its".split())
 _PRONOUNS = frozenset("it this both these they them that nothing i left gap defect ends".split())
 _LIGATABLE = frozenset(["digital artery", "radial artery", "ulnar artery"])
+_SIDED = frozenset(["digital nerve", "digital artery", "collateral ligament"])
 _FIXABLE = frozenset(["joint", "volar plate", "collateral ligament"])
 
 
@@ -78,7 +79,7 @@ def _glued(scene: Scene, i: int, j: int) -> bool:
 
 def _said(scene: Scene) -> list[Mention]:
     """Return the words of extent and treatment of a sentence; of overlapping ones of a kind the longest."""
-    found = [*_kept(scene, ("extent", "unbroken")), *_kept(scene, ("mending", "deed"))]
+    found = [*_kept(scene, ("extent", "nervestate")), *_kept(scene, ("mending", "deed"))]
     shares = [(m.i, m.j) for m in scene.of("fraction")]
     shares += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
     found += [Mention("extent", "partial", i, j) for i, j in shares if scene.told(i) and _of_a_cut(scene, i, j)]
@@ -104,10 +105,11 @@ def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
 def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Mention]) -> None:
     """Give each word to the structures it speaks of and lay down what they say."""
     things = [Thing(g[0].i, g[-1].j, n) for n, g in enumerate(groups)]
-    attachment = Attachment(scene, things, _rest(scene), words, frozenset())
+    attachment = Attachment(scene, things, _rest(scene), [*words, *scene.of("hurt")], frozenset())
     said: list[list[Mention]] = [[] for _ in groups]
     for word in words:
-        for n in attachment.owners(word):
+        weak = word.kind == "nervestate" or " ".join(scene.words(word.i, word.j)) in WEAK
+        for n in attachment.owners(word, loosely=not weak):
             said[n].append(word)
     for n, group in enumerate(groups):
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
@@ -163,9 +165,7 @@ def _extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -
 
 
 def _extent_said(scene: Scene, m: Mention) -> str:
-    if m.kind == "unbroken":
-        return "intact" if not scene.negated(m.i, m.j, 3) else ""
-    if m.kind != "extent" or m.value not in _EXTENTS:
+    if m.kind not in ("extent", "nervestate") or m.value not in _EXTENTS:
         return ""
     word = " ".join(scene.words(m.i, m.j))
     if word in _NO_EXTENT:
@@ -270,7 +270,7 @@ def _settle(desk: Desk) -> None:
     """Give a nerve or an artery told without its side the one side told elsewhere; drop it where several are."""
     kept: list[Finding] = []
     for f in desk.findings:
-        if f.group != "injuries" or f.entry[2] or f.entry[1] not in ("digital nerve", "digital artery"):
+        if f.group != "injuries" or f.entry[2] or f.entry[1] not in _SIDED:
             kept.append(f)
             continue
         sides = _sides_told(desk, f)

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from notereader.reader.desk import Desk
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention
-from notereader.reader.rules.attach import Attachment, Thing, others
+from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.scene import Scene, digits_at
 from notereader.record.values import Value
 
@@ -49,11 +49,6 @@ _BARE = frozenset(
 )  # fmt: skip
 _OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyartery", "bone", "fracture")
 _UNSURE = frozenset("may might would should will shall can".split())
-# Words that say 'intact' of many things; of a pulley only where they stand right beside it.
-_WEAK = frozenset(
-    "fine normal whole strong sound safe ok healthy good left alone closed leave keeping saving saved stood competent "
-    "respect respected retained maintained".split()
-)
 _PLACE_WORDS = frozenset(
     "at under beneath underneath over near beyond between past through from level above below into onto against behind "
     "alongside around opposite toward towards across by within along on until btw betw btwn".split()
@@ -231,7 +226,7 @@ def _attach(scene: Scene, groups: list[_Group], places: list[_Group], words: lis
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
     attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, _PART_NOUNS)
     for word in words:
-        strong = " ".join(scene.words(word.i, word.j)) not in _WEAK
+        strong = " ".join(scene.words(word.i, word.j)) not in WEAK
         owners = attachment.owners(word, strong)
         for n in owners:
             groups[n].actions.append(word)
@@ -547,7 +542,7 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     told = digits_at(scene, None, mention.i)
     if any(g.digits for g in groups):
         return told
-    return _known_digits(desk, scene, mention, told) or told
+    return _known_digits(desk, scene, mention) or told
 
 
 def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
@@ -561,10 +556,10 @@ def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
     return cut if len(cut) == wanted else scene.every_digit or (None,)
 
 
-def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, ...]) -> tuple[str | None, ...]:
-    """Return the one digit for which this pulley was already told hurt, or told at all where the focus has strayed."""
+def _known_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
+    """Return the one digit for which this pulley was already told hurt, or told at all where an addendum comes back to it."""
     known = [f for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value]
-    astray = scene.sentence.section == "addendum" or not set(told) & set(scene.every_digit)
+    astray = scene.sentence.section == "addendum"
     digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or astray))
     return digits if len(digits) == 1 else ()
 

@@ -12,15 +12,14 @@ _NO_DIGIT = frozenset(
 _PAIRED = frozenset(["digital nerve", "digital artery"])
 _OF_A_DIGIT = {"ulnar nerve": "digital nerve", "radial artery": "digital artery", "ulnar artery": "digital artery"}
 _BETWEEN = frozenset("and , & + / or the both a an with its of proper digital together also as well radial ulnar rad uln . n dig".split())
-_SIDE_LEADS = frozenset("on the side - , ( : of at its finger digit both sides radial ulnar rad uln . and & + /".split())
+_SIDE_LEADS = frozenset("on the side - , ( : of at its finger digit both sides radial ulnar rad uln . and & + / the".split())
 _FINGERS = frozenset("index middle ring small little thumb long".split())
 _AFTER_SIDE = frozenset(
     "one was were is are had has intact divided cut transected severed contused bruised repaired grafted ligated clipped ok "
     "fine uninjured untouched partially completely nicked lacerated : also likewise normal thrombosed torn not ones and".split()
 )
 _BEFORE_SIDE = frozenset(["the", ",", ";", ":", "(", "and", "/", "but", "while", "whereas", "with", "-", "|", "?", ".", "its"])
-_BESIDE = (["beside", "it"], ["next", "to"], ["alongside"], ["with", "it"], ["accompanying"], ["adjacent"], ["running"])
-_ALIKE = frozenset(["likewise", "same"])
+_BESIDE = (["beside", "it"], ["next", "to"], ["with", "it"], ["alongside"], ["alongside", "it"])
 
 
 @dataclass(slots=True)
@@ -44,15 +43,29 @@ def parts_of(desk: Desk, scene: Scene) -> list[Part]:
         if made:
             taken.update(range(m.i, m.j))
             found += made
-    used = {k for p in found for k in _side_words(scene, p)}
-    found += _bare_sides(desk, scene, found, used)
+    found += _bare_sides(desk, scene, found)
     return sorted(found, key=lambda p: p.i)
 
 
-def _side_words(scene: Scene, part: Part) -> set[int]:
-    """Return the words of side that already belong to a named structure."""
-    near = [b for b in scene.of("border") if part.i - 5 <= b.i and b.j <= part.j + 7 and b.value in part.sides]
-    return {k for b in near for k in range(b.i, b.j)}
+def _side_words(scene: Scene, parts: list[Part]) -> set[int]:
+    """Return the words of side that belong to a structure named: right before it or, where not told apart, after it."""
+    used: set[int] = set()
+    for part in parts:
+        near = [b for b in scene.of("border") if part.i - 5 <= b.i < part.i and _clear(scene, b.j, part.i)]
+        after = [] if _told_apart(scene, part.j) else _after(scene, part.j)
+        used |= {k for b in [*near, *after] for k in range(b.i, b.j)}
+    return used
+
+
+def _after(scene: Scene, j: int) -> list[Mention]:
+    """Return the words of side that follow a structure with only small words between."""
+    digit_words = scene.page.digit_words
+    found: list[Mention] = []
+    for b in scene.of("border"):
+        between = [scene.page.words[k] for k in range(j, b.i) if k not in digit_words]
+        if b.i >= j and len(between) <= 7 and all(w in _SIDE_LEADS for w in between):
+            found.append(b)
+    return found
 
 
 def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
@@ -122,8 +135,9 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
         return []
     if scene.word_before(m.i) == "other":
         return _other_side(desk, scene, m, structure, before)
-    if before and scene.words(m.j, m.j + 2)[:2] in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE:
-        return [Part(m.i, m.j, structure, before[-1].sides)] if before else []
+    beside = scene.words(m.j, m.j + 2) in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE
+    if before and (beside or scene.word_before(m.i) in ("accompanying", "adjacent", "adjoining", "neighbouring")):
+        return [Part(m.i, m.j, structure, before[-1].sides)]
     return _known(desk, scene, m, word)
 
 
@@ -169,8 +183,9 @@ def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
     return [Part(m.i, m.j, unique[0][1], (unique[0][2],))] if len(unique) == 1 else []
 
 
-def _bare_sides(desk: Desk, scene: Scene, found: list[Part], used: set[int]) -> list[Part]:
+def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     """'Both nerves were seen: the radial was cut, the ulnar was bruised', 'The radial one was intact'."""
+    used = _side_words(scene, found)
     made: list[Part] = []
     for b in scene.of("border"):
         if b.i in used or not _stands_for(scene, b):
@@ -192,7 +207,7 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
     after = scene.next_word(b.j)
     if "side" in scene.words(b.i, b.j) or "aspect" in scene.words(b.i, b.j):
         return False
-    said = any(m.i == b.j for m in scene.of("extent", "deed", "mending"))
+    said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
     return (before in _BEFORE_SIDE or b.i == scene.sentence.i) and (after in _AFTER_SIDE or said)
 
 
@@ -214,20 +229,18 @@ def _second_side(scene: Scene, m: Mention, side: str) -> tuple[str, ...]:
 
 def _sides(scene: Scene, m: Mention, both: bool) -> tuple[str | None, ...]:
     near = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 5 and _clear(scene, b.j, m.i)]
-    after = [b for b in scene.of("border") if 0 <= b.i - m.j <= 6]
-    linked = [b.value for b in after if all(w in _SIDE_LEADS or w in _FINGERS for w in scene.words(m.j, b.i))]
-    sides = tuple(dict.fromkeys(near or (linked if _told_together(scene, m, after) else [])))
+    after = [] if _told_apart(scene, m.j) else [b.value for b in _after(scene, m.j)]
+    sides = tuple(dict.fromkeys(near or after))
     if sides:
         return sides
     words = scene.words(m.j, min(m.j + 6, scene.sentence.j))
     return ("radial", "ulnar") if both or "both" in words[:4] or "sides" in words else (None,)
 
 
-def _told_together(scene: Scene, m: Mention, after: list[Mention]) -> bool:
-    """Tell whether sides after a plural name all of it; 'nerves: radial intact, ulnar cut' tells each apart."""
-    colon = scene.next_word(m.j) == ":"
-    apart = colon and any(e.i == b.j for b in after for e in scene.of("extent", "deed"))
-    return not apart
+def _told_apart(scene: Scene, j: int) -> bool:
+    """Tell whether the sides after a structure are each told on its own: 'Nerves: radial intact, ulnar cut'."""
+    said = scene.of("extent", "deed", "nervestate", "mending")
+    return any(m.i == b.j or m.i == b.j + 1 and scene.page.words[b.j] in ("was", "one", "is") for b in _after(scene, j)[:1] for m in said)
 
 
 def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
