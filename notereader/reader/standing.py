@@ -74,6 +74,10 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
             k = end
         else:
             k += 1
+    if "unticked" in page.standing[sentence.i : sentence.j]:
+        rest = [w for w, s in zip(words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True) if not s]
+        if len(rest) <= 3 and rest[-1:] == [":"]:
+            _mark(page, sentence.i, sentence.j, "unticked")
 
 
 def _is_operative(cues: list[Mention]) -> bool:

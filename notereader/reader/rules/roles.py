@@ -48,7 +48,8 @@ def anchors(scene: Scene) -> list[Anchor]:
         if anchor is not None:
             found.append(anchor)
     for group in scene.setting.groups:
-        if group.tendons or group.generic:
+        timed = scene.words(max(scene.sentence.i, group.i - 2), group.i)
+        if (group.tendons or group.generic) and not {"after", "before", "once", "until", "while"} & set(timed):
             found.append(Anchor(group.i, group.j, TENDON, strong=False))
     found.sort(key=lambda a: a.i)
     return found
@@ -104,6 +105,8 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
         reach = scene.part(before[-1].i)[0]
         return _leaning([a for a in before if a.i >= reach])
     after = [a for a in found if a.i >= j]
+    if after and after[0].role == PERIPHERAL and scene.part(after[0].i) != scene.part(i):
+        return ""  # what comes after in a clause of its own is the next suture
     return _leaning(after[:1]) if after else ""
 
 

@@ -493,8 +493,16 @@ def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor
     return role == CORE
 
 
+_DONE = frozenset(
+    "placed inserted drilled used with on armed loaded put fixed secured reattached into attached bone footprint set seated "
+    "deployed reinserted sutured tied impacted advanced screwed sunk".split()
+)
+
+
 def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
     """An anchor or a button puts the tendon back to bone."""
+    if stitch == "anchor" and not scene.header and not _DONE & set(scene.words(scene.sentence.i, scene.sentence.j)):
+        return
     if scene.sentence.section in ("implants", "instructions"):
         return
     subject = scene.owner(mention.i, mention.j)

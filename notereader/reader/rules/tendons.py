@@ -167,7 +167,8 @@ def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
 
 def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Target]:
     """Return the tendons meant by 'both tendons' or 'all tendons': those named so far of the digits spoken of."""
-    digits = group.digits or scene.setting.digits
+    before = [g for g in scene.setting.groups if g.digits and g.j <= group.i]
+    digits = group.digits or (before[-1].digits if before else scene.setting.digits)
     named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
     if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
         phrase = scene.page.words[group.i]
