@@ -1,7 +1,7 @@
 """The way of a note from clipboard or file to an open case, step by step in the background."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -12,13 +12,12 @@ from notereader.desktop.export import taken_in
 from notereader.desktop.shelf import Shelf
 from notereader.desktop.waiting import WaitingNote, WaitingNotes
 from notereader.desktop.worker import Ticket, Worker
-from notereader.record import Note, Record, RecordRefused, load_record
+from notereader.record import Note, Record, RecordRefused
 
 if TYPE_CHECKING:
     from notereader.casebook import OpenCase
     from notereader.intake import NoteText
 
-_LARGEST_RECORD_BYTES = 50_000_000
 _READING = "Reading the note … The first one after the start takes a few seconds."
 
 
@@ -78,8 +77,11 @@ class Arrivals(QObject):
 
     def read_again(self, note: WaitingNote) -> None:
         """Read a waiting note once more."""
+        from notereader.intake import NoteText
+
         self._begin(note.name, _READING)
-        self._read(note)
+        self._journey_now().waiting = note
+        self._read(NoteText(note.text, note.name, "txt"))
 
     def enter_by_hand(self, note: WaitingNote) -> None:
         """Make a case of a waiting note without proposals."""
@@ -119,18 +121,17 @@ class Arrivals(QObject):
 
     def _take_note(self, note: "NoteText") -> None:
         journey = self._journey_now()
-        journey.notices += note.warnings
         try:
-            self._read(self._waiting.keep(journey.title, note.text))
+            journey.waiting = self._waiting.keep(journey.title, note.text)
         except OSError as fault:
             journey.notices.append(f"The note was not put by while it was read ({fault.strerror or fault}).")
-            self._read(WaitingNote(None, journey.title, note.text))
+            journey.waiting = WaitingNote(None, journey.title, note.text)
+        self._read(replace(note, name=journey.title))
 
-    def _read(self, note: WaitingNote) -> None:
-        self._journey_now().waiting = note
+    def _read(self, note: "NoteText") -> None:
         self.text_known.emit(note.text)
         self.stage.emit(_READING)
-        self._step(self._reader, lambda: _read(note.text, note.name), self._keep)
+        self._step(self._reader, lambda: _read(note), self._keep)
 
     def _keep(self, record: Record) -> None:
         title = self._journey_now().title
@@ -180,16 +181,13 @@ def _note_from_file(path: Path) -> "NoteText":
     return read_file(path)
 
 
-def _read(text: str, name: str) -> Record:
-    from notereader.reader import read
+def _read(note: "NoteText") -> Record:
+    from notereader.reading import read_note
 
-    return read(text, name)
+    return read_note(note)
 
 
 def _record_from(path: Path) -> Record:
-    try:
-        if path.stat().st_size > _LARGEST_RECORD_BYTES:
-            raise RecordRefused(f"{path.name}: the file is too large for a record. Choose an exported record.")
-        return load_record(path.read_bytes())
-    except OSError as fault:
-        raise RecordRefused(f"{path.name}: the file could not be read ({fault.strerror or fault}).") from None
+    from notereader.exchange import read_record
+
+    return read_record(path)

@@ -3,12 +3,12 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QInputDialog, QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QInputDialog, QLabel, QVBoxLayout, QWidget
 
 from notereader.desktop import steps
 from notereader.desktop.add_dialog import AddDialog
 from notereader.desktop.band import Band
+from notereader.desktop.case_layout import CaseLayout
 from notereader.desktop.export import open_facts
 from notereader.desktop.fact_pane import FactPane
 from notereader.desktop.facts_model import FactsModel
@@ -24,8 +24,6 @@ from notereader.desktop.session import Action, Notice, Session
 from notereader.desktop.side_pane import SidePane
 from notereader.record import Address, Evidence, Record, Value, source_of
 
-# Below this width the side pane goes below the facts; below this height as well it is shown only on request.
-NARROW, LOW = 1100, 680
 _NO_TEXT = "This record came without the text of its note. Its quotes stand beside the facts."
 _ENTRIES = ("repairs", "pulleys", "injuries")
 
@@ -51,14 +49,11 @@ class CasePage(QWidget):
         self.picture = PictureView(look)
         self.side = SidePane()
         self.side.add_pane("Finger", self.picture)
-        self.side_button = QPushButton("Picture  F7")
-        self.side_button.setCheckable(True)
-        self.side_button.setAccessibleName("Show the side pane with the picture")
-        self.side_button.clicked.connect(self._toggle_side)
-        self._side_wanted: bool | None = None
-        self._sized = False
+        self._layout = CaseLayout(self.strip, [self.note, self.finder, MarkKey(look)], self.facts, self.pane, self.side)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self._layout)
         self._actions = self._table()
-        self._lay_out(look)
         self._connect()
         self.note.setPlaceholderText(_NO_TEXT)
 
@@ -80,18 +75,6 @@ class CasePage(QWidget):
     def tell(self, words: str) -> None:
         """Say something in the band."""
         self.band.tell(Notice(words))
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
-        """Move the side pane to where there is room."""
-        super().resizeEvent(event)
-        self._arrange()
-
-    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
-        """Share out the room, now that it is known."""
-        super().showEvent(event)
-        self._arrange()
-        if not self._sized:
-            self._share_out()
 
     def _table(self) -> dict[str, Callable[[], None]]:
         return {
@@ -116,37 +99,8 @@ class CasePage(QWidget):
             "choose_mark": self._choose_mark,
             "next_part": lambda: self._walk(1),
             "previous_part": lambda: self._walk(-1),
-            "side_pane": self._toggle_side,
+            "side_pane": self._layout.toggle_side,
         }
-
-    def _lay_out(self, look: Look) -> None:
-        left = _column(self.note, self.finder, MarkKey(look))
-        left.setMinimumWidth(240)
-        self._left = left
-        self._centre = QSplitter(Qt.Orientation.Vertical)
-        self._centre.addWidget(self.facts)
-        self._centre.addWidget(self.pane)
-        self._centre.setStretchFactor(0, 3)
-        self._centre.setStretchFactor(1, 2)
-        self._right = QSplitter(Qt.Orientation.Horizontal)
-        self._right.addWidget(self._centre)
-        self._right.addWidget(self.side)
-        self._right.setStretchFactor(0, 3)
-        self._right.setStretchFactor(1, 2)
-        self._whole = QSplitter(Qt.Orientation.Horizontal)
-        self._whole.addWidget(left)
-        self._whole.addWidget(self._right)
-        self._whole.setStretchFactor(0, 2)
-        self._whole.setStretchFactor(1, 3)
-        for split in (self._centre, self._right, self._whole):
-            split.setChildrenCollapsible(False)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(8, 6, 8, 8)
-        top = QHBoxLayout()
-        top.addWidget(self.strip, 1)
-        top.addWidget(self.side_button)
-        layout.addLayout(top)
-        layout.addWidget(self._whole, 1)
 
     def _connect(self) -> None:
         session = self.session
@@ -341,36 +295,11 @@ class CasePage(QWidget):
             self.facts.setFocus()
 
     def _walk(self, way: int) -> None:
-        parts: list[QWidget] = [part for part in (self.note, self.facts, self.pane, self.side) if part.isVisible()]
-        here = self.focusWidget()
-        now = next((n for n, part in enumerate(parts) if here is part or (here and part.isAncestorOf(here))), 0)
-        following = parts[(now + way) % len(parts)]
+        following = self._layout.part_after(self.focusWidget(), way)
         if following is self.pane:
             self.pane.focus_first()
         else:
             following.setFocus(Qt.FocusReason.ShortcutFocusReason)
-
-    def _toggle_side(self) -> None:
-        self._side_wanted = not self.side.isVisible()
-        self._arrange()
-
-    def _share_out(self) -> None:
-        """Give note, facts and side pane their usual shares, once; from then on the person's own are kept."""
-        width, height = self.width(), self.height()
-        self._whole.setSizes([width * 38 // 100, width * 62 // 100])
-        self._right.setSizes([width * 34 // 100, width * 28 // 100])
-        self._centre.setSizes([height * 13 // 20, height * 7 // 20])
-        self._sized = True
-
-    def _arrange(self) -> None:
-        narrow, low = self.width() < NARROW, self.height() < LOW
-        self._right.setOrientation(Qt.Orientation.Vertical if narrow and not low else Qt.Orientation.Horizontal)
-        tight = narrow and low
-        shown = self._side_wanted if self._side_wanted is not None else not tight
-        self.side.setVisible(shown)
-        self.side_button.setChecked(shown)
-        # Where there is no room for three, the side pane takes the place of the note while it is wanted.
-        self._left.setVisible(not (tight and shown))
 
     def _selected_words(self) -> str:
         span = self.note.selected_span()
@@ -381,13 +310,3 @@ class CasePage(QWidget):
         span = self.note.selected_span()
         text = self.session.record.note.text
         return None if span is None or text is None else Evidence.at(text, *span, source_of(text))
-
-
-def _column(*parts: QWidget) -> QWidget:
-    column = QWidget()
-    layout = QVBoxLayout(column)
-    layout.setContentsMargins(0, 0, 0, 0)
-    layout.addWidget(parts[0], 1)
-    for part in parts[1:]:
-        layout.addWidget(part)
-    return column

@@ -1,6 +1,5 @@
 """The record as it leaves the window: as JSON and in words, always saying what nobody confirmed. Knows no Qt."""
 
-from notereader.desktop.rows import Row, Standing, items_of
 from notereader.record import Record, Remark, dump_record
 
 # How the remark begins that says so in the exported record; an older one is replaced, never added to.
@@ -40,10 +39,3 @@ def taken_in(record: Record) -> Record:
 def json_of(record: Record, *, text: bool) -> str:
     """Return the exported record as JSON, with or without the note's text."""
     return dump_record(exported(record), text=text)
-
-
-def unknown_of(record: Record) -> list[str]:
-    """Say what a therapist needs and the record does not hold: not found, silent or withdrawn."""
-    gone = {Standing.NOT_FOUND, Standing.SILENT, Standing.WITHDRAWN}
-    rows = [item for item in items_of(record) if isinstance(item, Row)]
-    return [f"{row.address.words()} ({row.standing})" for row in rows if row.standing in gone]

@@ -83,7 +83,7 @@ class ExportDialog(QDialog):
     def _summary(self) -> None:
         path, _ = QFileDialog.getSaveFileName(self, "Save the summary", file_name(self._title, ".pdf"), "PDF (*.pdf)")
         if path:
-            self._try(lambda: save_summary(self._record, self._title, Path(path)), f"Saved as {Path(path).name}.")
+            self._try(lambda: save_summary(self._record, Path(path)), f"Saved as {Path(path).name}.")
 
     def _try(self, job: Callable[[], None], done: str) -> None:
         """Do it in the background: drawing the pages of a summary takes a moment."""

@@ -4,7 +4,6 @@ Ink is what a person settled, pencil (dashes) what is only proposed. A dotted sh
 mark is what nobody said; a crossed-out shape is what was removed.
 """
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -13,6 +12,7 @@ from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPaint
 
 from notereader.desktop.finger import Drawing, PulleyDrawing, TendonDrawing
 from notereader.desktop.finger_shape import SHAPES, USUAL_TENDONS, Shape
+from notereader.desktop.pulley_painter import draw_pulley
 from notereader.desktop.repair_painter import LENS_HEIGHT, draw_repairs, rows_of_repairs
 from notereader.desktop.themes import Inks
 
@@ -265,17 +265,11 @@ class DigitPainter:
         place = QRectF(_MIDDLE - half, self._y(top), 2 * half, self._y(bottom) - self._y(top))
         style = Qt.PenStyle.SolidLine if pulley.settled else Qt.PenStyle.DashLine
         self.painter.setPen(QPen(QColor(self.inks.pulley_edge), 1.6, style))
-        _PULLEYS.get(pulley.state, _unknown)(self, pulley, place)
+        draw_pulley(self.painter, self.inks, pulley, place)
         known = pulley.finding is not None
         words = pulley.label() if pulley.settled or not known else f"{pulley.label()} (proposed)"
         title = pulley.name if len(pulley.name) < 12 else "retinaculum"
         return Label(title, words if known else "?", QPointF(place.right(), place.center().y()), faint=not known)
-
-    def fill(self, pulley: PulleyDrawing) -> QBrush:
-        """Return the filling of what is left of a pulley: see-through, and a mere tint if only proposed."""
-        colour = QColor(self.inks.pulley)
-        colour.setAlphaF(0.75 if pulley.settled else 0.2)
-        return QBrush(colour)
 
     def _labels(self, labels: list[Label], room: QRectF, hook: float) -> None:
         self.painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -346,121 +340,6 @@ def _jagged(left: float, right: float, y: float) -> QPainterPath:
     for step in range(1, steps + 1):
         path.lineTo(left + (right - left) * step / steps, y + (1.8 if step % 2 else -1.8))
     return path
-
-
-def _whole(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    digit.painter.setBrush(digit.fill(pulley))
-    digit.painter.drawRoundedRect(place, 3, 3)
-
-
-def _unknown(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    digit.painter.setPen(QPen(QColor(digit.inks.hatch), 1.2, Qt.PenStyle.DotLine))
-    digit.painter.setBrush(Qt.BrushStyle.NoBrush)
-    digit.painter.drawRoundedRect(place, 3, 3)
-
-
-def _torn(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    _whole(digit, pulley, place)
-    x = place.center().x()
-    tear = QPainterPath(QPointF(x - 3, place.top() - 2))
-    for step in range(1, 6):
-        tear.lineTo(x + (4 if step % 2 else -4), place.top() - 2 + (place.height() + 4) * step / 5)
-    digit.painter.drawPath(tear)
-
-
-def _opened(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    """Part of its length divided: the two flaps of that part stand apart; unknown extent is hatched."""
-    told = pulley.percent.value if pulley.percent else None
-    share = told / 100 if isinstance(told, int | float) else 0.5
-    part = _part_of(pulley, place, share)
-    for rest in (
-        QRectF(place.left(), place.top(), place.width(), part.top() - place.top()),
-        QRectF(place.left(), part.bottom(), place.width(), place.bottom() - part.bottom()),
-    ):
-        if rest.height() > 0.5:
-            _whole(digit, pulley, rest)
-    _flaps(digit, pulley, part)
-    if pulley.percent is None or pulley.part is None:
-        digit.painter.setBrush(QBrush(QColor(digit.inks.hatch), Qt.BrushStyle.BDiagPattern))
-        digit.painter.drawRect(part)
-
-
-def _part_of(pulley: PulleyDrawing, place: QRectF, share: float) -> QRectF:
-    """Return the stretch that was opened; the proximal end of a pulley lies towards the forearm, below."""
-    height = place.height() * min(1.0, max(0.1, share))
-    part = pulley.part.value if pulley.part else None
-    top = {"distal": place.top(), "proximal": place.bottom() - height}.get(str(part), place.center().y() - height / 2)
-    return QRectF(place.left(), top, place.width(), height)
-
-
-def _flaps(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    """The two halves of a divided band, folded back to the sides."""
-    digit.painter.setBrush(digit.fill(pulley))
-    width = place.width() * 0.2
-    for left in (place.left() - 3, place.right() - width + 3):
-        digit.painter.drawRoundedRect(QRectF(left, place.top(), width, place.height()), 2, 2)
-
-
-def _released(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    _flaps(digit, pulley, place)
-
-
-def _trimmed(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    told = pulley.percent.value if pulley.percent else None
-    part = _part_of(pulley, place, told / 100 if isinstance(told, int | float) else 0.5)
-    top = QRectF(place.left(), place.top(), place.width(), part.top() - place.top())
-    bottom = QRectF(place.left(), part.bottom(), place.width(), place.bottom() - part.bottom())
-    for rest in (top, bottom):
-        if rest.height() > 0.5:
-            _whole(digit, pulley, rest)
-    _crossed(digit, pulley, part)
-
-
-def _crossed(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    """Removed: its outline crossed out."""
-    digit.painter.setBrush(Qt.BrushStyle.NoBrush)
-    digit.painter.drawRect(place)
-    digit.painter.drawLine(place.topLeft(), place.bottomRight())
-    digit.painter.drawLine(place.bottomLeft(), place.topRight())
-
-
-def _widened(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    wide = place.adjusted(-7, 0, 7, 0)
-    _whole(digit, pulley, wide)
-    y = wide.center().y()
-    for x, way in ((wide.left() + 5, -3), (wide.right() - 5, 3)):
-        digit.painter.drawPolyline([QPointF(x, y - 3), QPointF(x + way, y), QPointF(x, y + 3)])
-
-
-def _sewn(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    _whole(digit, pulley, place)
-    x = place.center().x()
-    digit.painter.setPen(QPen(QColor(digit.inks.suture), 1.4))
-    digit.painter.drawLine(QPointF(x, place.top()), QPointF(x, place.bottom()))
-    count = max(1, int(place.height() // 7))
-    for step in range(count):
-        y = place.top() + place.height() * (step + 0.5) / count
-        digit.painter.drawLine(QPointF(x - 4, y - 2), QPointF(x + 4, y + 2))
-
-
-def _rebuilt(digit: DigitPainter, pulley: PulleyDrawing, place: QRectF) -> None:
-    _whole(digit, pulley, place)
-    digit.painter.setBrush(Qt.BrushStyle.NoBrush)
-    inner = place.adjusted(3, min(3, place.height() / 4), -3, -min(3, place.height() / 4))
-    digit.painter.drawRoundedRect(inner, 2, 2)
-
-
-_PULLEYS: dict[str, Callable[[DigitPainter, PulleyDrawing, QRectF], None]] = {
-    "intact": _whole,
-    "injured": _torn,
-    "vented": _opened,
-    "released": _released,
-    "trimmed": _trimmed,
-    "excised": _crossed,
-    "widened": _widened,
-    "repaired": _sewn,
-    "reconstructed": _rebuilt,
-}
 
 
 def _legend(painter: QPainter, inks: Inks, place: QRectF) -> None:

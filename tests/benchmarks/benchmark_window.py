@@ -63,7 +63,7 @@ def start(launched: float, folder: str) -> None:
     note = note_of(600)
 
     class Watched(application.MainWindow):
-        def paintEvent(self, event: object) -> None:
+        def paintEvent(self, event: object) -> None:  # noqa: N802
             super().paintEvent(event)  # type: ignore[arg-type]
             if "window visible" not in times:
                 times["window visible"] = time.time() - launched

@@ -17,15 +17,16 @@ from notereader.desktop.main_window import MainWindow
 from notereader.desktop.settings import Settings
 from notereader.desktop.shelf import Shelf
 from notereader.desktop.waiting import WaitingNotes
+from notereader.intake import NoteText
 from notereader.record import Note, Record
 
 
-def proposed(text: str, name: str) -> Record:
+def proposed(note: NoteText) -> Record:
     """Stand in for the reader: the key of the sample with this text, or a record without facts."""
     for sample in ("01-plain-index", "02-terse-ring", "13-saw-respectively"):
-        if sample_text(sample) == text:
+        if sample_text(sample) == note.text:
             return sample_record(sample)
-    return Record(note=Note.of(text, name))
+    return Record(note=Note.of(note.text, note.name))
 
 
 @pytest.fixture

@@ -5,6 +5,7 @@ import threading
 from pathlib import Path
 
 import pytest
+from conftest import proposed
 from desktop_samples import sample_record, sample_text
 from PySide6.QtCore import QMimeData, QUrl
 from PySide6.QtWidgets import QApplication
@@ -21,11 +22,9 @@ def held(monkeypatch):
     """A reader that waits until it is let go."""
     gate = threading.Event()
 
-    def read(text, name):
+    def read(note):
         gate.wait(10)
-        from conftest import proposed
-
-        return proposed(text, name)
+        return proposed(note)
 
     monkeypatch.setattr(arrivals, "_read", read)
     yield gate
@@ -106,7 +105,7 @@ def test_a_note_another_process_is_reading_is_left_to_it(tmp_path):
 
 
 def test_a_fault_of_the_reader_loses_nothing_and_is_said(qtbot, window, monkeypatch):
-    def broken(text, name):
+    def broken(note):
         raise RuntimeError("no rule for this")
 
     monkeypatch.setattr(arrivals, "_read", broken)
@@ -226,3 +225,14 @@ def test_cases_are_listed_searched_and_opened_again(qtbot, open_sample):
         qtbot.keyClick(cases.table, Qt.Key.Key_Return)
     statuses = [fact.status for _, fact in window.page.session.record.walk()]
     assert statuses.count("confirmed") == 1
+
+
+def test_warnings_of_the_intake_are_said_with_the_case(qtbot, make_window, monkeypatch, tmp_path):
+    monkeypatch.undo()  # the real reader
+    window = make_window()
+    wrong = tmp_path / "note.pdf"
+    wrong.write_text("Repair of FDP, ring finger, zone II, four-strand core 4-0.", encoding="utf-8")
+    with qtbot.waitSignal(window.case_shown, timeout=30_000):
+        window.arrivals.open_path(wrong)
+    assert "pdf" in window.band.words.lower()
+    assert any("pdf" in remark.text.lower() for remark in window.page.session.record.remarks)

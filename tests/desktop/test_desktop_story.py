@@ -69,10 +69,10 @@ def keys(qtbot, window):
 def with_rival(monkeypatch):
     """Let the reader find another size in the header of the sample."""
 
-    def read(text, name):
+    def read(note):
         record = sample_record(SAMPLE)
-        start = text.index("6/0 Prolene")
-        other = Evidence.at(text, start, start + 3, source_of(text))
+        start = note.text.index("6/0 Prolene")
+        other = Evidence.at(note.text, start, start + 3, source_of(note.text))
         record.fact(SIZE).rivals.append(Rival(value="6-0", evidence=[other]))
         record.fact(SIZE).look_twice.append("two sizes are near this suture")
         return record
