@@ -60,6 +60,7 @@ class Setting:
     focus: tuple[Target, ...] = ()  # tendons in focus when the sentence begins
     after: tuple[Target, ...] = ()  # tendons in focus when it ends
     after_digits: tuple[str, ...] = ()
+    labelled: bool = False  # the sentence before was nothing but the name of the tendon in focus
     all_before: bool = False  # 'both repairs:' was the last subject
     relabelled: bool = False  # a digit was named since the last tendon: its deep flexor is meant
     wide: tuple[str, ...] = ()  # tendons last named as 'all three FDP', whatever the digit
@@ -77,14 +78,14 @@ def bearing(doc: Doc) -> Doc:
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
-    relabelled = all_before = False
+    relabelled = all_before = labelled = False
     rows = page.rows
     settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows, settings_of_rows)
         groups.sort(key=lambda g: g.i)
-        setting = Setting(sentence, groups, digits, focus, wide=wide, all_before=all_before, relabelled=relabelled)
+        setting = Setting(sentence, groups, digits, focus, wide=wide, labelled=labelled, all_before=all_before, relabelled=relabelled)
         _note_rows(sentence, groups, rows, settings_of_rows)
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
@@ -92,6 +93,7 @@ def bearing(doc: Doc) -> Doc:
         elif standing in ("", "plan", "question", "unticked", "unfilled") and not _left_out(page, sentence):
             digits, focus = _moved(page, setting)
             named = [g for g in groups if g.tendons or g.digits]
+            labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
             if groups:
                 all_before = groups[-1].generic == "all" and not groups[-1].digits
             if named:
@@ -364,6 +366,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     before = page.words[max(sentence.i, group.i - 3) : group.i]
     if before[-1:] == ["the"] or before[-1:] == ["in"] or before[-1:] == ["for"] or before[-1:] == ["on"] or before[-1:] == ["with"]:
         before = before[:-1]
+    if before[-1:] and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest") and not group.tendons:
+        group.reference = True
     if before[-1:] and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than") and before[-2:-1] != ["such"]:
         group.reference = before[-1] in ("like", "than") or before[-2:-1] in (["same"], ["repaired"], ["done"], ["sutured"], [","], ["manner"], ["way"], ["just"])
     if before[-1:] and (before[-1] in ("except", "excepting", "save") or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])):
@@ -393,6 +397,9 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(page, run, quantifiers)
     run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
+    if any(m.kind == "plural" and "four" in page.words[max(0, m.i - 2) : m.i] for m in run) and not any(m.kind == "digit" for m in run):
+        at = run[-1]
+        atoms += [Mention("digit", d, at.i, at.j) for d in DIGITS[1:]]
     pairs = _pairs(page, _with_ranges(page, atoms))
     every = _quantified(page, run[0].i, quantifiers) or any(q.i > run[0].i and q.j <= run[-1].i for q in quantifiers)
     digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
@@ -553,7 +560,7 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
             continue
         if group.digits:
             if not group.tendons and group.digits != digits and focus:
-                same = tuple(Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits)
+                same = tuple(Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits and _has(d, t.tendon))
                 focus = tuple(dict.fromkeys(same))
             digits = group.digits
         if group.tendons:
@@ -561,6 +568,11 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
             own = tuple(dict.fromkeys(t.digit for t in focus if t.digit))
             digits = own or digits
     return digits, focus
+
+
+def _has(digit: str, tendon: str) -> bool:
+    """Tell whether a digit has a tendon: the thumb its FPL, the fingers FDP and FDS."""
+    return tendon == "FPL" if digit == "thumb" else tendon in ("FDP", "FDS")
 
 
 def resolve_pairs(group: Group, digits: Iterable[str]) -> list[Target]:

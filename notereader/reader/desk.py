@@ -178,8 +178,9 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     if wanted and len(wanted) > 1 and len({t.digit for t in near}) < len(wanted):
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
-    deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in scene.setting.digits]
-    if scene.setting.relabelled and wanted is None and deep:
+    deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in (wanted or scene.setting.digits)]
+    unsewn = bool(focus) and all(t.tendon == "FDS" and t not in desk.treatments for t in focus) and not scene.setting.labelled
+    if deep and ((scene.setting.relabelled and wanted is None) or unsewn):
         near = deep
     if near:
         return near, ""

@@ -26,6 +26,12 @@ _SECTIONS = {
     "epitendinous": "peripheral",
     "peripheral": "peripheral",
     "edge": "peripheral",
+    "round": "peripheral",
+    "thread": "core",
+    "stitch": "core",
+    "suture": "core",
+    "pattern": "core",
+    "technique": "core",
 }
 _ROMAN = {"i": "I", "ii": "II", "iii": "III", "iv": "IV", "v": "V", "1": "I", "2": "II", "3": "III", "4": "IV", "5": "V"}
 _LETTERS = {"a": "A", "b": "B", "c": "C", "d": "D"}
@@ -128,7 +134,8 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
 
 
 def _digit_titles(page: Page, title: _Line) -> int:
-    digits = {m.i for m in page.mentions if m.kind in ("digit", "digit?") and title.i <= m.i < title.j}
+    kinds = ("digit", "digit?", "tendon", "pulley", "border")
+    digits = {m.i for m in page.mentions if m.kind in kinds and title.i <= m.i < title.j}
     return sum(any(a <= k < b for k in digits) for a, b in title.cells)
 
 
@@ -149,7 +156,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
             if n in own or column is None or _empty(page, cell):
                 continue
             head = title.cells[column]
-            section = _SECTIONS.get(page.words[head[0]], "narrative")
+            section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
             sentences.append(_sentence(page, *cell, section, block, [*prefix, head]))
     first, last = body[0].i, body[-1].j
     kept = [s for s in page.sentences if s.j <= first or s.i >= last]

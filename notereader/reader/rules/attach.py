@@ -17,7 +17,12 @@ _LINK = frozenset(
     "there : = - > | ( ) [ ] x alike together with the rest of it its nicely well beautifully seem seemed seems "
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
     "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
-    "next alongside adjacent".split()
+    "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
+    "viewed looked at displayed".split()
+)
+_SEEN = frozenset(
+    "seen identified inspected explored examined visualised visualized checked dissected traced followed exposed viewed "
+    "found at displayed noted".split()
 )
 # Words that say 'intact' of many things; believed only right beside the thing they speak of.
 WEAK = frozenset(
@@ -100,10 +105,19 @@ class Attachment:
         """Return the thing right before a word, with only small words between."""
         for thing in reversed(self.things):
             if thing.j <= m.i:
-                between = self._between(thing.j, m.i)
-                near = len(between) <= 14 and all(w in _LINK or self._measure(w) for w in between)
-                return thing if near else None
+                return thing if self._bridged(thing.j, m.i) else None
         return None
+
+    def _bridged(self, i: int, j: int) -> bool:
+        """Tell whether only small words lead from a thing to what is said of it: 'was seen and', 'torn, '."""
+        before = ""
+        words = self._numbered(i, j)
+        for k, word in words:
+            bridge = word in _LINK or self._measure(word) or (word == "and" and before in _SEEN)
+            if not bridge and not (word == "," and k - 1 in self.said):
+                return False
+            before = word
+        return len(words) <= 14
 
     def touches_ahead(self, m: Mention) -> Thing | None:
         """Return the thing right after a word, with only small words between."""
@@ -119,9 +133,12 @@ class Attachment:
 
     def _between(self, i: int, j: int) -> list[str]:
         """Return the words from i to j that are told, but those that say which finger or that say something themselves."""
+        return [word for _, word in self._numbered(i, j)]
+
+    def _numbered(self, i: int, j: int) -> list[tuple[int, str]]:
         page = self.scene.page
         left_out = page.digit_words | self.said
-        return [page.words[k] for k in range(i, j) if k not in left_out and not page.standing[k]]
+        return [(k, page.words[k]) for k in range(i, j) if k not in left_out and not page.standing[k]]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)
@@ -144,7 +161,7 @@ class Attachment:
             return back
         if before in _ACTIVE or before in ("", ";", "."):
             return ahead
-        if before in _PASSIVE:
+        if before in _PASSIVE or (before in (",", ";", "(") and ahead.n < 0):
             return back
         return back if m.i - back.j <= ahead.i - m.j else ahead
 

@@ -8,7 +8,7 @@ _BONES = frozenset(["phalanx", "metacarpal"])
 _METAL = frozenset("k-wire k-wires wire wires plate plates screw screws k pin pins".split())
 # Words that mean a bone was fixed only where a break or metal is named as well.
 _VAGUE = frozenset(
-    ["fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired"]
+    ["fixed", "was fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired"]
 )
 _BEFORE_BONE = {"little": "small", "long": "middle", "middle": "middle", "ring": "ring", "index": "index", "small": "small"}
 
@@ -21,7 +21,7 @@ def bones(desk: Desk, scene: Scene) -> None:
         desk.last_bone = (named[0].value, _digits(scene, named[0]), broken or desk.last_bone[2])
     elif broken:
         desk.last_bone = (desk.last_bone[0], desk.last_bone[1], True)
-    fixed = [m for m in scene.of("deed") if m.value == "fixed" and scene.told(m.i) and not scene.negated(m.i, m.j, 3)]
+    fixed = [m for m in scene.of("deed") if _fixes(scene, m)]
     if not fixed or scene.sentence.section == "implants" or not _of_a_bone(scene, fixed, named, broken):
         return
     name, digits, _ = desk.last_bone
@@ -29,6 +29,11 @@ def bones(desk: Desk, scene: Scene) -> None:
         if name:
             entry = (digit, name, None)
             desk.add(scene, "injuries", entry, "treatment", "fixed", [(fixed[0].i, fixed[0].j)], "bone fixed")
+
+
+def _fixes(scene: Scene, m: Mention) -> bool:
+    fixed = m.value == "fixed" or scene.page.words[m.j - 1] == "fixed"
+    return fixed and scene.told(m.i) and not scene.negated(m.i, m.j, 3)
 
 
 def _of_a_bone(scene: Scene, fixed: list[Mention], named: list[Mention], broken: bool) -> bool:

@@ -54,7 +54,7 @@ def _read(desk: Desk, scene: Scene) -> None:
     if groups:
         desk.last_parts = [(p.structure, p.sides, digits_of(desk, scene, p)) for p in groups[-1]]
         desk.last_parts_end = scene.sentence.j
-    elif desk.last_parts and scene.sentence.i == desk.last_parts_end:
+    elif desk.last_parts and scene.sentence.i == desk.last_parts_end and not _nerve_joined(desk, scene):
         _carried(desk, scene, words)
 
 
@@ -261,6 +261,18 @@ def _carry(desk: Desk, scene: Scene, name: str, value: str, m: Mention) -> None:
             for side in sides:
                 entry = (digit, structure, side)
                 desk.add(scene, "injuries", entry, name, value, [(m.i, m.j)], f"{name} told in the next sentence")
+
+
+def _nerve_joined(desk: Desk, scene: Scene) -> bool:
+    """'Nerve ends met easily. 9-0 nylon, 3 epineurial bites': a fine suture among words of nerve repair."""
+    nerve = any(m.kind == "role" and m.value == "nerve" for m in scene.mentions)
+    at = next((k for k in range(scene.sentence.i, scene.sentence.j) if _is_fine(scene, k)), None)
+    if not nerve or at is None or any(not t.vague for t in _rest(scene)):
+        return False
+    hurt = [f.entry for f in desk.findings if f.group == "injuries" and f.entry[1].endswith("nerve") and f.value != "intact"]
+    if len(set(hurt)) == 1:
+        desk.add(scene, "injuries", hurt[0], "treatment", "repaired", [(at, at + 1)], "nerve joined with a fine suture")
+    return bool(hurt)
 
 
 # --- at the end

@@ -195,7 +195,7 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
 
 def _pulley_words(scene: Scene) -> list[Mention]:
     """Return the words of a sentence that may say what was found of or done to a pulley, none overlapping."""
-    own = sorted(scene.of("opened"), key=lambda m: (m.i - m.j, m.i))
+    own = sorted((m for m in scene.of("opened") if not _bare(scene, m)), key=lambda m: (m.i - m.j, m.i))
     lent = [m for m in scene.mentions if (m.kind, m.value) in _READ_AS and not _bare(scene, m)]
     taken: set[int] = set()
     kept: list[Mention] = []
@@ -207,7 +207,9 @@ def _pulley_words(scene: Scene) -> list[Mention]:
 
 
 def _bare(scene: Scene, m: Mention) -> bool:
-    return " ".join(scene.words(m.i, m.j)) in _BARE
+    """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
+    noun = any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
+    return " ".join(scene.words(m.i, m.j)) in _BARE or noun
 
 
 def _as_pulley_word(m: Mention) -> Mention:

@@ -34,7 +34,7 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
         word = words[k]
         if word in _ALIKE:
             return k, k + 1, None, "all"
-        if word in ("same", "identical", "similar"):
+        if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(words[max(scene.sentence.i, k - 3) : k]):
             after = words[k + 1 : min(k + 4, scene.sentence.j)]
             noun = next((w for w in after if w in _SAME), None)
             if noun is not None:

@@ -74,7 +74,7 @@ def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part
     if m.kind == "bundle":
         word = (scene.words(m.i, m.j) or [""])[-1]
         sides = _sides(scene, m, both=word.endswith("s"))
-        return [Part(m.i, m.j, s, sides) for s in ("digital nerve", "digital artery")]
+        return [Part(m.i, _end(scene, m), s, sides) for s in ("digital nerve", "digital artery")]
     if m.kind == "structure":
         return _structure(desk, scene, m)
     if m.kind in ("anynerve", "anyartery"):
@@ -91,7 +91,7 @@ def _sided(scene: Scene, m: Mention) -> list[Part]:
 
 def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
     if m.value in _PAIRED:
-        return [Part(m.i, m.j, m.value, _sides(scene, m, both=_plural(scene, m)))]
+        return [Part(m.i, _end(scene, m), m.value, _sides(scene, m, both=_plural(scene, m)))]
     if m.value in ("phalanx", "metacarpal"):
         return []
     if m.value in _OF_A_DIGIT and _of_digit(scene, m):
@@ -235,6 +235,12 @@ def _sides(scene: Scene, m: Mention, both: bool) -> tuple[str | None, ...]:
         return sides
     words = scene.words(m.j, min(m.j + 6, scene.sentence.j))
     return ("radial", "ulnar") if both or "both" in words[:4] or "sides" in words else (None,)
+
+
+def _end(scene: Scene, m: Mention) -> int:
+    """Return the word after a structure and the sides that follow it: 'NVBs rad. + uln.'."""
+    after = [] if _told_apart(scene, m.j) else _after(scene, m.j)
+    return after[-1].j if after else m.j
 
 
 def _told_apart(scene: Scene, j: int) -> bool:

@@ -49,6 +49,18 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             continue
         desk.tendon(scene, target, "extent", mention.value, [_evidence(scene, mention, target)], f"extent {mention.value}")
     _so_was(desk, scene, mention, word)
+    _too(desk, scene, mention)
+
+
+def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
+    """'The profundus was severed and the superficialis too.'"""
+    for group in scene.setting.groups:
+        after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
+        own = [m for m in scene.of("extent") if group.j <= m.i < group.j + 8]
+        also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
+        if group.tendons and group.i > mention.j and also and not own and not group.reference:
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
 def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
