@@ -20,6 +20,7 @@ _LINK = frozenset(
     "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
     "viewed looked at displayed".split()
 )
+_EMPTY = frozenset(["unticked", "unfilled"])
 _SEEN = frozenset(
     "seen identified inspected explored examined visualised visualized checked dissected traced followed exposed viewed "
     "found at displayed noted".split()
@@ -138,7 +139,7 @@ class Attachment:
     def _numbered(self, i: int, j: int) -> list[tuple[int, str]]:
         page = self.scene.page
         left_out = page.digit_words | self.said
-        return [(k, page.words[k]) for k in range(i, j) if k not in left_out and not page.standing[k]]
+        return [(k, page.words[k]) for k in range(i, j) if k not in left_out and page.standing[k] not in _EMPTY]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)

@@ -126,7 +126,7 @@ def _named(scene: Scene) -> tuple[list[_Group], list[_Group]]:
 
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
-    found = scene.of("pulley", "pulley?")
+    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i)]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
     kept = [m for m in found if m.kind == "pulley" or len(found) > 1 or (thumb and _stands_alone(scene, m))]
@@ -535,7 +535,7 @@ def _digits(desk: Desk, scene: Scene, mention: Mention, pulley: str) -> tuple[st
 
 def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
     groups = scene.setting.groups
-    every = next((g for g in groups if g.every and not g.tendons and not g.digits), None)
+    every = next((g for g in groups if g.every and not (g.tendons or g.digits or g.generic)), None)
     if every is not None:
         return _every(desk, scene, every.i)
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]

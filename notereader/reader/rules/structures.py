@@ -51,7 +51,7 @@ def _side_words(scene: Scene, parts: list[Part]) -> set[int]:
     """Return the words of side that belong to a structure named: right before it or, where not told apart, after it."""
     used: set[int] = set()
     for part in parts:
-        near = [b for b in scene.of("border") if part.i - 5 <= b.i < part.i and _clear(scene, b.j, part.i)]
+        near = [b for b in scene.of("border") if part.i - 5 <= b.i < part.j and _clear(scene, b.j, part.i)]
         after = [] if _told_apart(scene, part.j) else _after(scene, part.j)
         used |= {k for b in [*near, *after] for k in range(b.i, b.j)}
     return used
@@ -245,8 +245,11 @@ def _end(scene: Scene, m: Mention) -> int:
 
 def _told_apart(scene: Scene, j: int) -> bool:
     """Tell whether the sides after a structure are each told on its own: 'Nerves: radial intact, ulnar cut'."""
-    said = scene.of("extent", "deed", "nervestate", "mending")
-    return any(m.i == b.j or m.i == b.j + 1 and scene.page.words[b.j] in ("was", "one", "is") for b in _after(scene, j)[:1] for m in said)
+    first = _after(scene, j)[:1]
+    if not first:
+        return False
+    said = any(m.i == first[0].j for m in scene.of("extent", "deed", "nervestate", "mending"))
+    return said or scene.next_word(first[0].j) in ("was", "is", "one", "had", "has", "being", ":")
 
 
 def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
