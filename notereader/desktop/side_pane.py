@@ -13,6 +13,7 @@ class SidePane(QWidget):
         super().__init__(parent)
         self._tabs = QTabWidget()
         self._tabs.setDocumentMode(True)
+        self._tabs.tabBar().setDrawBase(False)
         self._tabs.setAccessibleName("Side pane")
         self._tabs.tabBar().setAccessibleName("Panes beside the facts")
         self._tabs.tabBar().setFocusPolicy(Qt.FocusPolicy.StrongFocus)

@@ -198,3 +198,14 @@ def test_nothing_is_cut_off_at_twice_the_size_of_letters(qtbot, look, make_windo
         if button.isVisible():
             assert button.width() >= button.sizeHint().width() - 1
             assert button.height() >= button.sizeHint().height() - 1
+
+
+def test_a_screen_reader_hears_the_rows_and_the_note(open_sample):
+    page = open_sample("02-terse-ring").page
+    listed = QAccessible.queryAccessibleInterface(page.facts)
+    assert listed.text(QAccessible.Text.Name) == "Facts"
+    line = page.model.line_of(Address("repairs", "ring", "FDP", None, "strands"))
+    assert listed.child(line).text(QAccessible.Text.Name).startswith("ring FDP: core strands: 4. proposed")
+    note = QAccessible.queryAccessibleInterface(page.note)
+    assert note.role() == QAccessible.Role.EditableText
+    assert note.textInterface().text(0, 10) == "12/08/2031"
