@@ -44,7 +44,7 @@ def standing(doc: Doc) -> Doc:
         if page.words[sentence.j - 1] == "?":
             kind = kind or "question"
         elif page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 7 and not sentence.prefix and sentence.section != "diagnosis":
-            kind = kind or "unfilled"
+            kind = kind or ("" if _says_something(page, sentence) else "unfilled")
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
             kind = "" if _is_operative(cues) else kind
         if kind:
@@ -59,6 +59,11 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
     return doc
+
+
+def _says_something(page: Page, sentence: Sentence) -> bool:
+    """Tell whether words before a closing colon already state something ('All at zone IV:')."""
+    return any(m.kind in ("zone", "extent", "material", "strandword") and sentence.i <= m.i < sentence.j and (m.kind != "strandword") for m in page.mentions)
 
 
 def _mark_unticked(page: Page, sentence: Sentence) -> None:

@@ -13,7 +13,7 @@ from notereader.record.values import Value
 _THUMB_ONLY = frozenset(["oblique", "variable"])
 _FINGER_ONLY = frozenset(["A3", "A4", "A5", "C1", "C2", "C3"])
 _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "anaesthesia", "blood_loss", "specimens"])
-_GLUE = frozenset("and , & + / or the both a together with pulleys pulley as well to also - its my along through up".split())
+_GLUE = frozenset("and , & + / or nor the both a together with pulleys pulley as well to also - its my along through up".split())
 _AFTER_PULLEY = frozenset(
     ["was", "kept", "preserved", "intact", "left", "and", "pulley", "released", "opened", "cut", "is", "divided", "both",
      "spared", "excised", ":", ",", ".", ""]
@@ -31,6 +31,7 @@ _PART_NOUNS = frozenset(
 _PART_LEADS = frozenset("most two one three four . of % the edge and".split())
 _ANNULAR = ("A1", "A2", "A3", "A4", "A5")
 _DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed"])
+_DIVIDING = frozenset("cut divided released release releasing dividing divide division".split())
 _OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
 # How a word of the other lists reads where it is said of a pulley.
 _READ_AS = {
@@ -156,7 +157,7 @@ def _stands_alone(scene: Scene, m: Mention) -> bool:
 
 def _glued(scene: Scene, group: _Group, mention: Mention) -> bool:
     between = scene.words(group.j, mention.i)
-    return len(between) <= 4 and all(w in _GLUE for w in between)
+    return len(between) <= 4 and all(w in _GLUE for w in between) and ("+" not in between or "," not in between)
 
 
 def _parted(scene: Scene, i: int, j: int) -> bool:
@@ -183,7 +184,7 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
     words = scene.page.words
     while k >= first and words[k] in _PLACE_FILLERS:
         k -= 1
-    if k < first:
+    if k < first or any(m.i <= k < m.j for m in scene.of("opened")):
         return False
     if words[k] == "to":
         return words[max(first, k - 1)] in ("up", "next", "close", "distal", "proximal", "back", "down", "as", "adjacent")
@@ -208,8 +209,13 @@ def _pulley_words(scene: Scene) -> list[Mention]:
 
 def _bare(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
-    noun = any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
-    return " ".join(scene.words(m.i, m.j)) in _BARE or noun
+    word = " ".join(scene.words(m.i, m.j))
+    if word == "repair" and scene.next_word(m.j) != "of":
+        before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
+        named = any(m.i - 3 <= p.i < m.i for p in scene.of("pulley"))
+        if {"the", "this", "a", "my", "second", "first"} & set(before) and not named:
+            return True
+    return word in _BARE or any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
 
 
 def _as_pulley_word(m: Mention) -> Mention:
@@ -228,8 +234,8 @@ def _attach(scene: Scene, groups: list[_Group], places: list[_Group], words: lis
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
     attachment = Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, _PART_NOUNS)
     for word in words:
-        strong = " ".join(scene.words(word.i, word.j)) not in WEAK
-        owners = attachment.owners(word, strong)
+        strong = word.value != "intact" or " ".join(scene.words(word.i, word.j)) not in WEAK
+        owners = attachment.owners(word, loosely=strong)
         for n in owners:
             groups[n].actions.append(word)
         if owners:
@@ -315,7 +321,7 @@ def _state(scene: Scene, m: Mention) -> str | None:
         return "intact" if m.value in _OPENINGS and not further else None
     if m.value in ("vented", "released") and _by_accident(scene, m):
         return "injured"
-    if m.value == "vented" and words[-1] in ("cut", "divided", "released", "release", "dividing", "divide", "slit through"):
+    if m.value == "vented" and words[-1] in _DIVIDING:
         return _cut_or_opened(scene, m, words[-1])
     return m.value
 
@@ -381,7 +387,8 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
 def _whole_or_part(scene: Scene, m: Mention) -> str:
     """Return 'released' for a whole division, 'vented' where a share, a length or a part is named."""
     first, last = scene.part(m.i)
-    words = scene.words(max(first, m.i - 10), min(last, m.j + 8))
+    last = min([last, m.j + 8, *(k for k in range(m.j, last) if scene.page.words[k] in ("to", "so"))])
+    words = scene.words(max(first, m.i - 10), last)
     if any(w in _PARTS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):
         return "vented"
     if any(q.unit in ("%", "mm") and first <= q.i < last for q in scene.quantities):

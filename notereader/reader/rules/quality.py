@@ -83,6 +83,9 @@ def _of_tendon(scene: Scene, mention: Mention) -> bool:
     if subject is None or subject.kind != "tendon":
         return False
     word = " ".join(scene.words(mention.i, mention.j))
+    first, last = scene.part(mention.i)
+    if word == "clean" and (last - first <= 2 or scene.word_before(mention.i) == "cut"):
+        return True
     if word in ("clean", "sharp", "tidy", "neat", "soft", "irregular", "good quality", "crisp", "fresh", "flattened"):
         return False
     return abs(subject.j - mention.i) <= 8 or abs(subject.i - mention.j) <= 3
@@ -134,7 +137,9 @@ def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
 
 def _all_words(scene: Scene, mention: Mention) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    return any(w in words for w in ("all", "four", "every")) and any(w in words for w in ("ends", "stumps")) and "both" not in words
+    if "every" in words and "end" in words:
+        return True
+    return any(w in words for w in ("all", "four", "every")) and any(w in words for w in ("ends", "stumps", "edges")) and "both" not in words
 
 
 def _whole(desk: Desk, digits: tuple[str, ...] | None) -> list[Target]:
@@ -153,7 +158,8 @@ def _trimmed(desk: Desk, scene: Scene) -> None:
         if not verbs or _foreign(scene, q.i, q.j) or any(m.kind == "pulley" and first <= m.i < last for m in scene.mentions):
             continue
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        if not words & {"end", "ends", "stump", "stumps", "tendon", "back", "fdp", "fpl", "fds", "edges", "fibres", "fibers", "each"}:
+        named = words & {"end", "ends", "stump", "stumps", "tendon", "back", "fdp", "fpl", "fds", "edges", "fibres", "fibers", "each", "it", "tip"}
+        if not named and (words & {"skin", "nerve", "wound", "bone", "nail"} or not (desk.cut() and verbs[0].value == "trimmed")):
             continue
         targets = _cut_owners(desk, scene, Mention("ends", "", q.i, q.j))
         targets = respective(scene, q.i, [p.i for p in scene.quantities if p.unit == "mm"], targets)

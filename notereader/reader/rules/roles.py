@@ -66,7 +66,7 @@ def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
         if m.value == "skin" and is_place(scene, m):
             return None
         return Anchor(m.i, m.j, m.value)
-    if m.kind == "stitch" and m.value not in ("horizontal mattress", "figure-of-eight"):
+    if m.kind == "stitch" and m.value not in ("horizontal mattress", "figure-of-eight", "simple"):
         return Anchor(m.i, m.j, CORE)
     if m.kind == "strandword":
         return Anchor(m.i, m.j, CORE) if scene.word_before(m.i) != "loose" else None

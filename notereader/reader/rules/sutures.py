@@ -465,7 +465,7 @@ def _foreign(scene: Scene, i: int, j: int) -> bool:
 
 # --- stitches
 
-_WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight"])
+_WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 
 
 def _lay_stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
@@ -572,7 +572,10 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     _left_out_there(desk, scene, spots)
-    for spot in spots[:1]:
+    if scene.sentence.prefix and scene.sentence.section == PERIPHERAL and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not"):
+        _lay(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", "peripheral suture said to be left out")
+        return
+    for spot in _one_a_part(scene, spots):
         if not scene.told(spot.i):
             continue
         if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
@@ -584,11 +587,20 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if _peripheral_negated(scene, spot):
             _lay(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
-            return
+            continue
         if _only_a_word(scene, spot):
             continue
         _lay(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
-    _lay_pattern(desk, scene, found, bool(spots))
+    if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
+        _lay_pattern(desk, scene, found, bool(spots))
+
+
+def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
+    """Return the first mention of a peripheral suture in each part of the sentence."""
+    kept: dict[tuple[int, int], Anchor] = {}
+    for spot in spots:
+        kept.setdefault(scene.part(spot.i), spot)
+    return list(kept.values())
 
 
 _NO_ANSWER = frozenset("suture stitch sutures y n : ? . - size type pattern material x | / a yes/no".split())
@@ -677,6 +689,8 @@ def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: l
 def _lay_bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
     lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i)]
+    bare = [q for q in scene.quantities if not q.unit and lengths and 0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS]
+    lengths += bare
     if not lengths:
         return
     locks = [q for q in lengths if _is_lock(scene, q)]
@@ -755,6 +769,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     first, last = scene.part(q.i)
     words = scene.words(first, last)
+    if _by_stump(scene, q) and _about_core(desk, scene, q):
+        return True
     if {"wound", "incision", "zigzag", "zig", "skin"} & set(words):
         return False
     if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion", "cut", "zigzag", "zig", "skin", "incised"} & set(words) and not {
@@ -769,6 +785,18 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     return bool(previous) and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j)))) and any(
         " ".join(scene.words(m.i, m.j)) in ("purchase", "taking", "bite", "bites", "taken up", "of the proximal stump", "taken", "proximally") for m in scene.of("bite")
     )
+
+
+_STUMPS = frozenset("proximally distally proximal distal prox dist".split())
+
+
+def _by_stump(scene: Scene, q: Quantity) -> bool:
+    """'7 mm proximal and 9 mm distal', 'a centimetre in the proximal stump and 8 mm in the distal' beside a word of purchase."""
+    after = scene.words(q.j, min(q.j + 5, scene.sentence.j))
+    if not _STUMPS & set(after) or {"wound", "incision", "cut", "laceration", "extended", "crease"} & set(after):
+        return False
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    return bool(words & {"purchase", "bite", "bites", "bit", "taking", "took", "taken", "held", "holding", "got", "caught", "catching", "grasp", "core", "grip", "gripped"})
 
 
 def _about_core(desk: Desk, scene: Scene, q: Quantity) -> bool:

@@ -207,6 +207,8 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
     """Leave out drug strengths, what was left standing, and shares of a pulley."""
     if quantity.low is None or quantity.low < 5 or quantity.high is None:
         return False
+    if scene.next_word(quantity.j) == "of" and any(g.tendons and 0 < g.i - quantity.j <= 4 for g in scene.setting.groups):
+        return True
     if scene.next_word(quantity.j) in _DRUGS and scene.words(quantity.j, quantity.j + 2)[-1:] != ["its"]:
         return scene.next_word(quantity.j) == "of" and scene.words(quantity.j, quantity.j + 3)[-1] in ("width", "substance", "tendon", "fibres", "fibers", "thickness", "section", "diameter", "cross", "the")
     around = scene.words(max(scene.sentence.i, quantity.i - 2), min(scene.sentence.j, quantity.j + 3))
@@ -229,10 +231,10 @@ def _fractions(desk: Desk, scene: Scene) -> None:
 
 def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     part_i, part_j = scene.part(mention.i)
-    near = scene.words(max(part_i, mention.i - 6), min(part_j, mention.j + 6))
+    near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 6))
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
-    cut = {"cut", "sawn", "sliced", "incised", "nicked", "torn", "lost", "missing", "section", "sectioned", "flap", "partial", "partially", "-", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
+    cut = {"dividing", "cutting", "severing", "cuts", "divides", "cut", "sawn", "sliced", "incised", "nicked", "torn", "lost", "missing", "section", "sectioned", "flap", "partial", "partially", "-", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
     return any(w in cut for w in near) and scene.word_before(mention.i) not in ("radial", "ulnar", "distal", "proximal", "remaining", "other")
 
 
@@ -373,7 +375,9 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
         return False
-    return after in _LEFT_AFTER and before in ("was", "were", "-", "but", "and", "then", ",", "therefore", "deliberately", "thus", "simply", ";", "so", "are", "is", ":", "|")
+    if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
+        return True
+    return after in _LEFT_AFTER and before in (">", "was", "were", "-", "but", "and", "then", ",", "therefore", "deliberately", "thus", "simply", ";", "so", "are", "is", ":", "|")
 
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
@@ -458,6 +462,8 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     """'It was sewn with ...', 'Edge smoothed off, no stitch': the tendon in focus, where it is known to be cut."""
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     near = mention.i - scene.sentence.i <= 8
+    if value == "excised" and mention.i <= scene.sentence.i + 1 and all(t.tendon == "FDS" for t in focus):
+        return focus
     if value in ("trimmed", "left") and near:
         if value == "left" and any(desk.treatments.get(t) == "repaired" for t in focus):
             return []
