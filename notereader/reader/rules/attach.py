@@ -18,7 +18,7 @@ _LINK = frozenset(
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
     "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
     "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
-    "viewed looked at displayed".split()
+    "viewed looked at displayed need needed require required necessary continuity".split()
 )
 _EMPTY = frozenset(["unticked", "unfilled"])
 _SEEN = frozenset(
@@ -81,6 +81,24 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
     return bool(before) and before[-1] in _ASIDE
 
 
+_NEGATION_ENDS = frozenset([",", ";", ".", ":", "but", "although", "though", "however", "yet", "then", "with"])
+_NEGATES_A_LIST = frozenset(["no", "neither", "nor", "without", "none"])
+_UNSAID = frozenset("that mention mentioned record state say note dictate".split())
+
+
+def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
+    """Tell whether a word is denied by one before it; 'could not be saved and was excised' denies only the saving."""
+    words = scene.page.words
+    for cue in scene.page.cues:
+        if cue.value != "negated" or not scene.sentence.i <= cue.i or cue.j > m.i or m.i - cue.j > reach:
+            continue
+        between = words[cue.j : m.i]
+        joined = "and" in between and words[cue.i] not in _NEGATES_A_LIST
+        if not joined and not (_NEGATION_ENDS | _UNSAID) & set(between):
+            return True
+    return False
+
+
 class Attachment:
     """The things of one sentence, own and other, asked which of them a word belongs to."""
 
@@ -102,6 +120,14 @@ class Attachment:
         thing = self._owner(m, loosely)
         return self._chained(thing) if thing is not None else []
 
+    def with_others(self, m: Mention) -> bool:
+        """Tell whether a word is said of own and other things together: 'A2, FDP and FDS were divided'."""
+        thing = self.touches_back(m)
+        if thing is None:
+            return False
+        chain = self._chain(thing)
+        return any(t.n < 0 for t in chain) and any(t.n >= 0 for t in chain)
+
     def touches_back(self, m: Mention) -> Thing | None:
         """Return the thing right before a word, with only small words between."""
         for thing in reversed(self.things):
@@ -115,7 +141,7 @@ class Attachment:
         words = self._numbered(i, j)
         for k, word in words:
             bridge = word in _LINK or self._measure(word) or (word == "and" and before in _SEEN)
-            if not bridge and not (word == "," and k - 1 in self.said):
+            if not bridge and not (word == "," and any(n in self.said for n in range(i, k))):
                 return False
             before = word
         return len(words) <= 14
@@ -179,7 +205,7 @@ class Attachment:
         if "." in between or "|" in between:
             return True
         last = max((k for k, w in enumerate(between) if w == ";"), default=-1)
-        return last >= 0 and not all(w in _LINK for w in between[last + 1 :])
+        return last >= 0 and not all(w in _LINK or self._measure(w) for w in between[last + 1 :])
 
     def _new_subject(self, between: list[str]) -> bool:
         """Tell whether the last stretch before a word begins with a noun of its own: 'A2 was kept, the cuff released'."""
@@ -227,14 +253,17 @@ class Attachment:
 
     def _chained(self, thing: Thing) -> list[int]:
         """Return the own things of a chain that ends with this one: 'FDP, FDS and the radial nerve were divided'."""
-        found = [thing.n] if thing.n >= 0 else []
-        k = self.things.index(thing)
-        while k > 0 and self._linked(self.things[k - 1], self.things[k]):
-            k -= 1
-            if self.things[k].n >= 0:
-                found.append(self.things[k].n)
-        return found
+        return [t.n for t in self._chain(thing) if t.n >= 0]
 
-    def _linked(self, first: Thing, second: Thing) -> bool:
-        between = self.scene.words(first.j, second.i)
-        return bool(between) and len(between) <= 6 and "and" in between and all(w in _CHAIN for w in between)
+    def _chain(self, thing: Thing) -> list[Thing]:
+        found = [thing]
+        k = self.things.index(thing)
+        joined = "and" in self.scene.words(thing.i, thing.j)
+        while k > 0:
+            between = self._between(self.things[k - 1].j, self.things[k].i)
+            joined = joined or bool({"and", "&"} & set(between)) or between == ["+"]
+            if not joined or not between or len(between) > 6 or not all(w in _CHAIN for w in between):
+                break
+            k -= 1
+            found.append(self.things[k])
+        return found

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from notereader.reader.desk import Desk
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention
-from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
+from notereader.reader.rules.attach import WEAK, Attachment, Thing, is_denied, others
 from notereader.reader.scene import Scene, digits_at
 from notereader.record.values import Value
 
@@ -22,14 +22,17 @@ _RANGE = frozenset(["to", "through", "-"])
 _PARTS = {
     **dict.fromkeys(("distal", "distally", "dist", "far", "leading"), "distal"),
     **dict.fromkeys(("proximal", "proximally", "prox", "near"), "proximal"),
-    **dict.fromkeys(("middle", "central"), "middle"),
+    **dict.fromkeys(("middle", "central", "midportion", "mid", "centre", "center"), "middle"),
 }
 _PART_NOUNS = frozenset(
     "part bit half edge rim lip border third thirds quarter quarters portion end margin segment fibres fibers aspect "
-    "side slit tear rent split remnant remnants remains remainder rest remaining strands bands cm mm pulley fifth".split()
+    "side slit tear rent split portion - remnant remnants remains remainder rest remaining strands bands cm mm pulley fifth".split()
 )
+_NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
 _PART_LEADS = frozenset("most two one three four . of % the edge and".split())
 _ANNULAR = ("A1", "A2", "A3", "A4", "A5")
+_NUMBERS = frozenset("12345")
+_ORDINALS = {"first": "A1", "second": "A2", "third": "A3", "fourth": "A4", "fifth": "A5"}
 _DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed"])
 _DIVIDING = frozenset("cut divided released release releasing dividing divide division".split())
 _OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
@@ -39,6 +42,7 @@ _READ_AS = {
     ("extent", "partial"): "injured",
     ("extent", "intact"): "intact",
     ("deed", "repaired"): "repaired",
+    ("deed", "reinserted"): "repaired",
     ("deed", "excised"): "excised",
     ("deed", "trimmed"): "trimmed",
     ("restored", "trimmed"): "trimmed",
@@ -58,7 +62,10 @@ _PLACE_FILLERS = frozenset(
     "the a an its his her base of mid edge lip margin rim mouth region area side this that just distal proximal "
     "remaining".split()
 )
-_UNSAID = frozenset("that mention mentioned record state say note dictate".split())
+_DOUBTFUL = frozenset("probably possibly presumably likely perhaps partly partially mostly largely nearly almost only".split())
+_EXCEPT = frozenset("except apart save other bar but".split())
+_IMAGING = frozenset("mri ultrasound uss sonography scan scans imaging ct x-ray xr radiograph sonographically".split())
+_EITHER = frozenset(["/", "or", "|"])
 _AGENTS_OF_CARE = frozenset("surgeon operator consultant registrar fellow scissors scalpel venting plasty same use".split())
 _ALSO = frozenset("also too likewise ditto same similarly idem so".split())
 _TOGETHER = (["as", "was"], ["so", "was"], ["and", "so"], ["together", "with"], ["along", "with"], ["well", "as"])
@@ -143,11 +150,28 @@ def _meant(desk: Desk, scene: Scene, groups: list[_Group], places: list[_Group])
         if not values and scene.sentence.i == desk.last_pulley_end:
             values = [v for v, _ in desk.last_pulleys]
         several = scene.word_before(m.i) in ("both", "these", "two", "neither", "those")
-        if m.value == "all" and several and len(values) >= 2:
+        numbered = _numbered(scene, m)
+        if numbered:
+            found.append(numbered)
+        elif m.value == "all" and several and len(values) >= 2:
             found.append(_Group([m], list(dict.fromkeys(values))))
         elif (m.value == "one" and len(values) == 1) or (m.value == "latter" and before):
             found.append(_Group([m], values[-1:]))
     return found
+
+
+def _numbered(scene: Scene, m: Mention) -> _Group | None:
+    """Return 'annular pulleys 2 and 4', 'the second and fourth annular pulleys' as pulleys."""
+    if m.value != "annular":
+        return None
+    words = scene.page.words
+    i, j = m.i, m.j
+    while j < scene.sentence.j and (words[j] in _NUMBERS or words[j] in (",", "and", "&", "+")):
+        j += 1
+    while i > scene.sentence.i and (words[i - 1] in _ORDINALS or words[i - 1] in (",", "and")):
+        i -= 1
+    values = [f"A{w}" for w in words[m.j : j] if w in _NUMBERS] or [_ORDINALS[w] for w in words[i : m.i] if w in _ORDINALS]
+    return _Group([Mention("pulley", values[0], i, j)], values) if values else None
 
 
 def _stands_alone(scene: Scene, m: Mention) -> bool:
@@ -196,6 +220,8 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
 
 def _pulley_words(scene: Scene) -> list[Mention]:
     """Return the words of a sentence that may say what was found of or done to a pulley, none overlapping."""
+    if _IMAGING & set(scene.words(scene.sentence.i, scene.sentence.j)):
+        return []
     own = sorted((m for m in scene.of("opened") if not _bare(scene, m)), key=lambda m: (m.i - m.j, m.i))
     lent = [m for m in scene.mentions if (m.kind, m.value) in _READ_AS and not _bare(scene, m)]
     taken: set[int] = set()
@@ -203,8 +229,32 @@ def _pulley_words(scene: Scene) -> list[Mention]:
     for m in [*own, *sorted(lent, key=lambda m: (m.i - m.j, m.i))]:
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
-            kept.append(m)
-    return sorted(kept, key=lambda m: m.i)
+            kept.append(_behind_name(scene, m))
+    kept.sort(key=lambda m: m.i)
+    return [m for n, m in enumerate(kept) if not _one_of_several(scene, kept, n) and _answered(scene, m)]
+
+
+def _behind_name(scene: Scene, m: Mention) -> Mention:
+    """Cut off a word's part that belongs to the name: 'A4 pulley plasty'."""
+    name = next((p for p in scene.of("pulley") if p.i < m.i < p.j < m.j), None)
+    return Mention(m.kind, m.value, name.j, m.j) if name else m
+
+
+def _one_of_several(scene: Scene, words: list[Mention], n: int) -> bool:
+    """Tell whether a word is one of the choices of an unfilled form: 'intact / vented / excised'."""
+    beside = [*words[max(n - 1, 0) : n], *words[n + 1 : n + 2]]
+    for other in beside:
+        first, second = sorted((other, words[n]), key=lambda m: m.i)
+        between = scene.words(first.j, second.i)
+        if len(between) == 1 and between[0] in _EITHER and other.value != words[n].value:
+            return True
+    return False
+
+
+def _answered(scene: Scene, m: Mention) -> bool:
+    """Tell whether a word that is itself a question was answered with yes: 'A2 intact? Yes'."""
+    words = scene.page.words
+    return words[m.j : m.j + 1] != ["?"] or words[m.j + 1 : m.j + 2] in (["yes"], ["y"])
 
 
 def _bare(scene: Scene, m: Mention) -> bool:
@@ -236,6 +286,8 @@ def _attach(scene: Scene, groups: list[_Group], places: list[_Group], words: lis
     for word in words:
         strong = word.value != "intact" or " ".join(scene.words(word.i, word.j)) not in WEAK
         owners = attachment.owners(word, loosely=strong)
+        if word.value in ("vented", "released") and attachment.with_others(word):
+            word = Mention("opened", "injured", word.i, word.j)
         for n in owners:
             groups[n].actions.append(word)
         if owners:
@@ -293,7 +345,7 @@ def _strongest(scene: Scene, words: list[Mention]) -> Mention | None:
     stated = [(m, value) for m in words if (value := _state(scene, m)) is not None]
     if not stated:
         return None
-    deeds = [(m, value) for m, value in stated if value in _DEEDS]
+    deeds = _in_time(scene, [(m, value) for m, value in stated if value in _DEEDS])
     full = [m for m, value in deeds if value == "released"]
     if full and all(value in ("released", "vented") for _, value in deeds):
         return full[-1]
@@ -308,6 +360,13 @@ def _strongest(scene: Scene, words: list[Mention]) -> Mention | None:
     return hurt[0] if hurt else stated[0][0]
 
 
+def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Mention, str]]:
+    """Leave out the deeds told after an 'after': 'A2 was reconstructed after the torn one had been excised'."""
+    first = deeds[0][0].j if deeds else 0
+    at = next((k for k in range(first, scene.sentence.j) if scene.page.words[k] in ("after", "once", "following")), None)
+    return [d for d in deeds if at is None or d[0].i < at] if deeds else []
+
+
 def _state(scene: Scene, m: Mention) -> str | None:
     """Return what a word says of a pulley; a negated opening is an intact pulley, other negations say nothing sure."""
     words = scene.words(m.i, m.j)
@@ -316,23 +375,21 @@ def _state(scene: Scene, m: Mention) -> str | None:
         return None
     if m.value == "intact":
         return _kept(scene, m, word)
+    if word == "closed" and {"kept", "left", "stayed"} & set(scene.words(max(scene.sentence.i, m.i - 5), m.i)):
+        return "intact"
     if _negated(scene, m, 4):
         further = {"further", "more", "again"} & set(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
         return "intact" if m.value in _OPENINGS and not further else None
     if m.value in ("vented", "released") and _by_accident(scene, m):
         return "injured"
-    if m.value == "vented" and words[-1] in _DIVIDING:
-        return _cut_or_opened(scene, m, words[-1])
+    if m.value == "vented" and _DIVIDING & set(words):
+        return _cut_or_opened(scene, m, word)
     return m.value
 
 
 def _negated(scene: Scene, m: Mention, reach: int) -> bool:
-    """Tell whether a word is negated; 'I left out that A4 had been vented' negates only the telling."""
     word = " ".join(scene.words(m.i, m.j))
-    if word.startswith(("not", "never", "no ", "un", "was not", "were not")):
-        return False
-    told = _UNSAID & set(scene.words(max(scene.sentence.i, m.i - 6), m.i))
-    return scene.negated(m.i, m.j, reach) and not told
+    return not word.startswith(("not", "never", "no ", "un", "was not", "were not")) and is_denied(scene, m, reach)
 
 
 def _uncertain(scene: Scene, m: Mention) -> bool:
@@ -346,11 +403,12 @@ def _uncertain(scene: Scene, m: Mention) -> bool:
 
 
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
-    """Return 'intact' for words that say so; 'left' alone needs a word like 'alone' or the end of the clause."""
-    if _negated(scene, m, 3):
+    """Return 'intact' for words that say so without doubt; 'left' needs a word like 'alone' or the end of the clause."""
+    before = scene.words(max(scene.sentence.i, m.i - 9), m.i)
+    if _negated(scene, m, 3) or _DOUBTFUL & set(before[-3:]):
         return None
     if word == "alone":
-        return "intact" if {"left", "leave", "leaving"} & set(scene.words(max(scene.sentence.i, m.i - 9), m.i)) else None
+        return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):
         closing = ("", ".", ",", ";", "alone", "intact", "in", "and", "as", "closed")
         return "intact" if scene.next_word(m.j) in closing and not _hurt_before(scene, m) else None
@@ -358,7 +416,9 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
 
 
 def _hurt_before(scene: Scene, m: Mention) -> bool:
-    return any(h.value in ("injured", "vented") and h.j <= m.i for h in scene.of("opened"))
+    """Tell whether the pulley that was 'left' had been found hurt or been opened just before."""
+    hurt = [h for h in scene.of("opened") if h.value in ("injured", "vented") and h.j <= m.i]
+    return bool(hurt) and not any(hurt[-1].j <= p.i < m.i for p in scene.of("pulley"))
 
 
 def _by_accident(scene: Scene, m: Mention) -> bool:
@@ -406,6 +466,8 @@ def _lay(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
     if value is None or (tunnel and value not in ("vented", "released")):
         return
     low, high = _reach(scene, group, action)
+    if value == "intact" and _only_part(scene, group, action, low):
+        return
     if tunnel or value == "vented" and _in_full(scene, low, high):
         value = "released"
     share = _share(scene, low, high) if value in (*_OPENINGS, "injured", "repaired") else {}
@@ -445,13 +507,21 @@ def _reach(scene: Scene, group: _Group, action: Mention) -> tuple[int, int]:
     """Return the words around pulleys and action in which a share of them may be told."""
     words = scene.page.words
     i, j = min(group.i, action.i), max(group.j, action.j)
+    earlier = [m.j for m in scene.of("opened") if group.j <= m.i and m.j <= action.i]
+    if earlier and _share(scene, earlier[-1], action.j):
+        return earlier[-1], _reach_end(scene, group, j)
     low = i
     while low > scene.sentence.i and i - low < 8 and _measures(scene, low - 1):
         low -= 1
+    return low, _reach_end(scene, group, j)
+
+
+def _reach_end(scene: Scene, group: _Group, j: int) -> int:
+    words = scene.page.words
     high = min(scene.sentence.j, j + 9)
-    stops = [k for k in range(j, high) if words[k] in (".", ";", "but", "to") and words[k - 1] not in _PARTS]
+    stops = [k for k in range(j, high) if words[k] in (".", ";", "but", "to") and words[k - 1] not in _NO_STOP]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
-    return low, min([high, *stops, *later])
+    return min([high, *stops, *later])
 
 
 def _measures(scene: Scene, k: int) -> bool:
@@ -460,6 +530,13 @@ def _measures(scene: Scene, k: int) -> bool:
     if word in _PARTS or word in _PART_NOUNS or word in _PART_LEADS or word[:1].isdigit():
         return True
     return word in ("its", "about", "first", "last", "a", "some", "over", "by", "half", "cent", "per") or word in NUMBER_WORDS
+
+
+def _only_part(scene: Scene, group: _Group, action: Mention, low: int) -> bool:
+    """Tell whether 'intact' is said of a part only: 'half of A2 was preserved', 'preserved except for 5 mm'."""
+    share = _share(scene, low, max(group.j, action.j))
+    between = scene.words(low, min(group.i, action.i))
+    return bool(share) or scene.next_word(action.j) in _EXCEPT or "only" in between
 
 
 def _in_full(scene: Scene, low: int, high: int) -> bool:
@@ -497,7 +574,8 @@ def _part(scene: Scene, low: int, high: int) -> str:
         if word not in _PARTS:
             continue
         after = next((w for w in words[k + 1 : min(k + 4, high)] if w != "."), "")
-        if word.endswith("ally") or after in _PART_NOUNS or after in _PART_LEADS or after[:1].isdigit():
+        closing = after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half")
+        if closing or word == "midportion" or word.endswith("ally") or after in _PART_NOUNS or after in _PART_LEADS or after[:1].isdigit():
             return _PARTS[word]
         if any(m.kind == "pulley" and m.i == k + 1 for m in scene.mentions) or any(m.i == k + 1 for m in scene.of("fraction")):
             return _PARTS[word]
@@ -597,7 +675,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     first = words[0].i - scene.sentence.i
     opening = scene.words(scene.sentence.i, min(scene.sentence.i + 5, scene.sentence.j))
     several = bool({"they", "both", "these", "neither", "them"} & set(opening))
-    if first > 5 or not _PRONOUNS & set(opening) or several != (len(desk.last_pulleys) > 1):
+    a_part = words[0].value in ("vented", "released") and bool(set(_PARTS) & set(opening[:3]))
+    if several != (len(desk.last_pulleys) > 1) or not (a_part or (first <= 5 and _PRONOUNS & set(opening))):
         return
     group = _Group([words[0]], [value for value, _ in desk.last_pulleys], words)
     action = _strongest(scene, words)
@@ -610,7 +689,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
 def _lay_again(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
     """Lay down a state of the pulleys of the sentence before."""
     value = _state(scene, action)
-    low, high = _reach(scene, group, action)
+    low, high = scene.sentence.i, _reach_end(scene, group, action.j)
     if value is None:
         return
     if value == "vented" and _in_full(scene, low, high):
