@@ -102,10 +102,17 @@ def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
     for cue in page.cues:
         while n + 1 < len(page.sentences) and page.sentences[n].j <= cue.i:
             n += 1
-        as_if = cue.i and page.words[cue.i - 1] == "as"
-        if not (cue.value == "conditional" and (page.raw(cue.i, cue.j) == "IF" or as_if)):
+        if not (cue.value == "conditional" and _no_condition(page, cue)):
             found.setdefault(n, []).append(cue)
     return found
+
+
+def _no_condition(page: Page, cue: Mention) -> bool:
+    """'IF' is the index finger; '10% if that' and 'if any' put no condition."""
+    if page.raw(cue.i, cue.j) == "IF":
+        return True
+    after = page.words[cue.j : cue.j + 2]
+    return after[:1] in (["that"], ["any"], ["anything"]) and after[1:] in ([], [","], ["."], [";"], [")"])
 
 
 def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) -> bool:
@@ -133,6 +140,10 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
         if cue.value == "teaching":
             _mark(page, *_brackets_or(page, cue, sentence.i, sentence.j), "teaching")
         elif cue.value == "conditional":
+            if page.words[cue.i - 1 : cue.i] == ["as"]:  # 'treated as if it were a full division: six strands'
+                end = next((k for k in range(cue.j, sentence.j) if page.words[k] in _RIGHT_BOUNDS), sentence.j)
+                _mark(page, cue.i, end, "considered")
+                continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
             _mark(page, first, sentence.j, "conditional")
         elif cue.value == "considered":

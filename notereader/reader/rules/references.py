@@ -1,7 +1,8 @@
 """Sutures told by reference: 'in the same manner', 'like the index', 'likewise', 'as line 1', 'same epitendinous'."""
 
 from notereader.reader.bearing import Group, Target
-from notereader.reader.desk import Copy, Desk, Finding
+from notereader.reader.desk import Copy, Desk, Finding, carried
+from notereader.reader.rules.roles import PERIPHERAL, TENDON, anchors
 from notereader.reader.scene import Scene, group_targets
 
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "knot")
@@ -29,7 +30,7 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     compared = next((g for g in scene.setting.groups if g.reference), None)
     if compared is not None:
         part = {"peripheral": "peripheral", "core": "core"}.get(scene.sentence.section, "all")
-        return max(compared.i - 1, scene.sentence.i), compared.j, compared, part
+        return max(compared.i - 1, scene.sentence.i), compared.j, compared, _part_told(scene, compared.i) or part
     for k in range(scene.sentence.i, scene.sentence.j):
         word = words[k]
         if word in _ALIKE:
@@ -49,13 +50,20 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     return None
 
 
+def _part_told(scene: Scene, i: int) -> str:
+    """'7/0 Prolene running, same as the middle': only the peripheral suture is told of, so only it is the same."""
+    first, _ = scene.part(i)
+    told = {a.role for a in anchors(scene) if first <= a.i < i and a.role != TENDON}
+    return "peripheral" if told and told <= {PERIPHERAL, "pattern"} else ""
+
+
 def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]
     if not named and groups:
         digits = tuple(d for g in groups for d in g.digits)
         named = [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL")] or desk.repairable(digits)
-    named = named or [t for t in scene.setting.focus if desk.may_be_repaired(t)]
+    named = named or carried(desk, scene)[0]
     return [t for t in named if desk.may_be_repaired(t)]
 
 
@@ -92,7 +100,11 @@ def _before(desk: Desk, copy: Copy) -> Target | None:
 
 def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     entry = (target.digit, target.tendon, target.slip)
-    own = {f.field for f in desk.findings if f.group == "repairs" and f.entry == entry and not f.header}
+    told = [f for f in desk.findings if f.group == "repairs" and f.entry == entry and not f.header]
+    own = {f.field for f in told}
+    stitches = {f.value for f in told if f.field == "stitch"}
+    if stitches and not stitches & {f.value for f in given if f.field == "stitch"}:
+        own.update(_CORE)  # a stitch of its own says that its core suture is another
     for f in given:
         if f.field not in own:
             desk.tendon(copy.scene, target, f.field, f.value, [copy.span], "said by reference to another repair", "said by reference to another repair")

@@ -42,7 +42,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             return
     elif scene.negated(mention.i, mention.j):
         return
-    if mention.value == "complete" and _is_deed(scene, mention, word):
+    if mention.value == "complete" and (_is_deed(scene, mention, word) or _is_likeness(scene, mention)):
         return
     for target in targets:
         if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
@@ -103,6 +103,12 @@ def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
         return False
     after = scene.words(mention.j, mention.j + 4)
     return len(after) > 1 and after[0] == "to" and after[1] in ("make", "allow", "free", "gain", "expose", "get", "reach", "deliver", "let", "reduce")
+
+
+def _is_likeness(scene: Scene, mention: Mention) -> bool:
+    """'treated as a complete division' says what it was not."""
+    before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+    return "as" in before[:-1] and set(before[before.index("as") + 1 :]) <= {"a", "an", "the", "if", "though"}
 
 
 def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
@@ -421,7 +427,7 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
 def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
-    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in ("and", "with", ",", "+", "&"):
+    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in ("and", "with", ",", "+", "&", ";", ".", ":"):
         return []
     if value == "left" and scene.words(mention.i, mention.j)[:1] == ["nothing"] and scene.next_word(mention.j) in ("to", "about", "with"):
         return []
