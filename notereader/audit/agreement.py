@@ -9,6 +9,7 @@ import random
 from collections import Counter
 from collections.abc import Callable, Hashable, Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from math import sqrt
 from typing import Any, Literal
 
@@ -98,6 +99,7 @@ def over_notes(notes: Sequence[Sequence[Pair]], seed: int) -> tuple[Measure, Mea
     return _measure(_kappa(whole)[0], kappas), _measure(_alpha_of_table(whole), alphas)
 
 
+@lru_cache(maxsize=4)
 def _weights(notes: int, seed: int) -> Any:
     """Return how often each note is drawn in each of the draws."""
     chance = random.Random(seed)
