@@ -1,51 +1,83 @@
 """Which parts of a note are in it at all: a heading with something behind it, else words that show the part."""
 
-import re
+from dataclasses import dataclass
 
 from notereader.reader.desk import Desk
 from notereader.reader.layout import ONE_LINE
-from notereader.reader.page import Break, Mention, Page
-from notereader.reader.scene import Scene
+from notereader.reader.page import Break, Mention, Page, Section
+from notereader.reader.rules.element_body import shown_by_text, symptom
+from notereader.reader.rules.element_words import shown_by_words
+from notereader.reader.rules.whole import NOWHERE, Span, element_list, scene_at
 from notereader.vocabulary.fields import field_specs
 
-_NOWHERE = ("", "", None)
-_BY_WORDS = ("consent", "tourniquet", "antibiotics", "blood_loss", "complications", "specimens", "implants", "dressing", "surgeon", "assistant", "anaesthetist", "signature", "findings", "indication")
-_PERSON = frozenset("consultant cons surgeon registrar reg fellow resident attending staff sho spr st5 st6 st4 st3 hand".split())
+_MARKS = frozenset([":", ".", "..", "|", "=", ">", "]", ")", "?", "-", "--"])
+_VALUE = 7  # words of a value shown with its heading at most
+_SECONDS = {
+    **dict.fromkeys(("assistant", "assist", "asst"), "assistant"),
+    **dict.fromkeys(("tq", "cuff", "tourniquet"), "tourniquet"),
+}
+# What may stand right under a heading that has no words of its own.
+_UNDER = {
+    "instructions": ("splint", "instructions", "dressing", "admin", "narrative"),
+    "closure": ("closure", "dressing"),
+    "findings": ("narrative", "findings", "digit", "core", "zone"),
+    "procedure": ("narrative", "digit", "side"),
+    "indication": ("diagnosis", "mechanism", "injury_date", "indication", "date"),
+}
+
+
+@dataclass(slots=True)
+class _Headed:
+    """A heading with its section and the words behind it, i to j."""
+
+    heading: Mention
+    section: Section
+    i: int
+    j: int
 
 
 def elements(desk: Desk) -> None:
     """Find which elements the note contains."""
     headed = _headed(desk)
     for name in field_specs()["elements"]:
-        found = headed.get(name) or _by_words(desk, name) or _other_ways(desk, name)
-        if found is not None:
-            i, j = found
-            scene = next(s for s in desk.scenes if s.sentence.i <= i < s.sentence.j)
-            desk.add(scene, "elements", _NOWHERE, name, True, [(i, j)], "part of the note")
+        spans = headed.get(name) or shown_by_words(desk, name) or shown_by_text(desk, name)
+        if spans:
+            desk.add(scene_at(desk, spans[0][0]), "elements", NOWHERE, name, True, spans, "part of the note")
 
 
-def _headed(desk: Desk) -> dict[str, tuple[int, int]]:
+def _headed(desk: Desk) -> dict[str, list[Span]]:
     """Return the elements shown by a heading with something behind it."""
-    page = desk.page
-    found: dict[str, tuple[int, int]] = {}
     names = set(field_specs()["elements"])
-    for n, section in enumerate(page.sections):
-        heading = next((h for h in page.headings if section.h <= h.i < section.i), None)
-        if heading is None or heading.value not in names:
-            continue
-        following = page.sections[n + 1].h if n + 1 < len(page.sections) else len(page.words)
-        end = section.j if section.kind in ONE_LINE else max(section.j, following)
-        if _has_content(page, section.i, min(end, following) if section.kind in ONE_LINE else end):
-            name = _real_kind(page, heading, section.i)
-            found.setdefault(name, (heading.i, heading.j))
+    shown = [(part, _shown(desk, part)) for part in _parts(desk.page)]
+    found: dict[str, list[Span]] = {}
+    for part, name in sorted(shown, key=lambda f: (not _is_plain(desk.page, *f), f[0].heading.i)):
+        if name in names:
+            found.setdefault(name, _evidence(desk, part, name))
+    for part, name in shown:
+        for other, span in _second_of_pair(desk.page, part, name):
+            found.setdefault(other, [span])
     return found
 
 
-def _real_kind(page: Page, heading: Mention, k: int) -> str:
-    """'Op: consultant hand surgeon' names the surgeon, not the operation."""
-    if heading.value == "procedure" and set(page.words[k : k + 3]) & _PERSON and page.words[heading.i] in ("op", "operation", "done"):
-        return "surgeon"
-    return heading.value
+def _is_plain(page: Page, part: _Headed, name: str) -> bool:
+    """Tell whether a heading names its element outright: 'Closure' does, 'Out' and 'Leaving theatre' do not."""
+    words = set(page.words[part.heading.i : part.heading.j])
+    return name not in ("closure", "indication") or bool(words & element_list(f"plain_{name}"))
+
+
+def _parts(page: Page) -> list[_Headed]:
+    """Return the headings that have words behind them."""
+    parts = []
+    for n, section in enumerate(page.sections):
+        heading = next((h for h in page.headings if section.h <= h.i < section.i), None)
+        if heading is None:
+            continue
+        after = page.sections[n + 1] if n + 1 < len(page.sections) else None
+        limit = after.h if after else len(page.words)
+        end = section.j if section.kind in ONE_LINE else max(section.j, limit)
+        if _has_content(page, section.i, min(end, limit)) or _has_parts_below(page, section, after):
+            parts.append(_Headed(heading, section, section.i, min(end, limit)))
+    return parts
 
 
 def _has_content(page: Page, i: int, j: int) -> bool:
@@ -59,120 +91,108 @@ def _has_content(page: Page, i: int, j: int) -> bool:
     return bool(words)
 
 
-def _by_words(desk: Desk, name: str) -> tuple[int, int] | None:
-    if name not in _BY_WORDS:
-        return None
-    for mention in desk.page.elements:
-        if mention.value != name:
-            continue
-        scene = next(s for s in desk.scenes if s.sentence.i <= mention.i < s.sentence.j)
-        if _shows(desk, scene, mention, name):
-            return mention.i, mention.j
-    return None
-
-
-def _shows(desk: Desk, scene: Scene, mention: Mention, name: str) -> bool:
-    """Tell whether words show an element of this operation; an empty form line does not."""
-    standing = desk.page.standing[mention.i]
-    heading = next((h for h in desk.page.headings if h.i == mention.i), None)
-    if heading is not None and heading.value == name:
-        section = next((s for s in desk.page.sections if s.h <= mention.i < s.j), None)
-        if section is not None and not _has_content(desk.page, section.i, section.j):
-            return False
-    if standing in ("history", "teaching", "conditional"):
+def _has_parts_below(page: Page, section: Section, after: Section | None) -> bool:
+    """Tell whether a heading alone on its line heads the labelled lines right below it: 'Post op', 'Splint: ...'."""
+    if after is None or after.h >= len(page.words) or page.breaks[after.h] != Break.LINE:
         return False
-    if _unticked(desk.page, mention.i):
+    if after.kind not in _UNDER.get(section.kind, ()):
         return False
-    word = " ".join(scene.words(mention.i, mention.j))
-    if name == "implants":
-        return standing in ("", "plan") and not scene.negated(mention.i, mention.j, 3) or word.startswith("no ")
-    if name == "dressing":
-        return standing in ("", "plan") and word not in ("wool",) or scene.sentence.section in ("closure", "dressing")
-    if name == "complications" and word in ("complications", "complication"):
-        return scene.sentence.section not in ("indication", "consent") and standing != "story"
-    if name in ("surgeon", "assistant", "anaesthetist"):
-        return standing not in ("story", "plan")
-    if name == "specimens":
-        return standing != "story"
-    if name == "tourniquet" and word == "cuff":
-        return standing not in ("story",)
-    if name == "antibiotics":
-        return scene.sentence.section != "indication" or "allergic" not in scene.words(scene.sentence.i, scene.sentence.j)
-    return True
+    return page.words[section.i - 1] != ":" or section.kind in ("instructions", "closure")
 
 
-def _unticked(page: Page, k: int) -> bool:
-    """Tell whether an unticked box stands before word k."""
-    return k >= 2 and page.words[k - 1] in (")", "]") and page.words[k - 2] in ("(", "[")
+# --- which element a heading shows
 
 
-def _other_ways(desk: Desk, name: str) -> tuple[int, int] | None:
-    return {"closure": _closure, "findings": _findings, "procedure": _procedure, "instructions": _instructions, "signature": _signature, "indication": _indication}.get(name, lambda _: None)(desk)
+def _shown(desk: Desk, part: _Headed) -> str:
+    """Return the element a heading shows, which its words or what stands behind it may change."""
+    page, heading, kind = desk.page, part.heading, part.section.kind
+    words = page.words[heading.i : heading.j]
+    behind = page.words[part.i : part.i + 4]
+    if kind == "narrative" and set(words) & {"findings", "found"}:
+        return "findings"
+    if heading.value == "procedure" and _only_a_date(page, part):
+        return "date"
+    is_person = bool(set(behind) & element_list("people"))
+    if heading.value == "procedure" and is_person and set(words) <= {"op", "operation", "done"}:
+        return "surgeon"
+    if heading.value == "anaesthetist" and _names_drugs(desk, part):
+        return "anaesthesia"
+    if kind == "procedure" and heading.value == "instructions":
+        return "procedure"
+    return heading.value
 
 
-def _closure(desk: Desk) -> tuple[int, int] | None:
-    """'Skin was closed with 4-0 nylon', 'wounds closed'."""
-    for scene in reversed(desk.scenes):
-        for m in scene.of("role"):
-            if m.value == "skin" and desk.page.standing[m.i] in ("", "plan"):
-                words = set(scene.words(scene.sentence.i, scene.sentence.j))
-                sized = any(w.endswith("-0") for w in words) or scene.of("material")
-                if words & {"closed", "closure", "sutured", "sewn", "approximated", "closing", "shut", "stitched", "together"} or (sized and "skin" in words):
-                    return m.i, m.j
-    return None
+def _only_a_date(page: Page, part: _Headed) -> bool:
+    """Tell whether nothing but a date stands behind a heading: 'Operation: October 12, 2031'."""
+    found = next((d for d in page.dates if 0 <= d.i - part.i <= 1), None)
+    return found is not None and not any(w.isalnum() for w in page.words[found.j : part.j])
 
 
-def _findings(desk: Desk) -> tuple[int, int] | None:
-    """The first sentence of the body that says what was cut."""
-    for finding in sorted(desk.findings, key=lambda f: f.order):
-        if finding.group in ("repairs", "injuries") and finding.field == "extent" and not finding.header:
-            return finding.spans[0]
-    for finding in sorted(desk.findings, key=lambda f: f.order):
-        if finding.group in ("repairs", "injuries", "pulleys") and finding.field in ("extent", "finding", "ends") and not finding.header:
-            return finding.spans[0]
-    return None
+def _names_drugs(desk: Desk, part: _Headed) -> bool:
+    """Tell whether an anaesthetic and nobody who gave it stands behind the heading: 'ANAES   regional: ...'."""
+    given = any(part.i <= m.i < part.j for s in desk.scenes for m in s.of("anaesthesia"))
+    return given and not set(desk.page.words[part.i : part.j]) & element_list("people")
 
 
-def _procedure(desk: Desk) -> tuple[int, int] | None:
-    """A title line without a heading: the first treatment named before the body, else the first one at all."""
-    repaired = [f for f in sorted(desk.findings, key=lambda f: f.order) if f.field == "treatment" and f.group in ("repairs", "injuries")]
-    return repaired[0].spans[0] if repaired else None
+# --- evidence
 
 
-def _instructions(desk: Desk) -> tuple[int, int] | None:
-    """An order without a heading: therapy, splint time, stitches out, review."""
-    page = desk.page
-    tail = int(len(page.words) * 0.6)
+def _evidence(desk: Desk, part: _Headed, name: str) -> list[Span]:
+    """Return the words that show an element: its heading, with the value where the heading alone says little."""
+    page, heading = desk.page, part.heading
+    own = (heading.i, heading.j)
+    if name == "closure":
+        return [own, *(_stitched(desk, part) or shown_by_text(desk, "closure"))]
+    if name == "indication":
+        return [own, *([] if _is_plain(page, part, name) else symptom(desk, ("indication",)))]
+    phrase = " ".join(page.words[heading.i : heading.j])
+    if part.section.kind in ONE_LINE or phrase in element_list("vague"):
+        end = _value_end(page, part)
+        return [(heading.i, end), *shown_by_words(desk, name, end, part.j)]
+    return [own]
+
+
+def _value_end(page: Page, part: _Headed) -> int:
+    """Return the word after the first clause behind a heading."""
+    k = part.heading.j
+    if k < part.j and page.words[k] == "/":  # 'Abx / Tq   co-amoxiclav': the label has a second half
+        k = next((m for m in range(k, part.j) if page.breaks[m] == Break.COLUMN or page.words[m] == ":"), k)
+    while k < part.j and (page.words[k] in _MARKS or page.words[k].startswith("..")):
+        k += 1
+    first = k
+    while k < part.j and k - first < _VALUE:
+        new = page.breaks[k] >= Break.LINE or (page.breaks[k] == Break.COLUMN and k > first)
+        if k > first and (page.words[k] in (".", ",", ";", "|", "?") or new):
+            break
+        k += 1
+    return max(k, part.heading.j)
+
+
+def _stitched(desk: Desk, part: _Headed) -> list[Span]:
+    """Return the words that tell how the skin was closed, under a heading of the closure."""
     for scene in desk.scenes:
-        if scene.sentence.i < tail:
+        if not part.i <= scene.sentence.i < part.j and not part.section.h <= scene.sentence.i < part.j:
             continue
-        words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        orders = words & {"therapist", "therapy", "clinic", "review", "elevate", "elevation", "splint", "stitches", "sutures", "told", "returns", "follow", "weeks", "home"}
-        if len(orders) >= 2 or (orders and words & {"will", "see", "back", "days", "told", "keep", "remove", "please"}):
-            return scene.sentence.i, min(scene.sentence.j, scene.sentence.i + 8)
-    return None
+        threads = [m for m in scene.of("material") if m.i >= part.i]
+        skins = [m for m in scene.of("role") if m.value == "skin" and m.i >= part.i]
+        skins.sort(key=lambda m: min((abs(m.i - t.i) for t in threads), default=0))
+        for m in skins or threads:
+            return [(m.i, m.j)]
+    return []
 
 
-_INITIALS = re.compile(r"\s*(?:[A-Z]\.\s?){2,3}(?:,.*|\s*/.*|\(.*)?\Z|\s*[A-Z]\.\s?[A-Z]\.?,? .{0,60}\Z")
-
-
-def _signature(desk: Desk) -> tuple[int, int] | None:
-    """Initials on the last line."""
-    page = desk.page
-    if not page.words:
-        return None
-    first = max((k for k in range(len(page.words)) if page.breaks[k] >= Break.LINE), default=0)
-    text = page.raw(first, len(page.words))
-    if len(text) < 80 and _INITIALS.match(text):
-        return first, len(page.words)
-    return None
-
-
-def _indication(desk: Desk) -> tuple[int, int] | None:
-    """A sentence that tells who the patient is and what happened."""
-    for scene in desk.scenes[: max(12, len(desk.scenes) // 2)]:
-        words = scene.words(scene.sentence.i, scene.sentence.j)
-        person = {"year", "yo", "patient", "boy", "girl", "man", "woman", "lady", "he", "she"} & set(words)
-        if person and any(m.kind == "mechanism" for m in scene.mentions) and scene.sentence.section not in ("diagnosis", "procedure"):
-            return scene.sentence.i, min(scene.sentence.j, scene.sentence.i + 14)
-    return None
+def _second_of_pair(page: Page, part: _Headed, name: str) -> list[tuple[str, Span]]:
+    """'Surgeon / assistant: consultant / core trainee', 'Abx / Tq   co-amoxiclav / 250 mmHg': the second of each."""
+    if part.section.kind not in ONE_LINE:
+        return []
+    label = page.words[part.section.h : part.i + 4]
+    if "/" not in label:
+        return []
+    at = part.section.h + label.index("/")
+    second = next((page.words[k] for k in range(at + 1, min(at + 3, len(page.words))) if page.words[k].isalpha()), "")
+    slashes = [k for k in range(max(part.i, at + 2), part.j) if page.words[k] == "/" and page.breaks[k] != Break.NONE]
+    if _SECONDS.get(second, name) == name or not slashes:
+        return []
+    k = slashes[0] + 1
+    end = next((m for m in range(k, part.j) if page.words[m] in ("/", ",", ".", ";")), part.j)
+    return [(_SECONDS[second], (k, min(end, k + _VALUE)))] if end > k else []

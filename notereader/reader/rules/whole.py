@@ -49,3 +49,8 @@ def _conditional(desk: Desk, scene: Scene, k: int) -> bool:
 def is_other_section(scene: Scene) -> bool:
     """Tell whether a sentence stands where no orders are given: the story, the diagnosis, the findings, the titles."""
     return scene.sentence.section in ("indication", "diagnosis", "findings", "previous", "procedure")
+
+
+def element_list(name: str) -> frozenset[str]:
+    """Return a list of words of the elements by its name in reading.toml."""
+    return word_list("elements", name)

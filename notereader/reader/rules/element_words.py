@@ -1,0 +1,148 @@
+"""Parts of a note shown by words in the text where no heading names them."""
+
+from collections.abc import Iterator
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention, Page
+from notereader.reader.rules.whole import Span, element_list, scene_at
+from notereader.reader.scene import Scene
+
+# Elements whose words are listed in care.toml.
+_BY_WORDS = frozenset(
+    [
+        *("consent", "tourniquet", "antibiotics", "blood_loss", "complications", "specimens", "implants", "dressing"),
+        *("surgeon", "assistant", "anaesthetist", "indication"),
+    ]
+)
+
+
+def shown_by_words(desk: Desk, name: str, i: int = 0, j: int = -1) -> list[Span]:
+    """Return the words between words i and j that show an element best, or nothing.
+
+    Words that say little ('exsanguinated', 'risks explained') give way to words that say more.
+    """
+    if name not in _BY_WORDS:
+        return []
+    end = j if j >= 0 else len(desk.page.words)
+    shown = [m for m in desk.page.elements if m.value == name and i <= m.i < end and _shows(desk, m, name)]
+    if not shown:
+        return []
+    best = min(shown, key=lambda m: (_says_little(desk, m, name), m.i))
+    if name == "dressing":
+        return [_with_neighbours(desk.page, best, shown)]
+    named = [m for m in shown if desk.page.words[m.j - 1].startswith("implant") and m is not best]
+    return [(m.i, m.j) for m in (best, *named[:1])]
+
+
+def _says_little(desk: Desk, m: Mention, name: str) -> int:
+    """Return how little words say of an element: 0 they name it, 1 they point to it, 2 they stand in the titles."""
+    weak = bool(set(desk.page.words[m.i : m.j]) & element_list("weak_words"))
+    titled = name == "implants" and scene_at(desk, m.i).header
+    return 2 * titled + weak
+
+
+def _with_neighbours(page: Page, m: Mention, shown: list[Mention]) -> Span:
+    """Return a list of dressings as one: 'Adaptic, fluff gauze and crepe'."""
+    i, j = m.i, m.j
+    for other in shown:
+        if 0 <= other.i - j <= 3 and all(w in (",", "and", "+", "&") or w.isalpha() for w in page.words[j : other.i]):
+            j = other.j
+    return i, j
+
+
+def _shows(desk: Desk, m: Mention, name: str) -> bool:
+    """Tell whether words show an element of this operation; an empty form line and an unticked box do not."""
+    page = desk.page
+    if page.standing[m.i] in ("history", "teaching", "conditional", "unticked") or _unticked(page, m.i):
+        return False
+    if any(h.i <= m.i < h.j and (h.value != name or _is_empty(page, h)) for h in page.headings):
+        return False
+    rule = _RULES.get(name)
+    return rule is None or rule(desk, scene_at(desk, m.i), m)
+
+
+def _is_empty(page: Page, heading: Mention) -> bool:
+    section = next((s for s in page.sections if s.h <= heading.i < s.j), None)
+    if section is None:
+        return False
+    words = [w for w in page.words[section.i : section.j] if any(c.isalnum() for c in w)]
+    return words in ([], ["a"])
+
+
+def _unticked(page: Page, k: int) -> bool:
+    """Tell whether an unticked box stands before word k."""
+    return k >= 2 and page.words[k - 1] in (")", "]") and page.words[k - 2] in ("(", "[")
+
+
+# --- one rule an element
+
+
+def _consent(desk: Desk, scene: Scene, m: Mention) -> bool:
+    return scene.sentence.section not in ("instructions", "signature")
+
+
+def _person(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """Tell whether a person of the team is named; 'no assistant' says so too."""
+    return desk.page.standing[m.i] not in ("story", "plan")
+
+
+def _implants(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """'Implants none' shows the part; an anchor considered or an old plate taken out does not."""
+    words = scene.words(m.i, m.j)
+    if words[-1].startswith("implant"):
+        return desk.page.standing[m.i] in ("", "plan")
+    gone = set(scene.words(scene.sentence.i, scene.sentence.j)) & {"removed", "removal", "out", "taken"}
+    return desk.page.standing[m.i] == "" and not scene.negated(m.i, m.j, 3) and not gone
+
+
+def _dressing(desk: Desk, scene: Scene, m: Mention) -> bool:
+    if scene.sentence.section in ("closure", "dressing"):
+        return True
+    return desk.page.standing[m.i] in ("", "plan") and scene.words(m.i, m.j) != ["wool"]
+
+
+def _complications(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """A list of risks and 'anaesthesia was induced without incident' say nothing of the operation."""
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if scene.sentence.section in ("indication", "consent") or desk.page.standing[m.i] in ("story", "plan"):
+        return False
+    return not words & {"induced", "induction", "extubated", "risks"}
+
+
+def _specimens(desk: Desk, scene: Scene, m: Mention) -> bool:
+    return desk.page.standing[m.i] not in ("story", "plan")
+
+
+def _antibiotics(desk: Desk, scene: Scene, m: Mention) -> bool:
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    return scene.sentence.section != "indication" or not words & {"allergic", "allergy"}
+
+
+def _indication(desk: Desk, scene: Scene, m: Mention) -> bool:
+    return desk.page.standing[m.i] in ("", "story") and scene.sentence.section != "diagnosis"
+
+
+_RULES = {
+    "consent": _consent,
+    "surgeon": _person,
+    "assistant": _person,
+    "anaesthetist": _person,
+    "implants": _implants,
+    "dressing": _dressing,
+    "complications": _complications,
+    "specimens": _specimens,
+    "antibiotics": _antibiotics,
+    "indication": _indication,
+}
+
+
+def near_words(scene: Scene, firsts: frozenset[str], seconds: frozenset[str], reach: int) -> Iterator[Span]:
+    """Yield the spans of a sentence in which a word of one list stands within `reach` words of one of another."""
+    words, i, j = scene.page.words, scene.sentence.i, scene.sentence.j
+    for k in range(i, j):
+        if words[k] not in firsts:
+            continue
+        for m in range(max(i, k - reach), min(j, k + reach + 1)):
+            if m != k and words[m] in seconds:
+                yield min(k, m), max(k, m) + 1
+                break
