@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
-from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
+from notereader.reader.rules.attach import WEAK, Attachment, Thing, is_denied, others
 from notereader.reader.rules.bones import bones
 from notereader.reader.rules.structures import Part, digits_of, named_sides, parts_of
 from notereader.reader.scene import Scene
@@ -24,13 +24,14 @@ _TREATMENTS = {
     "left": "left",
 }
 # Of several deeds in one sentence the first of these tells most: a graft is sewn in, a tied vessel was cut.
-_TELLS_MOST = ("conduit", "grafted", "ligated", "fixed", "repaired", "left")
+_TELLS_MOST = ("grafted", "conduit", "ligated", "fixed", "repaired", "left")
 _EXTENTS = ("contused", "partial", "complete", "intact")
 _FINE = frozenset(["7-0", "8-0", "9-0", "10-0", "11-0"])
 _SPOKEN = frozenset(["seven", "eight", "nine", "ten"])
 _BARE_LEFT = frozenset(["", ".", ",", ";", ")", "alone", "as", "it", "to", "unrepaired", "and", "be", "for"])
 _NO_EXTENT = frozenset(["through", "out", "off"])
 _CUT_WORDS = frozenset("through cut divided severed lacerated lac laceration transected width thickness across its".split())
+_HARM = frozenset("injury damage laceration division lesion cut injuries".split())
 _PRONOUNS = frozenset("it this both these they them that nothing i left gap defect ends".split())
 _LIGATABLE = frozenset(["digital artery", "radial artery", "ulnar artery"])
 _SIDED = frozenset(["digital nerve", "digital artery", "collateral ligament"])
@@ -83,6 +84,7 @@ def _said(scene: Scene) -> list[Mention]:
     shares = [(m.i, m.j) for m in scene.of("fraction")]
     shares += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
     found += [Mention("extent", "partial", i, j) for i, j in shares if scene.told(i) and _of_a_cut(scene, i, j)]
+    found += [Mention("unhurt", "intact", i, j) for i, j in _no_injury(scene)]
     return sorted(found, key=lambda m: m.i)
 
 
@@ -94,6 +96,16 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
             taken.update(range(m.i, m.j))
             kept.append(m)
     return kept
+
+
+def _no_injury(scene: Scene) -> list[tuple[int, int]]:
+    """Return 'no injury to', 'neither ... was injured'."""
+    words = scene.page.words
+    found = [(m.i, m.j) for m in scene.of("hurt") if "neither" in scene.words(scene.sentence.i, m.i) and is_denied(scene, m)]
+    for k in range(scene.sentence.i, scene.sentence.j - 2):
+        if words[k] in ("no", "without") and words[k + 1] in _HARM and words[k + 2] in ("to", "of", "in"):
+            found.append((k, k + 3))
+    return [(i, j) for i, j in found if scene.told(i)]
 
 
 def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
@@ -113,6 +125,8 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
             said[n].append(word)
     for n, group in enumerate(groups):
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
+        if not own and n == 0:
+            _as_before(desk, scene, group)
         high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
         extent = _extent(desk, scene, group, own)
         _treatment(desk, scene, group, own, extent, high)
@@ -135,6 +149,16 @@ def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Me
         return list(before)
     earlier = [m for m in scene.of("extent") if m.j <= group[0].i and scene.told(m.i)]
     return earlier[-1:] if {"so", "as"} & set(ahead) or alike else []
+
+
+def _as_before(desk: Desk, scene: Scene, group: list[Part]) -> None:
+    """'RDN intact. UDN likewise.': the extent told in the sentence before."""
+    after = set(scene.words(group[-1].j, min(group[-1].j + 2, scene.sentence.j)))
+    if scene.sentence.i != desk.last_parts_end or not {"likewise", "too", "ditto", "same", "also"} & after:
+        return
+    last = next((f for f in reversed(desk.findings) if f.group == "injuries" and f.field == "extent"), None)
+    if last is not None:
+        _put(desk, scene, group, "extent", str(last.value), group[0].i, group[-1].j + 1)
 
 
 # --- what they say
@@ -165,12 +189,14 @@ def _extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -
 
 
 def _extent_said(scene: Scene, m: Mention) -> str:
+    if m.kind == "unhurt":
+        return "intact"
     if m.kind not in ("extent", "nervestate") or m.value not in _EXTENTS:
         return ""
     word = " ".join(scene.words(m.i, m.j))
     if word in _NO_EXTENT:
         return ""
-    if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "no ", "un")):
+    if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
         neither = "neither" in scene.words(scene.sentence.i, m.i)
         return "intact" if neither and m.value in ("complete", "partial") else ""
     return m.value
@@ -206,7 +232,10 @@ def _deed(scene: Scene, structure: str, m: Mention) -> str:
         return ""
     if word in ("suture", "sutures") and not scene.header and scene.next_word(m.j) not in ("of", "to"):
         return ""
-    if scene.negated(m.i, m.j, 3) and not word.startswith(("not", "no ", "un", "nothing", "without")):
+    if word.startswith(("not", "no ", "un", "nothing", "without")):
+        return value
+    after = scene.words(m.j, min(m.j + 2, scene.sentence.j))
+    if is_denied(scene, m, 3) or after in (["was", "not"], ["were", "not"]) or after[:1] in (["omitted"], ["deferred"]):
         return "left" if value == "repaired" else ""
     return value
 
@@ -228,6 +257,8 @@ def _fine_suture(scene: Scene, group: list[Part], high: int) -> int | None:
 def _is_fine(scene: Scene, k: int) -> bool:
     words = scene.page.words
     if words[k] in _FINE:
+        return scene.told(k)
+    if words[k] in ("7", "8", "9", "10", "11") and words[k + 1 : k + 3] in (["-", "0"], ["/", "0"]):
         return scene.told(k)
     spoken = words[k] in _SPOKEN and words[k + 1 : k + 2] in (["-"], ["zero"], ["oh"], ["o"])
     return spoken and words[k + 2 : k + 3] in (["zero"], ["oh"], ["o"], ["nylon"], ["prolene"], ["ethilon"])

@@ -19,6 +19,7 @@ _AFTER_SIDE = frozenset(
     "fine uninjured untouched partially completely nicked lacerated : also likewise normal thrombosed torn not ones and".split()
 )
 _BEFORE_SIDE = frozenset(["the", ",", ";", ":", "(", "and", "/", "but", "while", "whereas", "with", "-", "|", "?", ".", "its"])
+_WITH = frozenset("and & + / with its the accompanying adjacent".split())
 _BESIDE = (["beside", "it"], ["next", "to"], ["with", "it"], ["alongside"], ["alongside", "it"])
 
 
@@ -135,24 +136,30 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
         return []
     if scene.word_before(m.i) == "other":
         return _other_side(desk, scene, m, structure, before)
+    if before and before[-1].structure in _PAIRED and all(w in _WITH for w in scene.words(before[-1].j, m.i)):
+        return [Part(m.i, m.j, structure, before[-1].sides)]
     beside = scene.words(m.j, m.j + 2) in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE
     if before and (beside or scene.word_before(m.i) in ("accompanying", "adjacent", "adjoining", "neighbouring")):
         return [Part(m.i, m.j, structure, before[-1].sides)]
+    own = [p for p in before if p.structure == structure and p.j <= m.i]
+    if own and len(own[-1].sides) == 1:
+        return [Part(m.i, m.j, structure, own[-1].sides)]
     return _known(desk, scene, m, word)
 
 
 def _unnamed_sides(scene: Scene, m: Mention) -> list[str]:
     """Return the sides that stand beside 'nerve' or 'artery': before it, or after it as 'on the radial side'."""
-    ahead = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 3 and _clear(scene, b.j, m.i)]
+    nouns = ("nerve", "nerves", "artery", "arteries")
+    ahead = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 3 and _clear(scene, b.j, m.i, nouns)]
     if ahead:
         return list(dict.fromkeys(ahead))
     after = [b for b in scene.of("border") if 0 <= b.i - m.j <= 6]
-    linked = [b.value for b in after if all(w in _SIDE_LEADS or w in ("nerve", "artery", "arteries") for w in scene.words(m.j, b.i))]
+    linked = [b.value for b in after if all(w in _SIDE_LEADS or w in nouns for w in scene.words(m.j, b.i))]
     return list(dict.fromkeys(linked))
 
 
-def _clear(scene: Scene, i: int, j: int) -> bool:
-    return all(w in _BETWEEN for w in scene.words(i, j))
+def _clear(scene: Scene, i: int, j: int, nouns: tuple[str, ...] = ()) -> bool:
+    return all(w in _BETWEEN or w in nouns for w in scene.words(i, j))
 
 
 def _both(scene: Scene, m: Mention, word: str) -> bool:
@@ -188,25 +195,30 @@ def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     used = _side_words(scene, found)
     made: list[Part] = []
     for b in scene.of("border"):
-        if b.i in used or not _stands_for(scene, b):
-            continue
-        before = [p for p in found if p.j <= b.i]
-        at = max((p.i for p in before), default=-1)
-        names = [p.structure for p in before if p.i == at]
-        tendon = any(g.tendons and at < g.i < b.i for g in scene.setting.groups)
-        if not before and scene.sentence.i == desk.last_parts_end:
-            names = [name for name, _, _ in desk.last_parts]
-        if not tendon:
-            made += [Part(b.i, b.j, n, (b.value,)) for n in dict.fromkeys(names) if n in _PAIRED]
+        if b.i not in used and _stands_for(scene, b):
+            made += [Part(b.i, b.j, n, (b.value,)) for n in _spoken_of(desk, scene, found, b) if n in _PAIRED]
     return made
+
+
+def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[str]:
+    """Return the structures a bare side stands for: those named last, all of them for 'on the ulnar side both'."""
+    before = [p for p in found if p.j <= b.i]
+    if not before:
+        last = desk.last_parts if scene.sentence.i == desk.last_parts_end else []
+        return list(dict.fromkeys(name for name, _, _ in last))
+    at = max(p.i for p in before)
+    if any(g.tendons and at < g.i < b.i for g in scene.setting.groups):
+        return []
+    all_of_them = scene.next_word(b.j) in ("both", "they", "all")
+    return list(dict.fromkeys(p.structure for p in before if all_of_them or p.i == at))
 
 
 def _stands_for(scene: Scene, b: Mention) -> bool:
     """Tell whether a side stands for the structure on it."""
     before = scene.word_before(b.i)
     after = scene.next_word(b.j)
-    if "side" in scene.words(b.i, b.j) or "aspect" in scene.words(b.i, b.j):
-        return False
+    if {"side", "aspect", "border"} & set(scene.words(b.i, b.j)):
+        return before in ("one", "that") or after in ("both", "they")
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
     return (before in _BEFORE_SIDE or b.i == scene.sentence.i) and (after in _AFTER_SIDE or said)
 
@@ -246,7 +258,8 @@ def _end(scene: Scene, m: Mention) -> int:
 def _told_apart(scene: Scene, j: int) -> bool:
     """Tell whether the sides after a structure are each told on its own: 'Nerves: radial intact, ulnar cut'."""
     first = _after(scene, j)[:1]
-    if not first:
+    several = scene.page.words[j - 1].endswith("s") or scene.next_word(j) in (":", "-", "?", "both")
+    if not first or not several:
         return False
     said = any(m.i == first[0].j for m in scene.of("extent", "deed", "nervestate", "mending"))
     return said or scene.next_word(first[0].j) in ("was", "is", "one", "had", "has", "being", ":")
