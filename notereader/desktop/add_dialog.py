@@ -4,11 +4,12 @@ from dataclasses import dataclass
 from typing import get_args
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from notereader.desktop.choice_box import ChoiceBox
 from notereader.desktop.editors import ValueEditor
 from notereader.desktop.finger import PULLEYS
+from notereader.desktop.labels import plain_label
 from notereader.desktop.rows import DIGITS
 from notereader.record import Address, Record, Value, ValueRefused
 from notereader.record.models import Border, Structure, Tendon
@@ -49,19 +50,16 @@ class AddDialog(QDialog):
         self._part, self._side = _box("Which"), _box("Side")
         self._field = _box("What the note says of it")
         self._editor: ValueEditor | None = None
-        self._trouble = QLabel()
-        self._trouble.setProperty("part", "trouble")
-        self._trouble.setWordWrap(True)
+        self._trouble = plain_label(part="trouble")
         self._form = QFormLayout()
         self._form.addRow("&What", self._sort)
         self._form.addRow("&Digit", self._digit)
         self._form.addRow("W&hich", self._part)
         self._form.addRow("&Side or slip", self._side)
         self._form.addRow("The note &tells of", self._field)
-        words = QLabel(
+        words = plain_label(
             f"Goes with the selected words “{selected}”." if selected else "No words are selected in the note."
         )
-        words.setWordWrap(True)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         buttons.accepted.connect(self._check)
         buttons.rejected.connect(self.reject)

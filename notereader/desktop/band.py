@@ -1,9 +1,9 @@
 """The band above note and facts: one sentence when something went wrong or changed elsewhere, and what can be done."""
 
-from PySide6.QtCore import Qt
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QWidget
 
+from notereader.desktop.labels import plain_label
 from notereader.desktop.session import Notice, Then
 
 
@@ -15,9 +15,7 @@ class Band(QFrame):
         self.setProperty("part", "band")
         self.setAccessibleName("Notice")
         self._waiting: list[Notice] = []
-        self._words = QLabel()
-        self._words.setWordWrap(True)
-        self._words.setTextFormat(Qt.TextFormat.PlainText)
+        self._words = plain_label()
         self._row = QHBoxLayout(self)
         self._row.addWidget(self._words, 1)
         self._buttons: list[QPushButton] = []

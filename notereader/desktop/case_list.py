@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QHBoxLayout,
     QHeaderView,
-    QLabel,
     QLineEdit,
     QTableView,
     QToolButton,
@@ -18,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from notereader.desktop.choice_box import ChoiceBox
+from notereader.desktop.labels import plain_label, plain_tip
 
 if TYPE_CHECKING:
     from notereader.casebook import CaseLine
@@ -65,8 +65,10 @@ class CasesModel(QAbstractTableModel):
         if not index.isValid():
             return None
         cells = _cells(self._lines[index.row()])
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+        if role == Qt.ItemDataRole.DisplayRole:
             return cells[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return plain_tip(cells[index.column()])
         if role == Qt.ItemDataRole.AccessibleTextRole:
             named = [f"{name}: {cell}" for name, cell in zip(_HEADINGS, cells, strict=True) if cell]
             return "; ".join(named) if index.column() == 0 else cells[index.column()]
@@ -108,8 +110,7 @@ class CaseList(QWidget):
             shortcut = QShortcut(QKeySequence(keys), self.table)
             shortcut.setContext(Qt.ShortcutContext.WidgetShortcut)
             shortcut.activated.connect(self._choose)
-        self._empty = QLabel()
-        self._empty.setProperty("part", "muted")
+        self._empty = plain_label(part="muted")
         top = QHBoxLayout()
         top.addWidget(self._search, 1)
         top.addWidget(self._state)

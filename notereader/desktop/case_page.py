@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QInputDialog, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QInputDialog, QVBoxLayout, QWidget
 
 from notereader.desktop import steps
 from notereader.desktop.add_dialog import AddDialog
@@ -14,6 +14,7 @@ from notereader.desktop.fact_pane import FactPane
 from notereader.desktop.facts_model import FactsModel
 from notereader.desktop.facts_view import FactsView
 from notereader.desktop.find_line import FindLine
+from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.mark_key import MarkKey
 from notereader.desktop.marks import Span, spans_of
@@ -38,9 +39,8 @@ class CasePage(QWidget):
         self.session = session
         self.title = title
         self.band = band
-        self.strip = QLabel()
+        self.strip = plain_label()
         self.strip.setAccessibleName("State of this case")
-        self.strip.setWordWrap(True)
         self.note = NoteView(look)
         self.finder = FindLine(self.note)
         self.model = FactsModel(self)

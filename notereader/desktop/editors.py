@@ -3,9 +3,10 @@
 import re
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QVBoxLayout, QWidget
 
 from notereader.desktop.choice_box import ChoiceBox
+from notereader.desktop.labels import plain_label
 from notereader.record import Interval, Value, ValueRefused, check_value, show_value
 from notereader.vocabulary import FieldSpec, sizes
 
@@ -25,9 +26,7 @@ class ValueEditor(QWidget):
         self._box: QComboBox | QLineEdit = _box_for(spec, value)
         self._box.setAccessibleName(spec.label)
         self._box.setAccessibleDescription(hint_of(spec))
-        hint = QLabel(hint_of(spec))
-        hint.setProperty("part", "muted")
-        hint.setWordWrap(True)
+        hint = plain_label(hint_of(spec), "muted")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self._box)

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFileDialog,
-    QLabel,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -20,6 +19,7 @@ from shiboken6 import isValid
 from notereader.desktop.export import how_settled, json_of
 from notereader.desktop.files import write_whole
 from notereader.desktop.flow_layout import FlowLayout
+from notereader.desktop.labels import plain_label
 from notereader.desktop.summary import save_summary
 from notereader.desktop.worker import Worker
 from notereader.record import Record
@@ -39,7 +39,7 @@ class ExportDialog(QDialog):
         self._record = record
         self._title = title
         self._worker = worker
-        self.state = _label(how_settled(record))
+        self.state = plain_label(how_settled(record))
         self.state.setAccessibleName("How far the record is confirmed")
         self.with_text = QCheckBox("With the &text of the note")
         self.with_text.setChecked(record.note.text is not None)
@@ -53,13 +53,13 @@ class ExportDialog(QDialog):
         row = FlowLayout()
         for button in (self.save, self.copy, self.summary):
             row.addWidget(button)
-        self.told = _label("")
+        self.told = plain_label("")
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
         buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
         layout.addWidget(self.state)
         layout.addWidget(self.with_text)
-        layout.addWidget(_label(PRIVACY))
+        layout.addWidget(plain_label(PRIVACY))
         layout.addLayout(row)
         layout.addWidget(self.told)
         layout.addWidget(buttons)
@@ -103,9 +103,3 @@ def file_name(title: str, ending: str) -> str:
 
 def _not_saved(fault: Exception) -> str:
     return f"It could not be saved: {fault}. Choose another folder or file and try again."
-
-
-def _label(words: str) -> QLabel:
-    label = QLabel(words)
-    label.setWordWrap(True)
-    return label

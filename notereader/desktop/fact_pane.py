@@ -4,11 +4,12 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
 from notereader.desktop.editors import ValueEditor
 from notereader.desktop.flow_layout import FlowLayout
 from notereader.desktop.keys import key_named, keys_in_words
+from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.rows import Row, Standing, capital
 from notereader.desktop.themes import larger
@@ -118,12 +119,12 @@ class ReadingSide(QWidget):
     def __init__(self, look: Look, parent: QWidget | None = None):
         super().__init__(parent)
         self._look = look
-        self._title = _label("muted")
-        self._value = _label()
-        self._quote = _label()
-        self._reasons = _label()
-        self._trouble = _label("trouble")
-        self._next = _label()
+        self._title = plain_label(part="muted")
+        self._value = plain_label()
+        self._quote = plain_label()
+        self._reasons = plain_label()
+        self._trouble = plain_label(part="trouble")
+        self._next = plain_label()
         self._rivals = QVBoxLayout()
         self._buttons = {name: self._button(name, words) for name, words in _BUTTONS}
         row = FlowLayout()
@@ -176,7 +177,7 @@ class ReadingSide(QWidget):
             line = QWidget()
             beside = QHBoxLayout(line)
             beside.setContentsMargins(0, 0, 0, 0)
-            beside.addWidget(_label(words=words), 1)
+            beside.addWidget(plain_label(words), 1)
             beside.addWidget(button)
             self._rivals.addWidget(line)
 
@@ -206,9 +207,9 @@ class EditingSide(QWidget):
         super().__init__(parent)
         self._editor: ValueEditor | None = None
         self._at_first = ""
-        self._title = _label("muted")
-        self._words = _label("muted")
-        self._trouble = _label("trouble")
+        self._title = plain_label(part="muted")
+        self._words = plain_label(part="muted")
+        self._trouble = plain_label(part="trouble")
         self._place = QVBoxLayout()
         enter = QPushButton("Enter it  Return")
         enter.setAccessibleName("Enter this value")
@@ -270,14 +271,6 @@ class EditingSide(QWidget):
         except ValueRefused as refusal:
             self.say(str(refusal))
             self._editor.setFocus()
-
-
-def _label(part: str = "", words: str = "") -> QLabel:
-    label = QLabel(words)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    label.setWordWrap(True)
-    label.setProperty("part", part)
-    return label
 
 
 def _quote(row: Row) -> str:

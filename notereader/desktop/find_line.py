@@ -2,8 +2,9 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
 
+from notereader.desktop.labels import plain_label
 from notereader.desktop.note_view import NoteView
 
 
@@ -16,8 +17,7 @@ class FindLine(QWidget):
         self._words = QLineEdit()
         self._words.setPlaceholderText("Find in the note")
         self._words.setAccessibleName("Find in the note")
-        self._told = QLabel()
-        self._told.setProperty("part", "trouble")
+        self._told = plain_label(part="trouble")
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 2, 0, 2)
         layout.addWidget(self._words, 1)

@@ -7,6 +7,7 @@ from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from notereader.desktop.differences import said
+from notereader.desktop.labels import plain_tip
 from notereader.record import Fact
 
 if TYPE_CHECKING:
@@ -68,5 +69,5 @@ def _content(line: "HistoryLine", content: object) -> str:
 def _item(words: str) -> QStandardItem:
     item = QStandardItem(words)
     item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable)
-    item.setToolTip(words)
+    item.setToolTip(plain_tip(words))
     return item

@@ -109,6 +109,8 @@ class MainWindow(QMainWindow):
         """Let everything ordered be written, then let go of the casebook."""
         self.casebook_worker.run(self._shelf.close, lambda _: None, lambda _: None)
         self.casebook_worker.finish()
+        # Not waited for: a note that is still being read waits in its file.
+        self.reading_worker.finish(0)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802
         """Take files and text."""

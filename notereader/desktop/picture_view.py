@@ -8,7 +8,6 @@ from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import (
     QButtonGroup,
     QFileDialog,
-    QLabel,
     QPushButton,
     QScrollArea,
     QSizePolicy,
@@ -20,6 +19,7 @@ from notereader.desktop.files import write_whole
 from notereader.desktop.finger import Drawing, digits_to_draw, drawing_of
 from notereader.desktop.finger_painter import WIDTH, draw_picture, height_of
 from notereader.desktop.flow_layout import FlowLayout
+from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.themes import LIGHT
 from notereader.record import Address, Record
@@ -45,17 +45,14 @@ class PictureView(QWidget):
         self._digit: str | None = None
         self._drawn: tuple[str | None, ...] | None = None
         self._canvas = Canvas(look, self)
-        self._words = QLabel()
-        self._words.setWordWrap(True)
+        self._words = plain_label()
         self._words.setAccessibleName("The picture in words")
         self._words.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByKeyboard | Qt.TextInteractionFlag.TextSelectableByMouse
         )
         self._buttons = FlowLayout()
         self._group = QButtonGroup(self)
-        caution = QLabel(CAUTION)
-        caution.setWordWrap(True)
-        caution.setProperty("part", "muted")
+        caution = plain_label(CAUTION, "muted")
         save = QPushButton("Save picture …")
         save.setAccessibleName("Save the picture as SVG or PNG")
         save.clicked.connect(self.ask_and_save)

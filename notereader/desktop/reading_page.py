@@ -2,8 +2,9 @@
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QProgressBar, QPushButton, QSplitter, QVBoxLayout, QWidget
 
+from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.note_view import NoteView
 
@@ -16,8 +17,7 @@ class ReadingPage(QWidget):
     def __init__(self, look: Look, parent: QWidget | None = None):
         super().__init__(parent)
         self._note = NoteView(look)
-        self._stage = QLabel()
-        self._stage.setWordWrap(True)
+        self._stage = plain_label()
         self._stage.setAccessibleName("What is being done")
         bar = QProgressBar()
         bar.setRange(0, 0)

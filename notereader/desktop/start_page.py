@@ -2,12 +2,13 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QMimeData, Qt, Signal
+from PySide6.QtCore import QMimeData, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QLabel, QMenu, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
 
 from notereader.desktop.case_list import CaseList
 from notereader.desktop.flow_layout import FlowLayout
+from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.themes import larger
 from notereader.vocabulary import samples_folder
@@ -25,16 +26,10 @@ class StartPage(QWidget):
     def __init__(self, look: Look, parent: QWidget | None = None):
         super().__init__(parent)
         self._look = look
-        self._title = QLabel("What holds this tendon?")
-        self._sentence = QLabel(SENTENCE)
-        self._sentence.setWordWrap(True)
-        promise = QLabel(PROMISE)
-        promise.setWordWrap(True)
-        promise.setProperty("part", "muted")
-        self.trouble = QLabel()
-        self.trouble.setWordWrap(True)
-        self.trouble.setTextFormat(Qt.TextFormat.PlainText)
-        self.trouble.setProperty("part", "trouble")
+        self._title = plain_label("What holds this tendon?")
+        self._sentence = plain_label(SENTENCE)
+        promise = plain_label(PROMISE, "muted")
+        self.trouble = plain_label(part="trouble")
         self.trouble.hide()
         self.paste = self._button("Paste the note  Ctrl+V", "paste")
         self.open = self._button("Open a file …  Ctrl+O", "open")

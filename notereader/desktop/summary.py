@@ -8,7 +8,7 @@ from PySide6.QtGui import QFont, QPageLayout, QPageSize, QPdfWriter, QTextDocume
 from notereader.desktop.files import write_whole
 from notereader.desktop.finger import digits_to_draw, drawing_of
 from notereader.desktop.finger_painter import WIDTH, height_of
-from notereader.desktop.picture_view import image_of
+from notereader.desktop.picture_view import CAUTION, image_of
 from notereader.record import Record
 
 _PICTURE_WIDTH = 250
@@ -39,21 +39,22 @@ def summary_pdf(record: Record) -> bytes:
     document = QTextDocument()
     document.setDefaultFont(QFont("sans-serif", 9))
     pictures = _add_pictures(document, record)
-    # Before the first heading: who confirmed it stands above the pictures, the cautions follow at once.
-    document.setHtml(summary_html(record).replace("<h2>", f"{pictures}<h2>", 1))
+    document.setHtml(summary_html(record).replace("</body>", f"{pictures}</body>"))
     document.print_(writer)
     buffer.close()
     return bytes(data.data())
 
 
 def _add_pictures(document: QTextDocument, record: Record) -> str:
-    """Give the document its pictures and return the table that shows them."""
-    cells = []
+    """Give the document its pictures and return the page that shows them."""
+    pictures = []
     for number, digit in enumerate(digits_to_draw(record)):
         drawing = drawing_of(record, digit)
         name = f"picture-{number}"
         document.addResource(QTextDocument.ResourceType.ImageResource, QUrl(name), image_of(drawing, 2))
         height = round(_PICTURE_WIDTH * height_of(drawing) / WIDTH)
-        cells.append(f'<td><img src="{name}" width="{_PICTURE_WIDTH}" height="{height}"></td>')
-    rows = [cells[start : start + _PICTURES_A_ROW] for start in range(0, len(cells), _PICTURES_A_ROW)]
-    return "<table>" + "".join(f"<tr>{''.join(row)}</tr>" for row in rows) + "</table>" if cells else ""
+        pictures.append(f'<img src="{name}" width="{_PICTURE_WIDTH}" height="{height}">')
+    rows = [pictures[start : start + _PICTURES_A_ROW] for start in range(0, len(pictures), _PICTURES_A_ROW)]
+    # A line for each row: the cells of a table Qt would tear apart where a page ends.
+    lines = "".join(f"<p>{' '.join(row)}</p>" for row in rows)
+    return f'<h2 style="page-break-before: always">Drawn</h2><p>{CAUTION}</p>{lines}' if pictures else ""

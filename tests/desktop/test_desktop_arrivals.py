@@ -7,8 +7,9 @@ from pathlib import Path
 import pytest
 from conftest import proposed
 from desktop_samples import sample_record, sample_text
-from PySide6.QtCore import QMimeData, QUrl
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QMimeData, QPoint, Qt, QUrl
+from PySide6.QtGui import QDropEvent
+from PySide6.QtWidgets import QApplication, QLabel
 
 from notereader.casebook import Casebook
 from notereader.desktop import arrivals
@@ -50,19 +51,13 @@ def test_the_note_is_shown_and_put_by_while_it_is_read(qtbot, window, held, tmp_
 def test_reading_can_be_stopped_and_the_note_is_still_there(qtbot, window, held):
     window.arrivals.read_text(TEXT)
     qtbot.waitUntil(lambda: "Reading the note" in window.reading_page._stage.text())
-    qtbot.mouseClick(window.reading_page._cancel, arrivals_button())
+    qtbot.mouseClick(window.reading_page._cancel, Qt.MouseButton.LeftButton)
     assert window.pages.currentWidget() is window.start
     assert "still there" in window.band.words
     held.set()
     with qtbot.waitSignal(window.case_shown):
         window.band.take(0)
     assert window.page.session.record.note.text == TEXT
-
-
-def arrivals_button():
-    from PySide6.QtCore import Qt
-
-    return Qt.MouseButton.LeftButton
 
 
 def test_a_stopped_note_can_be_entered_by_hand(qtbot, window, held):
@@ -152,9 +147,6 @@ def test_a_copied_file_is_opened(qtbot, window, tmp_path):
 
 
 def test_a_dropped_file_and_dropped_text_are_read(qtbot, window, tmp_path):
-    from PySide6.QtCore import QPoint, Qt
-    from PySide6.QtGui import QDropEvent
-
     path = tmp_path / "dropped.txt"
     path.write_text(TEXT, encoding="utf-8")
     for fill in (lambda data: data.setUrls([QUrl.fromLocalFile(str(path))]), lambda data: data.setText(TEXT)):
@@ -220,8 +212,6 @@ def test_cases_are_listed_searched_and_opened_again(qtbot, open_sample):
     qtbot.waitUntil(lambda: cases.table.model().rowCount() == 1)
     cases.table.setFocus()
     with qtbot.waitSignal(window.case_shown):
-        from PySide6.QtCore import Qt
-
         qtbot.keyClick(cases.table, Qt.Key.Key_Return)
     statuses = [fact.status for _, fact in window.page.session.record.walk()]
     assert statuses.count("confirmed") == 1
@@ -236,3 +226,18 @@ def test_warnings_of_the_intake_are_said_with_the_case(qtbot, make_window, monke
         window.arrivals.open_path(wrong)
     assert "pdf" in window.band.words.lower()
     assert any("pdf" in remark.text.lower() for remark in window.page.session.record.remarks)
+
+
+def test_words_of_notes_and_files_are_never_taken_for_markup(qtbot, window, tmp_path):
+    path = tmp_path / "<b>bold<b>.txt"
+    path.write_text("<h1>FDP</h1> repaired & <img src='x'>, right ring finger.", encoding="utf-8")
+    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+        window.arrivals.open_path(path)
+    page = window.page
+    assert page.note.toPlainText().startswith("<h1>FDP</h1>")
+    assert page.strip.textFormat() == Qt.TextFormat.PlainText
+    assert all(label.textFormat() == Qt.TextFormat.PlainText for label in window.findChildren(QLabel))
+    window.run("new")
+    qtbot.waitUntil(lambda: window.start.cases.table.model().rowCount() == 1)
+    tip = window.start.cases.table.model().index(0, 0).data(Qt.ItemDataRole.ToolTipRole)
+    assert "&lt;b&gt;bold" in tip
