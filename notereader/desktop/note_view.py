@@ -1,5 +1,7 @@
 """The note as text: read-only, comfortable to read, with the words of the facts marked."""
 
+import re
+
 from PySide6.QtCore import QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
@@ -11,6 +13,7 @@ from PySide6.QtGui import (
     QTextBlockFormat,
     QTextCursor,
     QTextDocument,
+    QTextOption,
 )
 from PySide6.QtWidgets import QTextEdit, QWidget
 
@@ -22,6 +25,7 @@ from notereader.record import Record
 
 # Letters a line at most: in longer lines the eye loses its way back. Common practice.
 LINE_LETTERS = 76
+_ENDLESS_WORD = re.compile(r"\S{2000}")
 _LINE_HEIGHT_PERCENT = 132.0
 _MARGIN = 22
 # Later ones are drawn over earlier ones: words that serve several facts look settled only when all of them are.
@@ -70,6 +74,10 @@ class NoteView(QTextEdit):
         self._marks, self._in_hand, self._made = [], [], {}
         self.document().setDocumentMargin(_MARGIN)
         self.document().setUndoRedoEnabled(False)
+        # Qt takes minutes to break a run of letters this long at words; nobody reads such a thing, but it may be pasted.
+        wrap = QTextOption.WrapMode
+        unreadable = _ENDLESS_WORD.search(text) is not None
+        self.setWordWrapMode(wrap.WrapAnywhere if unreadable else wrap.WrapAtWordBoundaryOrAnywhere)
         self._fit_lines()
         self.clear()
         spaced = QTextBlockFormat()

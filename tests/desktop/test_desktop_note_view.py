@@ -2,6 +2,7 @@
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QTextOption
 
 from notereader.desktop.marks import marks_of, spans_of
 from notereader.desktop.note_view import LINE_LETTERS, NoteView
@@ -140,3 +141,11 @@ def test_find(note):
     assert TEXT[slice(*note.selected_span())] == "4-0"
     assert note.find_words("ring"), "from the top again"
     assert not note.find_words("nerve")
+
+
+def test_an_endless_word_does_not_stop_the_window(note):
+    """Broken at words, 60,000 letters take Qt over a second and four times as many sixteen; here the mode is checked."""
+    note.show_note("x" * 60_000)
+    assert note.wordWrapMode() == QTextOption.WrapMode.WrapAnywhere
+    note.show_note(TEXT)
+    assert note.wordWrapMode() == QTextOption.WrapMode.WrapAtWordBoundaryOrAnywhere
