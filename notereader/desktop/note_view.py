@@ -74,7 +74,7 @@ class NoteView(QTextEdit):
         self._marks, self._in_hand, self._made = [], [], {}
         self.document().setDocumentMargin(_MARGIN)
         self.document().setUndoRedoEnabled(False)
-        # Qt takes minutes to break a run of letters this long at words; nobody reads such a thing, but it may be pasted.
+        # Qt takes minutes to break a run of letters this long at words. Nobody reads that, but it may be pasted.
         wrap = QTextOption.WrapMode
         unreadable = _ENDLESS_WORD.search(text) is not None
         self.setWordWrapMode(wrap.WrapAnywhere if unreadable else wrap.WrapAtWordBoundaryOrAnywhere)

@@ -144,7 +144,7 @@ def test_find(note):
 
 
 def test_an_endless_word_does_not_stop_the_window(note):
-    """Broken at words, 60,000 letters take Qt over a second and four times as many sixteen; here the mode is checked."""
+    """Broken at words, 60,000 letters take Qt over a second, four times as many sixteen; the mode is checked."""
     note.show_note("x" * 60_000)
     assert note.wordWrapMode() == QTextOption.WrapMode.WrapAnywhere
     note.show_note(TEXT)
