@@ -18,7 +18,7 @@ _LINK = frozenset(
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
     "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
     "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
-    "viewed looked at displayed need needed require required necessary continuity a an".split()
+    "viewed looked at displayed need needed require required necessary continuity a an fact indeed however though unfortunately luckily fortunately".split()
 )
 _EMPTY = frozenset(["unticked", "unfilled"])
 _SEEN = frozenset(
@@ -212,6 +212,8 @@ class Attachment:
         cut = max((k for k, w in enumerate(between) if w in _BREAKS), default=-1)
         stretch = between[cut + 1 :]
         if any(w in self.part_words or w in ("pulley", "rest", "whole", "what") for w in stretch):
+            return False
+        if stretch[:2] == ["that", "of"]:
             return False
         strange = [w for w in stretch if w not in _LINK and not w.endswith("ly")]
         return bool(strange) and (stretch[0] in _DETERMINED or len(stretch) <= 3)

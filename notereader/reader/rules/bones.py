@@ -10,7 +10,13 @@ _METAL = frozenset("k-wire k-wires wire wires plate plates screw screws k pin pi
 _VAGUE = frozenset(
     ["fixed", "was fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired"]
 )
-_BEFORE_BONE = {"little": "small", "long": "middle", "middle": "middle", "ring": "ring", "index": "index", "small": "small"}
+_BEFORE_BONE = {
+    **dict.fromkeys(("thumb", "first", "1st"), "thumb"),
+    **dict.fromkeys(("index", "second", "2nd"), "index"),
+    **dict.fromkeys(("middle", "long", "third", "3rd"), "middle"),
+    **dict.fromkeys(("ring", "fourth", "4th"), "ring"),
+    **dict.fromkeys(("small", "little", "fifth", "5th"), "small"),
+}
 
 
 def bones(desk: Desk, scene: Scene) -> None:
@@ -45,6 +51,6 @@ def _of_a_bone(scene: Scene, fixed: list[Mention], named: list[Mention], broken:
 
 
 def _digits(scene: Scene, m: Mention) -> tuple[str | None, ...]:
-    """Return the digit of a bone: 'the middle proximal phalanx' names it itself."""
+    """Return the digit of a bone: 'the middle proximal phalanx' and 'the fifth metacarpal' name it themselves."""
     own = _BEFORE_BONE.get(scene.word_before(m.i))
     return (own,) if own else digits_at(scene, None, m.i)

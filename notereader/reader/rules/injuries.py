@@ -29,6 +29,8 @@ _EXTENTS = ("contused", "partial", "complete", "intact")
 _FINE = frozenset(["7-0", "8-0", "9-0", "10-0", "11-0"])
 _SPOKEN = frozenset(["seven", "eight", "nine", "ten"])
 _BARE_LEFT = frozenset(["", ".", ",", ";", ")", "alone", "as", "it", "to", "unrepaired", "and", "be", "for"])
+# 'all divided', 'both repaired' are one phrase of quantity; what they tell is in their last word.
+_ALL_TOLD = {"divided": ("extent", "complete"), "repaired": ("deed", "repaired"), "sutured": ("deed", "repaired")}
 _NO_EXTENT = frozenset(["through", "out", "off"])
 _CUT_WORDS = frozenset("through cut divided severed lacerated lac laceration transected width thickness across its".split())
 _HARM = frozenset("injury damage laceration division lesion cut injuries".split())
@@ -85,6 +87,11 @@ def _said(scene: Scene) -> list[Mention]:
     shares += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
     found += [Mention("extent", "partial", i, j) for i, j in shares if scene.told(i) and _of_a_cut(scene, i, j)]
     found += [Mention("unhurt", "intact", i, j) for i, j in _no_injury(scene)]
+    found += [
+        Mention(*_ALL_TOLD[scene.page.words[m.j - 1]], m.j - 1, m.j)
+        for m in scene.of("quantifier")
+        if m.j - m.i > 1 and scene.page.words[m.j - 1] in _ALL_TOLD and scene.told(m.i)
+    ]
     return sorted(found, key=lambda m: m.i)
 
 

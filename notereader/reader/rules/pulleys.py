@@ -102,9 +102,11 @@ def pulleys(desk: Desk, scene: Scene) -> None:
     _attach(scene, groups, places, words)
     _same_again(scene, groups)
     for group in groups:
-        action = _strongest(scene, group.actions)
-        if action is not None:
-            _lay(desk, scene, group, action)
+        by_digit = _told_by_digit(scene, group)
+        for digits, actions in by_digit.items():
+            action = _strongest(scene, actions)
+            if action is not None:
+                _lay(desk, scene, group, action, digits)
     if not groups and not places:
         _pronoun(desk, scene, words)
     else:
@@ -459,13 +461,26 @@ def _whole_or_part(scene: Scene, m: Mention) -> str:
 # --- how much
 
 
-def _lay(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
+def _told_by_digit(scene: Scene, group: _Group) -> dict[tuple[str, ...], list[Mention]]:
+    """Return the words for a group of pulleys by digit: 'A4 was vented in the ring finger and excised in the index'."""
+    fingers = [g for g in scene.setting.groups if g.digits and not g.tendons and g.j > group.i]
+    found: dict[tuple[str, ...], list[Mention]] = {}
+    for m in group.actions:
+        after = [g for g in fingers if 0 <= g.i - m.j <= 3]
+        before = [g for g in fingers if 0 <= m.i - g.j <= 5]
+        if after or before:
+            found.setdefault((after[:1] or before[-1:])[0].digits, []).append(m)
+    told = sum(len(actions) for actions in found.values())
+    return found if len(found) > 1 and told == len(group.actions) else {(): group.actions}
+
+
+def _lay(desk: Desk, scene: Scene, group: _Group, action: Mention, fingers: tuple[str, ...] = ()) -> None:
     """Lay down what became of a group of pulleys."""
     value = _state(scene, action)
     tunnel = scene.words(group.mentions[0].i, group.j) == ["carpal", "tunnel"]
     if value is None or (tunnel and value not in ("vented", "released")):
         return
-    low, high = _reach(scene, group, action)
+    low, high = _reach(scene, group, action, bool(fingers))
     if value == "intact" and _only_part(scene, group, action, low):
         return
     if tunnel or value == "vented" and _in_full(scene, low, high):
@@ -482,7 +497,7 @@ def _lay(desk: Desk, scene: Scene, group: _Group, action: Mention) -> None:
     i, j = min(group.i, action.i), max(group.j, action.j)
     span = (i, j) if j - i <= 24 else (action.i, action.j)
     for name in group.values:
-        for digit in _digits(desk, scene, group.mentions[0], name):
+        for digit in fingers or _digits(desk, scene, group.mentions[0], name):
             _put(desk, scene, digit, name, value, share if value in ("vented", "trimmed") else {}, span)
 
 
@@ -503,11 +518,14 @@ def _put(
             desk.add(scene, "pulleys", entry, f.field, f.value, [span, *f.spans], rule)
 
 
-def _reach(scene: Scene, group: _Group, action: Mention) -> tuple[int, int]:
+def _reach(scene: Scene, group: _Group, action: Mention, apart: bool = False) -> tuple[int, int]:
     """Return the words around pulleys and action in which a share of them may be told."""
     words = scene.page.words
     i, j = min(group.i, action.i), max(group.j, action.j)
     earlier = [m.j for m in scene.of("opened") if group.j <= m.i and m.j <= action.i]
+    if earlier and apart:
+        joints = [k for k in range(earlier[-1], action.i) if words[k] in ("and", ",", ";", "but", "while")]
+        return max([earlier[-1], *joints]), _reach_end(scene, group, j)
     if earlier and _share(scene, earlier[-1], action.j):
         return earlier[-1], _reach_end(scene, group, j)
     low = i
