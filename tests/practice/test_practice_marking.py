@@ -11,7 +11,6 @@ from practice_making import (
     at,
     changed,
     evidence,
-    fact,
     handed_in,
     interval,
     key_record,
@@ -379,4 +378,3 @@ def test_a_proposed_record_is_no_key():
     record.note.text = None
     with pytest.raises(PracticeFault, match="without its note"):
         case_of(record, "made")
-    assert fact(4, "four-strand").live
