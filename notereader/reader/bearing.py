@@ -235,6 +235,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         if after in ("the", "me", "us", "him", "her", "up", "my", "our", "unit", "ward", "if", "registrar", "bleep", "hand") and page.raw(mention.i, mention.j)[0] == "r":
             return before not in ("left", "right", "l", "r", "the", "of", "and")
         return after in ("ligament", "ligaments", "pulley", "block", "forceps", "sutures", "of", "suture", "avulsion") and before not in ("index", "middle", "l", "r")
+    if page.raw(mention.i, mention.j).lower() == "small fingers":
+        return before not in ("both", "the", "and", "&", "+", "left", "right")
     if mention.j - mention.i == 1 and word == "index":
         return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
     return mention.j - mention.i == 1 and word == "fifth" and (before == "a" or after in ("of", "week", "day", "postoperative"))
@@ -274,8 +276,11 @@ def _labels(page: Page, mention: Mention) -> bool:
     """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ":"
-    at_start = page.breaks[mention.i] >= Break.LINE or (mention.i and page.words[mention.i - 1] in (".", "-", "*", "|", ">"))
+    opened = (".", "-", "*", "|", ">", ";", "(") if after != ":" else (".", "-", "*", "|", ">", ";", "(", ":", ",")
+    at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i and page.words[mention.i - 1] in opened)
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
+    if word == "mid":
+        return at_start and after == ":"
     if word in ("long", "middle", "little", "small"):
         if at_start and (after in (":", "-", "|", ".", "=", ">", ",") or ends):
             return True
@@ -366,6 +371,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     before = page.words[max(sentence.i, group.i - 3) : group.i]
     if before[-1:] == ["the"] or before[-1:] == ["in"] or before[-1:] == ["for"] or before[-1:] == ["on"] or before[-1:] == ["with"]:
         before = before[:-1]
+    if before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"]) and not group.tendons:
+        group.reference = True
     if before[-1:] and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest") and not group.tendons:
         group.reference = True
     if before[-1:] and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than") and before[-2:-1] != ["such"]:

@@ -19,6 +19,7 @@ _SECTIONS = {
     "consent": "story",
     "teaching": "teaching",
     "instructions": "plan",
+    "label": "unfilled",
 }
 _BACK_REFERENCE = frozenset("that it this they he she their his her those these".split())
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")

@@ -150,7 +150,8 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         own = own or [0]
         prefix = [line.cells[n] for n in own]
         page.rows.append(Row(_number(page, title, line, places), line.i, line.j))
-        sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], "narrative", block, []))
+        kind = "narrative" if _names(page, prefix) else "label"
+        sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
         for n, cell in enumerate(line.cells):
             column = places[n]
             if n in own or column is None or _empty(page, cell):
@@ -166,6 +167,12 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         if s.i < last < s.j:
             kept.append(Sentence(last, s.j, s.section, s.block, s.label))
     page.sentences = sorted([*kept, *sentences], key=lambda s: s.i)
+
+
+def _names(page: Page, labels: list[Span]) -> bool:
+    """Tell whether a row's labels name a digit or structure to turn to; 'lock size' or 'bulky' alone states nothing."""
+    kinds = ("digit", "digit?", "tendon", "pulley", "structure", "sided")
+    return any(m.kind in kinds and i <= m.i < j for i, j in labels for m in page.mentions)
 
 
 def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list[Span]) -> Sentence:

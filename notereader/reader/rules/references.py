@@ -27,7 +27,7 @@ def references(desk: Desk, scene: Scene) -> None:
 def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     """Return the words of a reference, the group compared with, and which part of the suture is meant."""
     words = scene.page.words
-    compared = next((g for g in scene.setting.groups if g.reference), None)
+    compared = next((g for g in scene.setting.groups if g.reference and {"like", "as"} & set(words[max(g.i - 3, scene.sentence.i) : g.i])), None)
     if compared is not None:
         part = {"peripheral": "peripheral", "core": "core"}.get(scene.sentence.section, "all")
         return max(compared.i - 1, scene.sentence.i), compared.j, compared, _part_told(scene, compared.i) or part

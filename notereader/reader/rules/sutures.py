@@ -245,8 +245,8 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
         if pool:
             group = _fuller(pool[0], before if pool[0] in before else after, named)
             found = _of_group(desk, scene, group)
-            if found:
-                return found, []
+            if found or group.digits:
+                return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
 
 
