@@ -43,14 +43,26 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
     found = [piece for heading in page.headings for piece in _on_one_line(page, _bare(page, heading))]
     kept: list[Mention] = []
     columns: set[int] = set()  # lines that begin with a heading in a column of its own
+    labels = _lines_of_labels(page, found, by_word)
     for heading in found:
         line = by_word[heading.i]
         value = bool(kept) and _is_value_of(page, kept[-1], heading)
-        if _believed(page, heading, line, starts, line.i in columns and not value):
+        flat = line.i in labels and heading.j < line.j and page.words[heading.j] == ":"
+        if flat or _believed(page, heading, line, starts, line.i in columns and not value):
             kept.append(heading)
             if heading.i in starts and _in_column(page, heading.j, line):
                 columns.add(line.i)
     return kept
+
+
+def _lines_of_labels(page: Page, found: list[Mention], by_word: dict[int, Line]) -> set[int]:
+    """Return the first words of lines that hold many labels, for a whole note may stand on one line."""
+    counts: dict[int, int] = {}
+    for heading in found:
+        if heading.j < len(page.words) and page.words[heading.j] == ":":
+            first = by_word[heading.i].i
+            counts[first] = counts.get(first, 0) + 1
+    return {first for first, count in counts.items() if count >= 4}
 
 
 def _is_value_of(page: Page, label: Mention, heading: Mention) -> bool:
@@ -202,7 +214,7 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     """'COMPLICATIONS none', 'Date 26 July 2040': the label shows by its capitals or by what it is followed by."""
     first = page.words[heading.j]
     if heading.value == "date" and (first[0].isdigit() or (len(first) >= 3 and first[:3] in _MONTHS)):
-        return page.raw(heading.i, heading.j)[:1].isupper()
+        return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
     short = heading.value != "splint" and line.j - heading.j <= 3

@@ -76,6 +76,7 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     at, around, seen = 0, "narrative", set[str]()
     unknown = _unknown_headings(page, lines)
     wrapped = _wrapped(page, lines)
+    _settle_before_and_after(page, cuts)
     for n, cut in enumerate(cuts):
         limit = cuts[n + 1].h if n + 1 < len(cuts) else count
         if cut.h > at:
@@ -105,6 +106,14 @@ def _cuts(page: Page, lines: list[Line]) -> list[Section]:
         reach = heading.j
         cuts.append(Section(heading.value, starts.get(heading.i, heading.i), heading.j))
     return cuts
+
+
+def _settle_before_and_after(page: Page, cuts: list[Section]) -> None:
+    """'PREOP: ... POSTOP: ...' one after the other are the diagnoses, not the story and the orders."""
+    for before, after in pairwise(cuts):
+        early, late = (" ".join(w for w in page.words[c.h : c.i] if w.isalpha()) for c in (before, after))
+        if early in ("preop", "pre op") and late in ("postop", "post op"):
+            before.kind = after.kind = "diagnosis"
 
 
 def _settle_kind(page: Page, cut: Section, seen: set[str]) -> None:

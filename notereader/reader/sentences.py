@@ -14,6 +14,7 @@ _ABBREVIATIONS = word_list("sentences", "abbreviations")
 _MAY_END = word_list("sentences", "may_end")
 _UNITS = word_list("sentences", "units")
 _CONNECTORS = word_list("sentences", "connectors")
+_LEANING = word_list("sentences", "leaning")
 _OPENERS = word_list("sentences", "openers")
 _ENDERS = frozenset([".", "!", "?"])
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
@@ -28,12 +29,13 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
         edges.update((section.h, section.j))
         if section.i < len(page.words) and page.breaks[section.i] >= Break.LINE:
             edges.add(section.i)
-    soft = _soft_lines(page, lines, edges)
+    small = in_small_letters(page)
+    soft = _soft_lines(page, lines, edges, small)
     blocks = {line.i: line.block for line in lines}
     block, first = 0, 0
     count = len(page.words)
     for k in range(1, count + 1):
-        if k < count and k not in edges and not _ends_before(page, k, soft):
+        if k < count and k not in edges and not _ends_before(page, k, soft, small):
             continue
         kind = "admin" if _empty_label(page, first, k) else kinds[first]
         page.sentences.append(Sentence(first, k, kind, block, page.breaks[first] >= Break.LINE))
@@ -60,7 +62,19 @@ def _empty_label(page: Page, i: int, j: int) -> bool:
 # --- lines
 
 
-def _soft_lines(page: Page, lines: list[Line], edges: set[int]) -> frozenset[int]:
+def in_small_letters(page: Page) -> bool:
+    """Tell whether a note is typed in small letters throughout, so that these do not show a sentence going on."""
+    capitals = sum(map(str.isupper, page.text))
+    return capitals * 50 < len(page.text) and not any(page.text[s].isupper() for s in _after_stops(page))
+
+
+def _after_stops(page: Page) -> list[int]:
+    """Return where the words after full stops begin."""
+    after = (k for k in range(1, len(page.words)) if page.words[k - 1] == "." and page.breaks[k] >= Break.SPACE)
+    return [page.starts[k] for k in after]
+
+
+def _soft_lines(page: Page, lines: list[Line], edges: set[int], small: bool) -> frozenset[int]:
     """Return the first words of lines that go on with the sentence of the line before."""
     soft: set[int] = set()
     last_item = 0
@@ -69,24 +83,25 @@ def _soft_lines(page: Page, lines: list[Line], edges: set[int]) -> frozenset[int
         if line.i in edges or _item(page, line, last_item):
             last_item = number or last_item
             continue
-        if goes_on(page, before, line):
+        if goes_on(page, before, line, small):
             soft.add(line.i)
     return frozenset(soft)
 
 
-def goes_on(page: Page, before: Line, line: Line) -> bool:
-    """Tell whether a line goes on with the sentence of the line before it."""
+def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
+    """Tell whether a line goes on with the sentence of the line before it; `small`: the note is in small letters."""
     lower = page.text[page.starts[line.i]].islower()
     last = page.words[line.i - 1]
     fits = before.room > page.ends[line.i] - page.starts[line.i] + 1
     if page.breaks[line.i] == Break.BLANK:
         return False
-    if last in _CONNECTORS:
+    if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
     if line.prose:
-        return lower or not fits
-    if lower:
-        return not fits or _indent(page, line.i) > _indent(page, before.i)
+        return (lower and not small) or not fits
+    if lower and not small:
+        deeper = _indent(page, line.i) > _indent(page, before.i)
+        return deeper or (not fits and before.length >= 30)
     if last in _ENDERS or last == ":" or fits or before.length < 40:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
@@ -119,8 +134,8 @@ def _item(page: Page, line: Line, last_number: int) -> bool:
 # --- full stops
 
 
-def _ends_before(page: Page, k: int, soft: frozenset[int]) -> bool:
-    """Tell whether a sentence ends before word k."""
+def _ends_before(page: Page, k: int, soft: frozenset[int], small: bool = False) -> bool:
+    """Tell whether a sentence ends before word k; `small`: the note is in small letters."""
     gap = page.breaks[k]
     if gap >= Break.LINE and k not in soft:
         return True
@@ -131,7 +146,7 @@ def _ends_before(page: Page, k: int, soft: frozenset[int]) -> bool:
         return False
     if last != ".":
         return True
-    return not page.text[page.starts[k]].islower() and _stop_ends(page, k)
+    return (small or not page.text[page.starts[k]].islower()) and _stop_ends(page, k)
 
 
 def _stop_ends(page: Page, k: int) -> bool:

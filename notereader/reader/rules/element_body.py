@@ -264,10 +264,14 @@ def _instructions(desk: Desk) -> Span | None:
     after = _after_closure(desk)
     for scene in desk.scenes:
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        if scene.sentence.i < after or scene.header or words & {"dictated", "follow", "complications"}:
+        if scene.header or words & {"dictated", "follow", "complications"}:
             continue
-        strong = bool(scene.of("programme")) or (bool(scene.of("therapy")) and bool(words & element_list("orders")))
-        if strong or len(words & element_list("orders")) >= 2:
+        therapy = bool(scene.of("therapy")) and bool(words & element_list("orders"))
+        ahead = "will" in words and bool(scene.of("splint", "therapy", "programme"))
+        if scene.sentence.i >= after and (scene.of("programme") or therapy or len(words & element_list("orders")) >= 2):
+            return _start_of(scene)
+        late = scene.sentence.i >= len(desk.page.words) // 2
+        if ahead and late and desk.page.standing[scene.sentence.i] in ("", "plan"):
             return _start_of(scene)
     return None
 

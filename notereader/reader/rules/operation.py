@@ -273,7 +273,8 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     word = " ".join(scene.words(m.i, m.j))
     near = {*scene.words(m.j, min(m.j + 4, scene.sentence.j)), *scene.words(max(scene.sentence.i, m.i - 3), m.i)}
     if word in ("general", "local", "regional", "plexus", "axillary", "mac"):
-        return scene.sentence.section in ("anaesthesia", "anaesthetist") or bool(near & _list("anaesthetic_words"))
+        told = near | (set(scene.words(scene.sentence.i, scene.sentence.j)) - {"block"})
+        return scene.sentence.section in ("anaesthesia", "anaesthetist") or bool(told & _list("anaesthetic_words"))
     if m.value == "local" and scene.sentence.section not in _list("anaesthetic_sections"):
         return not _list("for_pain") & set(scene.words(scene.sentence.i, scene.sentence.j))
     return True
