@@ -18,7 +18,7 @@ _LINK = frozenset(
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
     "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
     "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
-    "viewed looked at displayed need needed require required necessary continuity a an fact indeed however though unfortunately luckily fortunately".split()
+    "viewed looked at displayed need needed require required necessary continuity a an able managed possible which likewise lay lies lying ran alone fact indeed however though unfortunately luckily fortunately".split()
 )
 _EMPTY = frozenset(["unticked", "unfilled"])
 _SEEN = frozenset(

@@ -65,7 +65,8 @@ def _joined(scene: Scene, parts: list[Part]) -> list[list[Part]]:
     """Group structures named together: 'ulnar nerve and ulnar artery, each divided'."""
     groups: list[list[Part]] = []
     for part in parts:
-        if groups and _glued(scene, groups[-1][-1].j, part.i):
+        same = bool(groups) and groups[-1][-1].i == part.i
+        if same or (groups and not part.bare and _glued(scene, groups[-1][-1].j, part.i)):
             groups[-1].append(part)
         else:
             groups.append([part])
@@ -86,6 +87,8 @@ def _said(scene: Scene) -> list[Mention]:
     shares = [(m.i, m.j) for m in scene.of("fraction")]
     shares += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
     found += [Mention("extent", "partial", i, j) for i, j in shares if scene.told(i) and _of_a_cut(scene, i, j)]
+    pairs = range(scene.sentence.i, scene.sentence.j - 1)
+    found += [Mention("nervestate", "unbroken", k, k + 2) for k in pairs if scene.words(k, k + 2) == ["in", "continuity"]]
     found += [Mention("unhurt", "intact", i, j) for i, j in _no_injury(scene)]
     found += [
         Mention(*_ALL_TOLD[scene.page.words[m.j - 1]], m.j - 1, m.j)
@@ -127,7 +130,7 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
     attachment = Attachment(scene, things, _rest(scene), [*words, *scene.of("hurt")], frozenset())
     said: list[list[Mention]] = [[] for _ in groups]
     for word in words:
-        weak = word.kind == "nervestate" or " ".join(scene.words(word.i, word.j)) in WEAK
+        weak = (word.kind == "nervestate" and word.value != "unbroken") or " ".join(scene.words(word.i, word.j)) in WEAK
         for n in attachment.owners(word, loosely=not weak):
             said[n].append(word)
     for n, group in enumerate(groups):
@@ -196,7 +199,7 @@ def _extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -
 
 
 def _extent_said(scene: Scene, m: Mention) -> str:
-    if m.kind == "unhurt":
+    if m.kind == "unhurt" or (m.value == "unbroken" and not is_denied(scene, m, 3)):
         return "intact"
     if m.kind not in ("extent", "nervestate") or m.value not in _EXTENTS:
         return ""

@@ -4,7 +4,7 @@ from bisect import bisect_right
 from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk
-from notereader.reader.measures import NUMBER_WORDS
+from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, is_denied, others
 from notereader.reader.scene import Scene, digits_at
@@ -29,6 +29,7 @@ _PART_NOUNS = frozenset(
     "side slit tear rent split portion - remnant remnants remains remainder rest remaining strands bands cm mm pulley fifth".split()
 )
 _NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
+_MEASURES = frozenset(["its", "about", "first", "last", "a", "some", "over", "by", "half", "cent", "per"])
 _PART_LEADS = frozenset("most two one three four . of % the edge and".split())
 _ANNULAR = ("A1", "A2", "A3", "A4", "A5")
 _NUMBERS = frozenset("12345")
@@ -127,7 +128,7 @@ def _named(scene: Scene) -> tuple[list[_Group], list[_Group]]:
         if latest is not None and _glued(scene, latest, mention) and not _parted(scene, latest.j, mention.i):
             latest.values += _between(scene, latest, mention)
             latest.mentions.append(mention)
-        elif _is_place(scene, mention):
+        elif _is_place(scene, mention) and not _goes_on(scene, mention):
             places.append(_Group([mention], [mention.value]))
         else:
             groups.append(_Group([mention], [mention.value]))
@@ -215,6 +216,13 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
     if words[k] == "to":
         return words[max(first, k - 1)] in ("up", "next", "close", "distal", "proximal", "back", "down", "as", "adjacent")
     return words[k] in _PLACE_WORDS or words[k] in ("entrance", "level", "caught", "catching", "snagging", "entered")
+
+
+def _goes_on(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a clause about a landmark follows: 'at A1, which I released', 'near A2, the distal half of which ...'."""
+    after = [w for w in scene.words(mention.j, min(mention.j + 7, scene.sentence.j)) if w not in (",", "(")]
+    k = after.index("which") if "which" in after else -1
+    return k == 0 or (k > 0 and all(w in _PARTS or w in _PART_NOUNS or w in ("the", "a", "of") for w in after[:k]))
 
 
 # --- which words speak of them
@@ -309,7 +317,7 @@ def _split(scene: Scene, groups: list[_Group], n: int, word: Mention, words: lis
 
 
 def _relative(scene: Scene, groups: list[_Group], places: list[_Group], word: Mention) -> None:
-    """'It sat at the A1, which I released', 'caught under A4, so I vented it': a landmark is spoken of after all."""
+    """'Caught under A4, so I vented it', 'until its edge was snipped': a landmark is spoken of after all."""
     before = [p for p in places if p.j <= word.i]
     if not before or any(before[-1].i < g.i < word.i for g in groups):
         return
@@ -318,7 +326,7 @@ def _relative(scene: Scene, groups: list[_Group], places: list[_Group], word: Me
     around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
     owned = bool({"its", "their"} & set(between[-6:])) and bool(_PART_NOUNS & set(between[-5:]))
     pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
-    if (between[:1] == ["which"] and len(between) <= 5) or owned or pronoun:
+    if owned or pronoun:
         groups.append(_Group(place.mentions, place.values, [word]))
         places.remove(place)
 
@@ -547,7 +555,7 @@ def _measures(scene: Scene, k: int) -> bool:
     word = scene.page.words[k]
     if word in _PARTS or word in _PART_NOUNS or word in _PART_LEADS or word[:1].isdigit():
         return True
-    return word in ("its", "about", "first", "last", "a", "some", "over", "by", "half", "cent", "per") or word in NUMBER_WORDS
+    return word in _MEASURES or word in NUMBER_WORDS or word in UNITS
 
 
 def _only_part(scene: Scene, group: _Group, action: Mention, low: int) -> bool:

@@ -11,7 +11,7 @@ _NO_DIGIT = frozenset(
 )
 _PAIRED = frozenset(["digital nerve", "digital artery"])
 _OF_A_DIGIT = {"ulnar nerve": "digital nerve", "radial artery": "digital artery", "ulnar artery": "digital artery"}
-_BETWEEN = frozenset("and , & + / or the both a an with its of proper digital together also as well radial ulnar rad uln . n dig".split())
+_BETWEEN = frozenset("and , & + / or the both a an with its of proper digital together also as well radial ulnar rad uln . n dig pair bundle side".split())
 _SIDE_LEADS = frozenset("on the side - , ( : of at its finger digit both sides radial ulnar rad uln . and & + / the".split())
 _FINGERS = frozenset("index middle ring small little thumb long".split())
 _AFTER_SIDE = frozenset(
@@ -31,6 +31,7 @@ class Part:
     j: int
     structure: str
     sides: tuple[str | None, ...]
+    bare: bool = False  # only its side is named: 'the radial was cut'
 
 
 def parts_of(desk: Desk, scene: Scene) -> list[Part]:
@@ -45,6 +46,7 @@ def parts_of(desk: Desk, scene: Scene) -> list[Part]:
             taken.update(range(m.i, m.j))
             found += made
     found += _bare_sides(desk, scene, found)
+    found += _the_other(desk, scene, found)
     return sorted(found, key=lambda p: p.i)
 
 
@@ -196,8 +198,20 @@ def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     made: list[Part] = []
     for b in scene.of("border"):
         if b.i not in used and _stands_for(scene, b):
-            made += [Part(b.i, b.j, n, (b.value,)) for n in _spoken_of(desk, scene, found, b) if n in _PAIRED]
+            made += [Part(b.i, b.j, n, (b.value,), True) for n in _spoken_of(desk, scene, found, b) if n in _PAIRED]
     return made
+
+
+def _the_other(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
+    """'One was cut. The other was unharmed.': the same structure on the other side."""
+    for k in range(scene.sentence.i, scene.sentence.j - 1):
+        if scene.page.words[k] == "other" and scene.page.words[k + 1] in ("was", "is", "one", "had", "remained"):
+            before = [(p.structure, p.sides) for p in found if p.j <= k]
+            last = [(n, sides) for n, sides, _ in desk.last_parts] if scene.sentence.i == desk.last_parts_end else []
+            near = (before or last)[-1:]
+            sided = [(n, s[0]) for n, s in near if n in _PAIRED and len(s) == 1 and s[0]]
+            return [Part(k, k + 1, n, ("ulnar" if s == "radial" else "radial",), True) for n, s in sided]
+    return []
 
 
 def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[str]:
