@@ -5,7 +5,8 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from notereader.vocabulary.places import resource_file
+from notereader.vocabulary.faults import made
+from notereader.vocabulary.places import ResourceFault, resource_file
 
 GROUPS = ("operation", "repairs", "pulleys", "injuries", "aftercare", "elements")
 
@@ -31,9 +32,17 @@ class FieldSpec(BaseModel):
 
 @cache
 def field_specs() -> dict[str, dict[str, FieldSpec]]:
-    """Return group -> field name -> FieldSpec, in the order of the file."""
+    """Return group -> field name -> FieldSpec, in the order of the file. Raises ResourceFault."""
     raw = resource_file("fields.toml")
-    return {
-        group: {name: FieldSpec(group=group, name=name, **entry) for name, entry in raw.get(group, {}).items()}
-        for group in GROUPS
-    }
+    specs: dict[str, dict[str, FieldSpec]] = {}
+    for group in GROUPS:
+        entries = raw.get(group)
+        if not isinstance(entries, dict) or not all(isinstance(entry, dict) for entry in entries.values()):
+            raise ResourceFault(
+                f"fields.toml: there are no fields [{group}.NAME] in it. Put them back or install again."
+            )
+        specs[group] = {
+            name: made("fields.toml", f"[{group}.{name}]", FieldSpec, {**entry, "group": group, "name": name})
+            for name, entry in entries.items()
+        }
+    return specs

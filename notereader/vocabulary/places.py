@@ -29,7 +29,7 @@ def samples_folder() -> Path:
 def resource_file(name: str) -> dict[str, Any]:
     """Read one TOML file of resources/ by file name.
 
-    Raises ResourceFault where it is missing or not TOML, with the line that is wrong.
+    Raises ResourceFault where it is missing, cannot be read or is not TOML, with the line that is wrong.
     """
     path = resource_folder() / name
     try:
@@ -37,5 +37,9 @@ def resource_file(name: str) -> dict[str, Any]:
             return tomllib.load(stream)
     except FileNotFoundError:
         raise ResourceFault(f"{name}: the file is missing from {path.parent}. Put it back or install again.") from None
+    except OSError as fault:
+        raise ResourceFault(f"{name}: the file cannot be read ({fault.strerror}). Mend its permissions.") from None
+    except UnicodeDecodeError as fault:
+        raise ResourceFault(f"{name}: not UTF-8 at byte {fault.start}. Save the file as UTF-8.") from None
     except tomllib.TOMLDecodeError as fault:
         raise ResourceFault(f"{name}: not valid TOML: {fault}. Mend that line.") from None

@@ -1,11 +1,12 @@
 """Core stitches, suture materials and suture sizes as the resource files define them."""
 
+from collections.abc import Iterator
 from functools import cache
-from typing import Literal
+from typing import Literal, TypeVar
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from notereader.vocabulary.places import resource_file
+from notereader.vocabulary.faults import listed, made
 
 
 class Stitch(BaseModel):
@@ -46,19 +47,27 @@ class Size(BaseModel):
     note: str = ""
 
 
+_Entry = TypeVar("_Entry", Stitch, Material, Size)
+
+
+def _read(file: str, table: str, model: type[_Entry]) -> Iterator[_Entry]:
+    for number, entry in enumerate(listed(file, table), 1):
+        yield made(file, f"[[{table}]] number {number}", model, entry)
+
+
 @cache
 def stitches() -> dict[str, Stitch]:
-    """Return name -> Stitch from stitches.toml."""
-    return {s.name: s for s in (Stitch(**entry) for entry in resource_file("stitches.toml")["stitch"])}
+    """Return name -> Stitch from stitches.toml. Raises ResourceFault."""
+    return {s.name: s for s in _read("stitches.toml", "stitch", Stitch)}
 
 
 @cache
 def materials() -> dict[str, Material]:
-    """Return name -> Material from materials.toml."""
-    return {m.name: m for m in (Material(**entry) for entry in resource_file("materials.toml")["material"])}
+    """Return name -> Material from materials.toml. Raises ResourceFault."""
+    return {m.name: m for m in _read("materials.toml", "material", Material)}
 
 
 @cache
 def sizes() -> dict[str, Size]:
-    """Return USP size -> Size from sizes.toml, finest first."""
-    return {s.usp: s for s in (Size(**entry) for entry in resource_file("sizes.toml")["size"])}
+    """Return USP size -> Size from sizes.toml, finest first. Raises ResourceFault."""
+    return {s.usp: s for s in _read("sizes.toml", "size", Size)}

@@ -6,7 +6,8 @@ from typing import Any
 
 from pydantic import BaseModel, ConfigDict
 
-from notereader.vocabulary.places import resource_file
+from notereader.vocabulary.faults import made
+from notereader.vocabulary.places import ResourceFault, resource_file
 from notereader.vocabulary.sutures import materials, stitches
 
 # Each of these files holds tables [kind."value"] with `words` and a `source`.
@@ -29,18 +30,19 @@ class Term(BaseModel):
     note: str = ""
 
 
-def terms_of(raw: dict[str, Any]) -> Iterator[Term]:
-    """Yield the terms of one parsed file: every table [kind.value]."""
+def terms_of(file: str, raw: dict[str, Any]) -> Iterator[Term]:
+    """Yield the terms of one parsed file: every table [kind.value]. Raises ResourceFault."""
     for kind, entries in raw.items():
-        if isinstance(entries, dict):
-            for value, entry in entries.items():
-                yield Term(kind=kind, value=value, **entry)
+        if not isinstance(entries, dict) or not all(isinstance(entry, dict) for entry in entries.values()):
+            raise ResourceFault(f"{file}: {kind} is no table. Begin each entry with a line such as [kind.value].")
+        for value, entry in entries.items():
+            yield made(file, f"[{kind}.{value}]", Term, {**entry, "kind": kind, "value": value})
 
 
 @cache
 def terms() -> tuple[Term, ...]:
-    """Return every term of the term files, the stitches and the materials."""
-    found = [term for name in TERM_FILES for term in terms_of(resource_file(name))]
+    """Return every term of the term files, the stitches and the materials. Raises ResourceFault."""
+    found = [term for name in TERM_FILES for term in terms_of(name, resource_file(name))]
     for s in stitches().values():
         found.append(Term(kind="stitch", value=s.name, words=(s.name, *s.aliases), source=s.source))
     found += [Term(kind="material", value=m.name, words=m.words, source=m.source) for m in materials().values()]

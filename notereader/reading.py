@@ -1,0 +1,49 @@
+"""A note from the intake through the reader: the draft record, with what the intake knows of the note's words."""
+
+from bisect import bisect_left
+
+from notereader.intake import NoteText, WordConfidence
+from notereader.record import Evidence, Fact, Record, Remark
+
+# Below this, in percent, a recognised word is a guess.
+SURE = 60
+
+
+def read_note(note: NoteText) -> Record:
+    """Return the draft record of a note.
+
+    The intake's warnings stand among its remarks. Where a word that proves a fact was recognised from a picture and is
+    little more than a guess, that is a reason to look at the fact twice.
+    """
+    # Loading the reader takes a second; who only refuses a file need not wait for it.
+    from notereader.reader import read
+
+    record = read(note.text, _writable(note.name))
+    record.remarks.extend(Remark(text=warning) for warning in note.warnings)
+    if note.confidences:
+        for _, fact in record.walk():
+            fact.look_twice.extend(_guesses(fact, note))
+    return record
+
+
+def _writable(name: str) -> str:
+    """Return a file's name with what cannot be written as UTF-8 replaced."""
+    return name.encode("utf-8", "surrogateescape").decode("utf-8", "replace")
+
+
+def _guesses(fact: Fact, note: NoteText) -> list[str]:
+    found = {word for evidence in fact.evidence for word in _unsure_words(evidence, note.confidences)}
+    return [
+        f"the picture is hard to read here: '{note.text[word.start : word.end]}' is little more than a guess"
+        for word in sorted(found)
+    ]
+
+
+def _unsure_words(evidence: Evidence, words: list[WordConfidence]) -> list[WordConfidence]:
+    span = evidence.span
+    if span is None:
+        return []
+    start, end = span
+    first = bisect_left(words, start, key=lambda word: word.end)
+    last = bisect_left(words, end, key=lambda word: word.start)
+    return [word for word in words[first:last] if word.end > start and word.confidence < SURE]
