@@ -196,8 +196,20 @@ def _number_digits(page: Page) -> None:
                 k += 1
                 continue
             break
+    made += _ticked_digits(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+_LETTERS = {"t": "thumb", "i": "index", "m": "middle", "r": "ring", "s": "small", "l": "small"}
+
+
+def _ticked_digits(page: Page) -> list[Mention]:
+    """Read a ticked letter of a form's line of digits: 'DIGIT [ ] T [x] I [ ] M'."""
+    words = page.words
+    spots = [k for s in page.sections if s.kind == "digit" for k in range(s.i + 2, s.j) if words[k] in _LETTERS]
+    ticked = [k for k in spots if words[k - 1] in ("]", ")") and words[k - 2] in ("x", "y", "v")]
+    return [Mention("digit", _LETTERS[words[k]], k, k + 1) for k in ticked]
 
 
 def _by_number(word: str) -> bool:
@@ -304,9 +316,12 @@ def index_words(page: Page) -> None:
 # --- groups
 
 
+_ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
+
+
 def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
     """Return the groups of targets of one sentence, in order."""
-    atoms = [m for m in mentions if m.kind in ("digit", "tendon", "slip", "generic", "plural")]
+    atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
     quantifiers = [m for m in mentions if m.kind == "quantifier"]
     groups: list[Group] = []
     run: list[Mention] = []

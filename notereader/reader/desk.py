@@ -151,6 +151,8 @@ def _taken_up(scene: Scene, group: Group) -> list[Target]:
     if not {"them", "these", "those"} & set(scene.words(group.i, group.j)):
         return []
     named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+    if not named and len(scene.setting.focus) > 1:
+        return list(scene.setting.focus)
     return [t for g in named for t in group_targets(scene, g)]
 
 

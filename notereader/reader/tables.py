@@ -119,7 +119,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     known = sum(a in _TITLES or b in _TITLES for a, b in zip(names, last, strict=True))
     if known < 3 and _digit_titles(page, title) < 2:
         return []
-    if any(w == ":" for w in page.words[title.i : title.j]):
+    if {":", "[", "=="} & set(page.words[title.i : title.j]):  # a line of a form, not of titles
         return []
     body: list[_Line] = []
     for line in lines[n + 1 :]:

@@ -304,7 +304,7 @@ def _is_glide(scene: Scene, mention: Mention) -> bool:
 
 def _free_words(desk: Desk, scene: Scene) -> None:
     """'glides free through', 'a free glide': a form of glide with a word for free close by."""
-    if scene.of("glide"):
+    if any(scene.told(m.i) for m in scene.of("glide")):
         return
     page = scene.page
     for k in range(scene.sentence.i, scene.sentence.j):
@@ -383,7 +383,8 @@ def _bulk(desk: Desk, scene: Scene) -> None:
             value = "none"
         if "none" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i):
             value = "none"
-        if word == "slim" or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
+        on_bone = word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"] or scene.words(mention.j, mention.j + 2) == ["on", "bone"]
+        if word == "slim" or on_bone or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
             continue
         _lay(desk, scene, _behaving(desk, scene, mention.i, mention.j), "bulk", value, mention.i, mention.j, f"bulk {value}")
 

@@ -403,13 +403,29 @@ def _count_at(page: Page, k: int) -> int | None:
 
 
 def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int | None, int]:
-    """Read 'strands: 4', 'strands x 4', 'strands - 6'."""
-    k = j
+    """Read 'strands: 4', 'strands x 4', 'strands in tendon [ ] 2 [x] 4'."""
+    k = _box_after(page, j, end)
     while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - j < 2:
         k += 1
     if (k == j and j != virtual) or k >= end:
         return None, j
     return _count_at(page, k), k + 1
+
+
+_BOX = frozenset(["[", "]", "(", ")", "x", "v", "y", ":"])
+_OF_REPAIR = frozenset(["in", "the", "tendon", "repair", "across", "core", "crossing"])
+
+
+def _box_after(page: Page, j: int, end: int) -> int:
+    """Return the word behind the ticked box after word j, or j where no boxes follow."""
+    k = j
+    while k < end and page.words[k] in _OF_REPAIR:
+        k += 1
+    if k >= end or page.words[k] not in ("[", "("):
+        return j
+    while k < end and (page.words[k] in _BOX or page.standing[k] == "unticked"):
+        k += 1
+    return k
 
 
 def _times_before(page: Page, k: int, first: int) -> tuple[int, int] | None:
@@ -528,7 +544,7 @@ def _lay_hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.value == "grasping" and scene.negated(mention.i, mention.j, 2):
             continue
-        if _rather_than(scene, mention.i) and len(stated) > 1:
+        if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
         _lay(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
 
@@ -608,7 +624,8 @@ _NO_ANSWER = frozenset("suture stitch sutures y n : ? . - size type pattern mate
 
 def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
     """'Epitendinous: none', 'Peripheral: not done'."""
-    words = [w for w in scene.words(spot.j, scene.sentence.j) if w not in _NO_ANSWER]
+    told = [k for k in range(spot.j, scene.sentence.j) if scene.told(k)]
+    words = [w for w in (scene.page.words[k] for k in told) if w not in _NO_ANSWER and w not in _BOX]
     return words[:1] in (["none"], ["no"], ["not"], ["nil"], ["omitted"], ["absent"], ["never"])
 
 
@@ -632,7 +649,7 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
 
 
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
-    return scene.negated(spot.i, spot.j, 5)
+    return scene.negated(spot.i, spot.j, 5) or "neither" in scene.words(scene.part(spot.i)[0], spot.i)
 
 
 def _only_a_word(scene: Scene, spot: Anchor) -> bool:
@@ -723,6 +740,9 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
                 desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
         return
     targets, _ = suture_owners(desk, scene, bites[0].i, bites[0].j)
+    digits = list(dict.fromkeys(d for g in scene.setting.groups if g.j <= bites[0].i for d in g.digits))
+    if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(targets) == 1 and len(digits) == len(bites):
+        targets = [t for d in digits for t in desk.repairable((d,)) if t.tendon == targets[0].tendon]
     if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(bites) == len({t.digit for t in targets}):
         for q in bites:
             for target in respective(scene, q.i, [b.i for b in bites], targets):
@@ -773,7 +793,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return True
     if {"wound", "incision", "zigzag", "zig", "skin"} & set(words):
         return False
-    if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion", "cut", "zigzag", "zig", "skin", "incised"} & set(words) and not {
+    if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion", "cut", "zigzag", "zig", "skin", "incised", "debrided", "debridement", "removed", "shaved"} & set(words) and not {
         "purchase", "bite", "bites", "biting", "taken", "taking", "purchases"
     } & set(words):
         return False

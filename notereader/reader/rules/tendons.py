@@ -180,7 +180,8 @@ def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     first = scene.sentence.i
     lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
     starts = mention.i - first <= 3 and not lead
-    return focus if starts else []
+    known = [t for t in focus if desk.extents.get(t) in ("intact", "complete") and desk.extents[t] != mention.value]
+    return [t for t in focus if t not in known] if starts else []
 
 
 def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Target]:
