@@ -18,7 +18,7 @@ _LINK = frozenset(
     "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
     "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
     "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
-    "viewed looked at displayed need needed require required necessary continuity a an able managed possible which likewise lay lies lying ran alone fact indeed however though unfortunately luckily fortunately".split()
+    "viewed looked at displayed need needed require required necessary continuity a an able managed possible which likewise lay lies lying ran alone tight narrow thick thin snug scarred stenosed swollen short loose fact indeed however though unfortunately luckily fortunately".split()
 )
 _EMPTY = frozenset(["unticked", "unfilled"])
 _SEEN = frozenset(
@@ -49,7 +49,7 @@ _STOP = frozenset([";", ".", "|"])
 _ACTIVE = frozenset("i we to having he she surgeon by must consultant registrar fellow".split())
 _PASSIVE = frozenset("was were is are be been being it they which so then later that this".split())
 _DETERMINED = frozenset("the a an my his her our this that these another".split())
-_BREAKS = frozenset([",", ";", "and", "but", "then", "(", "so", "while", "whereas", "which", ":", "-"])
+_BREAKS = frozenset([",", ";", "and", "but", "then", "(", "so", "while", "whereas", "which", ":", "-", ">"])
 _CHAIN = frozenset(
     "and , & + / or the both a an of to in with its finger fingers left right radial ulnar proper digital as well also "
     "flexor tendon tendons index middle ring small little thumb long fifth fourth third second".split()
@@ -264,7 +264,8 @@ class Attachment:
         while k > 0:
             between = self._between(self.things[k - 1].j, self.things[k].i)
             joined = joined or bool({"and", "&"} & set(between)) or between == ["+"]
-            if not joined or not between or len(between) > 6 or not all(w in _CHAIN for w in between):
+            plain = all(w in _CHAIN or self._measure(w) for w in between)
+            if not joined or not between or len(between) > 7 or not plain:
                 break
             k -= 1
             found.append(self.things[k])

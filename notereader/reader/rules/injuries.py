@@ -204,7 +204,7 @@ def _extent_said(scene: Scene, m: Mention) -> str:
     if m.kind not in ("extent", "nervestate") or m.value not in _EXTENTS:
         return ""
     word = " ".join(scene.words(m.i, m.j))
-    if word in _NO_EXTENT:
+    if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
         return ""
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
         neither = "neither" in scene.words(scene.sentence.i, m.i)

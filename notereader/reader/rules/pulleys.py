@@ -536,6 +536,8 @@ def _reach(scene: Scene, group: _Group, action: Mention, apart: bool = False) ->
         return max([earlier[-1], *joints]), _reach_end(scene, group, j)
     if earlier and _share(scene, earlier[-1], action.j):
         return earlier[-1], _reach_end(scene, group, j)
+    if any(group.j <= p.i and p.j <= action.i for p in scene.of("pulley") if p not in group.mentions):
+        return action.i, _reach_end(scene, group, j)
     low = i
     while low > scene.sentence.i and i - low < 8 and _measures(scene, low - 1):
         low -= 1

@@ -140,6 +140,8 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
         return _other_side(desk, scene, m, structure, before)
     if before and before[-1].structure in _PAIRED and all(w in _WITH for w in scene.words(before[-1].j, m.i)):
         return [Part(m.i, m.j, structure, before[-1].sides)]
+    if before and before[-1].structure == "ulnar nerve" and word == "artery" and scene.word_before(m.i) in _WITH:
+        return [Part(m.i, m.j, "ulnar artery", (None,))]
     beside = scene.words(m.j, m.j + 2) in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE
     if before and (beside or scene.word_before(m.i) in ("accompanying", "adjacent", "adjoining", "neighbouring")):
         return [Part(m.i, m.j, structure, before[-1].sides)]
@@ -189,6 +191,12 @@ def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
     unique = list(dict.fromkeys(hurt))
     if len(unique) > 1:
         unique = [e for e in unique if e[0] in scene.setting.digits]
+    near = scene.sentence.i == desk.last_parts_end
+    last = [(n, s[0]) for n, s, _ in desk.last_parts if n.endswith(word) and len(s) == 1] if near else []
+    if not unique and len(last) == 1:
+        return [Part(m.i, m.j, last[0][0], (last[0][1],))]
+    if near and word == "artery" and scene.word_before(m.i) == "its" and len(desk.last_parts) == 1:
+        return [Part(m.i, m.j, "digital artery", desk.last_parts[0][1])]
     return [Part(m.i, m.j, unique[0][1], (unique[0][2],))] if len(unique) == 1 else []
 
 
