@@ -155,7 +155,7 @@ class Audit:
 
         def unread() -> Iterator[Placed]:
             nonlocal progress
-            for place, item in enumerate(self._source.inputs()):
+            for place, item in enumerate(self._inputs()):
                 kept = self._kept(item)
                 if journal.known(kept, place, run):
                     progress = replace(progress, done=progress.done + 1, kept=progress.kept + 1)
@@ -182,6 +182,11 @@ class Audit:
         if stop():
             raise AuditStopped(f"Stopped after {progress.done:,} notes. What is done is kept.")
         journal.end_run(run)
+
+    def _inputs(self) -> Iterator[NoteInput]:
+        """Yield the inputs of the source; the audit's own folder may lie within it and is none of them."""
+        own = self._folder.absolute()
+        return (item for item in self._source.inputs() if item.link is None or own not in item.link.parents)
 
     def _kept(self, item: NoteInput) -> NoteInput:
         """Return an input with only the columns that are asked for: the journal keeps no others."""
@@ -225,7 +230,7 @@ class Audit:
 
     def _records(self) -> Iterator[Record]:
         """Yield the records of the source; a note has the record that the program reads from it."""
-        for item in self._source.inputs():
+        for item in self._inputs():
             try:
                 yield record_of(item)[0]
             except (IntakeRefused, RecordRefused):

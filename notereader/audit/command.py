@@ -154,7 +154,7 @@ def _source(args: Namespace) -> "Source":
         day_first=args.day_first,
         sheet=args.sheet,
     )
-    return open_source(args.source, columns, leave_out=args.out)
+    return open_source(args.source, columns)
 
 
 def _worked(audit: "Audit", args: Namespace) -> "Outcomes":

@@ -24,17 +24,16 @@ __all__ = [
 ]
 
 
-def open_source(place: str | Path, columns: Columns | None = None, leave_out: Path | None = None) -> Source:
+def open_source(place: str | Path, columns: Columns | None = None) -> Source:
     """Open a source of notes by what it is: a folder, a table, the file of a casebook or the URL of one.
 
-    `columns` says which columns of a table hold what; `leave_out` is a folder within a folder that is not looked into.
-    Raises AuditFault where it is none of these.
+    `columns` says which columns of a table hold what. Raises AuditFault where it is none of these.
     """
     if isinstance(place, str) and "://" in place:
         return CasebookSource(place)
     path = Path(place).expanduser()
     if path.is_dir():
-        return FolderSource(path, leave_out)
+        return FolderSource(path)
     if not path.exists():
         raise AuditFault(f"There is no file or folder {path}. Check the name.")
     if path.suffix.lower() in _TABLES:

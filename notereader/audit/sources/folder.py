@@ -12,14 +12,10 @@ _BESIDE_NOTES = frozenset([".db", ".ini", ".lnk", ".csv", ".xlsx"])
 
 
 class FolderSource:
-    """Every file of a folder and the folders within, in the order of their names. Hidden files are left out.
+    """Every file of a folder and the folders within, in the order of their names. Hidden files are left out."""
 
-    `leave_out` is a folder that is not looked into, such as the audit's own.
-    """
-
-    def __init__(self, folder: Path, leave_out: Path | None = None) -> None:
+    def __init__(self, folder: Path) -> None:
         self._folder = folder
-        self._leave_out = leave_out.resolve() if leave_out else None
         self.words = f"the folder {folder.name or folder}"
         self.identity = f"folder {folder.resolve()}"
         self.columns: tuple[str, ...] = (FOLDER, *FROM_RECORD)
@@ -48,13 +44,10 @@ class FolderSource:
     def _paths(self) -> Iterator[Path]:
         for where, folders, names in os.walk(self._folder, onerror=self._unreadable):
             here = Path(where)
-            folders[:] = sorted(name for name in folders if self._looked_into(here / name))
+            folders[:] = sorted(name for name in folders if not name.startswith("."))
             for name in sorted(names):
                 if not name.startswith(".") and Path(name).suffix.lower() not in _BESIDE_NOTES:
                     yield here / name
-
-    def _looked_into(self, folder: Path) -> bool:
-        return not folder.name.startswith(".") and folder.resolve() != self._leave_out
 
     def _unreadable(self, fault: OSError) -> None:
         raise AuditFault(
