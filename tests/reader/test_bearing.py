@@ -1,0 +1,116 @@
+"""Which digit and tendon is meant."""
+
+import pytest
+from reader_sentences import told
+
+
+def treated(note: str) -> set[str]:
+    return {entry for entry, facts in told(note, "treatment").items() if facts["treatment"] == "repaired"}
+
+
+@pytest.mark.parametrize(
+    ("words", "digit"),
+    [
+        ("long finger", "middle"),
+        ("little finger", "small"),
+        ("fifth finger", "small"),
+        ("5th digit", "small"),
+        ("fourth finger", "ring"),
+        ("LF", "small"),
+        ("MF", "middle"),
+        ("RF", "ring"),
+        ("IF", "index"),
+        ("index finger", "index"),
+        ("D3", "middle"),
+        ("forefinger", "index"),
+        ("ring digit", "ring"),
+    ],
+)
+def test_names_of_the_digits(words: str, digit: str) -> None:
+    for note in (f"Right {words}. FDP divided and repaired with 4-0 nylon.", f"Right hand. The FDP of the {words} was divided and repaired with 3-0 Prolene."):
+        assert treated(note) == {f"{digit} FDP"}
+
+
+@pytest.mark.parametrize(
+    ("words", "tendon"),
+    [
+        ("flexor digitorum profundus", "FDP"),
+        ("profundus", "FDP"),
+        ("deep flexor", "FDP"),
+        ("flexor digitorum superficialis", "FDS"),
+        ("superficialis", "FDS"),
+        ("sublimis", "FDS"),
+        ("FDS", "FDS"),
+        ("F.D.P.", "FDP"),
+    ],
+)
+def test_names_of_the_tendons(words: str, tendon: str) -> None:
+    for note in (f"Left ring finger. The {words} was divided and repaired with 4-0 nylon.", f"Ring finger: {words} cut through, repaired, core 3-0 Prolene."):
+        assert treated(note) == {f"ring {tendon}"}
+
+
+@pytest.mark.parametrize("words", ["FPL", "flexor pollicis longus", "long flexor of the thumb"])
+def test_the_thumbs_flexor(words: str) -> None:
+    for note in (f"Right thumb. {words} divided and repaired with 3-0 nylon.", f"The {words} was cut through; repaired, core 4-0 Prolene."):
+        assert treated(note) == {"thumb FPL"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Right middle finger. The middle phalanx was fractured. FDP divided and repaired with 4-0 nylon.",
+        "Middle finger. A ring block was used. FDP cut and repaired with 3-0 nylon.",
+        "Left middle finger, wedding ring removed. FDP divided and repaired with 4-0 nylon.",
+        "Middle finger. FDP divided and repaired, 3-0 nylon. A long arm splint was applied.",
+        "Right middle finger. FDP divided and repaired with 4-0 nylon, the index procedure having failed.",
+        "Right middle finger. The small vessels were cauterised. FDP divided and repaired with 3-0 nylon.",
+        "Right middle finger FDP divided, repaired with 4-0 nylon through a ring of scar. A little bleeding.",
+    ],
+)
+def test_words_that_are_no_digits(note: str) -> None:
+    assert treated(note) == {"middle FDP"}
+
+
+@pytest.mark.parametrize(
+    ("note", "entries"),
+    [
+        ("Right index and middle fingers. Both FDP divided. Both FDPs were repaired with 4-0 nylon.", {"index FDP", "middle FDP"}),
+        ("Ring and small finger FDP and FDS divided. Each tendon was repaired with 4-0 nylon.", {"ring FDP", "ring FDS", "small FDP", "small FDS"}),
+        ("Ring finger. FDP and FDS divided. Both tendons were repaired with 3-0 nylon.", {"ring FDP", "ring FDS"}),
+        ("Index, middle and ring FDP divided. All were repaired with 4-0 nylon.", {"index FDP", "middle FDP", "ring FDP"}),
+        ("Wrist: FDS 2 to 5 divided and repaired with 4-0 nylon.", {"index FDS", "middle FDS", "ring FDS", "small FDS"}),
+        ("Wrist laceration. All four FDS divided and repaired with 3-0 nylon.", {"index FDS", "middle FDS", "ring FDS", "small FDS"}),
+        ("FDP divided in the index and middle fingers, both repaired with 4-0 nylon.", {"index FDP", "middle FDP"}),
+        ("RING FINGER: FDP divided and repaired, 4-0 nylon.\nSMALL FINGER: FDS divided and repaired, 4-0 nylon.", {"ring FDP", "small FDS"}),
+        ("Index FDP and small FDS divided. The FDS was repaired with 4-0 nylon.", {"small FDS"}),
+        ("Ring FDP/FDS divided, repaired with 3-0 nylon.", {"ring FDP", "ring FDS"}),
+    ],
+)
+def test_groups(note: str, entries: set[str]) -> None:
+    assert treated(note) == entries
+
+
+@pytest.mark.parametrize(
+    ("note", "entries"),
+    [
+        ("Ring FDP and FDS divided. The FDS was excised. The FDP was repaired with 4-0 nylon.", {"ring FDP"}),
+        ("Middle FDP divided and FDS intact. The tendon was repaired with 3-0 nylon.", {"middle FDP"}),
+        ("Index and ring FDP divided. All repaired with 4-0 nylon except the ring FDP, which was excised.", {"index FDP"}),
+        ("Small finger. FDP divided. FDS divided. Only the FDP was repaired, with 4-0 nylon.", {"small FDP"}),
+    ],
+)
+def test_named_is_not_repaired(note: str, entries: set[str]) -> None:
+    assert treated(note) == entries
+
+
+@pytest.mark.parametrize(
+    ("note", "sizes"),
+    [
+        ("Index, ring and small FDP divided, repaired with 3-0, 4-0 and 5-0 nylon respectively.", {"index FDP": "3-0", "ring FDP": "4-0", "small FDP": "5-0"}),
+        ("Middle FDP and FDS divided. FDP and FDS were repaired with 3-0 and 4-0 Prolene respectively.", {"middle FDP": "3-0", "middle FDS": "4-0"}),
+        ("Ring FDP divided, repaired with 4-0 nylon. Small FDP divided. It was repaired with 5-0 nylon.", {"ring FDP": "4-0", "small FDP": "5-0"}),
+        ("Ring FDP and small FDP divided. The former was repaired with 4-0 nylon, the latter with 3-0 nylon.", {"ring FDP": "4-0", "small FDP": "3-0"}),
+    ],
+)
+def test_values_go_to_their_tendon(note: str, sizes: dict[str, str]) -> None:
+    assert {entry: facts["size"] for entry, facts in told(note, "size").items()} == sizes

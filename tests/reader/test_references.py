@@ -1,0 +1,84 @@
+"""Sutures told by reference to another repair."""
+
+import pytest
+from reader_sentences import fact_of, told
+
+SUTURE = ("strands", "stitch", "size", "material", "peripheral", "peripheral_size", "peripheral_material")
+INDEX = "Left hand. Index and small fingers, FDP of both completely divided. Index FDP repaired with a four-strand Adelaide of 4-0 Prolene and a running 6-0 nylon epitendinous suture. "
+RING = "Right hand. Ring and small FDP cut through. The ring FDP was repaired with a 6-strand core of 3-0 Ethibond and a 5-0 Prolene epitendinous suture. "
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The small FDP was repaired in the same manner.",
+        "The small finger FDP was repaired likewise.",
+        "Small FDP: same repair.",
+        "The small FDP was repaired in identical fashion.",
+        "An identical repair was done on the small FDP.",
+    ],
+)
+def test_the_same_was_done(sentence: str) -> None:
+    shown = told(INDEX + sentence, *SUTURE)
+    assert shown["small FDP"] == shown["index FDP"] == {
+        "strands": 4,
+        "stitch": "adelaide",
+        "size": "4-0",
+        "material": "polypropylene",
+        "peripheral": "present",
+        "peripheral_size": "6-0",
+        "peripheral_material": "nylon",
+    }
+    shown = told(RING + sentence, *SUTURE)
+    assert shown["small FDP"] == shown["ring FDP"]
+    assert shown["small FDP"]["strands"] == 6
+
+
+@pytest.mark.parametrize("sentence", ["The small FDP was repaired in the same manner.", "Small FDP repaired like the index."])
+def test_what_is_told_by_reference_is_to_be_looked_at_twice(sentence: str) -> None:
+    fact = fact_of(INDEX + sentence, "small FDP", "strands")
+    assert fact.look_twice
+    assert fact.evidence[0].exact in sentence
+
+
+@pytest.mark.parametrize(
+    ("sentence", "strands"),
+    [
+        ("The small FDP was repaired in the same manner but with two strands.", 2),
+        ("Small FDP repaired likewise, with 2 strands.", 2),
+    ],
+)
+def test_what_is_said_of_the_tendon_itself_beats_the_reference(sentence: str, strands: int) -> None:
+    assert told(INDEX + sentence, "strands")["small FDP"] == {"strands": strands}
+    assert told(INDEX + sentence, "strands")["index FDP"] == {"strands": 4}
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The small FDP was repaired with a single 5-0 nylon suture.",
+        "The small FDP was left. The same wound was used.",
+        "The small finger nerve was repaired in the same manner as the index nerve.",
+        "The skin of the small finger was closed in the same way.",
+        "At the same time the small finger was explored.",
+        "Usually the small FDP is repaired in the same manner.",
+        "The small FDP will be repaired in the same manner next week.",
+        "The small FDP was not repaired in the same manner.",
+    ],
+)
+def test_no_reference(sentence: str) -> None:
+    assert "stitch" not in told(INDEX + sentence, "stitch").get("small FDP", {})
+    assert told(RING + sentence, "strands").get("small FDP", {}).get("strands") != 6
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The small FDP had a core of 3-0 FiberWire with the same epitendinous suture.",
+        "Small FDP: 3-0 FiberWire core, same epitendinous suture.",
+    ],
+)
+def test_only_the_peripheral_suture_was_the_same(sentence: str) -> None:
+    shown = told(INDEX + sentence, *SUTURE)["small FDP"]
+    assert (shown["peripheral"], shown["peripheral_size"], shown["size"], shown["material"]) == ("present", "6-0", "3-0", "polyblend")
+    assert "strands" not in shown
