@@ -8,52 +8,25 @@ from dataclasses import dataclass
 
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, Subject
+from notereader.vocabulary.wordlists import word_list
 
-# Words that may stand between a thing and what is said of it: 'A4 was therefore only partly opened'.
-_LINK = frozenset(
-    "pulley pulleys was were is are had has have be been being both each all also then already again only just simply "
-    "itself themselves found seen noted identified confirmed to appeared appears looked remained remains remain still "
-    "too now thus therefore carefully deliberately entirely gently partially partly completely fully next first here "
-    "there : = - > | ( ) [ ] x alike together with the rest of it its nicely well beautifully seem seemed seems "
-    "either entire quite not never kept stayed left proved wholly largely additionally subsequently finally later "
-    "i we they it could must might would did do does having got ? in on finger fingers digit digits one ligament for beside "
-    "next alongside adjacent inspected explored examined visualised visualized checked dissected traced followed exposed "
-    "viewed looked at displayed need needed require required necessary continuity a an able managed possible which likewise lay lies lying ran alone tight narrow thick thin snug scarred stenosed swollen short loose fact indeed however though unfortunately luckily fortunately".split()
-)
-_EMPTY = frozenset(["unticked", "unfilled"])
-_SEEN = frozenset(
-    "seen identified inspected explored examined visualised visualized checked dissected traced followed exposed viewed "
-    "found at displayed noted".split()
-)
-# Words that say 'intact' of many things; believed only right beside the thing they speak of.
-WEAK = frozenset(
-    "fine normal whole strong sound safe ok okay healthy good left alone closed leave keeping saving saved stood competent "
-    "respect respected retained maintained perfect nad unremarkable continuous well".split()
-)
-# Words that may lead from what is said to the thing: 'opened the distal 5 mm of A2', 'release of the A1 pulley'.
-_LEAD = frozenset(
-    "the a an of its his her both each all also entire whole remaining rest remnants remnant remains what was is left "
-    "remained radial ulnar right common proper : = - ( to in at first second only just up completely partially partly "
-    "fully are were been this that these pulley and for tightest thickened thick torn".split()
-)
-# Words of measure and part, which may stand on either side.
-_MEASURE = frozenset(
-    "mm cm % percent per cent half third thirds quarter quarters fifth two three four one five six ten distal proximal "
-    "middle central dist prox far near edge rim margin border lip part portion segment fibres fibers bit end over about "
-    "some approximately by most millimetres millimeters millimetre millimeter centimetre length width through roughly "
-    "around leading trailing side aspect corner longitudinally midline mid throughout along".split()
-)
-_PLACE = frozenset("at under beyond beneath past near between until underneath below above behind over against".split())
-_ASIDE = frozenset("to for of allow deliver let under over around by with past through into from below near pass so".split())
+_LINK = word_list("attach", "link")
+_SEEN = word_list("attach", "seen")
+WEAK = word_list("attach", "weak")
+_LEAD = word_list("attach", "lead")
+_MEASURE = word_list("attach", "measure")
+_PLACE = word_list("attach", "place")
+_ASIDE = word_list("attach", "aside")
+_CHAIN = word_list("attach", "chain")
+_ACTIVE = word_list("attach", "active")
+_PASSIVE = word_list("attach", "passive")
+_DETERMINED = word_list("attach", "determined")
+_BREAKS = word_list("attach", "breaks")
+_DENIAL_ENDS = word_list("attach", "denial_ends")
+_DENIES_A_LIST = word_list("attach", "denies_a_list")
+_TELLING = word_list("attach", "telling")
 _STOP = frozenset([";", ".", "|"])
-_ACTIVE = frozenset("i we to having he she surgeon by must consultant registrar fellow".split())
-_PASSIVE = frozenset("was were is are be been being it they which so then later that this".split())
-_DETERMINED = frozenset("the a an my his her our this that these another".split())
-_BREAKS = frozenset([",", ";", "and", "but", "then", "(", "so", "while", "whereas", "which", ":", "-", ">"])
-_CHAIN = frozenset(
-    "and , & + / or the both a an of to in with its finger fingers left right radial ulnar proper digital as well also "
-    "flexor tendon tendons index middle ring small little thumb long fifth fourth third second".split()
-)
+_EMPTY = frozenset(["unticked", "unfilled"])
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,11 +54,6 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
     return bool(before) and before[-1] in _ASIDE
 
 
-_NEGATION_ENDS = frozenset([",", ";", ".", ":", "but", "although", "though", "however", "yet", "then", "with"])
-_NEGATES_A_LIST = frozenset(["no", "neither", "nor", "without", "none"])
-_UNSAID = frozenset("that mention mentioned record state say note dictate".split())
-
-
 def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
     """Tell whether a word is denied by one before it; 'could not be saved and was excised' denies only the saving."""
     words = scene.page.words
@@ -93,8 +61,8 @@ def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
         if cue.value != "negated" or not scene.sentence.i <= cue.i or cue.j > m.i or m.i - cue.j > reach:
             continue
         between = words[cue.j : m.i]
-        joined = "and" in between and words[cue.i] not in _NEGATES_A_LIST
-        if not joined and not (_NEGATION_ENDS | _UNSAID) & set(between):
+        joined = "and" in between and words[cue.i] not in _DENIES_A_LIST
+        if not joined and not (_DENIAL_ENDS | _TELLING) & set(between):
             return True
     return False
 

@@ -3,9 +3,10 @@
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, digits_at
+from notereader.vocabulary.wordlists import word_list
 
 _BONES = frozenset(["phalanx", "metacarpal"])
-_METAL = frozenset("k-wire k-wires wire wires plate plates screw screws k pin pins".split())
+_METAL = word_list("bones", "metal")
 # Words that mean a bone was fixed only where a break or metal is named as well.
 _VAGUE = frozenset(
     ["fixed", "was fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired"]

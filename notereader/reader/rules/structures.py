@@ -5,21 +5,19 @@ from dataclasses import dataclass
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, digits_at
+from notereader.vocabulary.wordlists import word_list
 
 _NO_DIGIT = frozenset(
     ["median nerve", "ulnar nerve", "radial nerve branch", "radial artery", "ulnar artery", "common digital nerve"]
 )
 _PAIRED = frozenset(["digital nerve", "digital artery"])
 _OF_A_DIGIT = {"ulnar nerve": "digital nerve", "radial artery": "digital artery", "ulnar artery": "digital artery"}
-_BETWEEN = frozenset("and , & + / or the both a an with its of proper digital together also as well radial ulnar rad uln . n dig pair bundle side".split())
-_SIDE_LEADS = frozenset("on the side - , ( : of at its finger digit both sides radial ulnar rad uln . and & + / the".split())
-_FINGERS = frozenset("index middle ring small little thumb long".split())
-_AFTER_SIDE = frozenset(
-    "one was were is are had has intact divided cut transected severed contused bruised repaired grafted ligated clipped ok "
-    "fine uninjured untouched partially completely nicked lacerated : also likewise normal thrombosed torn not ones and".split()
-)
-_BEFORE_SIDE = frozenset(["the", ",", ";", ":", "(", "and", "/", "but", "while", "whereas", "with", "-", "|", "?", ".", "its"])
-_WITH = frozenset("and & + / with its the accompanying adjacent".split())
+_BETWEEN = word_list("structures", "between")
+_SIDE_LEADS = word_list("structures", "side_leads")
+_AFTER_SIDE = word_list("structures", "after_side")
+_BEFORE_SIDE = word_list("structures", "before_side")
+_WITH = word_list("structures", "with")
+_FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
 _BESIDE = (["beside", "it"], ["next", "to"], ["with", "it"], ["alongside"], ["alongside", "it"])
 
 

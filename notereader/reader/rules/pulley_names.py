@@ -1,0 +1,152 @@
+"""Which pulleys a sentence names: one by one, in lists and ranges, as 'both pulleys', or only as landmarks."""
+
+from dataclasses import dataclass, field
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Break, Mention
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+ANNULAR = ("A1", "A2", "A3", "A4", "A5")
+PARTS = {
+    **dict.fromkeys(("distal", "distally", "dist", "far", "leading"), "distal"),
+    **dict.fromkeys(("proximal", "proximally", "prox", "near"), "proximal"),
+    **dict.fromkeys(("middle", "central", "midportion", "mid", "centre", "center"), "middle"),
+}
+PART_NOUNS = word_list("pulleys", "part_nouns")
+_GLUE = word_list("pulleys", "glue")
+_AFTER_NAME = word_list("pulleys", "after_name") | {""}
+_PLACES = word_list("pulleys", "places")
+_PLACE_FILLERS = word_list("pulleys", "place_fillers")
+_PLACE_NOUNS = frozenset(["entrance", "mouth", "level", "region", "area", "entry", "exit"])
+_HELD = frozenset(["entrance", "level", "caught", "catching", "snagging", "entered"])
+_TO_PLACES = frozenset(["up", "next", "close", "distal", "proximal", "back", "down", "as", "adjacent"])
+_RANGE = frozenset(["to", "through", "-"])
+_SEVERAL = frozenset(["both", "these", "two", "neither", "those"])
+_NUMBERS = frozenset("12345")
+_ORDINALS = {"first": "A1", "second": "A2", "third": "A3", "fourth": "A4", "fifth": "A5"}
+
+
+@dataclass(slots=True)
+class PulleyGroup:
+    """Pulleys named together, with the words that speak of them."""
+
+    mentions: list[Mention]
+    values: list[str]
+    actions: list[Mention] = field(default_factory=list)
+
+    @property
+    def i(self) -> int:
+        """The first word of the group."""
+        return self.mentions[0].i
+
+    @property
+    def j(self) -> int:
+        """The word after the group."""
+        return self.mentions[-1].j
+
+
+def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup]]:
+    """Return the pulleys of a sentence, those named together as one group, and those that are only landmarks."""
+    groups: list[PulleyGroup] = []
+    places: list[PulleyGroup] = []
+    for mention in _mentions(scene):
+        latest = max([*groups[-1:], *places[-1:]], key=lambda g: g.i, default=None)
+        if latest is not None and _glued(scene, latest, mention):
+            latest.values += _with_range(scene, latest, mention)
+            latest.mentions.append(mention)
+        elif _is_place(scene, mention) and not _goes_on(scene, mention):
+            places.append(PulleyGroup([mention], [mention.value]))
+        else:
+            groups.append(PulleyGroup([mention], [mention.value]))
+    meant = _meant(desk, scene, groups, places)
+    return sorted([*groups, *meant], key=lambda g: g.i), places
+
+
+def _mentions(scene: Scene) -> list[Mention]:
+    """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
+    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i)]
+    thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
+    thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
+    kept = [m for m in found if m.kind == "pulley" or len(found) > 1 or (thumb and scene.next_word(m.j) in _AFTER_NAME)]
+    return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
+
+
+def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
+    """Tell whether a pulley belongs to a group before it; columns of space part titles from one another."""
+    between = scene.words(group.j, mention.i)
+    if not between and scene.page.breaks[mention.i] == Break.COLUMN:
+        return False
+    return len(between) <= 4 and all(w in _GLUE for w in between) and ("+" not in between or "," not in between)
+
+
+def _with_range(scene: Scene, group: PulleyGroup, mention: Mention) -> list[str]:
+    """Return the pulley to add to a group, with those a range passes over: 'A1 through A4'."""
+    words = scene.words(group.j, mention.i)
+    first, last = group.values[-1], mention.value
+    ranged = bool(words) and words[-1] in _RANGE and first in ANNULAR and last in ANNULAR
+    if ranged and ANNULAR.index(first) < ANNULAR.index(last):
+        return list(ANNULAR[ANNULAR.index(first) + 1 : ANNULAR.index(last) + 1])
+    return [last]
+
+
+# --- landmarks
+
+
+def _is_place(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a pulley is only a landmark: 'under A2', 'on the distal edge of A2', 'the A2 entrance'."""
+    if _PLACE_NOUNS & set(scene.words(mention.j, min(mention.j + 2, scene.sentence.j))):
+        return True
+    first, k = scene.sentence.i, mention.i - 1
+    words = scene.page.words
+    while k >= first and words[k] in _PLACE_FILLERS:
+        k -= 1
+    if k < first or any(m.i <= k < m.j for m in scene.of("opened")):
+        return False
+    if words[k] == "to":
+        return words[max(first, k - 1)] in _TO_PLACES
+    return words[k] in _PLACES or words[k] in _HELD
+
+
+def _goes_on(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a clause about a landmark follows: 'at A1, which I released', 'A2, the distal half of which ...'."""
+    after = [w for w in scene.words(mention.j, min(mention.j + 7, scene.sentence.j)) if w not in (",", "(")]
+    if "which" not in after:
+        return False
+    return all(w in PARTS or w in PART_NOUNS or w in ("the", "a", "of") for w in after[: after.index("which")])
+
+
+# --- without a name of their own
+
+
+def _meant(desk: Desk, scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup]) -> list[PulleyGroup]:
+    """Return 'both pulleys', 'the pulley', 'the latter' as the pulleys named just before."""
+    found: list[PulleyGroup] = []
+    for m in scene.of("pulleys"):
+        before = [g for g in sorted([*groups, *places], key=lambda g: g.i) if g.j <= m.i]
+        values = [v for g in before for v in g.values]
+        if not values and scene.sentence.i == desk.last_pulley_end:
+            values = [v for v, _ in desk.last_pulleys]
+        numbered = _numbered(scene, m)
+        if numbered:
+            found.append(numbered)
+        elif m.value == "all" and scene.word_before(m.i) in _SEVERAL and len(values) >= 2:
+            found.append(PulleyGroup([m], list(dict.fromkeys(values))))
+        elif (m.value == "one" and len(values) == 1) or (m.value == "latter" and before):
+            found.append(PulleyGroup([m], values[-1:]))
+    return found
+
+
+def _numbered(scene: Scene, m: Mention) -> PulleyGroup | None:
+    """Return 'annular pulleys 2 and 4', 'the second and fourth annular pulleys' as pulleys."""
+    if m.value != "annular":
+        return None
+    words = scene.page.words
+    i, j = m.i, m.j
+    while j < scene.sentence.j and (words[j] in _NUMBERS or words[j] in (",", "and", "&", "+")):
+        j += 1
+    while i > scene.sentence.i and (words[i - 1] in _ORDINALS or words[i - 1] in (",", "and")):
+        i -= 1
+    values = [f"A{w}" for w in words[m.j : j] if w in _NUMBERS]
+    values = values or [_ORDINALS[w] for w in words[i : m.i] if w in _ORDINALS]
+    return PulleyGroup([Mention("pulley", values[0], i, j)], values) if values else None

@@ -1,0 +1,117 @@
+"""How much of a pulley was opened or cut away, and which part of it."""
+
+from notereader.reader.measures import NUMBER_WORDS, UNITS
+from notereader.reader.page import Mention
+from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, PulleyGroup
+from notereader.reader.scene import Scene
+from notereader.record.values import Value
+from notereader.vocabulary.wordlists import word_list
+
+_PART_LEADS = word_list("pulleys", "part_leads")
+_MEASURES = word_list("pulleys", "measures")
+_EXCEPTING = word_list("pulleys", "excepting")
+_NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
+_JOINTS = frozenset(["and", ",", ";", "but", "while"])
+_LONGEST_MM = 30  # longer than any pulley: the length of a graft or a wound
+
+
+def reach_of(scene: Scene, group: PulleyGroup, action: Mention, apart: bool = False) -> tuple[int, int]:
+    """Return the words around pulleys and action in which a share of them may be told; `apart`: in the action's clause."""
+    j = max(group.j, action.j)
+    high = reach_end(scene, group, j)
+    earlier = [m.j for m in scene.of("opened") if group.j <= m.i and m.j <= action.i]
+    if earlier and apart:
+        joints = [k for k in range(earlier[-1], action.i) if scene.page.words[k] in _JOINTS]
+        return max([earlier[-1], *joints]), high
+    if earlier and share_in(scene, earlier[-1], action.j):
+        return earlier[-1], high
+    if any(group.j <= p.i and p.j <= action.i for p in scene.of("pulley") if p not in group.mentions):
+        return action.i, high
+    first = low = min(group.i, action.i)
+    while low > scene.sentence.i and first - low < 8 and _measures(scene, low - 1):
+        low -= 1
+    return low, high
+
+
+def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
+    """Return the word after which, from word j on, no share of these pulleys is told any more."""
+    words = scene.page.words
+    high = min(scene.sentence.j, j + 9)
+    stops = [k for k in range(j, high) if words[k] in (".", ";", "but", "to") and words[k - 1] not in _NO_STOP]
+    later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
+    return min([high, *stops, *later])
+
+
+def _measures(scene: Scene, k: int) -> bool:
+    """Tell whether a word before a pulley tells how much of it or which part."""
+    word = scene.page.words[k]
+    if word in PARTS or word in PART_NOUNS or word in _PART_LEADS or word[:1].isdigit():
+        return True
+    return word in _MEASURES or word in NUMBER_WORDS or word in UNITS
+
+
+def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bool:
+    """Tell whether 'intact' is said of a part only: 'half of A2 was preserved', 'preserved except for 5 mm'."""
+    between = scene.words(low, min(group.i, action.i))
+    if scene.next_word(action.j) in _EXCEPTING or "only" in between:
+        return True
+    return bool(share_in(scene, low, max(group.j, action.j)))
+
+
+def in_full(scene: Scene, low: int, high: int) -> bool:
+    """Tell whether the words reach over the whole length: 'over its full length', 'from end to end'."""
+    return any(low - 3 <= m.i and m.i < high for m in scene.of("fully"))
+
+
+def share_in(scene: Scene, low: int, high: int) -> dict[str, Value]:
+    """Return how much of a pulley the words from low to high tell, and which part, by the names of the fields."""
+    found: dict[str, Value] = {}
+    for q in scene.quantities:
+        if not low <= q.i < high or q.high is None:
+            continue
+        if q.unit == "%":
+            found.setdefault("extent_percent", q.high)
+        elif q.unit == "mm" and q.high <= _LONGEST_MM and not _of_a_graft(scene, q.j):
+            found.setdefault("extent_mm", q.high)
+    percent = _fraction(scene, low, high)
+    if percent is not None:
+        found.setdefault("extent_percent", percent)
+    part = part_in(scene, low, high)
+    if part:
+        found["part"] = part
+    return found
+
+
+def _of_a_graft(scene: Scene, j: int) -> bool:
+    return bool({"wide", "strip", "ribbon"} & set(scene.words(j, j + 2)))
+
+
+def _fraction(scene: Scene, low: int, high: int) -> float | None:
+    """Return a share told as a fraction in percent; 'half torn off' is how it was found, not how much was opened."""
+    hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
+    for m in scene.of("fraction"):
+        if low <= m.i < high and m.i not in hurt:
+            return float(m.value)
+    words = scene.words(low, high)
+    third = "third" in words and any(w in PARTS for w in words[: words.index("third")])
+    return 33.0 if third else None
+
+
+def part_in(scene: Scene, low: int, high: int) -> str:
+    """Return which part is named: 'its distal half', 'the proximal 4 mm of A4', 'opened distally', or ''."""
+    for k in range(low, high):
+        word = scene.page.words[k]
+        if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
+            return PARTS[word]
+    return ""
+
+
+def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
+    """Tell whether 'distal' at word k leads to a measure or a noun of a part, or closes one: '5 mm, distal'."""
+    words = scene.page.words
+    after = next((w for w in words[k + 1 : min(k + 4, high)] if w != "."), "")
+    if after in PART_NOUNS or after in _PART_LEADS or after[:1].isdigit() or after in NUMBER_WORDS:
+        return True
+    if after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half", "("):
+        return True
+    return any(m.i == k + 1 for m in scene.of("pulley", "fraction"))

@@ -1,0 +1,217 @@
+"""What a word says of a pulley: kept, hurt by the accident, opened, cut away, mended, or nothing sure."""
+
+from notereader.reader.page import Mention
+from notereader.reader.rules.attach import is_denied
+from notereader.reader.rules.pulley_names import PARTS
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed"])
+OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
+_DIVIDING = word_list("pulleys", "dividing")
+_UNSURE = word_list("pulleys", "unsure")
+_DOUBTFUL = word_list("pulleys", "doubtful")
+_IMAGING = word_list("pulleys", "imaging")
+_CARERS = word_list("pulleys", "carers")
+# How a word of the other lists reads where it is said of a pulley.
+_READ_AS = {
+    ("extent", "complete"): "injured",
+    ("extent", "partial"): "injured",
+    ("extent", "intact"): "intact",
+    ("deed", "repaired"): "repaired",
+    ("deed", "reinserted"): "repaired",
+    ("deed", "excised"): "excised",
+    ("deed", "trimmed"): "trimmed",
+    ("restored", "trimmed"): "trimmed",
+}
+# Words of extent that say too little without a word for what was done.
+_BARE = frozenset(
+    [
+        *("complete", "completely", "partial", "partially", "incomplete", "incompletely", "through", "part through"),
+        *("out", "off", "100%", "100 %", "end to end", "end-to-end", "full thickness", "full-thickness"),
+    ]
+)
+_CHOICES = frozenset(["/", "or", "|"])
+_NAMED_NOUN = frozenset(["the", "this", "a", "my", "second", "first"])
+_DENYING = ("not", "never", "no ", "un", "was not", "were not")
+_CLOSES = frozenset(["", ".", ",", ";", "alone", "intact", "in", "and", "as", "closed"])
+
+
+# --- which words
+
+
+def pulley_words(scene: Scene) -> list[Mention]:
+    """Return the words of a sentence that may say what was found of or done to a pulley, none overlapping."""
+    if _IMAGING & set(scene.words(scene.sentence.i, scene.sentence.j)):
+        return []
+    own = [m for m in scene.of("opened") if not _says_little(scene, m)]
+    lent = [
+        Mention("opened", _READ_AS[(m.kind, m.value)], m.i, m.j)
+        for m in scene.mentions
+        if (m.kind, m.value) in _READ_AS and not _says_little(scene, m)
+    ]
+    taken: set[int] = set()
+    kept: list[Mention] = []
+    for m in [*sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
+        if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
+            taken.update(range(m.i, m.j))
+            kept.append(_behind_name(scene, m))
+    kept.sort(key=lambda m: m.i)
+    return [m for n, m in enumerate(kept) if not _one_of_several(scene, kept, n) and _answered(scene, m)]
+
+
+def _longest_first(m: Mention) -> tuple[int, int]:
+    return m.i - m.j, m.i
+
+
+def _says_little(scene: Scene, m: Mention) -> bool:
+    """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
+    word = " ".join(scene.words(m.i, m.j))
+    if word == "repair" and scene.next_word(m.j) != "of":
+        before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
+        named = any(m.i - 3 <= p.i < m.i for p in scene.of("pulley"))
+        if _NAMED_NOUN & set(before) and not named:
+            return True
+    return word in _BARE or any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
+
+
+def _behind_name(scene: Scene, m: Mention) -> Mention:
+    """Cut off a word's part that belongs to the name: 'A4 pulley plasty'."""
+    name = next((p for p in scene.of("pulley") if p.i < m.i < p.j < m.j), None)
+    return Mention(m.kind, m.value, name.j, m.j) if name else m
+
+
+def _one_of_several(scene: Scene, words: list[Mention], n: int) -> bool:
+    """Tell whether a word is one of the choices of an unfilled form: 'intact / vented / excised'."""
+    for other in [*words[max(n - 1, 0) : n], *words[n + 1 : n + 2]]:
+        first, second = sorted((other, words[n]), key=lambda m: m.i)
+        between = scene.words(first.j, second.i)
+        if len(between) == 1 and between[0] in _CHOICES and other.value != words[n].value:
+            return True
+    return False
+
+
+def _answered(scene: Scene, m: Mention) -> bool:
+    """Tell whether a word that is itself a question was answered with yes: 'A2 intact? Yes'."""
+    words = scene.page.words
+    return words[m.j : m.j + 1] != ["?"] or words[m.j + 1 : m.j + 2] in (["yes"], ["y"])
+
+
+# --- what they say
+
+
+def strongest(scene: Scene, words: list[Mention]) -> Mention | None:
+    """Return the word that decides: the last deed; what was found only where nothing was done."""
+    stated = [(m, value) for m in words if (value := state_of(scene, m)) is not None]
+    deeds = _in_time(scene, [(m, value) for m, value in stated if value in DEEDS])
+    if deeds:
+        return _last_deed(deeds)
+    hurt = [m for m, value in stated if value == "injured"]
+    return next(iter([*hurt, *(m for m, _ in stated)]), None)
+
+
+def _last_deed(deeds: list[tuple[Mention, str]]) -> Mention:
+    """Return the deed that stands; a whole release beats the venting told with it, a rebuilding its own stitches."""
+    full = [m for m, value in deeds if value == "released"]
+    if full and all(value in ("released", "vented") for _, value in deeds):
+        return full[-1]
+    rebuilt = [m for m, value in deeds if value == "reconstructed"]
+    if rebuilt and deeds[-1][1] == "repaired":
+        return rebuilt[-1]
+    if [value for _, value in deeds[-2:]] == ["repaired", "widened"] and deeds[-1][0].i - deeds[-2][0].j < 3:
+        return deeds[-2][0]  # 'sewn back lengthened'
+    return deeds[-1][0]
+
+
+def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Mention, str]]:
+    """Leave out the deeds told after an 'after': 'A2 was reconstructed after the torn one had been excised'."""
+    first = deeds[0][0].j if deeds else scene.sentence.j
+    words = scene.page.words
+    at = next((k for k in range(first, scene.sentence.j) if words[k] in ("after", "once", "following")), None)
+    return [d for d in deeds if at is None or d[0].i < at]
+
+
+def state_of(scene: Scene, m: Mention) -> str | None:
+    """Return what a word says of a pulley; a negated opening is an intact pulley, other negations say nothing sure."""
+    words = scene.words(m.i, m.j)
+    word = " ".join(words)
+    if m.value == "intact":
+        return _kept(scene, m, word)
+    if m.value != "injured" and _only_possible(scene, m):
+        return None
+    if word == "closed" and {"kept", "left", "stayed"} & set(_before(scene, m, 5)):
+        return "intact"
+    if _negated(scene, m, 4):
+        further = {"further", "more", "again"} & set(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
+        return "intact" if m.value in OPENINGS and not further else None
+    if m.value in ("vented", "released") and _by_accident(scene, m):
+        return "injured"
+    if m.value == "vented" and _DIVIDING & set(words):
+        return _cut_or_opened(scene, m, word)
+    return m.value
+
+
+def _before(scene: Scene, m: Mention, reach: int) -> list[str]:
+    return scene.words(max(scene.sentence.i, m.i - reach), m.i)
+
+
+def _negated(scene: Scene, m: Mention, reach: int) -> bool:
+    return not " ".join(scene.words(m.i, m.j)).startswith(_DENYING) and is_denied(scene, m, reach)
+
+
+def _only_possible(scene: Scene, m: Mention) -> bool:
+    """Tell whether a deed was only possible ('may have to vent A2') or the word no deed ('A1 stays open')."""
+    before = _before(scene, m, 4)
+    if scene.page.words[m.i] == "open" and scene.word_before(m.i) not in ("to", "i", "we"):
+        return True
+    return bool(_UNSURE & set(before)) or before[-2:] == ["could", "have"]
+
+
+def _kept(scene: Scene, m: Mention, word: str) -> str | None:
+    """Return 'intact' for words that say so without doubt; 'left' needs a word like 'alone' or the end of the clause."""
+    before = _before(scene, m, 9)
+    if _negated(scene, m, 3) or _DOUBTFUL & set(before[-3:]):
+        return None
+    if word == "alone":
+        return "intact" if {"left", "leave", "leaving"} & set(before) else None
+    if word in ("left", "was left"):
+        return "intact" if scene.next_word(m.j) in _CLOSES and not _hurt_before(scene, m) else None
+    return "intact"
+
+
+def _hurt_before(scene: Scene, m: Mention) -> bool:
+    """Tell whether the pulley that was 'left' had been found hurt or been opened just before."""
+    hurt = [h for h in scene.of("opened") if h.value in ("injured", "vented") and h.j <= m.i]
+    return bool(hurt) and not any(hurt[-1].j <= p.i < m.i for p in scene.of("pulley"))
+
+
+def _by_accident(scene: Scene, m: Mention) -> bool:
+    """Tell whether the wound did it: 'split by the glass', 'already divided', 'the blade had slit A2'."""
+    after = scene.words(m.j, min(m.j + 8, scene.sentence.j))
+    if "by" in after[:5]:
+        noun = after[after.index("by") + 1 :][:3]
+        if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _CARERS:
+            return True
+    before = set(_before(scene, m, 4))
+    if {"already", "found"} & before:
+        return True
+    wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
+    return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
+
+
+def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
+    """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
+    deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section == "procedure"
+    return "injured" if word == "cut" and not deliberate else _whole_or_part(scene, m)
+
+
+def _whole_or_part(scene: Scene, m: Mention) -> str:
+    """Return 'released' for a whole division, 'vented' where a share, a length or a part is named."""
+    first, last = scene.part(m.i)
+    last = min([last, m.j + 8, *(k for k in range(m.j, last) if scene.page.words[k] in ("to", "so"))])
+    words = scene.words(max(first, m.i - 10), last)
+    if any(w in PARTS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):
+        return "vented"
+    if any(q.unit in ("%", "mm") and first <= q.i < last for q in scene.quantities):
+        return "vented"
+    return "released"
