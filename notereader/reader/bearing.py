@@ -293,6 +293,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
+    if word in ("long", "middle", "little") and after == "one":
+        return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small"):
         if at_start and (after in (":", "-", "|", ".", "=", ">", ",") or ends):
             return True
@@ -354,6 +356,8 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         k = q.j
         while k < sentence.j and page.words[k] in _COUNTS and k - q.j < 4:
             k += 1
+        if page.words[q.i - 1] in ("in", "at", "after") and page.words[q.i : q.j] == ["all"] and k == q.j:
+            continue  # 'in all we count four strands'
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
         others = page.words[q.j - 1] == "others"
         if others and q.i == sentence.i:

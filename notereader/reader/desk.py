@@ -147,7 +147,13 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
 
 
 def _taken_up(scene: Scene, group: Group) -> list[Target]:
-    """'..., and the ends of all of them were crushed': every tendon named before it in the sentence."""
+    """'..., and the ends of all of them were crushed': every tendon named before it in the sentence.
+
+    'For the FDP ..., knots inside the repair': 'the repair' is that of the tendon named before it.
+    """
+    before = [g for g in scene.setting.groups if g.j <= group.i and (g.tendons or g.generic) and not g.reference]
+    if group.generic == "one" and before and before[-1].tendons and not group.digits:
+        return group_targets(scene, before[-1])
     if not {"them", "these", "those"} & set(scene.words(group.i, group.j)):
         return []
     named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]

@@ -138,7 +138,11 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
         return False
     if heading.i in starts:
         return _starts_a_line(page, heading, line)
-    return _stands_as_label(page, heading, line, in_columns)
+    tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
+    return not tied and _stands_as_label(page, heading, line, in_columns)
+
+
+_TYING = frozenset(["and", "or", "of", "the", "with", "to", "&", "+"])
 
 
 def _part_of_a_word(page: Page, heading: Mention) -> bool:

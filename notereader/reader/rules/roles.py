@@ -50,7 +50,8 @@ def anchors(scene: Scene) -> list[Anchor]:
     for group in scene.setting.groups:
         timed = scene.words(max(scene.sentence.i, group.i - 2), group.i)
         if (group.tendons or group.generic) and not {"after", "before", "once", "until", "while"} & set(timed):
-            found.append(Anchor(group.i, group.j, TENDON, strong=False))
+            around = group.tendons and {"around", "round"} & set(timed)  # 'around the profundus, 6-0 running'
+            found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=bool(around)))
     found.sort(key=lambda a: a.i)
     return found
 

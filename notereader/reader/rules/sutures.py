@@ -241,7 +241,8 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     inside = [g for g in groups if first <= g.i < last]
     before = [g for g in groups if g.j <= i]
     after = [g for g in groups if g.i >= j]
-    for pool in ([g for g in inside if g.j <= i][-1:], before[-1:], [g for g in inside if g.i >= j][:1], after[:1]):
+    itself = [g for g in groups if g.i == i and g.j == j]
+    for pool in (itself, [g for g in inside if g.j <= i][-1:], before[-1:], [g for g in inside if g.i >= j][:1], after[:1]):
         if pool:
             group = _fuller(pool[0], before if pool[0] in before else after, named)
             found = _of_group(desk, scene, group)
@@ -383,7 +384,7 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             continue
         if page.words[mention.j - 1] == "stranded" and count == 2 and page.words[k] == "double":
             continue
-        if _is_tissue(scene, mention.j):
+        if _is_tissue(scene, mention.j) or scene.next_word(mention.j) in ("drain", "glove", "wire", "rubber"):
             continue
         i = k
         times = _times_before(page, k, scene.sentence.i)
@@ -546,6 +547,8 @@ def _lay_hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
+        if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
+            continue  # 'Locked: registrar' closes a record
         _lay(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
 
 
@@ -604,7 +607,7 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if _peripheral_negated(scene, spot):
             _lay(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
             continue
-        if _only_a_word(scene, spot):
+        if _only_a_word(scene, spot) or scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":":
             continue
         _lay(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
@@ -816,6 +819,8 @@ def _by_stump(scene: Scene, q: Quantity) -> bool:
     if not _STUMPS & set(after) or {"wound", "incision", "cut", "laceration", "extended", "crease"} & set(after):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if after[:1] == ["of"] and not words & {"purchase", "bite", "bites", "taking", "taken", "took", "held"}:
+        return False  # '12 mm of distal stump was on hand'
     return bool(words & {"purchase", "bite", "bites", "bit", "taking", "took", "taken", "held", "holding", "got", "caught", "catching", "grasp", "core", "grip", "gripped"})
 
 

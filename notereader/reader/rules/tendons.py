@@ -131,7 +131,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         return False
     if word in ("no injury", "no laceration", "no cut", "no damage"):
         return scene.next_word(mention.j) in ("to", "of", "in")
-    if word in ("fine", "normal", "ok", "okay", "safe", "spare", "sound", "whole", "healthy", "preserved", "escaped", "looked normal"):
+    if word in ("fine", "normal", "ok", "okay", "safe", "spare", "sound", "whole", "healthy", "preserved", "escaped", "looked normal", "not reached", "not touched", "untouched"):
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in ("", ",", ".", ";", ")", "and", "too", "also", "but", "as", "there", "throughout", "|", "seen", "both", "apart", "-")
         named = subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
