@@ -1,0 +1,97 @@
+"""Grids: every filled cell is told with its column title and its row label; an empty cell says nothing."""
+
+import pytest
+from reader_sentences import quote_of, told
+
+BARS = """Left hand.
+
+| Finger | Tendon | Zone | Cut | Core | Epitendinous |
+| index | FDP | II | complete | 4-0 Ethibond four-strand | 6-0 Prolene running |
+| middle | FDP | III | complete | 3-0 nylon | none |
+| ring | FDS | II | intact | - | - |
+"""
+
+SPACES = """Right hand, saw.
+
+Finger    Tendon    Zone    Extent      Repair                 Peripheral
+ring      FDP       II      complete    3-0 Prolene 6 strands  5-0 nylon
+small     FDP       I       60 %        4-0 nylon              -
+"""
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            BARS,
+            {
+                "index FDP": {"zone": "II", "extent": "complete", "size": "4-0", "material": "braided polyester", "strands": 4},
+                "middle FDP": {"zone": "III", "extent": "complete", "size": "3-0", "material": "nylon"},
+                "ring FDS": {"extent": "intact"},
+            },
+        ),
+        (
+            SPACES,
+            {
+                "ring FDP": {"zone": "II", "extent": "complete", "size": "3-0", "material": "polypropylene", "strands": 6},
+                "small FDP": {"zone": "I", "extent": "partial", "extent_percent": 60, "size": "4-0", "material": "nylon"},
+            },
+        ),
+    ],
+    ids=["bars", "columns"],
+)
+def test_rows_tell_of_their_tendon(note: str, expected: dict[str, dict[str, object]]) -> None:
+    assert told(note, "zone", "extent", "extent_percent", "size", "material", "strands") == expected
+
+
+def test_the_evidence_stays_in_the_cell() -> None:
+    assert quote_of(BARS, "middle FDP", "size") == "3-0"
+    assert quote_of(BARS, "index FDP", "strands") == "four-strand"
+    assert quote_of(SPACES, "ring FDP", "strands") == "6 strands"
+
+
+def test_peripheral_cells() -> None:
+    shown = told(BARS, "peripheral", "peripheral_size", "peripheral_pattern")
+    assert shown["index FDP"] == {"peripheral": "present", "peripheral_size": "6-0", "peripheral_pattern": "running"}
+    assert shown["middle FDP"] == {"peripheral": "absent"}
+    assert "ring FDS" not in shown
+    assert told(SPACES, "peripheral", "peripheral_size") == {"ring FDP": {"peripheral": "present", "peripheral_size": "5-0"}}
+
+
+@pytest.mark.parametrize("empty", ["-", "", "n/a", "nil", "--"])
+def test_empty_cells_say_nothing(empty: str) -> None:
+    note = f"Left hand.\n\n| Finger | Tendon | Cut | Core | Epi |\n| index | FDP | complete | {empty} | {empty} |\n| ring | FDP | complete | 4-0 nylon | 6-0 Prolene |\n"
+    shown = told(note, "size", "material", "peripheral", "strands")
+    assert set(shown.get("index FDP", {})) <= ({"peripheral"} if empty == "nil" else set())
+    assert shown.get("index FDP", {}).get("peripheral") != "present"
+    assert shown["ring FDP"]["size"] == "4-0"
+
+
+@pytest.mark.parametrize("order", [("index", "small"), ("small", "index")])
+def test_the_order_of_rows_changes_nothing(order: tuple[str, str]) -> None:
+    rows = {"index": "| index | FDP | II | 4-0 nylon |", "small": "| small | FDP | I | 3-0 Prolene |"}
+    note = "Right hand.\n\n| Digit | Tendon | Zone | Core |\n" + "\n".join(rows[digit] for digit in order) + "\n"
+    assert told(note, "zone", "size") == {"index FDP": {"zone": "II", "size": "4-0"}, "small FDP": {"zone": "I", "size": "3-0"}}
+
+
+@pytest.mark.parametrize(
+    ("note", "zones"),
+    [
+        ("Ring FDP divided, repaired with 4-0 nylon.\n\nZone | 2\n", "II"),
+        ("Ring FDP divided, repaired with 4-0 nylon.\n\nZone: IIc\n", "IIC"),
+        ("Zone:  1\nRing FDP divided, repaired with 4-0 nylon.\n", "I"),
+    ],
+)
+def test_a_zone_on_a_line_of_its_own(note: str, zones: str) -> None:
+    assert told(note, "zone") == {"ring FDP": {"zone": zones}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Staff on duty:\n\n| Name | Room | Time | Phone |\n| index desk | 4-0 | 3 | 6-0 |\n| ring road | 2 | 4 | 5 |\n",
+        "Trays    Count    Checked   By\nring     4        yes       nurse\nindex    6        yes       nurse\n",
+    ],
+)
+def test_grids_of_other_things(note: str) -> None:
+    assert told(note) == {}
