@@ -16,6 +16,8 @@ MEANT = {"repairs": ("treatment", "extent"), "pulleys": ("finding",), "injuries"
 _ANATOMY = ("sided", "slip", "structure", "pulley", "tendon", "digit", "digit?", "border", "pulley?")
 _GROUP_OF = {"tendon": "repairs", "pulley": "pulleys", "structure": "injuries"}
 _LONGEST = 5
+# Longer than any name of a fact; more would only take time.
+_MOST_TOKENS = 14
 _EMPTY = frozenset(
     ("operation", "aftercare", "elements", "of", "the", "finger", "pulley", "nerve's", "tendon", "in", "on", "at")
 )
@@ -66,19 +68,29 @@ def entry_of(words: str, record: Record) -> Address:
 
 def _heard(words: str) -> _Heard:
     tokens = words.replace(",", " ").replace(":", " ").split()
-    heard = _Heard()
-    at = 0
-    while at < len(tokens):
+    if len(tokens) > _MOST_TOKENS:
+        raise PracticeFault(f"'{' '.join(tokens[:6])} ...' is too long to name one fact.")
+    furthest = 0
+
+    def parsed(at: int) -> list[list[tuple[str, str]]] | None:
+        """Return the meanings of the tokens from here on, the longest phrases first, or None where one has none."""
+        nonlocal furthest
+        furthest = max(furthest, at)
+        if at == len(tokens):
+            return []
         for size in range(min(_LONGEST, len(tokens) - at), 0, -1):
             phrase = " ".join(tokens[at : at + size])
-            if meanings := _meanings().get(phrase) or _meanings().get(phrase.casefold()):
-                _take(heard, meanings, words)
-                at += size
-                break
-        else:
-            if tokens[at].casefold() not in _EMPTY:
-                raise _not_understood(tokens[at])
-            at += 1
+            meanings = _meanings().get(phrase) or _meanings().get(phrase.casefold())
+            if meanings and (rest := parsed(at + size)) is not None:
+                return [meanings, *rest]
+        return parsed(at + 1) if tokens[at].casefold() in _EMPTY else None
+
+    found = parsed(0)
+    if found is None:
+        raise _not_understood(tokens[furthest])
+    heard = _Heard()
+    for meanings in found:
+        _take(heard, meanings, words)
     return heard
 
 
@@ -155,7 +167,7 @@ def _meanings() -> dict[str, list[tuple[str, str]]]:
     for kind in _ANATOMY:
         for term in terms():
             if term.kind == kind and term.value not in ("both", "one", "other"):
-                for phrase in (*(w.casefold() for w in term.words), *term.exact):
+                for phrase in (*(w.casefold() for w in (term.value, *term.words)), *term.exact):
                     found.setdefault(phrase, [(kind, term.value)])
     for border in ("radial", "ulnar"):
         found[f"{border} side"] = [("border", border)]

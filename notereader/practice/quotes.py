@@ -31,7 +31,7 @@ class Found:
 
 
 def find_words(text: str, words: str, number: int = 1) -> Found:
-    """Find typed words in a note, capitals and line breaks disregarded; `number` chooses one of several places.
+    """Find typed words in a note whatever their line breaks; `number` chooses one of several places.
 
     Raises PracticeFault where they do not stand there.
     """
@@ -52,8 +52,13 @@ def _places(text: str, words: str) -> list[Span]:
     parts = words.split()
     if not parts:
         raise PracticeFault("No words were given between the quotation marks.")
-    pattern = re.compile(r"\s+".join(re.escape(part) for part in parts), re.IGNORECASE)
-    return [match.span() for match in pattern.finditer(text)]
+    pattern = r"\s+".join(re.escape(part) for part in parts)
+    whole = rf"(?<!\w){pattern}(?!\w)"
+    # As they are written first: whole words before parts of words, the same capitals before others.
+    for form, flags in ((whole, 0), (whole, re.IGNORECASE), (pattern, 0), (pattern, re.IGNORECASE)):
+        if spans := [match.span() for match in re.finditer(form, text, flags)]:
+            return spans
+    return []
 
 
 def spans_of(fact: Fact) -> list[Span]:

@@ -216,7 +216,7 @@ def _fits_elsewhere(place: Address, typed: str) -> str:
 
 
 def _others_silent(attempt: OpenAttempt, subject: str) -> str:
-    needed = list(needed_silences(attempt.record))
+    needed = [place for place in needed_silences(attempt.record) if attempt.record.fact(place) is None]
     words = subject.casefold().split()
     if words and words[-1] in ("pulleys", "pulley") and len(words) > 1:
         digit = places_of(f"{' '.join(words[:-1])} A2", attempt.record)[0].digit
