@@ -44,8 +44,10 @@ def find_words(text: str, words: str, number: int = 1) -> Found:
 
 
 def place_number(text: str, words: str, span: Span) -> int:
-    """Return the number by which find_words() finds words at this place."""
-    return next((number for number, found in enumerate(_places(text, words), 1) if found == span), 1)
+    """Return the number by which find_words() finds words at this place; spaces around them do not count."""
+    own = text[span[0] : span[1]]
+    start = span[0] + len(own) - len(own.lstrip())
+    return next((number for number, found in enumerate(_places(text, words), 1) if found[0] == start), 1)
 
 
 def _places(text: str, words: str) -> list[Span]:
