@@ -6,11 +6,12 @@ clause without one takes the group it is nearest to in its sentence, else what w
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.page import Break, Mention, Page, Sentence, page_of
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.tables import Row
 
 DIGITS = ("thumb", "index", "middle", "ring", "small")
@@ -25,8 +26,7 @@ _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 _CHAIN = frozenset([",", "and", "or", "/", "&", "to", "+", "-", "through"])
 
 
-@dataclass(frozen=True, slots=True)
-class Target:
+class Target(NamedTuple):
     """A tendon of a digit, or a slip of it."""
 
     digit: str | None
@@ -171,7 +171,9 @@ def mentions_by_sentence(page: Page) -> list[list[Mention]]:
 def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
     """Return what a grid cell's labels name, placed right before the cell's first word."""
     at = sentence.i
-    return [Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in page.mentions if i <= m.i and m.j <= j]
+    return [
+        Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in within(page.mentions, i, j) if m.j <= j
+    ]
 
 
 def _number_digits(page: Page) -> None:
@@ -377,7 +379,8 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
 
 def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
     """'The pulleys were dilated and both were preserved': the quantifier takes up what stands before it."""
-    before = [m for m in page.mentions if sentence.i <= m.i < q.i and m.kind in ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")]
+    kinds = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")
+    before = [m for m in within(page.mentions, sentence.i, q.i) if m.kind in kinds]
     return bool(before) and before[-1].kind not in ("tendon", "digit")
 
 

@@ -8,9 +8,11 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.bearing import index_words
-from notereader.reader.page import Mention, Page, Sentence, page_of
+from notereader.reader.page import Mention, Page, Sentence, page_of, within
 
 _LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
+_LONGEST = 24  # words; more than any phrase of the vocabulary has
+_TIES = frozenset(["digit", "tendon", "slip", "border", "side", "quantifier"])
 _SUBJECTS = frozenset(["tendon", "digit", "pulley", "sided", "structure", "bundle", "anynerve", "anyartery", "slip"])
 _SAYS = frozenset(["extent", "deed", "opened", "stitch", "strandword", "material", "gap", "glide", "bulk", "tension", "splint", "joint", "pattern", "ends", "test"])
 _OPENERS = frozenset("the both all left right this his her no then and skin sheath tourniquet cuff blood hand i we there if she he dressing splint wound plan tested also nothing".split())
@@ -23,12 +25,9 @@ def breaths(doc: Doc) -> Doc:
     """Cut unpunctuated runs of words into sentences. RETURNS the same Doc."""
     page = page_of(doc)
     index_words(page)
-    by_word: dict[int, Mention] = {}
-    for m in page.mentions:
-        by_word.setdefault(m.i, m)
     cut: list[Sentence] = []
     for sentence in page.sentences:
-        cut += _cut(page, sentence, by_word) if _is_run(page, sentence) else [sentence]
+        cut += _cut(page, sentence) if _is_run(page, sentence) else [sentence]
     page.sentences = cut
     return doc
 
@@ -42,7 +41,10 @@ def _is_run(page: Page, sentence: Sentence) -> bool:
     return marks * 18 < length
 
 
-def _cut(page: Page, sentence: Sentence, by_word: dict[int, Mention]) -> list[Sentence]:
+def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
+    by_word: dict[int, Mention] = {}
+    for m in within(page.mentions, sentence.i, sentence.j):
+        by_word.setdefault(m.i, m)
     parts: list[Sentence] = []
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
@@ -75,10 +77,12 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
 
 def _tied(page: Page, k: int) -> bool:
     """Tell whether the word before is part of the same name: 'index FDP', 'partial FDS'."""
-    here = next((m for m in page.mentions if m.i == k), None)
+    here = next(iter(within(page.mentions, k, k + 1)), None)
     if here is not None and here.kind == "digit" and here.j - here.i > 1 and k - 1 in page.tendon_words:
         return False
-    return any(m.i <= k - 1 < m.j and m.kind in ("digit", "tendon", "extent", "slip", "border", "side", "quantifier") and (m.kind != "extent" or page.words[k - 1] in ("complete", "partial")) for m in page.mentions)
+    before = [m for m in within(page.mentions, k - _LONGEST, k) if m.j >= k]
+    share = page.words[k - 1] in ("complete", "partial")
+    return any(m.kind in _TIES or (m.kind == "extent" and share) for m in before)
 
 
 def _with_opener(page: Page, k: int, first: int) -> int:

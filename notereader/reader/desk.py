@@ -7,6 +7,7 @@ from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
 
+_CORRECTS = frozenset(["correction", "corrected", "erratum"])
 HURT_KINDS = ("complete", "partial")
 
 
@@ -58,6 +59,25 @@ class Desk:
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     strands_at: int = -1  # where the last sentence with a strand count ended
+    _having: dict[str, list[Scene]] = field(init=False)
+    _places: dict[int, int] = field(init=False)  # id of a scene -> its number
+
+    def __post_init__(self) -> None:
+        """Index the scenes, which never change once they are built."""
+        self._having = {}
+        for scene in self.scenes:
+            for kind in scene.kinds:
+                self._having.setdefault(kind, []).append(scene)
+        self._places = {id(scene): n for n, scene in enumerate(self.scenes)}
+
+    def having(self, kind: str) -> list[Scene]:
+        """Return the scenes that have a mention of a kind, in the order of the note."""
+        return self._having.get(kind, [])
+
+    def scene_before(self, scene: Scene) -> Scene | None:
+        """Return the scene before one of the note's, or None for the first."""
+        n = self._places[id(scene)]
+        return self.scenes[n - 1] if n else None
 
     def add(
         self,
@@ -97,9 +117,8 @@ class Desk:
 
     def is_cut(self, target: Target) -> bool:
         """Tell whether a tendon is known to be cut or to have been treated."""
-        if self.extents.get(target) == "intact":
-            return False
-        return self.extents.get(target) in HURT_KINDS or target in self.treatments
+        extent = self.extents.get(target)
+        return extent != "intact" and (extent in HURT_KINDS or target in self.treatments)
 
     def repairable(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons that were repaired or, being cut, not said to have been treated otherwise."""
@@ -120,9 +139,9 @@ class Desk:
 def is_correction(scene: Scene) -> bool:
     """Tell whether a sentence corrects what stands before: under 'Addendum', or with 'correction', 'should read'."""
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    if scene.sentence.section == "addendum" or {"correction", "corrected", "erratum"} & set(words):
+    if scene.sentence.section == "addendum" or not _CORRECTS.isdisjoint(words):
         return True
-    return any(a == "should" and b == "read" for a, b in zip(words, words[1:], strict=False))
+    return "should" in words and any(a == "should" and b == "read" for a, b in zip(words, words[1:], strict=False))
 
 
 def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], Group | None]:

@@ -6,7 +6,8 @@ from dataclasses import replace
 from notereader.reader.bearing import DIGITS
 from notereader.reader.desk import Desk, Finding
 from notereader.record import Address, Evidence, Fact, Interval, Note, Record, Remark, Review, Rival, source_of
-from notereader.record.values import show_value
+from notereader.record.values import check_value, show_value
+from notereader.vocabulary.fields import field_specs
 from notereader.vocabulary.sutures import sizes, stitches
 
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
@@ -335,10 +336,15 @@ def _fill(record: Record, desk: Desk, entry: tuple[str, tuple[str | None, str, s
     place = Address(group, digit or None, part or None, side)
     if group == "pulleys":
         fields = _shares_of_chosen(fields)
+    if not fields:
+        return
+    facts, specs = record.ensure(place), field_specs()[group]
     for name, found in fields.items():
         chosen, rivals = _choose(name, found)
         fact = _fact(desk, name, chosen, rivals, found, source)
-        record.put(place.field_of(name), fact)
+        if fact.value is not None:
+            fact.value = check_value(specs[name], fact.value)
+        facts[name] = fact
 
 
 def _shares_of_chosen(fields: dict[str, list[Finding]]) -> dict[str, list[Finding]]:

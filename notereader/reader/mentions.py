@@ -15,11 +15,13 @@ from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
 from notereader.vocabulary.terms import Term, terms
 
+_Key = tuple[str, str, str]  # layer, kind, value
 _LAYERS = {"heading": "headings", "cue": "cues", "element": "elements"}
 
 
 @dataclass(frozen=True, slots=True)
 class _Meaning:
+    layer: str
     kind: str
     value: str
     exact: frozenset[str]  # the only spellings that count, where not empty
@@ -37,7 +39,8 @@ class Mentions:
         by_phrase: dict[tuple[str, ...], list[_Meaning]] = {}
         for term in terms():
             for phrase, exact in _phrases(nlp, term):
-                by_phrase.setdefault(phrase, []).append(_Meaning(term.kind, term.value, exact))
+                layer = _LAYERS.get(term.kind, "mentions")
+                by_phrase.setdefault(phrase, []).append(_Meaning(layer, term.kind, term.value, exact))
         for n, (phrase, meanings) in enumerate(by_phrase.items()):
             key = f"t{n}"
             self.meanings[nlp.vocab.strings.add(key)] = _merged(meanings)
@@ -47,15 +50,15 @@ class Mentions:
         """Find every term of the vocabulary in the Doc."""
         page = page_of(doc)
         self.rescue.apply(page, doc)
+        breaks, respelt, column = page.breaks, page.respelt, Break.COLUMN
         found: dict[str, list[Mention]] = {"mentions": [], "headings": [], "cues": [], "elements": []}
         for key, i, j in self.matcher(page.rescued or doc):
-            if j - i > 1 and any(page.breaks[k] == Break.COLUMN for k in range(i + 1, j)):
+            if j - i > 1 and column in breaks[i + 1 : j]:
                 continue
             for meaning in self.meanings[key]:
                 if meaning.exact and not _as_written(page, i, j, meaning.exact):
                     continue
-                layer = _LAYERS.get(meaning.kind, "mentions")
-                found[layer].append(Mention(meaning.kind, meaning.value, i, j, page.respelt.get(i, "")))
+                found[meaning.layer].append(Mention(meaning.kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family(found["mentions"])
         page.headings = longest(found["headings"])
         page.cues = sorted(found["cues"], key=lambda m: m.i)
@@ -72,16 +75,16 @@ def _phrases(nlp: Language, term: Term) -> Iterable[tuple[tuple[str, ...], froze
 
 def _merged(meanings: list[_Meaning]) -> list[_Meaning]:
     """Join the exact spellings of one meaning; a meaning without them matches in any capitals."""
-    merged: dict[tuple[str, str], set[str] | None] = {}
+    merged: dict[_Key, set[str] | None] = {}
     for meaning in meanings:
-        key = (meaning.kind, meaning.value)
+        key = (meaning.layer, meaning.kind, meaning.value)
         if not meaning.exact or merged.get(key, set()) is None:
             merged[key] = None
         else:
             spellings = merged.setdefault(key, set())
             if spellings is not None:
                 spellings |= meaning.exact
-    return [_Meaning(kind, value, frozenset(exact or ())) for (kind, value), exact in merged.items()]
+    return [_Meaning(*key, frozenset(exact or ())) for key, exact in merged.items()]
 
 
 def _as_written(page: Page, i: int, j: int, exact: frozenset[str]) -> bool:
@@ -99,7 +102,7 @@ def _by_family(mentions: list[Mention]) -> list[Mention]:
     kept = longest([m for m in mentions if m.kind not in _FAMILIES])
     for family in _FAMILIES:
         kept += [m for m in longest([*neutral, *(m for m in mentions if m.kind == family)]) if m.kind == family]
-    kept.sort(key=lambda m: (m.i, m.j))
+    kept.sort(key=_span)
     return kept
 
 
@@ -109,12 +112,16 @@ def longest(mentions: list[Mention]) -> list[Mention]:
     taken: dict[int, tuple[int, int]] = {}
     kept: list[Mention] = []
     for mention in mentions:
-        spans = {taken.get(k) for k in range(mention.i, mention.j)} - {None}
-        if not spans:
-            for k in range(mention.i, mention.j):
-                taken[k] = (mention.i, mention.j)
-        elif spans != {(mention.i, mention.j)}:
-            continue
+        span = i, j = mention.i, mention.j
+        if taken.get(i) != span:
+            if i in taken or (j - i > 1 and any(k in taken for k in range(i + 1, j))):
+                continue
+            for k in range(i, j):
+                taken[k] = span
         kept.append(mention)
-    kept.sort(key=lambda m: (m.i, m.j))
+    kept.sort(key=_span)
     return kept
+
+
+def _span(mention: Mention) -> tuple[int, int]:
+    return mention.i, mention.j

@@ -4,12 +4,13 @@ A Page travels through the pipeline in `doc.user_data["page"]`. Word numbers ind
 positions of each word in the note as stored, in code points, so that evidence always holds.
 """
 
+from bisect import bisect_left
 from dataclasses import dataclass, field
 from enum import IntEnum
+from operator import attrgetter
 from typing import TYPE_CHECKING
 
 from spacy.tokens import Doc
-
 
 if TYPE_CHECKING:
     from notereader.reader.bearing import Setting
@@ -109,6 +110,15 @@ class Page:
     def raw(self, i: int, j: int) -> str:
         """Return the note's own characters from word i to word j (exclusive)."""
         return self.text[self.starts[i] : self.ends[j - 1]] if j > i else ""
+
+
+_first_word = attrgetter("i")
+
+
+def within(mentions: list[Mention], i: int, j: int) -> list[Mention]:
+    """Return, of mentions in the order of the note, those that begin in words i to j."""
+    low = bisect_left(mentions, i, key=_first_word)
+    return mentions[low : bisect_left(mentions, j, low, key=_first_word)]
 
 
 def page_of(doc: Doc) -> Page:

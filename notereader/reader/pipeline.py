@@ -3,9 +3,9 @@
 import threading
 from functools import cache
 
-import spacy
 from spacy.language import Language
 from spacy.tokens import Doc
+from spacy.vocab import Vocab
 
 from notereader import __version__
 from notereader.reader import bearing, breaths, layout, measures, mentions, standing, tables
@@ -59,8 +59,8 @@ def findings(doc: Doc) -> Doc:
 @cache
 def language() -> Language:
     """Return the pipeline, built on first use."""
-    nlp = spacy.blank("en")
-    nlp.tokenizer = NoteTokenizer(nlp.vocab, _joinable())
+    # A vocabulary without attributes of words: the matcher compares spellings only, and each new word would cost ten.
+    nlp = Language(Vocab(), create_tokenizer=lambda nlp: NoteTokenizer(nlp.vocab, _joinable()))
     for name in COMPONENTS:
         nlp.add_pipe(name)
     return nlp

@@ -54,11 +54,7 @@ class Rescue:
 
     def apply(self, page: Page, doc: Doc) -> None:
         """Note the rescued spellings on the Page; the matcher then reads a Doc with them in place."""
-        respelt = {}
-        for k, word in enumerate(page.words):
-            name = self.spelling(word)
-            if name:
-                respelt[k] = name
+        respelt = {k: name for k, word in enumerate(page.words) if (name := self.spelling(word))}
         page.respelt = respelt
         if respelt:
             words = [respelt.get(k, word) for k, word in enumerate(page.words)]

@@ -8,6 +8,7 @@ from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 
 _PART_WORDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas", "then", "although", "though", "yet", "|", ">", "="])
+_SPACED = frozenset(["-", "/"])  # part a sentence only where space stands on both sides
 _LANDMARK = frozenset(
     "at under beneath over near beyond between past through distal proximal to from level above below into onto against "
     "behind btw betw alongside around opposite toward towards across by within along beside underneath edge lip margin on just under".split()
@@ -37,9 +38,9 @@ class Subject:
     mention: Mention | None = None
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class Scene:
-    """A sentence, its mentions and figures, its subjects and its parts."""
+    """A sentence, its mentions and figures, its subjects and its parts; `mentions` never changes once it is built."""
 
     page: Page
     setting: Setting
@@ -48,19 +49,20 @@ class Scene:
     subjects: list[Subject] = field(default_factory=list)
     cuts: list[int] = field(default_factory=list)
     every_digit: tuple[str, ...] = ()  # every digit the note works on, for 'in both fingers'
+    sentence: Sentence = field(init=False)
+    header: bool = field(init=False)  # the sentence stands in the lists of titles and diagnoses
+    kinds: frozenset[str] = field(init=False)  # of its mentions; rules ask far more often than they find
 
-    @property
-    def sentence(self) -> Sentence:
-        """The sentence itself."""
-        return self.setting.sentence
-
-    @property
-    def header(self) -> bool:
-        """True where the sentence stands in the lists of titles and diagnoses."""
-        return self.sentence.section in ("procedure", "diagnosis")
+    def __post_init__(self) -> None:
+        """Keep at hand what every rule asks for."""
+        self.sentence = self.setting.sentence
+        self.header = self.sentence.section in ("procedure", "diagnosis")
+        self.kinds = frozenset([m.kind for m in self.mentions])
 
     def of(self, *kinds: str) -> list[Mention]:
         """Return the mentions of the kinds given."""
+        if self.kinds.isdisjoint(kinds):
+            return []
         return [m for m in self.mentions if m.kind in kinds]
 
     def told(self, i: int) -> bool:
@@ -132,16 +134,18 @@ def _every_digit(page: Page) -> tuple[str, ...]:
 def _cuts(page: Page, sentence: Sentence) -> list[int]:
     """Return the words at which a new part of the sentence begins."""
     cuts = []
-    for k in range(sentence.i, sentence.j):
-        word = page.words[k]
-        spaced_dash = word == "-" and page.breaks[k] != Break.NONE and k + 1 < sentence.j and page.breaks[k + 1] != Break.NONE
-        if word in _PART_WORDS or spaced_dash:
+    breaks, column = page.breaks, Break.COLUMN
+    for k, word in enumerate(page.words[sentence.i : sentence.j], sentence.i):
+        if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, sentence.j)):
             cuts.append(k + 1)
-        elif word == "/" and page.breaks[k] != Break.NONE and k + 1 < sentence.j and page.breaks[k + 1] != Break.NONE:
-            cuts.append(k + 1)
-        elif page.breaks[k] == Break.COLUMN and k > sentence.i:
+        elif breaks[k] == column and k > sentence.i:
             cuts.append(k)
     return cuts
+
+
+def _stands_free(breaks: list[Break], k: int, end: int) -> bool:
+    """Tell whether word k has space on both sides within the sentence that ends before word `end`."""
+    return breaks[k] != Break.NONE and k + 1 < end and breaks[k + 1] != Break.NONE
 
 
 def _subjects(scene: Scene) -> list[Subject]:
@@ -197,11 +201,11 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         return near_after[0]
     if near_before:
         return _with_tendon(near_before)
-    if near_after and _first_in_part(scene, i, first):
+    if near_after:
         return near_after[0]
     if before:
         return _with_tendon([s for s in before if s.i >= scene.part(before[-1].i)[0]])
-    return (near_after or after or [None])[0]
+    return after[0] if after else None
 
 
 def _with_tendon(subjects: list[Subject]) -> Subject:
@@ -214,10 +218,6 @@ def _with_tendon(subjects: list[Subject]) -> Subject:
         if tendons:
             return tendons[-1]
     return last
-
-
-def _first_in_part(scene: Scene, i: int, first: int) -> bool:
-    return True
 
 
 def _closely_followed(scene: Scene, i: int, j: int, subject: Subject) -> bool:

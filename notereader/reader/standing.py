@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.dates import find_dates
-from notereader.reader.page import Break, Mention, Page, Sentence, page_of
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 
 _SECTIONS = {
     "indication": "story",
@@ -64,7 +64,7 @@ def standing(doc: Doc) -> Doc:
 
 def _says_something(page: Page, sentence: Sentence) -> bool:
     """Tell whether words before a closing colon already state something ('All at zone IV:')."""
-    return any(m.kind in ("zone", "extent", "material", "strandword") and sentence.i <= m.i < sentence.j and (m.kind != "strandword") for m in page.mentions)
+    return any(m.kind in ("zone", "extent", "material") for m in within(page.mentions, sentence.i, sentence.j))
 
 
 def _mark_unticked(page: Page, sentence: Sentence) -> None:
@@ -92,8 +92,8 @@ def _is_operative(cues: list[Mention]) -> bool:
 
 def _operation_year(page: Page) -> int:
     """Return the year of the operation as far as the note tells: that of its first date under a date heading."""
-    sections = {k: s.kind for s in page.sections for k in range(s.h, s.j)}
-    dated = [d for d in page.dates if sections.get(d.i) == "date"] or page.dates
+    stretches = [(s.h, s.j) for s in page.sections if s.kind == "date"]
+    dated = [d for d in page.dates if any(h <= d.i < j for h, j in stretches)] or page.dates
     return int(dated[0].value[:4]) if dated else 9999
 
 
@@ -183,8 +183,8 @@ _AFTER = frozenset(
 
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
-    for cue in page.cues:
-        if cue.value != "negated" or not sentence.i <= cue.i < sentence.j:
+    for cue in within(page.cues, sentence.i, sentence.j):
+        if cue.value != "negated":
             continue
         if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
             return True

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.page import Break, Page, Sentence, page_of
+from notereader.reader.page import Break, Page, Sentence, page_of, within
 
 # Titles of columns that say which tendon a row is about; the other columns hold what is said of it.
 _LABELS = frozenset(["digit", "finger", "tendon", "line", "no", "ray", "structure", "row", "nr", "#", "dig"])
@@ -135,7 +135,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
 
 def _digit_titles(page: Page, title: _Line) -> int:
     kinds = ("digit", "digit?", "tendon", "pulley", "border")
-    digits = {m.i for m in page.mentions if m.kind in kinds and title.i <= m.i < title.j}
+    digits = {m.i for m in within(page.mentions, title.i, title.j) if m.kind in kinds}
     return sum(any(a <= k < b for k in digits) for a, b in title.cells)
 
 

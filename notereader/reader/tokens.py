@@ -31,20 +31,30 @@ _SAME_LENGTH = str.maketrans(
     }
 )
 
-# A line that belongs to the fax machine or the printer, or that only draws a rule.
-_NOISE_LINE = re.compile(
-    rf"""^[ ]*(?:
-        [-=~_.*|\#+>< ]{{3,}}
-      | .*\b(?:e?fax|facsimile|faxed)\b.*{_D}{{1,2}}[:.]{_D}{{2}}.*
+# What a line that only draws a rule is made of.
+_RULE = "-=~_.*|#+>< "
+
+# A line that belongs to the fax machine or the printer.
+_HEADER_LINE = re.compile(
+    rf"""[ ]*(?:
+        .*\b(?:e?fax|facsimile|faxed)\b.*{_D}{{1,2}}[:.]{_D}{{2}}.*
       | .*\b(?:page|pg\.?|p\.|sheet)[ ]*{_D}{{1,3}}[ ]*(?:of|/|-)[ ]*{_D}{{1,3}}\b[ |]*
       | .*\b(?:page|pg\.?)[ ]*{_D}{{3}}/{_D}{{3}}[ ]*
     )$""",
-    re.VERBOSE | re.IGNORECASE | re.MULTILINE,
+    re.VERBOSE | re.IGNORECASE,
 )
+# No line without one of these is a header; looking for them spares most lines the pattern.
+_HEADER_HINTS = ("fax", "facs", "page", "pg", "p.", "heet")
+
+# Most words are plain: letters alone, not begun as a figure may be misread, and no hyphen, figure or quote behind them.
+# Found first, they need none of the other patterns tried; those would read them just so.
+_PLAIN = r"(?:[A-HJ-NP-Za-kmnp-z]|[OolI][A-HJ-NP-Za-kmnp-z])[A-Za-z]*+(?=[\s.,;:)]|\Z)"
 
 _TOKEN = re.compile(
     rf"""
-    (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z]+)
+    \s*+(?:
+    (?P<plain>{_PLAIN})
+  | (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z]+)
   | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{4}}-{_D}{{2}}-{_D}{{2}}(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
@@ -56,6 +66,7 @@ _TOKEN = re.compile(
   | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)(?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
   | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
   | (?P<mark>\.{{2,}}|[^\w\s]|_)
+    )
     """,
     re.VERBOSE,
 )
@@ -68,8 +79,11 @@ _TO_FIGURES = str.maketrans("OolI", "0011")
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(r"\{[^{}\n]{0,200}\}|\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|\*{2,}|_{2,}")
 
-# A page header with the empty lines around it: what stands before and after belongs together.
-_BLANKED = re.compile(r"\n[ \n]*\x00[ \n\x00]*")
+# Looked up once for every word.
+_NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break
+
+# The space between two lines, blanked lines in it included.
+_GAP = re.compile(r"\n[ \n\x00]*+")
 
 
 def without_noise(text: str) -> str:
@@ -77,8 +91,25 @@ def without_noise(text: str) -> str:
     work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), text.translate(_SAME_LENGTH))
     if "\n" not in work:
         return work
-    work = _NOISE_LINE.sub(lambda line: "\x00" * len(line.group()), work.replace("\x00", " "))
-    return _BLANKED.sub(lambda gap: "\n" + " " * (len(gap.group()) - 1), work).replace("\x00", " ")
+    lines = work.replace("\x00", " ").split("\n")
+    noise = [_is_noise(line) for line in lines]
+    if not any(noise):
+        return "\n".join(lines)
+    work = "\n".join("\x00" * len(line) if blank else line for line, blank in zip(lines, noise, strict=True))
+    return _GAP.sub(_closed, work).replace("\x00", " ")
+
+
+def _is_noise(line: str) -> bool:
+    """Tell whether a line only draws a rule or belongs to the fax machine or the printer."""
+    if not line.strip(_RULE):
+        return len(line) >= 3
+    folded = line.casefold()
+    return any(hint in folded for hint in _HEADER_HINTS) and _HEADER_LINE.match(line) is not None
+
+
+def _closed(gap: re.Match[str]) -> str:
+    """Return a gap between lines as one line end where a blanked line stands in it: the lines around belong together."""
+    return "\n" + " " * (len(gap.group()) - 1) if "\x00" in gap.group() else gap.group()
 
 
 @lru_cache(maxsize=20_000)
@@ -124,21 +155,21 @@ class NoteTokenizer:
         return doc
 
     def _fill(self, page: Page, work: str) -> None:
-        last = 0
+        last, before = 0, ""
         for found in _TOKEN.finditer(work):
-            start, end = found.span()
+            kind = found.lastgroup or ""
+            start, end = found.span(kind)
             space = _break(work, last, start)
-            kind = found.lastgroup
-            if kind == "sep":
-                kind = "date"
             raw = work[start:end]
             if kind == "broken":
                 self._add_broken(page, raw, start, end, space)
-            elif kind == "word" and page.words and page.words[-1] in ("zone", "zn") and _ZONE_SLIP.match(raw):
+            elif before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
                 _add(page, _cleaned("zone", raw), start, end, space)
+            elif kind == "plain":
+                _add(page, raw.lower(), start, end, space)
             else:
-                _add(page, _cleaned(kind or "", raw), start, end, space)
-            last = end
+                _add(page, _cleaned(kind, raw), start, end, space)
+            last, before = end, page.words[-1]
 
     def _add_broken(self, page: Page, raw: str, start: int, end: int, space: Break) -> None:
         """Add a word broken at a line end, joined or, where it is a compound, as two words with their hyphen."""
@@ -177,9 +208,10 @@ def _add(page: Page, word: str, start: int, end: int, space: Break) -> None:
 
 def _break(work: str, last: int, start: int) -> Break:
     if start == last:
-        return Break.NONE if start else Break.BLANK
-    between = work[last:start]
-    lines = between.count("\n")
+        return _NONE if start else _BLANK
+    if start == last + 1 and work[last] == " ":
+        return _SPACE
+    lines = work.count("\n", last, start)
     if lines:
-        return Break.BLANK if lines > 1 else Break.LINE
-    return Break.COLUMN if len(between) > 1 else Break.SPACE
+        return _BLANK if lines > 1 else _LINE
+    return _COLUMN if start > last + 1 else _SPACE

@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.page import within
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -38,9 +39,8 @@ def is_order(desk: Desk, scene: Scene, k: int) -> bool:
 
 def _conditional(desk: Desk, scene: Scene, k: int) -> bool:
     """In the orders a clause with 'if', 'should the ...' or 'may consider' is no order."""
-    for cue in desk.page.cues:
-        inside = cue.value == "conditional" and scene.sentence.i <= cue.i < scene.sentence.j
-        if inside and (cue.i <= k or cue.i <= scene.sentence.i + 2):
+    for cue in within(desk.page.cues, scene.sentence.i, scene.sentence.j):
+        if cue.value == "conditional" and (cue.i <= k or cue.i <= scene.sentence.i + 2):
             return True
     words = scene.words(scene.sentence.i, k)
     return any(a == "may" and b == "consider" for a, b in pairwise(words))
