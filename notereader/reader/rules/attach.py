@@ -6,7 +6,7 @@ thing before it, unless another subject has taken over since, or to the one that
 
 from dataclasses import dataclass
 
-from notereader.reader.page import Mention
+from notereader.reader.page import Mention, within
 from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
 
@@ -40,7 +40,7 @@ class Thing:
 
 
 def others(scene: Scene, kinds: tuple[str, ...]) -> list[Thing]:
-    """Return the subjects of the kinds given that may take over a sentence; those only named in passing are left out."""
+    """Return the subjects of the kinds given that may take over a sentence, without those named in passing."""
     found = [s for s in scene.subjects if s.kind in kinds and not _in_passing(scene, s)]
     return [Thing(s.i, s.j, -1, s.group is not None and bool(s.group.generic)) for s in found]
 
@@ -57,8 +57,8 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
 def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
     """Tell whether a word is denied by one before it; 'could not be saved and was excised' denies only the saving."""
     words = scene.page.words
-    for cue in scene.page.cues:
-        if cue.value != "negated" or not scene.sentence.i <= cue.i or cue.j > m.i or m.i - cue.j > reach:
+    for cue in within(scene.page.cues, scene.sentence.i, m.i):
+        if cue.value != "negated" or cue.j > m.i or m.i - cue.j > reach:
             continue
         between = words[cue.j : m.i]
         joined = "and" in between and words[cue.i] not in _DENIES_A_LIST
@@ -127,7 +127,7 @@ class Attachment:
         return word in _MEASURE or word[:1].isdigit() or word in self.part_words
 
     def _between(self, i: int, j: int) -> list[str]:
-        """Return the words from i to j that are told, but those that say which finger or that say something themselves."""
+        """Return the words from i to j but those that say which finger or say something themselves."""
         return [word for _, word in self._numbered(i, j)]
 
     def _numbered(self, i: int, j: int) -> list[tuple[int, str]]:
@@ -169,14 +169,14 @@ class Attachment:
         return None
 
     def _stopped(self, between: list[str]) -> bool:
-        """Tell whether a thing's clause has ended; a semicolon lets through what has no subject: 'bruised; left alone'."""
+        """Tell whether a thing's clause has ended; a semicolon lets pass what has no subject: 'bruised; left alone'."""
         if "." in between or "|" in between:
             return True
         last = max((k for k, w in enumerate(between) if w == ";"), default=-1)
         return last >= 0 and not all(w in _LINK or self._measure(w) for w in between[last + 1 :])
 
     def _new_subject(self, between: list[str]) -> bool:
-        """Tell whether the last stretch before a word begins with a noun of its own: 'A2 was kept, the cuff released'."""
+        """Tell whether the last stretch before a word has a noun of its own: 'A2 was kept, the cuff released'."""
         cut = max((k for k, w in enumerate(between) if w in _BREAKS), default=-1)
         stretch = between[cut + 1 :]
         if any(w in self.part_words or w in ("pulley", "rest", "whole", "what") for w in stretch):

@@ -9,7 +9,10 @@ _BONES = frozenset(["phalanx", "metacarpal"])
 _METAL = word_list("bones", "metal")
 # Words that mean a bone was fixed only where a break or metal is named as well.
 _VAGUE = frozenset(
-    ["fixed", "was fixed", "secured", "pins", "wires", "held with", "fixation", "stabilised", "stabilized", "screw", "wired"]
+    [
+        *("fixed", "was fixed", "secured", "held with", "fixation", "stabilised", "stabilized"),
+        *("pins", "wires", "screw", "wired"),
+    ]
 )
 _BEFORE_BONE = {
     **dict.fromkeys(("thumb", "first", "1st"), "thumb"),

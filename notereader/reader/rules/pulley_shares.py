@@ -16,7 +16,7 @@ _LONGEST_MM = 30  # longer than any pulley: the length of a graft or a wound
 
 
 def reach_of(scene: Scene, group: PulleyGroup, action: Mention, apart: bool = False) -> tuple[int, int]:
-    """Return the words around pulleys and action in which a share of them may be told; `apart`: in the action's clause."""
+    """Return the words in which a share of the pulleys may be told; `apart`: only those of the action's clause."""
     j = max(group.j, action.j)
     high = reach_end(scene, group, j)
     earlier = [m.j for m in scene.of("opened") if group.j <= m.i and m.j <= action.i]

@@ -168,7 +168,7 @@ def _only_possible(scene: Scene, m: Mention) -> bool:
 
 
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
-    """Return 'intact' for words that say so without doubt; 'left' needs a word like 'alone' or the end of the clause."""
+    """Return 'intact' for words that say so without doubt; 'left' needs 'alone' or the end of the clause."""
     before = _before(scene, m, 9)
     if _negated(scene, m, 3) or _DOUBTFUL & set(before[-3:]):
         return None

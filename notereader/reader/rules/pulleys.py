@@ -1,6 +1,7 @@
 """What was found of and done to each pulley; the last thing done wins."""
 
 from bisect import bisect_right
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
@@ -15,6 +16,7 @@ from notereader.vocabulary.wordlists import word_list
 _THUMB_ONLY = frozenset(["oblique", "variable"])
 _FINGER_ONLY = frozenset(["A3", "A4", "A5", "C1", "C2", "C3"])
 _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "anaesthesia", "blood_loss", "specimens"])
+_NAMES = ("pulley", "pulley?", "pulleys")  # kinds of mentions that name one
 _OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyartery", "bone", "fracture")
 _ALSO = word_list("pulleys", "also")
 _TOGETHER = (["as", "was"], ["so", "was"], ["and", "so"], ["together", "with"], ["along", "with"], ["well", "as"])
@@ -28,6 +30,9 @@ _COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4}
 def pulleys(desk: Desk, scene: Scene) -> None:
     """Find the state of every pulley named in a sentence, or spoken of as 'it' or 'both' right after."""
     if scene.sentence.section in _SKIP:
+        return
+    goes_on = bool(desk.last_pulleys) and scene.sentence.i == desk.last_pulley_end
+    if scene.kinds.isdisjoint(_NAMES) and not goes_on:
         return
     _all_annular(desk, scene)
     groups, places = named(desk, scene)
@@ -58,6 +63,8 @@ def _attachment(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGrou
 
 def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], words: list[Mention]) -> None:
     """Give every word to the pulleys it speaks of."""
+    if not words:
+        return
     attachment = _attachment(scene, groups, places, words)
     for word in words:
         back = attachment.touches_back(word)
@@ -104,7 +111,7 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
 
 def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
     """'A2 vented, A4 likewise', 'A2 was kept, as was A4': a pulley without a word takes those of the one before."""
-    for before, group in zip(groups, groups[1:], strict=False):
+    for before, group in pairwise(groups):
         if group.actions or not before.actions:
             continue
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))

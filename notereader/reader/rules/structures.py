@@ -169,7 +169,7 @@ def _both(scene: Scene, m: Mention, word: str) -> bool:
     if word not in ("nerves", "arteries"):
         return scene.word_before(m.i) == "each"
     after = scene.words(m.j, min(m.j + 7, scene.sentence.j))
-    if after[-2:] == ["each", "side"] or {"sides", "bilaterally"} & set(after) or "each" in after and "side" in after:
+    if {"sides", "bilaterally"} & set(after) or {"each", "side"} <= set(after):
         return True
     return scene.word_before(m.i) in ("both", "two", "neither") or "both" in after[:3]
 
@@ -185,8 +185,8 @@ def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: li
 
 def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
     """'the nerve': the one nerve told hurt, in the digit in focus where several were."""
-    hurt = [f.entry for f in desk.findings if f.group == "injuries" and f.entry[1].endswith(word) and f.value != "intact"]
-    unique = list(dict.fromkeys(hurt))
+    found = [f for f in desk.findings if f.group == "injuries" and f.value != "intact"]
+    unique = list(dict.fromkeys(f.entry for f in found if f.entry[1].endswith(word)))
     if len(unique) > 1:
         unique = [e for e in unique if e[0] in scene.setting.digits]
     near = scene.sentence.i == desk.last_parts_end
@@ -303,7 +303,7 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
 def named_sides(desk: Desk, structure: str) -> list[str]:
     """Return the sides on which a structure is named anywhere in the note."""
     found: dict[str, None] = {}
-    for scene in desk.scenes:
+    for scene in desk.having("sided"):
         for m in scene.of("sided"):
             side, _, what = m.value.partition(" ")
             if what == structure and scene.told(m.i):

@@ -1,0 +1,150 @@
+"""What words say of a nerve, an artery or another structure: how much of it was cut and what was done."""
+
+from notereader.reader.page import Mention
+from notereader.reader.rules.attach import is_denied
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+# A bruise or a cut beats 'intact'.
+EXTENTS = ("contused", "partial", "complete", "intact")
+# Of several deeds in one sentence the first of these tells most: a graft is sewn in, a tied vessel was cut.
+TELLS_MOST = ("grafted", "conduit", "ligated", "fixed", "repaired", "left")
+_TREATMENTS = {name: name for name in TELLS_MOST} | {"reinserted": "repaired"}
+_NO_EXTENT = frozenset(["through", "out", "off"])
+# 'all divided', 'both repaired' are one phrase of quantity; what they tell is in their last word.
+_ALL_TOLD = {"divided": ("extent", "complete"), "repaired": ("deed", "repaired"), "sutured": ("deed", "repaired")}
+_CUTTING = word_list("injuries", "cutting")
+_HARM = word_list("injuries", "harm")
+_FINE = frozenset(["7-0", "8-0", "9-0", "10-0", "11-0"])
+_FINE_FIGURES = frozenset(["7", "8", "9", "10", "11"])
+_FINE_WORDS = frozenset(["seven", "eight", "nine", "ten"])
+_AFTER_LEFT = frozenset(["", ".", ",", ";", ")", "alone", "as", "it", "to", "unrepaired", "and", "be", "for"])
+_LIGATABLE = frozenset(["digital artery", "radial artery", "ulnar artery"])
+_FIXABLE = frozenset(["joint", "volar plate", "collateral ligament"])
+
+
+def words_said(scene: Scene) -> list[Mention]:
+    """Return the words of extent and treatment of a sentence; of overlapping ones of a kind the longest."""
+    found = [*_kept(scene, ("extent", "nervestate")), *_kept(scene, ("mending", "deed"))]
+    found += [Mention("extent", "partial", i, j) for i, j in _shares(scene)]
+    found += [Mention("unhurt", "intact", i, j) for i, j in _no_injury(scene)]
+    found += [Mention("unbroken", "intact", k, k + 2) for k in _in_continuity(scene)]
+    for m in scene.of("quantifier"):
+        last = scene.page.words[m.j - 1]
+        if m.j - m.i > 1 and last in _ALL_TOLD and scene.told(m.i):
+            found.append(Mention(*_ALL_TOLD[last], m.j - 1, m.j))
+    return sorted(found, key=lambda m: m.i)
+
+
+def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
+    taken: set[int] = set()
+    kept: list[Mention] = []
+    for m in sorted(scene.of(*kinds), key=lambda m: (m.i - m.j, kinds.index(m.kind))):
+        if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
+            taken.update(range(m.i, m.j))
+            kept.append(m)
+    return kept
+
+
+def _shares(scene: Scene) -> list[tuple[int, int]]:
+    """Return the shares of a cut: 'one third through', 'cut for 30 %'."""
+    found = [(m.i, m.j) for m in scene.of("fraction")]
+    found += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
+    return [(i, j) for i, j in found if scene.told(i) and _of_a_cut(scene, i, j)]
+
+
+def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
+    around = [*scene.words(max(scene.sentence.i, i - 2), i), *scene.words(j, min(j + 3, scene.sentence.j))]
+    return bool(_CUTTING & set(around))
+
+
+def _no_injury(scene: Scene) -> list[tuple[int, int]]:
+    """Return 'no injury to', 'neither ... was injured'."""
+    words = scene.page.words
+    found = [(m.i, m.j) for m in scene.of("hurt") if _denied_of_both(scene, m)]
+    for k in range(scene.sentence.i, scene.sentence.j - 2):
+        if words[k] in ("no", "without") and words[k + 1] in _HARM and words[k + 2] in ("to", "of", "in"):
+            found.append((k, k + 3))
+    return [(i, j) for i, j in found if scene.told(i)]
+
+
+def _denied_of_both(scene: Scene, m: Mention) -> bool:
+    return "neither" in scene.words(scene.sentence.i, m.i) and is_denied(scene, m)
+
+
+def _in_continuity(scene: Scene) -> list[int]:
+    pairs = range(scene.sentence.i, scene.sentence.j - 1)
+    return [k for k in pairs if scene.words(k, k + 2) == ["in", "continuity"] and scene.told(k)]
+
+
+# --- extent
+
+
+def extent_said(scene: Scene, m: Mention) -> str:
+    """Return the extent a word tells, or ''; of a denied cut only 'neither was cut' tells that both are intact."""
+    if m.kind == "unhurt" or (m.kind == "unbroken" and not is_denied(scene, m, 3)):
+        return "intact"
+    if m.kind not in ("extent", "nervestate") or m.value not in EXTENTS:
+        return ""
+    word = " ".join(scene.words(m.i, m.j))
+    if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
+        return ""
+    if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
+        return "intact" if _denied_of_both(scene, m) and m.value in ("complete", "partial") else ""
+    return m.value
+
+
+# --- treatment
+
+
+def deed_said(scene: Scene, structure: str, m: Mention) -> str:
+    """Return what a word says was done to a structure, or ''."""
+    if m.kind not in ("deed", "mending") or m.value not in _TREATMENTS:
+        return ""
+    word = " ".join(scene.words(m.i, m.j))
+    value = _TREATMENTS[m.value]
+    if not _possible(structure, value) or _no_deed(scene, m, value, word):
+        return ""
+    if word.startswith(("not", "no ", "un", "nothing", "without")):
+        return value
+    after = scene.words(m.j, min(m.j + 2, scene.sentence.j))
+    if is_denied(scene, m, 3) or after in (["was", "not"], ["were", "not"]) or after[:1] in (["omitted"], ["deferred"]):
+        return "left" if value == "repaired" else ""
+    return value
+
+
+def _possible(structure: str, value: str) -> bool:
+    """Tell whether that can be done to such a structure: only vessels are tied, only plates and the like fixed."""
+    return structure in {"fixed": _FIXABLE, "ligated": _LIGATABLE}.get(value, frozenset([structure]))
+
+
+def _no_deed(scene: Scene, m: Mention, value: str, word: str) -> bool:
+    """Tell whether a word is no deed here: 'left' before a noun, 'sutures' as things."""
+    if value == "left" and word in ("left", "was left", "were left"):
+        return scene.next_word(m.j) not in _AFTER_LEFT
+    return word in ("suture", "sutures") and not scene.header and scene.next_word(m.j) not in ("of", "to")
+
+
+def fine_suture_at(scene: Scene, structure: str, i: int, j: int, high: int) -> int | None:
+    """Return the word of a fine suture right beside a nerve or an artery in words i to j: 'RDN next, 9-0 nylon'."""
+    if structure.split()[-1] not in ("nerve", "artery", "branch"):
+        return None
+    taken = [s.i for s in scene.subjects if s.kind in ("tendon", "pulley") and s.i >= j]
+    for k in range(j, min([high, j + 14, *taken])):
+        if is_fine_suture(scene, k):
+            return k
+    first = max(scene.sentence.i, i - 5)
+    if {",", ";", ".", "and"} & set(scene.words(first, i)):
+        return None
+    return next((k for k in range(first, i) if is_fine_suture(scene, k)), None)
+
+
+def is_fine_suture(scene: Scene, k: int) -> bool:
+    """Tell whether word k begins the size of a suture for nerves and vessels: '9-0', 'nine oh'."""
+    words = scene.page.words
+    if words[k] in _FINE:
+        return scene.told(k)
+    if words[k] in _FINE_FIGURES and words[k + 1 : k + 3] in (["-", "0"], ["/", "0"]):
+        return scene.told(k)
+    spoken = words[k] in _FINE_WORDS and words[k + 1 : k + 2] in (["-"], ["zero"], ["oh"], ["o"])
+    return spoken and words[k + 2 : k + 3] in (["zero"], ["oh"], ["o"], ["nylon"], ["prolene"], ["ethilon"])
