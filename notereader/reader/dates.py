@@ -19,6 +19,7 @@ _DAY = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?\Z")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BETWEEN = frozenset([",", ".", "of", "the"])
 _NEAR = 45  # days within which the dates of one injury and its operation lie
+_CLEARER = 20  # days by which one reading must lie nearer than the other
 
 
 def find_dates(page: Page) -> list[FoundDate]:
@@ -68,19 +69,20 @@ def _order_near(matches: list[re.Match[str]], known: list[FoundDate]) -> bool | 
     for match in matches:
         if match[1] == match[2]:
             continue
-        fits = [_lies_near(match, by_month, days) for by_month in (True, False)]
-        if fits[0] != fits[1]:
-            return fits[0]
+        far = [_distance(match, by_month, days) for by_month in (True, False)]
+        if min(far) <= _NEAR and abs(far[0] - far[1]) >= _CLEARER:
+            return far[0] < far[1]
     return None
 
 
-def _lies_near(match: re.Match[str], by_month: bool, days: list[int]) -> bool:
+def _distance(match: re.Match[str], by_month: bool, days: list[int]) -> int:
+    """Return the days between a date, read with the month first or not, and the nearest of the days given."""
     month, day = (int(match[1]), int(match[2])) if by_month else (int(match[2]), int(match[1]))
     try:
         own = date(_year(match[3]), month, day).toordinal()
     except ValueError:
-        return False
-    return any(abs(own - other) <= _NEAR for other in days)
+        return 10_000
+    return min((abs(own - other) for other in days), default=10_000)
 
 
 def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None) -> Iterator[FoundDate]:

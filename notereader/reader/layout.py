@@ -134,6 +134,8 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         return limit
     if section.h and page.breaks[section.h] < Break.LINE and page.words[section.i : section.i + 1] in ([","], ["."]):
         return min(limit, sentence_end(page, section.i + 1))
+    if section.kind in ONE_LINE and _unfilled(page, section.i):
+        return section.i
     story = section.kind in _STORY
     seen = 0
     base = _indent(page, section.h)
@@ -146,6 +148,15 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and not page.words[k].startswith("."):
             seen += 1
     return limit
+
+
+def _unfilled(page: Page, k: int) -> bool:
+    """Tell whether behind a heading that ends before word k its line holds only a choice that nobody filled in."""
+    while 0 < k < len(page.words) and page.breaks[k] < Break.LINE and not page.words[k][0].isalnum():
+        k += 1
+    if not 0 < k < len(page.words) or page.breaks[k] < Break.LINE:
+        return False
+    return bool(page.text[page.ends[k - 1] : page.starts[k]].strip())
 
 
 def _wrapped(page: Page, lines: list[Line]) -> frozenset[int]:

@@ -16,6 +16,7 @@ _UNITS = word_list("sentences", "units")
 _CONNECTORS = word_list("sentences", "connectors")
 _LEANING = word_list("sentences", "leaning")
 _OPENERS = word_list("sentences", "openers")
+_FULL = 40  # characters; a shorter line was not broken for want of room
 _ENDERS = frozenset([".", "!", "?"])
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 
@@ -92,7 +93,7 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     """Tell whether a line goes on with the sentence of the line before it; `small`: the note is in small letters."""
     lower = page.text[page.starts[line.i]].islower()
     last = page.words[line.i - 1]
-    fits = before.room > page.ends[line.i] - page.starts[line.i] + 1
+    fits = before.length < _FULL or before.room > page.ends[line.i] - page.starts[line.i] + 1
     if page.breaks[line.i] == Break.BLANK:
         return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
@@ -100,9 +101,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if line.prose:
         return (lower and not small) or not fits
     if lower and not small:
-        deeper = _indent(page, line.i) > _indent(page, before.i)
-        return deeper or (not fits and before.length >= 30)
-    if last in _ENDERS or last == ":" or fits or before.length < 40:
+        return not fits or _indent(page, line.i) > _indent(page, before.i)
+    if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
 
@@ -146,15 +146,15 @@ def _ends_before(page: Page, k: int, soft: frozenset[int], small: bool = False) 
         return False
     if last != ".":
         return True
-    return (small or not page.text[page.starts[k]].islower()) and _stop_ends(page, k)
+    return (small or not page.text[page.starts[k]].islower()) and _stop_ends(page, k, soft)
 
 
-def _stop_ends(page: Page, k: int) -> bool:
+def _stop_ends(page: Page, k: int, soft: frozenset[int]) -> bool:
     """Tell whether the full stop before word k, which a capital or a figure follows, ends a sentence."""
     before = page.words[k - 2] if k >= 2 else ""
     if page.breaks[k - 1] != Break.NONE:
         return True
-    if before.isdigit() and len(before) <= 2 and _numbers_an_item(page, k - 2):
+    if before.isdigit() and len(before) <= 2 and k - 2 not in soft and _numbers_an_item(page, k - 2):
         return False
     if before in _UNITS and k >= 3 and page.words[k - 3][:1].isdigit():
         return True

@@ -118,9 +118,8 @@ def _is_splint_position(desk: Desk, scene: Scene) -> bool:
         return False
     if scene.of("splint") or scene.sentence.section in _CARE:
         return True
-    n = desk.scenes.index(scene)
-    near = desk.scenes[max(0, n - 1) : n]
-    return any(s.of("splint") and s.sentence.section != "indication" for s in near)
+    before = desk.scene_before(scene)
+    return before is not None and "splint" in before.kinds and before.sentence.section != "indication"
 
 
 def _position(scene: Scene, joint: Mention, low: int, high: int) -> tuple[Interval, int, int] | None:
@@ -147,7 +146,7 @@ def _angle_before(scene: Scene, joint: Mention, low: int) -> tuple[Interval, int
     figures = [q for q in _figures(scene, low, joint.i)[-1:] if q.unit == "deg" and joint.i - q.j <= 4]
     directions = [m for m in scene.of("direction") if low <= m.i < joint.i][-1:]
     if figures:
-        close = [m for m in directions if -5 <= m.i - figures[0].j <= 3]
+        close = [m for m in scene.of("direction") if -5 <= m.i - figures[0].j <= 3]
         return _signed(scene, figures[0], close or directions, joint)
     if directions and directions[0].value == "neutral" and directions[0].j >= joint.i - 1:
         return Interval(low=0, high=0), directions[0].i, directions[0].j

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from notereader.reader.desk import Desk
 from notereader.reader.layout import ONE_LINE
-from notereader.reader.page import Break, Mention, Page, Section
+from notereader.reader.page import Break, Mention, Page, Section, within
 from notereader.reader.rules.element_body import shown_by_text, symptom
 from notereader.reader.rules.element_words import shown_by_words
 from notereader.reader.rules.whole import NOWHERE, Span, element_list, scene_at
@@ -69,7 +69,7 @@ def _parts(page: Page) -> list[_Headed]:
     """Return the headings that have words behind them."""
     parts = []
     for n, section in enumerate(page.sections):
-        heading = next((h for h in page.headings if section.h <= h.i < section.i), None)
+        heading = next(iter(within(page.headings, section.h, section.i)), None)
         if heading is None:
             continue
         after = page.sections[n + 1] if n + 1 < len(page.sections) else None
@@ -155,6 +155,7 @@ def _evidence(desk: Desk, part: _Headed, name: str) -> list[Span]:
 def _value_end(page: Page, part: _Headed) -> int:
     """Return the word after the first clause behind a heading."""
     k = part.heading.j
+    paired = "/" in page.words[part.heading.i : k + 1]
     if k < part.j and page.words[k] == "/":  # 'Abx / Tq   co-amoxiclav': the label has a second half
         k = next((m for m in range(k, part.j) if page.breaks[m] == Break.COLUMN or page.words[m] == ":"), k)
     while k < part.j and (page.words[k] in _MARKS or page.words[k].startswith("..")):
@@ -162,7 +163,8 @@ def _value_end(page: Page, part: _Headed) -> int:
     first = k
     while k < part.j and k - first < _VALUE:
         new = page.breaks[k] >= Break.LINE or (page.breaks[k] == Break.COLUMN and k > first)
-        if k > first and (page.words[k] in (".", ",", ";", "|", "?") or new):
+        ends = page.words[k] in (".", ",", ";", "|", "?") or (paired and page.words[k] == "/")
+        if k > first and (ends or new):
             break
         k += 1
     return max(k, part.heading.j)

@@ -129,7 +129,8 @@ def _starts_motion(scene: Scene, period: Period) -> bool:
     """Tell whether motion or therapy starts on that day, not the next clinic, the stitches or an X-ray."""
     first, last = scene.part(period.i)
     part = set(scene.words(first, last))
-    moves = [m for m in scene.of("therapy", "programme") if first <= m.i < last]
+    visits = [k for k in range(first, period.i) if scene.page.words[k] in order_list("other_visits")]
+    moves = [m for m in scene.of("therapy", "programme") if max(visits, default=first) <= m.i < last]
     if not moves and part & order_list("other_visits"):
         return False
     if period.counted and not _counts_from_operation(scene, period, bool(moves)):

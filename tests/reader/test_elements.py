@@ -1,0 +1,213 @@
+"""Which parts of a note are in it at all, and the words that show them; every class with at least two wordings.
+
+All examples are invented; the conventions are those of the record's format version 1.
+"""
+
+import pytest
+
+from notereader.reader import read
+
+
+def shown(text: str, name: str) -> list[str]:
+    """Return the words that show an element, or nothing where it is not in the note."""
+    found = read(text).elements.get(name)
+    return [] if found is None else [e.exact for e in found.evidence]
+
+
+BODY = "FDP was cut through in zone II and repaired with a four-strand core of 3-0 nylon.\n"
+
+
+# --- headings
+
+
+@pytest.mark.parametrize(
+    ("line", "name", "words"),
+    [
+        ("EBL: minimal", "blood_loss", "EBL: minimal"),
+        ("Complications ...... none", "complications", "Complications ...... none"),
+        ("Surgeon: consultant, hands", "surgeon", "Surgeon: consultant"),
+        ("SPECIMENS | none", "specimens", "SPECIMENS | none"),
+        ("Second pair of hands: nurse", "assistant", "Second pair of hands: nurse"),
+        ("Diagnosis: FDP laceration, ring", "diagnosis", "Diagnosis"),
+        ("Problem: cut palm", "diagnosis", "Problem: cut palm"),
+        ("Why operate?  The tip does not bend.", "indication", "Why operate"),
+        ("Findings and steps\nFDP cut.", "findings", "Findings and steps"),
+    ],
+)
+def test_a_heading_shows_its_element(line: str, name: str, words: str) -> None:
+    assert shown(f"{line}\n\n{BODY}", name)[0] == words
+
+
+@pytest.mark.parametrize("line", ["Assistant: ***", "Assistant:", "Assistant: {select}", "Q Assistant?    A "])
+def test_an_empty_form_line_shows_nothing(line: str) -> None:
+    assert shown(f"Surgeon: consultant\n{line}\nDate: 3 May 2031\n\n{BODY}", "assistant") == []
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "words"),
+    [
+        ("Post op\n* splint: wrist 30 ext\n", "instructions", "Post op"),
+        ("AFTER\nDBS: wrist straight.\n", "instructions", "AFTER"),
+        ("FINDINGS\nFDP: cut through\nFDS: intact\n", "findings", "FINDINGS"),
+    ],
+)
+def test_a_heading_with_labelled_lines_below_it(text: str, name: str, words: str) -> None:
+    assert shown(f"{BODY}\n{text}", name)[0] == words
+
+
+def test_two_labels_with_two_values() -> None:
+    people = f"Surgeon / assistant: consultant / house officer\n\n{BODY}"
+    assert shown(people, "surgeon") == ["Surgeon / assistant: consultant"]
+    assert shown(people, "assistant") == ["house officer"]
+    both = f"Abx / Tq       cefuroxime 1.5 g / 250 mmHg\n\n{BODY}"
+    assert "cefuroxime" in shown(both, "antibiotics")[0]
+    assert shown(both, "tourniquet") == ["250 mmHg"]
+
+
+@pytest.mark.parametrize("line", ["ANAES   regional: axillary block", "Anaes: GA, mask"])
+def test_an_anaesthetic_is_no_anaesthetist(line: str) -> None:
+    assert shown(f"SURGEON  consultant\n{line}\n\n{BODY}", "anaesthetist") == []
+
+
+@pytest.mark.parametrize("line", ["Anaes: consultant", "Anaesthetist   GP colleague"])
+def test_an_anaesthetist_is_one(line: str) -> None:
+    assert shown(f"Surgeon: consultant\n{line}\n\n{BODY}", "anaesthetist")
+
+
+def test_a_vague_heading_of_the_closure_is_shown_with_its_words() -> None:
+    assert shown(f"{BODY}\nOUT\nCuff down. Skin 5-0 nylon.\n", "closure") == ["OUT", "Skin"]
+    assert shown(f"{BODY}\nEnd\n4-0 nylon. Jelonet.\n", "closure") == ["End", "nylon"]
+
+
+# --- words
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Told of the hazards and signed.", "consent"),
+        ("Form 1 signed with the house officer.", "consent"),
+        ("He was informed about all risks and has undersigned.", "consent"),
+        ("Loss 20 mls.", "blood_loss"),
+        ("Bleeding negligible.", "blood_loss"),
+        ("About 10 ml of blood.", "blood_loss"),
+        ("Next to no bleeding.", "blood_loss"),
+        ("Nothing to pathology.", "specimens"),
+        ("Cultures sent.", "specimens"),
+        ("Implants none.", "implants"),
+        ("Implants nil.", "implants"),
+        ("Blood barrier at the upper arm 280 mmHg.", "tourniquet"),
+        ("The registrar who operated wrote this.", "surgeon"),
+        ("Operating consultant, same as before.", "surgeon"),
+        ("Consultant hand surgeon with associate specialist.", "assistant"),
+        ("General, by the anesthesia service.", "anaesthetist"),
+        ("Block given by anaesthesia PG.", "anaesthetist"),
+    ],
+)
+def test_words_show_an_element(text: str, name: str) -> None:
+    assert shown(f"{text} The right ring finger was opened.\n{BODY}Washed out.\n", name)
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("General anesthesia was induced without incident.", "complications"),
+        ("The plate with its six screws was taken out.", "implants"),
+        ("An anchor was considered but not used, the bone was too thin.", "implants"),
+        ("Bleeding points were sealed.", "blood_loss"),
+        ("He lost his grip on the ladder.", "blood_loss"),
+        ("Anesthesia provider: {select}", "anaesthetist"),
+    ],
+)
+def test_words_that_show_nothing(text: str, name: str) -> None:
+    assert shown(f"Date: 3 May 2031\n{text}\n{BODY}", name) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("Risks explained, form signed by her father.", "form signed"),
+        ("Risks gone through; consent signed.", "consent signed"),
+    ],
+)
+def test_words_that_name_an_element_go_before_words_that_point_to_it(text: str, words: str) -> None:
+    assert words.startswith(shown(f"History: {text}\n\n{BODY}", "consent")[0])
+
+
+# --- what the text says
+
+
+@pytest.mark.parametrize(
+    "story",
+    [
+        "The tip of the finger no longer bent.",
+        "She could bend neither joint.",
+        "DIPJ won't flex.",
+        "He has not bent the end joint since.",
+        "Unable to make a fist.",
+    ],
+)
+def test_a_lost_movement_is_the_indication(story: str) -> None:
+    assert shown(f"Right ring finger, 3 May 2031. {story}\n\n{BODY}", "indication")
+
+
+@pytest.mark.parametrize("body", ["The tendon could not be pulled through. ", "No flexor tendon was cut in the palm. "])
+def test_findings_of_the_operation_are_no_indication(body: str) -> None:
+    assert shown(f"Op: FDP repair, ring finger\n\n{body}{BODY}", "indication") == []
+
+
+@pytest.mark.parametrize(
+    ("end", "words"),
+    [
+        ("P.V.", "P.V."),
+        ("K. M., consultant", "K. M., consultant"),
+        ("Registrar, hands (initials on paper copy)", "Registrar, hands (initials on paper copy)"),
+        ("Plastic surgeon, authorised digitally", "Plastic surgeon, authorised digitally"),
+        ("Dictated and signed, staff surgeon", "Dictated and signed, staff surgeon"),
+        ("Consultant hand surgeon", "Consultant hand surgeon"),
+    ],
+)
+def test_signature(end: str, words: str) -> None:
+    assert shown(f"Consent signed.\n\n{BODY}\n{end}\n", "signature") == [words]
+
+
+@pytest.mark.parametrize("end", ["Dictated by surgeon. Not proofread.", "Wires out when solid.", "Home today."])
+def test_no_signature(end: str) -> None:
+    assert shown(f"Consent signed by her mother.\n\n{BODY}\n{end}\n", "signature") == []
+
+
+@pytest.mark.parametrize(
+    "end",
+    [
+        "Our hand therapists will see her on Friday.",
+        "He is to be immobilized for 3 weeks in the cast.",
+        "Early active motion on day 4 with the therapist.",
+        "Told to keep it dry, stitches out at 12 days.",
+    ],
+)
+def test_orders_without_a_heading(end: str) -> None:
+    assert shown(f"Op: FDP repair\n\n{BODY}Skin closed with 5-0 nylon. Jelonet, wool.\n\n{end}\n", "instructions")
+
+
+@pytest.mark.parametrize(
+    "closure",
+    [
+        "Palm 4-0 nylon, finger 5-0 nylon. Jelonet.",
+        "4-0 Ethilon throughout. Mepitel, gauze.",
+        "Skin edges brought together.",
+    ],
+)
+def test_closure_told_by_its_thread_or_its_place(closure: str) -> None:
+    assert shown(f"Op: FDP repair\n\n{BODY}\n{closure}\n", "closure")
+
+
+@pytest.mark.parametrize("title", ["FPL REPAIR - LEFT THUMB", "Right ring finger: exploration and FDP repair"])
+def test_a_title_line_is_the_procedure(title: str) -> None:
+    assert shown(f"{title}\n\n{BODY}", "procedure")
+
+
+def test_findings_are_shown_by_the_first_state_told() -> None:
+    text = "Op: FDP repair, ring finger\n\nThe wound was extended. FDP was cut right across. It was sewn.\n"
+    assert shown(text, "findings")[0].startswith("FDP was cut")
+    other = "Op: trigger release, ring finger\n\nThe A1 pulley was thick and white. FDS and FDP both intact.\n"
+    assert "The A1 pulley was thick" in shown(other, "findings")

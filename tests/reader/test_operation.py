@@ -1,0 +1,199 @@
+"""Facts of the operation as a whole: dates, side, anaesthesia, mechanism; every class with at least two wordings.
+
+All examples are invented; the conventions are those of the record's format version 1.
+"""
+
+import pytest
+
+from notereader.reader import read
+from notereader.record import Fact
+
+
+def fact(text: str, name: str) -> Fact | None:
+    return read(text).operation.get(name)
+
+
+def value(text: str, name: str) -> object:
+    found = fact(text, name)
+    return None if found is None else found.value
+
+
+def quotes(text: str, name: str) -> list[str]:
+    found = fact(text, name)
+    assert found is not None
+    return [e.exact for e in found.evidence]
+
+
+# --- dates
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Date of surgery: 7 June 2033\nFDP repaired.",
+        "Transcribed 9 June 2033\nDone 7 June 2033\nFDP repaired.",
+        "9 June 2033\n\nDear colleague,\n\nOperation, 7 June 2033: FDP repair.",
+        "Operation of 7 June 2033; accident of 6 June 2033",
+        "Operation: June 7, 2033\nProcedure: FDP repair",
+        "Hillside Hand Clinic, 7 June 2033. FDP repair.",
+        "Date of surgery is June 7, 2033. FDP was repaired.",
+        "Dictated straight after the case, 7 June 2033. FDP was repaired.",
+        "Dictated 7 June 2033, operation the same day.\nFDP was repaired.",
+    ],
+)
+def test_date_of_operation(text: str) -> None:
+    assert value(text, "date") == "2033-06-07"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Dictated 9 June 2033. FDP repair.",
+        "FDP repair.\n\nSigned 9 June 2033",
+        "History: seen in clinic on 9 June 2033.\nFDP repaired.",
+    ],
+)
+def test_days_of_dictation_signature_and_clinic_are_no_date_of_operation(text: str) -> None:
+    assert value(text, "date") is None
+
+
+@pytest.mark.parametrize(
+    "story",
+    [
+        "Date of injury: 5 June 2033",
+        "Injured 5 June 2033: hand through a pane.",
+        "History: on 5 June 2033 a chisel slid off the bench.",
+        "Background\nSeen in clinic on 6 June 2033. A lamp fell on the hand on 5 June 2033.",
+        "Operation of 7 June 2033; accident of 5 June 2033.",
+        "Story: repaired at another hospital on 20 May 2033. On 5 June 2033 it gave way.",
+    ],
+)
+def test_date_of_injury(story: str) -> None:
+    assert value(f"Date of operation: 7 June 2033\n{story}\nFDP repaired.", "injury_date") == "2033-06-05"
+
+
+@pytest.mark.parametrize("story", ["Seen in clinic on 5 June 2033.", "Referred 5 June 2033 by the local hospital."])
+def test_days_of_visits_are_no_date_of_injury(story: str) -> None:
+    assert value(f"Date of operation: 7 June 2033\nHistory: {story}\n", "injury_date") is None
+
+
+# --- side
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Diagnosis: FDP cut, D3 left in zone II.",
+        "Diagnosis: lesion of the tendons dig. II and III left by a pane.",
+        "Op: FDP repair, L RF",
+        "Side: left",
+        "8 May 2031. Left hand; pane of glass.",
+        "Procedure: FDP repair, small finger, left.",
+    ],
+)
+def test_side_left(text: str) -> None:
+    assert value(text + "\n\nFDP cut through.\n", "side") == "left"
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "Ulnar digital nerve bruised, in continuity, left.",
+        "The slip was cut but thread-like - left.",
+        "Washed with 1 L. Closed.",
+        "He is left hand dominant.",
+        "Background\nOld FPL repair in the left thumb, 2029.",
+        "History. Power was half of the left side.",
+    ],
+)
+def test_left_that_is_no_side(body: str) -> None:
+    found = fact(f"Op: FDP repair, right ring finger\n\n{body}\n\nSigned: H. L.\n", "side")
+    assert found is not None
+    assert found.value == "right"
+    assert found.rivals == []
+
+
+def test_side_is_shown_in_title_and_text() -> None:
+    text = "Procedure: FDP repair, left index finger.\n\nThe left index finger was opened. FDP was cut."
+    assert quotes(text, "side") == ["left", "left"]
+
+
+def test_another_side_in_the_text_is_a_rival() -> None:
+    found = fact("Procedure: FDP repair, LEFT index finger.\n\nIn the right index finger the FDP was cut.", "side")
+    assert found is not None
+    assert {found.value, *(r.value for r in found.rivals)} == {"left", "right"}
+
+
+def test_an_addendum_corrects_the_side() -> None:
+    text = "Procedure: FDP repair, right ring finger.\n\nADDENDUM: It was the LEFT ring finger."
+    assert value(text, "side") == "left"
+
+
+# --- anaesthesia
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("GA, block declined.", "general"),
+        ("G.A. + block", "general"),
+        ("Anesthesia type: [ ] general  [x] regional  [ ] local", "regional"),
+        ("Axillary block with light sedation", "regional"),
+        ("Anaesthesia: local with adrenaline, wide awake", "wide-awake local"),
+        ("Lidocaine with epinephrine, no sedation", "wide-awake local"),
+        ("Anesthesia was by the team on call, general.", "general"),
+        ("The anaesthetic was a general one.", "general"),
+        ("General anaesthesia was offered and declined. Plain lidocaine infiltration.", "local"),
+    ],
+)
+def test_deepest_anaesthesia_given(text: str, kind: str) -> None:
+    assert value(f"Surgeon: consultant\n{text}\nFDP repaired.", "anaesthesia") == kind
+
+
+@pytest.mark.parametrize("text", ["Plain lidocaine was put in at the end for pain relief.", "General surgeon on call."])
+def test_no_anaesthesia_told(text: str) -> None:
+    assert value(f"FDP was repaired. {text}", "anaesthesia") is None
+
+
+# --- mechanism
+
+
+@pytest.mark.parametrize(
+    ("story", "kind"),
+    [
+        ("Indication: cut on the lid of a tin.", "sharp"),
+        ("Story: a snow globe burst in her hand.", "sharp"),
+        ("Indications: gashed his palm against a rusty thing in the barn.", "sharp"),
+        ("History: sliced the finger with something in the sink.", "sharp"),
+        ("Diagnosis: chain saw wound of the palm.", "saw"),
+        ("Background: hand pinched between two pallets.", "crush"),
+        ("Diagnosis: ruptured flexor repair, ring finger.", "rupture"),
+        ("Diagnosis: closed rupture of the flexor pollicis longus.", "rupture"),
+        ("Reason: grabbed a jersey, the tip dropped.", "avulsion"),
+    ],
+)
+def test_mechanism(story: str, kind: str) -> None:
+    assert value(f"Date: 7 June 2033\n{story}\n\nFDP repaired.", "mechanism") == kind
+
+
+@pytest.mark.parametrize(
+    "story",
+    [
+        "History: told about stiffness and re-rupture; signed.",
+        "Indication: a tile setter with a trigger finger.",
+        "Indications: works in a glass factory, locking of the finger.",
+    ],
+)
+def test_risks_and_trades_are_no_mechanism(story: str) -> None:
+    assert value(f"Date: 7 June 2033\n{story}\n\nA1 released.", "mechanism") is None
+
+
+def test_mechanism_is_shown_in_story_and_diagnosis() -> None:
+    text = "Diagnosis: knife wound of the palm.\nHistory: the kitchen knife slipped.\n\nFDP repaired."
+    assert sorted(quotes(text, "mechanism")) == ["kitchen knife", "knife wound"]
+
+
+def test_an_unknown_thing_that_cut_is_a_reason_to_look_twice() -> None:
+    found = fact("History: gashed his palm against a rusty thing in the barn.\n\nFDP repaired.", "mechanism")
+    assert found is not None
+    assert found.look_twice
