@@ -4,6 +4,8 @@ Sizes stay words of their own ("4-0"); dates are read by `dates`. Percentages, m
 become quantities; centimetres are turned into millimetres.
 """
 
+import re
+
 from spacy.language import Language
 from spacy.tokens import Doc
 
@@ -28,6 +30,9 @@ UNITS: dict[str, tuple[str, float]] = {
     **dict.fromkeys(("ml", "mls", "cc", "mg", "g", "kg", "mmhg", "hour", "hours", "hr", "hrs", "h", "min", "mins"), ("x", 1.0)),
     **dict.fromkeys(("minutes", "minute", "years", "year", "yr", "yo", "y", "gauge", "inch", "l", "litre", "am", "pm"), ("x", 1.0)),
 }
+# 'lO mm' of a fax is 10 mm; asked only before a unit.
+_SLIPPED = re.compile(r"[lio0-9]{2,3}")
+_FIGURES = str.maketrans("lio", "110")
 _TERMS = {"7": "day", "52": "week", "12": "month"}
 _RANGE = frozenset(["-", "to", "or", "and", "until"])
 
@@ -61,6 +66,8 @@ def figure_at(page: Page, k: int) -> tuple[float, int] | None:
         return _number_words(page, k)
     if word == "l" and k + 1 < len(page.words) and UNITS.get(page.words[k + 1], ("x", 0))[0] not in ("x",):
         return 1.0, k + 1
+    if _SLIPPED.fullmatch(word) and k + 1 < len(page.words) and page.words[k + 1] in UNITS:
+        return float(word.translate(_FIGURES)), k + 1
     if word in ("a", "one", "half") and k + 1 < len(page.words):
         return _a_unit(page, k)
     return None

@@ -249,8 +249,12 @@ def _either(scene: Scene) -> bool:
 
 # --- glide
 
+_GLIDE_FORMS = frozenset(["glide", "glides", "glided", "gliding", "excursion", "slides", "slid"])
+
 
 def _glide(desk: Desk, scene: Scene) -> None:
+    if "glide" not in scene.kinds and _GLIDE_FORMS.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j)):
+        return
     if not (desk.repairable() or scene.setting.focus):
         return
     last: tuple[Mention, str] | None = None
@@ -308,7 +312,7 @@ def _free_words(desk: Desk, scene: Scene) -> None:
         return
     page = scene.page
     for k in range(scene.sentence.i, scene.sentence.j):
-        if page.words[k] in ("glide", "glides", "glided", "gliding", "excursion", "slides", "slid") and scene.told(k):
+        if page.words[k] in _GLIDE_FORMS and scene.told(k):
             near = range(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + 6))
             free = next((n for n in near if page.words[n] in ("free", "freely", "smooth", "smoothly", "unimpeded", "unrestricted", "full", "fully", "well", "easily", "perfectly")), None)
             if free is None or page.words[min(free + 1, len(page.words) - 1)] in ("fist",):
@@ -367,7 +371,7 @@ def _about_repair(desk: Desk, scene: Scene) -> bool:
 
 
 def _bulk(desk: Desk, scene: Scene) -> None:
-    if not desk.repairable() and not scene.setting.focus:
+    if "bulk" not in scene.kinds or not (desk.repairable() or scene.setting.focus):
         return
     found = [m for m in scene.of("bulk") if scene.told(m.i) and not _foreign(scene, m.i, m.j)]
     for mention in found:
@@ -429,6 +433,8 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if set(words) & _EXAM or any(p in " ".join(words) for p in _EXAM_PHRASES if "before the" != p):
         return False
     word = " ".join(scene.words(mention.i, mention.j))
+    if scene.words(mention.i, mention.i + 1) == ["i"] and scene.word_before(mention.i) in ("when", "if", "as", "until"):
+        return False
     if _foreign(scene, mention.i, mention.j) and word in ("traction", "pulled", "pull", "himself", "herself", "ranged"):
         return False
     if word in ("himself", "herself", "full passive", "ranged", "prom", "on extension", "full arc", "pulled", "pull", "loaded with", "active motion", "active range", "active movement", "on request", "actively", "passively", "tug"):

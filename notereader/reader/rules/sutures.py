@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, near_digits, owners
 from notereader.reader.measures import NUMBER_WORDS
-from notereader.reader.page import Mention, Page, Quantity
+from notereader.reader.page import Mention, Page, Quantity, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors, role_of
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Interval, Value
@@ -82,6 +82,9 @@ def _sizes(scene: Scene) -> list[tuple[str, int, int]]:
     words, found = scene.page.words, []
     k = scene.sentence.i
     while k < scene.sentence.j:
+        if not words[k][0].isdigit() and words[k] not in NUMBER_WORDS:
+            k += 1
+            continue
         size, j = _size_at(scene.page, k, scene.sentence.j)
         if size:
             found.append((size, k, j))
@@ -112,7 +115,7 @@ def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
 
 
 def _material_next(page: Page, k: int) -> bool:
-    return any(m.kind == "material" and m.i == k for m in page.mentions)
+    return any(m.kind == "material" for m in within(page.mentions, k, k + 1))
 
 
 def _not_a_suture(words: list[str], i: int, j: int) -> bool:
@@ -587,7 +590,7 @@ def _lock_words(scene: Scene) -> bool:
 def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     spots = [a for a in found if a.role == PERIPHERAL]
     if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
-        heading = next((h for h in scene.page.headings if scene.sentence.i <= h.i < scene.sentence.j), None)
+        heading = next(iter(within(scene.page.headings, scene.sentence.i, scene.sentence.j)), None)
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     _left_out_there(desk, scene, spots)
@@ -641,9 +644,9 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
     """'The middle got an epitendinous suture; in the ring it was left out.'"""
     if not spots:
         return
-    for cue in scene.page.cues:
+    for cue in within(scene.page.cues, scene.sentence.i, scene.sentence.j):
         phrase = " ".join(scene.page.words[cue.i : cue.j])
-        if scene.sentence.i <= cue.i < scene.sentence.j and phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
+        if phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
             first, last = scene.part(cue.i)
             digits = [g for g in scene.setting.groups if first <= g.i < cue.i and g.digits]
             if digits and spots[0].i < first and "it" in scene.words(first, cue.i):
@@ -821,12 +824,15 @@ def _by_stump(scene: Scene, q: Quantity) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if after[:1] == ["of"] and not words & {"purchase", "bite", "bites", "taking", "taken", "took", "held"}:
         return False  # '12 mm of distal stump was on hand'
-    return bool(words & {"purchase", "bite", "bites", "bit", "taking", "took", "taken", "held", "holding", "got", "caught", "catching", "grasp", "core", "grip", "gripped"})
+    return bool(words & {"purchase", "bite", "bites", "bit", "taking", "took", "taken", "held", "holding", "got", "caught", "catching", "put", "grasp", "core", "grip", "gripped"})
 
 
 def _about_core(desk: Desk, scene: Scene, q: Quantity) -> bool:
     subject = scene.owner(q.i, q.j)
     if subject is not None and subject.mention is not None:
+        core_before = any(m.j <= q.i for m in scene.of("stitch", "strandword"))
+        if subject.i >= q.j and (core_before or (q.low or 0) >= 5):
+            return True  # told behind a core suture; what follows is the next one
         role = subject.mention.value if subject.kind == "role" else subject.kind
         return role in (CORE, "pulley") and role == CORE
     return True

@@ -77,7 +77,7 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
 def _in_continuity(desk: Desk, scene: Scene) -> None:
     """'the radial slip was in continuity' of a tendon nothing else was said of."""
     for mention in scene.of("neutral"):
-        if scene.words(mention.i, mention.j)[-2:] != ["in", "continuity"] or not scene.told(mention.i):
+        if scene.words(mention.i, mention.i + 2) != ["in", "continuity"] or not scene.told(mention.i):
             continue
         first, last = scene.part(mention.i)
         hurt = [m for m in scene.of("extent") if first <= m.i < last] or [q for q in scene.quantities if q.unit == "%"]
@@ -130,7 +130,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
     if word in ("no injury", "no laceration", "no cut", "no damage"):
-        return scene.next_word(mention.j) in ("to", "of", "in")
+        owned = scene.word_before(mention.i) in ("had", "has", "have", "shows", "showed", "with", "-", ":")
+        return owned or scene.next_word(mention.j) in ("to", "of", "in")
     if word in ("fine", "normal", "ok", "okay", "safe", "spare", "sound", "whole", "healthy", "preserved", "escaped", "looked normal", "not reached", "not touched", "untouched"):
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in ("", ",", ".", ";", ")", "and", "too", "also", "but", "as", "there", "throughout", "|", "seen", "both", "apart", "-")
@@ -307,7 +308,7 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
 def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
     first, last = scene.part(mention.i)
-    values = {m.value for s in desk.scenes for m in s.of("zone") if s.told(m.i)}
+    values = {m.value for s in desk.having("zone") for m in s.of("zone") if s.told(m.i)}
     if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) == "all"):
         return ()
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
@@ -315,7 +316,7 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
 
 
 def _only_in_story(desk: Desk) -> bool:
-    zones = [(s, m) for s in desk.scenes for m in s.of("zone")]
+    zones = [(s, m) for s in desk.having("zone") for m in s.of("zone")]
     return len({m.value for _, m in zones}) == 1 and not any(s.told(m.i) for s, m in zones)
 
 
