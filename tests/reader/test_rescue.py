@@ -65,6 +65,10 @@ def test_the_peripheral_suture(words: str) -> None:
         "Prolonged surgery; the profile was noted.",
         "Consent was crucial. The crucible of the case.",
         "The tailback on the road and the Beckett ward.",
+        "It was done as a salvage procedure.",
+        "The wound was chronic, the winter long.",
+        "The lambert and the becket are words too.",
+        "The tendon sheaths were inspected, the switching of gloves noted.",
     ],
 )
 def test_ordinary_words_are_left_alone(sentence: str) -> None:
