@@ -61,7 +61,7 @@ _TOKEN = re.compile(
   | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]|/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
   | (?P<term>(?<![0-9A-Za-z])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
   | (?P<decimal>(?<![0-9A-Za-z])[0-9OlI]+[.,][0-9O]+(?=[A-Za-z%\s,;)\]]|$|[.-]))
-  | (?P<slipped>(?<![0-9A-Za-z])[lI][O0]{1,2}(?=[ ]?(?:%|(?:mm|cm|ml|degrees|days|weeks)\b)))
+  | (?P<slipped>(?<![0-9A-Za-z])[lI][O0]{{1,2}}(?=[ ]?(?:%|(?:mm|cm|ml|degrees|days|weeks)\b)))
   | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
   | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)(?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
   | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
