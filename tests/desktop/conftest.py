@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from desktop_samples import sample_record, sample_text
 from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
 
 from notereader.desktop import arrivals
 from notereader.desktop.look import Look
@@ -20,6 +21,8 @@ from notereader.desktop.waiting import WaitingNotes
 from notereader.intake import NoteText
 from notereader.record import Note, Record
 
+PATIENCE_MS = 60_000
+
 
 def proposed(note: NoteText) -> Record:
     """Stand in for the reader: the key of the sample with this text, or a record without facts."""
@@ -27,6 +30,21 @@ def proposed(note: NoteText) -> Record:
         if sample_text(sample) == note.text:
             return sample_record(sample)
     return Record(note=Note.of(note.text, note.name))
+
+
+class PatientBot(QtBot):
+    """Waits long enough for a machine that is busy with other things; what takes its time does not fail."""
+
+    def waitUntil(self, callback, *, timeout=PATIENCE_MS):  # noqa: N802
+        super().waitUntil(callback, timeout=max(timeout, PATIENCE_MS))
+
+    def waitSignal(self, signal=None, *, timeout=PATIENCE_MS, **how):  # noqa: N802
+        return super().waitSignal(signal, timeout=max(timeout, PATIENCE_MS), **how)
+
+
+@pytest.fixture
+def qtbot(qapp: QApplication, request: pytest.FixtureRequest) -> QtBot:
+    return PatientBot(request)
 
 
 @pytest.fixture

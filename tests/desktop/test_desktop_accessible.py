@@ -187,7 +187,7 @@ def test_nothing_is_cut_off_at_twice_the_size_of_letters(qtbot, look, make_windo
 
     window = make_window(*size)
     QApplication.clipboard().setText(sample_text("02-terse-ring"))
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         window.run("paste")
     look.zoom(10)
     qtbot.wait(50)

@@ -116,7 +116,7 @@ def test_what_is_no_note_is_refused_on_the_first_page(qtbot, window, tmp_path, c
     path = tmp_path / "picture.txt"
     path.write_bytes(content)
     window.arrivals.open_path(path)
-    qtbot.waitUntil(lambda: window.start.trouble.isVisible(), timeout=10_000)
+    qtbot.waitUntil(lambda: window.start.trouble.isVisible())
     assert "picture.txt" in window.start.trouble.text()
     assert window.pages.currentWidget() is window.start
 
@@ -126,7 +126,7 @@ def test_what_is_no_record_is_refused_on_the_first_page(qtbot, window, tmp_path,
     path = tmp_path / "other.json"
     path.write_text(content, encoding="utf-8")
     window.arrivals.open_path(path)
-    qtbot.waitUntil(lambda: window.start.trouble.isVisible(), timeout=10_000)
+    qtbot.waitUntil(lambda: window.start.trouble.isVisible())
 
 
 def test_an_empty_clipboard_is_said(window):
@@ -141,7 +141,7 @@ def test_a_copied_file_is_opened(qtbot, window, tmp_path):
     data = QMimeData()
     data.setUrls([QUrl.fromLocalFile(str(path))])
     QApplication.clipboard().setMimeData(data)
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         window.run("paste")
     assert window.page.title == "note.txt"
 
@@ -154,7 +154,7 @@ def test_a_dropped_file_and_dropped_text_are_read(qtbot, window, tmp_path):
         fill(data)
         copy, left = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton
         event = QDropEvent(QPoint(5, 5), copy, data, left, Qt.KeyboardModifier.NoModifier)
-        with qtbot.waitSignal(window.case_shown, timeout=10_000):
+        with qtbot.waitSignal(window.case_shown):
             window.dropEvent(event)
         assert window.page.session.record.note.text == TEXT
 
@@ -175,7 +175,7 @@ def test_a_record_without_its_note_still_opens(qtbot, window, tmp_path):
 
     path = tmp_path / "record.json"
     path.write_text(json_of(sample_record("02-terse-ring"), text=False), encoding="utf-8")
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         window.arrivals.open_path(path)
     assert window.page.note.toPlainText() == ""
     assert "without the text" in window.page.note.placeholderText()
@@ -187,7 +187,7 @@ def test_a_record_without_its_note_still_opens(qtbot, window, tmp_path):
 def test_samples_are_offered_and_open(qtbot, window):
     menu = window.start.sample.menu()
     assert len(menu.actions()) >= 6
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         menu.actions()[0].trigger()
     assert Path(window.page.title).suffix == ".txt"
 
@@ -222,7 +222,7 @@ def test_warnings_of_the_intake_are_said_with_the_case(qtbot, make_window, monke
     window = make_window()
     wrong = tmp_path / "note.pdf"
     wrong.write_text("Repair of FDP, ring finger, zone II, four-strand core 4-0.", encoding="utf-8")
-    with qtbot.waitSignal(window.case_shown, timeout=30_000):
+    with qtbot.waitSignal(window.case_shown):
         window.arrivals.open_path(wrong)
     assert "pdf" in window.band.words.lower()
     assert any("pdf" in remark.text.lower() for remark in window.page.session.record.remarks)
@@ -231,7 +231,7 @@ def test_warnings_of_the_intake_are_said_with_the_case(qtbot, make_window, monke
 def test_words_of_notes_and_files_are_never_taken_for_markup(qtbot, window, tmp_path):
     path = tmp_path / "<b>bold<b>.txt"
     path.write_text("<h1>FDP</h1> repaired & <img src='x'>, right ring finger.", encoding="utf-8")
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         window.arrivals.open_path(path)
     page = window.page
     assert page.note.toPlainText().startswith("<h1>FDP</h1>")

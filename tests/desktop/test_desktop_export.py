@@ -104,11 +104,11 @@ def test_saving_and_failing_to_save_are_said_in_words(qtbot, tmp_path, monkeypat
     chosen = [tmp_path / "summary.pdf"]
     monkeypatch.setattr("PySide6.QtWidgets.QFileDialog.getSaveFileName", lambda *_: (str(chosen[0]), ""))
     qtbot.mouseClick(dialog.summary, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: "Saved as summary.pdf" in dialog.told.text(), timeout=10_000)
+    qtbot.waitUntil(lambda: "Saved as summary.pdf" in dialog.told.text())
     assert chosen[0].read_bytes().startswith(b"%PDF")
     chosen[0] = tmp_path / "missing" / "record.json"
     qtbot.mouseClick(dialog.save, Qt.MouseButton.LeftButton)
-    qtbot.waitUntil(lambda: "could not be saved" in dialog.told.text(), timeout=10_000)
+    qtbot.waitUntil(lambda: "could not be saved" in dialog.told.text())
     worker.finish()
 
 

@@ -55,14 +55,14 @@ def _work_and_kill(book, folder, seconds):
         process = subprocess.Popen(
             [sys.executable, str(DRIVER), "work", book, "1", str(folder)], stdout=out, stderr=subprocess.PIPE
         )
-        deadline = time.monotonic() + 60
+        deadline = time.monotonic() + 300
         while b"ready" not in told.read_bytes():
             assert process.poll() is None, process.stderr.read().decode()
             assert time.monotonic() < deadline
             time.sleep(0.005)
         time.sleep(seconds)
         process.send_signal(signal.SIGKILL)
-        process.wait(10)
+        process.wait(60)
         process.stderr.close()
     # A last line that the kill cut off has been read by nobody.
     return told.read_text(encoding="ascii").rpartition("\n")[0].splitlines()

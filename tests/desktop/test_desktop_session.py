@@ -33,7 +33,7 @@ def session(qtbot, path):
 
 @pytest.fixture
 def through(qtbot, session):
-    return lambda: qtbot.waitUntil(lambda: session.idle, timeout=5_000)
+    return lambda: qtbot.waitUntil(lambda: session.idle)
 
 
 def elsewhere(path, address, value, who="Anna"):

@@ -37,7 +37,7 @@ def keys(qtbot, window):
             if QApplication.focusWidget() is None:
                 # Without a window manager nobody gives the focus back when a dialog closes.
                 window.activateWindow()
-                qtbot.waitUntil(lambda: QApplication.focusWidget() is not None, timeout=5_000)
+                qtbot.waitUntil(lambda: QApplication.focusWidget() is not None)
             qtbot.keyClick(QApplication.focusWidget(), key, modifier)
             self.settle()
 
@@ -48,7 +48,7 @@ def keys(qtbot, window):
             self.settle()
 
         def settle(self):
-            qtbot.waitUntil(lambda: window.page is None or window.page.session.idle, timeout=10_000)
+            qtbot.waitUntil(lambda: window.page is None or window.page.session.idle)
 
         def go_to(self, address):
             """Walk to a row with the arrow keys, as a person without a mouse does."""
@@ -82,7 +82,7 @@ def with_rival(monkeypatch):
 
 def paste(qtbot, window, keys, sample=SAMPLE):
     QApplication.clipboard().setText(sample_text(sample))
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         keys.press(Key.Key_V, Ctrl)
     keys.settle()
 
@@ -187,7 +187,7 @@ def test_the_whole_story_by_keyboard(qtbot, window, keys, with_rival, tmp_path, 
         assert isinstance(dialog, ExportDialog)
         assert "Confirmed by T. Reviewer" in dialog.state.text()
         qtbot.keyClick(dialog, Key.Key_Return)
-        qtbot.waitUntil(target.exists, timeout=10_000)
+        qtbot.waitUntil(target.exists)
         dialog.reject()
 
     QTimer.singleShot(200, save)
@@ -214,7 +214,7 @@ def test_round_trip_an_exported_record_opens_again_with_its_note(qtbot, window, 
 
     target.write_text(json_of(record, text=True), encoding="utf-8")
     assert "only proposed" in json.loads(target.read_text(encoding="utf-8"))["remarks"][0]["text"]
-    with qtbot.waitSignal(window.case_shown, timeout=10_000):
+    with qtbot.waitSignal(window.case_shown):
         window.arrivals.open_path(target)
     again = window.page.session.record
     assert again == record

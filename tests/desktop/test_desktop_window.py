@@ -71,7 +71,7 @@ def _python(code, **environment):
         env={**os.environ, "PYTHONPATH": path, **environment},
         capture_output=True,
         text=True,
-        timeout=60,
+        timeout=300,
     )
 
 
@@ -79,7 +79,7 @@ def test_the_whole_way_with_the_real_reader(qtbot, make_window, monkeypatch):
     monkeypatch.undo()  # the stand-ins of the fixture
     window = make_window()
     QApplication.clipboard().setText(sample_text("01-plain-index"))
-    with qtbot.waitSignal(window.case_shown, timeout=30_000):
+    with qtbot.waitSignal(window.case_shown):
         window.run("paste")
     record = window.page.session.record
     assert record.note.text == sample_text("01-plain-index")
@@ -105,7 +105,7 @@ def test_a_second_process_is_detected_and_offered(qtbot, open_sample, tmp_path):
     page = window.page
     book = str(tmp_path / "casebook.db")
     other = subprocess.run(
-        [sys.executable, str(DRIVER), "confirm", book, "1", "2"], capture_output=True, text=True, timeout=60
+        [sys.executable, str(DRIVER), "confirm", book, "1", "2"], capture_output=True, text=True, timeout=300
     )
     assert other.returncode == 0, other.stderr
     page.session.look_elsewhere()
@@ -116,7 +116,7 @@ def test_a_second_process_is_detected_and_offered(qtbot, open_sample, tmp_path):
 
     # Now the same fact from both sides: theirs is kept and ours is offered.
     clash = subprocess.run(
-        [sys.executable, str(DRIVER), "clash", book, "1", "Anna"], capture_output=True, text=True, timeout=60
+        [sys.executable, str(DRIVER), "clash", book, "1", "Anna"], capture_output=True, text=True, timeout=300
     )
     assert clash.returncode == 0, clash.stderr
     from notereader.record import Address
@@ -199,6 +199,6 @@ def test_the_casebook_that_cannot_be_opened_is_said_on_the_first_page(qtbot, loo
     qtbot.addWidget(window)
     window.show()
     window.warm_up()
-    qtbot.waitUntil(lambda: window.start.trouble.isVisible(), timeout=10_000)
+    qtbot.waitUntil(lambda: window.start.trouble.isVisible())
     assert "casebook" in window.start.trouble.text()
     window.finish()
