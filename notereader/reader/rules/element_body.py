@@ -195,7 +195,8 @@ def _heading_of_grid(desk: Desk, scene: Scene) -> Span | None:
     if not scene.sentence.prefix:
         return None
     above = [h for h in desk.page.headings if h.i < scene.sentence.i]
-    return (above[-1].i, above[-1].j) if above else None
+    heads = bool(above) and above[-1].value in ("findings", "narrative", "procedure")
+    return (above[-1].i, above[-1].j) if heads else None
 
 
 def _tells_state(scene: Scene) -> Span | None:

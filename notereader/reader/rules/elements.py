@@ -112,6 +112,8 @@ def _shown(desk: Desk, part: _Headed) -> str:
         return "findings"
     if heading.value == "procedure" and _only_a_date(page, part):
         return "date"
+    if heading.value == "indication" and set(words) & element_list("plans"):
+        return ""
     is_person = bool(set(behind) & element_list("people"))
     if heading.value == "procedure" and is_person and set(words) <= {"op", "operation", "done"}:
         return "surgeon"

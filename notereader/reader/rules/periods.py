@@ -40,6 +40,8 @@ def start(desk: Desk) -> None:
     for scene in desk.scenes:
         if is_other_section(scene) or scene.sentence.section in ("consent", "date", "anaesthesia", "tourniquet"):
             continue
+        if scene.sentence.section not in _CARE and not scene.of("therapy", "programme"):
+            continue
         for period in _days(scene):
             if is_order(desk, scene, period.i) and _starts_motion(scene, period):
                 value = Interval(low=period.low, high=period.high)
