@@ -303,6 +303,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
             return after not in ("phalanx", "third", "part", "of", "segment", "portion", "end", "palmar", "phalangeal")
         if word == "middle":
+            if not any(m.kind == "digit" and m.value == "middle" for m in page.mentions):
+                return False  # 'a lump in the middle' where no middle finger is spoken of
             before = page.words[mention.i - 1] if mention.i else ""
             return before in ("the", "and", "in", "l", "r", "on", "left", "right", "+", "to", ",") and after in (
                 ",", ".", ";", ":", "was", "had", "got", "has", "is", "and", ")", "finger", "flexors", "flexor",

@@ -22,6 +22,9 @@ _PRENOMINAL = frozenset(
 )
 _OF = frozenset("of the a an to both each left right my one partial complete primary direct his her this in full".split())
 
+_FORM_MARKS = frozenset([":", "[", "?", "|"])
+_LABEL_TAILS = frozenset("seen present after repair at test on testing glide movement suture stitch table the noted".split())
+
 SUBJECT_KINDS = frozenset(
     ["structure", "sided", "bundle", "anynerve", "anyartery", "pulley", "pulleys", "bone", "fracture", "role"]
 )
@@ -90,6 +93,25 @@ class Scene:
     def word_before(self, i: int) -> str:
         """Return the word before i within the sentence, or ''."""
         return self.page.words[i - 1] if i > self.sentence.i else ""
+
+    def answer(self, j: int) -> str | None:
+        """Return the first word of the answer a form gives behind a label that ends at word j.
+
+        '' where the answer was left open, None where the words are no label of a form.
+        """
+        k, last = j, self.sentence.j
+        while k < last and k - j < 4 and self.page.words[k] in _LABEL_TAILS:
+            k += 1
+        if k >= last or not (self.page.words[k] in _FORM_MARKS or self.page.words[k].startswith("..")):
+            if k >= last or self.page.standing[k] != "unticked":
+                return None
+        while k < last and (self.page.standing[k] == "unticked" or self._is_form_mark(k)):
+            k += 1
+        return self.page.words[k] if k < last else ""
+
+    def _is_form_mark(self, k: int) -> bool:
+        word = self.page.words[k]
+        return word in _FORM_MARKS or word in ("]", ")", "x", "v") or word.startswith(("..", "__"))
 
     def owner(self, i: int, j: int) -> Subject | None:
         """Return the subject in this sentence to which words i to j belong, or None."""

@@ -68,22 +68,61 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
 
 
 def _mark_unticked(page: Page, sentence: Sentence) -> None:
-    """'[ ] released  [x] intact': what stands behind an empty box was not chosen."""
-    words = page.words
-    k = sentence.i
-    while k + 1 < sentence.j:
-        if words[k] in ("[", "(") and words[k + 1] in ("]", ")"):
-            end = k + 2
-            while end < sentence.j and words[end] not in ("[", "(") and page.breaks[end] < Break.COLUMN:
-                end += 1
-            _mark(page, k, end, "unticked")
-            k = end
-        else:
-            k += 1
+    """'[ ] released  [x] intact', 'released [ ]   intact [x]': what an empty box stands for was not chosen."""
+    boxes = _boxes(page, sentence)
+    trailing = _boxes_trail(page, sentence, boxes)
+    for i, j, ticked in boxes:
+        if ticked:
+            continue
+        first, last = (_option_before(page, i, sentence.i), j) if trailing else (i, _option_after(page, j, sentence.j))
+        _mark(page, first, last, "unticked")
     if "unticked" in page.standing[sentence.i : sentence.j]:
-        rest = [w for w, s in zip(words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True) if not s]
+        rest = [w for w, s in zip(page.words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True) if not s]
         if len(rest) <= 3 and rest[-1:] == [":"]:
             _mark(page, sentence.i, sentence.j, "unticked")
+
+
+_OPENED, _CLOSED = frozenset(["[", "("]), frozenset(["]", ")"])
+
+
+def _boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
+    """Return the boxes of a sentence: first word, word after, and whether ticked."""
+    words, found = page.words, []
+    for k in range(sentence.i, sentence.j - 1):
+        if words[k] not in _OPENED:
+            continue
+        if words[k + 1] in _CLOSED:
+            found.append((k, k + 2, False))
+        elif k + 2 < sentence.j and words[k + 2] in _CLOSED and words[k + 1] in ("x", "v", "y"):
+            found.append((k, k + 3, True))
+    return found
+
+
+def _boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool]]) -> bool:
+    """Tell whether boxes stand behind their options ('right [ ]   left [x]'), which the wider gap behind them shows."""
+    leans = 0
+    for i, j, _ in boxes:
+        behind = page.breaks[j] if j < sentence.j else Break.COLUMN
+        leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
+    return leans > 0 and boxes[0][0] > sentence.i
+
+
+def _option_before(page: Page, k: int, first: int) -> int:
+    """Return the first word of the option that ends before a box at word k."""
+    i = k
+    while i > first and page.breaks[i] < Break.COLUMN and page.words[i - 1] not in _CLOSED | {":", "|"}:
+        if page.words[i - 1].startswith(".."):
+            break
+        i -= 1
+    return i
+
+
+def _option_after(page: Page, k: int, last: int) -> int:
+    """Return the word after the option that begins behind a box at word k."""
+    j = k
+    while j < last and page.words[j] not in _OPENED and page.breaks[j] < Break.COLUMN:
+        j += 1
+    return j
 
 
 def _is_operative(cues: list[Mention]) -> bool:
@@ -184,7 +223,7 @@ _AFTER = frozenset(
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
     for cue in within(page.cues, sentence.i, sentence.j):
-        if cue.value != "negated":
+        if cue.value != "negated" or page.standing[cue.i] == "unticked":
             continue
         if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
             return True

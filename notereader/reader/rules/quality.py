@@ -169,6 +169,8 @@ def _trimmed(desk: Desk, scene: Scene) -> None:
 
 # --- gap
 
+_NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
+
 
 def _gap(desk: Desk, scene: Scene) -> None:
     mentions = [m for m in scene.of("gap") if scene.told(m.i) and _is_repair_gap(desk, scene, m)]
@@ -180,6 +182,11 @@ def _gap(desk: Desk, scene: Scene) -> None:
                 continue
             value = "none"
         elif value == "seen" and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero")):
+            value = "none"
+        answer = scene.answer(mention.j)
+        if answer == "":
+            continue
+        if answer in _NONE:
             value = "none"
         targets = _behaving(desk, scene, mention.i, mention.j)
         widths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and _near_gap(scene, q.i, q.j, mention)]
@@ -381,7 +388,10 @@ def _bulk(desk: Desk, scene: Scene) -> None:
             scene.words(scene.sentence.i, scene.sentence.j)
         ) & {"join", "repair", "junction"}:
             continue
-        if value == "present" and scene.negated(mention.i, mention.j):
+        answer = scene.answer(mention.j)
+        if answer == "":
+            continue
+        if value == "present" and (scene.negated(mention.i, mention.j) or answer in _NONE):
             value = "none"
         if word in ("neither bulky",) or ("neither" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) and value == "present"):
             value = "none"

@@ -421,11 +421,12 @@ _OF_REPAIR = frozenset(["in", "the", "tendon", "repair", "across", "core", "cros
 
 
 def _box_after(page: Page, j: int, end: int) -> int:
-    """Return the word behind the ticked box after word j, or j where no boxes follow."""
+    """Return the word of the ticked answer after a label that ends before word j, or j where no boxes follow."""
     k = j
-    while k < end and page.words[k] in _OF_REPAIR:
+    while k < end and (page.words[k] in _OF_REPAIR or page.words[k].startswith("..")):
         k += 1
-    if k >= end or page.words[k] not in ("[", "("):
+    boxed = k < end and (page.words[k] in ("[", "(") or page.standing[k] == "unticked")
+    if not boxed and not (k > j and page.words[k - 1].startswith("..")):
         return j
     while k < end and (page.words[k] in _BOX or page.standing[k] == "unticked"):
         k += 1
@@ -637,6 +638,8 @@ def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
 
 def _heading_says_nothing(scene: Scene, spot: Anchor) -> bool:
     """'Epitendinous: ___ suture ___' was never filled in."""
+    if scene.answer(spot.j) == "":
+        return True
     return not [w for w in scene.words(spot.j, scene.sentence.j) if w not in _NO_ANSWER] and not scene.sentence.prefix
 
 
