@@ -5,6 +5,7 @@ thing before it, unless another subject has taken over since, or to the one that
 """
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from notereader.reader.page import Mention, within
 from notereader.reader.scene import Scene, Subject
@@ -25,6 +26,8 @@ _BREAKS = word_list("attach", "breaks")
 _DENIAL_ENDS = word_list("attach", "denial_ends")
 _DENIES_A_LIST = word_list("attach", "denies_a_list")
 _TELLING = word_list("attach", "telling")
+_OF = frozenset(["of", "the", "a", "an", "this", "its", "was", "were", "is", "pulley"])
+_NEEDLESS = (["not", "necessary"], ["not", "needed"], ["not", "required"], ["not", "done"], ["not", "performed"])
 _STOP = frozenset([";", ".", "|"])
 _EMPTY = frozenset(["unticked", "unfilled"])
 
@@ -64,7 +67,16 @@ def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
         joined = "and" in between and words[cue.i] not in _DENIES_A_LIST
         if not joined and not (_DENIAL_ENDS | _TELLING) & set(between):
             return True
-    return False
+    return _needless(scene, m)
+
+
+def _needless(scene: Scene, m: Mention) -> bool:
+    """Tell whether a deed was not needed: 'venting of A2 was not necessary'."""
+    names = {k for p in scene.mentions if p.kind not in ("cue", "opened", "deed") for k in range(p.i, p.j)}
+    k = m.j
+    while k < scene.sentence.j and k - m.j < 10 and (k in names or scene.page.words[k] in _OF):
+        k += 1
+    return scene.words(k, min(k + 2, scene.sentence.j)) in _NEEDLESS
 
 
 class Attachment:
@@ -177,14 +189,21 @@ class Attachment:
 
     def _new_subject(self, between: list[str]) -> bool:
         """Tell whether the last stretch before a word has a noun of its own: 'A2 was kept, the cuff released'."""
-        cut = max((k for k, w in enumerate(between) if w in _BREAKS), default=-1)
-        stretch = between[cut + 1 :]
-        if any(w in self.part_words or w in ("pulley", "rest", "whole", "what") for w in stretch):
-            return False
-        if stretch[:2] == ["that", "of"]:
-            return False
-        strange = [w for w in stretch if w not in _LINK and not w.endswith("ly")]
+        cuts = [k for k, w in enumerate(between) if w in _BREAKS]
+        for first, last in pairwise(cuts):
+            if between[first + 1] in _DETERMINED and self._strange(between[first + 1 : last]):
+                return True
+        stretch = between[cuts[-1] + 1 :] if cuts else between
+        strange = self._strange(stretch)
         return bool(strange) and (stretch[0] in _DETERMINED or len(stretch) <= 3)
+
+    def _strange(self, stretch: list[str]) -> list[str]:
+        """Return the words of a stretch that may name something of their own."""
+        if any(w in self.part_words or w in ("pulley", "rest", "whole", "what") for w in stretch):
+            return []
+        if stretch[:2] == ["that", "of"]:
+            return []
+        return [w for w in stretch if w not in _LINK and not w.endswith("ly")]
 
     def _loose_ahead(self, m: Mention) -> Thing | None:
         for thing in self.things:

@@ -24,6 +24,7 @@ _NAMES = ("structure", "sided", "bundle", "anynerve", "anyartery", "border")  # 
 _OTHERS = ("tendon", "pulley", "pulley?", "pulleys", "role", "bone")
 _GLUE = word_list("injuries", "glue")
 _PRONOUNS = word_list("injuries", "pronouns")
+_PART_NOUNS = word_list("injuries", "part_nouns")
 _ALIKE = frozenset(["likewise", "too", "similarly", "ditto", "same", "also"])
 _SIDED = frozenset(["digital nerve", "digital artery", "collateral ligament"])
 
@@ -73,7 +74,7 @@ def _glued(scene: Scene, i: int, j: int) -> bool:
 def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Mention]) -> None:
     """Give each word to the structures it speaks of and lay down what they say."""
     things = [Thing(g[0].i, g[-1].j, n) for n, g in enumerate(groups)]
-    attachment = Attachment(scene, things, _rest(scene), [*words, *scene.of("hurt")], frozenset())
+    attachment = Attachment(scene, things, _rest(scene), [*words, *scene.of("hurt")], _PART_NOUNS)
     said: list[list[Mention]] = [[] for _ in groups]
     for word in words:
         weak = word.kind == "nervestate" or " ".join(scene.words(word.i, word.j)) in WEAK

@@ -168,7 +168,7 @@ def _both(scene: Scene, m: Mention, word: str) -> bool:
     """Tell whether both nerves or arteries of a digit are meant."""
     if word not in ("nerves", "arteries"):
         return scene.word_before(m.i) == "each"
-    after = scene.words(m.j, min(m.j + 7, scene.sentence.j))
+    after = scene.words(m.j, min(m.j + 9, scene.sentence.j))
     if {"sides", "bilaterally"} & set(after) or {"each", "side"} <= set(after):
         return True
     return scene.word_before(m.i) in ("both", "two", "neither") or "both" in after[:3]

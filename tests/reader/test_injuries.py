@@ -1,0 +1,283 @@
+"""Nerves, arteries, bones, plates, ligaments and extensor tendons: one class of wording a test."""
+
+import pytest
+from reader_sentences import quote_of, told
+
+NOTE = "Operation: repair of FDP, right ring finger\n\nFindings\nThe FDP of the ring finger was divided.\n\nDetails\n"
+WRIST = "Operation: repair of FCR and FDS, left wrist\n\nDetails\n"
+SHORT = {
+    "RN": "digital nerve radial",
+    "UN": "digital nerve ulnar",
+    "RA": "digital artery radial",
+    "UA": "digital artery ulnar",
+}
+
+
+def injuries(sentence: str, note: str = NOTE) -> dict[str, str]:
+    """Read a sentence and show each structure as one line: 'ring digital nerve radial': 'complete, repaired'."""
+    found = told(note + sentence, group="injuries")
+    return {
+        name: ", ".join(str(facts[f]) for f in ("extent", "treatment") if f in facts) for name, facts in found.items()
+    }
+
+
+def ring(**lines: str) -> dict[str, str]:
+    return {f"ring {SHORT[name]}": line for name, line in lines.items()}
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("RDN transected.", ring(RN="complete")),
+        ("The radial digital nerve was completely divided.", ring(RN="complete")),
+        ("UDN and RDN both through.", ring(UN="complete", RN="complete")),
+        ("The radial digital nerve was cut through 60 % of its width.", ring(RN="partial")),
+        ("UDN one third through.", ring(UN="partial")),
+        ("The ulnar digital nerve was bruised.", ring(UN="contused")),
+        ("The radial digital nerve was stretched but in continuity.", ring(RN="contused")),
+        ("UDN: neurapraxia only.", ring(UN="contused")),
+        ("The ulnar digital nerve was found in continuity.", ring(UN="intact")),
+        ("RDN ok.", ring(RN="intact")),
+        ("The ulnar digital nerve was seen and was whole.", ring(UN="intact")),
+    ],
+)
+def test_extent_of_a_nerve(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("RDN was severed and joined with 9-0 nylon.", ring(RN="complete, repaired")),
+        ("RDN: complete, 9-0 x 4", ring(RN="complete, repaired")),
+        ("FDP done. Then RDN: 9-0 Ethilon x 3.", ring(RN="repaired")),
+        ("Repair of RDN.", ring(RN="repaired")),
+        ("The ulnar digital nerve had a gap of 15 mm and was grafted.", ring(UN="grafted")),
+        ("A 10 mm gap in the RDN was bridged with an allograft.", ring(RN="grafted")),
+        ("The RDN defect was reconstructed with a conduit.", ring(RN="conduit")),
+        (
+            "The ulnar digital nerve was divided. The gap was bridged with a collagen tube.",
+            ring(UN="complete, conduit"),
+        ),
+        ("The ulnar digital nerve was contused and left alone.", ring(UN="contused, left")),
+        ("The ulnar digital nerve was bruised; nothing was done to it.", ring(UN="contused, left")),
+        ("RDN bruised, in continuity, left.", ring(RN="contused, left")),
+        ("The ulnar digital nerve was divided and was not repaired.", ring(UN="complete, left")),
+        ("The radial digital nerve was torn across. It was sewn with 9-0.", ring(RN="repaired")),
+    ],
+)
+def test_what_was_done_to_a_nerve(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("The radial digital artery was divided and tied off.", ring(RA="complete, ligated")),
+        ("Radial digital artery lacerated, clipped.", ring(RA="ligated")),
+        ("RDA: both ends tied.", ring(RA="ligated")),
+        ("The ulnar digital artery was coagulated.", ring(UA="ligated")),
+        ("UDA anastomosed with 10-0.", ring(UA="repaired")),
+        ("Radial digital artery thrombosed, left.", ring(RA="left")),
+    ],
+)
+def test_what_was_done_to_an_artery(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("Both neurovascular bundles were intact.", ring(RN="intact", RA="intact", UN="intact", UA="intact")),
+        ("NVBs intact on both sides", ring(RN="intact", RA="intact", UN="intact", UA="intact")),
+        ("The radial bundle was intact.", ring(RN="intact", RA="intact")),
+        ("Ulnar vessel-nerve bundle unharmed.", ring(UN="intact", UA="intact")),
+        (
+            "Radial bundle divided, nerve repaired 9-0, artery ligated.",
+            ring(RN="complete, repaired", RA="complete, ligated"),
+        ),
+        (
+            "Ulnar digital nerve and artery divided; the nerve was sutured, the artery tied.",
+            ring(UN="complete, repaired", UA="complete, ligated"),
+        ),
+    ],
+)
+def test_bundles(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        (
+            "Both digital nerves were divided. The radial was sutured and the ulnar grafted.",
+            ring(RN="complete, repaired", UN="complete, grafted"),
+        ),
+        ("Nerves: radial intact, ulnar divided and repaired.", ring(RN="intact", UN="complete, repaired")),
+        ("Nerves - radial: intact; ulnar: bruised", ring(RN="intact", UN="contused")),
+        ("The radial digital nerve was severed. The ulnar one was intact.", ring(RN="complete", UN="intact")),
+        ("The ulnar digital nerve was severed. The other was unharmed.", ring(UN="complete", RN="intact")),
+        (
+            "On the radial side nerve and artery were divided, on the ulnar side both were intact.",
+            ring(RN="complete", RA="complete", UN="intact", UA="intact"),
+        ),
+        ("RDN intact, UDN too.", ring(RN="intact", UN="intact")),
+        ("RDN intact. UDN likewise.", ring(RN="intact", UN="intact")),
+    ],
+)
+def test_one_side_and_the_other(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("Digital nerves: both intact.", ring(RN="intact", UN="intact")),
+        ("The nerves were seen and were whole on each side.", ring(RN="intact", UN="intact")),
+        ("The nerve on the ulnar side was transected.", ring(UN="complete")),
+        ("The nerve on the thumb side was intact.", ring(RN="intact")),
+        ("Digital artery, radial side: ligated.", ring(RA="ligated")),
+        ("The ulnar nerve of the finger was intact.", ring(UN="intact")),
+        ("The radial finger nerve was severed.", ring(RN="complete")),
+        ("Ulnar digital nerve divided, the artery beside it intact.", ring(UN="complete", UA="intact")),
+    ],
+)
+def test_names_and_sides(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    ["Neither digital nerve was injured.", "No injury to the digital nerves.", "The digital nerves were not injured."],
+)
+def test_injury_denied(sentence: str) -> None:
+    assert injuries(sentence) == ring(RN="intact", UN="intact")
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The neurovascular bundles were identified and protected.",
+        "Nerves and vessels not explored.",
+        "Digital nerves not inspected as sensation was normal.",
+        "Sensation on the ulnar side was absent before surgery.",
+        "Digital nerve block with bupivacaine.",
+        "We planned a nerve graft if needed.",
+        "The digital nerves were retracted with vessel loops.",
+        "A strip of extensor retinaculum was sutured round the phalanx.",
+        "The tourniquet was released and both arteries bled.",
+        "Skin and nerve were handled gently.",
+    ],
+)
+def test_nothing_told(sentence: str) -> None:
+    assert injuries(sentence) == {}
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("FDP and the radial digital nerve were divided.", ring(RN="complete")),
+        ("Divided: FDP, RDN. Intact: FDS, UDN.", ring(RN="complete", UN="intact")),
+        ("Not cut: FDS, ulnar digital nerve.", ring(UN="intact")),
+        ("Unharmed are the superficialis and the ulnar digital nerve.", ring(UN="intact")),
+    ],
+)
+def test_in_a_list_with_tendons(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("The volar plate was torn and repaired with 4-0 PDS.", {"ring volar plate": "repaired"}),
+        ("Volar plate left alone, undamaged.", {"ring volar plate": "intact"}),
+        (
+            "The radial collateral ligament was divided and repaired.",
+            {"ring collateral ligament radial": "complete, repaired"},
+        ),
+        ("UCL repaired with an anchor.", {"ring collateral ligament ulnar": "repaired"}),
+        ("EDC and EIP were both divided and repaired with 4-0.", {"ring extensor tendon": "complete, repaired"}),
+        ("The extensor tendon was cut for 30 %, left unsutured.", {"ring extensor tendon": "partial, left"}),
+    ],
+)
+def test_plates_ligaments_extensors(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("The proximal phalanx was fractured and fixed with two K-wires.", {"ring phalanx": "fixed"}),
+        ("P1 fracture plated.", {"ring phalanx": "fixed"}),
+        ("P1 was fractured obliquely. It was fixed with two lag screws.", {"ring phalanx": "fixed"}),
+        ("The fifth metacarpal was broken and was plated.", {"small metacarpal": "fixed"}),
+        ("The second metacarpal fracture was fixed with a plate.", {"index metacarpal": "fixed"}),
+        ("Chip fracture of P2, not fixed.", {}),
+        ("The PIP joint was transfixed with a K-wire.", {}),
+    ],
+)
+def test_bones(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        (
+            "Median nerve intact, ulnar nerve divided and repaired with 8-0.",
+            {"median nerve": "intact", "ulnar nerve": "complete, repaired"},
+        ),
+        (
+            "The median nerve was intact, as was the radial artery.",
+            {"median nerve": "intact", "radial artery": "intact"},
+        ),
+        ("Ulnar nerve and artery not injured.", {"ulnar nerve": "intact", "ulnar artery": "intact"}),
+        ("Four cables were laid into the median nerve with 9-0.", {"median nerve": "grafted"}),
+        ("A branch of the superficial radial nerve was cut and repaired.", {"radial nerve branch": "repaired"}),
+        (
+            "The common digital nerve to the third web was transected and coapted.",
+            {"common digital nerve": "complete, repaired"},
+        ),
+    ],
+)
+def test_wrist_and_palm(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence, WRIST) == lines
+
+
+@pytest.mark.parametrize(
+    ("note", "lines"),
+    [
+        (
+            "Operation: FDP and digital nerve repair, left index finger\n\n"
+            "The radial digital nerve was divided. The nerve was joined with 9-0 nylon.",
+            {"index digital nerve radial": "complete, repaired"},
+        ),
+        (
+            "Operation: repair of FDP and radial digital nerve, right small finger\n\n"
+            "The nerve was joined with three sutures of 9-0 nylon.",
+            {"small digital nerve radial": "repaired"},
+        ),
+    ],
+)
+def test_the_nerve_of_the_title_is_the_one_of_the_text(note: str, lines: dict[str, str]) -> None:
+    assert injuries("", note) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        (
+            "Index: RDN through, 9-0. Ring: UDN ok.",
+            {"index digital nerve radial": "complete, repaired", "ring digital nerve ulnar": "intact"},
+        ),
+        ("The ulnar digital nerve of the index finger was bruised.", {"index digital nerve ulnar": "contused"}),
+    ],
+)
+def test_of_which_finger(sentence: str, lines: dict[str, str]) -> None:
+    note = "Operation: flexor repair, left index and ring fingers\n\nFindings\nIndex and ring FDP divided.\n\nDetails\n"
+    assert injuries(sentence, note) == lines
+
+
+def test_words_that_prove_it() -> None:
+    proof = quote_of(NOTE + "The ulnar digital nerve was contused.", "ring digital nerve ulnar", "extent", "injuries")
+    assert proof == "ulnar digital nerve was contused"
