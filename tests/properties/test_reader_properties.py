@@ -25,6 +25,7 @@ few = settings(max_examples=50, deadline=None, derandomize=True)
 many = settings(max_examples=500, deadline=None, derandomize=True)
 any_note = st.sampled_from(sorted(NOTES))
 
+
 def values_of(record: Record) -> dict[str, str]:
     """Return the value of every fact by its address."""
     return {place.text(): str(fact.value) for place, fact in record.walk()}
@@ -47,16 +48,19 @@ def assert_quotes_hold(text: str, record: Record) -> None:
 
 def changed(before: dict[str, str], after: dict[str, str]) -> dict[str, tuple[str | None, str | None]]:
     """Return the facts that differ, with the value before and after."""
-    return {k: (before.get(k), after.get(k)) for k in sorted(before.keys() | after.keys()) if before.get(k) != after.get(k)}
+    return {
+        k: (before.get(k), after.get(k)) for k in sorted(before.keys() | after.keys()) if before.get(k) != after.get(k)
+    }
 
 
 # --- positions and repeatability
 
 FRAGMENTS = (
-    "FDP", "FDS", "the index", "ring", "zone II", "4-0", "four-strand", "modified Kessler", "A2", "vented", "50 %", "10 mm", "\n", "\n\n", "  ",
-    " | ", ":", "[ ]", "[x]", "***", "intact", "not", "no gap", "if", "left", "respectively", "each", "epitendinous", "running 6-0", "ADDENDUM",
-    "1/7", "03/04/2031", "0", "l0", "4-O", "\u00b0", "\u00df", "\U0001d7dc", "(", ")", ",", ".", "?", "\t", "thumb FPL", "radial slip", "both",
-)  # fmt: skip
+    *("FDP", "FDS", "the index", "ring", "zone II", "4-0", "four-strand", "modified Kessler", "A2", "vented", "50 %"),
+    *("10 mm", "\n", "\n\n", "  ", " | ", ":", "[ ]", "[x]", "***", "intact", "not", "no gap", "if", "left", "each"),
+    *("respectively", "epitendinous", "running 6-0", "ADDENDUM", "1/7", "03/04/2031", "0", "l0", "4-O", "\u00b0"),
+    *("\u00df", "\U0001d7dc", "(", ")", ",", ".", "?", "\t", "thumb FPL", "radial slip", "both"),
+)
 
 
 @many
@@ -105,10 +109,17 @@ def test_readings_of_two_programs_are_equal_byte_for_byte() -> None:
     )
     texts = json.dumps([NOTES[name] for name in sorted(NOTES)[::6]])
     printed = {
-        subprocess.run([sys.executable, "-c", program], input=texts, capture_output=True, text=True, check=True, cwd=ROOT,
-                       env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONIOENCODING": "utf-8"}).stdout
+        subprocess.run(
+            [sys.executable, "-c", program],
+            input=texts,
+            capture_output=True,
+            text=True,
+            check=True,
+            cwd=ROOT,
+            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONIOENCODING": "utf-8"},
+        ).stdout
         for seed in ("1", "77")
-    }  # fmt: skip
+    }
     assert len(printed) == 1
 
 
@@ -149,18 +160,24 @@ def hold(what: str, name: str, difference: object) -> None:
 
 @pytest.mark.parametrize("name", sorted(NOTES))
 def test_an_irrelevant_paragraph_changes_no_fact(name: str) -> None:
-    """It is put before any paragraph but the first and the last: those are known by standing there (title, signature)."""
+    """It is put before any paragraph but the first: first and last are known by standing there (title, signature)."""
     blocks = blocks_of(NOTES[name])
     base = values_of(read("\n\n".join(blocks)))
     for n, words in enumerate(IRRELEVANT):
         at = 1 + (7 * n + len(name)) % max(1, len(blocks) - 1)
-        hold("paragraph", name, changed(base, values_of(read("\n\n".join([*blocks[:at], words, *blocks[at:]])))) if len(blocks) > 2 else {})
+        hold(
+            "paragraph",
+            name,
+            changed(base, values_of(read("\n\n".join([*blocks[:at], words, *blocks[at:]])))) if len(blocks) > 2 else {},
+        )
 
 
 def is_prose(block: str) -> bool:
-    """Tell whether a paragraph is running text, whose line ends mean nothing: no labels, lists, columns or short lines."""
+    """Tell whether a paragraph is running text, whose line ends mean nothing: no labels, lists, columns."""
     lines = block.split("\n")
-    laid_out = re.search(r"[|\t]|\S {2,}\S|^\s*(?:[-*\u2022\d>#+]|[A-Za-z]\))|^ |-$|:$|^[A-Z][^.:\n]{0,40}:", block, re.M)
+    laid_out = re.search(
+        r"[|\t]|\S {2,}\S|^\s*(?:[-*\u2022\d>#+]|[A-Za-z]\))|^ |-$|:$|^[A-Z][^.:\n]{0,40}:", block, re.M
+    )
     return len(lines) > 1 and not laid_out and all(len(line) > 45 for line in lines[:-1])
 
 
@@ -168,7 +185,10 @@ def rewrapped(text: str, width: int) -> str:
     """Return a note with its running text broken into lines anew."""
     parts = re.split(r"(\n[ ]*\n)", text)
     return "".join(
-        textwrap.fill(" ".join(p.split("\n")), width, break_long_words=False, break_on_hyphens=False) if is_prose(p) else p for p in parts
+        textwrap.fill(" ".join(p.split("\n")), width, break_long_words=False, break_on_hyphens=False)
+        if is_prose(p)
+        else p
+        for p in parts
     )
 
 
@@ -182,8 +202,8 @@ def test_line_wrapping_changes_no_fact(name: str) -> None:
         hold("wrapping", name, changed(known(name), values_of(read(rewrapped(NOTES[name], width)))))
 
 
-# Words in which capitals take away what tells them apart: 'if' from IF (index finger), 1 and 0 for l and O on a fax, a full stop
-# after which a small letter goes on ('Rt. index').
+# Words in which capitals take away what tells them apart: 'if' from IF (index finger), 1 and 0 for l and O on a fax, a
+# full stop after which a small letter goes on ('Rt. index').
 TOLD_BY_CASE = re.compile(r"\bif\b|[a-z][01]|[01][a-z]{2}|\bl[0-9O]|[0-9]O|\.[ \n]+[a-z]")
 
 
@@ -203,9 +223,13 @@ def exchanged(text: str, one: str, other: str) -> str:
     return re.sub(rf"\b({one}|{other})\b", swap, text, flags=re.IGNORECASE)
 
 
-# Other names of the same two fingers, and ranges and orders of fingers, which mean something else once two are exchanged.
-OTHER_NAMES = re.compile(r"\b(IF|RF|2nd|4th|(?i:second|fourth)|[DF][24]|pointer|forefinger|to (?:the )?(?:small|ring|little)|dig)\b")
-INDEX_OR_RING = sorted(n for n, t in NOTES.items() if re.search(r"\b(index|ring)\b", t, re.I) and not OTHER_NAMES.search(t))
+# Other names of the same two fingers, and ranges and orders of fingers, which mean something else once exchanged.
+OTHER_NAMES = re.compile(
+    r"\b(IF|RF|2nd|4th|(?i:second|fourth)|[DF][24]|pointer|forefinger|to (?:the )?(?:small|ring|little)|dig)\b"
+)
+INDEX_OR_RING = sorted(
+    n for n, t in NOTES.items() if re.search(r"\b(index|ring)\b", t, re.I) and not OTHER_NAMES.search(t)
+)
 
 
 @pytest.mark.parametrize("name", INDEX_OR_RING)
@@ -216,7 +240,9 @@ def test_exchanging_two_fingers_exchanges_only_fingers(name: str) -> None:
 
 # 'left' as a side of the body stands before a part of it; 'was left' does not.
 SIDED = re.compile(
-    r"\b(?:left|right)\b(?=[ -]+(?:hand|wrist|upper|forearm|thumb|index|middle|long|ring|small|little|finger|palm|arm))", re.IGNORECASE
+    r"\b(?:left|right)\b"
+    r"(?=[ -]+(?:hand|wrist|upper|forearm|thumb|index|middle|long|ring|small|little|finger|palm|arm))",
+    re.IGNORECASE,
 )
 ANY_SIDE = re.compile(r"\b(?:left|right|lt|rt|l|r)\b", re.IGNORECASE)
 SIDED_NOTES = sorted(n for n, t in NOTES.items() if SIDED.search(t) and not ANY_SIDE.search(SIDED.sub("", t)))

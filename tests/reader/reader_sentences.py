@@ -23,7 +23,7 @@ def record_of(text: str) -> Record:
 
 
 def told(text: str, *fields: str, group: str = "repairs") -> Shown:
-    """Return the values proposed for a group by entry ('ring FDP', 'index FDS radial'), all of them or those of some fields.
+    """Return the values proposed for a group by entry ('ring FDP', 'index FDS radial'), all or those of some fields.
 
     Entries without any of the fields are left out. An interval is shown as the pair of its ends.
     """

@@ -27,7 +27,10 @@ def treated(note: str) -> set[str]:
     ],
 )
 def test_names_of_the_digits(words: str, digit: str) -> None:
-    for note in (f"Right {words}. FDP divided and repaired with 4-0 nylon.", f"Right hand. The FDP of the {words} was divided and repaired with 3-0 Prolene."):
+    for note in (
+        f"Right {words}. FDP divided and repaired with 4-0 nylon.",
+        f"Right hand. The FDP of the {words} was divided and repaired with 3-0 Prolene.",
+    ):
         assert treated(note) == {f"{digit} FDP"}
 
 
@@ -45,13 +48,19 @@ def test_names_of_the_digits(words: str, digit: str) -> None:
     ],
 )
 def test_names_of_the_tendons(words: str, tendon: str) -> None:
-    for note in (f"Left ring finger. The {words} was divided and repaired with 4-0 nylon.", f"Ring finger: {words} cut through, repaired, core 3-0 Prolene."):
+    for note in (
+        f"Left ring finger. The {words} was divided and repaired with 4-0 nylon.",
+        f"Ring finger: {words} cut through, repaired, core 3-0 Prolene.",
+    ):
         assert treated(note) == {f"ring {tendon}"}
 
 
 @pytest.mark.parametrize("words", ["FPL", "flexor pollicis longus", "long flexor of the thumb"])
 def test_the_thumbs_flexor(words: str) -> None:
-    for note in (f"Right thumb. {words} divided and repaired with 3-0 nylon.", f"The {words} was cut through; repaired, core 4-0 Prolene."):
+    for note in (
+        f"Right thumb. {words} divided and repaired with 3-0 nylon.",
+        f"The {words} was cut through; repaired, core 4-0 Prolene.",
+    ):
         assert treated(note) == {"thumb FPL"}
 
 
@@ -74,14 +83,32 @@ def test_words_that_are_no_digits(note: str) -> None:
 @pytest.mark.parametrize(
     ("note", "entries"),
     [
-        ("Right index and middle fingers. Both FDP divided. Both FDPs were repaired with 4-0 nylon.", {"index FDP", "middle FDP"}),
-        ("Ring and small finger FDP and FDS divided. Each tendon was repaired with 4-0 nylon.", {"ring FDP", "ring FDS", "small FDP", "small FDS"}),
+        (
+            "Right index and middle fingers. Both FDP divided. Both FDPs were repaired with 4-0 nylon.",
+            {"index FDP", "middle FDP"},
+        ),
+        (
+            "Ring and small finger FDP and FDS divided. Each tendon was repaired with 4-0 nylon.",
+            {"ring FDP", "ring FDS", "small FDP", "small FDS"},
+        ),
         ("Ring finger. FDP and FDS divided. Both tendons were repaired with 3-0 nylon.", {"ring FDP", "ring FDS"}),
-        ("Index, middle and ring FDP divided. All were repaired with 4-0 nylon.", {"index FDP", "middle FDP", "ring FDP"}),
-        ("Wrist: FDS 2 to 5 divided and repaired with 4-0 nylon.", {"index FDS", "middle FDS", "ring FDS", "small FDS"}),
-        ("Wrist laceration. All four FDS divided and repaired with 3-0 nylon.", {"index FDS", "middle FDS", "ring FDS", "small FDS"}),
+        (
+            "Index, middle and ring FDP divided. All were repaired with 4-0 nylon.",
+            {"index FDP", "middle FDP", "ring FDP"},
+        ),
+        (
+            "Wrist: FDS 2 to 5 divided and repaired with 4-0 nylon.",
+            {"index FDS", "middle FDS", "ring FDS", "small FDS"},
+        ),
+        (
+            "Wrist laceration. All four FDS divided and repaired with 3-0 nylon.",
+            {"index FDS", "middle FDS", "ring FDS", "small FDS"},
+        ),
         ("FDP divided in the index and middle fingers, both repaired with 4-0 nylon.", {"index FDP", "middle FDP"}),
-        ("RING FINGER: FDP divided and repaired, 4-0 nylon.\nSMALL FINGER: FDS divided and repaired, 4-0 nylon.", {"ring FDP", "small FDS"}),
+        (
+            "RING FINGER: FDP divided and repaired, 4-0 nylon.\nSMALL FINGER: FDS divided and repaired, 4-0 nylon.",
+            {"ring FDP", "small FDS"},
+        ),
         ("Index FDP and small FDS divided. The FDS was repaired with 4-0 nylon.", {"small FDS"}),
         ("Ring FDP/FDS divided, repaired with 3-0 nylon.", {"ring FDP", "ring FDS"}),
     ],
@@ -95,7 +122,10 @@ def test_groups(note: str, entries: set[str]) -> None:
     [
         ("Ring FDP and FDS divided. The FDS was excised. The FDP was repaired with 4-0 nylon.", {"ring FDP"}),
         ("Middle FDP divided and FDS intact. The tendon was repaired with 3-0 nylon.", {"middle FDP"}),
-        ("Index and ring FDP divided. All repaired with 4-0 nylon except the ring FDP, which was excised.", {"index FDP"}),
+        (
+            "Index and ring FDP divided. All repaired with 4-0 nylon except the ring FDP, which was excised.",
+            {"index FDP"},
+        ),
         ("Small finger. FDP divided. FDS divided. Only the FDP was repaired, with 4-0 nylon.", {"small FDP"}),
     ],
 )
@@ -106,10 +136,22 @@ def test_named_is_not_repaired(note: str, entries: set[str]) -> None:
 @pytest.mark.parametrize(
     ("note", "sizes"),
     [
-        ("Index, ring and small FDP divided, repaired with 3-0, 4-0 and 5-0 nylon respectively.", {"index FDP": "3-0", "ring FDP": "4-0", "small FDP": "5-0"}),
-        ("Middle FDP and FDS divided. FDP and FDS were repaired with 3-0 and 4-0 Prolene respectively.", {"middle FDP": "3-0", "middle FDS": "4-0"}),
-        ("Ring FDP divided, repaired with 4-0 nylon. Small FDP divided. It was repaired with 5-0 nylon.", {"ring FDP": "4-0", "small FDP": "5-0"}),
-        ("Ring FDP and small FDP divided. The former was repaired with 4-0 nylon, the latter with 3-0 nylon.", {"ring FDP": "4-0", "small FDP": "3-0"}),
+        (
+            "Index, ring and small FDP divided, repaired with 3-0, 4-0 and 5-0 nylon respectively.",
+            {"index FDP": "3-0", "ring FDP": "4-0", "small FDP": "5-0"},
+        ),
+        (
+            "Middle FDP and FDS divided. FDP and FDS were repaired with 3-0 and 4-0 Prolene respectively.",
+            {"middle FDP": "3-0", "middle FDS": "4-0"},
+        ),
+        (
+            "Ring FDP divided, repaired with 4-0 nylon. Small FDP divided. It was repaired with 5-0 nylon.",
+            {"ring FDP": "4-0", "small FDP": "5-0"},
+        ),
+        (
+            "Ring FDP and small FDP divided. The former was repaired with 4-0 nylon, the latter with 3-0 nylon.",
+            {"ring FDP": "4-0", "small FDP": "3-0"},
+        ),
     ],
 )
 def test_values_go_to_their_tendon(note: str, sizes: dict[str, str]) -> None:

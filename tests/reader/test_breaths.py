@@ -5,19 +5,34 @@ from reader_sentences import told
 
 RUNS = [
     (
-        "right hand under block tourniquet up bruner incisions ring finger opened the fdp was completely divided in zone two and the fds was intact the fdp was repaired "
-        "with four oh ethibond four strand repair and a running six oh prolene epitendinous suture the radial digital nerve was repaired with nine oh nylon skin closed with "
+        "right hand under block tourniquet up bruner incisions ring finger opened the fdp was completely "
+        "divided in zone two and the fds was intact the fdp was repaired "
+        "with four oh ethibond four strand repair and a running six oh prolene epitendinous suture the radial "
+        "digital nerve was repaired with nine oh nylon skin closed with "
         "five oh nylon tourniquet down fingers pink dressing and dorsal splint applied",
-        {"ring FDP": {"extent": "complete", "treatment": "repaired", "size": "4-0", "strands": 4, "peripheral_size": "6-0"}, "ring FDS": {"extent": "intact"}},
+        {
+            "ring FDP": {
+                "extent": "complete",
+                "treatment": "repaired",
+                "size": "4-0",
+                "strands": 4,
+                "peripheral_size": "6-0",
+            },
+            "ring FDS": {"extent": "intact"},
+        },
     ),
     (
-        "left thumb explored through the old wound extended proximally the fpl was found cut clean through at the level of the oblique pulley the tendon was retrieved from the "
-        "carpal tunnel and repaired with three oh prolene six strands no epitendinous suture was placed the ulnar digital nerve was intact skin closed with four oh vicryl splint applied",
+        "left thumb explored through the old wound extended proximally the fpl was found cut clean through at "
+        "the level of the oblique pulley the tendon was retrieved from the "
+        "carpal tunnel and repaired with three oh prolene six strands no epitendinous suture was placed the "
+        "ulnar digital nerve was intact skin closed with four oh vicryl splint applied",
         {"thumb FPL": {"extent": "complete", "treatment": "repaired", "size": "3-0", "strands": 6}},
     ),
     (
-        "this is the index finger the profundus was divided the superficialis was half cut the profundus was repaired with a two strand kessler of three oh nylon the superficialis "
-        "was trimmed and left the skin was closed with five oh nylon and a splint was put on and he went back to the ward in good order",
+        "this is the index finger the profundus was divided the superficialis was half cut the profundus was "
+        "repaired with a two strand kessler of three oh nylon the superficialis "
+        "was trimmed and left the skin was closed with five oh nylon and a splint was put on and he went back "
+        "to the ward in good order",
         {
             "index FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0", "strands": 2},
             "index FDS": {"extent": "partial", "extent_percent": 50, "treatment": "trimmed"},
@@ -41,14 +56,18 @@ def test_no_thread_of_skin_or_nerve_becomes_the_core(note: str) -> None:
     ("run", "stops"),
     [
         (
-            "small finger fdp divided and repaired with three oh nylon four strand core then the ulnar nerve of the finger was repaired with nine oh nylon then the skin was closed "
+            "small finger fdp divided and repaired with three oh nylon four strand core then the ulnar nerve of "
+            "the finger was repaired with nine oh nylon then the skin was closed "
             "with five oh prolene and the tourniquet was let down at fifty minutes and the finger was pink",
-            "Small finger FDP divided and repaired with 3-0 nylon, four-strand core. Then the ulnar nerve of the finger was repaired with 9-0 nylon. Skin closed with 5-0 Prolene.",
+            "Small finger FDP divided and repaired with 3-0 nylon, four-strand core. Then the ulnar nerve of "
+            "the finger was repaired with 9-0 nylon. Skin closed with 5-0 Prolene.",
         ),
         (
-            "middle finger fdp cut and repaired with four oh prolene two strand core and the fds was found intact both slips and the a two pulley was intact and the a four was "
+            "middle finger fdp cut and repaired with four oh prolene two strand core and the fds was found "
+            "intact both slips and the a two pulley was intact and the a four was "
             "intact and the skin was closed with five oh nylon and a splint was made",
-            "Middle finger FDP cut and repaired with 4-0 Prolene, two-strand core. The FDS was found intact, both slips. A2 intact. A4 intact. Skin closed with 5-0 nylon.",
+            "Middle finger FDP cut and repaired with 4-0 Prolene, two-strand core. The FDS was found intact, "
+            "both slips. A2 intact. A4 intact. Skin closed with 5-0 nylon.",
         ),
     ],
 )

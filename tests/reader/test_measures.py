@@ -37,7 +37,16 @@ def test_lengths(words: str, ends: tuple[float, float | None]) -> None:
 
 @pytest.mark.parametrize(
     ("words", "percent"),
-    [("40 %", 40), ("35%", 35), ("60 percent", 60), ("45 per cent", 45), ("thirty percent", 30), ("sixty-five %", 65), ("50-60 %", 60), ("20 to 30 %", 30)],
+    [
+        ("40 %", 40),
+        ("35%", 35),
+        ("60 percent", 60),
+        ("45 per cent", 45),
+        ("thirty percent", 30),
+        ("sixty-five %", 65),
+        ("50-60 %", 60),
+        ("20 to 30 %", 30),
+    ],
 )
 def test_shares(words: str, percent: float) -> None:
     note = f"Right middle finger. FDP cut through {words} of its width."
@@ -59,7 +68,9 @@ def test_shares(words: str, percent: float) -> None:
 )
 def test_figures_that_are_no_facts_of_the_tendon(sentence: str) -> None:
     note = f"Right middle finger. {sentence} FDP completely divided and repaired with 4-0 nylon. {sentence}"
-    assert told(note) == {"middle FDP": {"extent": "complete", "treatment": "repaired", "size": "4-0", "material": "nylon"}}
+    assert told(note) == {
+        "middle FDP": {"extent": "complete", "treatment": "repaired", "size": "4-0", "material": "nylon"}
+    }
 
 
 @pytest.mark.parametrize(
@@ -81,7 +92,9 @@ def test_figures_that_are_no_facts_of_the_tendon(sentence: str) -> None:
 )
 def test_weeks_days_and_degrees(words: str, field: str, ends: tuple[float, float]) -> None:
     assert told(AFTER + words, field, group="aftercare") == {"": {field: ends}}
-    assert told("Right hand. Ring FDP cut, repaired, core 4-0 nylon.\n\nAftercare: " + words, field, group="aftercare") == {"": {field: ends}}
+    assert told(
+        "Right hand. Ring FDP cut, repaired, core 4-0 nylon.\n\nAftercare: " + words, field, group="aftercare"
+    ) == {"": {field: ends}}
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,9 @@ import pytest
 from reader_sentences import quote_of, told
 
 QUALITY = ("ends", "trimmed_mm", "gap", "gap_mm", "test", "glide", "tension", "bulk")
-REPAIR = "Right index finger, zone II. FDP completely divided and repaired with a four-strand core suture of 4-0 nylon. "
+REPAIR = (
+    "Right index finger, zone II. FDP completely divided and repaired with a four-strand core suture of 4-0 nylon. "
+)
 OTHER = "Left ring finger. The FDP was cut through. Core: modified Kessler, 3-0 Prolene, two strands. "
 
 
@@ -25,8 +27,12 @@ def quality(note: str) -> dict[str, dict[str, object]]:
     ],
 )
 def test_ends(sentence: str, value: str) -> None:
-    assert quality(f"Right index finger, zone II. FDP completely divided. {sentence} FDP repaired with 4-0 nylon.") == {"index FDP": {"ends": value}}
-    assert quality(f"Left ring finger. FDP cut through. {sentence} Repaired, core of 3-0 Prolene.") == {"ring FDP": {"ends": value}}
+    assert quality(f"Right index finger, zone II. FDP completely divided. {sentence} FDP repaired with 4-0 nylon.") == {
+        "index FDP": {"ends": value}
+    }
+    assert quality(f"Left ring finger. FDP cut through. {sentence} Repaired, core of 3-0 Prolene.") == {
+        "ring FDP": {"ends": value}
+    }
 
 
 @pytest.mark.parametrize(
@@ -44,7 +50,9 @@ def test_ends(sentence: str, value: str) -> None:
     ],
 )
 def test_no_ends(sentence: str) -> None:
-    assert not told(f"Right index finger, zone II. FDP completely divided. {sentence} FDP repaired with 4-0 nylon.", "ends")
+    assert not told(
+        f"Right index finger, zone II. FDP completely divided. {sentence} FDP repaired with 4-0 nylon.", "ends"
+    )
 
 
 @pytest.mark.parametrize(
@@ -72,7 +80,9 @@ def test_trimming(sentence: str, mm: float) -> None:
     ],
 )
 def test_trimming_of_other_things(sentence: str) -> None:
-    assert not told(f"Right index finger. FDP completely divided. {sentence} FDP repaired with 4-0 nylon.", "trimmed_mm")
+    assert not told(
+        f"Right index finger. FDP completely divided. {sentence} FDP repaired with 4-0 nylon.", "trimmed_mm"
+    )
 
 
 @pytest.mark.parametrize(
@@ -228,10 +238,16 @@ def test_tension_and_bulk_of_others(sentence: str) -> None:
     ("sentence", "expected"),
     [
         ("Neither repair gapped.", {"index FDP": {"gap": "none"}, "small FDP": {"gap": "none"}}),
-        ("The index repair glided freely; the small finger repair caught on A2.", {"index FDP": {"glide": "free"}, "small FDP": {"glide": "catching"}}),
+        (
+            "The index repair glided freely; the small finger repair caught on A2.",
+            {"index FDP": {"glide": "free"}, "small FDP": {"glide": "catching"}},
+        ),
         ("The small finger FDP was bulky.", {"small FDP": {"bulk": "present"}}),
     ],
 )
 def test_whose_behaviour(sentence: str, expected: dict[str, dict[str, object]]) -> None:
-    note = "Left hand. Index FDP divided and repaired with 4-0 nylon. Small FDP divided and repaired with 3-0 nylon. " + sentence
+    note = (
+        "Left hand. Index FDP divided and repaired with 4-0 nylon. Small FDP divided and repaired with 3-0 nylon. "
+        + sentence
+    )
     assert quality(note) == expected

@@ -4,8 +4,14 @@ import pytest
 from reader_sentences import fact_of, told
 
 SUTURE = ("strands", "stitch", "size", "material", "peripheral", "peripheral_size", "peripheral_material")
-INDEX = "Left hand. Index and small fingers, FDP of both completely divided. Index FDP repaired with a four-strand Adelaide of 4-0 Prolene and a running 6-0 nylon epitendinous suture. "
-RING = "Right hand. Ring and small FDP cut through. The ring FDP was repaired with a 6-strand core of 3-0 Ethibond and a 5-0 Prolene epitendinous suture. "
+INDEX = (
+    "Left hand. Index and small fingers, FDP of both completely divided. Index FDP repaired with a "
+    "four-strand Adelaide of 4-0 Prolene and a running 6-0 nylon epitendinous suture. "
+)
+RING = (
+    "Right hand. Ring and small FDP cut through. The ring FDP was repaired with a 6-strand core of 3-0 "
+    "Ethibond and a 5-0 Prolene epitendinous suture. "
+)
 
 
 @pytest.mark.parametrize(
@@ -20,21 +26,27 @@ RING = "Right hand. Ring and small FDP cut through. The ring FDP was repaired wi
 )
 def test_the_same_was_done(sentence: str) -> None:
     shown = told(INDEX + sentence, *SUTURE)
-    assert shown["small FDP"] == shown["index FDP"] == {
-        "strands": 4,
-        "stitch": "adelaide",
-        "size": "4-0",
-        "material": "polypropylene",
-        "peripheral": "present",
-        "peripheral_size": "6-0",
-        "peripheral_material": "nylon",
-    }
+    assert (
+        shown["small FDP"]
+        == shown["index FDP"]
+        == {
+            "strands": 4,
+            "stitch": "adelaide",
+            "size": "4-0",
+            "material": "polypropylene",
+            "peripheral": "present",
+            "peripheral_size": "6-0",
+            "peripheral_material": "nylon",
+        }
+    )
     shown = told(RING + sentence, *SUTURE)
     assert shown["small FDP"] == shown["ring FDP"]
     assert shown["small FDP"]["strands"] == 6
 
 
-@pytest.mark.parametrize("sentence", ["The small FDP was repaired in the same manner.", "Small FDP repaired like the index."])
+@pytest.mark.parametrize(
+    "sentence", ["The small FDP was repaired in the same manner.", "Small FDP repaired like the index."]
+)
 def test_what_is_told_by_reference_is_to_be_looked_at_twice(sentence: str) -> None:
     fact = fact_of(INDEX + sentence, "small FDP", "strands")
     assert fact.look_twice
@@ -80,5 +92,10 @@ def test_no_reference(sentence: str) -> None:
 )
 def test_only_the_peripheral_suture_was_the_same(sentence: str) -> None:
     shown = told(INDEX + sentence, *SUTURE)["small FDP"]
-    assert (shown["peripheral"], shown["peripheral_size"], shown["size"], shown["material"]) == ("present", "6-0", "3-0", "polyblend")
+    assert (shown["peripheral"], shown["peripheral_size"], shown["size"], shown["material"]) == (
+        "present",
+        "6-0",
+        "3-0",
+        "polyblend",
+    )
     assert "strands" not in shown

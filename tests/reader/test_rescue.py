@@ -1,4 +1,4 @@
-"""Misspelt and misheard names are read as what they mean, with a reason to look twice; ordinary words are left alone."""
+"""Misspelt names are read as what they mean, with a reason to look twice; ordinary words are left alone."""
 
 import pytest
 from reader_sentences import fact_of, told
@@ -24,7 +24,13 @@ def test_stitches(sentence: str, field: str, value: str) -> None:
 
 @pytest.mark.parametrize(
     ("words", "material"),
-    [("Ethbond", "braided polyester"), ("Ethibnd", "braided polyester"), ("Prolenne", "polypropylene"), ("Fiberwyre", "polyblend"), ("Polyproplene", "polypropylene")],
+    [
+        ("Ethbond", "braided polyester"),
+        ("Ethibnd", "braided polyester"),
+        ("Prolenne", "polypropylene"),
+        ("Fiberwyre", "polyblend"),
+        ("Polyproplene", "polypropylene"),
+    ],
 )
 def test_materials(words: str, material: str) -> None:
     note = f"Left ring finger. FDP divided and repaired with a 3-0 {words} core suture."
@@ -72,7 +78,9 @@ def test_the_peripheral_suture(words: str) -> None:
     ],
 )
 def test_ordinary_words_are_left_alone(sentence: str) -> None:
-    assert told(RING + sentence) == {"ring FDP": {"extent": "complete", "treatment": "repaired", "size": "4-0", "material": "nylon"}}
+    assert told(RING + sentence) == {
+        "ring FDP": {"extent": "complete", "treatment": "repaired", "size": "4-0", "material": "nylon"}
+    }
 
 
 @pytest.mark.parametrize("words", ["Kes", "Savge", "Evns", "Le", "PDX"])

@@ -1,7 +1,7 @@
 """How often an ordinary English word is taken for a misspelt name of the trade: at most once in 20,000 words.
 
-The words are the most frequent English ones after the wordfreq package (Speer 2022), which is gathered from books, news,
-subtitles and the web; words of the vocabulary itself are left out, for they need no rescue.
+The words are the most frequent English ones after the wordfreq package (Speer 2022), which is gathered from books,
+news, subtitles and the web; words of the vocabulary itself are left out, for they need no rescue.
 """
 
 import pytest
@@ -31,7 +31,9 @@ def test_ordinary_words_are_not_rescued(rescue: Rescue) -> None:
     assert len(rescued) <= 1, rescued
 
 
-@pytest.mark.parametrize("names", [("kesller", "kessler"), ("prolenne", "prolene"), ("ethibnd", "ethibond"), ("strikland", "strickland")])
+@pytest.mark.parametrize(
+    "names", [("kesller", "kessler"), ("prolenne", "prolene"), ("ethibnd", "ethibond"), ("strikland", "strickland")]
+)
 def test_misspelt_names_are(rescue: Rescue, names: tuple[str, str]) -> None:
     """So that the rate above is not bought by rescuing nothing."""
     written, meant = names

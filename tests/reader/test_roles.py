@@ -1,4 +1,4 @@
-"""Whose thread it is: core and peripheral sutures of a tendon, never those of skin, nerve, vessel, pulley, sheath or bone."""
+"""Whose thread it is: of the core or round the tendon, never of skin, nerve, vessel, pulley, sheath or bone."""
 
 import pytest
 from reader_sentences import fact_of, told
@@ -40,10 +40,23 @@ def test_threads_of_others_are_no_core(sentence: str) -> None:
 @pytest.mark.parametrize(
     ("sentence", "expected"),
     [
-        ("Core 3-0 Ethibond, peripheral 6-0 Prolene, skin 4-0 nylon.", ("3-0", "braided polyester", "6-0", "polypropylene")),
-        ("The tendon was repaired with 4-0 FiberWire as core and 5-0 Prolene as epitendinous suture. Skin 5-0 Vicryl.", ("4-0", "polyblend", "5-0", "polypropylene")),
-        ("6-0 nylon was used for the epitendinous and 3-0 Prolene for the core suture; 9-0 nylon for the nerve.", ("3-0", "polypropylene", "6-0", "nylon")),
-        ("Core: 2-0 Ethibond. Epitendinous: 5-0 PDS. Nerve: 8-0 nylon. Skin: 4-0 Prolene.", ("2-0", "braided polyester", "5-0", "polydioxanone")),
+        (
+            "Core 3-0 Ethibond, peripheral 6-0 Prolene, skin 4-0 nylon.",
+            ("3-0", "braided polyester", "6-0", "polypropylene"),
+        ),
+        (
+            "The tendon was repaired with 4-0 FiberWire as core and 5-0 Prolene as epitendinous suture. Skin "
+            "5-0 Vicryl.",
+            ("4-0", "polyblend", "5-0", "polypropylene"),
+        ),
+        (
+            "6-0 nylon was used for the epitendinous and 3-0 Prolene for the core suture; 9-0 nylon for the nerve.",
+            ("3-0", "polypropylene", "6-0", "nylon"),
+        ),
+        (
+            "Core: 2-0 Ethibond. Epitendinous: 5-0 PDS. Nerve: 8-0 nylon. Skin: 4-0 Prolene.",
+            ("2-0", "braided polyester", "5-0", "polydioxanone"),
+        ),
     ],
 )
 def test_core_and_peripheral_beside_others(sentence: str, expected: tuple[str, str, str, str]) -> None:
@@ -55,7 +68,10 @@ def test_core_and_peripheral_beside_others(sentence: str, expected: tuple[str, s
 @pytest.mark.parametrize(
     ("sentence", "material"),
     [
-        ("Attention was then turned to the ulnar digital nerve. Four stitches of 9-0 nylon were placed.", "braided polyester"),
+        (
+            "Attention was then turned to the ulnar digital nerve. Four stitches of 9-0 nylon were placed.",
+            "braided polyester",
+        ),
         ("We then went on to the A2 pulley. 5-0 Prolene was used.", "braided polyester"),
     ],
 )

@@ -109,7 +109,10 @@ def test_strands_implied_by_a_name_are_marked(words: str, stitch: str, strands: 
     ],
 )
 def test_no_count_follows_from_some_names(words: str, stitch: str) -> None:
-    for sentence in (f"The FDP was repaired with a {words} of 3-0 Ethibond.", f"FDP repaired, {words} core suture, 4-0 nylon."):
+    for sentence in (
+        f"The FDP was repaired with a {words} of 3-0 Ethibond.",
+        f"FDP repaired, {words} core suture, 4-0 nylon.",
+    ):
         shown = sutures_of(RING + sentence)["ring FDP"]
         assert shown["stitch"] == stitch
         assert "strands" not in shown
@@ -124,7 +127,9 @@ def test_a_stated_count_beats_the_name(sentence: str) -> None:
     assert (fact.value, fact.basis) == (4, "stated")
 
 
-@pytest.mark.parametrize("sentence", ["Two-strand Adelaide with 4-0 nylon.", "Winters-Gelberman repair, four-strand, 3-0 nylon."])
+@pytest.mark.parametrize(
+    "sentence", ["Two-strand Adelaide with 4-0 nylon.", "Winters-Gelberman repair, four-strand, 3-0 nylon."]
+)
 def test_a_count_against_a_name_that_fixes_it_is_a_reason_to_look_twice(sentence: str) -> None:
     assert fact_of(RING + sentence, "ring FDP", "strands").look_twice
 
@@ -235,7 +240,10 @@ def test_knots(sentence: str, knot: str) -> None:
     assert sutures_of(RING + sentence)["ring FDP"]["knot"] == knot
 
 
-@pytest.mark.parametrize("sentence", ["Core 4-0 nylon. Skin closed with buried knots of 5-0 Monocryl.", "Core 3-0 nylon. Knots: buried / external."])
+@pytest.mark.parametrize(
+    "sentence",
+    ["Core 4-0 nylon. Skin closed with buried knots of 5-0 Monocryl.", "Core 3-0 nylon. Knots: buried / external."],
+)
 def test_knots_of_others_and_open_choices(sentence: str) -> None:
     assert "knot" not in sutures_of(RING + sentence)["ring FDP"]
 
@@ -245,19 +253,39 @@ def test_knots_of_others_and_open_choices(sentence: str) -> None:
     [
         (
             "Running 6-0 Prolene epitendinous suture.",
-            {"peripheral": "present", "peripheral_pattern": "running", "peripheral_size": "6-0", "peripheral_material": "polypropylene"},
+            {
+                "peripheral": "present",
+                "peripheral_pattern": "running",
+                "peripheral_size": "6-0",
+                "peripheral_material": "polypropylene",
+            },
         ),
         (
             "Finished with a running locking epitendinous suture of 5-0 nylon.",
-            {"peripheral": "present", "peripheral_pattern": "running locking", "peripheral_size": "5-0", "peripheral_material": "nylon"},
+            {
+                "peripheral": "present",
+                "peripheral_pattern": "running locking",
+                "peripheral_size": "5-0",
+                "peripheral_material": "nylon",
+            },
         ),
         (
             "Peripheral cross-stitch with 6/0 Prolene.",
-            {"peripheral": "present", "peripheral_pattern": "cross-stitch", "peripheral_size": "6-0", "peripheral_material": "polypropylene"},
+            {
+                "peripheral": "present",
+                "peripheral_pattern": "cross-stitch",
+                "peripheral_size": "6-0",
+                "peripheral_material": "polypropylene",
+            },
         ),
         (
             "Epitendinous repair with interrupted 5-0 Prolene.",
-            {"peripheral": "present", "peripheral_pattern": "interrupted", "peripheral_size": "5-0", "peripheral_material": "polypropylene"},
+            {
+                "peripheral": "present",
+                "peripheral_pattern": "interrupted",
+                "peripheral_size": "5-0",
+                "peripheral_material": "polypropylene",
+            },
         ),
         ("A circumferential suture was added.", {"peripheral": "present"}),
         ("Epitenon sutured.", {"peripheral": "present"}),
@@ -290,12 +318,19 @@ def test_unusual_sizes_are_not_dropped(size: str) -> None:
     ("note", "expected"),
     [
         (
-            "Right index and middle fingers. FDP of both cut completely. The index FDP was repaired with 4-0 nylon and the middle FDP with 3-0 Prolene.",
-            {"index FDP": {"size": "4-0", "material": "nylon"}, "middle FDP": {"size": "3-0", "material": "polypropylene"}},
+            "Right index and middle fingers. FDP of both cut completely. The index FDP was repaired with 4-0 "
+            "nylon and the middle FDP with 3-0 Prolene.",
+            {
+                "index FDP": {"size": "4-0", "material": "nylon"},
+                "middle FDP": {"size": "3-0", "material": "polypropylene"},
+            },
         ),
         (
             "Left ring and small fingers: both FDP divided. Repaired with 3-0 and 4-0 Ethibond respectively.",
-            {"ring FDP": {"size": "3-0", "material": "braided polyester"}, "small FDP": {"size": "4-0", "material": "braided polyester"}},
+            {
+                "ring FDP": {"size": "3-0", "material": "braided polyester"},
+                "small FDP": {"size": "4-0", "material": "braided polyester"},
+            },
         ),
     ],
 )

@@ -25,7 +25,13 @@ small     FDP       I       60 %        4-0 nylon              -
         (
             BARS,
             {
-                "index FDP": {"zone": "II", "extent": "complete", "size": "4-0", "material": "braided polyester", "strands": 4},
+                "index FDP": {
+                    "zone": "II",
+                    "extent": "complete",
+                    "size": "4-0",
+                    "material": "braided polyester",
+                    "strands": 4,
+                },
                 "middle FDP": {"zone": "III", "extent": "complete", "size": "3-0", "material": "nylon"},
                 "ring FDS": {"extent": "intact"},
             },
@@ -33,8 +39,20 @@ small     FDP       I       60 %        4-0 nylon              -
         (
             SPACES,
             {
-                "ring FDP": {"zone": "II", "extent": "complete", "size": "3-0", "material": "polypropylene", "strands": 6},
-                "small FDP": {"zone": "I", "extent": "partial", "extent_percent": 60, "size": "4-0", "material": "nylon"},
+                "ring FDP": {
+                    "zone": "II",
+                    "extent": "complete",
+                    "size": "3-0",
+                    "material": "polypropylene",
+                    "strands": 6,
+                },
+                "small FDP": {
+                    "zone": "I",
+                    "extent": "partial",
+                    "extent_percent": 60,
+                    "size": "4-0",
+                    "material": "nylon",
+                },
             },
         ),
     ],
@@ -55,12 +73,15 @@ def test_peripheral_cells() -> None:
     assert shown["index FDP"] == {"peripheral": "present", "peripheral_size": "6-0", "peripheral_pattern": "running"}
     assert shown["middle FDP"] == {"peripheral": "absent"}
     assert "ring FDS" not in shown
-    assert told(SPACES, "peripheral", "peripheral_size") == {"ring FDP": {"peripheral": "present", "peripheral_size": "5-0"}}
+    assert told(SPACES, "peripheral", "peripheral_size") == {
+        "ring FDP": {"peripheral": "present", "peripheral_size": "5-0"}
+    }
 
 
 @pytest.mark.parametrize("empty", ["-", "", "n/a", "nil", "--"])
 def test_empty_cells_say_nothing(empty: str) -> None:
-    note = f"Left hand.\n\n| Finger | Tendon | Cut | Core | Epi |\n| index | FDP | complete | {empty} | {empty} |\n| ring | FDP | complete | 4-0 nylon | 6-0 Prolene |\n"
+    note = "Left hand.\n\n| Finger | Tendon | Cut | Core | Epi |\n"
+    note += f"| index | FDP | complete | {empty} | {empty} |\n| ring | FDP | complete | 4-0 nylon | 6-0 Prolene |\n"
     shown = told(note, "size", "material", "peripheral", "strands")
     assert set(shown.get("index FDP", {})) <= ({"peripheral"} if empty == "nil" else set())
     assert shown.get("index FDP", {}).get("peripheral") != "present"
@@ -71,7 +92,10 @@ def test_empty_cells_say_nothing(empty: str) -> None:
 def test_the_order_of_rows_changes_nothing(order: tuple[str, str]) -> None:
     rows = {"index": "| index | FDP | II | 4-0 nylon |", "small": "| small | FDP | I | 3-0 Prolene |"}
     note = "Right hand.\n\n| Digit | Tendon | Zone | Core |\n" + "\n".join(rows[digit] for digit in order) + "\n"
-    assert told(note, "zone", "size") == {"index FDP": {"zone": "II", "size": "4-0"}, "small FDP": {"zone": "I", "size": "3-0"}}
+    assert told(note, "zone", "size") == {
+        "index FDP": {"zone": "II", "size": "4-0"},
+        "small FDP": {"zone": "I", "size": "3-0"},
+    }
 
 
 @pytest.mark.parametrize(

@@ -44,7 +44,9 @@ def test_partial_cuts_with_their_share(sentence: str, percent: float) -> None:
     assert (shown["extent"], shown["extent_percent"]) == ("partial", percent)
 
 
-@pytest.mark.parametrize("sentence", ["Index FDP partially cut.", "Partial laceration of the index FDP.", "The index FDP was only nicked."])
+@pytest.mark.parametrize(
+    "sentence", ["Index FDP partially cut.", "Partial laceration of the index FDP.", "The index FDP was only nicked."]
+)
 def test_partial_cuts_without_a_figure(sentence: str) -> None:
     assert state("Left hand. " + sentence) == {"index FDP": {"extent": "partial"}}
 
@@ -174,14 +176,21 @@ def test_no_repair_where_none_was_done(sentence: str) -> None:
     [
         (
             "Right index finger. FDP and FDS completely divided. FDP repaired with 4-0 nylon. The FDS was excised.",
-            {"index FDP": {"extent": "complete", "treatment": "repaired"}, "index FDS": {"extent": "complete", "treatment": "excised"}},
+            {
+                "index FDP": {"extent": "complete", "treatment": "repaired"},
+                "index FDS": {"extent": "complete", "treatment": "excised"},
+            },
         ),
         (
             "Left middle finger. FDP and both slips of FDS cut. FDP repaired with 3-0 nylon. The FDS was not repaired.",
-            {"middle FDP": {"extent": "complete", "treatment": "repaired"}, "middle FDS": {"extent": "complete", "treatment": "left"}},
+            {
+                "middle FDP": {"extent": "complete", "treatment": "repaired"},
+                "middle FDS": {"extent": "complete", "treatment": "left"},
+            },
         ),
         (
-            "Right ring finger. FDP divided, repaired with 4-0 nylon. Radial slip of FDS divided and repaired with 5-0 Prolene, ulnar slip of FDS intact.",
+            "Right ring finger. FDP divided, repaired with 4-0 nylon. Radial slip of FDS divided and repaired "
+            "with 5-0 Prolene, ulnar slip of FDS intact.",
             {
                 "ring FDP": {"extent": "complete", "treatment": "repaired"},
                 "ring FDS radial": {"extent": "complete", "treatment": "repaired"},
@@ -189,7 +198,8 @@ def test_no_repair_where_none_was_done(sentence: str) -> None:
             },
         ),
         (
-            "Left index finger. FDP intact. FDS ulnar slip divided and excised, radial slip of FDS left alone and intact.",
+            "Left index finger. FDP intact. FDS ulnar slip divided and excised, radial slip of FDS left alone "
+            "and intact.",
             {
                 "index FDP": {"extent": "intact"},
                 "index FDS ulnar": {"extent": "complete", "treatment": "excised"},
@@ -198,7 +208,10 @@ def test_no_repair_where_none_was_done(sentence: str) -> None:
         ),
         (
             "Left small finger. FDP severed and FDS too. Both tendons repaired with 4-0 nylon.",
-            {"small FDP": {"extent": "complete", "treatment": "repaired"}, "small FDS": {"extent": "complete", "treatment": "repaired"}},
+            {
+                "small FDP": {"extent": "complete", "treatment": "repaired"},
+                "small FDS": {"extent": "complete", "treatment": "repaired"},
+            },
         ),
         (
             "Right thumb. FPL divided and repaired with 3-0 Prolene. Palmaris longus intact.",
@@ -206,7 +219,10 @@ def test_no_repair_where_none_was_done(sentence: str) -> None:
         ),
         (
             "Wrist laceration. FCR and FCU cut completely; FCR repaired with 3-0 nylon, FCU not repaired.",
-            {"FCR": {"extent": "complete", "treatment": "repaired"}, "FCU": {"extent": "complete", "treatment": "left"}},
+            {
+                "FCR": {"extent": "complete", "treatment": "repaired"},
+                "FCU": {"extent": "complete", "treatment": "left"},
+            },
         ),
     ],
 )
@@ -217,8 +233,10 @@ def test_two_tendons_two_fates(note: str, expected: dict[str, dict[str, object]]
 @pytest.mark.parametrize(
     "note",
     [
-        "PROCEDURE: Repair of FDP and FDS, ring finger.\n\nNARRATIVE: The ring FDP was divided and repaired with 4-0 nylon. The FDS was intact.",
-        "PROCEDURE: FDP + FDS repair middle finger.\n\nFINDINGS: Middle FDP cut through, FDS intact.\n\nNARRATIVE: FDP of the middle finger repaired, 3-0 nylon.",
+        "PROCEDURE: Repair of FDP and FDS, ring finger.\n\nNARRATIVE: The ring FDP was divided and repaired "
+        "with 4-0 nylon. The FDS was intact.",
+        "PROCEDURE: FDP + FDS repair middle finger.\n\nFINDINGS: Middle FDP cut through, FDS "
+        "intact.\n\nNARRATIVE: FDP of the middle finger repaired, 3-0 nylon.",
     ],
 )
 def test_the_body_is_followed_against_the_list(note: str) -> None:
@@ -249,4 +267,7 @@ def test_notes_without_a_tendon_repair(note: str) -> None:
     ],
 )
 def test_left_as_a_side_or_of_a_wound_is_no_treatment(sentence: str) -> None:
-    assert state("Middle FDP divided and repaired with 4-0 nylon. " + sentence).get("middle FDP") == {"extent": "complete", "treatment": "repaired"}
+    assert state("Middle FDP divided and repaired with 4-0 nylon. " + sentence).get("middle FDP") == {
+        "extent": "complete",
+        "treatment": "repaired",
+    }

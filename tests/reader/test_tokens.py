@@ -1,7 +1,7 @@
-"""How a note is split into words: sizes, dates, broken lines, slips of a scanner, page headers, unfilled choices, positions."""
+"""How a note is split into words: sizes, broken lines, slips of a scanner, page headers, unfilled choices."""
 
 import pytest
-from reader_sentences import quote_of, record_of, told
+from reader_sentences import fact_of, quote_of, told
 
 RING = "Ring finger. FDP completely divided and repaired with a core suture of "
 
@@ -37,7 +37,11 @@ def test_figures_that_are_no_sizes(words: str) -> None:
     ("note", "field", "value"),
     [
         ("Ring finger. FDP com-\npletely divided and repaired with 4-0 nylon.", "extent", "complete"),
-        ("Ring finger. FDP divided and repaired with a modified Kess-\nler of 4-0 nylon.", "stitch", "modified kessler"),
+        (
+            "Ring finger. FDP divided and repaired with a modified Kess-\nler of 4-0 nylon.",
+            "stitch",
+            "modified kessler",
+        ),
         ("Ring finger. FDP divided and repaired with a four-\nstrand core of 4-0 nylon.", "strands", 4),
         ("Ring finger. FDP divided and re-\npaired with 4-0 Pro-\nlene.", "material", "polypropylene"),
         ("Ring finger. FDP divided, repaired with an\nAdelaide\nof 3-0 nylon.", "stitch", "adelaide"),
@@ -73,13 +77,24 @@ def test_slips_of_a_scanner(note: str, field: str, value: object) -> None:
     ],
 )
 def test_a_page_header_in_mid_sentence_is_passed_over(header: str) -> None:
-    note = f"Ring finger. The FDP was completely divided and was repaired with a\n{header}\nfour-strand core suture of 4-0 nylon."
-    assert told(note) == {"ring FDP": {"extent": "complete", "treatment": "repaired", "strands": 4, "size": "4-0", "material": "nylon"}}
+    note = (
+        f"Ring finger. The FDP was completely divided and was repaired with a\n{header}\nfour-strand core of 4-0 nylon."
+    )
+    assert told(note) == {
+        "ring FDP": {"extent": "complete", "treatment": "repaired", "strands": 4, "size": "4-0", "material": "nylon"}
+    }
 
 
 @pytest.mark.parametrize(
     "choice",
-    ["{two / four / six} strand", "[2 / 4 / 6] strands", "[four-strand/six-strand/eight-strand]", "*** strands", "____ strands", "{4-strand}"],
+    [
+        "{two / four / six} strand",
+        "[2 / 4 / 6] strands",
+        "[four-strand/six-strand/eight-strand]",
+        "*** strands",
+        "____ strands",
+        "{4-strand}",
+    ],
 )
 def test_choices_nobody_made(choice: str) -> None:
     note = f"Ring finger. FDP completely divided and repaired with 4-0 nylon. Core: {choice}."
@@ -88,19 +103,35 @@ def test_choices_nobody_made(choice: str) -> None:
 
 @pytest.mark.parametrize(
     "before",
-    ["\U0001d7dc ", "\u200b", "\ufeff", "caf\u00e9 na\u00efve ", "\U0001f91a\U0001f3fd ", "Stra\u00dfe ", "\ufb01nger ", "\u202eabc\u202c ", "\t\t"],
+    [
+        "\U0001d7dc ",
+        "\u200b",
+        "\ufeff",
+        "caf\u00e9 na\u00efve ",
+        "\U0001f91a\U0001f3fd ",
+        "Stra\u00dfe ",
+        "\ufb01nger ",
+        "\u202eabc\u202c ",
+        "\t\t",
+    ],
 )
 def test_positions_count_code_points(before: str) -> None:
     note = f"{before}Ring finger. FDP divided and repaired with a four-strand core of 4-0 nylon."
     assert quote_of(note, "ring FDP", "strands") == "four-strand"
     start = note.index("four-strand")
-    evidence = [fact for place, fact in record_of(note).walk() if place.field == "strands"][0].evidence[0]
+    evidence = fact_of(note, "ring FDP", "strands").evidence[0]
     assert evidence.span == (start, start + len("four-strand"))
 
 
 @pytest.mark.parametrize(
     ("written", "stitch"),
-    [("Kesslér", "kessler"), ("KESSLER", "kessler"), ("kessler", "kessler"), ("Lim\u2013Tsai", "lim-tsai"), ("Winters\u2011Gelberman", "winters-gelberman")],
+    [
+        ("Kesslér", "kessler"),
+        ("KESSLER", "kessler"),
+        ("kessler", "kessler"),
+        ("Lim\u2013Tsai", "lim-tsai"),
+        ("Winters\u2011Gelberman", "winters-gelberman"),
+    ],
 )
 def test_letters_of_any_kind(written: str, stitch: str) -> None:
     assert told(f"{RING}3-0 nylon, {written}.", "stitch") == {"ring FDP": {"stitch": stitch}}
