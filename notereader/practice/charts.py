@@ -49,21 +49,22 @@ def teacher_figure(view: TeacherView) -> "Figure":
     left, right = figure.subplots(1, 2, sharey=True, width_ratios=[3, 2])
     for place, line in enumerate(lines):
         left.plot([line.low, line.high], [place, place], color=_BAND, linewidth=6, solid_capstyle="butt")
-        left.plot(line.difficulty, place, "o", color=_ALARM if line.over else _INK, markersize=6)
+        left.plot(line.difficulty, place, "X" if line.over else "o", color=_ALARM if line.over else _INK, markersize=6)
         if line.discrimination is not None:
             right.barh(place, line.discrimination, color=_INK if line.discrimination >= 0 else _ALARM, height=0.6)
     left.set_yticks(
         range(len(lines)), [f"{line.label} ({_group(line.field)}; {line.trials})" for line in lines], fontsize=8
     )
-    left.invert_yaxis()
+    left.set_ylim(len(lines) - 0.4, -0.6)
     left.set_xlim(0, 1)
-    left.set_xlabel("share right, with its range; red: over-stated by someone")
+    left.set_xlabel("share right, with its range; a cross: over-stated by someone")
     right.set_xlim(-1, 1)
     right.axvline(0, color=_INK, linewidth=0.8)
     right.set_xlabel(
         "discrimination (correlation with the rest)" if not view.note else "discrimination: too few students"
     )
     for axis in (left, right):
+        axis.set_axisbelow(True)
         axis.grid(axis="x", color="#dddddd")
     figure.suptitle(f"Fields as items, {len(view.students)} students, the hardest first", fontsize=13, color=_INK)
     _footer(figure, f"{view.note} {view.caution}".strip())

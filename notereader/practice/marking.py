@@ -84,7 +84,8 @@ def _fact_marks(case: Case, attempt: Attempt, pair: Pair) -> Iterator[FactMark]:
     for name in _fields(pair):
         place = entry.field_of(name)
         if attempt.covers(place):
-            key, said = _standing(pair.key_facts.get(name)), _standing(pair.said_facts.get(name))
+            said = _standing(pair.said_facts.get(name))
+            key = _fair(place, _standing(pair.key_facts.get(name)), said)
             if key is not None or (said is not None and said.live):
                 yield _fact_mark(case, attempt.record, place, key, said)
 
@@ -92,6 +93,17 @@ def _fact_marks(case: Case, attempt: Attempt, pair: Pair) -> Iterator[FactMark]:
 def _standing(fact: Fact | None) -> Fact | None:
     """Return a fact, or None where it was withdrawn."""
     return None if fact is None or fact.status == "withdrawn" else fact
+
+
+def _fair(place: Address, key: Fact | None, said: Fact | None) -> Fact | None:
+    """Return the key's fact, with a rival in its place where the student gave both and neither promises more."""
+    if key is None or said is None or key.value is None or said.value is None:
+        return key
+    rival = next((r for r in key.rivals if r.value == said.value), None)
+    both = any(r.value == key.value for r in said.rivals)
+    if rival is None or not both or leaning(spec_of(place), said.value, key.value) != "other":
+        return key
+    return key.model_copy(update={"value": rival.value, "evidence": rival.evidence})
 
 
 def _fact_mark(case: Case, record: Record, place: Address, key: Fact | None, said: Fact | None) -> FactMark:

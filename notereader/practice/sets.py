@@ -19,6 +19,8 @@ SET_FORMAT: Literal["notereader-cases"] = "notereader-cases"
 SET_VERSION = 1
 # The file in a folder that says how hard each case is and what it teaches.
 ABOUT = "cases.toml"
+# The folder of the samples with the notes that contradict themselves.
+CONTRADICTORY = "contradictions"
 # No set of notes comes near this; a larger file is something else.
 LARGEST_SET = 64 * 1024 * 1024
 
@@ -61,8 +63,10 @@ class _About(_Strict):
 
 
 def ready_set() -> CaseSet:
-    """Return the samples that come with the program."""
-    return load_set(samples_folder())
+    """Return the samples that come with the program, those that contradict themselves among them."""
+    samples = load_set(samples_folder())
+    cases = [*samples.cases, *load_set(samples_folder() / CONTRADICTORY).cases]
+    return CaseSet(title=samples.title, cases=sorted(cases, key=_plain_first))
 
 
 def load_set(path: Path) -> CaseSet:
@@ -71,7 +75,7 @@ def load_set(path: Path) -> CaseSet:
     Raises PracticeFault naming the file that cannot be used.
     """
     found = _from_folder(path) if path.is_dir() else _from_file(path)
-    found.cases.sort(key=lambda case: (case.difficulty, case.id))
+    found.cases.sort(key=_plain_first)
     _refuse_twins(found.cases, path)
     if not found.cases:
         raise PracticeFault(f"{path} holds no case. A case is a note NAME.txt with its key NAME.json, or a record.")
@@ -90,6 +94,10 @@ def save_set(cases: Sequence[Case], path: Path, title: str = "", *, keys: bool =
         write_file(path, json.dumps(whole.model_dump(mode="json"), ensure_ascii=False, indent=1) + "\n")
     except ExportFault as fault:
         raise PracticeFault(str(fault)) from None
+
+
+def _plain_first(case: Case) -> tuple[int, str]:
+    return case.difficulty, case.id
 
 
 def _refuse_twins(cases: Iterable[Case], path: Path) -> None:

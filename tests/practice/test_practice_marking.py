@@ -378,3 +378,26 @@ def test_a_proposed_record_is_no_key():
     record.note.text = None
     with pytest.raises(PracticeFault, match="without its note"):
         case_of(record, "made")
+
+
+def test_of_two_values_that_promise_alike_either_may_stand_first():
+    sample = ready_set().case("17-two-sides")
+    side = Address("operation", field="side")
+    attempt = perfect(sample)
+    fact = attempt.record.fact(side)
+    rival = fact.rivals[0]
+    assert (fact.value, rival.value) == ("right", "left")
+    turned = Fact(value="left", status="added", evidence=rival.evidence, rivals=[Rival(value="right")])
+    attempt.record.put(side, turned)
+    assert mark(sample, attempt).perfect
+    attempt.record.put(side, Fact(value="left", status="added", evidence=rival.evidence))
+    assert only_difference(mark(sample, attempt)).outcome == "wrong"
+
+
+def test_a_contradiction_between_two_facts_is_named_by_either():
+    sample = ready_set().case("19-figures-that-clash")
+    hit = next(h for h in sample.contradictions if h.check == "strands_and_stitch")
+    for piece in hit.pieces:
+        attempt = perfect(sample)
+        attempt.contradictions[0] = NamedContradiction(places=[piece.address])
+        assert mark(sample, attempt).perfect

@@ -24,7 +24,20 @@ def test_the_samples_are_a_ready_set_from_plain_to_hard():
 def test_the_difficulties_are_those_of_the_readme():
     table = (samples_folder() / "README.md").read_text("utf-8").splitlines()
     rows = [[cell.strip() for cell in line.split("|")] for line in table if line.startswith(("| 0", "| 1"))]
-    assert {row[1]: int(row[3]) for row in rows} == {case.id: case.difficulty for case in ready_set().cases}
+    told = {case.id: case.difficulty for case in load_set(samples_folder()).cases}
+    assert {row[1]: int(row[3]) for row in rows} == told
+
+
+def test_several_ready_cases_of_every_difficulty_contradict_themselves():
+    contradicting = [case for case in ready_set().cases if case.contradictions]
+    assert len(contradicting) >= 4
+    assert {hit.check for case in contradicting for hit in case.contradictions} >= {
+        "two_values",
+        "side_differs",
+        "pulley_two_states",
+        "strands_and_stitch",
+        "dates_in_order",
+    }
 
 
 def test_every_key_holds_the_silences_that_matter():
