@@ -144,8 +144,8 @@ class Attachment:
 
     def _numbered(self, i: int, j: int) -> list[tuple[int, str]]:
         page = self.scene.page
-        left_out = page.digit_words | self.said
-        return [(k, page.words[k]) for k in range(i, j) if k not in left_out and page.standing[k] not in _EMPTY]
+        kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words)
+        return [(k, page.words[k]) for k in kept if page.standing[k] not in _EMPTY]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)
