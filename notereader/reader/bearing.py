@@ -314,9 +314,11 @@ def _labels(page: Page, mention: Mention) -> bool:
 
 def index_words(page: Page) -> None:
     """Note on the Page which words belong to digits, possible digits and tendons."""
-    page.digit_words = {k for m in page.mentions if m.kind == "digit" for k in range(m.i, m.j)}
-    page.maybe_digit_words = {k for m in page.mentions if m.kind == "digit?" for k in range(m.i, m.j)}
-    page.tendon_words = {k for m in page.mentions if m.kind == "tendon" for k in range(m.i, m.j)}
+    found: dict[str, set[int]] = {"digit": set(), "digit?": set(), "tendon": set()}
+    for m in page.mentions:
+        if m.kind in found:
+            found[m.kind].update(range(m.i, m.j))
+    page.digit_words, page.maybe_digit_words, page.tendon_words = found.values()
 
 
 # --- groups

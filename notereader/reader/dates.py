@@ -26,9 +26,8 @@ def find_dates(page: Page) -> list[FoundDate]:
     """Return the dates of a note in order; numeric ones whose order cannot be told are left out."""
     numeric: list[tuple[int, re.Match[str]]] = []
     found = list(_worded(page))
-    for k, word in enumerate(page.words):
-        if len(word) < 6 or not word[0].isdigit():
-            continue
+    figures = [(k, word) for k, word in enumerate(page.words) if len(word) >= 6 and word[0].isdigit()]
+    for k, word in figures:
         if match := _NUMERIC.match(word):
             numeric.append((k, match))
         elif iso := _ISO.match(word):
@@ -98,10 +97,7 @@ def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None)
 def _worded(page: Page) -> Iterator[FoundDate]:
     """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', '3rd of June 2029', 'June the 3rd'."""
     words = page.words
-    for k, word in enumerate(words):
-        month = _MONTHS.get(word)
-        if not month:
-            continue
+    for k, month in [(k, _MONTHS[word]) for k, word in enumerate(words) if word in _MONTHS]:
         after = _past(words, k + 1)
         if after < len(words) and _YEAR.match(words[after]):
             back = k - 1

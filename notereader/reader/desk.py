@@ -60,6 +60,7 @@ class Desk:
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     strands_at: int = -1  # where the last sentence with a strand count ended
     _having: dict[str, list[Scene]] = field(init=False)
+    _holders: list[int] = field(init=False, default_factory=list)  # word -> number of the first scene that holds it
     _places: dict[int, int] = field(init=False)  # id of a scene -> its number
 
     def __post_init__(self) -> None:
@@ -73,6 +74,19 @@ class Desk:
     def having(self, kind: str) -> list[Scene]:
         """Return the scenes that have a mention of a kind, in the order of the note."""
         return self._having.get(kind, [])
+
+    def scene_at(self, k: int) -> Scene:
+        """Return the scene that word k stands in, or the last one before it where no sentence holds the word."""
+        if not self._holders:
+            self._holders = [-1] * len(self.page.words)
+            for n in range(len(self.scenes) - 1, -1, -1):
+                sentence = self.scenes[n].sentence
+                self._holders[sentence.i : sentence.j] = [n] * (sentence.j - sentence.i)
+        n = self._holders[k] if 0 <= k < len(self._holders) else -1
+        if n >= 0:
+            return self.scenes[n]
+        before = [s for s in self.scenes if s.sentence.i <= k]
+        return max(before, key=lambda s: s.sentence.i, default=self.scenes[0])
 
     def scene_before(self, scene: Scene) -> Scene | None:
         """Return the scene before one of the note's, or None for the first."""

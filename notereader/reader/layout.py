@@ -39,9 +39,9 @@ def _lines(page: Page) -> list[Line]:
     block = 0
     count = len(page.words)
     first = 0
-    for k in range(1, count + 1):
-        if k < count and page.breaks[k] < Break.LINE:
-            continue
+    line_end = Break.LINE
+    ends = [k for k, gap in enumerate(page.breaks) if k and gap >= line_end]
+    for k in [*ends, count] if count else []:
         end = page.text.find("\n", page.starts[first])
         length = (end if end >= 0 else len(page.text)) - page.text.rfind("\n", 0, page.starts[first]) - 1
         lines.append(Line(first, k, block, length))

@@ -34,6 +34,7 @@ UNITS: dict[str, tuple[str, float]] = {
 _SLIPPED = re.compile(r"[lio0-9]{2,3}")
 _FIGURES = str.maketrans("lio", "110")
 _TERMS = {"7": "day", "52": "week", "12": "month"}
+_BEGINS = frozenset([*NUMBER_WORDS, "l", "a", "half", "fortnight"])  # words besides figures that a quantity begins with
 _RANGE = frozenset(["-", "to", "or", "and", "until"])
 
 
@@ -43,6 +44,10 @@ def measures(doc: Doc) -> Doc:
     page = page_of(doc)
     k, count = 0, len(page.words)
     while k < count:
+        word = page.words[k]
+        if word not in _BEGINS and not word[0].isdigit() and not _SLIPPED.fullmatch(word):
+            k += 1
+            continue
         found = _quantity(page, k)
         if found is None:
             k += 1

@@ -108,7 +108,7 @@ def _by_family(mentions: list[Mention]) -> list[Mention]:
 
 def longest(mentions: list[Mention]) -> list[Mention]:
     """Keep the longest of overlapping phrases with all their meanings, in the order of the note."""
-    mentions.sort(key=lambda m: (m.i - m.j, m.i))
+    mentions.sort(key=_longest_first)
     taken: dict[int, tuple[int, int]] = {}
     kept: list[Mention] = []
     for mention in mentions:
@@ -121,6 +121,10 @@ def longest(mentions: list[Mention]) -> list[Mention]:
         kept.append(mention)
     kept.sort(key=_span)
     return kept
+
+
+def _longest_first(mention: Mention) -> tuple[int, int]:
+    return mention.i - mention.j, mention.i
 
 
 def _span(mention: Mention) -> tuple[int, int]:

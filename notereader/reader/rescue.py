@@ -54,7 +54,9 @@ class Rescue:
 
     def apply(self, page: Page, doc: Doc) -> None:
         """Note the rescued spellings on the Page; the matcher then reads a Doc with them in place."""
-        respelt = {k: name for k, word in enumerate(page.words) if (name := self.spelling(word))}
+        known = self.known
+        strange = [(k, w) for k, w in enumerate(page.words) if len(w) >= _SHORTEST and w not in known]
+        respelt = {k: name for k, word in strange if (name := self.spelling(word))}
         page.respelt = respelt
         if respelt:
             words = [respelt.get(k, word) for k, word in enumerate(page.words)]

@@ -62,7 +62,7 @@ class _Line:
 def tables(doc: Doc) -> Doc:
     """Turn the cells of every grid into sentences with their labels. RETURNS the same Doc."""
     page = page_of(doc)
-    if "|" not in page.words and sum(b == Break.COLUMN for b in page.breaks) < 6:
+    if "|" not in page.words and page.breaks.count(Break.COLUMN) < 6:
         return doc
     lines = _lines(page)
     n = 0

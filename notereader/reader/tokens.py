@@ -155,21 +155,25 @@ class NoteTokenizer:
         return doc
 
     def _fill(self, page: Page, work: str) -> None:
+        words, starts, ends, breaks = page.words, page.starts, page.ends, page.breaks
         last, before = 0, ""
         for found in _TOKEN.finditer(work):
             kind = found.lastgroup or ""
             start, end = found.span(kind)
-            space = _break(work, last, start)
+            space = _SPACE if start == last + 1 and work[last] == " " else _break(work, last, start)
             raw = work[start:end]
+            last = end
             if kind == "broken":
                 self._add_broken(page, raw, start, end, space)
-            elif before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
-                _add(page, _cleaned("zone", raw), start, end, space)
-            elif kind == "plain":
-                _add(page, raw.lower(), start, end, space)
-            else:
-                _add(page, _cleaned(kind, raw), start, end, space)
-            last, before = end, page.words[-1]
+                before = page.words[-1]
+                continue
+            if before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
+                kind = "zone"
+            before = raw.lower() if kind in ("plain", "mark") else _cleaned(kind, raw)
+            words.append(before)
+            starts.append(start)
+            ends.append(end)
+            breaks.append(space)
 
     def _add_broken(self, page: Page, raw: str, start: int, end: int, space: Break) -> None:
         """Add a word broken at a line end, joined or, where it is a compound, as two words with their hyphen."""
@@ -209,8 +213,6 @@ def _add(page: Page, word: str, start: int, end: int, space: Break) -> None:
 def _break(work: str, last: int, start: int) -> Break:
     if start == last:
         return _NONE if start else _BLANK
-    if start == last + 1 and work[last] == " ":
-        return _SPACE
     lines = work.count("\n", last, start)
     if lines:
         return _BLANK if lines > 1 else _LINE

@@ -60,18 +60,14 @@ class Evidence(BaseModel):
     @classmethod
     def at(cls, text: str, start: int, end: int, source: str) -> "Evidence":
         """Build the evidence for text[start:end]; `source` is source_of(text), computed once per note."""
-        return cls.model_construct(
-            source=source,
-            selector=[
-                TextPosition.model_construct(type="TextPositionSelector", start=start, end=end),
-                TextQuote.model_construct(
-                    type="TextQuoteSelector",
-                    exact=text[start:end],
-                    prefix=text[max(0, start - CONTEXT) : start],
-                    suffix=text[end : end + CONTEXT],
-                ),
-            ],
-        )
+        quote = {
+            "type": "TextQuoteSelector",
+            "exact": text[start:end],
+            "prefix": text[max(0, start - CONTEXT) : start],
+            "suffix": text[end : end + CONTEXT],
+        }
+        position = {"type": "TextPositionSelector", "start": start, "end": end}
+        return cls.model_validate({"source": source, "selector": [position, quote]})
 
     @property
     def span(self) -> tuple[int, int] | None:

@@ -331,7 +331,7 @@ def _last_line(desk: Desk) -> Span:
 def _last_lines(desk: Desk, count: int = 3) -> list[Span]:
     """Return the last lines of the note, the last one first."""
     page = desk.page
-    starts = [0, *(k for k in range(1, len(page.words)) if page.breaks[k] >= Break.LINE)]
+    starts = [0, *(k for k, gap in enumerate(page.breaks) if k and gap >= Break.LINE)]
     ends = [*starts[1:], len(page.words)]
     return list(zip(starts, ends, strict=True))[-count:][::-1]
 

@@ -82,7 +82,7 @@ def _parts(page: Page) -> list[_Headed]:
 
 def _has_content(page: Page, i: int, j: int) -> bool:
     """Tell whether something stands behind a heading that is not an unfilled choice."""
-    words = [w for w in page.words[i:j] if any(c.isalnum() for c in w)]
+    words = [w for w in page.words[i:j] if w.isalnum() or any(c.isalnum() for c in w)]
     if words[:1] == ["a"] and (len(words) == 1 or page.breaks[i] >= Break.LINE):
         words = words[1:]
     text = page.raw(i, j)

@@ -53,7 +53,12 @@ def start(desk: Desk) -> None:
 def _days(scene: Scene) -> Iterator[Period]:
     """Yield the days a sentence names, in order."""
     k = scene.sentence.i
+    counted = {q.i for q in scene.quantities}
     while k < scene.sentence.j:
+        word = scene.page.words[k]
+        if k not in counted and word[0] not in "dp" and word != "tomorrow" and word not in _ORDINALS:
+            k += 1
+            continue
         found = _short_day(scene, k) or _day_figure(scene, k) or _nth_day(scene, k) or _count_of_days(scene, k)
         if found is not None and 0 <= found.low <= found.high <= _LATEST:
             yield found

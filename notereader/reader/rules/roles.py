@@ -42,7 +42,7 @@ class Anchor:
 def anchors(scene: Scene) -> list[Anchor]:
     """Return the words of a sentence that tell what its sutures are for, in order."""
     found: list[Anchor] = []
-    closing = any(w in _CLOSING for w in scene.words(scene.sentence.i, scene.sentence.j))
+    closing = not _CLOSING.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j))
     for m in scene.mentions:
         anchor = _anchor(scene, m, closing)
         if anchor is not None:
@@ -57,8 +57,8 @@ def anchors(scene: Scene) -> list[Anchor]:
 
 
 def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
-    phrase = " ".join(scene.words(m.i, m.j))
     if m.kind == "role":
+        phrase = " ".join(scene.words(m.i, m.j))
         own = phrase in _STRONG_SKIN or phrase.split(" ")[0] in ("skin", "ed", "old", "stitches", "sutures")
         if m.value == "skin" and own:
             return Anchor(m.i, m.j, m.value)

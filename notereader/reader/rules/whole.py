@@ -14,15 +14,7 @@ Span = tuple[int, int]
 
 def scene_at(desk: Desk, k: int) -> Scene:
     """Return the scene that word k stands in, or the last one before it where no sentence holds the word."""
-    found = desk.scenes[0]
-    for scene in desk.scenes:
-        if scene.sentence.i > k:
-            continue
-        if k < scene.sentence.j:
-            return scene
-        if scene.sentence.i > found.sentence.i:
-            found = scene
-    return found
+    return desk.scene_at(k)
 
 
 def order_list(name: str) -> frozenset[str]:
