@@ -22,6 +22,7 @@ _PRENOMINAL = frozenset(
 )
 _OF = frozenset("of the a an to both each left right my one partial complete primary direct his her this in full".split())
 
+_NO_ANSWER = frozenset([".", ",", ";", "mm", "cm", "%", "/"])
 _FORM_MARKS = frozenset([":", "[", "?", "|"])
 _LABEL_TAILS = frozenset("seen present after repair at test on testing glide movement suture stitch table the noted".split())
 
@@ -107,7 +108,7 @@ class Scene:
                 return None
         while k < last and (self.page.standing[k] == "unticked" or self._is_form_mark(k)):
             k += 1
-        return self.page.words[k] if k < last else ""
+        return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
 
     def _is_form_mark(self, k: int) -> bool:
         word = self.page.words[k]
@@ -155,13 +156,16 @@ def _every_digit(page: Page) -> tuple[str, ...]:
 
 def _cuts(page: Page, sentence: Sentence) -> list[int]:
     """Return the words at which a new part of the sentence begins."""
-    cuts = []
-    breaks, column = page.breaks, Break.COLUMN
-    for k, word in enumerate(page.words[sentence.i : sentence.j], sentence.i):
-        if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, sentence.j)):
-            cuts.append(k + 1)
-        elif breaks[k] == column and k > sentence.i:
-            cuts.append(k)
+    i, j, breaks = sentence.i, sentence.j, page.breaks
+    marks = [
+        k
+        for k, word in enumerate(page.words[i:j], i)
+        if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, j))
+    ]
+    cuts = [k + 1 for k in marks]
+    if Break.COLUMN in breaks[i + 1 : j]:
+        cuts += [k for k in range(i + 1, j) if breaks[k] == Break.COLUMN and k not in marks]
+        cuts.sort()
     return cuts
 
 
@@ -173,7 +177,7 @@ def _stands_free(breaks: list[Break], k: int, end: int) -> bool:
 def _subjects(scene: Scene) -> list[Subject]:
     subjects = []
     for group in scene.setting.groups:
-        if group.reference:
+        if group.reference or _lies_under(scene, group):
             continue
         kind = "tendon" if group.tendons or group.generic else "digit"
         subjects.append(Subject(group.i, group.j, kind, group))
@@ -184,6 +188,14 @@ def _subjects(scene: Scene) -> list[Subject]:
             subjects.append(Subject(mention.i, mention.j, mention.kind, None, mention))
     subjects.sort(key=lambda s: s.i)
     return subjects
+
+
+def _lies_under(scene: Scene, group: Group) -> bool:
+    """'The skin over the FDS was intact': the tendon is only the place."""
+    before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
+    if before[-1:] == ["the"]:
+        before = before[:-1]
+    return bool(before) and before[0] in ("skin", "fat", "sheath", "nerve") and before[-1] in ("over", "overlying", "beside", "covering")
 
 
 def is_landmark(scene: Scene, mention: Mention) -> bool:

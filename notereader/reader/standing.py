@@ -6,6 +6,7 @@ where a finding needs it, for a negated finding is often one too ("not repaired"
 """
 
 import re
+from itertools import pairwise
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -42,10 +43,12 @@ def standing(doc: Doc) -> Doc:
         cues = by_sentence.get(n, [])
         kind = _SECTIONS.get(sentence.section, "")
         _mark_unticked(page, sentence)
+        _mark_open_choice(page, sentence)
         if page.words[sentence.j - 1] == "?":
             kind = kind or "question"
         elif page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 7 and not sentence.prefix and sentence.section != "diagnosis":
             kind = kind or ("" if _says_something(page, sentence) else "unfilled")
+        kind = kind or _opening(page, sentence)
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
             kind = "" if _is_operative(cues) else kind
         if kind:
@@ -60,6 +63,21 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
     return doc
+
+
+_RISKS = frozenset("explained discussed reviewed include included covered covering for to mentioned outlined were was of and".split())
+
+
+def _opening(page: Page, sentence: Sentence) -> str:
+    """Return what the first words of a sentence make of it: a consent, or a condition without 'if'."""
+    first = page.words[sentence.i : sentence.i + 4]
+    if first[:1] in (["consent"], ["risks"], ["risk"]) and len(first) > 1 and first[1] in _RISKS and sentence.section != "consent":
+        return "story"
+    if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
+        return "conditional"
+    if first[:1] == ["had"] and "would" in page.words[sentence.i : sentence.j]:
+        return "considered"
+    return ""
 
 
 def _says_something(page: Page, sentence: Sentence) -> bool:
@@ -82,12 +100,44 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
             _mark(page, sentence.i, sentence.j, "unticked")
 
 
+def _mark_open_choice(page: Page, sentence: Sentence) -> None:
+    """'Ends: clean / ragged / crushed' of a template that nobody struck through: nothing was chosen."""
+    words = page.words
+    colon = next((k for k in range(sentence.i, min(sentence.i + 8, sentence.j)) if words[k] == ":"), None)
+    if colon is None or "/" not in words[colon + 1 : sentence.j]:
+        return
+    end = next((k for k in range(colon + 1, sentence.j) if words[k] in (".", ";") or page.breaks[k] >= Break.LINE), sentence.j)
+    cuts = [colon, *(k for k in range(colon + 1, end) if words[k] == "/"), end]
+    options = [(a + 1, b) for a, b in pairwise(cuts)]
+    chosen = [o for o in options if not set(words[o[0]]) <= {"="}] if all(a < b for a, b in options) else []
+    if len(chosen) > 1 and len({_choice(page, a, b) for a, b in options} - {"struck"}) == 1 and _choice(page, *chosen[0]):
+        _mark(page, sentence.i, end, "unticked")
+
+
+_YES_NO = frozenset("yes no none nil y n present absent free".split())
+_CHOICES = frozenset(["ends", "extent", "glide", "opened", "knot", "zone", "test", "hold"])
+
+
+def _choice(page: Page, i: int, j: int) -> str:
+    """Return of what kind the option in words i to j is; '' where it is no bare word of a choice."""
+    if set(page.words[i]) <= {"="}:
+        return "struck"
+    if j - i == 1 and page.words[i] in _YES_NO:
+        return "choice"
+    if j - i <= 2 and all(w in ("i", "ii", "iii", "iv", "v", "zone") for w in page.words[i:j]):
+        return "choice"
+    kinds = {m.kind for m in within(page.mentions, i, j) if m.i == i and m.j == j}
+    return "choice" if kinds & _CHOICES else ""
+
+
 _OPENED, _CLOSED = frozenset(["[", "("]), frozenset(["]", ")"])
 
 
 def _boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
     """Return the boxes of a sentence: first word, word after, and whether ticked."""
     words, found = page.words, []
+    if _OPENED.isdisjoint(words[sentence.i : sentence.j]):
+        return found
     for k in range(sentence.i, sentence.j - 1):
         if words[k] not in _OPENED:
             continue

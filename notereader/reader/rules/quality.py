@@ -189,6 +189,8 @@ def _gap(desk: Desk, scene: Scene) -> None:
         if answer in _NONE:
             value = "none"
         targets = _behaving(desk, scene, mention.i, mention.j)
+        if value == "none" and {"looked", "assessed", "tested", "checked", "examined", "sought"} & set(scene.words(mention.j, mention.j + 5)) and "not" in scene.words(mention.j, mention.j + 3):
+            continue  # 'gapping was not looked for'
         widths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and _near_gap(scene, q.i, q.j, mention)]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"

@@ -9,6 +9,7 @@ _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm
 _PERIPHERAL = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _SAME = frozenset("manner fashion way technique recipe method suture stitch construct core epitendinous epi repair configuration sutures sequence treatment peripheral thread pattern".split())
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
+_COMPARES = _ALIKE | {"same", "identical", "similar", "as"}
 
 
 def references(desk: Desk, scene: Scene) -> None:
@@ -19,6 +20,9 @@ def references(desk: Desk, scene: Scene) -> None:
     if found is None:
         return
     i, j, source, fields = found
+    foreign = any(m.kind in ("structure", "sided", "anynerve", "anyartery") or (m.kind, m.value) == ("role", "skin") for m in scene.mentions)
+    if foreign and not any(g.tendons for g in scene.setting.groups):
+        return  # 'the skin was closed in the same way'
     targets = _targets(desk, scene, i, source)
     if targets and scene.told(i):
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
@@ -31,6 +35,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     if compared is not None:
         part = {"peripheral": "peripheral", "core": "core"}.get(scene.sentence.section, "all")
         return max(compared.i - 1, scene.sentence.i), compared.j, compared, _part_told(scene, compared.i) or part
+    if _COMPARES.isdisjoint(words[scene.sentence.i : scene.sentence.j]):
+        return None
     for k in range(scene.sentence.i, scene.sentence.j):
         word = words[k]
         if word in _ALIKE:

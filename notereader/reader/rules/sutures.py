@@ -267,6 +267,9 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
     named = [g for g in groups if g.tendons and g.j <= i]
     if "last two" in words and len(named) >= 2:
         return [t for g in named[-2:] for t in _of_group(desk, scene, g)]
+    focus = list(scene.setting.focus)
+    if not named and len(focus) == 2 and ("the former" in words or "the latter" in words):
+        return [focus[0 if "the former" in words else 1]]
     if "the latter" in words and named:
         return _of_group(desk, scene, named[-1])
     return []
@@ -847,6 +850,8 @@ def _lay_knot(desk: Desk, scene: Scene) -> None:
         own = {"knot", "knots"} & set(scene.words(mention.i, mention.j))
         near = [mention] if own else [w for w in words if abs(w.i - mention.i) <= 9]
         if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
+            continue
+        if any(m.kind == "role" and m.value == "skin" for m in scene.mentions) and not scene.of("strandword", "stitch"):
             continue
         if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(scene.sentence.i, scene.sentence.j):
             continue
