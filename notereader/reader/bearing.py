@@ -64,6 +64,7 @@ class Setting:
     all_before: bool = False  # 'both repairs:' was the last subject
     relabelled: bool = False  # a digit was named since the last tendon: its deep flexor is meant
     wide: tuple[str, ...] = ()  # tendons last named as 'all three FDP', whatever the digit
+    mentions: list[Mention] = field(default_factory=list)  # of the sentence, those of a grid's labels first
 
 
 @Language.component("notereader_bearing")
@@ -74,7 +75,7 @@ def bearing(doc: Doc) -> Doc:
     _number_digits(page)
     index_words(page)
     page.mentions = [m for m in page.mentions if not _unconfirmed(page, m)]
-    by_sentence = mentions_by_sentence(page)
+    by_sentence = _mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
@@ -85,7 +86,10 @@ def bearing(doc: Doc) -> Doc:
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows, settings_of_rows)
         groups.sort(key=lambda g: g.i)
-        setting = Setting(sentence, groups, digits, focus, wide=wide, labelled=labelled, all_before=all_before, relabelled=relabelled)
+        setting = Setting(
+            sentence, groups, digits, focus, wide=wide, labelled=labelled, all_before=all_before,
+            relabelled=relabelled, mentions=by_sentence[n],
+        )
         _note_rows(sentence, groups, rows, settings_of_rows)
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
@@ -153,7 +157,7 @@ def _left_out(page: Page, sentence: Sentence) -> bool:
     return "not" in words and any(w in _LEFT_OUT for w in words) and sentence.j - sentence.i <= 9
 
 
-def mentions_by_sentence(page: Page) -> list[list[Mention]]:
+def _mentions_by_sentence(page: Page) -> list[list[Mention]]:
     """Return the mentions of each sentence, in order."""
     found: list[list[Mention]] = []
     m, mentions = 0, page.mentions

@@ -26,8 +26,10 @@ def find_dates(page: Page) -> list[FoundDate]:
     """Return the dates of a note in order; numeric ones whose order cannot be told are left out."""
     numeric: list[tuple[int, re.Match[str]]] = []
     found = list(_worded(page))
-    figures = [(k, word) for k, word in enumerate(page.words) if len(word) >= 6 and word[0].isdigit()]
-    for k, word in figures:
+    for k in page.figures:
+        word = page.words[k]
+        if len(word) < 6:
+            continue
         if match := _NUMERIC.match(word):
             numeric.append((k, match))
         elif iso := _ISO.match(word):

@@ -40,20 +40,16 @@ _RANGE = frozenset(["-", "to", "or", "and", "until"])
 
 @Language.component("notereader_measures")
 def measures(doc: Doc) -> Doc:
-    """Fill the Page's quantities. RETURNS the same Doc."""
+    """Fill the Page's figures and quantities. RETURNS the same Doc."""
     page = page_of(doc)
-    k, count = 0, len(page.words)
-    while k < count:
-        word = page.words[k]
-        if word not in _BEGINS and not word[0].isdigit() and not _SLIPPED.fullmatch(word):
-            k += 1
-            continue
-        found = _quantity(page, k)
-        if found is None:
-            k += 1
-            continue
-        page.quantities.append(found)
-        k = found.j
+    begins = [k for k, w in enumerate(page.words) if w[0].isdigit() or w in _BEGINS or (len(w) <= 3 and _SLIPPED.fullmatch(w))]
+    page.figures = [k for k in begins if page.words[k][0].isdigit() or page.words[k] in NUMBER_WORDS]
+    reach = 0
+    for k in begins:
+        found = _quantity(page, k) if k >= reach else None
+        if found is not None:
+            page.quantities.append(found)
+            reach = found.j
     return doc
 
 

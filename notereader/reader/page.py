@@ -96,6 +96,7 @@ class Page:
     elements: list[Mention] = field(default_factory=list)
     respelt: dict[int, str] = field(default_factory=dict)  # word number -> the vocabulary's spelling
     rescued: Doc | None = None  # the note with those spellings in place, for the matcher
+    figures: list[int] = field(default_factory=list)  # words that are or begin with a figure, in figures or letters
     quantities: list[Quantity] = field(default_factory=list)
     dates: list[FoundDate] = field(default_factory=list)
     sections: list[Section] = field(default_factory=list)
@@ -106,6 +107,10 @@ class Page:
     maybe_digit_words: set[int] = field(default_factory=set)
     tendon_words: set[int] = field(default_factory=set)
     standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none
+
+    def figures_in(self, i: int, j: int) -> list[int]:
+        """Return the figures among words i to j."""
+        return self.figures[bisect_left(self.figures, i) : bisect_left(self.figures, j)]
 
     def raw(self, i: int, j: int) -> str:
         """Return the note's own characters from word i to word j (exclusive)."""

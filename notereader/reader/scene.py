@@ -3,7 +3,7 @@
 from bisect import bisect_left
 from dataclasses import dataclass, field
 
-from notereader.reader.bearing import Group, Setting, Target, mentions_by_sentence, resolve_pairs
+from notereader.reader.bearing import Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 
@@ -124,7 +124,7 @@ def make_scenes(page: Page) -> list[Scene]:
     scenes: list[Scene] = []
     every = _every_digit(page)
     q = 0
-    for setting, mentions in zip(page.settings, mentions_by_sentence(page), strict=True):
+    for setting in page.settings:
         sentence = setting.sentence
         while q < len(page.quantities) and page.quantities[q].i < sentence.i:
             q += 1
@@ -132,7 +132,7 @@ def make_scenes(page: Page) -> list[Scene]:
         while q < len(page.quantities) and page.quantities[q].i < sentence.j:
             quantities.append(page.quantities[q])
             q += 1
-        scene = Scene(page, setting, mentions, quantities, every_digit=every)
+        scene = Scene(page, setting, setting.mentions, quantities, every_digit=every)
         scene.cuts = _cuts(page, sentence)
         scene.subjects = _subjects(scene)
         scenes.append(scene)

@@ -35,8 +35,10 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
     blocks = {line.i: line.block for line in lines}
     block, first = 0, 0
     count = len(page.words)
-    for k in range(1, count + 1):
-        if k < count and k not in edges and not _ends_before(page, k, soft, small):
+    line_end = Break.LINE
+    after = (k for k, word in enumerate(page.words, 1) if word in _ENDERS or k == count or page.breaks[k] >= line_end)
+    for k in sorted(edges.union(after)):
+        if not 0 < k <= count or (k < count and k not in edges and not _ends_before(page, k, soft, small)):
             continue
         kind = "admin" if _empty_label(page, first, k) else kinds[first]
         page.sentences.append(Sentence(first, k, kind, block, page.breaks[first] >= Break.LINE))
@@ -52,7 +54,8 @@ def sentence_end(page: Page, k: int) -> int:
 
 def _empty_label(page: Page, i: int, j: int) -> bool:
     """Tell whether words i to j are a line of a form left empty, 'Gap after repair:', with another label after it."""
-    colon = next((k for k in range(i, j) if page.words[k] == ":"), j)
+    own = page.words[i:j]
+    colon = i + own.index(":") if ":" in own else j
     if colon in (i, j) or colon - i > 6 or any(w[0].isalnum() for w in page.words[colon + 1 : j]):
         return False
     if j >= len(page.words) or page.breaks[j] != Break.LINE:

@@ -210,7 +210,7 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
     words = page.words
-    for k in range(sentence.i + 1, sentence.j):
+    for k in page.figures_in(sentence.i + 1, sentence.j):
         if _YEAR.match(words[k]) and int(words[k]) < year and words[k - 1] in ("in", "since", "from", "of", "("):
             return not any(d.i <= k < d.j for d in page.dates)
     return False

@@ -79,18 +79,12 @@ def _threads(scene: Scene) -> list[Thread]:
 
 def _sizes(scene: Scene) -> list[tuple[str, int, int]]:
     """Return the sizes of a sentence: '4-0', 'four-oh', '4 - 0', '000' beside a material, 'size 0'."""
-    words, found = scene.page.words, []
-    k = scene.sentence.i
-    while k < scene.sentence.j:
-        if not words[k][0].isdigit() and words[k] not in NUMBER_WORDS:
-            k += 1
-            continue
-        size, j = _size_at(scene.page, k, scene.sentence.j)
+    words, found, reach = scene.page.words, [], 0
+    for k in scene.page.figures_in(scene.sentence.i, scene.sentence.j):
+        size, j = _size_at(scene.page, k, scene.sentence.j) if k >= reach else ("", k)
         if size:
             found.append((size, k, j))
-            k = j
-        else:
-            k += 1
+            reach = j
     return [f for f in found if not _not_a_suture(words, f[1], f[2])]
 
 
