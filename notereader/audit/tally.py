@@ -122,7 +122,8 @@ class Tally:
         self.without_tendon += "fields/repairs.treatment" not in found.states
         self.checks.update(found.checks)
         rows, states = _states(found)
-        self.places.add(rows, np.array([_hits(letters) for letters in found.states.values()]))
+        hits = [_hits(letters) for letters in found.states.values()]
+        self.places.add(rows, np.array(hits, dtype=np.int64).reshape(-1, len(WORST_FIRST)))
         label = period_of(day_of(row), self.period)
         self.dateless += not label
         counts = [self.whole, *self._groups_of(row)]

@@ -1,11 +1,12 @@
 """The charts of the report. They are drawn without a display and come out the same every time."""
 
 import io
+import warnings
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from typing import Any
 
-from matplotlib import rc_context
+from matplotlib import rc_context, rcdefaults, rcParams
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
@@ -49,9 +50,9 @@ _LOOK: dict[Any, Any] = {
 @contextmanager
 def looks() -> Iterator[None]:
     """Draw with the report's own look, whatever the person's settings are."""
-    with rc_context():
-        from matplotlib import rcdefaults, rcParams
-
+    with rc_context(), warnings.catch_warnings():
+        # Names in a script that the font lacks are drawn as boxes; the page beside has them right.
+        warnings.filterwarnings("ignore", message="Glyph .* missing from font")
         rcdefaults()
         rcParams.update(_LOOK)
         yield

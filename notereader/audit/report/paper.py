@@ -1,13 +1,15 @@
 """The report on paper: a PDF of charts and tables, drawn by matplotlib."""
 
-import textwrap
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import IO, Any
 
 from matplotlib.backends.backend_pdf import PdfPages
 from matplotlib.figure import Figure
+from matplotlib.font_manager import FontProperties
 from matplotlib.layout_engine import ConstrainedLayoutEngine
+from matplotlib.textpath import text_to_path
 
 from notereader.audit.criteria import GROUP_WORDS, NEEDS, criteria_lists
 from notereader.audit.report.charts import MOST_CHARTS, QUIET, corrected_chart, period_charts, state_chart
@@ -24,8 +26,9 @@ LINE = 12.0
 TEXT_SIZE, TABLE_SIZE, HEADING_SIZE, TITLE_SIZE = 9.0, 7.6, 12.5, 18.0
 CHARTS_TO_A_PAGE = 8
 GROUPS_ACROSS = 5
-# Characters across the page at the size of text, plain and bold.
-_ACROSS = {False: 96, True: 84}
+# Points across the page, and between the columns of a table.
+_ACROSS = (WIDTH - 2 * LEFT) * 72
+_BETWEEN = 6.0
 
 
 @dataclass(slots=True)
@@ -42,12 +45,13 @@ class Paper:
         """Write a heading; it does not stand alone at the foot of a page."""
         self._room(6 * LINE)
         self.used += LINE * (0.9 if self.used else 0)
-        self._write(0, words, size, weight="bold")
-        self.used += size * 1.45
+        for line in wrapped(words, _ACROSS, size, bold=True):
+            self._write(0, line, size, weight="bold")
+            self.used += size * 1.35
 
     def text(self, words: str, size: float = TEXT_SIZE, **style: Any) -> None:
         """Write a paragraph."""
-        for line in textwrap.wrap(words, int(_ACROSS[style.get("weight") == "bold"] * TEXT_SIZE / size)):
+        for line in wrapped(words, _ACROSS, size, style.get("weight") == "bold"):
             self._room(LINE)
             self._write(0, line, size, **style)
             self.used += size * 1.35
@@ -101,8 +105,10 @@ class Paper:
 
     def _row(self, cells: Sequence[str], widths: Sequence[float], **style: Any) -> None:
         self._room(3 * LINE)
+        bold = style.get("weight") == "bold"
         parts = [
-            textwrap.wrap(cell, max(6, int(width * 148))) or [""] for cell, width in zip(cells, widths, strict=True)
+            wrapped(cell, width * _ACROSS - _BETWEEN, TABLE_SIZE, bold)
+            for cell, width in zip(cells, widths, strict=True)
         ]
         for at, lines in enumerate(parts):
             for down, line in enumerate(lines):
@@ -114,6 +120,29 @@ class Paper:
         x = (LEFT + across * (WIDTH - 2 * LEFT)) / WIDTH
         y = 1 - (TOP + (self.used + down + size) / 72) / HEIGHT
         self.figure.text(x, y, words, fontsize=size, va="baseline", **style)
+
+
+def wrapped(words: str, across: float, size: float, bold: bool = False) -> list[str]:
+    """Return a text in lines of at most `across` points; a word that is longer is parted."""
+    lines = [""]
+    for word in words.split():
+        joined = f"{lines[-1]} {word}".strip()
+        if _width(joined, size, bold) <= across:
+            lines[-1] = joined
+            continue
+        if lines[-1]:
+            lines.append("")
+        for letter in word:
+            if _width(lines[-1] + letter, size, bold) > across:
+                lines.append("")
+            lines[-1] += letter
+    return lines
+
+
+@lru_cache(maxsize=20_000)
+def _width(words: str, size: float, bold: bool) -> float:
+    font = FontProperties(family="DejaVu Sans", weight="bold" if bold else "normal", size=size)
+    return float(text_to_path.get_text_width_height_descent(words, font, ismath=False)[0])
 
 
 def print_report(results: Results, stream: IO[bytes]) -> None:
