@@ -53,7 +53,8 @@ _PLAIN = r"(?:[A-HJ-NP-Za-kmnp-z]|[OolI][A-HJ-NP-Za-kmnp-z])[A-Za-z]*+(?=[\s.,;:
 _TOKEN = re.compile(
     rf"""
     \s*+(?:
-    (?P<plain>{_PLAIN})
+    (?P<dotted>(?<![0-9A-Za-z.])(?:[A-Z]\.){{3,4}}(?![0-9A-Za-z]))
+  | (?P<plain>{_PLAIN})
   | (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z]+)
   | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{4}}-{_D}{{2}}-{_D}{{2}}(?![0-9A-Za-z])
@@ -191,6 +192,8 @@ class NoteTokenizer:
 def _cleaned(kind: str, raw: str) -> str:
     if kind == "word":
         return _clean_word(raw)
+    if kind == "dotted":
+        return raw.replace(".", "").lower()
     if kind == "size":
         bare = raw.lstrip("#").replace(" ", "").replace("O", "0").replace("l", "1")
         return bare[:-2] + "-0"

@@ -48,7 +48,7 @@ def _ends(desk: Desk, scene: Scene) -> None:
     nouns = scene.of("endword")
     kept: list[Mention] = []
     for mention in found:
-        near_noun = any(abs(n.i - mention.i) <= 9 for n in nouns)
+        near_noun = any(abs(n.i - mention.i) <= 9 and scene.word_before(n.i) not in ("bone", "nerve") for n in nouns)
         if (near_noun or mention in strong or _of_tendon(scene, mention)) and not _negated_quality(scene, mention):
             kept.append(mention)
     for mention in _one_part_each(scene, kept):
@@ -218,6 +218,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False
     after = scene.words(mention.j, mention.j + 3)
+    if after[:1] == ["between"] and {"before", "closed"} <= words:
+        return False
     if after[:1] == ["between"] and not words & {"repair", "tested", "traction", "passive", "extension", "active", "actively"}:
         return False
     if word in ("opened", "opened up"):
@@ -348,6 +350,8 @@ def _tension(desk: Desk, scene: Scene) -> None:
         word = " ".join(scene.words(mention.i, mention.j))
         value = mention.value
         before = scene.word_before(mention.i)
+        if word == "tension" and scene.words(mention.j, mention.j + 2) in (["was", "set"], ["is", "set"], ["was", "adjusted"]):
+            continue
         if word == "tension" and before in ("proper", "correct", "appropriate", "right", "good", "resting", "physiological", "normal", "suitable", "adequate", "set"):
             continue
         if word in ("tension", "any tension"):

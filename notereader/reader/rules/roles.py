@@ -117,6 +117,8 @@ def _head(scene: Scene, j: int, found: list[Anchor]) -> str:
         if anchor.i < j:
             continue
         between = scene.words(j, anchor.i)
+        if between == ["("] and scene.next_word(anchor.j) == ")":
+            return anchor.role  # '3-0 Ethibond (core)'
         if all(w in _HEAD_GLUE for w in between) or (between in (["to"], ["to", "the"], ["for", "the"], ["for"], ["in", "the"], ["in"], ["around", "the"], ["on", "the"], ["through", "the"], ["on"])):
             if anchor.role == "pattern":
                 continue

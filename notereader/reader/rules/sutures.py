@@ -71,7 +71,8 @@ def _threads(scene: Scene) -> list[Thread]:
     for mention in scene.of("looped"):
         near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
         for thread in near[:1]:
-            thread.looped = not scene.negated(mention.i, mention.j, 2)
+            unlooped = scene.words(mention.i - 2, mention.i) == ["non", "-"] or scene.word_before(mention.i) == "non"
+            thread.looped = not (unlooped or scene.negated(mention.i, mention.j, 2))
             thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
     threads.sort(key=lambda t: t.i)
     return threads
@@ -341,8 +342,12 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
     prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
     if prefix is None or scene.negated(thread.i, thread.i, 3) or _is_old(scene, thread):
         return
-    targets, doubts = suture_owners(desk, scene, thread.i, thread.j)
-    targets = respective(scene, thread.i, peers, targets)
+    every, doubts = suture_owners(desk, scene, thread.i, thread.j)
+    targets = respective(scene, thread.i, peers, every)
+    if thread.material and len(targets) < len(every) and len(scene.of("material")) == 1:
+        for target in [t for t in every if t not in targets]:  # '3-0 and 4-0 Ethibond respectively'
+            at, rule = [thread.material_at], f"material of the {thread.role} suture"
+            desk.tendon(scene, target, f"{prefix}material", thread.material, at, rule, *doubts, *thread.reasons)
     for target in targets:
         if thread.role == PERIPHERAL:
             desk.tendon(scene, target, "peripheral", "present", [(thread.i, thread.j)], "peripheral suture named", *doubts)
@@ -562,6 +567,8 @@ def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor])
     """'locking' said of plates, of a finger that locks, or only of the peripheral suture says nothing of the core."""
     if "core" in scene.words(mention.i, mention.j):
         return True
+    if scene.word_before(mention.i) in ("finger", "thumb", "digit"):
+        return False
     if scene.next_word(mention.j) in ("plate", "screw", "screws", "plates", "in", "gone", "sensation", "of", "symptoms", "down") and mention.value == "locking" and not any(a.role == CORE for a in found):
         return False
     if any(m.kind == "structure" for m in scene.mentions) and not any(a.role == CORE for a in found):

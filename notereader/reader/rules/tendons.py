@@ -322,7 +322,7 @@ def _only_in_story(desk: Desk) -> bool:
 
 def _zone_heading(desk: Desk, scene: Scene) -> None:
     """'Zone: II', 'Zone | 2' on a line of its own."""
-    if scene.sentence.section != "zone" or scene.of("zone"):
+    if scene.sentence.section != "zone" or scene.of("zone") or not scene.told(scene.sentence.j - 1):
         return
     value = zone_value(scene.words(scene.sentence.i, scene.sentence.j))
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
@@ -430,7 +430,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
     if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in ("and", "with", ",", "+", "&", ";", ".", ":"):
-        return []
+        before = [s.group for s in scene.subjects if s.j <= mention.i and s.group is not None and s.group.tendons]
+        return group_targets(scene, before[-1]) if before and value == "grafted" else []
     if value == "left" and scene.words(mention.i, mention.j)[:1] == ["nothing"] and scene.next_word(mention.j) in ("to", "about", "with"):
         return []
     if targets:
