@@ -59,6 +59,8 @@ class Desk:
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     strands_at: int = -1  # where the last sentence with a strand count ended
+    _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = field(init=False, default_factory=dict)
+    _values: dict[str, frozenset[str]] = field(init=False, default_factory=dict)
     _having: dict[str, list[Scene]] = field(init=False)
     _holders: list[int] = field(init=False, default_factory=list)  # word -> number of the first scene that holds it
     _places: dict[int, int] = field(init=False)  # id of a scene -> its number
@@ -74,6 +76,13 @@ class Desk:
     def having(self, kind: str) -> list[Scene]:
         """Return the scenes that have a mention of a kind, in the order of the note."""
         return self._having.get(kind, [])
+
+    def values_told(self, kind: str) -> frozenset[str]:
+        """Return the values of all mentions of a kind that stand as findings of this operation."""
+        if kind not in self._values:
+            told = (m.value for scene in self.having(kind) for m in scene.of(kind) if scene.told(m.i))
+            self._values[kind] = frozenset(told)
+        return self._values[kind]
 
     def scene_at(self, k: int) -> Scene:
         """Return the scene that word k stands in, or the last one before it where no sentence holds the word."""
@@ -107,12 +116,16 @@ class Desk:
     ) -> None:
         """Lay down a finding. Words of a grid's label prove it together with their cell."""
         spans = [span if span[0] < span[1] else (scene.sentence.i, scene.sentence.j) for span in spans]
-        self.findings.append(
-            Finding(
-                group, entry, name, value, spans, rule, scene.header, implied, list(reasons), spans[0][0],
-                is_correction(scene),
-            )
+        finding = Finding(
+            group, entry, name, value, spans, rule, scene.header, implied, list(reasons), spans[0][0],
+            is_correction(scene),
         )
+        self.findings.append(finding)
+        self._told.setdefault((group, entry), []).append(finding)
+
+    def told_of(self, group: str, entry: tuple[str | None, str, str | None]) -> list[Finding]:
+        """Return the findings laid down so far of one tendon ('repairs') or pulley ('pulleys'), in the order found."""
+        return list(self._told.get((group, entry), ()))
 
     def tendon(self, scene: Scene, target: Target, name: str, value: Value, spans: list[tuple[int, int]], rule: str, *reasons: str) -> None:
         """Lay down a finding about a tendon and remember what it says of the tendon's state."""

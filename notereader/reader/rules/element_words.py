@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention, Page
+from notereader.reader.page import Mention, Page, within
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -50,12 +50,16 @@ def _with_neighbours(page: Page, m: Mention, shown: list[Mention]) -> Span:
     return i, j
 
 
+_LONGEST = 24  # words; more than any heading has
+
+
 def _shows(desk: Desk, m: Mention, name: str) -> bool:
     """Tell whether words show an element of this operation; an empty form line and an unticked box do not."""
     page = desk.page
     if page.standing[m.i] in ("history", "teaching", "conditional", "unticked") or _unticked(page, m.i):
         return False
-    if any(h.i <= m.i < h.j and (h.value != name or _is_empty(page, h)) for h in page.headings):
+    heads = [h for h in within(page.headings, m.i - _LONGEST, m.i + 1) if m.i < h.j]
+    if any(h.value != name or _is_empty(page, h) for h in heads):
         return False
     rule = _RULES.get(name)
     return rule is None or rule(desk, scene_at(desk, m.i), m)

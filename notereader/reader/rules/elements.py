@@ -132,7 +132,7 @@ def _only_a_date(page: Page, part: _Headed) -> bool:
 
 def _names_drugs(desk: Desk, part: _Headed) -> bool:
     """Tell whether an anaesthetic and nobody who gave it stands behind the heading: 'ANAES   regional: ...'."""
-    given = any(part.i <= m.i < part.j for s in desk.scenes for m in s.of("anaesthesia"))
+    given = any(part.i <= m.i < part.j for s in desk.having("anaesthesia") for m in s.of("anaesthesia"))
     return given and not set(desk.page.words[part.i : part.j]) & element_list("people")
 
 

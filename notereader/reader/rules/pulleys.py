@@ -3,6 +3,7 @@
 from bisect import bisect_right
 from itertools import pairwise
 
+from notereader.reader.bearing import DIGITS
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
@@ -177,7 +178,7 @@ def _put(
 ) -> None:
     digit = "thumb" if pulley in _THUMB_ONLY else None if pulley == "flexor retinaculum" else digit
     entry = (digit, pulley, None)
-    known = [f for f in desk.findings if f.group == "pulleys" and f.entry == entry]
+    known = desk.told_of("pulleys", entry)
     if value == "intact" and any(f.header and f.field == "finding" and f.value in DEEDS for f in known):
         return  # the title promises less than the text: the weaker stands
     desk.add(scene, "pulleys", entry, "finding", value, [span], f"pulley {value}")
@@ -243,7 +244,7 @@ def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
 
 def _known_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
     """Return the one digit for which this pulley was told hurt, or told at all where an addendum comes back to it."""
-    known = [f for f in desk.findings if f.group == "pulleys" and f.entry[1] == mention.value]
+    known = [f for digit in (*DIGITS, None) for f in desk.told_of("pulleys", (digit, mention.value, None))]
     back = scene.sentence.section == "addendum"
     digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or back))
     return digits if len(digits) == 1 else ()

@@ -131,7 +131,7 @@ def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
 def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
     """Tell whether the extent of a tendon was told before this sentence."""
     entry = (target.digit, target.tendon, target.slip)
-    told = [f.order for f in desk.findings if f.entry == entry and f.field == "extent" and not f.header]
+    told = [f.order for f in desk.told_of("repairs", entry) if f.field == "extent" and not f.header]
     return bool(told) and min(told) < scene.sentence.j
 
 

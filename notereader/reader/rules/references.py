@@ -90,7 +90,7 @@ def take_over(desk: Desk) -> None:
         source = copy.source or _before(desk, copy)
         if source is None:
             continue
-        given = [f for f in desk.findings if f.group == "repairs" and f.entry == (source.digit, source.tendon, source.slip) and not f.header]
+        given = [f for f in desk.told_of("repairs", (source.digit, source.tendon, source.slip)) if not f.header]
         wanted = {"peripheral": _PERIPHERAL, "core": _CORE}.get(copy.fields, (*_CORE, *_PERIPHERAL))
         for target in copy.targets:
             if target != source:
@@ -106,7 +106,7 @@ def _before(desk: Desk, copy: Copy) -> Target | None:
 
 def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     entry = (target.digit, target.tendon, target.slip)
-    told = [f for f in desk.findings if f.group == "repairs" and f.entry == entry and not f.header]
+    told = [f for f in desk.told_of("repairs", entry) if not f.header]
     own = {f.field for f in told}
     stitches = {f.value for f in told if f.field == "stitch"}
     if stitches and not stitches & {f.value for f in given if f.field == "stitch"}:

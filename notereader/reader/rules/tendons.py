@@ -308,7 +308,7 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
 def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
     first, last = scene.part(mention.i)
-    values = {m.value for s in desk.having("zone") for m in s.of("zone") if s.told(m.i)}
+    values = desk.values_told("zone")
     if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) == "all"):
         return ()
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
