@@ -81,7 +81,7 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
         limit = cuts[n + 1].h if n + 1 < len(cuts) else count
         if cut.h > at:
             sections.append(Section(around, at, at, cut.h))
-        _settle_kind(page, cut, seen)
+        _settle_kind(page, cut, seen, around)
         if cut.kind not in ONE_LINE:
             around = cut.kind if cut.kind in ("instructions", "addendum") else "narrative"
         cut.j = _section_end(page, cut, limit, unknown, wrapped)
@@ -116,11 +116,13 @@ def _settle_before_and_after(page: Page, cuts: list[Section]) -> None:
             before.kind = after.kind = "diagnosis"
 
 
-def _settle_kind(page: Page, cut: Section, seen: set[str]) -> None:
+def _settle_kind(page: Page, cut: Section, seen: set[str], around: str) -> None:
     """Decide what a heading that can head two things heads here, by what stood before it."""
     phrase = " ".join(page.words[cut.h : cut.i])
     if cut.kind == "procedure" and "findings" in seen:
         cut.kind = "narrative"
+    elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
+        cut.kind = "instructions"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
 
@@ -140,7 +142,9 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
     seen = 0
     base = _indent(page, section.h)
     for k in range(section.i, limit):
-        if seen and (page.breaks[k] == Break.BLANK or (story and k in unknown)):
+        if seen and page.breaks[k] == Break.BLANK and not _story_goes_on(page, section, k, limit):
+            return k
+        if seen and story and k in unknown:
             return k
         new_line = page.breaks[k] == Break.LINE and k not in wrapped
         if seen and new_line and section.kind in ONE_LINE and _indent(page, k) <= base:
@@ -148,6 +152,19 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and not page.words[k].startswith("."):
             seen += 1
     return limit
+
+
+def _story_goes_on(page: Page, section: Section, k: int, limit: int) -> bool:
+    """Tell whether the story under a heading on its own line goes on after an empty line, up to the next heading.
+
+    It does where nothing of an operation is told before that heading, which stands at the start of a paragraph.
+    """
+    if section.kind not in ("indication", "previous") or limit >= len(page.words) or limit - k > 250:
+        return False
+    if page.breaks[section.i] < Break.LINE or page.breaks[limit] != Break.BLANK:
+        return False
+    told = " ".join(page.words[k:limit])
+    return not _OPERATIVE.search(told)
 
 
 def _unfilled(page: Page, k: int) -> bool:
@@ -182,6 +199,14 @@ def _indent(page: Page, k: int) -> int:
 _PROSE = re.compile(
     r"\b(?:tourniquet|draped|prepped|exsanguinated|supine|brought to|taken to the operating|incision was|was extended|"
     r"was identified|were identified)\b"
+)
+
+
+# Words of an operation, which a story does not have.
+_OPERATIVE = re.compile(
+    r"\b(?:tourniquet|cuff|draped|prepped|exsanguinated|supine|incisions?|bruner|repaired|repair was|sutured|sewn|skin|"
+    r"block|anaesthe\w+|anesthe\w+|general|walant|cefazolin|cephazolin|was opened|were opened|theatre|excised|"
+    r"vented|preserved|closed|nylon|splint|lidocaine|lignocaine)\b"
 )
 
 

@@ -166,6 +166,20 @@ def test_the_narrative_under_procedure_is_no_list_of_titles() -> None:
     assert section_of("What was done\n1. Repair of FDP\n2. Repair of the nerve\n", "Repair of FDP") == "procedure"
 
 
+@pytest.mark.parametrize("heading", ["HISTORY", "Background"])
+def test_a_story_may_have_several_paragraphs(heading: str) -> None:
+    text = f"{heading}\nA cook cut her palm.\n\nYears ago the ring FDP was cut.\n\nPROCEDURE\nFDP repaired.\n"
+    assert section_of(text, "Years ago") == "indication"
+    told = f"{heading}\nA cook cut her palm.\n\nUnder tourniquet the FDP was found cut.\n\nPLAN\nSplint.\n"
+    assert section_of(told, "Under tourniquet") == "narrative"
+
+
+@pytest.mark.parametrize("line", ["Other: no driving", "Sutures: out at two weeks"])
+def test_lines_of_the_orders_do_not_end_them(line: str) -> None:
+    text = f"FDP repaired.\n\nPLAN\nSplint six weeks\n{line}\nTherapy day 3\n"
+    assert section_of(text, "Therapy day") == "instructions"
+
+
 @pytest.mark.parametrize("word", ["ADDENDUM", "Late entry", "Addendum"])
 def test_an_addendum_goes_on_to_the_end(word: str) -> None:
     text = f"FDP repaired with six strands.\n\n{word}: read again today.\n\n1. Four strands, not six.\n"

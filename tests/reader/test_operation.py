@@ -197,3 +197,16 @@ def test_an_unknown_thing_that_cut_is_a_reason_to_look_twice() -> None:
     found = fact("History: gashed his palm against a rusty thing in the barn.\n\nFDP repaired.", "mechanism")
     assert found is not None
     assert found.look_twice
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Date of operation: 7 June 2033\n\nHe came in on 5 June 2033, soon after it.\nFDP repaired.", "injury_date"),
+        ("History: a pane broke in her right hand.\n\nFDP repaired.", "side"),
+    ],
+)
+def test_what_is_only_inferred_is_a_reason_to_look_twice(text: str, name: str) -> None:
+    found = fact(text, name)
+    assert found is not None
+    assert found.look_twice

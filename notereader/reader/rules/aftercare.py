@@ -38,7 +38,10 @@ def _splint(desk: Desk) -> None:
     value = "dorsal blocking" if any(kind == "dorsal blocking" for _, kind, _ in told) else "other"
     same = [(scene, span) for scene, kind, span in told if kind == value]
     same.sort(key=lambda f: (_is_bare(f[0], f[1]), f[1]))
-    desk.add(same[0][0], "aftercare", NOWHERE, "splint", value, [span for _, span in same][:_SPANS], "splint named")
+    named = any(m.value == value for scene, _ in same for m in scene.of("splint"))
+    doubts = [] if named else ["the kind of splint is taken from how it is described"]
+    spans = [span for _, span in same][:_SPANS]
+    desk.add(same[0][0], "aftercare", NOWHERE, "splint", value, spans, "splint named", *doubts)
 
 
 def _kind_of_splint(scene: Scene, m: Mention) -> tuple[str, Span]:

@@ -5,6 +5,7 @@ A value said in several places is proposed once with the words of each, the titl
 
 import re
 from datetime import date
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import FoundDate, Mention, Page
@@ -31,7 +32,7 @@ def operation(desk: Desk) -> None:
     _mechanism(desk)
 
 
-def _lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str) -> None:
+def _lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str, *reasons: str) -> None:
     """Lay down a value with the words of its mentions: the chosen one, then those of other sections, then the rest."""
     same = [f for f in told if f[1].value == chosen.value]
     scene = next(s for s, m in same if m is chosen)
@@ -43,7 +44,7 @@ def _lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str) ->
             continue
         (rest if other.sentence.section in sections else first).append((m.i, m.j))
         sections.add(other.sentence.section)
-    desk.add(scene, "operation", NOWHERE, name, chosen.value, [*first, *rest][:_SPANS], rule)
+    desk.add(scene, "operation", NOWHERE, name, chosen.value, [*first, *rest][:_SPANS], rule, *reasons)
 
 
 # --- dates
@@ -58,12 +59,17 @@ def _dates(desk: Desk) -> None:
         _lay_date(desk, chosen, "date")
     injured = _injury_date(desk, dates, chosen)
     if injured is not None:
-        _lay_date(desk, injured, "injury_date")
+        scene = scene_at(desk, injured.i)
+        headed = scene.sentence.section in ("injury_date", "mechanism", "indication")
+        said = headed or _tells_injury(desk, scene, injured)
+        doubts = [] if said else ["taken for the day of the injury because it lies shortly before the operation"]
+        _lay_date(desk, injured, "injury_date", *doubts)
 
 
-def _lay_date(desk: Desk, found: FoundDate, name: str) -> None:
+def _lay_date(desk: Desk, found: FoundDate, name: str, *doubts: str) -> None:
     scene = scene_at(desk, found.i)
-    reasons = ["the order of day and month is inferred from the rest of the note"] if found.inferred else []
+    inferred = ["the order of day and month is inferred from the rest of the note"] if found.inferred else []
+    reasons = [*inferred, *doubts]
     desk.add(scene, "operation", NOWHERE, name, found.value, [(found.i, found.j)], name.replace("_", " "), *reasons)
 
 
@@ -175,12 +181,14 @@ def _side(desk: Desk) -> None:
     for value in dict.fromkeys(m.value for _, m in sure or story):
         same = [f for f in sure + story if f[1].value == value]
         same.sort(key=lambda f: (f[0].header, not _names_digit(*f)))
-        _lay(desk, "side", same[0][1], same, "side named")
+        doubts = [] if sure else ["said only in the story of the injury"]
+        _lay(desk, "side", same[0][1], same, "side named", *doubts)
 
 
 def _of_earlier(scene: Scene) -> bool:
     """Tell whether a sentence of the story speaks of an earlier injury: 'Old FPL repair in the left thumb (2029)'."""
-    return bool(set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("earlier"))
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    return bool(set(words) & _list("earlier")) or any(p == ("history", "of") for p in pairwise(words))
 
 
 def _names_digit(scene: Scene, m: Mention) -> bool:
@@ -350,7 +358,8 @@ def _tells_story(scene: Scene) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if scene.sentence.block <= 1 and any(m.kind in ("digit", "side", "hurt", "zone") for m in scene.mentions):
         return True
-    if any(d.i >= scene.sentence.i and d.j <= scene.sentence.j for d in scene.page.dates) and scene.sentence.block <= 2:
+    i, j = scene.sentence.i, scene.sentence.j
+    if scene.sentence.block <= 2 and any(d.i >= i and d.j <= j for d in scene.page.dates):
         return True
     return len(words & _list("story")) >= 2
 

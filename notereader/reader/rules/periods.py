@@ -46,8 +46,13 @@ def start(desk: Desk) -> None:
             if is_order(desk, scene, period.i) and _starts_motion(scene, period):
                 value = Interval(low=period.low, high=period.high)
                 span = (period.i, period.j)
-                desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy")
+                doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks or 'tomorrow'"]
+                desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
                 return
+
+
+def _says_day(scene: Scene, period: Period) -> bool:
+    return not period.counted or any(q.i == period.i and q.unit == "day" for q in scene.quantities)
 
 
 def _days(scene: Scene) -> Iterator[Period]:
