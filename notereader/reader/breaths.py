@@ -48,14 +48,14 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
     parts: list[Sentence] = []
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
-        m = by_word.get(k)
-        if said and k - first >= 4 and _begins(page, k, m):
+        begun = by_word.get(k)
+        if said and k - first >= 4 and _begins(page, k, begun):
             start = _with_opener(page, k, first)
             if start - first >= 3:
                 parts.append(Sentence(first, start, sentence.section, sentence.block, False))
                 first, said = start, False
-        if m is not None:
-            said = said or m.kind in _SAYS
+        if begun is not None:
+            said = said or begun.kind in _SAYS
     parts.append(Sentence(first, sentence.j, sentence.section, sentence.block, False))
     parts[0].label = sentence.label
     return parts
