@@ -305,11 +305,15 @@ class OpenAttempt:
 
 
 class ExerciseBook:
-    """The attempts of one student in one folder, NAME.attempt.json each; the files can be handed to the teacher."""
+    """The attempts of one student in one folder, NAME.attempt.json each; the files can be handed to the teacher.
+
+    `faults` are sentences about files that attempts() could not read; they stay where they are.
+    """
 
     def __init__(self, folder: Path, student: str = "") -> None:
         self.folder = folder
         self.student = student
+        self.faults: list[str] = []
         try:
             folder.mkdir(parents=True, exist_ok=True, mode=0o700)
         except OSError as fault:
@@ -332,16 +336,25 @@ class ExerciseBook:
         path = self._path(attempt_id)
         return OpenAttempt(load_attempt(path), case, path)
 
-    def unfinished(self, case: Case) -> OpenAttempt | None:
-        """Return the attempt at this case that is not handed in yet, or None."""
+    def unfinished(self, case: Case, *, again: bool = False) -> OpenAttempt | None:
+        """Return the attempt at this case that is not handed in yet, or None.
+
+        With again=True the one that asks only for what was missed, else one that asks for everything.
+        """
         for attempt in reversed(self.attempts()):
-            if attempt.sha256 == case.sha256 and not attempt.handed_in_at:
+            open_yet = attempt.sha256 == case.sha256 and not attempt.handed_in_at
+            if open_yet and (attempt.scope == "again") is again:
                 return self.open(attempt.id, case)
         return None
 
     def attempts(self) -> list[Attempt]:
-        """Return every attempt, the oldest first. Raises PracticeFault naming a file that is damaged."""
-        found = [load_attempt(path) for path in self.folder.glob(f"*{ENDING}")]
+        """Return every attempt, the oldest first; what is damaged is left out and told in `faults`."""
+        found, self.faults = [], []
+        for path in sorted(self.folder.glob(f"*{ENDING}")):
+            try:
+                found.append(load_attempt(path))
+            except PracticeFault as fault:
+                self.faults.append(str(fault))
         return sorted(found, key=lambda attempt: (attempt.started_at, attempt.id))
 
     def _path(self, attempt_id: str) -> Path:

@@ -22,7 +22,7 @@ from notereader.practice.faults import PracticeFault
 from notereader.practice.handins import take_in
 from notereader.practice.marking import mark
 from notereader.practice.marks import Marking
-from notereader.practice.printing import marking_line, marking_text
+from notereader.practice.printing import marking_line, marking_text, seen
 from notereader.practice.progress import progress_of
 from notereader.practice.reporting import progress_text, teacher_text
 from notereader.practice.sets import CaseSet, load_set, ready_set, save_set
@@ -76,7 +76,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(args: argparse.Namespace) -> int:
-    """Do what was asked. Returns 0, 1 where something could not be done, 2 where nothing could."""
+    """Do what was asked. Returns 0, or 1 where something could not be done; what it was stands on standard error."""
     rooms: dict[str, Callable[[argparse.Namespace], int]] = {
         "list": _list,
         "take": _take,
@@ -87,8 +87,8 @@ def run(args: argparse.Namespace) -> int:
     try:
         return rooms[args.practise](args)
     except (PracticeFault, ResourceFault) as fault:
-        print(f"notereader practise: {fault}", file=sys.stderr)
-        return 2
+        _tell(str(fault))
+        return 1
 
 
 def _common(parser: argparse.ArgumentParser) -> None:
@@ -108,14 +108,31 @@ def _cases(args: argparse.Namespace) -> CaseSet:
 
 
 def _markings(book: ExerciseBook) -> list[Marking]:
-    return [m for path in sorted(book.folder.glob(f"*{MARKING_ENDING}")) for m in read_markings(path)]
+    """Return the markings kept in an exercise book; a damaged one is told and left out."""
+    found: list[Marking] = []
+    for path in sorted(book.folder.glob(f"*{MARKING_ENDING}")):
+        try:
+            found += read_markings(path)
+        except PracticeFault as fault:
+            _tell(str(fault))
+    return found
+
+
+def _put(text: str) -> None:
+    print(seen(text), end="" if text.endswith("\n") else "\n")
+
+
+def _tell(sentence: str) -> None:
+    print(f"notereader practise: {seen(sentence)}", file=sys.stderr)
 
 
 def _list(args: argparse.Namespace) -> int:
     cases, book = _cases(args), exercise_book(args.student, args.book)
     markings = _markings(book)
     best: dict[str, Marking] = {m.sha256: m for m in markings if m.scope != "again"}
-    begun = {attempt.sha256 for attempt in book.attempts() if not attempt.handed_in_at}
+    begun = {a.sha256 for a in book.attempts() if not a.handed_in_at and a.scope != "again"}
+    for fault in book.faults:
+        _tell(fault)
     print(cases.title or "Cases")
     print("difficulty 1 is plain, 5 is hard\n")
     for case in cases.cases:
@@ -139,7 +156,7 @@ def _take(args: argparse.Namespace) -> int:
     markings = _markings(book)
     if args.again:
         case, asked = _due(cases, markings, args.case)
-        attempt = book.start(case, "again", asked)
+        attempt = book.unfinished(case, again=True) or book.start(case, "again", asked)
     else:
         case = _chosen(cases, markings, args.case)
         scope: Scope = "whole" if args.whole else "therapy"
@@ -154,9 +171,10 @@ def _take(args: argparse.Namespace) -> int:
         marking = mark(case, attempt.attempt)
         save_text(book.folder / f"{attempt.attempt.id}{MARKING_ENDING}", export_json([marking], words=True))
         print()
-        print(marking_text(marking), end="")
+        _put(marking_text(marking))
         _suggest(cases, [*markings, marking])
-    return 1 if misunderstood else 0
+    # Who types sees what was not understood and mends it; a file of answers cannot.
+    return 1 if misunderstood and lines is not None else 0
 
 
 def _lines(path: Path) -> list[str]:
@@ -210,12 +228,12 @@ def _mark(args: argparse.Namespace) -> int:
             done.append(mark(case, attempt))
         except PracticeFault as fault:
             failed += 1
-            print(f"not marked: {fault}", file=sys.stderr)
+            _tell(f"not marked: {fault}")
     if len(done) == 1 and not failed:
-        print(marking_text(done[0]), end="")
+        _put(marking_text(done[0]))
     else:
         for marking in done:
-            print(f"{marking.student or '(no name)':<16} {marking_line(marking)}")
+            _put(f"{marking.student or '(no name)':<16} {marking_line(marking)}")
         print(f"\n{len(done)} marked, {failed} not. {done[0].cautions[0] if done else ''}".rstrip())
     if args.out and done:
         _write_markings(done, args.out, args.words)
@@ -254,7 +272,7 @@ def _report_own(args: argparse.Namespace, markings: list[Marking], student: str)
     from notereader.practice.charts import progress_figure, save_figure
 
     progress = progress_of(markings, student)
-    print(progress_text(progress, markings), end="")
+    _put(progress_text(progress, markings))
     if args.chart:
         save_figure(progress_figure(progress), args.chart)
     if args.csv:
@@ -268,7 +286,7 @@ def _report_class(args: argparse.Namespace, markings: list[Marking]) -> int:
     from notereader.practice.charts import save_figure, teacher_figure
 
     view = teacher_view(markings)
-    print(teacher_text(view), end="")
+    _put(teacher_text(view))
     if args.chart:
         save_figure(teacher_figure(view), args.chart)
     if args.csv:

@@ -1,6 +1,7 @@
 """The marking as readable text for terminal, paper and screen readers."""
 
 import textwrap
+import unicodedata
 from collections.abc import Iterable, Iterator
 
 from notereader.practice.marks import ContradictionMark, FactMark, Marking, QuestionsMark, Words
@@ -34,6 +35,12 @@ def marking_line(marking: Marking) -> str:
         f"{marking.share:>5.0%}  {right:>3} of {stated:>3} facts, {marking.over} over-stated, "
         f"{count['read in']} read in, {count['missed']} missed  {marking.case}"
     )
+
+
+def seen(text: str) -> str:
+    """Return a text as a terminal can show it: control characters and marks that turn its direction become visible."""
+    hidden = {c for c in text if unicodedata.category(c) in ("Cc", "Cf", "Cs") and c not in "\n\t"}
+    return text.translate({ord(c): "\ufffd" for c in hidden}) if hidden else text
 
 
 def fill(words: str, indent: str = "", first: str | None = None) -> list[str]:

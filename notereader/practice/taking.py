@@ -7,7 +7,7 @@ from notereader.casebook import ChangedElsewhere, EditRefused
 from notereader.practice.attempts import OpenAttempt
 from notereader.practice.cases import Case
 from notereader.practice.faults import PracticeFault
-from notereader.practice.printing import WIDTH, fill
+from notereader.practice.printing import WIDTH, fill, seen
 from notereader.practice.sheet import HELP, answer_lines, enter_line
 from notereader.practice.typed import hint_of
 from notereader.practice.words import tip
@@ -29,7 +29,7 @@ def take(attempt: OpenAttempt, lines: Iterable[str] | None = None) -> tuple[bool
 
     Return whether the attempt was handed in and how many lines were not understood.
     """
-    print("\n".join(_opening(attempt)))
+    print(seen("\n".join(_opening(attempt))))
     misunderstood = 0
     for line in _typed() if lines is None else lines:
         word = line.strip().casefold()
@@ -41,10 +41,10 @@ def take(attempt: OpenAttempt, lines: Iterable[str] | None = None) -> tuple[bool
             attempt.hand_in()
             return True, misunderstood
         try:
-            print(_reply(attempt, line, word))
+            print(seen(_reply(attempt, line, word)))
         except (PracticeFault, ValueRefused, EditRefused, ChangedElsewhere) as fault:
             misunderstood += 1
-            print(f"  not saved: {fault}")
+            print(seen(f"  not saved: {fault}"))
     return False, misunderstood
 
 

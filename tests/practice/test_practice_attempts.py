@@ -176,8 +176,11 @@ def test_a_damaged_attempt_is_named_and_refused(tmp_path, content, words):
     with pytest.raises(PracticeFault, match=words) as fault:
         load_attempt(path)
     assert "x.attempt.json" in str(fault.value)
-    with pytest.raises(PracticeFault):
-        ExerciseBook(tmp_path).attempts()
+    book = ExerciseBook(tmp_path)
+    good = book.start(made_case())
+    assert [attempt.id for attempt in book.attempts()] == [good.attempt.id]
+    assert len(book.faults) == 1 and "x.attempt.json" in book.faults[0]
+    assert path.read_bytes() == content
 
 
 def test_an_address_that_is_none_is_refused(tmp_path):

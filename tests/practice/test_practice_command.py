@@ -5,11 +5,12 @@ import io
 import json
 import socket
 import sys
+from datetime import date, timedelta
 
 import pytest
 from practice_making import key_record, made_case, perfect
 
-from notereader.practice import ready_set, save_set
+from notereader.practice import command, ready_set, save_set
 from notereader.practice.attempts import dump_attempt
 from notereader.practice.command import add_arguments, run
 from notereader.practice.words import tables
@@ -22,6 +23,16 @@ ring FDP strands: 4 "4 strands"
 ring FDP size: 4/0 "4/0 Ticron"
 ring A2: intact "A2 not touched"
 """
+
+
+class InTwoDays(date):
+    @classmethod
+    def today(cls):
+        return date.today() + timedelta(days=2)
+
+
+def in_two_days(monkeypatch):
+    monkeypatch.setattr(command, "date", InTwoDays)
 
 
 @pytest.fixture
@@ -75,8 +86,10 @@ def test_nothing_of_the_key_is_shown_before_the_work_is_handed_in(practise):
     assert "adelaide" not in shown.replace("Adelaide", ""), "only the note's own words"
 
 
-def test_a_line_that_is_not_understood_is_said_and_the_status_tells(practise):
-    status, out, _ = practise("take", "02", typed="ring FDP strnds: 4\ndone\n")
+def test_a_line_that_is_not_understood_is_said_and_the_status_tells(practise, tmp_path):
+    sheet = tmp_path / "answers.txt"
+    sheet.write_text("ring FDP strnds: 4\ndone\n", "utf-8")
+    status, out, _ = practise("take", "02", "--answers", sheet)
     assert status == 1
     assert "not saved: 'strnds' is not understood. Did you mean strands?" in out
 
@@ -87,24 +100,15 @@ def test_answers_can_come_from_a_file(practise, tmp_path):
     status, out, _ = practise("take", "02", "--answers", sheet)
     assert status == 0 and "MARKING" in out
     status, _, err = practise("take", "02", "--answers", tmp_path / "missing.txt")
-    assert status == 2 and "missing.txt could not be read" in err
+    assert status == 1 and "missing.txt could not be read" in err
 
 
 def test_missed_facts_come_back_with_again(practise, monkeypatch):
-    from datetime import date, timedelta
-
-    import notereader.practice.command as command
-
     practise("take", "02", typed=GOOD + "done\n")
     status, _, err = practise("take", "--again")
-    assert status == 2 and "No missed fact is due" in err
+    assert status == 1 and "No missed fact is due" in err
 
-    class Tomorrow(date):
-        @classmethod
-        def today(cls):
-            return date.today() + timedelta(days=2)
-
-    monkeypatch.setattr(command, "date", Tomorrow)
+    in_two_days(monkeypatch)
     assert "missed facts are due again" in practise("list")[1]
     status, out, _ = practise("take", "--again", typed='ring FDP zone: 2A "zone 2A"\ndone\n')
     assert "Answer again only these, missed before:" in out
@@ -208,7 +212,7 @@ def test_the_teacher_sees_several_students_exports(practise, tmp_path):
 )
 def test_what_cannot_be_done_is_said_in_words(practise, words, said):
     status, _, err = practise(*words)
-    assert status in (1, 2)
+    assert status == 1
     assert said in err
     assert "Traceback" not in err
 
@@ -219,3 +223,36 @@ def test_no_connection_is_opened(practise, monkeypatch):
 
     monkeypatch.setattr(socket, "socket", refuse)
     assert practise("take", "02", typed=GOOD + "done\n")[0] == 0
+
+
+def test_a_note_cannot_write_to_the_terminal(practise, tmp_path):
+    """Escape sequences and marks that turn the writing round are shown as what they are."""
+    note = "Left ring finger.\x1b[2J\u202e FDP repaired."
+    (tmp_path / "bad.txt").write_text(note, "utf-8")
+    (tmp_path / "bad.json").write_text("{}", "utf-8")
+    (tmp_path / "cases.toml").write_text("", "utf-8")
+    folder = tmp_path
+    status, out, _ = practise("take", "bad", "--set", folder, typed='side: left "Left"\nanswers\n')
+    assert status == 0
+    assert "\x1b" not in out and "\u202e" not in out
+
+
+def test_a_damaged_file_in_the_book_stops_nothing(practise, tmp_path):
+    practise("take", "02", typed=GOOD + "done\n")
+    book = tmp_path / "book" / "me"
+    (book / "x.attempt.json").write_text("{", "utf-8")
+    (book / "x.marking.json").write_text("{", "utf-8")
+    status, out, err = practise("list")
+    assert status == 0
+    assert "x.attempt.json" in err and "x.marking.json" in err
+    assert "marked," in out
+
+
+def test_what_was_begun_again_is_gone_on_with(practise, tmp_path, monkeypatch):
+    practise("take", "02", typed=GOOD + "done\n")
+
+    in_two_days(monkeypatch)
+    practise("take", "--again", typed='ring FDP zone: 2A "zone 2A"\n')
+    out = practise("take", "--again", typed="answers\n")[1]
+    assert "1 answers are there from before" in out
+    assert "Answer again only these" not in practise("take", "02", typed="")[1]
