@@ -38,7 +38,7 @@ def main(argv: Sequence[str] | None = None) -> int:
 
     Return the exit status: 0 done, 1 something could not be done, 2 not called rightly.
     """
-    serve_if_asked()
+    _serve_others()
     arguments = list(sys.argv[1:] if argv is None else argv)
     put_in_utf8()
     return _guarded(lambda: _run(arguments))
@@ -46,8 +46,17 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 def window() -> int:
     """Open the window; the entry point of the program without a console."""
-    serve_if_asked()
+    _serve_others()
     return _guarded(lambda: _window(sys.argv[1:]))
+
+
+def _serve_others() -> None:
+    """Do the work and leave, where this process was started as a helper of another one."""
+    serve_if_asked()
+    if getattr(sys, "frozen", False):
+        from multiprocessing import freeze_support
+
+        freeze_support()
 
 
 def _guarded(work: Callable[[], int]) -> int:

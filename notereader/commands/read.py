@@ -12,6 +12,7 @@ from notereader.exchange import ExportFault, write_record
 from notereader.intake import IntakeRefused
 from notereader.reading import read_note
 from notereader.record import dump_record
+from notereader.vocabulary.places import ResourceFault
 
 _PROPOSED = "Every fact is a proposal of the program. A person has to confirm each against the note."
 
@@ -64,7 +65,8 @@ def _attempt(work: Callable[[str], None], name: str, progress: Progress | None =
         return DONE
     except (IntakeRefused, ExportFault) as refused:
         words = str(refused)
-    except BrokenPipeError:
+    except (BrokenPipeError, ResourceFault):
+        # Neither gets better with the next note.
         raise
     except Exception as fault:
         words = f"{name}: {inside_words(fault)}"
