@@ -25,7 +25,7 @@ LEFT, TOP, BOTTOM = 0.75, 0.8, 0.8
 LINE = 12.0
 TEXT_SIZE, TABLE_SIZE, HEADING_SIZE, TITLE_SIZE = 9.0, 7.6, 12.5, 18.0
 CHARTS_TO_A_PAGE = 8
-GROUPS_ACROSS = 5
+GROUPS_ACROSS = 4
 # Points across the page, and between the columns of a table.
 _ACROSS = (WIDTH - 2 * LEFT) * 72
 _BETWEEN = 6.0
@@ -204,7 +204,7 @@ def _groups(paper: Paper, results: Results) -> None:
             some = names[at : at + GROUPS_ACROSS]
             rows = [[c.label, *(rate_words(groups[n].rate(c.key, STATED)) for n in some)] for c in results.heaviest()]
             head = ["", *(f"{name} ({sizes[name]:,})" for name in some)]
-            paper.table(head, rows, [0.25, *[0.15] * len(some)])
+            paper.table(head, rows, [0.26, *[0.185] * len(some)])
 
 
 def _periods(paper: Paper, results: Results) -> None:
