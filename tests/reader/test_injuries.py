@@ -233,7 +233,10 @@ def test_bones(sentence: str, lines: dict[str, str]) -> None:
         ),
         ("Ulnar nerve and artery not injured.", {"ulnar nerve": "intact", "ulnar artery": "intact"}),
         ("Four cables were laid into the median nerve with 9-0.", {"median nerve": "grafted"}),
-        ("A branch of the superficial radial nerve was cut and repaired.", {"radial nerve branch": "repaired"}),
+        (
+            "A branch of the superficial radial nerve was cut and repaired.",
+            {"radial nerve branch": "complete, repaired"},
+        ),
         (
             "The common digital nerve to the third web was transected and coapted.",
             {"common digital nerve": "complete, repaired"},

@@ -98,7 +98,10 @@ class Attachment:
         if listed:
             return listed
         thing = self._owner(m, loosely)
-        return self._chained(thing) if thing is not None else []
+        if thing is None:
+            return []
+        chain = self._chain(thing) if thing.i < m.i else self._chain_ahead(thing)
+        return [t.n for t in chain if t.n >= 0]
 
     def with_others(self, m: Mention) -> bool:
         """Tell whether a word is said of own and other things together: 'A2, FDP and FDS were divided'."""
@@ -120,7 +123,8 @@ class Attachment:
         before = ""
         words = self._numbered(i, j)
         for k, word in words:
-            bridge = word in _LINK or self._measure(word) or (word == "and" and before in _SEEN)
+            bridge = word in _LINK or self._measure(word) or word.startswith("..")
+            bridge = bridge or (word in ("and", ",") and before in _SEEN)
             if not bridge and not (word == "," and any(n in self.said for n in range(i, k))):
                 return False
             before = word
@@ -240,11 +244,19 @@ class Attachment:
         clear = first == self.scene.sentence.i or cut >= 0
         return clear and not any(first + cut < t.j <= m.i for t in self.things)
 
-    def _chained(self, thing: Thing) -> list[int]:
-        """Return the own things of a chain that ends with this one: 'FDP, FDS and the radial nerve were divided'."""
-        return [t.n for t in self._chain(thing) if t.n >= 0]
+    def _chain_ahead(self, thing: Thing) -> list[Thing]:
+        """Return a thing and those chained to it by a second 'of': 'severance of the FDP and of the ulnar nerve'."""
+        k = self.things.index(thing)
+        found = [thing]
+        for after in self.things[k + 1 :]:
+            between = self._between(found[-1].j, after.i)
+            if not {"and", "of"} <= set(between) or len(between) > 5 or not all(w in _CHAIN for w in between):
+                break
+            found.append(after)
+        return found
 
     def _chain(self, thing: Thing) -> list[Thing]:
+        """Return a thing and those chained before it: 'FDP, FDS and the radial digital nerve were divided'."""
         found = [thing]
         k = self.things.index(thing)
         joined = "and" in self.scene.words(thing.i, thing.j)

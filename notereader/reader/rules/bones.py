@@ -56,5 +56,5 @@ def _of_a_bone(scene: Scene, fixed: list[Mention], named: list[Mention], broken:
 
 def _digits(scene: Scene, m: Mention) -> tuple[str | None, ...]:
     """Return the digit of a bone: 'the middle proximal phalanx' and 'the fifth metacarpal' name it themselves."""
-    own = _BEFORE_BONE.get(scene.word_before(m.i))
+    own = _BEFORE_BONE.get(scene.word_before(m.i)) or _BEFORE_BONE.get(scene.next_word(m.j))
     return (own,) if own else digits_at(scene, None, m.i)

@@ -131,7 +131,7 @@ def _put(desk: Desk, scene: Scene, group: list[Part], name: str, value: str, i: 
 
 def _lay_extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -> str:
     """Lay down how much of the structures was cut. RETURNS that extent, or ''."""
-    found = [(value, m) for m in words if (value := extent_said(scene, m))]
+    found = [(value, m) for m in words if (value := extent_said(scene, group[0].structure, m))]
     if not found:
         return ""
     value, m = min(found, key=lambda f: EXTENTS.index(f[0]))
@@ -170,7 +170,8 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
         if value in ("conduit", "grafted") or m.i - scene.sentence.i <= 6:
             _carry(desk, scene, "treatment", value, m)
-    extents = [(value, m) for m in words if (value := extent_said(scene, m)) and m.i - scene.sentence.i <= 5]
+    early = [m for m in words if m.i - scene.sentence.i <= 5]
+    extents = [(value, m) for m in early if (value := extent_said(scene, structure, m))]
     if extents and {"it", "they", "both"} & opening:
         value, m = min(extents, key=lambda f: EXTENTS.index(f[0]))
         _carry(desk, scene, "extent", value, m)

@@ -13,6 +13,8 @@ _TREATMENTS = {name: name for name in TELLS_MOST} | {"reinserted": "repaired"}
 _NO_EXTENT = frozenset(["through", "out", "off"])
 # 'all divided', 'both repaired' are one phrase of quantity; what they tell is in their last word.
 _ALL_TOLD = {"divided": ("extent", "complete"), "repaired": ("deed", "repaired"), "sutured": ("deed", "repaired")}
+# 'cut back to sound fascicles' is no injury.
+_NOT_CUT = frozenset(["back", "to", "down", "away", "short", "flush", "open"])
 _CUTTING = word_list("injuries", "cutting")
 _HARM = word_list("injuries", "harm")
 _FINE = frozenset(["7-0", "8-0", "9-0", "10-0", "11-0"])
@@ -28,6 +30,7 @@ def words_said(scene: Scene) -> list[Mention]:
     found = [*_kept(scene, ("extent", "nervestate")), *_kept(scene, ("mending", "deed"))]
     found += [Mention("extent", "partial", i, j) for i, j in _shares(scene)]
     found += [Mention("unhurt", "intact", i, j) for i, j in _no_injury(scene)]
+    found += [Mention("cut", value, i, j) for value, i, j in _hurt(scene)]
     found += [Mention("unbroken", "intact", k, k + 2) for k in _in_continuity(scene)]
     for m in scene.of("quantifier"):
         last = scene.page.words[m.j - 1]
@@ -44,6 +47,18 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
             taken.update(range(m.i, m.j))
             kept.append(m)
     return kept
+
+
+def _hurt(scene: Scene) -> list[tuple[str, int, int]]:
+    """Return 'cut' said of a nerve or a vessel, which means cut through unless a share is told, and 'partly torn'."""
+    found = []
+    shared = bool(_shares(scene))
+    for m in scene.of("hurt"):
+        if scene.word_before(m.i) in ("partly", "partially", "incompletely"):
+            found.append(("partial", m.i - 1, m.j))
+        elif scene.words(m.i, m.j) == ["cut"] and not shared and scene.next_word(m.j) not in _NOT_CUT:
+            found.append(("complete", m.i, m.j))
+    return [f for f in found if scene.told(f[1])]
 
 
 def _shares(scene: Scene) -> list[tuple[int, int]]:
@@ -63,8 +78,9 @@ def _no_injury(scene: Scene) -> list[tuple[int, int]]:
     words = scene.page.words
     found = [(m.i, m.j) for m in scene.of("hurt") if _denied_of_both(scene, m)]
     for k in range(scene.sentence.i, scene.sentence.j - 2):
-        if words[k] in ("no", "without") and words[k + 1] in _HARM and words[k + 2] in ("to", "of", "in"):
-            found.append((k, k + 3))
+        alone = words[k] == "without" and words[k + 2] in (".", ",", ";", "and")
+        if words[k] in ("no", "without") and words[k + 1] in _HARM and (alone or words[k + 2] in ("to", "of", "in")):
+            found.append((k, k + 2 if alone else k + 3))
     return [(i, j) for i, j in found if scene.told(i)]
 
 
@@ -80,11 +96,13 @@ def _in_continuity(scene: Scene) -> list[int]:
 # --- extent
 
 
-def extent_said(scene: Scene, m: Mention) -> str:
+def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     """Return the extent a word tells, or ''; of a denied cut only 'neither was cut' tells that both are intact."""
+    if m.kind == "cut" and m.value == "complete" and structure.split()[-1] not in ("nerve", "artery", "branch"):
+        return ""
     if m.kind == "unhurt" or (m.kind == "unbroken" and not is_denied(scene, m, 3)):
         return "intact"
-    if m.kind not in ("extent", "nervestate") or m.value not in EXTENTS:
+    if m.kind not in ("extent", "nervestate", "cut") or m.value not in EXTENTS:
         return ""
     word = " ".join(scene.words(m.i, m.j))
     if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):

@@ -15,7 +15,7 @@ PARTS = {
 }
 PART_NOUNS = word_list("pulleys", "part_nouns")
 _GLUE = word_list("pulleys", "glue")
-_AFTER_NAME = word_list("pulleys", "after_name") | {""}
+_AFTER_NAME = word_list("pulleys", "after_name") | {"", "="}
 _PLACES = word_list("pulleys", "places")
 _PLACE_FILLERS = word_list("pulleys", "place_fillers")
 _PLACE_NOUNS = frozenset(["entrance", "mouth", "level", "region", "area", "entry", "exit"])

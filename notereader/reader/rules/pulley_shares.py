@@ -71,7 +71,7 @@ def share_in(scene: Scene, low: int, high: int) -> dict[str, Value]:
             continue
         if q.unit == "%":
             found.setdefault("extent_percent", q.high)
-        elif q.unit == "mm" and q.high <= _LONGEST_MM and not _of_a_graft(scene, q.j):
+        elif q.unit == "mm" and q.high <= _LONGEST_MM and not _of_something_else(scene, q.i, q.j):
             found.setdefault("extent_mm", q.high)
     percent = _fraction(scene, low, high)
     if percent is not None:
@@ -82,8 +82,10 @@ def share_in(scene: Scene, low: int, high: int) -> dict[str, Value]:
     return found
 
 
-def _of_a_graft(scene: Scene, j: int) -> bool:
-    return bool({"wide", "strip", "ribbon"} & set(scene.words(j, j + 2)))
+def _of_something_else(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether a length is that of a graft or of what was left of the pulley: 'to leave 2 mm of A4'."""
+    left = {"leave", "leaving", "keeping", "preserving", "sparing"} & set(scene.words(max(0, i - 2), i))
+    return bool(left or {"wide", "strip", "ribbon"} & set(scene.words(j, j + 2)))
 
 
 def _fraction(scene: Scene, low: int, high: int) -> float | None:
@@ -113,5 +115,7 @@ def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
     if after in PART_NOUNS or after in _PART_LEADS or after[:1].isdigit() or after in NUMBER_WORDS:
         return True
     if after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half", "("):
+        return True
+    if words[k - 1] == "from":
         return True
     return any(m.i == k + 1 for m in scene.of("pulley", "fraction"))

@@ -67,6 +67,8 @@ def _longest_first(m: Mention) -> tuple[int, int]:
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
+    if word == "opening" and scene.word_before(m.i) in ("on", "at", "upon", "an"):
+        return True
     if word == "repair" and scene.next_word(m.j) != "of":
         before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
         named = any(m.i - 3 <= p.i < m.i for p in scene.of("pulley"))
@@ -162,7 +164,8 @@ def _negated(scene: Scene, m: Mention, reach: int) -> bool:
 def _only_possible(scene: Scene, m: Mention) -> bool:
     """Tell whether a deed was only possible ('may have to vent A2') or the word no deed ('A1 stays open')."""
     before = _before(scene, m, 4)
-    if scene.page.words[m.i] == "open" and scene.word_before(m.i) not in ("to", "i", "we"):
+    full = any(0 <= f.i - m.j <= 1 for f in scene.of("fully"))
+    if scene.page.words[m.i] == "open" and scene.word_before(m.i) not in ("to", "i", "we") and not full:
         return True
     return bool(_UNSURE & set(before)) or before[-2:] == ["could", "have"]
 
@@ -202,6 +205,7 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
 def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
     deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section == "procedure"
+    deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     return "injured" if word == "cut" and not deliberate else _whole_or_part(scene, m)
 
 

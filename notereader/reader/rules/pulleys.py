@@ -3,13 +3,14 @@
 from bisect import bisect_right
 from itertools import pairwise
 
-from notereader.reader.bearing import DIGITS
+from notereader.reader.bearing import DIGITS, Group
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, named
 from notereader.reader.rules.pulley_shares import in_full, only_part, part_in, reach_end, reach_of, share_in
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
+from notereader.reader.rules.structures import every_digit
 from notereader.reader.scene import Scene, digits_at
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -25,7 +26,7 @@ _PRONOUNS = word_list("pulleys", "pronouns")
 _PLURAL = frozenset(["they", "both", "these", "neither", "them"])
 # What may be said of a tendon or a wound as well; a pronoun is believed for these only where nothing else was named.
 _SHARED = frozenset(["intact", "injured", "repaired", "excised", "trimmed"])
-_COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4}
+_BARE_DIGITS = {"middle": "middle", "long": "middle", "little": "small", "small": "small"}
 
 
 def pulleys(desk: Desk, scene: Scene) -> None:
@@ -220,26 +221,38 @@ def _digits(desk: Desk, scene: Scene, mention: Mention, pulley: str) -> tuple[st
 
 def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
     groups = scene.setting.groups
-    every = next((g for g in groups if g.every and not (g.tendons or g.digits or g.generic)), None)
+    every = _every_group(scene, mention)
     if every is not None:
-        return _every(desk, scene, every.i)
+        return every_digit(desk, scene, every)
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
     if beside:
         return beside[0].digits
+    bare = _BARE_DIGITS.get(scene.next_word(mention.j))
+    if bare and not PART_NOUNS & set(scene.words(mention.j + 1, mention.j + 2)):
+        return (bare,)
     told = digits_at(scene, None, mention.i)
     if any(g.digits for g in groups):
         return told
     return _known_digits(desk, scene, mention) or told
 
 
-def _every(desk: Desk, scene: Scene, at: int) -> tuple[str | None, ...]:
-    """'in all three fingers': the digits of the lists, or, where their number differs, those with a tendon cut."""
-    words = scene.words(max(scene.sentence.i, at - 4), at)
-    wanted = next((_COUNTS[w] for w in words if w in _COUNTS), 0)
-    if not wanted or len(scene.every_digit) == wanted:
-        return scene.every_digit or (None,)
-    cut = tuple(dict.fromkeys(t.digit for t in desk.cut() if t.digit and t.digit != "thumb"))
-    return cut if len(cut) == wanted else scene.every_digit or (None,)
+def _every_group(scene: Scene, mention: Mention) -> Group | None:
+    """Return 'both fingers' where it is said of this pulley: no other pulley or finger stands between."""
+    for g in scene.setting.groups:
+        if not g.every or g.tendons or g.digits or g.generic:
+            continue
+        i, j = min(g.i, mention.i), max(g.j, mention.j)
+        others = [p for p in scene.of("pulley") if p.i != mention.i and i <= p.i < j and not _joined(scene, p, mention)]
+        fingers = [d for d in scene.setting.groups if d.digits and i <= d.i < j]
+        if not others and not fingers:
+            return g
+    return None
+
+
+def _joined(scene: Scene, first: Mention, second: Mention) -> bool:
+    """Tell whether two pulleys are named together: 'A2 and A4 in both fingers'."""
+    i, j = sorted((first, second), key=lambda m: m.i)
+    return all(w in ("and", ",", "&", "+", "/", "pulley", "the") for w in scene.words(i.j, j.i))
 
 
 def _known_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:

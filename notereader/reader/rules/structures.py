@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from notereader.reader.bearing import Group
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, digits_at
@@ -17,6 +18,7 @@ _SIDE_LEADS = word_list("structures", "side_leads")
 _AFTER_SIDE = word_list("structures", "after_side")
 _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
+_COUNTS = {"both": 2, "two": 2, "either": 2, "neither": 2, "three": 3, "four": 4}
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
 _BESIDE = (["beside", "it"], ["next", "to"], ["with", "it"], ["alongside"], ["alongside", "it"])
 
@@ -30,6 +32,7 @@ class Part:
     structure: str
     sides: tuple[str | None, ...]
     bare: bool = False  # only its side is named: 'the radial was cut'
+    digits: tuple[str | None, ...] = ()  # where it is the one told of before, that one's digits
 
 
 def parts_of(desk: Desk, scene: Scene) -> list[Part]:
@@ -79,8 +82,16 @@ def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part
     if m.kind == "structure":
         return _structure(desk, scene, m)
     if m.kind in ("anynerve", "anyartery"):
-        return _unnamed(desk, scene, m, before)
+        return [] if _of_a_graft(scene, m) else _unnamed(desk, scene, m, before)
+    if m.kind == "role" and m.value == "nerve" and m.j > m.i and scene.page.words[m.i] == "nerve":
+        return _known(desk, scene, m, "nerve")
     return []
+
+
+def _of_a_graft(scene: Scene, m: Mention) -> bool:
+    """Tell whether a nerve is only what was grafted: 'a strand of nerve from the forearm'."""
+    before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
+    return before[-1:] == ["of"] and bool({"strand", "piece", "length", "segment", "cable", "bit"} & set(before))
 
 
 def _sided(scene: Scene, m: Mention) -> list[Part]:
@@ -104,9 +115,12 @@ def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
 
 
 def _of_digit(scene: Scene, m: Mention) -> bool:
-    """Tell whether 'the radial artery' is one of a finger: '... of the finger', '... of the digit'."""
+    """Tell whether 'the radial artery' is one of a finger: '... of the finger', or beside digital nerves."""
     after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
-    return after[:1] in (["of"], ["to"]) and bool({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after))
+    if after[:1] in (["of"], ["to"]) and ({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after)):
+        return True
+    digital = any(n.kind == "bundle" or n.value in _PAIRED for n in scene.of("bundle", "structure"))
+    return digital or any(n.value.endswith(("digital nerve", "digital artery")) for n in scene.of("sided"))
 
 
 def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:
@@ -184,18 +198,29 @@ def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: li
 
 
 def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
-    """'the nerve': the one nerve told hurt, in the digit in focus where several were."""
+    """'the nerve': the one told hurt, in the digit in focus where several were, else the one named just before."""
     found = [f for f in desk.findings if f.group == "injuries" and f.value != "intact"]
-    unique = list(dict.fromkeys(f.entry for f in found if f.entry[1].endswith(word)))
-    if len(unique) > 1:
-        unique = [e for e in unique if e[0] in scene.setting.digits]
-    near = scene.sentence.i == desk.last_parts_end
-    last = [(n, s[0]) for n, s, _ in desk.last_parts if n.endswith(word) and len(s) == 1] if near else []
-    if not unique and len(last) == 1:
-        return [Part(m.i, m.j, last[0][0], (last[0][1],))]
-    if near and word == "artery" and scene.word_before(m.i) == "its" and len(desk.last_parts) == 1:
-        return [Part(m.i, m.j, "digital artery", desk.last_parts[0][1])]
-    return [Part(m.i, m.j, unique[0][1], (unique[0][2],))] if len(unique) == 1 else []
+    entries = list(dict.fromkeys(f.entry for f in found if f.entry[1].endswith(word)))
+    if len(entries) > 1:
+        cut = {f.entry for f in found if f.value in ("complete", "partial")}
+        entries = [e for e in entries if e in cut] or entries
+    if len(entries) > 1:
+        entries = [e for e in entries if e[0] in (scene.setting.digits or (None,))]
+    if len(entries) == 1:
+        digit, structure, side = entries[0]
+        return [Part(m.i, m.j, structure, (side,), digits=(digit,))]
+    return [] if entries else _named_before(desk, scene, m, word)
+
+
+def _named_before(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
+    if scene.sentence.i != desk.last_parts_end:
+        return []
+    last = [(n, s[0], d) for n, s, d in desk.last_parts if n.endswith(word) and len(s) == 1]
+    if len(last) == 1:
+        return [Part(m.i, m.j, last[0][0], (last[0][1],), digits=last[0][2])]
+    if word == "artery" and scene.word_before(m.i) == "its" and len(desk.last_parts) == 1:
+        return [Part(m.i, m.j, "digital artery", desk.last_parts[0][1], digits=desk.last_parts[0][2])]
+    return []
 
 
 def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
@@ -289,6 +314,11 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     """Return the digits a structure is of; (None,) for those of the palm and the wrist."""
     if part.structure in _NO_DIGIT:
         return (None,)
+    if part.digits:
+        return part.digits
+    every = _every_group(scene, part)
+    if every is not None:
+        return every_digit(desk, scene, every)
     groups = [g for g in scene.setting.groups if g.digits]
     after = [g for g in groups if 0 <= g.i - part.j <= 5]
     links = ("of", "the", "to", "in", ",", "left", "right", "both", "l", "r")
@@ -298,6 +328,30 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     if own:
         return own[-1].digits
     return digits_at(scene, None, part.i) or (None,)
+
+
+def _every_group(scene: Scene, part: Part) -> Group | None:
+    """Return 'both fingers' where it follows a structure with no finger between."""
+    for g in scene.setting.groups:
+        every = g.every and not (g.tendons or g.digits or g.generic)
+        between = [d for d in scene.setting.groups if d.digits and part.j <= d.i < g.i]
+        if every and 0 <= g.i - part.j <= 8 and not between:
+            return g
+    return None
+
+
+def every_digit(desk: Desk, scene: Scene, every: Group) -> tuple[str | None, ...]:
+    """Return the digits of 'both fingers', 'all three': by count those of the lists, the sentence or the cut tendons."""
+    words = scene.words(max(scene.sentence.i, every.i - 4), every.j)
+    wanted = next((_COUNTS[w] for w in words if w in _COUNTS), 0)
+    if not wanted or len(scene.every_digit) == wanted:
+        return scene.every_digit or (None,)
+    here = tuple(dict.fromkeys(d for g in scene.setting.groups for d in g.digits))
+    cut = tuple(dict.fromkeys(t.digit for t in desk.cut() if t.digit and t.digit != "thumb"))
+    for found in (here[-wanted:], cut):
+        if len(found) == wanted:
+            return found
+    return scene.every_digit or (None,)
 
 
 def named_sides(desk: Desk, structure: str) -> list[str]:
