@@ -25,6 +25,7 @@ _BODY = frozenset(["findings", "narrative", "closure"])
 def layout(doc: Doc) -> Doc:
     """Fill the Page's sections and sentences from its headings and line ends. RETURNS the same Doc."""
     page = page_of(doc)
+    page.breaks[:1] = [Break.BLANK] * len(page.breaks[:1])  # the first word begins a line even after a space
     lines = _lines(page)
     _measure_blocks(lines)
     page.headings = believed_headings(page, lines)

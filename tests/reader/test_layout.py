@@ -248,3 +248,10 @@ def test_a_form_line_left_empty_says_nothing(label: str) -> None:
     text = f"FDP repaired.\n{label}\nGlide: free\n"
     assert section_of(text, label) == "admin"
     assert section_of(f"FDP repaired.\n{label} none\nGlide: free\n", label) != "admin"
+
+
+@pytest.mark.parametrize(
+    "text", ["", "   ", ":", "PLAN:", "| | |", " Surgeon   fellow     Asst   intern", "1. 2. 3.", "Skin?"]
+)
+def test_scraps_are_read_without_a_fault(text: str) -> None:
+    assert sum(s.j - s.i for s in page_of(text).sentences) == len(page_of(text).words)
