@@ -8,6 +8,17 @@ from pydantic import BaseModel, ValidationError
 
 from notereader.vocabulary.places import ResourceFault, resource_file
 
+# What pydantic says in words that only programmers know.
+_PLAIN = {
+    "tuple_type": "it should be a list in brackets",
+    "list_type": "it should be a list in brackets",
+    "frozen_set_type": "it should be a list in brackets",
+    "dict_type": "it should be a table",
+    "model_type": "it should be a table",
+    "string_type": "it should be text in quotation marks",
+    "bool_type": "it should be true or false",
+}
+
 _Model = TypeVar("_Model", bound=BaseModel)
 
 
@@ -56,7 +67,7 @@ def _in_words(file: str, entry: str, fault: Any) -> EntryFault:
         return EntryFault(file, place, f"'{key}' is no key that is known here", "correct its spelling or take it out")
     if kind == "missing":
         return EntryFault(file, place, f"'{key}' is missing", f"add a line: {key} = ...")
-    wrong = str(fault["msg"]).removeprefix("Value error, ")
+    wrong = _PLAIN.get(kind) or str(fault["msg"]).removeprefix("Value error, ")
     wrong = wrong[:1].lower() + wrong[1:]
     if not fault["loc"]:
         return EntryFault(file, entry, wrong, "change one of the values it names")
