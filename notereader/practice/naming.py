@@ -13,6 +13,8 @@ from notereader.vocabulary import field_specs, terms
 # What is meant where only the tendon, pulley or structure is named; the value decides between several.
 MEANT = {"repairs": ("treatment", "extent"), "pulleys": ("finding",), "injuries": ("extent", "treatment")}
 
+# Values of the vocabulary that name no single slip or structure; answer lines spread bundles themselves.
+_NO_NAMES = ("both", "one", "other", "radial bundle", "ulnar bundle")
 _ANATOMY = ("sided", "slip", "structure", "pulley", "tendon", "digit", "digit?", "border", "pulley?")
 _GROUP_OF = {"tendon": "repairs", "pulley": "pulleys", "structure": "injuries"}
 _LONGEST = 5
@@ -90,16 +92,14 @@ def _heard(words: str) -> _Heard:
         raise _not_understood(tokens[furthest])
     heard = _Heard()
     for meanings in found:
-        _take(heard, meanings, words)
+        _take(heard, meanings)
     return heard
 
 
-def _take(heard: _Heard, meanings: list[tuple[str, str]], words: str) -> None:
+def _take(heard: _Heard, meanings: list[tuple[str, str]]) -> None:
     kind, value = meanings[0]
     if kind == "sided":
         side, _, part = value.partition(" ")
-        if part == "bundle":
-            raise PracticeFault(f"'{words}': a bundle is a nerve and an artery. Name each: {side} digital nerve.")
         heard.side, heard.part, heard.group = side, part, "injuries"
     elif kind in ("digit", "digit?"):
         heard.digit = value
@@ -166,7 +166,7 @@ def _meanings() -> dict[str, list[tuple[str, str]]]:
     found: dict[str, list[tuple[str, str]]] = {}
     for kind in _ANATOMY:
         for term in terms():
-            if term.kind == kind and term.value not in ("both", "one", "other"):
+            if term.kind == kind and term.value not in _NO_NAMES:
                 for phrase in (*(w.casefold() for w in (term.value, *term.words)), *term.exact):
                     found.setdefault(phrase, [(kind, term.value)])
     for border in ("radial", "ulnar"):

@@ -17,6 +17,8 @@ from notereader.vocabulary import field_specs
 
 _QUOTE = re.compile(r"[\"“”]([^\"“”]*)[\"“”](?:\s*@\s*(\d+))?")
 _OR = re.compile(r"\s+or\s+(?=(?:[^\"“”]*[\"“”][^\"“”]*[\"“”])*[^\"“”]*$)")
+_BUNDLE = re.compile(r"\b(?:(?:neurovascular|nv) bundles?|bundles?|nvbs?)\b", re.IGNORECASE)
+_BOTH = re.compile(r"\bboth\b", re.IGNORECASE)
 _SILENT = ("silent", "note silent", "not stated", "the note is silent")
 _OTHERS = ("others silent", "other silent", "rest silent", "everything else silent")
 
@@ -32,6 +34,7 @@ words of the note that say it. Each line is saved at once.
   ring A2: intact "A2 not touched"        the state of a pulley
   ring A4 percent: 50 "half of A4"
   ring ulnar digital nerve: contused "UDN bruised"
+  ring both digital arteries: intact "Both arteries ok"       both: radial and ulnar; a bundle: nerve and artery
   wrist: 20 extension "wrist 20 ext"      an order for after the operation
   start: day 3 "from day 3"
   ring FDP bulk: silent                   the note does not say, and it matters
@@ -75,7 +78,18 @@ def enter_line(attempt: OpenAttempt, line: str) -> str:
         subject, colon, answer = _parted(words)
     if not colon or not answer:
         raise PracticeFault(f"'{words}' is no answer. Write for instance: ring FDP strands: 4 \"four-strand\"")
-    return (room or _fact)(attempt, subject, answer)
+    if room is not None:
+        return room(attempt, subject, answer)
+    return "\n  ".join(_fact(attempt, each, answer) for each in _spread(subject))
+
+
+def _spread(subject: str) -> list[str]:
+    """Return the subjects of a line said of several: a bundle is a nerve and an artery, both are radial and ulnar."""
+    parts = [_BUNDLE.sub(structure, subject) for structure in ("digital nerve", "digital artery")]
+    parts = parts if _BUNDLE.search(subject) else [subject]
+    if not _BOTH.search(subject):
+        return parts
+    return [_BOTH.sub(side, part) for part in parts for side in ("radial", "ulnar")]
 
 
 def _parted(words: str) -> tuple[str, str, str]:

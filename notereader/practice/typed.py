@@ -5,7 +5,7 @@ import re
 from datetime import date, datetime
 from functools import cache
 
-from notereader.practice.words import tables
+from notereader.practice.words import tables, tip
 from notereader.record import Interval, Value, ValueRefused, check_value
 from notereader.vocabulary import FieldSpec, field_specs, sizes, terms
 
@@ -71,7 +71,8 @@ def _choice(spec: FieldSpec, words: str) -> Value:
     if words in known:
         return known[words]
     near = difflib.get_close_matches(words, known, n=1, cutoff=0.75)
-    raise _refused(spec, words, f" Did you mean '{near[0]}'?" if near else "")
+    told = tip(f"{spec.group}.{spec.name}")
+    raise _refused(spec, words, f" Did you mean '{near[0]}'?" if near else f" {told}".rstrip())
 
 
 @cache

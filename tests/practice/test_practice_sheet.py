@@ -77,6 +77,18 @@ def test_both_values_of_a_contradiction(attempt):
     assert fact.rivals[0].evidence[0].exact == "six-strand"
 
 
+def test_a_bundle_is_a_nerve_and_an_artery_and_both_are_radial_and_ulnar(attempt):
+    enter_line(attempt, "ring radial bundle: intact")
+    assert len(attempt.record.injuries) == 2
+    said = enter_line(attempt, "ring both bundles: intact")
+    assert said.count("saved") == 4
+    assert {(i.structure, i.side) for i in attempt.record.injuries} == {
+        (structure, side) for structure in ("digital nerve", "digital artery") for side in ("radial", "ulnar")
+    }
+    enter_line(attempt, "index both digital nerves: intact")
+    assert sum(i.digit == "index" for i in attempt.record.injuries) == 2
+
+
 def test_silences_one_by_one_and_for_all_that_is_open(attempt):
     enter_line(attempt, "ring FDP: repaired")
     enter_line(attempt, "ring FDP extent: complete")
@@ -126,7 +138,6 @@ def test_contradictions_questions_and_taking_back(attempt):
         ("A2: intact", "which finger"),
         ("ring: 4", "names no fact"),
         ("ring A2 strands: 4", "no such field"),
-        ("index radial bundle: intact", "Name each"),
         ('ring FDP strands: 4 "eight-strand"', "do not stand in the note"),
         ('ring FDP strands: 4 "four-strand" @9', "no place 9"),
         ('ring FDP strands: 4 "four-strand', "quotation mark is missing"),
