@@ -375,7 +375,8 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         first = q.i == sentence.i or page.words[q.i - 1] in (",", ";", ".", ":", "and", "in", "for", "to", "of", "with", "-", "*")
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
-        if first and not named and (noun or verb or page.words[q.i - 1] in ("in", "for", "to")):
+        closes = k == q.j and page.words[q.i:q.j] == ["both"] and (k == sentence.j or page.words[k] in (":", "."))
+        if first and not named and (noun or verb or closes or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
             if page.words[k - 1] in ("others", "other") and "these" not in page.words[q.i : k]:
@@ -407,6 +408,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True
     if before[-1:] and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than") and before[-2:-1] != ["such"]:
         group.reference = before[-1] in ("like", "than") or before[-2:-1] in (["same"], ["repaired"], ["done"], ["sutured"], [","], ["manner"], ["way"], ["just"])
+    if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
+        group.reference = True  # 'FDP of the ring back to bone + middle check'
     if before[-1:] and (before[-1] in ("except", "excepting", "save") or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])):
         group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:

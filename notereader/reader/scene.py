@@ -257,8 +257,8 @@ def _with_tendon(subjects: list[Subject]) -> Subject:
 def _closely_followed(scene: Scene, i: int, j: int, subject: Subject) -> bool:
     """Tell whether a property stands before its noun: 'partial FDS division', 'repair of the FDP'."""
     between = scene.page.words[j : subject.i]
-    if len(between) > 4 or any(w not in _OF for w in between):
-        return False
+    if len(between) > 4 or any(w not in _OF for w in between) or scene.page.words[j - 1] in ("off", "from"):
+        return False  # 'FDP completely off P3' is said of the tendon
     return scene.page.words[i] in _PRENOMINAL or (bool(between) and between[0] == "of")
 
 

@@ -206,7 +206,7 @@ def _empty(page: Page, cell: Span) -> bool:
 
 def zone_value(words: list[str]) -> str | None:
     """Read the words of a zone cell or of 'Zone: II' as a zone, or None."""
-    words = [w for w in words if w not in (":", ".", "zone", "|", "-", "flexor", "(", ")", "t")]
+    words = [w for w in words if not w.startswith("..") and w not in (":", ".", "zone", "|", "-", "flexor", "(", ")", "t")]
     if not words:
         return None
     word = words[0]

@@ -181,6 +181,8 @@ def _gap(desk: Desk, scene: Scene) -> None:
             if not scene.negated(mention.i, mention.j):
                 continue
             value = "none"
+        elif value == "seen" and scene.next_word(mention.j) in ("0", "zero", "nil"):
+            value = "none"
         elif value == "seen" and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero")):
             value = "none"
         answer = scene.answer(mention.j)
@@ -273,7 +275,7 @@ def _glide(desk: Desk, scene: Scene) -> None:
         if not scene.told(mention.i) or not _is_glide(scene, mention):
             continue
         value = mention.value
-        negated = scene.negated(mention.i, mention.j, 4)
+        negated = scene.negated(mention.i, mention.j, 4) and not _new_clause(scene, mention)
         if negated and value == "free":
             value = "catching" if scene.of("glide")[0].value == "catching" else "restricted"
         elif negated:
@@ -288,6 +290,12 @@ def _glide(desk: Desk, scene: Scene) -> None:
         targets = _behaving(desk, scene, mention.i, mention.j)
         _lay(desk, scene, targets, "glide", value, mention.i, mention.j, f"glide {value}")
     _free_words(desk, scene)
+
+
+def _new_clause(scene: Scene, mention: Mention) -> bool:
+    """'no gap and the repair glided freely': the 'no' reaches only the gap."""
+    before = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
+    return "and" in before and "no" in before[: before.index("and")] and not {"no", "not"} & set(before[before.index("and") :])
 
 
 def _until(scene: Scene, mention: Mention) -> bool:

@@ -391,6 +391,8 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             continue
         if _is_tissue(scene, mention.j) or scene.next_word(mention.j) in ("drain", "glove", "wire", "rubber"):
             continue
+        if {"trimmed", "torn", "frayed"} & set(scene.words(mention.j, min(mention.j + 5, scene.sentence.j))):
+            continue  # strands of a torn tendon or muscle
         i = k
         times = _times_before(page, k, scene.sentence.i)
         if times:
