@@ -1,4 +1,4 @@
-"""Where a note says two things: the one that promises less is proposed, the other kept beside it, and a reason given."""
+"""Where a note says two things: the weaker is proposed, the other kept beside it, and a reason given."""
 
 import pytest
 from reader_sentences import fact_of, told
@@ -140,7 +140,8 @@ def test_corrections(words: str, field: str, value: str, gone: str) -> None:
 
 @pytest.mark.parametrize("count", [2, 4, 6])
 def test_the_same_said_twice_is_no_rival(count: int) -> None:
-    note = f"PROCEDURE: {count}-strand repair of ring FDP.\n\nNARRATIVE: Ring FDP divided and repaired with a {count}-strand core of 4-0 nylon."
+    body = f"Ring FDP divided and repaired with a {count}-strand core of 4-0 nylon."
+    note = f"PROCEDURE: {count}-strand repair of ring FDP.\n\nNARRATIVE: {body}"
     fact = fact_of(note, "ring FDP", "strands")
     assert (fact.value, fact.rivals) == (count, [])
     assert not fact.look_twice

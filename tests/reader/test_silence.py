@@ -89,8 +89,10 @@ def test_all_that_is_proposed(note: str, expected: dict[str, dict[str, object]])
 def test_what_is_said_of_one_tendon_is_not_copied_to_the_other(tendon: str) -> None:
     other = "FDS" if tendon == "FDP" else "FDP"
     for body in (
-        f"{tendon} and {other} completely divided. The {tendon} was repaired with a six-strand core of 3-0 Ethibond and a running 6-0 epitendinous suture. The {other} was left.",
-        f"{tendon} cut through, {other} cut through. {tendon}: six-strand 3-0 Ethibond, 6-0 running epitendinous. {other} excised.",
+        f"{tendon} and {other} completely divided. The {tendon} was repaired with a six-strand core of 3-0 Ethibond "
+        f"and a running 6-0 epitendinous suture. The {other} was left.",
+        f"{tendon} cut through, {other} cut through. "
+        f"{tendon}: six-strand 3-0 Ethibond, 6-0 running epitendinous. {other} excised.",
     ):
         shown = told("Right ring finger. " + body)
         assert shown[f"ring {tendon}"]["strands"] == 6

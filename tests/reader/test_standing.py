@@ -45,6 +45,16 @@ FIELDS = ("extent", "treatment", "strands", "size", "material", "stitch", "gap",
         # questions
         "Was an epitendinous suture placed?",
         "Four strands or six strands?",
+        # another hand or another patient
+        "The other hand was repaired in 2021 with six strands of 3-0 Ethibond.",
+        "In the patient operated on before him a six-strand repair with 3-0 Ethibond had been used.",
+        "His brother had a six-strand repair of the ring FDP with a running epitendinous suture.",
+        "On the contralateral side the ring FDP had once been repaired with 3-0 Prolene.",
+        # what was offered, wanted or meant
+        "I had hoped to place an epitendinous suture of 6-0 Prolene but the tendon was too frail.",
+        "The trainee suggested six strands of 3-0 Ethibond.",
+        "3-0 Ethibond was not available.",
+        "We meant to add two more strands but did not.",
         # imaging
         "Ultrasound before the operation had shown an intact index FDP and a gap of 20 mm.",
     ],
