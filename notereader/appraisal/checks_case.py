@@ -354,7 +354,7 @@ def splint_angle(case: Case) -> Iterator[Hit]:
             continue
         ends = [v for v in (value.low, value.high) if v is not None]
         if min(ends) < least or max(ends) > most:
-            yield Hit((known,), dict(field=spec_of(known.place).label, value=show_value(value)))
+            yield Hit((known,), dict(field=spec_of(known.place).label, value=known.shown()))
 
 
 @check("structure_intact_yet_treated")

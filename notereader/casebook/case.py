@@ -14,6 +14,7 @@ from notereader.casebook.models import Case, CaseNote, CaseRecord, EditRow, Read
 from notereader.casebook.store import Store
 from notereader.casebook.summary import storable, summary_of, without_text
 from notereader.record import Address, Fact, Record, RecordRefused, Review, load_record, show_value
+from notereader.vocabulary import field_specs
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +40,8 @@ class HistoryLine:
         """Say the line in plain words: 'ring FDP: core strands: 4 (proposed) -> 6 (corrected)'."""
         if self.address is None:
             return self.kind
-        change = f"{self.address.words()}: {_said(self.before)} → {_said(self.after)}"
+        place = self.address
+        change = f"{place.words()}: {_said(place, self.before)} → {_said(place, self.after)}"
         return f"{change} ({self.note})" if self.note else change
 
 
@@ -216,10 +218,16 @@ def _history_line(row: EditRow) -> HistoryLine:
     return HistoryLine(row.revision, row.at, row.who, row.kind, address, before, after, row.note)
 
 
-def _said(content: Content) -> str:
+def _said(place: Address, content: Content) -> str:
     if content is None:
         return "nothing"
     if isinstance(content, Fact):
-        value = "note is silent" if content.basis == "silent" else show_value(content.value)
+        value = "note is silent" if content.basis == "silent" else show_value(content.value, _unit(place))
         return f"{value} ({content.status})"
     return f"entry with {len(content)} facts" if len(content) != 1 else "entry with 1 fact"
+
+
+def _unit(place: Address) -> str:
+    """Return the unit of the field an address names, '' where there is none."""
+    spec = field_specs()[place.group].get(place.field)
+    return spec.unit if spec else ""

@@ -6,11 +6,10 @@ from collections.abc import Iterable, Iterator
 
 from notereader.appraisal.cautions import cautions_about
 from notereader.commands.terminal import harmless
-from notereader.record import Evidence, Fact, Interval, Record, Value, show_value
+from notereader.record import Evidence, Fact, Record, Value, show_value
 from notereader.vocabulary import FieldSpec, field_specs
 
 _WIDTH = 100
-_FLEXION = "degrees of flexion"
 _STATUS = {
     "proposed": "proposed by the program",
     "confirmed": "confirmed by a person",
@@ -90,15 +89,11 @@ def _fact(spec: FieldSpec, fact: Fact, lines: _Lines) -> Iterator[str]:
 
 
 def _in_words(spec: FieldSpec, value: Value | None) -> str:
-    """Say a value; an angle below zero is extension, for a minus sign is easily overlooked."""
+    """Say a value as a person would: silence and named parts in words of their own."""
     if value is None:
         return "the note is silent, as a person found"
     if spec.kind == "named":
         return "in the note"
-    bent_back = isinstance(value, Interval) and value.high is not None and value.high < 0
-    if spec.unit == _FLEXION and isinstance(value, Interval) and bent_back:
-        low = None if value.high is None else -value.high
-        return show_value(Interval(low=low, high=None if value.low is None else -value.low), "degrees of extension")
     return show_value(value, spec.unit)
 
 

@@ -5,14 +5,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from notereader.appraisal import Appraisal, appraise
-from notereader.record import Address, Fact, Interval, Record, Value, show_value
+from notereader.record import Address, Fact, Record, show_value
 from notereader.vocabulary import FieldSpec, field_specs
 
 # Controls and marks that turn the direction of writing: unseen on paper, yet they change what is read.
 _UNSEEN = re.compile(r"[\x00-\x08\x0b-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
-
-# The unit of joint positions in the resource of fields.
-_FLEXION = "degrees of flexion"
 
 _STANDING = {
     "proposed": "proposed, NOT confirmed",
@@ -147,31 +144,8 @@ def _row(place: Address, fact: Fact) -> Row:
 def _value_words(fact: Fact, spec: FieldSpec) -> str:
     if fact.basis == "silent":
         return "the note is silent"
-    value = "in the note" if spec.kind == "named" else _value(fact.value, spec.unit)
+    value = "in the note" if spec.kind == "named" else shown(show_value(fact.value, spec.unit))
     return f"withdrawn: {value}" if fact.status == "withdrawn" else value
-
-
-def _value(value: Value | None, unit: str) -> str:
-    if isinstance(value, Interval) and unit == _FLEXION:
-        return _angle_words(value)
-    return shown(show_value(value, unit))
-
-
-def _angle_words(value: Interval) -> str:
-    """Say a range of flexion; what is below zero is extension, for a minus sign is easily overlooked."""
-    low, high = value.low, value.high
-    if low is None or high is None:
-        figure = low if low is not None else high or 0
-        return f"{'at least' if (low is not None) is (figure >= 0) else 'at most'} {_degrees(figure)}"
-    if low == high:
-        return _degrees(low)
-    if high <= 0:
-        return f"{abs(high):g} to {_degrees(low)}"
-    return f"{low:g} to {_degrees(high)}" if low >= 0 else f"{_degrees(low)} to {_degrees(high)}"
-
-
-def _degrees(figure: float) -> str:
-    return f"{figure:g} {_FLEXION}" if figure >= 0 else f"{abs(figure):g} degrees of extension"
 
 
 def _remarks(fact: Fact, unit: str) -> Iterable[str]:
@@ -179,7 +153,7 @@ def _remarks(fact: Fact, unit: str) -> Iterable[str]:
         yield "not said outright: it follows from the words quoted"
     for rival in fact.rivals:
         words = " … ".join(shown(each.exact) for each in rival.evidence if each.exact)
-        yield f"the note also says {_value(rival.value, unit)}" + (f" (“{words}”)" if words else "")
+        yield f"the note also says {shown(show_value(rival.value, unit))}" + (f" (“{words}”)" if words else "")
     if fact.said_by or fact.said_on:
         said = " on ".join(part for part in (shown(fact.said_by or ""), str(fact.said_on or "")) if part)
         yield f"not from the note: said by {said}" if fact.said_by else f"not from the note: said on {said}"

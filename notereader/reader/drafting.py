@@ -364,8 +364,9 @@ def _shares_of_chosen(fields: dict[str, list[Finding]]) -> dict[str, list[Findin
 def _fact(desk: Desk, name: str, chosen: Finding, rivals: list[Finding], found: list[Finding], source: str) -> Fact:
     page = desk.page
     reasons = list(dict.fromkeys(chosen.reasons))
+    unit = field_specs()[chosen.group][name].unit
     for rival in rivals:
-        reasons.append(f"the note also says {show_value(rival.value)}")
+        reasons.append(f"the note also says {show_value(rival.value, unit)}")
     if chosen.header and name in _STRENGTH and chosen.group == "repairs" and name != "treatment":
         reasons.append("said only in the title or the diagnosis")
     return Fact(

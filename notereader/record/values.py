@@ -31,6 +31,9 @@ class Interval(BaseModel):
 
 Value = bool | int | float | str | Interval
 
+# The unit of joint positions in the resource of fields; figures below zero are extension.
+_FLEXION = "degrees of flexion"
+
 
 def check_value(spec: FieldSpec, value: Value) -> Value:
     """Return the value in its stored form. Raises ValueRefused with the reason where the field cannot take it."""
@@ -115,13 +118,13 @@ def _named(spec: FieldSpec, value: Value) -> Value:
 
 
 def show_value(value: Value | None, unit: str = "") -> str:
-    """Say a value in plain words: '4', '7 to 10 mm', 'yes', 'not stated'."""
+    """Say a value in plain words: '4', '7 to 10 mm', 'yes', 'not stated'; flexion below zero as extension."""
     if value is None:
         return "not stated"
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, Interval):
-        return f"{_range_words(value)} {unit}".rstrip()
+        return _flexion_words(value) if unit == _FLEXION else f"{_range_words(value)} {unit}".rstrip()
     if isinstance(value, float | int):
         return f"{value:g} {unit}".rstrip()
     return value
@@ -133,3 +136,20 @@ def _range_words(value: Interval) -> str:
     if value.low is None:
         return f"at most {value.high:g}"
     return f"{value.low:g}" if value.low == value.high else f"{value.low:g} to {value.high:g}"
+
+
+def _flexion_words(value: Interval) -> str:
+    """Say a range of flexion; what is below zero is extension, for a minus sign is easily overlooked."""
+    low, high = value.low, value.high
+    if low is None or high is None:
+        figure = low if low is not None else high or 0
+        return f"{'at least' if (low is not None) is (figure >= 0) else 'at most'} {_degrees(figure)}"
+    if low == high:
+        return _degrees(low)
+    if high <= 0:
+        return f"{abs(high):g} to {_degrees(low)}"
+    return f"{low:g} to {_degrees(high)}" if low >= 0 else f"{_degrees(low)} to {_degrees(high)}"
+
+
+def _degrees(figure: float) -> str:
+    return f"{figure:g} {_FLEXION}" if figure >= 0 else f"{abs(figure):g} degrees of extension"
