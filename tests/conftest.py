@@ -1,0 +1,47 @@
+"""For all tests: no screen is needed, and where Qt cannot be loaded the window's tests are left out and named so."""
+
+import importlib
+import os
+from pathlib import Path
+
+import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+def _qt_fault() -> str:
+    """Return why Qt's widgets cannot be loaded, in the window's own words; '' where they can."""
+    try:
+        for part in ("QtCore", "QtGui", "QtWidgets", "QtTest"):
+            importlib.import_module(f"PySide6.{part}")
+    except ImportError as fault:
+        from notereader.desktop.window import missing_in_words
+
+        return missing_in_words(str(fault))
+    return ""
+
+
+_NO_QT = _qt_fault()
+
+
+def pytest_addoption(pluginmanager: pytest.PytestPluginManager) -> None:
+    """Take out the plugin that tests Qt where there is none, before it would end the whole run."""
+    plugin = pluginmanager.get_plugin("pytest-qt")
+    if _NO_QT and plugin is not None:
+        pluginmanager.unregister(plugin)
+
+
+def pytest_ignore_collect(collection_path: Path) -> bool | None:
+    """Leave out the window's tests where Qt cannot be loaded."""
+    return True if _NO_QT and collection_path.name == "desktop" and collection_path.is_dir() else None
+
+
+def pytest_report_header() -> list[str]:
+    """Say so at the top of the run."""
+    return [f"The tests of the window are left out. {_NO_QT}"] if _NO_QT else []
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    """Say so at its end too: a run without the window's tests is not the whole."""
+    if _NO_QT:
+        terminalreporter.write_line(f"Left out: every test of the window. {_NO_QT}", yellow=True)
