@@ -69,7 +69,6 @@ def test_any_text_gives_a_record_with_sound_quotes(text: str) -> None:
     assert_quotes_hold(text, read(text))
 
 
-@pytest.mark.xfail(strict=True, raises=ValueError, reason="a note of one line that begins with a blank and holds a bar")
 @many
 @given(st.lists(st.sampled_from(FRAGMENTS) | st.text(max_size=4), max_size=60), st.sampled_from(["", " "]))
 def test_any_jumble_of_the_trades_words_gives_a_record_with_sound_quotes(parts: list[str], glue: str) -> None:
@@ -134,6 +133,7 @@ IRRELEVANT = (
 
 # Notes in which the change named still alters a fact, and why; the rest must not change at all.
 KNOWN: dict[tuple[str, str], str] = {
+    ("paragraph", "fresh2/n23"): "a purchase told of two tendons is lost",
     ("paragraph", "fresh1/n21"): "an implant is found in a form that begins anew",
     ("paragraph", "fresh3/n26"): "a length is taken for the purchase",
     ("paragraph", "golden/g25"): "a blood loss is found",
