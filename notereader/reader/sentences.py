@@ -16,7 +16,7 @@ _UNITS = word_list("sentences", "units")
 _CONNECTORS = word_list("sentences", "connectors")
 _LEANING = word_list("sentences", "leaning")
 _OPENERS = word_list("sentences", "openers")
-_FULL = 40  # characters; a shorter line was not broken for want of room
+_NARROW = 30  # characters; a paragraph with no line that long is a list, not broken for want of room
 _ENDERS = frozenset([".", "!", "?"])
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 
@@ -96,7 +96,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     """Tell whether a line goes on with the sentence of the line before it; `small`: the note is in small letters."""
     lower = page.text[page.starts[line.i]].islower()
     last = page.words[line.i - 1]
-    fits = before.length < _FULL or before.room > page.ends[line.i] - page.starts[line.i] + 1
+    narrow = before.length + before.room < _NARROW
+    fits = narrow or before.room > page.ends[line.i] - page.starts[line.i] + 1
     if page.breaks[line.i] == Break.BLANK:
         return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
