@@ -8,7 +8,8 @@ from typing import Any
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from notereader.appraisal import Appraisal, Question, appraise
+from notereader.appraisal import Appraisal, Question, appraise, known
+from notereader.appraisal.completeness import completeness_of
 from notereader.appraisal.models import Contradiction
 from notereader.practice.faults import PracticeFault
 from notereader.practice.promise import leaning
@@ -158,7 +159,7 @@ def completed(key: Record) -> Record:
 def needed_silences(record: Record) -> Iterator[Address]:
     """Yield the addresses of what a therapist needs and the record does not give, by what it says itself."""
     least = tables().points.silence_least_weight
-    for group in appraise(_unsettled(record)).completeness.needs:
+    for group in completeness_of(known.Case.of(record)).needs:
         for item in group.items:
             if item.state == "silent" and item.weight >= least:
                 place = Address.parse(item.address)
