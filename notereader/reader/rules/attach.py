@@ -64,8 +64,9 @@ def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
         if cue.value != "negated" or cue.j > m.i or m.i - cue.j > reach:
             continue
         between = words[cue.j : m.i]
-        joined = "and" in between and words[cue.i] not in _DENIES_A_LIST
-        if not joined and not (_DENIAL_ENDS | _TELLING) & set(between):
+        alone = words[cue.i] not in _DENIES_A_LIST
+        other = alone and ("and" in between or any(cue.j <= s.i < m.i and s.kind != "digit" for s in scene.subjects))
+        if not other and not (_DENIAL_ENDS | _TELLING) & set(between):
             return True
     return _needless(scene, m)
 
@@ -199,7 +200,8 @@ class Attachment:
                 return True
         stretch = between[cuts[-1] + 1 :] if cuts else between
         strange = self._strange(stretch)
-        return bool(strange) and (stretch[0] in _DETERMINED or len(stretch) <= 3)
+        where = not cuts and stretch[:1] and stretch[0] in _ASIDE  # 'the nerve to the third web was divided'
+        return bool(strange) and not where and (stretch[0] in _DETERMINED or len(stretch) <= 3)
 
     def _strange(self, stretch: list[str]) -> list[str]:
         """Return the words of a stretch that may name something of their own."""
@@ -250,7 +252,8 @@ class Attachment:
         found = [thing]
         for after in self.things[k + 1 :]:
             between = self._between(found[-1].j, after.i)
-            if not {"and", "of"} <= set(between) or len(between) > 5 or not all(w in _CHAIN for w in between):
+            plain = all(w in _CHAIN or w == "zone" or w[:1].isdigit() for w in between)
+            if not {"and", "of"} <= set(between) or len(between) > 7 or not plain:
                 break
             found.append(after)
         return found

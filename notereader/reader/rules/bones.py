@@ -28,7 +28,10 @@ def bones(desk: Desk, scene: Scene) -> None:
     named = [m for m in scene.of("bone", "structure") if m.value in _BONES and scene.told(m.i)]
     broken = bool(scene.of("fracture")) or any(m.kind == "structure" for m in scene.mentions if m.value in _BONES)
     if named:
-        desk.last_bone = (named[0].value, _digits(scene, named[0]), broken or desk.last_bone[2])
+        digits = _digits(scene, named[0])
+        if named[0].value == desk.last_bone[0] and digits == scene.setting.digits and desk.last_bone[1]:
+            digits = desk.last_bone[1]  # no finger named: the bone told of before
+        desk.last_bone = (named[0].value, digits, broken or desk.last_bone[2])
     elif broken:
         desk.last_bone = (desk.last_bone[0], desk.last_bone[1], True)
     fixed = [m for m in scene.of("deed") if _fixes(scene, m)]

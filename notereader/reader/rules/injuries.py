@@ -13,7 +13,7 @@ from notereader.reader.rules.injury_words import (
     is_fine_suture,
     words_said,
 )
-from notereader.reader.rules.structures import Part, digits_of, named_sides, parts_of
+from notereader.reader.rules.structures import Part, digits_of, hurt_ones, named_sides, parts_of, told_of
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -192,8 +192,7 @@ def _nerve_joined(desk: Desk, scene: Scene) -> bool:
     at = next((k for k in range(scene.sentence.i, scene.sentence.j) if is_fine_suture(scene, k)), None)
     if not nerve or at is None or any(not t.vague for t in _rest(scene)):
         return False
-    found = [f for f in desk.findings if f.group == "injuries" and f.value != "intact"]
-    hurt = {f.entry for f in found if f.entry[1].endswith("nerve")}
+    hurt = {f.entry for f in hurt_ones(desk, "nerve")}
     if len(hurt) == 1:
         rule = "nerve joined with a fine suture"
         desk.add(scene, "injuries", hurt.pop(), "treatment", "repaired", [(at, at + 1)], rule)
@@ -221,7 +220,7 @@ def _settle(desk: Desk) -> None:
 
 def _sides_told(desk: Desk, f: Finding) -> list[str]:
     """Return the sides of a structure told hurt, else told at all, for the digit of a finding."""
-    own = [g for g in desk.findings if g.group == "injuries" and g.entry[:2] == f.entry[:2] and g.entry[2]]
+    own = [g for g in told_of(desk, f.entry[1]) if g.entry[0] == f.entry[0] and g.entry[2]]
     hurt = [g for g in own if g.value != "intact"]
     sides = list(dict.fromkeys(g.entry[2] for g in hurt or own if g.entry[2]))
     return sides or named_sides(desk, f.entry[1])

@@ -51,13 +51,13 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
 
 def _hurt(scene: Scene) -> list[tuple[str, int, int]]:
     """Return 'cut' said of a nerve or a vessel, which means cut through unless a share is told, and 'partly torn'."""
-    found = []
-    shared = bool(_shares(scene))
-    for m in scene.of("hurt"):
-        if scene.word_before(m.i) in ("partly", "partially", "incompletely"):
-            found.append(("partial", m.i - 1, m.j))
-        elif scene.words(m.i, m.j) == ["cut"] and not shared and scene.next_word(m.j) not in _NOT_CUT:
-            found.append(("complete", m.i, m.j))
+    half = ("partly", "partially", "incompletely")
+    found = [("partial", m.i - 1, m.j) for m in scene.of("hurt") if scene.word_before(m.i) in half]
+    told = {k for m in scene.of("extent", "neutral") for k in range(m.i, m.j)} | {i for _, i, _ in found}
+    for k in range(scene.sentence.i, scene.sentence.j):
+        cut = scene.page.words[k] == "cut" and k not in told and k - 1 not in told
+        if cut and not _shares(scene) and scene.next_word(k + 1) not in _NOT_CUT:
+            found.append(("complete", k, k + 1))
     return [f for f in found if scene.told(f[1])]
 
 
@@ -140,6 +140,8 @@ def _no_deed(scene: Scene, m: Mention, value: str, word: str) -> bool:
     """Tell whether a word is no deed here: 'left' before a noun, 'sutures' as things."""
     if value == "left" and word in ("left", "was left", "were left"):
         return scene.next_word(m.j) not in _AFTER_LEFT
+    if word in ("repair", "repairs") and scene.next_word(m.j) != "of":
+        return scene.word_before(m.i) in ("both", "the", "each", "all", "these", "two", "either", "this", "three")
     return word in ("suture", "sutures") and not scene.header and scene.next_word(m.j) not in ("of", "to")
 
 
@@ -162,7 +164,7 @@ def is_fine_suture(scene: Scene, k: int) -> bool:
     words = scene.page.words
     if words[k] in _FINE:
         return scene.told(k)
-    if words[k] in _FINE_FIGURES and words[k + 1 : k + 3] in (["-", "0"], ["/", "0"]):
+    if words[k] in _FINE_FIGURES and words[k + 1 : k + 3] in (["-", "0"], ["/", "0"], ["-", "o"], ["/", "o"]):
         return scene.told(k)
     spoken = words[k] in _FINE_WORDS and words[k + 1 : k + 2] in (["-"], ["zero"], ["oh"], ["o"])
     return spoken and words[k + 2 : k + 3] in (["zero"], ["oh"], ["o"], ["nylon"], ["prolene"], ["ethilon"])

@@ -55,6 +55,10 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     between = scene.words(low, min(group.i, action.i))
     if scene.next_word(action.j) in _EXCEPTING or "only" in between:
         return True
+    words = scene.page.words
+    again = [k for k in range(group.j, action.i) if words[k] in (";", ",") and words[k + 1] == "it"]
+    if again:  # 'A2 shows a cut of 5 mm; it is preserved'
+        return bool(share_in(scene, low, group.j) or share_in(scene, again[-1], action.j))
     return bool(share_in(scene, low, max(group.j, action.j)))
 
 

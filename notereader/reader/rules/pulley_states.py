@@ -74,7 +74,9 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         named = any(m.i - 3 <= p.i < m.i for p in scene.of("pulley"))
         if _NAMED_NOUN & set(before) and not named:
             return True
-    return word in _BARE or any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
+    if word in _BARE or any((f.i, f.j) == (m.i, m.j) for f in scene.of("fully")):
+        return True
+    return any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
 
 
 def _behind_name(scene: Scene, m: Mention) -> Mention:

@@ -104,7 +104,7 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
     place = before[-1]
     between = [w for w in scene.words(place.j, word.i) if w not in (",", "(")]
     around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
-    owned = bool({"its", "their"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
+    owned = bool({"its", "their", "that"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
     pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
     if owned or pronoun:
         groups.append(PulleyGroup(place.mentions, place.values, [word]))
@@ -233,7 +233,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     told = digits_at(scene, None, mention.i)
     if any(g.digits for g in groups):
         return told
-    return _known_digits(desk, scene, mention) or told
+    if any(m.value in _THUMB_ONLY for m in scene.of("pulley")):
+        return ("thumb",)
+    return _known_digits(desk, scene, mention, told) or told
 
 
 def _every_group(scene: Scene, mention: Mention) -> Group | None:
@@ -255,11 +257,15 @@ def _joined(scene: Scene, first: Mention, second: Mention) -> bool:
     return all(w in ("and", ",", "&", "+", "/", "pulley", "the") for w in scene.words(i.j, j.i))
 
 
-def _known_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
-    """Return the one digit for which this pulley was told hurt, or told at all where an addendum comes back to it."""
+def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, ...]) -> tuple[str | None, ...]:
+    """Return the one digit for which this pulley was told hurt, or told at all where the focus is astray.
+
+    The focus is astray in an addendum, and in a finger that has no cut tendon while another one has.
+    """
     known = [f for digit in (*DIGITS, None) for f in desk.told_of("pulleys", (digit, mention.value, None))]
-    back = scene.sentence.section == "addendum"
-    digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or back))
+    cut = {t.digit for t in desk.cut()}
+    astray = scene.sentence.section == "addendum" or bool(cut and not cut & set(told))
+    digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or (astray and f.entry[0] in cut)))
     return digits if len(digits) == 1 else ()
 
 

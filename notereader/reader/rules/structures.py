@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from notereader.reader.bearing import Group
-from notereader.reader.desk import Desk
+from notereader.reader.bearing import DIGITS, Group
+from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -20,6 +20,12 @@ _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
 _COUNTS = {"both": 2, "two": 2, "either": 2, "neither": 2, "three": 3, "four": 4}
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
+# What 'the nerve' and 'the artery' may be.
+_CALLED = {
+    "nerve": ("digital nerve", "common digital nerve", "median nerve", "ulnar nerve", "radial nerve branch"),
+    "artery": ("digital artery", "radial artery", "ulnar artery"),
+}
+_ITS = frozenset(["its", "companion", "accompanying", "adjacent", "adjoining", "neighbouring"])
 _BESIDE = (["beside", "it"], ["next", "to"], ["with", "it"], ["alongside"], ["alongside", "it"])
 
 
@@ -33,6 +39,17 @@ class Part:
     sides: tuple[str | None, ...]
     bare: bool = False  # only its side is named: 'the radial was cut'
     digits: tuple[str | None, ...] = ()  # where it is the one told of before, that one's digits
+
+
+def told_of(desk: Desk, structure: str) -> list[Finding]:
+    """Return the findings laid down so far of a structure, on every side of every digit."""
+    sides = ("radial", "ulnar", None)
+    return [f for d in (*DIGITS, None) for side in sides for f in desk.told_of("injuries", (d, structure, side))]
+
+
+def hurt_ones(desk: Desk, word: str) -> list[Finding]:
+    """Return the findings of every 'nerve' or 'artery' that are not 'intact'."""
+    return [f for name in _CALLED.get(word, ()) for f in told_of(desk, name) if f.value != "intact"]
 
 
 def parts_of(desk: Desk, scene: Scene) -> list[Part]:
@@ -107,8 +124,9 @@ def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
     if m.value in ("phalanx", "metacarpal"):
         return []
     if m.value in _OF_A_DIGIT and _of_digit(scene, m):
-        side = scene.page.words[m.i] if m.j > m.i else ""
-        return [Part(m.i, m.j, _OF_A_DIGIT[m.value], (side if side in ("radial", "ulnar") else m.value.split()[0],))]
+        side = m.value.split()[0]
+        sides = tuple(dict.fromkeys((side, *_second_side(scene, m, side))))
+        return [Part(m.i, m.j, _OF_A_DIGIT[m.value], sides)]
     if m.value == "collateral ligament":
         return [Part(m.i, m.j, m.value, (_ligament_side(desk, scene, m),))]
     return [Part(m.i, m.j, m.value, (None,))]
@@ -130,7 +148,7 @@ def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:
     short = {"rcl": "radial", "ucl": "ulnar"}.get((scene.words(m.i, m.j) or [""])[0])
     if short:
         return short
-    known = {f.entry[2] for f in desk.findings if f.group == "injuries" and f.entry[1] == m.value}
+    known = {f.entry[2] for f in told_of(desk, m.value)}
     return next(iter(known)) if len(known) == 1 else None
 
 
@@ -155,7 +173,7 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     if before and before[-1].structure == "ulnar nerve" and word == "artery" and scene.word_before(m.i) in _WITH:
         return [Part(m.i, m.j, "ulnar artery", (None,))]
     beside = scene.words(m.j, m.j + 2) in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE
-    if before and (beside or scene.word_before(m.i) in ("accompanying", "adjacent", "adjoining", "neighbouring")):
+    if before and before[-1].structure in _PAIRED and (beside or scene.word_before(m.i) in _ITS):
         return [Part(m.i, m.j, structure, before[-1].sides)]
     own = [p for p in before if p.structure == structure and p.j <= m.i]
     if own and len(own[-1].sides) == 1:
@@ -199,8 +217,8 @@ def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: li
 
 def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
     """'the nerve': the one told hurt, in the digit in focus where several were, else the one named just before."""
-    found = [f for f in desk.findings if f.group == "injuries" and f.value != "intact"]
-    entries = list(dict.fromkeys(f.entry for f in found if f.entry[1].endswith(word)))
+    found = hurt_ones(desk, word)
+    entries = list(dict.fromkeys(f.entry for f in found))
     if len(entries) > 1:
         cut = {f.entry for f in found if f.value in ("complete", "partial")}
         entries = [e for e in entries if e in cut] or entries
@@ -327,7 +345,15 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     own = [g for g in groups if 0 <= part.i - g.j <= 6]
     if own:
         return own[-1].digits
-    return digits_at(scene, None, part.i) or (None,)
+    told = digits_at(scene, None, part.i) or (None,)
+    return told if groups else _hurt_digits(desk, part, told) or told
+
+
+def _hurt_digits(desk: Desk, part: Part, told: tuple[str | None, ...]) -> tuple[str | None, ...]:
+    """Return the one digit in which this very nerve or artery was told cut, where that is not the one in focus."""
+    cut = [f for f in told_of(desk, part.structure) if f.value in ("complete", "partial")]
+    digits = {f.entry[0] for f in cut if f.entry[2] and f.entry[2] in part.sides}
+    return tuple(digits) if len(digits) == 1 and not digits & set(told) else ()
 
 
 def _every_group(scene: Scene, part: Part) -> Group | None:
@@ -341,7 +367,7 @@ def _every_group(scene: Scene, part: Part) -> Group | None:
 
 
 def every_digit(desk: Desk, scene: Scene, every: Group) -> tuple[str | None, ...]:
-    """Return the digits of 'both fingers', 'all three': by count those of the lists, the sentence or the cut tendons."""
+    """Return the digits of 'both fingers', 'all three': of the lists, of the sentence or those cut, by their count."""
     words = scene.words(max(scene.sentence.i, every.i - 4), every.j)
     wanted = next((_COUNTS[w] for w in words if w in _COUNTS), 0)
     if not wanted or len(scene.every_digit) == wanted:
