@@ -13,17 +13,37 @@ from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.tables import Row
+from notereader.vocabulary.wordlists import word_list
+
+_LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
+_NUMBER_DIGITS_WORDS = word_list("bearing", "number_digits_words")
+_ENDS_NUMBER_WORDS = word_list("bearing", "ends_number_words")
+_NO_DIGIT_WORDS = word_list("bearing", "no_digit_words")
+_NO_DIGIT_WORDS_2 = word_list("bearing", "no_digit_words_2")
+_NO_DIGIT_WORDS_3 = word_list("bearing", "no_digit_words_3")
+_NO_DIGIT_WORDS_4 = word_list("bearing", "no_digit_words_4")
+_BESIDE_TENDON_WORDS = word_list("bearing", "beside_tendon_words")
+_LABELS_WORDS = word_list("bearing", "labels_words")
+_LABELS_WORDS_2 = word_list("bearing", "labels_words_2")
+_LABELS_WORDS_3 = word_list("bearing", "labels_words_3")
+_LABELS_WORDS_4 = word_list("bearing", "labels_words_4")
+_BARE_QUANTIFIER_WORDS = word_list("bearing", "bare_quantifier_words")
 
 DIGITS = ("thumb", "index", "middle", "ring", "small")
 _WRIST = frozenset(["FCR", "FCU", "PL"])
-_NUMBERED = {"2": "index", "3": "middle", "4": "ring", "5": "small", "ii": "index", "iii": "middle", "iv": "ring", "v": "small"}
-_GLUE = frozenset(
-    "and , & + / of the a an to in for from on at s his her its left right l r both - ( ) tendon tendons finger fingers digit ray rays "
-    "digits hand palm also or with as well 's respectively [ ] each own side as by same cut ends end also its namely via this "
-    "repaired".split()
-)
+_NUMBERED = {
+    "2": "index",
+    "3": "middle",
+    "4": "ring",
+    "5": "small",
+    "ii": "index",
+    "iii": "middle",
+    "iv": "ring",
+    "v": "small",
+}
+_GLUE = word_list("bearing", "glue")
 _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
-_CHAIN = frozenset([",", "and", "or", "/", "&", "to", "+", "-", "through"])
+_CHAIN = word_list("bearing", "chain")
 
 
 class Target(NamedTuple):
@@ -36,7 +56,10 @@ class Target(NamedTuple):
 
 @dataclass(slots=True)
 class Group:
-    """Targets named together in words i to j. `tendons` empty: only digits were named. `every`: all of them are meant."""
+    """Targets named together in words i to j.
+
+    `tendons` empty: only digits were named. `every`: all of them are meant.
+    """
 
     i: int
     j: int
@@ -87,8 +110,15 @@ def bearing(doc: Doc) -> Doc:
         groups += _line_groups(page, sentence, rows, settings_of_rows)
         groups.sort(key=lambda g: g.i)
         setting = Setting(
-            sentence, groups, digits, focus, wide=wide, labelled=labelled, all_before=all_before,
-            relabelled=relabelled, mentions=by_sentence[n],
+            sentence,
+            groups,
+            digits,
+            focus,
+            wide=wide,
+            labelled=labelled,
+            all_before=all_before,
+            relabelled=relabelled,
+            mentions=by_sentence[n],
         )
         _note_rows(sentence, groups, rows, settings_of_rows)
         standing = page.standing[groups[0].i] if groups else "none"
@@ -129,7 +159,7 @@ def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[st
     while k < sentence.j:
         numbers: list[str] = []
         first = k
-        if words[k] in ("line", "lines", "row", "rows", "nos", "no", "item", "items") or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known):
+        if words[k] in _LINE_GROUPS_WORDS or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known):
             k += 0 if words[k] in known else 1
             while k < sentence.j and (words[k] in known or (numbers and words[k] in ("and", ",", "+", "&"))):
                 if words[k] in known:
@@ -139,7 +169,9 @@ def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[st
             pairs = tuple(p for n in numbers for g in known[n] for p in _row_pairs(g))
             digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
             group = Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)
-            group.reference = first > sentence.i and words[first - 1] in ("as", "like") or words[first - 2 : first] == ["same", "as"]
+            group.reference = (first > sentence.i and words[first - 1] in ("as", "like")) or words[
+                first - 2 : first
+            ] == ["same", "as"]
             found.append(group)
         else:
             k = first + 1
@@ -192,7 +224,7 @@ def _number_digits(page: Page) -> None:
         first = k
         while k < count and k - first < 8:
             joined = k > first or m.kind == "digit"
-            if joined and words[k] in (",", "and", "&", "-", "+", "to", "/") and k + 1 < count and words[k + 1] in _NUMBERED:
+            if joined and words[k] in _NUMBER_DIGITS_WORDS and k + 1 < count and words[k + 1] in _NUMBERED:
                 k += 1
                 continue
             if page.breaks[k] >= Break.COLUMN:
@@ -227,7 +259,7 @@ def _ends_number(page: Page, k: int) -> bool:
     after = page.words[k + 1] if k + 1 < len(page.words) else ""
     if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in ("strand", "0", "core"):
         return False
-    return after not in ("strand", "strands", "mm", "cm", "%", "x", "slips", "sutures", "cores", "strand-", "weeks", "days", "percent", "ends", "tendons", ".5")
+    return after not in _ENDS_NUMBER_WORDS
 
 
 def _unconfirmed(page: Page, mention: Mention) -> bool:
@@ -250,14 +282,18 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     after = page.words[mention.j] if mention.j < len(page.words) else ""
     before = page.words[mention.i - 1] if mention.i else ""
     if mention.j - mention.i == 1 and word == "ring":
-        if after in ("the", "me", "us", "him", "her", "up", "my", "our", "unit", "ward", "if", "registrar", "bleep", "hand") and page.raw(mention.i, mention.j)[0] == "r":
-            return before not in ("left", "right", "l", "r", "the", "of", "and")
-        return after in ("ligament", "ligaments", "pulley", "block", "forceps", "sutures", "of", "suture", "avulsion") and before not in ("index", "middle", "l", "r")
+        if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
+            return before not in _NO_DIGIT_WORDS_3
+        return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
     if page.raw(mention.i, mention.j).lower() == "small fingers":
-        return before not in ("both", "the", "and", "&", "+", "left", "right")
+        return before not in _NO_DIGIT_WORDS
     if mention.j - mention.i == 1 and word == "index":
         return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
-    return mention.j - mention.i == 1 and word == "fifth" and (before == "a" or after in ("of", "week", "day", "postoperative"))
+    return (
+        mention.j - mention.i == 1
+        and word == "fifth"
+        and (before == "a" or after in ("of", "week", "day", "postoperative"))
+    )
 
 
 def _chained(page: Page, mention: Mention) -> bool:
@@ -283,7 +319,7 @@ def _beside_tendon(page: Page, mention: Mention) -> bool:
     if mention.j in page.tendon_words:
         return True
     back = mention.i - 1
-    while back >= 0 and page.words[back] in ("of", "the", "to", "and", ",", "-", "(", "/"):
+    while back >= 0 and page.words[back] in _BESIDE_TENDON_WORDS:
         back -= 1
     ordinal = page.words[mention.i] in ("second", "2nd", "third", "3rd", "fourth", "4th")
     near = back >= 0 and back in page.tendon_words and not ordinal
@@ -294,25 +330,23 @@ def _labels(page: Page, mention: Mention) -> bool:
     """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ":"
-    opened = (".", "-", "*", "|", ">", ";", "(") if after != ":" else (".", "-", "*", "|", ">", ";", "(", ":", ",")
-    at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i and page.words[mention.i - 1] in opened)
+    opened = (".", "-", "*", "|", ">", ";", "(", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
+    at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i > 0 and page.words[mention.i - 1] in opened)
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small"):
-        if at_start and (after in (":", "-", "|", ".", "=", ">", ",") or ends):
+        if at_start and (after in _LABELS_WORDS_2 or ends):
             return True
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
-            return after not in ("phalanx", "third", "part", "of", "segment", "portion", "end", "palmar", "phalangeal")
+            return after not in _LABELS_WORDS
         if word == "middle":
             if not any(m.kind == "digit" and m.value == "middle" for m in page.mentions):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
             before = page.words[mention.i - 1] if mention.i else ""
-            return before in ("the", "and", "in", "l", "r", "on", "left", "right", "+", "to", ",") and after in (
-                ",", ".", ";", ":", "was", "had", "got", "has", "is", "and", ")", "finger", "flexors", "flexor",
-            )
+            return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
 
 
@@ -354,10 +388,8 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
 
 
-_VERBS = frozenset(
-    "were was received got had have are is carry carried show showed receive did do did, glide glided run ran tested".split()
-)
-_COUNTS = frozenset("repair tenorrhaphy join one two three four five six seven eight nine ten of them these those the repairs".split())
+_VERBS = word_list("bearing", "verbs")
+_COUNTS = word_list("bearing", "counts")
 
 
 def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
@@ -372,10 +404,10 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         others = page.words[q.j - 1] == "others"
         if others and q.i == sentence.i:
             return [Group(q.i, q.j, generic="others", every=True)]
-        first = q.i == sentence.i or page.words[q.i - 1] in (",", ";", ".", ":", "and", "in", "for", "to", "of", "with", "-", "*")
+        first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
-        closes = k == q.j and page.words[q.i:q.j] == ["both"] and (k == sentence.j or page.words[k] in (":", "."))
+        closes = k == q.j and page.words[q.i : q.j] == ["both"] and (k == sentence.j or page.words[k] in (":", "."))
         if first and not named and (noun or verb or closes or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
@@ -400,17 +432,46 @@ _EXCEPT = frozenset(["except", "excepting", "save", "but"])
 def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     """Note where a group is only compared with or left out."""
     before = page.words[max(sentence.i, group.i - 3) : group.i]
-    if before[-1:] == ["the"] or before[-1:] == ["in"] or before[-1:] == ["for"] or before[-1:] == ["on"] or before[-1:] == ["with"]:
+    if (
+        before[-1:] == ["the"]
+        or before[-1:] == ["in"]
+        or before[-1:] == ["for"]
+        or before[-1:] == ["on"]
+        or before[-1:] == ["with"]
+    ):
         before = before[:-1]
-    if before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"]) and not group.tendons:
+    if (
+        before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"])
+        and not group.tendons
+    ):
         group.reference = True
-    if before[-1:] and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest") and not group.tendons:
+    if (
+        before[-1:]
+        and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest")
+        and not group.tendons
+    ):
         group.reference = True
-    if before[-1:] and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than") and before[-2:-1] != ["such"]:
-        group.reference = before[-1] in ("like", "than") or before[-2:-1] in (["same"], ["repaired"], ["done"], ["sutured"], [","], ["manner"], ["way"], ["just"])
+    if (
+        before[-1:]
+        and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than")
+        and before[-2:-1] != ["such"]
+    ):
+        group.reference = before[-1] in ("like", "than") or before[-2:-1] in (
+            ["same"],
+            ["repaired"],
+            ["done"],
+            ["sutured"],
+            [","],
+            ["manner"],
+            ["way"],
+            ["just"],
+        )
     if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
         group.reference = True  # 'FDP of the ring back to bone + middle check'
-    if before[-1:] and (before[-1] in ("except", "excepting", "save") or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])):
+    if before[-1:] and (
+        before[-1] in ("except", "excepting", "save")
+        or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])
+    ):
         group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
@@ -434,10 +495,14 @@ def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3)
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
     """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
-        return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(page, run, quantifiers)
+        return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(
+            page, run, quantifiers
+        )
     run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
-    if any(m.kind == "plural" and "four" in page.words[max(0, m.i - 2) : m.i] for m in run) and not any(m.kind == "digit" for m in run):
+    if any(m.kind == "plural" and "four" in page.words[max(0, m.i - 2) : m.i] for m in run) and not any(
+        m.kind == "digit" for m in run
+    ):
         at = run[-1]
         atoms += [Mention("digit", d, at.i, at.j) for d in DIGITS[1:]]
     pairs = _pairs(page, _with_ranges(page, atoms))
@@ -447,7 +512,13 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)
     before = page.words[max(0, run[0].i - 3) : run[0].i]
     if pairs and not digits:
-        group.four = 2 if "four" in before and "all" in before else 1 if before[-1:] == ["all"] or before[-2:] == ["all", "the"] else 0
+        group.four = (
+            2
+            if "four" in before and "all" in before
+            else 1
+            if before[-1:] == ["all"] or before[-2:] == ["all", "the"]
+            else 0
+        )
         group.every = group.every or page.words[run[-1].j - 1] in ("tendons", "profundi")
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
@@ -471,8 +542,17 @@ def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
     """'both tendons of the small finger' are its profundus and its superficialis."""
     changed: list[Mention] = []
     for m, after in zip(run, [*run[1:], None], strict=False):
-        both = m.kind == "generic" and (page.words[m.i] == "both" or _quantified(page, m.i, [q for q in quantifiers if page.words[q.i] in ("both", "neither")], 2))
-        if both and m.value == "tendons" and after is not None and after.kind == "digit" and page.words[m.j] in ("of", "to", "in"):
+        both = m.kind == "generic" and (
+            page.words[m.i] == "both"
+            or _quantified(page, m.i, [q for q in quantifiers if page.words[q.i] in ("both", "neither")], 2)
+        )
+        if (
+            both
+            and m.value == "tendons"
+            and after is not None
+            and after.kind == "digit"
+            and page.words[m.j] in ("of", "to", "in")
+        ):
             changed += [Mention("tendon", "FDP", m.i, m.j), Mention("tendon", "FDS", m.i, m.j)]
         else:
             changed.append(m)
@@ -492,7 +572,11 @@ def _alternatives(run: list[Mention]) -> list[Mention]:
 
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:
     """Pair tendons with digits and slips, whichever came first."""
-    fours = [a for a in atoms if a.kind == "tendon" and a.i >= 2 and "four" in page.words[a.i - 2 : a.i] and a.value in ("FDP", "FDS")]
+    fours = [
+        a
+        for a in atoms
+        if a.kind == "tendon" and a.i >= 2 and "four" in page.words[a.i - 2 : a.i] and a.value in ("FDP", "FDS")
+    ]
     atoms = [a for a in atoms if a not in fours]
     items = _items(page, atoms)
     fixed: list[tuple[str | None, str, str | None]] = [(d, a.value, None) for a in fours for d in DIGITS[1:]]
@@ -521,7 +605,8 @@ def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str 
             lent = digits.pop()
             pairs += [_fit(lent, tendon, slip) for _, tendon, slip in chunks[n + 2]]
             chunks[n + 2] = [("digit", lent, None)]
-        for digit in digits or [None]:
+        places: list[str | None] = [*digits] or [None]
+        for digit in places:
             pairs += [_fit(digit, tendon, slip) for _, tendon, slip in chunk]
         if digit_first and not held:
             continue
@@ -538,7 +623,13 @@ def _items(page: Page, atoms: list[Mention]) -> list[tuple[str, str, str | None]
             slips = []
             items.append(("digit", atom.value, None))
         elif atom.kind == "slip":
-            if items and items[-1][:2] == ("tendon", "FDS") and not slips and items[-1][2] is None and _own_slip(page, atoms, n):
+            if (
+                items
+                and items[-1][:2] == ("tendon", "FDS")
+                and not slips
+                and items[-1][2] is None
+                and _own_slip(page, atoms, n)
+            ):
                 items.pop()
                 items += [("tendon", "FDS", s) for s in _slips([atom.value])]
             else:
@@ -600,7 +691,9 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
             continue
         if group.digits:
             if not group.tendons and group.digits != digits and focus:
-                same = tuple(Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits and _has(d, t.tendon))
+                same = tuple(
+                    Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits and _has(d, t.tendon)
+                )
                 focus = tuple(dict.fromkeys(same))
             digits = group.digits
         if group.tendons:
@@ -618,7 +711,7 @@ def _has(digit: str, tendon: str) -> bool:
 def resolve_pairs(group: Group, digits: Iterable[str]) -> list[Target]:
     """Return the targets of a group, tendons without a digit taking the digits given."""
     targets: list[Target] = []
-    context = [d for d in digits]
+    context = list(digits)
     for digit, tendon, slip in group.pairs:
         if digit == "":
             targets.append(Target(None, tendon, None))

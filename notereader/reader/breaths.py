@@ -9,15 +9,16 @@ from spacy.tokens import Doc
 
 from notereader.reader.bearing import index_words
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
+from notereader.vocabulary.wordlists import word_list
 
 _LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
 _LONGEST = 24  # words; more than any phrase of the vocabulary has
 _TIES = frozenset(["digit", "tendon", "slip", "border", "side", "quantifier"])
-_SUBJECTS = frozenset(["tendon", "digit", "pulley", "sided", "structure", "bundle", "anynerve", "anyartery", "slip"])
-_SAYS = frozenset(["extent", "deed", "opened", "stitch", "strandword", "material", "gap", "glide", "bulk", "tension", "splint", "joint", "pattern", "ends", "test"])
-_OPENERS = frozenset("the both all left right this his her no then and skin sheath tourniquet cuff blood hand i we there if she he dressing splint wound plan tested also nothing".split())
-_STARTS = frozenset("skin tourniquet cuff dressing splint blood complications tested no if then i we she he hand wound plan xeroform gauze".split())
-_GLUE = frozenset("of to in on at for with by under over from near between through beneath and or plus the a an & / , - + into left right both as like than his her its this that is was were had".split())
+_SUBJECTS = word_list("breaths", "subjects")
+_SAYS = word_list("breaths", "says")
+_OPENERS = word_list("breaths", "openers")
+_STARTS = word_list("breaths", "starts")
+_GLUE = word_list("breaths", "glue")
 
 
 @Language.component("notereader_breaths")
@@ -70,9 +71,7 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
         while at > 0 and page.words[at] in ("the", "both", "all", "left", "right", "each"):
             at -= 1
         return page.words[at] not in _GLUE and not _tied(page, k)
-    if word in _STARTS and before not in _GLUE and before not in ("no", "not", "to", "that", "which", "when"):
-        return True
-    return False
+    return bool(word in _STARTS and before not in _GLUE and before not in ("no", "not", "to", "that", "which", "when"))
 
 
 def _tied(page: Page, k: int) -> bool:

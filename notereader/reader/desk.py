@@ -1,6 +1,8 @@
 """Where rules lay down what they found, and what is known so far of each tendon."""
 
-from dataclasses import dataclass, field
+import itertools
+from dataclasses import dataclass
+from dataclasses import field as made_by
 
 from notereader.reader.bearing import Group, Target
 from notereader.reader.page import Page
@@ -23,7 +25,7 @@ class Finding:
     rule: str
     header: bool = False
     implied: bool = False
-    reasons: list[str] = field(default_factory=list)
+    reasons: list[str] = made_by(default_factory=list)
     order: int = 0
     addendum: bool = False
     carried: bool = False  # the tendon was not named beside it
@@ -46,24 +48,26 @@ class Desk:
 
     page: Page
     scenes: list[Scene]
-    findings: list[Finding] = field(default_factory=list)
-    named: dict[Target, None] = field(default_factory=dict)
-    extents: dict[Target, str] = field(default_factory=dict)
-    treatments: dict[Target, str] = field(default_factory=dict)
+    findings: list[Finding] = made_by(default_factory=list)
+    named: dict[Target, None] = made_by(default_factory=dict)
+    extents: dict[Target, str] = made_by(default_factory=dict)
+    treatments: dict[Target, str] = made_by(default_factory=dict)
     settled: bool = False  # every scene has been read for extents and treatments
-    copies: list["Copy"] = field(default_factory=list)
+    copies: list["Copy"] = made_by(default_factory=list)
     topic: str = ""  # what the surgeon was last working on
-    last_pulleys: list[tuple[str, tuple[str | None, ...]]] = field(default_factory=list)
+    last_pulleys: list[tuple[str, tuple[str | None, ...]]] = made_by(default_factory=list)
     last_pulley_end: int = -1  # where the last sentence that named pulleys ended
-    last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = field(default_factory=list)
+    last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = made_by(default_factory=list)
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     strands_at: int = -1  # where the last sentence with a strand count ended
-    _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = field(init=False, default_factory=dict)
-    _values: dict[str, frozenset[str]] = field(init=False, default_factory=dict)
-    _having: dict[str, list[Scene]] = field(init=False)
-    _holders: list[int] = field(init=False, default_factory=list)  # word -> number of the first scene that holds it
-    _places: dict[int, int] = field(init=False)  # id of a scene -> its number
+    _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
+        init=False, default_factory=dict
+    )
+    _values: dict[str, frozenset[str]] = made_by(init=False, default_factory=dict)
+    _having: dict[str, list[Scene]] = made_by(init=False)
+    _holders: list[int] = made_by(init=False, default_factory=list)  # word -> number of the first scene that holds it
+    _places: dict[int, int] = made_by(init=False)  # id of a scene -> its number
 
     def __post_init__(self) -> None:
         """Index the scenes, which never change once they are built."""
@@ -117,7 +121,16 @@ class Desk:
         """Lay down a finding. Words of a grid's label prove it together with their cell."""
         spans = [span if span[0] < span[1] else (scene.sentence.i, scene.sentence.j) for span in spans]
         finding = Finding(
-            group, entry, name, value, spans, rule, scene.header, implied, list(reasons), spans[0][0],
+            group,
+            entry,
+            name,
+            value,
+            spans,
+            rule,
+            scene.header,
+            implied,
+            list(reasons),
+            spans[0][0],
             is_correction(scene),
         )
         self.findings.append(finding)
@@ -127,12 +140,27 @@ class Desk:
         """Return the findings laid down so far of one tendon ('repairs') or pulley ('pulleys'), in the order found."""
         return list(self._told.get((group, entry), ()))
 
-    def tendon(self, scene: Scene, target: Target, name: str, value: Value, spans: list[tuple[int, int]], rule: str, *reasons: str) -> None:
+    def tendon(
+        self,
+        scene: Scene,
+        target: Target,
+        name: str,
+        value: Value,
+        spans: list[tuple[int, int]],
+        rule: str,
+        *reasons: str,
+    ) -> None:
         """Lay down a finding about a tendon and remember what it says of the tendon's state."""
         self.named.setdefault(target)
         if name == "extent":
-            hurt = self.extents.get(target) in HURT_KINDS or self.treatments.get(target) in ("repaired", "reinserted", "grafted")
-            if not (value == "intact" and hurt) and not (self.extents.get(target) == "complete" and value == "partial" and scene.header):
+            hurt = self.extents.get(target) in HURT_KINDS or self.treatments.get(target) in (
+                "repaired",
+                "reinserted",
+                "grafted",
+            )
+            if not (value == "intact" and hurt) and not (
+                self.extents.get(target) == "complete" and value == "partial" and scene.header
+            ):
                 self.extents[target] = str(value)
         elif name == "treatment" and not (scene.header and target in self.treatments):
             self.treatments[target] = str(value)
@@ -168,11 +196,11 @@ def is_correction(scene: Scene) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if scene.sentence.section == "addendum" or not _CORRECTS.isdisjoint(words):
         return True
-    return "should" in words and any(a == "should" and b == "read" for a, b in zip(words, words[1:], strict=False))
+    return "should" in words and any(a == "should" and b == "read" for a, b in itertools.pairwise(words))
 
 
 def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], Group | None]:
-    """Return the named tendons that words i to j belong to, and their group; ([], None) where the owner is no tendon."""
+    """Return the named tendons that words i to j belong to, and their group; ([], None) where no tendon owns them."""
     subject = scene.owner(i, j)
     if subject is not None and subject.group is not None and subject.group.generic:
         taken_up = _taken_up(scene, subject.group)
@@ -233,7 +261,11 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
     deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in (wanted or scene.setting.digits)]
-    unsewn = bool(focus) and all(t.tendon == "FDS" and t not in desk.treatments for t in focus) and not scene.setting.labelled
+    unsewn = (
+        bool(focus)
+        and all(t.tendon == "FDS" and t not in desk.treatments for t in focus)
+        and not scene.setting.labelled
+    )
     if deep and ((scene.setting.relabelled and wanted is None) or unsewn):
         near = deep
     if near:
@@ -283,7 +315,9 @@ def near_digits(scene: Scene, group: Group) -> tuple[str, ...]:
 
 def _fingers(scene: Scene, group: Group) -> tuple[str, ...]:
     """Return the digits that stand in the part of 'both tendons': 'in the index both tendons'."""
-    return next((g.digits for g in scene.setting.groups if g.digits and not g.tendons and g is not group and g.j <= group.i), ())
+    return next(
+        (g.digits for g in scene.setting.groups if g.digits and not g.tendons and g is not group and g.j <= group.i), ()
+    )
 
 
 def _live(desk: Desk, targets: list[Target]) -> list[Target]:

@@ -1,4 +1,4 @@
-"""Step 8, drafting: findings become a draft record: one entry a tendon, rivals kept, the weaker of two rivals proposed."""
+"""Step 8, drafting: findings become a draft record: one entry a tendon, rivals kept, the weaker of two proposed."""
 
 from collections.abc import Callable
 from dataclasses import replace
@@ -9,6 +9,7 @@ from notereader.record import Address, Evidence, Fact, Interval, Note, Record, R
 from notereader.record.values import check_value, show_value
 from notereader.vocabulary.fields import field_specs
 from notereader.vocabulary.sutures import sizes, stitches
+from notereader.vocabulary.wordlists import word_list
 
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
 _PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
@@ -50,7 +51,11 @@ def _with_digits(desk: Desk, findings: list[Finding]) -> list[Finding]:
     only = next(iter(digits)) if len(digits) == 1 else listed[0] if len(listed) == 1 and not digits else None
     if only is None:
         return [f for f in findings if not _homeless(f)]
-    return [replace(f, entry=(only, *f.entry[1:])) if _homeless(f) and _fits(only, f) else f for f in findings if not _homeless(f) or _fits(only, f)]
+    return [
+        replace(f, entry=(only, *f.entry[1:])) if _homeless(f) and _fits(only, f) else f
+        for f in findings
+        if not _homeless(f) or _fits(only, f)
+    ]
 
 
 def _homeless(f: Finding) -> bool:
@@ -69,7 +74,13 @@ def _fits(digit: str, f: Finding) -> bool:
 
 def _under_body_digit(findings: list[Finding]) -> list[Finding]:
     """A digit that the lists name and the body never works on is the body's digit under a wrong name."""
-    tendons = [f for f in findings if f.group == "repairs" and f.entry[0] in DIGITS and f.field in ("extent", "treatment", "size", "strands", "stitch")]
+    tendons = [
+        f
+        for f in findings
+        if f.group == "repairs"
+        and f.entry[0] in DIGITS
+        and f.field in ("extent", "treatment", "size", "strands", "stitch")
+    ]
     titled = {f.entry[0] for f in tendons if f.header}
     worked = {f.entry[0] for f in tendons if not f.header and f.value != "intact"}
     wrong, right = titled - worked, worked - titled
@@ -160,7 +171,11 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
         fields["treatment"] = [replace(first, field="treatment", value="repaired", rule="a core suture was placed")]
     _drop_carried(fields)
     treatment = _choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
-    if extent == "intact" and treatment in ("repaired", "reinserted", "grafted") and any(n in fields for n in ("strands", "stitch", "size")):
+    if (
+        extent == "intact"
+        and treatment in ("repaired", "reinserted", "grafted")
+        and any(n in fields for n in ("strands", "stitch", "size"))
+    ):
         del fields["extent"]  # sewn and intact cannot both be: neither is shown
         extent = None
     if extent == "intact":
@@ -205,13 +220,31 @@ def _imply(fields: dict[str, list[Finding]]) -> None:
         reason = f"the note gives no count; {stitch.name} usually has {stitch.strands}"
         if stitch.ambiguous:
             reason += ", but the name is used with other counts too"
-        fields["strands"] = [replace(named, field="strands", value=stitch.strands, implied=True, rule="count of the named stitch", reasons=[reason])]
+        fields["strands"] = [
+            replace(
+                named,
+                field="strands",
+                value=stitch.strands,
+                implied=True,
+                rule="count of the named stitch",
+                reasons=[reason],
+            )
+        ]
     elif stitch.strands and "strands" in fields:
         stated = _choose("strands", fields["strands"])[0]
         if stated.value != stitch.strands and not stitch.ambiguous:
             stated.reasons.append(f"{stitch.name} usually has {stitch.strands} strands")
     if stitch.hold and "hold" not in fields:
-        fields["hold"] = [replace(named, field="hold", value=stitch.hold, implied=True, rule="hold of the named stitch", reasons=[f"follows from the name {stitch.name}"])]
+        fields["hold"] = [
+            replace(
+                named,
+                field="hold",
+                value=stitch.hold,
+                implied=True,
+                rule="hold of the named stitch",
+                reasons=[f"follows from the name {stitch.name}"],
+            )
+        ]
 
 
 # --- choosing between findings
@@ -324,14 +357,20 @@ _CHOOSERS: dict[str, Callable[[list[Finding]], Finding]] = {
     "finding": _pulley,
     "zone": lambda found: max(_body(found), key=lambda f: len(str(f.value)) if str(f.value)[:-1] in ("I", "II") else 0),
 }
-_NO_RIVALS = frozenset(["gap", "glide", "gap_mm", "test", "ends", "zone", "date", "injury_date", "mechanism", "anaesthesia", "splint", "looped", "peripheral_pattern"])
+_NO_RIVALS = word_list("drafting", "no_rivals")
 _NO_RIVAL_GROUPS = frozenset(["injuries", "aftercare", "elements"])
 
 
 # --- facts
 
 
-def _fill(record: Record, desk: Desk, entry: tuple[str, tuple[str | None, str, str | None]], fields: dict[str, list[Finding]], source: str) -> None:
+def _fill(
+    record: Record,
+    desk: Desk,
+    entry: tuple[str, tuple[str | None, str, str | None]],
+    fields: dict[str, list[Finding]],
+    source: str,
+) -> None:
     group, (digit, part, side) = entry
     place = Address(group, digit or None, part or None, side)
     if group == "pulleys":
@@ -402,4 +441,3 @@ def _remark_on_no_repair(record: Record) -> None:
     if not evidence and "procedure" in record.elements:
         evidence = list(record.elements["procedure"].evidence)
     record.remarks.append(Remark(text=words, evidence=evidence[:4]))
-

@@ -11,11 +11,31 @@ from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Page, Quantity, page_of
 
-_ONES = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen "
-    "eighteen nineteen"
-).split()
-_TENS = dict(zip("twenty thirty forty fifty sixty seventy eighty ninety".split(), range(20, 100, 10), strict=True))
+_ONES = [
+    "zero",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
+]
+_TENS = dict(
+    zip(["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], range(20, 100, 10), strict=True)
+)
 NUMBER_WORDS: dict[str, int] = {word: n for n, word in enumerate(_ONES)} | _TENS | {"fourty": 40}
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "tenth": 10}
 
@@ -27,8 +47,12 @@ UNITS: dict[str, tuple[str, float]] = {
     **dict.fromkeys(("day", "days"), ("day", 1.0)),
     **dict.fromkeys(("week", "weeks", "wk", "wks", "w"), ("week", 1.0)),
     **dict.fromkeys(("month", "months"), ("month", 1.0)),
-    **dict.fromkeys(("ml", "mls", "cc", "mg", "g", "kg", "mmhg", "hour", "hours", "hr", "hrs", "h", "min", "mins"), ("x", 1.0)),
-    **dict.fromkeys(("minutes", "minute", "years", "year", "yr", "yo", "y", "gauge", "inch", "l", "litre", "am", "pm"), ("x", 1.0)),
+    **dict.fromkeys(
+        ("ml", "mls", "cc", "mg", "g", "kg", "mmhg", "hour", "hours", "hr", "hrs", "h", "min", "mins"), ("x", 1.0)
+    ),
+    **dict.fromkeys(
+        ("minutes", "minute", "years", "year", "yr", "yo", "y", "gauge", "inch", "l", "litre", "am", "pm"), ("x", 1.0)
+    ),
 }
 # 'lO mm' of a fax is 10 mm; asked only before a unit.
 _SLIPPED = re.compile(r"[lio0-9]{2,3}")
@@ -42,7 +66,9 @@ _RANGE = frozenset(["-", "to", "or", "and", "until"])
 def measures(doc: Doc) -> Doc:
     """Fill the Page's figures and quantities. RETURNS the same Doc."""
     page = page_of(doc)
-    begins = [k for k, w in enumerate(page.words) if w[0].isdigit() or w in _BEGINS or (len(w) <= 3 and _SLIPPED.fullmatch(w))]
+    begins = [
+        k for k, w in enumerate(page.words) if w[0].isdigit() or w in _BEGINS or (len(w) <= 3 and _SLIPPED.fullmatch(w))
+    ]
     page.figures = [k for k in begins if page.words[k][0].isdigit() or page.words[k] in NUMBER_WORDS]
     reach = 0
     for k in begins:
@@ -79,7 +105,11 @@ def _number_words(page: Page, k: int) -> tuple[float, int]:
     after = k + 1
     if page.words[k] in _TENS:
         ones = after + 1 if after < len(page.words) and page.words[after] == "-" else after
-        if ones < len(page.words) and 0 < NUMBER_WORDS.get(page.words[ones], 0) < 10 and page.breaks[ones] <= Break.SPACE:
+        if (
+            ones < len(page.words)
+            and 0 < NUMBER_WORDS.get(page.words[ones], 0) < 10
+            and page.breaks[ones] <= Break.SPACE
+        ):
             return float(value + NUMBER_WORDS[page.words[ones]]), ones + 1
     return float(value), after
 

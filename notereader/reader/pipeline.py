@@ -26,7 +26,16 @@ from notereader.reader.tokens import NoteTokenizer
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
 
-COMPONENTS = ("notereader_mentions", "notereader_layout", "notereader_tables", "notereader_breaths", "notereader_measures", "notereader_standing", "notereader_bearing", "notereader_findings")
+COMPONENTS = (
+    "notereader_mentions",
+    "notereader_layout",
+    "notereader_tables",
+    "notereader_breaths",
+    "notereader_measures",
+    "notereader_standing",
+    "notereader_bearing",
+    "notereader_findings",
+)
 _MODULES = (bearing, breaths, layout, measures, mentions, standing, tables)  # importing them registers their components
 _lock = threading.Lock()
 

@@ -1,7 +1,7 @@
 """Misspelt and misheard names: rescued by rapidfuzz only where an ordinary English word does not explain them.
 
-Only long names are rescued (stitches, materials, tendons, words of the peripheral suture). The rule was chosen on measured pairs: at least
-six letters, the same first letter, and either a similarity of 90 or one slip of the pen.
+Only long names are rescued (stitches, materials, tendons, words of the peripheral suture). The rule was chosen on
+measured pairs: at least six letters, the same first letter, and either a similarity of 90 or one slip of the pen.
 """
 
 from functools import lru_cache

@@ -6,29 +6,20 @@ from dataclasses import dataclass, field
 from notereader.reader.bearing import Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
+from notereader.vocabulary.wordlists import word_list
 
-_PART_WORDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas", "then", "although", "though", "yet", "|", ">", "="])
+_PART_WORDS = word_list("scene", "part_words")
 _SPACED = frozenset(["-", "/"])  # part a sentence only where space stands on both sides
-_LANDMARK = frozenset(
-    "at under beneath over near beyond between past through distal proximal to from level above below into onto against "
-    "behind btw betw alongside around opposite toward towards across by within along beside underneath edge lip margin on just under".split()
-)
-_FILLER = frozenset("the a an its his her base of mid level with edge lip margin region area side this that".split())
-_PRENOMINAL = frozenset(
-    "complete partial partially completely incomplete total full repair repairs excision debridement suture sutures "
-    "tenorrhaphy reinsertion laceration division transection trim trimming suturing re-repair reattachment avulsion rupture "
-    "advancement neurorrhaphy lacerated severed divided intact uninjured nicked grafting tenodesis resection unharmed cut "
-    "ragged frayed crushed clean attenuated primary secondary direct".split()
-)
-_OF = frozenset("of the a an to both each left right my one partial complete primary direct his her this in full".split())
+_LANDMARK = word_list("scene", "landmark")
+_FILLER = word_list("scene", "filler")
+_PRENOMINAL = word_list("scene", "prenominal")
+_OF = word_list("scene", "of")
 
-_NO_ANSWER = frozenset([".", ",", ";", "mm", "cm", "%", "/"])
+_NO_ANSWER = word_list("scene", "no_answer")
 _FORM_MARKS = frozenset([":", "[", "?", "|"])
-_LABEL_TAILS = frozenset("seen present after repair at test on testing glide movement suture stitch table the noted".split())
+_LABEL_TAILS = word_list("scene", "label_tails")
 
-SUBJECT_KINDS = frozenset(
-    ["structure", "sided", "bundle", "anynerve", "anyartery", "pulley", "pulleys", "bone", "fracture", "role"]
-)
+SUBJECT_KINDS = word_list("scene", "subject_kinds")
 
 
 @dataclass(slots=True)
@@ -103,9 +94,11 @@ class Scene:
         k, last = j, self.sentence.j
         while k < last and k - j < 4 and self.page.words[k] in _LABEL_TAILS:
             k += 1
-        if k >= last or not (self.page.words[k] in _FORM_MARKS or self.page.words[k].startswith("..")):
-            if k >= last or self.page.standing[k] != "unticked":
-                return None
+        if k >= last:
+            return None
+        marked = self.page.words[k] in _FORM_MARKS or self.page.words[k].startswith("..")
+        if not marked and self.page.standing[k] != "unticked":
+            return None
         while k < last and (self.page.standing[k] == "unticked" or self._is_form_mark(k)):
             k += 1
         return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
@@ -195,7 +188,11 @@ def _lies_under(scene: Scene, group: Group) -> bool:
     before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
     if before[-1:] == ["the"]:
         before = before[:-1]
-    return bool(before) and before[0] in ("skin", "fat", "sheath", "nerve") and before[-1] in ("over", "overlying", "beside", "covering")
+    return (
+        bool(before)
+        and before[0] in ("skin", "fat", "sheath", "nerve")
+        and before[-1] in ("over", "overlying", "beside", "covering")
+    )
 
 
 def is_landmark(scene: Scene, mention: Mention) -> bool:
@@ -245,7 +242,13 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
 def _with_tendon(subjects: list[Subject]) -> Subject:
     """Of the subjects before a property take the last; a digit just before a tendon is its place, not the subject."""
     last = subjects[-1]
-    if last.kind == "digit" and len(subjects) > 1 and last.i - subjects[-2].j <= 3 and subjects[-2].kind in SUBJECT_KINDS and subjects[-2].kind != "role":
+    if (
+        last.kind == "digit"
+        and len(subjects) > 1
+        and last.i - subjects[-2].j <= 3
+        and subjects[-2].kind in SUBJECT_KINDS
+        and subjects[-2].kind != "role"
+    ):
         return subjects[-2]
     if last.kind == "digit":
         tendons = [s for s in subjects if s.kind == "tendon"]
@@ -287,4 +290,10 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
 
 def _belongs(scene: Scene, at: int, group: Group) -> bool:
     """Tell whether a digit named later in the sentence still says where: 'the profundus was cut in the index'."""
-    return scene.page.words[max(group.i - 2, at)] in ("in", "of", "on", "to") or scene.word_before(group.i) in ("in", "of", "on", "to", "the")
+    return scene.page.words[max(group.i - 2, at)] in ("in", "of", "on", "to") or scene.word_before(group.i) in (
+        "in",
+        "of",
+        "on",
+        "to",
+        "the",
+    )

@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.dates import find_dates
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.vocabulary.wordlists import word_list
 
 _SECTIONS = {
     "indication": "story",
@@ -22,9 +23,9 @@ _SECTIONS = {
     "instructions": "plan",
     "label": "unfilled",
 }
-_BACK_REFERENCE = frozenset("that it this they he she their his her those these".split())
+_BACK_REFERENCE = word_list("standing", "back_reference")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
-_BOUNDS = frozenset([",", ";", "but", "however", "although", "though", "yet", ":"])
+_BOUNDS = word_list("standing", "bounds")
 _FORWARD_ONLY = frozenset(["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for"])
 _RIGHT_BOUNDS = _BOUNDS | {"and", ".", "(", ")"}
 _LEFT_BOUNDS = _BOUNDS | {".", "(", ")"}
@@ -46,7 +47,12 @@ def standing(doc: Doc) -> Doc:
         _mark_open_choice(page, sentence)
         if page.words[sentence.j - 1] == "?":
             kind = kind or "question"
-        elif page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 7 and not sentence.prefix and sentence.section != "diagnosis":
+        elif (
+            page.words[sentence.j - 1] == ":"
+            and sentence.j - sentence.i <= 7
+            and not sentence.prefix
+            and sentence.section != "diagnosis"
+        ):
             kind = kind or ("" if _says_something(page, sentence) else "unfilled")
         kind = kind or _opening(page, sentence)
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
@@ -65,13 +71,18 @@ def standing(doc: Doc) -> Doc:
     return doc
 
 
-_RISKS = frozenset("explained discussed reviewed include included covered covering for to mentioned outlined were was of and".split())
+_RISKS = word_list("standing", "risks")
 
 
 def _opening(page: Page, sentence: Sentence) -> str:
     """Return what the first words of a sentence make of it: a consent, or a condition without 'if'."""
     first = page.words[sentence.i : sentence.i + 4]
-    if first[:1] in (["consent"], ["risks"], ["risk"]) and len(first) > 1 and first[1] in _RISKS and sentence.section != "consent":
+    if (
+        first[:1] in (["consent"], ["risks"], ["risk"])
+        and len(first) > 1
+        and first[1] in _RISKS
+        and sentence.section != "consent"
+    ):
         return "story"
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
         return "conditional"
@@ -95,7 +106,11 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
         first, last = (_option_before(page, i, sentence.i), j) if trailing else (i, _option_after(page, j, sentence.j))
         _mark(page, first, last, "unticked")
     if "unticked" in page.standing[sentence.i : sentence.j]:
-        rest = [w for w, s in zip(page.words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True) if not s]
+        rest = [
+            w
+            for w, s in zip(page.words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True)
+            if not s
+        ]
         if len(rest) <= 3 and rest[-1:] == [":"]:
             _mark(page, sentence.i, sentence.j, "unticked")
 
@@ -106,16 +121,22 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
     colon = next((k for k in range(sentence.i, min(sentence.i + 8, sentence.j)) if words[k] == ":"), None)
     if colon is None or "/" not in words[colon + 1 : sentence.j]:
         return
-    end = next((k for k in range(colon + 1, sentence.j) if words[k] in (".", ";") or page.breaks[k] >= Break.LINE), sentence.j)
+    end = next(
+        (k for k in range(colon + 1, sentence.j) if words[k] in (".", ";") or page.breaks[k] >= Break.LINE), sentence.j
+    )
     cuts = [colon, *(k for k in range(colon + 1, end) if words[k] == "/"), end]
     options = [(a + 1, b) for a, b in pairwise(cuts)]
     chosen = [o for o in options if not set(words[o[0]]) <= {"="}] if all(a < b for a, b in options) else []
-    if len(chosen) > 1 and len({_choice(page, a, b) for a, b in options} - {"struck"}) == 1 and _choice(page, *chosen[0]):
+    if (
+        len(chosen) > 1
+        and len({_choice(page, a, b) for a, b in options} - {"struck"}) == 1
+        and _choice(page, *chosen[0])
+    ):
         _mark(page, sentence.i, end, "unticked")
 
 
-_YES_NO = frozenset("yes no none nil y n present absent free".split())
-_CHOICES = frozenset(["ends", "extent", "glide", "opened", "knot", "zone", "test", "hold"])
+_YES_NO = word_list("standing", "yes_no")
+_CHOICES = word_list("standing", "choices")
 
 
 def _choice(page: Page, i: int, j: int) -> str:
@@ -135,7 +156,8 @@ _OPENED, _CLOSED = frozenset(["[", "("]), frozenset(["]", ")"])
 
 def _boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
     """Return the boxes of a sentence: first word, word after, and whether ticked."""
-    words, found = page.words, []
+    words = page.words
+    found: list[tuple[int, int, bool]] = []
     if _OPENED.isdisjoint(words[sentence.i : sentence.j]):
         return found
     for k in range(sentence.i, sentence.j - 1):
@@ -264,10 +286,7 @@ def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
 
 
 # Negations that follow what they negate: 'an epitendinous suture was omitted on purpose'.
-_AFTER = frozenset(
-    ["omitted", "was omitted", "left out", "deliberately left out", "left off", "not used", "not done", "not placed", "not added", "avoided",
-     "dispensed with", "deferred", "skipped", "foregone", "forgone", "was not", "were not", "wasn't", "weren't"]
-)
+_AFTER = word_list("standing", "after")
 
 
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:

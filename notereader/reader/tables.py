@@ -10,13 +10,63 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Page, Sentence, page_of, within
+from notereader.vocabulary.wordlists import word_list
+
+_BODY_OF_WORDS = word_list("tables", "body_of_words")
+_ZONE_VALUE_WORDS = word_list("tables", "zone_value_words")
+_ZONE_VALUE_WORDS_2 = word_list("tables", "zone_value_words_2")
 
 # Titles of columns that say which tendon a row is about; the other columns hold what is said of it.
-_LABELS = frozenset(["digit", "finger", "tendon", "line", "no", "ray", "structure", "row", "nr", "#", "dig"])
+_LABELS = word_list("tables", "labels")
 _TITLES = _LABELS | frozenset(
-    "zone damage action repair injury core epi lesion extent treatment level status done suture finding findings strands cut state "
-    "fdp fds fpl pulleys pulley nerves epitendinous edge peripheral ends found a1 a2 a3 a4 stitch size technique tendons cut? "
-    "material gap glide knots knot purchase lock".split()
+    [
+        "zone",
+        "damage",
+        "action",
+        "repair",
+        "injury",
+        "core",
+        "epi",
+        "lesion",
+        "extent",
+        "treatment",
+        "level",
+        "status",
+        "done",
+        "suture",
+        "finding",
+        "findings",
+        "strands",
+        "cut",
+        "state",
+        "fdp",
+        "fds",
+        "fpl",
+        "pulleys",
+        "pulley",
+        "nerves",
+        "epitendinous",
+        "edge",
+        "peripheral",
+        "ends",
+        "found",
+        "a1",
+        "a2",
+        "a3",
+        "a4",
+        "stitch",
+        "size",
+        "technique",
+        "tendons",
+        "cut?",
+        "material",
+        "gap",
+        "glide",
+        "knots",
+        "knot",
+        "purchase",
+        "lock",
+    ]
 )
 _SECTIONS = {
     "zone": "zone",
@@ -33,9 +83,20 @@ _SECTIONS = {
     "pattern": "core",
     "technique": "core",
 }
-_ROMAN = {"i": "I", "ii": "II", "iii": "III", "iv": "IV", "v": "V", "1": "I", "2": "II", "3": "III", "4": "IV", "5": "V"}
+_ROMAN = {
+    "i": "I",
+    "ii": "II",
+    "iii": "III",
+    "iv": "IV",
+    "v": "V",
+    "1": "I",
+    "2": "II",
+    "3": "III",
+    "4": "IV",
+    "5": "V",
+}
 _LETTERS = {"a": "A", "b": "B", "c": "C", "d": "D"}
-_NOTHING = frozenset(["-", "n", "/", "a", "nil", "na", "--", ".", "|", "ditto"])
+_NOTHING = word_list("tables", "nothing")
 
 Span = tuple[int, int]
 
@@ -125,7 +186,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     for line in lines[n + 1 :]:
         if page.breaks[line.i] == Break.BLANK and body:
             break
-        if len(line.cells) < 2 and not (body and page.words[line.i] in ("index", "middle", "ring", "small", "little", "thumb", "long")):
+        if len(line.cells) < 2 and not (body and page.words[line.i] in _BODY_OF_WORDS):
             break
         body.append(line)
     for line in body:
@@ -206,7 +267,7 @@ def _empty(page: Page, cell: Span) -> bool:
 
 def zone_value(words: list[str]) -> str | None:
     """Read the words of a zone cell or of 'Zone: II' as a zone, or None."""
-    words = [w for w in words if not w.startswith("..") and w not in (":", ".", "zone", "|", "-", "flexor", "(", ")", "t")]
+    words = [w for w in words if not w.startswith("..") and w not in _ZONE_VALUE_WORDS_2]
     if not words:
         return None
     word = words[0]
@@ -217,4 +278,4 @@ def zone_value(words: list[str]) -> str | None:
     if not letter and len(words) > 1 and words[1] in _LETTERS and base in ("I", "II"):
         letter = words[1]
     value = base + _LETTERS.get(letter, "")
-    return value if value in ("I", "IA", "IB", "IC", "II", "IIA", "IIB", "IIC", "IID", "III", "IV", "V") else None
+    return value if value in _ZONE_VALUE_WORDS else None

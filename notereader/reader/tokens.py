@@ -59,12 +59,14 @@ _TOKEN = re.compile(
   | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{4}}-{_D}{{2}}-{_D}{{2}}(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
-  | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]|/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
+  | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]
+        |/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
   | (?P<term>(?<![0-9A-Za-z])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
   | (?P<decimal>(?<![0-9A-Za-z])[0-9OlI]+[.,][0-9O]+(?=[A-Za-z%\s,;)\]]|$|[.-]))
   | (?P<slipped>(?<![0-9A-Za-z])[lI][O0]{{1,2}}(?=[ ]?(?:%|(?:mm|cm|ml|degrees|days|weeks)\b)))
   | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
-  | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)(?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
+  | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)
+        (?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
   | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
   | (?P<mark>\.{{2,}}|[^\w\s]|_)
     )
@@ -78,7 +80,10 @@ _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
-_UNFILLED = re.compile(r"\{[^{}\n]{0,200}\}|\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|\*{2,}|_{2,}")
+_UNFILLED = re.compile(
+    r"\{[^{}\n]{0,200}\}|\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|"
+    r"\*{2,}|_{2,}"
+)
 
 # Looked up once for every word.
 _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break
@@ -109,7 +114,7 @@ def _is_noise(line: str) -> bool:
 
 
 def _closed(gap: re.Match[str]) -> str:
-    """Return a gap between lines as one line end where a blanked line stands in it: the lines around belong together."""
+    """Return a gap as one line end where a blanked line stands in it: the lines around it belong together."""
     return "\n" + " " * (len(gap.group()) - 1) if "\x00" in gap.group() else gap.group()
 
 
@@ -198,7 +203,7 @@ def _cleaned(kind: str, raw: str) -> str:
         bare = raw.lstrip("#").replace(" ", "").replace("O", "0").replace("l", "1")
         return bare[:-2] + "-0"
     if kind == "zone":
-        return raw.lower().replace("l", "1" if raw[0] == "l" and not raw.isalpha() or raw[1:2] in "ABCDabcd" else "i")
+        return raw.lower().replace("l", "1" if (raw[0] == "l" and not raw.isalpha()) or raw[1:2] in "ABCDabcd" else "i")
     if kind in ("figure", "decimal", "term", "slipped"):
         return raw.translate(_TO_FIGURES).replace(",", ".") if kind == "decimal" else raw.translate(_TO_FIGURES)
     if kind == "date":

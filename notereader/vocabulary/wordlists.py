@@ -1,4 +1,7 @@
-"""Plain lists of words that steps of the reader need: one string of words a list, in resources/reading.toml."""
+"""Plain lists of words that steps of the reader need, in resources/reading.toml.
+
+A list is one string of words, or an array of strings where it holds phrases.
+"""
 
 from functools import cache
 
@@ -12,6 +15,8 @@ def word_list(table: str, name: str) -> frozenset[str]:
     """Return the words of one list by its table and name. Raises ResourceFault where the file has no such list."""
     listed = resource_file(_FILE).get(table)
     words = listed.get(name) if isinstance(listed, dict) else None
+    if isinstance(words, list) and all(isinstance(w, str) for w in words):
+        return frozenset(words)
     if not isinstance(words, str):
         raise ResourceFault(
             f"{_FILE}: [{table}] {name}: there is no such list of words. To mend it: put the entry back as a string of "

@@ -1,1 +1,1 @@
-"""Step 7, findings: the rules, one file for each part of the record. Each takes a scene and lays findings on the desk."""
+"""Step 7, findings: the rules, a file for each part of the record. Each takes a scene, lays findings on the desk."""

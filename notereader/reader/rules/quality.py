@@ -5,8 +5,22 @@ from notereader.reader.desk import Desk, carried, owners, tendon_owner
 from notereader.reader.page import Mention
 from notereader.reader.rules.sutures import respective, said_of_all, suture_owners
 from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
 
-_SKIP = frozenset(["instructions", "closure", "dressing", "admin", "complications", "anaesthesia", "signature"])
+_FOREIGN_WORDS = word_list("quality", "foreign_words")
+_OF_TENDON_WORDS = word_list("quality", "of_tendon_words")
+_TRIMMED_WORDS = word_list("quality", "trimmed_words")
+_IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
+_IS_GLIDE_WORDS = word_list("quality", "is_glide_words")
+_IS_GLIDE_WORDS_2 = word_list("quality", "is_glide_words_2")
+_FREE_WORDS_WORDS = word_list("quality", "free_words_words")
+_TENSION_WORDS = word_list("quality", "tension_words")
+_BULK_WORDS = word_list("quality", "bulk_words")
+_IS_TEST_WORDS = word_list("quality", "is_test_words")
+_IS_TEST_CONTEXT = word_list("quality", "is_test_context")
+_IS_TEST_WORDS_2 = word_list("quality", "is_test_words_2")
+
+_SKIP = word_list("quality", "skip")
 
 
 def quality(desk: Desk, scene: Scene) -> None:
@@ -22,7 +36,17 @@ def quality(desk: Desk, scene: Scene) -> None:
     _test(desk, scene)
 
 
-def _lay(desk: Desk, scene: Scene, targets: list[Target], name: str, value: str | float, i: int, j: int, rule: str, *reasons: str) -> None:
+def _lay(
+    desk: Desk,
+    scene: Scene,
+    targets: list[Target],
+    name: str,
+    value: str | float,
+    i: int,
+    j: int,
+    rule: str,
+    *reasons: str,
+) -> None:
     for target in targets:
         desk.tendon(scene, target, name, value, [(i, j)], rule, *reasons)
 
@@ -34,7 +58,7 @@ def _foreign(scene: Scene, i: int, j: int) -> bool:
         return False
     if subject.kind == "role":
         return subject.mention.value not in ("core", "peripheral")
-    return subject.kind in ("structure", "sided", "bundle", "anynerve", "anyartery", "bone", "fracture")
+    return subject.kind in _FOREIGN_WORDS
 
 
 # --- ends
@@ -59,7 +83,9 @@ def _ends(desk: Desk, scene: Scene) -> None:
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
-    return scene.negated(mention.i, mention.j, 3) or (mention.value == "clean" and scene.word_before(mention.i) in ("washed", "to", "until"))
+    return scene.negated(mention.i, mention.j, 3) or (
+        mention.value == "clean" and scene.word_before(mention.i) in ("washed", "to", "until")
+    )
 
 
 def _one_part_each(scene: Scene, kept: list[Mention]) -> list[Mention]:
@@ -67,7 +93,7 @@ def _one_part_each(scene: Scene, kept: list[Mention]) -> list[Mention]:
     worse = [m for m in kept if m.value != "clean"]
     if not worse:
         return [m for m in kept if not _after_trimming(scene, m)]
-    return [m for m in kept if m.value != "clean" or m.i < worse[0].i and not _after_trimming(scene, m)]
+    return [m for m in kept if m.value != "clean" or (m.i < worse[0].i and not _after_trimming(scene, m))]
 
 
 def _after_trimming(scene: Scene, mention: Mention) -> bool:
@@ -86,7 +112,7 @@ def _of_tendon(scene: Scene, mention: Mention) -> bool:
     first, last = scene.part(mention.i)
     if word == "clean" and (last - first <= 2 or scene.word_before(mention.i) == "cut"):
         return True
-    if word in ("clean", "sharp", "tidy", "neat", "soft", "irregular", "good quality", "crisp", "fresh", "flattened"):
+    if word in _OF_TENDON_WORDS:
         return False
     return abs(subject.j - mention.i) <= 8 or abs(subject.i - mention.j) <= 3
 
@@ -139,7 +165,11 @@ def _all_words(scene: Scene, mention: Mention) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if "every" in words and "end" in words:
         return True
-    return any(w in words for w in ("all", "four", "every")) and any(w in words for w in ("ends", "stumps", "edges")) and "both" not in words
+    return (
+        any(w in words for w in ("all", "four", "every"))
+        and any(w in words for w in ("ends", "stumps", "edges"))
+        and "both" not in words
+    )
 
 
 def _whole(desk: Desk, digits: tuple[str, ...] | None) -> list[Target]:
@@ -155,11 +185,17 @@ def _trimmed(desk: Desk, scene: Scene) -> None:
         verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised") and -6 <= m.i - q.j <= 5]
         first, last = scene.part(q.i)
         verbs = [m for m in verbs if first <= m.i < last or abs(m.i - q.i) <= 4]
-        if not verbs or _foreign(scene, q.i, q.j) or any(m.kind == "pulley" and first <= m.i < last for m in scene.mentions):
+        if (
+            not verbs
+            or _foreign(scene, q.i, q.j)
+            or any(m.kind == "pulley" and first <= m.i < last for m in scene.mentions)
+        ):
             continue
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        named = words & {"end", "ends", "stump", "stumps", "tendon", "back", "fdp", "fpl", "fds", "edges", "fibres", "fibers", "each", "it", "tip"}
-        if not named and (words & {"skin", "nerve", "wound", "bone", "nail"} or not (desk.cut() and verbs[0].value == "trimmed")):
+        named = words & _TRIMMED_WORDS
+        if not named and (
+            words & {"skin", "nerve", "wound", "bone", "nail"} or not (desk.cut() and verbs[0].value == "trimmed")
+        ):
             continue
         targets = _cut_owners(desk, scene, Mention("ends", "", q.i, q.j))
         targets = respective(scene, q.i, [p.i for p in scene.quantities if p.unit == "mm"], targets)
@@ -181,9 +217,10 @@ def _gap(desk: Desk, scene: Scene) -> None:
             if not scene.negated(mention.i, mention.j):
                 continue
             value = "none"
-        elif value == "seen" and scene.next_word(mention.j) in ("0", "zero", "nil"):
-            value = "none"
-        elif value == "seen" and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero")):
+        elif (value == "seen" and scene.next_word(mention.j) in ("0", "zero", "nil")) or (
+            value == "seen"
+            and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero"))
+        ):
             value = "none"
         answer = scene.answer(mention.j)
         if answer == "":
@@ -191,9 +228,16 @@ def _gap(desk: Desk, scene: Scene) -> None:
         if answer in _NONE:
             value = "none"
         targets = _behaving(desk, scene, mention.i, mention.j)
-        if value == "none" and {"looked", "assessed", "tested", "checked", "examined", "sought"} & set(scene.words(mention.j, mention.j + 5)) and "not" in scene.words(mention.j, mention.j + 3):
+        if (
+            value == "none"
+            and {"looked", "assessed", "tested", "checked", "examined", "sought"}
+            & set(scene.words(mention.j, mention.j + 5))
+            and "not" in scene.words(mention.j, mention.j + 3)
+        ):
             continue  # 'gapping was not looked for'
-        widths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and _near_gap(scene, q.i, q.j, mention)]
+        widths = [
+            q for q in scene.quantities if q.unit == "mm" and q.high is not None and _near_gap(scene, q.i, q.j, mention)
+        ]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
         if word in ("opened", "opened up", "gaping", "gape", "gapes") and not widths:
@@ -222,7 +266,7 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     after = scene.words(mention.j, mention.j + 3)
     if after[:1] == ["between"] and {"before", "closed"} <= words:
         return False
-    if after[:1] == ["between"] and not words & {"repair", "tested", "traction", "passive", "extension", "active", "actively"}:
+    if after[:1] == ["between"] and not words & _IS_REPAIR_GAP_WORDS:
         return False
     if word in ("opened", "opened up"):
         tested = scene.of("test") or words & {"extension", "straighten", "bend", "pull", "fist"}
@@ -240,7 +284,11 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         if len(wide) > 1:
             return wide
     targets, _ = owners(desk, scene, i, j)
-    targets = [t for t in targets if desk.extents.get(t) != "intact" and desk.treatments.get(t) not in ("left", "excised", "trimmed")]
+    targets = [
+        t
+        for t in targets
+        if desk.extents.get(t) != "intact" and desk.treatments.get(t) not in ("left", "excised", "trimmed")
+    ]
     if targets:
         return targets
     subject = scene.owner(i, j)
@@ -262,7 +310,7 @@ def _either(scene: Scene) -> bool:
 
 # --- glide
 
-_GLIDE_FORMS = frozenset(["glide", "glides", "glided", "gliding", "excursion", "slides", "slid"])
+_GLIDE_FORMS = word_list("quality", "glide_forms")
 
 
 def _glide(desk: Desk, scene: Scene) -> None:
@@ -295,7 +343,11 @@ def _glide(desk: Desk, scene: Scene) -> None:
 def _new_clause(scene: Scene, mention: Mention) -> bool:
     """'no gap and the repair glided freely': the 'no' reaches only the gap."""
     before = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
-    return "and" in before and "no" in before[: before.index("and")] and not {"no", "not"} & set(before[before.index("and") :])
+    return (
+        "and" in before
+        and "no" in before[: before.index("and")]
+        and not {"no", "not"} & set(before[before.index("and") :])
+    )
 
 
 def _until(scene: Scene, mention: Mention) -> bool:
@@ -309,12 +361,21 @@ def _is_glide(scene: Scene, mention: Mention) -> bool:
     word = " ".join(scene.words(mention.i, mention.j))
     if scene.sentence.section in ("diagnosis", "indication", "procedure"):
         return False
-    if word in ("caught", "catch", "catches", "catching", "stuck", "sticks", "triggers", "triggered", "clicks", "clicking", "drag", "dragged", "restricted", "jammed", "jams", "impinged", "abuts", "abutted", "impingement", "triggering", "snagged", "snags", "snagging", "snag"):
+    if word in _IS_GLIDE_WORDS:
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        place = words & {"a1", "a2", "a3", "a4", "pulley", "sheath", "under", "edge", "lip", "margin", "repair", "glide", "triggering", "oblique", "retinaculum"} or scene.of("test")
-        if word in ("caught", "catching") and any(q.unit == "mm" and abs(q.i - mention.i) < 8 for q in scene.quantities) and not words & {"edge", "lip", "pulley", "margin"}:
+        place = words & _IS_GLIDE_WORDS_2 or scene.of("test")
+        if (
+            word in ("caught", "catching")
+            and any(q.unit == "mm" and abs(q.i - mention.i) < 8 for q in scene.quantities)
+            and not words & {"edge", "lip", "pulley", "margin"}
+        ):
             return False
-        if word in ("caught", "catching") and words & {"centimetre", "cm", "each", "side"} and "tendon" in words and not words & {"edge", "lip", "margin"}:
+        if (
+            word in ("caught", "catching")
+            and words & {"centimetre", "cm", "each", "side"}
+            and "tendon" in words
+            and not words & {"edge", "lip", "margin"}
+        ):
             return False
         if words & {"swollen", "stump"} and not words & {"repair"}:
             return False
@@ -333,7 +394,7 @@ def _free_words(desk: Desk, scene: Scene) -> None:
     for k in range(scene.sentence.i, scene.sentence.j):
         if page.words[k] in _GLIDE_FORMS and scene.told(k):
             near = range(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + 6))
-            free = next((n for n in near if page.words[n] in ("free", "freely", "smooth", "smoothly", "unimpeded", "unrestricted", "full", "fully", "well", "easily", "perfectly")), None)
+            free = next((n for n in near if page.words[n] in _FREE_WORDS_WORDS), None)
             if free is None or page.words[min(free + 1, len(page.words) - 1)] in ("fist",):
                 continue
             if any(page.words[n] in ("tip", "nerve", "exercises") for n in near) or not _after_repair(desk, scene):
@@ -345,7 +406,9 @@ def _free_words(desk: Desk, scene: Scene) -> None:
 
 
 def _after_repair(desk: Desk, scene: Scene) -> bool:
-    return any(f.field in ("strands", "stitch", "size", "treatment") and f.order < scene.sentence.j for f in desk.findings)
+    return any(
+        f.field in ("strands", "stitch", "size", "treatment") and f.order < scene.sentence.j for f in desk.findings
+    )
 
 
 # --- tension and bulk
@@ -358,9 +421,13 @@ def _tension(desk: Desk, scene: Scene) -> None:
         word = " ".join(scene.words(mention.i, mention.j))
         value = mention.value
         before = scene.word_before(mention.i)
-        if word == "tension" and scene.words(mention.j, mention.j + 2) in (["was", "set"], ["is", "set"], ["was", "adjusted"]):
+        if word == "tension" and scene.words(mention.j, mention.j + 2) in (
+            ["was", "set"],
+            ["is", "set"],
+            ["was", "adjusted"],
+        ):
             continue
-        if word == "tension" and before in ("proper", "correct", "appropriate", "right", "good", "resting", "physiological", "normal", "suitable", "adequate", "set"):
+        if word == "tension" and before in _TENSION_WORDS:
             continue
         if word in ("tension", "any tension"):
             value = "none" if scene.negated(mention.i, mention.j) else value
@@ -374,7 +441,16 @@ def _tension(desk: Desk, scene: Scene) -> None:
             continue
         if word in ("under tension", "with tension") and scene.of("gap"):
             continue
-        _lay(desk, scene, _behaving(desk, scene, mention.i, mention.j), "tension", value, mention.i, mention.j, f"tension {value}")
+        _lay(
+            desk,
+            scene,
+            _behaving(desk, scene, mention.i, mention.j),
+            "tension",
+            value,
+            mention.i,
+            mention.j,
+            f"tension {value}",
+        )
 
 
 def _names_repair(scene: Scene) -> bool:
@@ -388,7 +464,9 @@ def _about_repair(desk: Desk, scene: Scene) -> bool:
     foreign = [s for s in scene.subjects if s.kind in ("structure", "sided", "anynerve", "anyartery", "bundle")]
     if foreign:
         return False
-    return desk.topic in ("tendon", "core", "peripheral", "pulley", "") and bool(desk.repairable() or scene.setting.focus)
+    return desk.topic in ("tendon", "core", "peripheral", "pulley", "") and bool(
+        desk.repairable() or scene.setting.focus
+    )
 
 
 def _bulk(desk: Desk, scene: Scene) -> None:
@@ -398,28 +476,47 @@ def _bulk(desk: Desk, scene: Scene) -> None:
     for mention in found:
         word = " ".join(scene.words(mention.i, mention.j))
         value = mention.value
-        if word in ("thick", "fat", "slim", "bulge", "lumpy", "bunched", "low profile") and not _names_repair(scene) and not set(
-            scene.words(scene.sentence.i, scene.sentence.j)
-        ) & {"join", "repair", "junction"}:
+        if (
+            word in _BULK_WORDS
+            and not _names_repair(scene)
+            and not set(scene.words(scene.sentence.i, scene.sentence.j)) & {"join", "repair", "junction"}
+        ):
             continue
         answer = scene.answer(mention.j)
         if answer == "":
             continue
         if value == "present" and (scene.negated(mention.i, mention.j) or answer in _NONE):
             value = "none"
-        if word in ("neither bulky",) or ("neither" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) and value == "present"):
+        if word in ("neither bulky",) or (
+            "neither" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) and value == "present"
+        ):
             value = "none"
         if "none" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i):
             value = "none"
-        on_bone = word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"] or scene.words(mention.j, mention.j + 2) == ["on", "bone"]
-        if word == "slim" or on_bone or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
+        on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
+            mention.j, mention.j + 2
+        ) == ["on", "bone"]
+        if (
+            word == "slim"
+            or on_bone
+            or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i))))
+        ):
             continue
-        _lay(desk, scene, _behaving(desk, scene, mention.i, mention.j), "bulk", value, mention.i, mention.j, f"bulk {value}")
+        _lay(
+            desk,
+            scene,
+            _behaving(desk, scene, mention.i, mention.j),
+            "bulk",
+            value,
+            mention.i,
+            mention.j,
+            f"bulk {value}",
+        )
 
 
 # --- test
 
-_EXAM = frozenset("preoperatively ed injection clinic before referral examination anaesthetised".split())
+_EXAM = word_list("quality", "exam")
 _EXAM_PHRASES = ("before the", "in ed", "on arrival", "on examination")
 
 
@@ -431,7 +528,9 @@ def _test(desk: Desk, scene: Scene) -> None:
     order = {"active": 0, "traction": 1, "passive": 2}
     mention = min(mentions, key=lambda m: (order[m.value], m.i))
     targets = _behaving(desk, scene, mention.i, mention.j)
-    if any(g.generic == "all" for g in scene.setting.groups) or "all" in scene.words(scene.sentence.i, scene.sentence.i + 2):
+    if any(g.generic == "all" for g in scene.setting.groups) or "all" in scene.words(
+        scene.sentence.i, scene.sentence.i + 2
+    ):
         targets = desk.repairable() or targets
     later = [g for g in scene.setting.groups if g.digits and g.i >= mention.j]
     if not [g for g in scene.setting.groups if g.j <= mention.i] and len(later) > 1:
@@ -446,7 +545,11 @@ def _of_digits(desk: Desk, scene: Scene) -> list[Target]:
     if not digits and {"fist", "fists", "fingers", "them"} & set(scene.words(scene.sentence.i, scene.sentence.j)):
         return desk.repairable()
     digits = digits or scene.setting.digits
-    return [t for t in desk.repairable(digits or None) if t.tendon in ("FDP", "FPL")] if not digits else desk.repairable(digits)
+    return (
+        [t for t in desk.repairable(digits or None) if t.tendon in ("FDP", "FPL")]
+        if not digits
+        else desk.repairable(digits)
+    )
 
 
 def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -454,20 +557,37 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not desk.topic:
         return False
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    if set(words) & _EXAM or any(p in " ".join(words) for p in _EXAM_PHRASES if "before the" != p):
+    if set(words) & _EXAM or any(p in " ".join(words) for p in _EXAM_PHRASES if p != "before the"):
         return False
     word = " ".join(scene.words(mention.i, mention.j))
     if scene.words(mention.i, mention.i + 1) == ["i"] and scene.word_before(mention.i) in ("when", "if", "as", "until"):
         return False
     if _foreign(scene, mention.i, mention.j) and word in ("traction", "pulled", "pull", "himself", "herself", "ranged"):
         return False
-    if word in ("himself", "herself", "full passive", "ranged", "prom", "on extension", "full arc", "pulled", "pull", "loaded with", "active motion", "active range", "active movement", "on request", "actively", "passively", "tug"):
-        context = {"arc", "range", "taken", "gaps", "fingers", "digits", "digit", "checked", "tested", "extended", "moved", "ranged", "repairs", "tendons", "joint", "joints", "freely", "smoothly", "glided", "repair", "gap", "gapping", "glide", "glides", "tendon", "finger", "fist", "it", "join", "flexed", "bent", "bend", "thumb", "triggering", "catching", "catch"}
+    if word in _IS_TEST_WORDS:
+        context = _IS_TEST_CONTEXT
         if not set(words) & context:
             return False
-    if word in ("traction", "pull", "pulled", "under traction", "gentle traction", "proximal traction") and set(words) & {"delivered", "retrieved", "retrieve", "deliver", "brought", "through", "needle", "skin", "nail", "out", "scar"} and not set(words) & {"gap", "gapping", "test", "tested", "checked"}:
+    if (
+        word in ("traction", "pull", "pulled", "under traction", "gentle traction", "proximal traction")
+        and set(words) & _IS_TEST_WORDS_2
+        and not set(words) & {"gap", "gapping", "test", "tested", "checked"}
+    ):
         return False
     if scene.negated(mention.i, mention.j, 4) and mention.value != "active":
         return not set(words) & {"tested", "test", "performed", "done"}
     text = " ".join(words)
-    return not any(p in text for p in ("not tested", "not test", "no test", "never tested", "was dropped", "we dropped", "not attempted", "could not be tested", "not possible"))
+    return not any(
+        p in text
+        for p in (
+            "not tested",
+            "not test",
+            "no test",
+            "never tested",
+            "was dropped",
+            "we dropped",
+            "not attempted",
+            "could not be tested",
+            "not possible",
+        )
+    )

@@ -4,10 +4,11 @@ from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Copy, Desk, Finding, carried
 from notereader.reader.rules.roles import PERIPHERAL, TENDON, anchors
 from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.wordlists import word_list
 
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "knot")
 _PERIPHERAL = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
-_SAME = frozenset("manner fashion way technique recipe method suture stitch construct core epitendinous epi repair configuration sutures sequence treatment peripheral thread pattern".split())
+_SAME = word_list("references", "same")
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as"}
 
@@ -20,7 +21,10 @@ def references(desk: Desk, scene: Scene) -> None:
     if found is None:
         return
     i, j, source, fields = found
-    foreign = any(m.kind in ("structure", "sided", "anynerve", "anyartery") or (m.kind, m.value) == ("role", "skin") for m in scene.mentions)
+    foreign = any(
+        m.kind in ("structure", "sided", "anynerve", "anyartery") or (m.kind, m.value) == ("role", "skin")
+        for m in scene.mentions
+    )
     if foreign and not any(g.tendons for g in scene.setting.groups):
         return  # 'the skin was closed in the same way'
     targets = _targets(desk, scene, i, source)
@@ -31,7 +35,14 @@ def references(desk: Desk, scene: Scene) -> None:
 def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     """Return the words of a reference, the group compared with, and which part of the suture is meant."""
     words = scene.page.words
-    compared = next((g for g in scene.setting.groups if g.reference and {"like", "as"} & set(words[max(g.i - 3, scene.sentence.i) : g.i])), None)
+    compared = next(
+        (
+            g
+            for g in scene.setting.groups
+            if g.reference and {"like", "as"} & set(words[max(g.i - 3, scene.sentence.i) : g.i])
+        ),
+        None,
+    )
     if compared is not None:
         part = {"peripheral": "peripheral", "core": "core"}.get(scene.sentence.section, "all")
         return max(compared.i - 1, scene.sentence.i), compared.j, compared, _part_told(scene, compared.i) or part
@@ -41,7 +52,9 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
         word = words[k]
         if word in _ALIKE:
             return k, k + 1, None, "all"
-        if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(words[max(scene.sentence.i, k - 3) : k]):
+        if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(
+            words[max(scene.sentence.i, k - 3) : k]
+        ):
             after = words[k + 1 : min(k + 4, scene.sentence.j)]
             noun = next((w for w in after if w in _SAME), None)
             if noun is not None:
@@ -80,7 +93,9 @@ def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:
         return group_targets(scene, source)[0]
     kinds = [t.tendon for g in scene.setting.groups if g.tendons and not g.reference for t in group_targets(scene, g)]
     kinds = kinds or [t.tendon for t in scene.setting.focus]
-    possible = [t for t in desk.repairable(source.digits) if not kinds or t.tendon in kinds] or desk.repairable(source.digits)
+    possible = [t for t in desk.repairable(source.digits) if not kinds or t.tendon in kinds] or desk.repairable(
+        source.digits
+    )
     return possible[0] if possible else None
 
 
@@ -99,7 +114,11 @@ def take_over(desk: Desk) -> None:
 
 def _before(desk: Desk, copy: Copy) -> Target | None:
     """Return the tendon whose core suture was told last before a reference."""
-    told = [f for f in desk.findings if f.group == "repairs" and f.field in ("strands", "stitch", "size") and f.order < copy.span[0]]
+    told = [
+        f
+        for f in desk.findings
+        if f.group == "repairs" and f.field in ("strands", "stitch", "size") and f.order < copy.span[0]
+    ]
     told = [f for f in told if Target(*f.entry) not in copy.targets and not f.header]
     return Target(*told[-1].entry) if told else None
 
@@ -113,4 +132,12 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
         own.update(_CORE)  # a stitch of its own says that its core suture is another
     for f in given:
         if f.field not in own:
-            desk.tendon(copy.scene, target, f.field, f.value, [copy.span], "said by reference to another repair", "said by reference to another repair")
+            desk.tendon(
+                copy.scene,
+                target,
+                f.field,
+                f.value,
+                [copy.span],
+                "said by reference to another repair",
+                "said by reference to another repair",
+            )

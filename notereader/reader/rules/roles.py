@@ -9,13 +9,14 @@ from dataclasses import dataclass
 
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, is_landmark
+from notereader.vocabulary.wordlists import word_list
 
 CORE, PERIPHERAL, TENDON = "core", "peripheral", "tendon"
 
-_STRONG_SKIN = frozenset(["skin", "to skin", "subcuticular", "skin edges", "skin flaps", "subcutaneous", "subcutis", "dermis", "deep dermal", "skin closure", "bruner flaps", "flap corners", "corner stitches", "dermal", "wound closed", "wounds closed", "wound was closed", "wounds were closed", "palm closed", "palm was closed", "superficial closure", "wound closure", "flaps tacked back", "wrist incision", "cutaneous"])
-_CLOSING = frozenset("closed closure closing close shut sewn approximated sutured brought tacked held closes reapproximated stitched repaired".split())
-_HEAD_GLUE = frozenset("running simple looped locking locked grasping suture sutures stitch stitches continuous undyed dyed braided monofilament a an the double single core interrupted two three four strand - strands six eight 2 4 6 8 needle taper of fine coated absorbable nonabsorbable non permanent modified".split())
-_LEAD_GLUE = frozenset("of in with using was were is : a an the by used - = ( and then via as two three four one 1 2 3 4 , on done placed made being has have had been received got x simple running interrupted looped".split())
+_STRONG_SKIN = word_list("roles", "strong_skin")
+_CLOSING = word_list("roles", "closing")
+_HEAD_GLUE = word_list("roles", "head_glue")
+_LEAD_GLUE = word_list("roles", "lead_glue")
 
 _KIND_ROLES = {
     "structure": "other",
@@ -119,7 +120,21 @@ def _head(scene: Scene, j: int, found: list[Anchor]) -> str:
         between = scene.words(j, anchor.i)
         if between == ["("] and scene.next_word(anchor.j) == ")":
             return anchor.role  # '3-0 Ethibond (core)'
-        if all(w in _HEAD_GLUE for w in between) or (between in (["to"], ["to", "the"], ["for", "the"], ["for"], ["in", "the"], ["in"], ["around", "the"], ["on", "the"], ["through", "the"], ["on"])):
+        if all(w in _HEAD_GLUE for w in between) or (
+            between
+            in (
+                ["to"],
+                ["to", "the"],
+                ["for", "the"],
+                ["for"],
+                ["in", "the"],
+                ["in"],
+                ["around", "the"],
+                ["on", "the"],
+                ["through", "the"],
+                ["on"],
+            )
+        ):
             if anchor.role == "pattern":
                 continue
             if anchor.role in (TENDON, CORE) and not between and anchor.role == TENDON:

@@ -10,10 +10,24 @@ from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anch
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Interval, Value
 from notereader.vocabulary.sutures import sizes
+from notereader.vocabulary.wordlists import word_list
 
-_CLUSTER_GLUE = frozenset("undyed dyed braided looped - ( ) / of a suture x double monofilament coated loop blue white black green , clear non absorbable nonabsorbable permanent ethicon size gauge stitches interrupted simple two three fine".split())
-_TISSUE = frozenset("scar fascia synovium paratenon sheath lumbrical tissue muscle fat tendon fibre fiber fibres fibers the torn healthy palmar frayed hair collagen it".split())
-_ZERO = frozenset(["oh", "o", "0", "zero", "ought", "aught", "nought"])
+_SUTURES_WORDS = word_list("sutures", "sutures_words")
+_ELLIPTIC_WORDS = word_list("sutures", "elliptic_words")
+_HOLDS_CORE_WORDS = word_list("sutures", "holds_core_words")
+_LOCK_WORDS_WORDS = word_list("sutures", "lock_words_words")
+_ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
+_IS_LOCK_WORDS = word_list("sutures", "is_lock_words")
+_IS_PURCHASE_WORDS = word_list("sutures", "is_purchase_words")
+_IS_PURCHASE_WORDS_2 = word_list("sutures", "is_purchase_words_2")
+_IS_PURCHASE_WORDS_3 = word_list("sutures", "is_purchase_words_3")
+_IS_PURCHASE_WORDS_4 = word_list("sutures", "is_purchase_words_4")
+_BY_STUMP_WORDS = word_list("sutures", "by_stump_words")
+_BY_STUMP_WORDS_2 = word_list("sutures", "by_stump_words_2")
+
+_CLUSTER_GLUE = word_list("sutures", "cluster_glue")
+_TISSUE = word_list("sutures", "tissue")
+_ZERO = word_list("sutures", "zero")
 _ROUND = frozenset(["around", "round", "over"])
 
 
@@ -35,7 +49,7 @@ class Thread:
 def sutures(desk: Desk, scene: Scene) -> None:
     """Find every core and peripheral suture of a sentence and give it to its tendons."""
     section = scene.sentence.section
-    if section in ("instructions", "admin", "tourniquet", "antibiotics", "blood_loss", "specimens", "anaesthesia"):
+    if section in _SUTURES_WORDS:
         return
     found = anchors(scene)
     threads = _threads(scene)
@@ -94,7 +108,7 @@ def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
     if len(word) >= 3 and word.endswith("-0") and word[:-2].isdigit():
         size = "0" if word == "1-0" else word
         return (size, k + 1) if size in sizes() else ("", k)
-    if word in NUMBER_WORDS and 0 < NUMBER_WORDS[word] <= 12 or (word.isdigit() and 0 < int(word) <= 12):
+    if (word in NUMBER_WORDS and 0 < NUMBER_WORDS[word] <= 12) or (word.isdigit() and 0 < int(word) <= 12):
         at = k + 1
         if at < end and page.words[at] in ("-", "/"):
             at += 1
@@ -126,7 +140,12 @@ def _beside(scene: Scene, threads: list[Thread], mention: Mention) -> Thread | N
         if thread.j <= mention.i and mention.i - thread.j <= 5 and _joined(scene, thread.j, mention.i):
             return thread
     for thread in threads:
-        if not thread.material and mention.j <= thread.i and thread.i - mention.j <= 2 and _joined(scene, mention.j, thread.i):
+        if (
+            not thread.material
+            and mention.j <= thread.i
+            and thread.i - mention.j <= 2
+            and _joined(scene, mention.j, thread.i)
+        ):
             return thread
     return None
 
@@ -168,7 +187,11 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
     if thread.role == TENDON and _outside_follows(scene, thread, found):
         return PERIPHERAL
     if thread.role == TENDON:
-        return PERIPHERAL if pattern and (around or _has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0") else CORE
+        return (
+            PERIPHERAL
+            if pattern and (around or _has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0")
+            else CORE
+        )
     if desk.topic in (CORE, PERIPHERAL, TENDON):
         if pattern or around:
             return PERIPHERAL
@@ -177,12 +200,12 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
     return desk.topic
 
 
-_CLOSING_WORDS = frozenset("wash washed washout irrigated irrigation gauze jelonet xeroform dressing haemostasis hemostasis tourniquet tulle bandage crepe wool steristrips adaptic mepitel".split())
+_CLOSING_WORDS = word_list("sutures", "closing_words")
 _DISSOLVING = frozenset(["polyglactin", "other"])
 
 
 def _is_closing_line(scene: Scene, thread: Thread) -> bool:
-    """'Wash. 4/0 Vicryl rapide. Gauze.': a thread among the words of closing, or a dissolving one told without a tendon."""
+    """'Wash. 4/0 Vicryl rapide. Gauze.': a thread among words of closing, or a dissolving one without a tendon."""
     if any(g.tendons or g.generic for g in scene.setting.groups):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
@@ -240,7 +263,13 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     before = [g for g in groups if g.j <= i]
     after = [g for g in groups if g.i >= j]
     itself = [g for g in groups if g.i == i and g.j == j]
-    for pool in (itself, [g for g in inside if g.j <= i][-1:], before[-1:], [g for g in inside if g.i >= j][:1], after[:1]):
+    for pool in (
+        itself,
+        [g for g in inside if g.j <= i][-1:],
+        before[-1:],
+        [g for g in inside if g.i >= j][:1],
+        after[:1],
+    ):
         if pool:
             group = _fuller(pool[0], before if pool[0] in before else after, named)
             found = _of_group(desk, scene, group)
@@ -250,10 +279,16 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
 
 
 def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
-    """'a double Tsuge in the index and a single one in the middle': a digit right after with in, for or on; 'the last two'."""
+    """'a double Tsuge in the index and a single one in the middle'; 'the last two', 'the former'."""
     for group in groups:
         between = scene.words(j, group.i)
-        if group.digits and j <= group.i and 1 <= len(between) <= 3 and between[0] in ("in", "for", "on") and all(w in ("in", "for", "on", "the", "both") for w in between):
+        if (
+            group.digits
+            and j <= group.i
+            and 1 <= len(between) <= 3
+            and between[0] in ("in", "for", "on")
+            and all(w in ("in", "for", "on", "the", "both") for w in between)
+        ):
             if len([g for g in groups if g.digits and g.j > j]) < 1 or group.generic:
                 continue
             return _of_group(desk, scene, group)
@@ -270,8 +305,8 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
     return []
 
 
-_ALL = frozenset(["any", "every", "each", "all", "both", "neither", "either", "none"])
-_ALL_OF = frozenset(["core", "cores", "suture", "sutures", "repair", "repairs", "repaired", "tendon", "tendons", "stitch", "join", "joins", "epitendinous", "sutured", "them"])
+_ALL = word_list("sutures", "all")
+_ALL_OF = word_list("sutures", "all_of")
 
 
 def said_of_all(scene: Scene, k: int) -> bool:
@@ -301,7 +336,12 @@ def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return [t for t in found if desk.extents.get(t) != "intact"] or found
     if group.generic == "all":
         named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
-        if named and scene.page.words[group.i] in ("each", "both", "all") and not group.digits and group.i > scene.sentence.i + 1:
+        if (
+            named
+            and scene.page.words[group.i] in ("each", "both", "all")
+            and not group.digits
+            and group.i > scene.sentence.i + 1
+        ):
             return _of_group(desk, scene, named[-1])
         return desk.repairable(group.digits or None)
     if group.every:
@@ -350,19 +390,35 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
             desk.tendon(scene, target, f"{prefix}material", thread.material, at, rule, *doubts, *thread.reasons)
     for target in targets:
         if thread.role == PERIPHERAL:
-            desk.tendon(scene, target, "peripheral", "present", [(thread.i, thread.j)], "peripheral suture named", *doubts)
+            desk.tendon(
+                scene, target, "peripheral", "present", [(thread.i, thread.j)], "peripheral suture named", *doubts
+            )
         if thread.size:
-            desk.tendon(scene, target, f"{prefix}size", thread.size, [thread.size_at], f"size of the {thread.role} suture", *doubts)
+            desk.tendon(
+                scene,
+                target,
+                f"{prefix}size",
+                thread.size,
+                [thread.size_at],
+                f"size of the {thread.role} suture",
+                *doubts,
+            )
         if thread.material:
             desk.tendon(
-                scene, target, f"{prefix}material", thread.material, [thread.material_at],
-                f"material of the {thread.role} suture", *doubts, *thread.reasons,
+                scene,
+                target,
+                f"{prefix}material",
+                thread.material,
+                [thread.material_at],
+                f"material of the {thread.role} suture",
+                *doubts,
+                *thread.reasons,
             )
         if thread.looped is not None and thread.role == CORE:
             desk.tendon(scene, target, "looped", thread.looped, [(thread.i, thread.j)], "looped suture", *doubts)
 
 
-_OLD = frozenset(["old", "previous", "original", "earlier", "existing", "former", "first"])
+_OLD = word_list("sutures", "old")
 
 
 def _is_old(scene: Scene, thread: Thread) -> bool:
@@ -420,8 +476,8 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
     return _count_at(page, k), k + 1
 
 
-_BOX = frozenset(["[", "]", "(", ")", "x", "v", "y", ":"])
-_OF_REPAIR = frozenset(["in", "the", "tendon", "repair", "across", "core", "crossing"])
+_BOX = word_list("sutures", "box")
+_OF_REPAIR = word_list("sutures", "of_repair")
 
 
 def _box_after(page: Page, j: int, end: int) -> int:
@@ -471,7 +527,7 @@ def _lay_strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
 def _elliptic(desk: Desk, scene: Scene) -> None:
     """'FDP carries four strands. FDS carries two.': a bare count after a sentence of strand counts."""
     for k in range(scene.sentence.i, scene.sentence.j - 1):
-        if scene.page.words[k] in ("carries", "has", "got", "received", "gets", "had", "carried"):
+        if scene.page.words[k] in _ELLIPTIC_WORDS:
             count = _count_at(scene.page, k + 1)
             after = scene.next_word(k + 2)
             if count and after in ("", ".", ",", ";") and any(g.tendons for g in scene.setting.groups):
@@ -502,7 +558,9 @@ def _lay_stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[T
         reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
         _lay(desk, scene, mention.i, mention.j, "stitch", mention.value, "core stitch named", *reasons)
     for mention in scene.of("anchor"):
-        if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header or (scene.header and mention.kind == "anchor"):
+        if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (
+            scene.header and mention.kind == "anchor"
+        ):
             _lay_fixation(desk, scene, mention, "anchor")
     for mention in scene.of("button"):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
@@ -514,14 +572,15 @@ def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor
     thread = next((t for t in threads if -3 <= t.i - mention.j <= 4 or 0 <= mention.i - t.j <= 6), None)
     role = role_of(scene, mention.i, mention.j, found)
     if role in ("", TENDON, "pattern"):
-        role = thread.role if thread else (CORE if desk.topic in (CORE, TENDON, PERIPHERAL) or role == TENDON else desk.topic)
+        role = (
+            thread.role
+            if thread
+            else (CORE if desk.topic in (CORE, TENDON, PERIPHERAL) or role == TENDON else desk.topic)
+        )
     return role == CORE
 
 
-_DONE = frozenset(
-    "placed inserted drilled used with on armed loaded put fixed secured reattached into attached bone footprint set seated "
-    "deployed reinserted sutured tied impacted advanced screwed sunk".split()
-)
+_DONE = word_list("sutures", "done")
 
 
 def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
@@ -538,7 +597,9 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     for target in targets:
         desk.tendon(scene, target, "stitch", stitch, [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
         if desk.treatments.get(target) != "reinserted":
-            desk.tendon(scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
+            desk.tendon(
+                scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts
+            )
 
 
 # --- hold
@@ -562,7 +623,9 @@ def _lay_hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
 
 def _rather_than(scene: Scene, i: int) -> bool:
     before = scene.words(max(scene.sentence.i, i - 3), i)
-    return any(w in ("than", "not", "of") for w in before) and ("rather" in before or "not" in before or "instead" in before)
+    return any(w in ("than", "not", "of") for w in before) and (
+        "rather" in before or "not" in before or "instead" in before
+    )
 
 
 def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor]) -> bool:
@@ -571,7 +634,11 @@ def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor])
         return True
     if scene.word_before(mention.i) in ("finger", "thumb", "digit"):
         return False
-    if scene.next_word(mention.j) in ("plate", "screw", "screws", "plates", "in", "gone", "sensation", "of", "symptoms", "down") and mention.value == "locking" and not any(a.role == CORE for a in found):
+    if (
+        scene.next_word(mention.j) in _HOLDS_CORE_WORDS
+        and mention.value == "locking"
+        and not any(a.role == CORE for a in found)
+    ):
         return False
     if any(m.kind == "structure" for m in scene.mentions) and not any(a.role == CORE for a in found):
         return False
@@ -588,7 +655,7 @@ def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor])
 
 
 def _lock_words(scene: Scene) -> bool:
-    return any(w in ("loops", "corners", "passes", "pass", "core", "hold", "bites", "grasp") for w in scene.words(scene.sentence.i, scene.sentence.j))
+    return any(w in _LOCK_WORDS_WORDS for w in scene.words(scene.sentence.i, scene.sentence.j))
 
 
 # --- peripheral
@@ -601,8 +668,20 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     _left_out_there(desk, scene, spots)
-    if scene.sentence.prefix and scene.sentence.section == PERIPHERAL and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not"):
-        _lay(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", "peripheral suture said to be left out")
+    if (
+        scene.sentence.prefix
+        and scene.sentence.section == PERIPHERAL
+        and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not")
+    ):
+        _lay(
+            desk,
+            scene,
+            scene.sentence.i,
+            scene.sentence.i + 1,
+            "peripheral",
+            "absent",
+            "peripheral suture said to be left out",
+        )
         return
     for spot in _one_a_part(scene, spots):
         if not scene.told(spot.i):
@@ -612,12 +691,15 @@ def _lay_peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             return
         if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
             return
-        if _peripheral_negated(scene, spot) and scene.words(scene.sentence.i, scene.sentence.i + 3)[-2:] == ["this", "is"]:
+        if _peripheral_negated(scene, spot) and scene.words(scene.sentence.i, scene.sentence.i + 3)[-2:] == [
+            "this",
+            "is",
+        ]:
             continue
         if _peripheral_negated(scene, spot):
             _lay(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
             continue
-        if _only_a_word(scene, spot) or scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":":
+        if _only_a_word(scene, spot) or (scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":"):
             continue
         _lay(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
@@ -632,7 +714,7 @@ def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
     return list(kept.values())
 
 
-_NO_ANSWER = frozenset("suture stitch sutures y n : ? . - size type pattern material x | / a yes/no".split())
+_NO_ANSWER = word_list("sutures", "no_answer")
 
 
 def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
@@ -656,11 +738,13 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
     for cue in within(scene.page.cues, scene.sentence.i, scene.sentence.j):
         phrase = " ".join(scene.page.words[cue.i : cue.j])
         if phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
-            first, last = scene.part(cue.i)
+            first, _last = scene.part(cue.i)
             digits = [g for g in scene.setting.groups if first <= g.i < cue.i and g.digits]
             if digits and spots[0].i < first and "it" in scene.words(first, cue.i):
                 for target in [t for t in desk.repairable(digits[-1].digits) if t.tendon in ("FDP", "FPL")]:
-                    desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], "peripheral suture said to be left out")
+                    desk.tendon(
+                        scene, target, "peripheral", "absent", [(cue.i, cue.j)], "peripheral suture said to be left out"
+                    )
 
 
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
@@ -668,12 +752,12 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
 
 
 def _only_a_word(scene: Scene, spot: Anchor) -> bool:
-    """'two extra peripheral bites', 'the epitenon was bruised', 'around it' without a suture name no peripheral suture."""
+    """'two extra peripheral bites', 'the epitenon was bruised', 'around it' alone name no peripheral suture."""
     phrase = " ".join(scene.words(spot.i, spot.j))
     near = scene.words(max(scene.sentence.i, spot.i - 4), min(scene.sentence.j, spot.j + 4))
     if "bites" in near and ("extra" in near or "additional" in near or "more" in near):
         return True
-    if phrase in ("epitenon", "around it", "round it", "all round", "all around", "right round", "all the way round", "all the way around", "paratendinous", "around the tendon", "round the tendon", "around the repair", "round the repair", "around the edge", "around the outside", "perimeter", "circumference", "round the outside", "circumferentially"):
+    if phrase in _ONLY_A_WORD_WORDS:
         suture = any(m.kind in ("pattern", "material", "stitch") for m in scene.mentions) or bool(_sizes(scene))
         return not (suture or any(w in ("suture", "stitch", "sutured", "stitched", "run", "sewn") for w in near))
     return False
@@ -688,12 +772,23 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
             continue
         targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
         for target in targets:
-            desk.tendon(scene, target, "peripheral", "present", [(mention.i, mention.j)], "peripheral pattern named", *doubts)
-            desk.tendon(scene, target, "peripheral_pattern", mention.value, [(mention.i, mention.j)], "peripheral pattern named", *doubts)
+            desk.tendon(
+                scene, target, "peripheral", "present", [(mention.i, mention.j)], "peripheral pattern named", *doubts
+            )
+            desk.tendon(
+                scene,
+                target,
+                "peripheral_pattern",
+                mention.value,
+                [(mention.i, mention.j)],
+                "peripheral pattern named",
+                *doubts,
+            )
     for mention in scene.of("stitch"):
-        if mention.value == "horizontal mattress" and peripheral and scene.told(mention.i):
-            if role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
-                _lay(desk, scene, mention.i, mention.j, "peripheral_pattern", "horizontal mattress", "peripheral pattern named")
+        told = mention.value == "horizontal mattress" and peripheral and scene.told(mention.i)
+        if told and role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
+            rule = "peripheral pattern named"
+            _lay(desk, scene, mention.i, mention.j, "peripheral_pattern", mention.value, rule)
 
 
 def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: list[Anchor], peripheral: bool) -> bool:
@@ -711,7 +806,9 @@ def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: l
         return strong and bool(_sizes(scene)) and (_has_core(desk, scene) or role == TENDON)
     if role == CORE and mention.value in ("running", "running locking", "cross-stitch", "other"):
         first, last = scene.part(mention.i)
-        return bool([s for s in _sizes(scene) if first <= s[1] < last]) and not any(first <= a.i < last and a.role == CORE for a in others)
+        return bool([s for s in _sizes(scene) if first <= s[1] < last]) and not any(
+            first <= a.i < last and a.role == CORE for a in others
+        )
     return False
 
 
@@ -721,7 +818,11 @@ def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: l
 def _lay_bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
     lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i)]
-    bare = [q for q in scene.quantities if not q.unit and lengths and 0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS]
+    bare = [
+        q
+        for q in scene.quantities
+        if not q.unit and lengths and 0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS
+    ]
     lengths += bare
     if not lengths:
         return
@@ -740,7 +841,14 @@ def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'10 mm in the middle and 7 mm in the ring finger': the digit right after a length is whose it is."""
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
-        if group.digits and q.j <= group.i and len(between) <= 3 and between and between[0] in ("in", "for", "on") and between[-1] in ("the", "in", "for", "on"):
+        if (
+            group.digits
+            and q.j <= group.i
+            and len(between) <= 3
+            and between
+            and between[0] in ("in", "for", "on")
+            and between[-1] in ("the", "in", "for", "on")
+        ):
             found = [t for t in desk.repairable(group.digits) if not group.tendons or t.tendon in group.tendons]
             kinds = {t.tendon for t in scene.setting.focus}
             return [t for t in found if t.tendon in kinds] or found
@@ -756,9 +864,15 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
         return
     targets, _ = suture_owners(desk, scene, bites[0].i, bites[0].j)
     digits = list(dict.fromkeys(d for g in scene.setting.groups if g.j <= bites[0].i for d in g.digits))
-    if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(targets) == 1 and len(digits) == len(bites):
+    if (
+        "respectively" in scene.words(scene.sentence.i, scene.sentence.j)
+        and len(targets) == 1
+        and len(digits) == len(bites)
+    ):
         targets = [t for d in digits for t in desk.repairable((d,)) if t.tendon == targets[0].tendon]
-    if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(bites) == len({t.digit for t in targets}):
+    if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(bites) == len(
+        {t.digit for t in targets}
+    ):
         for q in bites:
             for target in respective(scene, q.i, [b.i for b in bites], targets):
                 desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
@@ -768,7 +882,10 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
     for q in bites[1:]:
         if q.low is not None and low is not None and (q.i - bites[0].j) <= 12:
             low, high = min(low, q.low), max(high or q.low, q.high or q.low)
-    i, j = bites[0].i, bites[min(len(bites), 2) - 1].j if len(bites) > 1 and bites[1].i - bites[0].j <= 12 else bites[0].j
+    i, j = (
+        bites[0].i,
+        bites[min(len(bites), 2) - 1].j if len(bites) > 1 and bites[1].i - bites[0].j <= 12 else bites[0].j,
+    )
     _lay(desk, scene, i, j, "purchase_mm", Interval(low=low, high=high), "length of tendon taken")
 
 
@@ -794,7 +911,7 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
         gap = mention.i - q.j if mention.i >= q.j else q.i - mention.j
         if gap <= 3 and (word != "diameter" or mention.i >= q.j):
             after = scene.words(max(q.j, mention.j), min(scene.sentence.j, max(q.j, mention.j) + 4))
-            return not (word in ("bite", "bites") and any(w in ("from", "each", "side", "either", "back", "stump", "end", "ends") for w in after))
+            return not (word in ("bite", "bites") and any(w in _IS_LOCK_WORDS for w in after))
     return False
 
 
@@ -808,32 +925,32 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return True
     if {"wound", "incision", "zigzag", "zig", "skin"} & set(words):
         return False
-    if {"trimmed", "gap", "gapping", "gapped", "stump", "wound", "incision", "retracted", "k-wire", "resected", "opened", "vented", "laceration", "knot", "apart", "diameter", "insertion", "cut", "zigzag", "zig", "skin", "incised", "debrided", "debridement", "removed", "shaved"} & set(words) and not {
-        "purchase", "bite", "bites", "biting", "taken", "taking", "purchases"
-    } & set(words):
+    if _IS_PURCHASE_WORDS & set(words) and not _IS_PURCHASE_WORDS_2 & set(words):
         return False
     near = [m for m in scene.of("bite") if first <= m.i < last and -8 <= m.i - q.j <= 6]
-    strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in ("proximally", "held", "took", "bit", "anchored", "either end", "each end")]
+    strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in _IS_PURCHASE_WORDS_3]
     if strong:
         return _about_core(desk, scene, q)
     previous = [p for p in scene.quantities if p.unit == "mm" and p.j <= q.i and q.i - p.j <= 8 and p is not q]
-    return bool(previous) and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j)))) and any(
-        " ".join(scene.words(m.i, m.j)) in ("purchase", "taking", "bite", "bites", "taken up", "of the proximal stump", "taken", "proximally") for m in scene.of("bite")
+    return (
+        bool(previous)
+        and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
+        and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
 
 
-_STUMPS = frozenset("proximally distally proximal distal prox dist".split())
+_STUMPS = word_list("sutures", "stumps")
 
 
 def _by_stump(scene: Scene, q: Quantity) -> bool:
-    """'7 mm proximal and 9 mm distal', 'a centimetre in the proximal stump and 8 mm in the distal' beside a word of purchase."""
+    """'7 mm proximal and 9 mm distal' beside a word of purchase."""
     after = scene.words(q.j, min(q.j + 5, scene.sentence.j))
     if not _STUMPS & set(after) or {"wound", "incision", "cut", "laceration", "extended", "crease"} & set(after):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if after[:1] == ["of"] and not words & {"purchase", "bite", "bites", "taking", "taken", "took", "held"}:
+    if after[:1] == ["of"] and not words & _BY_STUMP_WORDS_2:
         return False  # '12 mm of distal stump was on hand'
-    return bool(words & {"purchase", "bite", "bites", "bit", "taking", "took", "taken", "held", "holding", "got", "caught", "catching", "put", "grasp", "core", "grip", "gripped"})
+    return bool(words & _BY_STUMP_WORDS)
 
 
 def _about_core(desk: Desk, scene: Scene, q: Quantity) -> bool:
@@ -856,9 +973,14 @@ def _lay_knot(desk: Desk, scene: Scene) -> None:
             continue
         if any(m.kind == "role" and m.value == "skin" for m in scene.mentions) and not scene.of("strandword", "stitch"):
             continue
-        if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(scene.sentence.i, scene.sentence.j):
+        if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(
+            scene.sentence.i, scene.sentence.j
+        ):
             continue
-        if scene.words(mention.i, mention.j) in (["inside"], ["outside"], ["surface"], ["superficial"]) and abs(near[0].i - mention.i) > 5:
+        if (
+            scene.words(mention.i, mention.j) in (["inside"], ["outside"], ["surface"], ["superficial"])
+            and abs(near[0].i - mention.i) > 5
+        ):
             continue
         i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
         _lay(desk, scene, i, j, "knot", mention.value, "place of the knots")
@@ -877,4 +999,3 @@ def _remember_topic(desk: Desk, scene: Scene, found: list[Anchor], threads: list
         desk.topic = TENDON if anchor.role in (CORE, PERIPHERAL, TENDON) else anchor.role
     if threads and threads[-1].role in (CORE, PERIPHERAL):
         desk.topic = TENDON
-

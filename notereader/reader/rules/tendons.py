@@ -6,12 +6,25 @@ from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.sutures import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
 from notereader.reader.tables import zone_value
+from notereader.vocabulary.wordlists import word_list
+
+_IS_DEED_WORDS = word_list("tendons", "is_deed_words")
+_BARE_IS_CUT_WORDS = word_list("tendons", "bare_is_cut_words")
+_BARE_IS_CUT_WORDS_2 = word_list("tendons", "bare_is_cut_words_2")
+_TELLS_INTACT_WORDS = word_list("tendons", "tells_intact_words")
+_TELLS_INTACT_WORDS_2 = word_list("tendons", "tells_intact_words_2")
+_TELLS_INTACT_WORDS_3 = word_list("tendons", "tells_intact_words_3")
+_CUTS_TENDON_WORDS = word_list("tendons", "cuts_tendon_words")
+_FRACTION_CUTS_CUT = word_list("tendons", "fraction_cuts_cut")
+_DEED_WORDS = word_list("tendons", "deed_words")
+_LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
+_TREATED_WORDS = word_list("tendons", "treated_words")
 
 _BARE = frozenset(["through", "out", "off", "right through", "clean through", "straight through"])
-_BARE_BETWEEN = frozenset("both all gone is was were had has each right clean cut also too , tendon tendons as - : = > each it the".split())
-_NOT_A_CUT = frozenset("repair fist range excision release flexion extension motion cover closure glide recovery relief excursion consent set arc list checks".split())
-_DRUGS = frozenset("lidocaine lignocaine lido bupivacaine marcaine chlorhexidine xylocaine ropivacaine povidone adrenaline iodine ropi lig betadine alcohol plain solution of".split())
-_REMAINING = frozenset("remaining rest left remainder sound intact remained other".split())
+_BARE_BETWEEN = word_list("tendons", "bare_between")
+_NOT_A_CUT = word_list("tendons", "not_a_cut")
+_DRUGS = word_list("tendons", "drugs")
+_REMAINING = word_list("tendons", "remaining")
 
 
 def extents(desk: Desk, scene: Scene) -> None:
@@ -47,7 +60,9 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     for target in targets:
         if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
             continue
-        desk.tendon(scene, target, "extent", mention.value, [_evidence(scene, mention, target)], f"extent {mention.value}")
+        desk.tendon(
+            scene, target, "extent", mention.value, [_evidence(scene, mention, target)], f"extent {mention.value}"
+        )
     _so_was(desk, scene, mention, word)
     _too(desk, scene, mention)
 
@@ -68,8 +83,16 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
     for group in scene.setting.groups:
         before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
         pairs = (["so", "was"], ["so", "were"], ["so", "had"], ["so", "are"], ["so", "is"])
-        if (group.tendons or group.generic == "all") and group.i > mention.j and (before[-3:-1] in pairs or before[-2:] in pairs):
-            told = group_targets(scene, group) if group.tendons else [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
+        if (
+            (group.tendons or group.generic == "all")
+            and group.i > mention.j
+            and (before[-3:-1] in pairs or before[-2:] in pairs)
+        ):
+            told = (
+                group_targets(scene, group)
+                if group.tendons
+                else [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
+            )
             for target in told:
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
@@ -80,7 +103,7 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
         if scene.words(mention.i, mention.i + 2) != ["in", "continuity"] or not scene.told(mention.i):
             continue
         first, last = scene.part(mention.i)
-        hurt = [m for m in scene.of("extent") if first <= m.i < last] or [q for q in scene.quantities if q.unit == "%"]
+        hurt = any(first <= m.i < last for m in scene.of("extent")) or any(q.unit == "%" for q in scene.quantities)
         targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
         if not hurt and not scene.negated(mention.i, mention.j):
             for target in targets:
@@ -102,7 +125,7 @@ def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
     if word not in ("divided", "out", "off", "cut clean", "cut across"):
         return False
     after = scene.words(mention.j, mention.j + 4)
-    return len(after) > 1 and after[0] == "to" and after[1] in ("make", "allow", "free", "gain", "expose", "get", "reach", "deliver", "let", "reduce")
+    return len(after) > 1 and after[0] == "to" and after[1] in _IS_DEED_WORDS
 
 
 def _is_likeness(scene: Scene, mention: Mention) -> bool:
@@ -121,8 +144,8 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
         return False
     after = scene.next_word(mention.j)
     if scene.words(mention.i, mention.j)[-1:] == ["through"]:
-        return after in ("", ",", ".", ";", "in", "at", "and", "just", ":", "(", "here", "too", "as", "beneath", "under", "with", "-", "both", "on")
-    return after in ("", ",", ".", ";", ")", "as", "too", "also", "altogether", "and", "both")
+        return after in _BARE_IS_CUT_WORDS_2
+    return after in _BARE_IS_CUT_WORDS
 
 
 def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
@@ -130,12 +153,14 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
     if word in ("no injury", "no laceration", "no cut", "no damage"):
-        owned = scene.word_before(mention.i) in ("had", "has", "have", "shows", "showed", "with", "-", ":")
+        owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2
         return owned or scene.next_word(mention.j) in ("to", "of", "in")
-    if word in ("fine", "normal", "ok", "okay", "safe", "spare", "sound", "whole", "healthy", "preserved", "escaped", "looked normal", "not reached", "not touched", "untouched"):
+    if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
-        closes = scene.next_word(mention.j) in ("", ",", ".", ";", ")", "and", "too", "also", "but", "as", "there", "throughout", "|", "seen", "both", "apart", "-")
-        named = subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
+        closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
+        named = (
+            subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
+        )
         return closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6
     return True
 
@@ -215,10 +240,12 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
     """Leave out drug strengths, what was left standing, and shares of a pulley."""
     if quantity.low is None or quantity.low < 5 or quantity.high is None:
         return False
-    if scene.next_word(quantity.j) == "of" and any(g.tendons and 0 < g.i - quantity.j <= 4 for g in scene.setting.groups):
+    if scene.next_word(quantity.j) == "of" and any(
+        g.tendons and 0 < g.i - quantity.j <= 4 for g in scene.setting.groups
+    ):
         return True
     if scene.next_word(quantity.j) in _DRUGS and scene.words(quantity.j, quantity.j + 2)[-1:] != ["its"]:
-        return scene.next_word(quantity.j) == "of" and scene.words(quantity.j, quantity.j + 3)[-1] in ("width", "substance", "tendon", "fibres", "fibers", "thickness", "section", "diameter", "cross", "the")
+        return scene.next_word(quantity.j) == "of" and scene.words(quantity.j, quantity.j + 3)[-1] in _CUTS_TENDON_WORDS
     around = scene.words(max(scene.sentence.i, quantity.i - 2), min(scene.sentence.j, quantity.j + 3))
     if any(w in _REMAINING for w in around):
         return False
@@ -231,7 +258,7 @@ def _fractions(desk: Desk, scene: Scene) -> None:
     for mention in scene.of("fraction"):
         if not scene.told(mention.i):
             continue
-        targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+        targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
         if not targets or not _fraction_cuts(scene, mention):
             continue
         _part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)
@@ -242,8 +269,15 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 6))
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
-    cut = {"dividing", "cutting", "severing", "cuts", "divides", "cut", "sawn", "sliced", "incised", "nicked", "torn", "lost", "missing", "section", "sectioned", "flap", "partial", "partially", "-", "divided", "nick", "nicked", "laceration", "lacerated", "through", "severed", "width", "substance", "thickness", "transected", "lac", "tear", "torn", "gone"}
-    return any(w in cut for w in near) and scene.word_before(mention.i) not in ("radial", "ulnar", "distal", "proximal", "remaining", "other")
+    cut = _FRACTION_CUTS_CUT
+    return any(w in cut for w in near) and scene.word_before(mention.i) not in (
+        "radial",
+        "ulnar",
+        "distal",
+        "proximal",
+        "remaining",
+        "other",
+    )
 
 
 def _part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i: int, j: int) -> None:
@@ -265,7 +299,16 @@ def zones(desk: Desk, scene: Scene) -> None:
     _zone_heading(desk, scene)
     for mention in scene.of("zone"):
         if scene.page.standing[mention.i] == "story" and _only_in_story(desk):
-            desk.add(scene, "repairs", ("*", "*", None), "zone", mention.value, [(mention.i, mention.j)], "zone of the cut tendons", "told only in the story before the operation")
+            desk.add(
+                scene,
+                "repairs",
+                ("*", "*", None),
+                "zone",
+                mention.value,
+                [(mention.i, mention.j)],
+                "zone of the cut tendons",
+                "told only in the story before the operation",
+            )
         if not scene.told(mention.i) or scene.sentence.section in ("instructions", "admin"):
             continue
         if _is_extensor(scene):
@@ -279,9 +322,15 @@ def zones(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "zone", mention.value, [(mention.i, mention.j)], "zone of a named tendon")
         else:
             for digit in digits or ("*",):
-                desk.add(scene, "repairs", (digit, "*", None), "zone", mention.value, [(mention.i, mention.j)], "zone of the cut tendons of a digit")
-
-
+                desk.add(
+                    scene,
+                    "repairs",
+                    (digit, "*", None),
+                    "zone",
+                    mention.value,
+                    [(mention.i, mention.j)],
+                    "zone of the cut tendons of a digit",
+                )
 
 
 def _is_extensor(scene: Scene) -> bool:
@@ -337,9 +386,9 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
 
 # --- treatment
 
-_FLAP = frozenset("flap edge tag frayed loose partial nick margin smooth flush smoothed pared shaved edges surface".split())
-_NOUNS_OF_LEFT = frozenset("hand wrist index middle ring small little thumb long forearm finger arm palm upper side".split())
-_LEFT_AFTER = frozenset(["", ".", ",", ";", ")", "alone", "as", "where", "it", "be", "to", "untouched", "unrepaired", "in", "and", "because", "(", "divided", "cut", "unsutured"])
+_FLAP = word_list("tendons", "flap")
+_NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
+_LEFT_AFTER = word_list("tendons", "left_after")
 
 
 def treatments(desk: Desk, scene: Scene) -> None:
@@ -364,9 +413,9 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
             return None
         return "left"
     if scene.negated(mention.i, mention.j, 3):
-        verb = word.endswith("ed") or word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not")
+        verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
-    if word in ("suture", "sutures", "secured", "approximated", "advancement", "graft", "was fixed") and not scene.header:
+    if word in _DEED_WORDS and not scene.header:
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
 
@@ -385,7 +434,7 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
         return True
-    return after in _LEFT_AFTER and before in (">", "was", "were", "-", "but", "and", "then", ",", "therefore", "deliberately", "thus", "simply", ";", "so", "are", "is", ":", "|")
+    return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
 
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
@@ -398,7 +447,11 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
     for target in targets:
         if value == "trimmed" and desk.extents.get(target) == "complete" and not scene.header:
             continue
-        if value == "repaired" and desk.treatments.get(target) in ("reinserted", "grafted", "tenodesed") and not scene.header:
+        if (
+            value == "repaired"
+            and desk.treatments.get(target) in ("reinserted", "grafted", "tenodesed")
+            and not scene.header
+        ):
             continue
         known = desk.treatments.get(target)
         desk.tendon(scene, target, "treatment", value, [_evidence(scene, mention, target)], f"treatment {value}")
@@ -412,7 +465,9 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
     """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
     near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
-    return bool(near & {"stump", "stumps", "ends", "end", "edges"}) or any(q.unit == "mm" and abs(q.i - mention.i) <= 4 for q in scene.quantities)
+    return bool(near & {"stump", "stumps", "ends", "end", "edges"}) or any(
+        q.unit == "mm" and abs(q.i - mention.i) <= 4 for q in scene.quantities
+    )
 
 
 def _trims_tendon(scene: Scene, mention: Mention) -> bool:
@@ -423,31 +478,49 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
         return False
     if any(q.unit == "mm" and q.i >= mention.i and q.i - mention.j <= 3 for q in scene.quantities):
         return False
-    return not part & {"strand", "strands", "skin", "knot", "needle", "knots"} and scene.next_word(mention.j) not in ("suture", "sutures")
+    return not part & {"strand", "strands", "skin", "knot", "needle", "knots"} and scene.next_word(mention.j) not in (
+        "suture",
+        "sutures",
+    )
 
 
 def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
-    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in ("and", "with", ",", "+", "&", ";", ".", ":"):
+    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in _TREATED_WORDS:
         before = [s.group for s in scene.subjects if s.j <= mention.i and s.group is not None and s.group.tendons]
         return group_targets(scene, before[-1]) if before and value == "grafted" else []
-    if value == "left" and scene.words(mention.i, mention.j)[:1] == ["nothing"] and scene.next_word(mention.j) in ("to", "about", "with"):
+    if (
+        value == "left"
+        and scene.words(mention.i, mention.j)[:1] == ["nothing"]
+        and scene.next_word(mention.j) in ("to", "about", "with")
+    ):
         return []
     if targets:
-        if value in ("trimmed", "left", "excised") or scene.header or _close(scene, mention, subject.i if subject else 0, subject.j if subject else 0):
+        if (
+            value in ("trimmed", "left", "excised")
+            or scene.header
+            or _close(scene, mention, subject.i if subject else 0, subject.j if subject else 0)
+        ):
             return _by_slip(scene, mention, targets, group)
         return []
     if subject is None:
         return _treated_from_focus(desk, scene, mention, value)
     if group is None:
         return []
-    if group.generic == "all" and value == "repaired" and scene.words(mention.i, mention.j)[-1:] in (["repairs"], ["repair"]) and not scene.header:
+    if (
+        group.generic == "all"
+        and value == "repaired"
+        and scene.words(mention.i, mention.j)[-1:] in (["repairs"], ["repair"])
+        and not scene.header
+    ):
         return []
     if group.generic == "all" and value == "repaired":
         return [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
     if group.generic == "one" and value in ("repaired", "reinserted", "grafted", "tenodesed"):
-        return carried(desk, scene, near_digits(scene, group) or None)[0] or [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+        return carried(desk, scene, near_digits(scene, group) or None)[0] or [
+            t for t in scene.setting.focus if desk.extents.get(t) != "intact"
+        ]
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
@@ -464,7 +537,11 @@ def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group
 def _close(scene: Scene, mention: Mention, i: int, j: int) -> bool:
     """Tell whether no other structure stands between a deed and its tendon."""
     low, high = min(j, mention.j), max(i, mention.i)
-    return not any(s for s in scene.subjects if low <= s.i < high and s.kind in ("structure", "sided", "role", "pulley", "anynerve"))
+    return not any(
+        s
+        for s in scene.subjects
+        if low <= s.i < high and s.kind in ("structure", "sided", "role", "pulley", "anynerve")
+    )
 
 
 def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
