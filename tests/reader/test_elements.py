@@ -206,6 +206,11 @@ def test_a_title_line_is_the_procedure(title: str) -> None:
     assert shown(f"{title}\n\n{BODY}", "procedure")
 
 
+@pytest.mark.parametrize("body", ["Opened and washed. Repair looks slim.", "Looked in. Exploration easy."])
+def test_a_remark_in_the_text_is_no_title(body: str) -> None:
+    assert shown(f"Log of the day\n{body} {BODY}", "procedure")[0] not in body
+
+
 def test_findings_are_shown_by_the_first_state_told() -> None:
     text = "Op: FDP repair, ring finger\n\nThe wound was extended. FDP was cut right across. It was sewn.\n"
     assert shown(text, "findings")[0].startswith("FDP was cut")

@@ -9,6 +9,7 @@ from notereader.reader.rules.element_words import near_words, shown_by_words
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
+_TITLES = 10  # sentences among which a title line stands
 _SHOWN = 8  # words of a sentence shown at most
 _STATE = frozenset(["extent", "ends", "hurt", "nervestate", "fracture"])
 _THINGS = frozenset(["tendon", "generic", "slip", "structure", "bundle", "sided", "anynerve", "anyartery", "bone"])
@@ -215,9 +216,11 @@ def _tells_state(scene: Scene) -> Span | None:
 
 def _procedure(desk: Desk) -> Span | None:
     """A title line, else a heading of the narrative, else the first core suture or treatment told."""
-    for scene in desk.scenes:
+    for scene in desk.scenes[:_TITLES]:
         if scene.sentence.block > 1:
             break
+        if not scene.sentence.label:
+            continue
         words = scene.words(scene.sentence.i, scene.sentence.j)
         at = next((k for k, w in enumerate(words) if w in element_list("operations")), None)
         titled = scene.sentence.section in ("narrative", "procedure") and not set(words) & element_list("was")
