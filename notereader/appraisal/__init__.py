@@ -6,17 +6,22 @@ from notereader.appraisal.cautions import all_cautions, cautions_about
 from notereader.appraisal.models import Appraisal, Question
 from notereader.appraisal.printing import printed_appraisal
 from notereader.appraisal.questions import question_letter
+from notereader.appraisal.settled import Settled, appraise_settled, settled_day, settled_only
 from notereader.appraisal.text import appraisal_text
 
 __all__ = [
     "SURGEON",
     "Appraisal",
     "Question",
+    "Settled",
     "all_cautions",
     "appraisal_text",
     "appraise",
+    "appraise_settled",
     "cautions_about",
     "enter_answer",
     "printed_appraisal",
     "question_letter",
+    "settled_day",
+    "settled_only",
 ]

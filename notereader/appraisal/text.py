@@ -26,7 +26,7 @@ _STATES = (("contradictory", "contradictory"), ("implied", "only implied"), ("si
 
 def appraisal_text(appraisal: Appraisal) -> str:
     """Return an appraisal as plain text. The cautions open and close it; every figure carries a source number."""
-    sources = _Sources()
+    sources = Sources()
     lines = [
         f"APPRAISAL{': ' + appraisal.note if appraisal.note else ''}",
         "",
@@ -46,7 +46,7 @@ def appraisal_text(appraisal: Appraisal) -> str:
     return "\n".join(lines) + "\n"
 
 
-class _Sources:
+class Sources:
     """Numbers the sources in the order in which they are first named."""
 
     def __init__(self) -> None:
@@ -57,11 +57,17 @@ class _Sources:
         said = source if _STATUS[status] in source else f"{source} ({_STATUS[status]})"
         return f"[{self._known.setdefault(said, len(self._known) + 1)}]"
 
+    def entries(self) -> Iterator[tuple[int, str]]:
+        """Yield every number with its source."""
+        for said, number in self._known.items():
+            yield number, said
+
     def lines(self) -> Iterator[str]:
+        """Yield the list of sources as it is printed."""
         yield from _fill(
             "seen: read in the paper or its abstract; from memory: not looked up; derived here: worked out or judged."
         )
-        for said, number in self._known.items():
+        for number, said in self.entries():
             yield from _fill(said, "      ", f"{f'[{number}]':>5} ")
 
 
@@ -97,12 +103,12 @@ def _standing_words(appraisal: Appraisal) -> str:
     )
 
 
-def _completeness(found: Completeness, sources: _Sources) -> Iterator[str]:
+def _completeness(found: Completeness, sources: Sources) -> Iterator[str]:
     yield f"What a therapist needs {sources.number(found.source, 'derived')}:"
     for group in found.needs:
         yield f"  {_tally_words(group.tally)}"
         for state, lead in _STATES:
-            items = [_item_words(i) for i in group.items if i.state == state]
+            items = [item_words(i) for i in group.items if i.state == state]
             if items:
                 yield from _fill(f"{lead}: {'; '.join(items)}", "      ", "    ")
     yield ""
@@ -115,7 +121,8 @@ def _completeness(found: Completeness, sources: _Sources) -> Iterator[str]:
         yield from _standard(standard, sources)
 
 
-def _item_words(item: NeedItem) -> str:
+def item_words(item: NeedItem) -> str:
+    """Say where something is needed and what it is."""
     return (
         f"{item.where}: {item.label[0].lower()}{item.label[1:]}"
         if item.label[1:2].islower()
@@ -123,7 +130,7 @@ def _item_words(item: NeedItem) -> str:
     )
 
 
-def _standard(standard: StandardResult, sources: _Sources) -> Iterator[str]:
+def _standard(standard: StandardResult, sources: Sources) -> Iterator[str]:
     yield from _fill(f"{_tally_words(standard.tally)} {sources.number(standard.source, standard.status)}", "    ", "  ")
     missing = [i.label for i in standard.items if i.state == "silent"]
     if missing:
@@ -148,7 +155,7 @@ def _tally_words(tally: Tally) -> str:
     return f"{tally.label}: {', '.join(parts)}"
 
 
-def _contradictions(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
+def _contradictions(appraisal: Appraisal, sources: Sources) -> Iterator[str]:
     if not appraisal.contradictions:
         yield "None of the named checks found anything. That does not make the note right."
     for hit in appraisal.contradictions:
@@ -171,7 +178,7 @@ def _questions(appraisal: Appraisal) -> Iterator[str]:
         )
 
 
-def _tendons(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
+def _tendons(appraisal: Appraisal, sources: Sources) -> Iterator[str]:
     if not appraisal.tendons:
         yield "The record holds no tendon."
     yield from _strength_keys(appraisal.tendons, sources)
@@ -185,7 +192,7 @@ def _tendons(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
         yield from _margins(tendon)
 
 
-def _strength_keys(tendons: list[TendonAppraisal], sources: _Sources) -> Iterator[str]:
+def _strength_keys(tendons: list[TendonAppraisal], sources: Sources) -> Iterator[str]:
     """Say once what holds for every tendon: the method, both views of healing, the loads, and how the tables read."""
     shown = [tendon for tendon in tendons if tendon.strength is not None]
     if not shown or shown[0].strength is None:
@@ -208,7 +215,7 @@ def _strength_keys(tendons: list[TendonAppraisal], sources: _Sources) -> Iterato
     yield from _fill(_GRID_KEY)
 
 
-def _strength(strength: Strength, sources: _Sources) -> Iterator[str]:
+def _strength(strength: Strength, sources: Sources) -> Iterator[str]:
     yield f"  Breaking force on day {strength.day}: {range_words(strength.breaking)}"
     yield f"  Force at a 2 mm gap: {range_words(strength.gap)}"
     yield f"  The upper end is {strength.spread_ratio:.1f} times the lower one before any ceiling: that much is open."
@@ -222,7 +229,7 @@ def _strength(strength: Strength, sources: _Sources) -> Iterator[str]:
     yield from _fill(f"{healing} {sources.number(strength.healing.source, strength.healing.status)}", "      ", "    ")
 
 
-def _factor_lines(factor: FactorShare, sources: _Sources) -> Iterator[str]:
+def _factor_lines(factor: FactorShare, sources: Sources) -> Iterator[str]:
     share = f", {factor.share:.0%} of the spread" if factor.share else ""
     value = (
         f"{factor.value}{f' ({factor.standing})' if factor.standing else ''}"
@@ -270,7 +277,7 @@ def _figures(low: float, high: float) -> str:
     return f"{low:g}" if low == high else f"{low:g} to {high:g}"
 
 
-def _glide(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
+def _glide(appraisal: Appraisal, sources: Sources) -> Iterator[str]:
     if not appraisal.glide:
         yield "The record holds no cut tendon of a named digit."
     for digit in appraisal.glide:
@@ -283,7 +290,7 @@ def _glide(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
         yield from _shared_notes(appraisal.glide, sources)
 
 
-def _digit(digit: DigitGlide, sources: _Sources) -> Iterator[str]:
+def _digit(digit: DigitGlide, sources: Sources) -> Iterator[str]:
     for cited in digit.found:
         yield from _fill(cited.words, "    ", "  * ")
     for travel in digit.travel:
@@ -292,7 +299,7 @@ def _digit(digit: DigitGlide, sources: _Sources) -> Iterator[str]:
         yield from _fill(f"{cited.words} {sources.number(cited.source, cited.status)}", "    ", "  * ")
 
 
-def _shared_notes(digits: list[DigitGlide], sources: _Sources) -> Iterator[str]:
+def _shared_notes(digits: list[DigitGlide], sources: Sources) -> Iterator[str]:
     """Say once what holds for several digits."""
     notes = dict.fromkeys((n.words, n.source, n.status) for digit in digits for n in digit.notes)
     for words, source, status in notes:
@@ -301,7 +308,7 @@ def _shared_notes(digits: list[DigitGlide], sources: _Sources) -> Iterator[str]:
     yield from _fill(f"{first.friction_words} {sources.number(first.friction_source, 'derived')}", "    ", "  * ")
 
 
-def _timeline(appraisal: Appraisal, sources: _Sources) -> Iterator[str]:
+def _timeline(appraisal: Appraisal, sources: Sources) -> Iterator[str]:
     line = appraisal.timeline
     if line.operation:
         yield f"  Operation: {line.operation.isoformat()}"

@@ -18,11 +18,14 @@ from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.mark_key import MarkKey
 from notereader.desktop.marks import Span, spans_of
+from notereader.desktop.meaning import MeaningFeed
+from notereader.desktop.meaning_panes import QuestionsPane, StrengthPane, WeeksPane
 from notereader.desktop.note_view import NoteView
 from notereader.desktop.picture_view import PictureView
 from notereader.desktop.rows import DIGITS, Row
 from notereader.desktop.session import Action, Notice, Session
 from notereader.desktop.side_pane import SidePane
+from notereader.desktop.worker import Worker
 from notereader.record import Address, Evidence, Record, Value, source_of
 
 _NO_TEXT = "This record came without the text of its note. Its quotes stand beside the facts."
@@ -34,7 +37,9 @@ class CasePage(QWidget):
 
     title_changed = Signal()
 
-    def __init__(self, session: Session, title: str, look: Look, band: Band, parent: QWidget | None = None):
+    def __init__(
+        self, session: Session, title: str, look: Look, band: Band, worker: Worker, parent: QWidget | None = None
+    ):
         super().__init__(parent)
         self.session = session
         self.title = title
@@ -49,6 +54,14 @@ class CasePage(QWidget):
         self.picture = PictureView(look)
         self.side = SidePane()
         self.side.add_pane("Finger", self.picture)
+        self.feed = MeaningFeed(worker, self)
+        self.strength, self.weeks, self.questions = (
+            StrengthPane(self.feed),
+            WeeksPane(self.feed, look),
+            QuestionsPane(self.feed),
+        )
+        for name, pane in (("Strength, glide", self.strength), ("Weeks", self.weeks), ("Questions", self.questions)):
+            self.side.add_pane(name, pane)
         self._layout = CaseLayout(self.strip, [self.note, self.finder, MarkKey(look)], self.facts, self.pane, self.side)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -121,6 +134,7 @@ class CasePage(QWidget):
     def _show_record(self, record: Record) -> None:
         self.note.show_record(record, self._spans_in_hand())
         self.picture.show_record(record)
+        self.feed.show_record(record)
         self._show_rows()
         row = self.facts.row_in_hand()
         if not self.pane.is_editing(row):

@@ -86,7 +86,7 @@ KEYS = (
         own=("Return", "Enter"),
         where=Where.NOTE,
     ),
-    Key("side_pane", "Show or hide the side pane with the picture", VIEW_MENU, own=("F7",)),
+    Key("side_pane", "Show or hide the side pane: picture, strength, weeks, questions", VIEW_MENU, own=("F7",)),
     Key("next_part", "Go to the next part of the window", VIEW_MENU, own=("F6",)),
     Key("previous_part", "Go to the previous part of the window", VIEW_MENU, own=("Shift+F6",)),
     Key("zoom_in", "Larger letters", VIEW_MENU, standard=Standard.ZoomIn, own=("Ctrl++", "Ctrl+="), with_case=False),

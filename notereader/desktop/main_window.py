@@ -51,6 +51,7 @@ class MainWindow(QMainWindow):
         self._look, self._settings, self._shelf = look, settings, shelf
         self.casebook_worker = Worker("casebook", self)
         self.reading_worker = Worker("reader", self)
+        self.meaning_worker = Worker("meaning", self)
         self.arrivals = Arrivals(shelf, self.casebook_worker, self.reading_worker, waiting, self)
         self.page: CasePage | None = None
         self.band = Band()
@@ -109,6 +110,7 @@ class MainWindow(QMainWindow):
         """Let everything ordered be written, then let go of the casebook."""
         self.casebook_worker.run(self._shelf.close, lambda _: None, lambda _: None)
         self.casebook_worker.finish()
+        self.meaning_worker.finish(5)
         # Not waited for: a note that is still being read waits in its file.
         self.reading_worker.finish(0)
 
@@ -205,7 +207,7 @@ class MainWindow(QMainWindow):
     def _show_case(self, arrival: Arrival) -> None:
         self._leave_case()
         session = Session(arrival.case, self.casebook_worker, lambda: self._settings.reviewer, self)
-        page = CasePage(session, arrival.title, self._look, self.band)
+        page = CasePage(session, arrival.title, self._look, self.band, self.meaning_worker)
         self.menus.attach({Where.FACTS: page.facts, Where.NOTE: page.note})
         session.undo_stack.undoTextChanged.connect(self._name_undo)
         session.undo_stack.redoTextChanged.connect(self._name_redo)

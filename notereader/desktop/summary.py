@@ -27,19 +27,31 @@ def summary_pdf(record: Record) -> bytes:
     # Imported where used: the exchange room brings the tables of the appraisal, which the window does not wait for.
     from notereader.exchange import summary_html
 
-    data = QByteArray()
-    buffer = QBuffer(data)
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    writer = QPdfWriter(buffer)
-    writer.setTitle("Summary of an operative note")
-    writer.setCreator("notereader")
-    margins = QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM)
-    page = QPageSize(QPageSize.PageSizeId.A4)
-    writer.setPageLayout(QPageLayout(page, QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter))
     document = QTextDocument()
     document.setDefaultFont(QFont("sans-serif", 9))
     pictures = _add_pictures(document, record)
     document.setHtml(summary_html(record).replace("</body>", f"{pictures}</body>"))
+    return _pdf(document, "Summary of an operative note")
+
+
+def letter_pdf(letter: str) -> bytes:
+    """Return a letter of plain text as PDF on A4 pages."""
+    document = QTextDocument()
+    document.setDefaultFont(QFont("sans-serif", 10))
+    document.setPlainText(letter)
+    return _pdf(document, "Questions for the surgeon")
+
+
+def _pdf(document: QTextDocument, title: str) -> bytes:
+    data = QByteArray()
+    buffer = QBuffer(data)
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(buffer)
+    writer.setTitle(title)
+    writer.setCreator("notereader")
+    margins = QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM)
+    page = QPageSize(QPageSize.PageSizeId.A4)
+    writer.setPageLayout(QPageLayout(page, QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter))
     document.print_(writer)
     buffer.close()
     return bytes(data.data())

@@ -1,0 +1,55 @@
+"""What the panes say of the confirmed facts: no more than a person settled, and with the cautions."""
+
+from datetime import date
+
+from desktop_samples import sample_record
+
+from notereader.appraisal import all_cautions, appraise, appraise_settled
+from notereader.appraisal.text import range_words
+from notereader.desktop.meaning import meaning_of
+from notereader.desktop.summary import letter_pdf
+
+TODAY = date(2026, 1, 1)
+
+
+def confirmed_sample():
+    record = sample_record("01-plain-index")
+    for _, fact in record.walk():
+        fact.status = "confirmed"
+    return record
+
+
+def test_with_nothing_confirmed_no_strength_is_shown():
+    meaning = meaning_of(sample_record("01-plain-index"), 7, 0, TODAY)
+    assert meaning.tendons and all(line.strength is None for line, _ in meaning.tendons)
+    assert "Breaking force" not in meaning.strength and "Nothing of it is confirmed" in meaning.strength
+    assert f"{len(meaning.settled.left_out)} proposed facts still unconfirmed" in meaning.strength
+
+
+def test_the_numbers_are_those_of_the_appraisal():
+    record = confirmed_sample()
+    strength = appraise(record, 7).tendons[0].strength
+    assert range_words(strength.breaking) in meaning_of(record, 7, 0, TODAY).strength
+
+
+def test_unconfirmed_strands_stay_unknown():
+    record = confirmed_sample()
+    record.repairs[0].facts["strands"].status = "proposed"
+    record.repairs[0].facts["stitch"].status = "proposed"
+    factors = appraise_settled(record, 7).confirmed.tendons[0].strength.factors
+    assert next(f for f in factors if f.name == "strands").value == "not stated"
+
+
+def test_cautions_stand_on_strength_and_weeks():
+    meaning = meaning_of(confirmed_sample(), 7, 0, TODAY)
+    for page in (meaning.strength, *(words for _, words in meaning.tendons)):
+        assert all(caution[:30].replace("'", "&#x27;") in page for caution in all_cautions())
+
+
+def test_the_panes_fill_when_seen_and_the_letter_is_a_pdf(qtbot, open_sample):
+    page = open_sample("02-terse-ring").page
+    assert page.strength.meaning is None
+    page.side._tabs.setCurrentWidget(page.weeks)
+    qtbot.waitUntil(lambda: not page.weeks.chart.pixmap().isNull())
+    assert "unknown" in page.weeks.page.toPlainText().lower()
+    assert letter_pdf(page.questions.meaning.letter).startswith(b"%PDF")
