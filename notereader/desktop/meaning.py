@@ -1,6 +1,5 @@
 """Works out in the background what the confirmed facts mean, for the panes that show it."""
 
-from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
@@ -8,7 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
-from notereader.desktop.worker import Job, Worker
+from notereader.desktop.worker import Done, Failed, Job, Worker
 from notereader.record import Record
 
 if TYPE_CHECKING:
@@ -68,9 +67,9 @@ class MeaningFeed(QObject):
             self.begun.emit()
             self._worker.run(lambda: meaning_of(record, day, bend, date.today()), self._done, self._fail)
 
-    def run(self, job: Job, done: Callable[..., None]) -> None:
-        """Do something else in the background; a fault is told."""
-        self._worker.run(job, done, lambda fault: self.failed.emit(f"{_FAULT}: {fault}"))
+    def run(self, job: Job, done: Done, failed: Failed) -> None:
+        """Do something else in the background."""
+        self._worker.run(job, done, failed)
 
     def _renew(self) -> None:
         self._stale = True

@@ -56,7 +56,9 @@ def draw_chart(line: TendonLine, inks: ChartInks, width: int, letters: float, sh
             _bars(axes, line, inks)
         else:
             _unknown(axes, inks)
-        axes.set_title(line.where, loc="left", color=inks.words, fontweight="bold", pad=8, x=-left / (0.96 - left))
+        axes.set_title(
+            line.where, loc="left", color=inks.words, fontweight="bold", pad=20 * scale, x=-left / (0.96 - left)
+        )
         canvas.draw()  # type: ignore[no-untyped-call]
         pixels = canvas.buffer_rgba()  # type: ignore[no-untyped-call]
         return Picture(pixels.shape[1], pixels.shape[0], pixels.tobytes())
@@ -96,7 +98,7 @@ def _bars(axes: Axes, line: TendonLine, inks: ChartInks) -> None:
     axes.set_ylim(len(names) - 0.4, -0.6)
     axes.set_xlim(left=0)
     top = len(line.shown.loads)
-    axes.text(0, top + 0.1, "strength: full bar breaking, open bar 2 mm gap", color=inks.words, va="center")
+    axes.text(0, top + 0.1, "full: breaking, open: 2 mm gap", color=inks.words, va="center")
     axes.text(0, -0.95, "force in the tendon" if top else "no published forces", color=inks.words, va="center")
 
 

@@ -1,5 +1,6 @@
 """The side panes of what the confirmed facts mean: strength and glide, the weeks as a chart, open questions."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -114,7 +115,7 @@ class WeeksPane(MeaningPane):
         chosen = min(chosen, len(meaning.tendons) - 1)
         self.tendon.setCurrentIndex(chosen)
         line, words = meaning.tendons[chosen]
-        theme, width, letters = self._look.theme, max(280, self.width() - 12), self.font().pointSizeF()
+        theme, width, letters = self._look.theme, max(280, self.width() - 34), self.font().pointSizeF()
 
         def draw() -> object:
             from notereader.desktop.meaning_chart import ChartInks, draw_chart
@@ -122,7 +123,7 @@ class WeeksPane(MeaningPane):
             inks = ChartInks(theme.base, theme.text, theme.muted, theme.accent, theme.trouble)
             return draw_chart(line, inks, width, letters)
 
-        self._feed.run(draw, self._show_chart)
+        self._feed.run(draw, self._show_chart, self._not_drawn)
         return words
 
     def _show_chart(self, drawn: object) -> None:
@@ -132,6 +133,10 @@ class WeeksPane(MeaningPane):
         image = QImage(pixels, width, height, width * 4, QImage.Format.Format_RGBA8888)
         self.chart.setPixmap(QPixmap.fromImage(image))
         self.frame.setFixedHeight(min(height + 6, max(160, self.height() * 3 // 5)))
+
+    def _not_drawn(self, fault: Exception) -> None:
+        if isValid(self):
+            self.chart.setText(f"The chart could not be drawn ({fault}). It stands in words below.")
 
     def _renew(self) -> None:
         if self.meaning is not None:
@@ -147,20 +152,32 @@ class QuestionsPane(MeaningPane):
             button = QPushButton(words)
             button.clicked.connect(slot)
             self.top.addWidget(button)
+        self.told = plain_label()
+        self.column.insertWidget(2, self.told)
 
     def copy(self) -> None:
         """Put the letter on the clipboard."""
         if self.meaning is not None:
             QGuiApplication.clipboard().setText(self.meaning.letter)
+            self.told.setText("The letter is on the clipboard.")
 
     def ask_and_save(self) -> None:
         """Ask for a file and save the letter there, as PDF or text by its name."""
         path, _ = QFileDialog.getSaveFileName(self, "Save the letter", "questions.pdf", "PDF (*.pdf);;Text (*.txt)")
         if path and self.meaning is not None:
-            save_letter(self._feed, self.meaning.letter, Path(path))
+            self.told.setText("Saving …")
+            save_letter(self._feed, self.meaning.letter, Path(path), self._tell)
+
+    def _tell(self, words: str) -> None:
+        if isValid(self):
+            self.told.setText(words)
 
 
-def save_letter(feed: MeaningFeed, letter: str, path: Path) -> None:
-    """Write the letter in the background."""
+def save_letter(feed: MeaningFeed, letter: str, path: Path, tell: Callable[[str], None]) -> None:
+    """Write the letter in the background and tell how it went."""
     pdf = path.suffix.lower() == ".pdf"
-    feed.run(lambda: write_whole(path, letter_pdf(letter) if pdf else letter.encode("utf-8")), lambda _: None)
+    feed.run(
+        lambda: write_whole(path, letter_pdf(letter) if pdf else letter.encode("utf-8")),
+        lambda _: tell(f"Saved as {path.name}."),
+        lambda fault: tell(f"It could not be saved: {fault}. Choose another folder or file and try again."),
+    )

@@ -7,6 +7,7 @@ from desktop_samples import sample_record
 from notereader.appraisal import all_cautions, appraise, appraise_settled
 from notereader.appraisal.text import range_words
 from notereader.desktop.meaning import meaning_of
+from notereader.desktop.meaning_panes import save_letter
 from notereader.desktop.summary import letter_pdf
 
 TODAY = date(2026, 1, 1)
@@ -53,3 +54,12 @@ def test_the_panes_fill_when_seen_and_the_letter_is_a_pdf(qtbot, open_sample):
     qtbot.waitUntil(lambda: not page.weeks.chart.pixmap().isNull())
     assert "unknown" in page.weeks.page.toPlainText().lower()
     assert letter_pdf(page.questions.meaning.letter).startswith(b"%PDF")
+
+
+def test_a_letter_that_cannot_be_saved_is_told_and_one_that_can_is_whole(qtbot, open_sample, tmp_path):
+    page, told = open_sample("02-terse-ring").page, []
+    save_letter(page.feed, "Is the A2 pulley whole?", tmp_path / "letter.txt", told.append)
+    save_letter(page.feed, "Is the A2 pulley whole?", tmp_path / "nowhere" / "letter.txt", told.append)
+    qtbot.waitUntil(lambda: len(told) == 2)
+    assert (tmp_path / "letter.txt").read_text() == "Is the A2 pulley whole?"
+    assert told[0] == "Saved as letter.txt." and told[1].startswith("It could not be saved")
