@@ -87,6 +87,7 @@ def test_a_vague_heading_of_the_closure_is_shown_with_its_words() -> None:
     [
         ("Told of the hazards and signed.", "consent"),
         ("Form 1 signed with the house officer.", "consent"),
+        ("She understood that it might rupture, and she gave her written consent.", "consent"),
         ("He was informed about all risks and has undersigned.", "consent"),
         ("Loss 20 mls.", "blood_loss"),
         ("Bleeding negligible.", "blood_loss"),

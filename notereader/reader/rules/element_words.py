@@ -56,7 +56,10 @@ _LONGEST = 24  # words; more than any heading has
 def _shows(desk: Desk, m: Mention, name: str) -> bool:
     """Tell whether words show an element of this operation; an empty form line and an unticked box do not."""
     page = desk.page
-    if page.standing[m.i] in ("history", "teaching", "conditional", "unticked") or _unticked(page, m.i):
+    standing = page.standing[m.i]
+    if standing in ("history", "unticked") or _unticked(page, m.i):
+        return False
+    if standing in ("teaching", "conditional") and name != "consent":  # what may happen is what consent speaks of
         return False
     heads = [h for h in within(page.headings, m.i - _LONGEST, m.i + 1) if m.i < h.j]
     if any(h.value != name or _is_empty(page, h) for h in heads):
