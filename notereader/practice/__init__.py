@@ -20,6 +20,7 @@ from notereader.practice.printing import marking_text
 from notereader.practice.progress import Progress, progress_of
 from notereader.practice.sets import CaseSet, load_set, ready_set, save_set
 from notereader.practice.teacher import TeacherView, teacher_view
+from notereader.practice.words import tip, why
 
 __all__ = [
     "Attempt",
@@ -60,4 +61,6 @@ __all__ = [
     "teacher_csv",
     "teacher_figure",
     "teacher_view",
+    "tip",
+    "why",
 ]

@@ -15,7 +15,7 @@ from notereader.vocabulary import field_specs, sizes
 
 CASES = [made_case(), *ready_set().cases]
 SLOW = settings(
-    max_examples=120, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much]
+    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much]
 )
 
 
