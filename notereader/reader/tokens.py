@@ -82,7 +82,7 @@ _TO_FIGURES = str.maketrans("OolI", "0011")
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(
     r"\{[^{}\n]{0,200}\}|\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|"
-    r"\*{2,}|_{2,}"
+    r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
 
 # Looked up once for every word.

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, near_digits, owners
 from notereader.reader.measures import NUMBER_WORDS
-from notereader.reader.page import Mention, Page, Quantity, within
+from notereader.reader.page import Break, Mention, Page, Quantity, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors, role_of
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Interval, Value
@@ -449,12 +449,23 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             continue
         if {"trimmed", "torn", "frayed"} & set(scene.words(mention.j, min(mention.j + 5, scene.sentence.j))):
             continue  # strands of a torn tendon or muscle
+        if _ends_range(page, k):
+            found.append((_count_at(page, k - 2) or count, k - 2, mention.j))  # of a range the weaker
+            continue
         i = k
         times = _times_before(page, k, scene.sentence.i)
         if times:
             count, i = count * times[0], times[1]
         found.append((count, i, mention.j))
     return found
+
+
+def _ends_range(page: Page, k: int) -> bool:
+    """Tell whether the count at word k is the upper end of a range: 'four to six', '4-6', 'four or six'."""
+    if k < 2 or _count_at(page, k - 2) is None:
+        return False
+    tight = page.breaks[k - 1] == page.breaks[k] == Break.NONE
+    return page.words[k - 1] in ("to", "or") or (page.words[k - 1] in ("-", "/") and tight)
 
 
 def _count_at(page: Page, k: int) -> int | None:
@@ -553,6 +564,8 @@ def _lay_stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[T
     for mention in scene.of("stitch"):
         if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3) or _foreign(scene, mention.i, mention.j):
             continue
+        if _is_person(scene, mention):
+            continue
         if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
             continue
         reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
@@ -565,6 +578,15 @@ def _lay_stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[T
     for mention in scene.of("button"):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
             _lay_fixation(desk, scene, mention, "pull-out")
+
+
+_TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
+
+
+def _is_person(scene: Scene, mention: Mention) -> bool:
+    """'Assisted by Dr Evans', 'from Adelaide': a name that stitches bear too."""
+    before = [w for w in scene.words(max(scene.sentence.i, mention.i - 2), mention.i) if w != "."]
+    return bool(before) and before[-1] in _TITLES
 
 
 def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor], threads: list[Thread]) -> bool:

@@ -9,11 +9,11 @@ from notereader.reader.tables import zone_value
 from notereader.vocabulary.wordlists import word_list
 
 _IS_DEED_WORDS = word_list("tendons", "is_deed_words")
-_BARE_IS_CUT_WORDS = word_list("tendons", "bare_is_cut_words")
-_BARE_IS_CUT_WORDS_2 = word_list("tendons", "bare_is_cut_words_2")
+_BARE_IS_CUT_WORDS = word_list("tendons", "bare_is_cut_words") | {""}
+_BARE_IS_CUT_WORDS_2 = word_list("tendons", "bare_is_cut_words_2") | {""}
 _TELLS_INTACT_WORDS = word_list("tendons", "tells_intact_words")
 _TELLS_INTACT_WORDS_2 = word_list("tendons", "tells_intact_words_2")
-_TELLS_INTACT_WORDS_3 = word_list("tendons", "tells_intact_words_3")
+_TELLS_INTACT_WORDS_3 = word_list("tendons", "tells_intact_words_3") | {""}
 _CUTS_TENDON_WORDS = word_list("tendons", "cuts_tendon_words")
 _FRACTION_CUTS_CUT = word_list("tendons", "fraction_cuts_cut")
 _DEED_WORDS = word_list("tendons", "deed_words")
@@ -388,7 +388,7 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
 
 _FLAP = word_list("tendons", "flap")
 _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
-_LEFT_AFTER = word_list("tendons", "left_after")
+_LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
 
 def treatments(desk: Desk, scene: Scene) -> None:
