@@ -52,6 +52,8 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
     """Tell whether a subject stands only in a phrase of purpose or place: 'to deliver the profundus'."""
     first = max(scene.sentence.i, subject.i - 3)
     before = scene.words(first, subject.i)
+    if subject.kind == "role" and "its" in before[-2:]:
+        return True  # 'A2 shows its old incision'
     while before and before[-1] in ("the", "its", "a", "an", "both", "of", "that"):
         before = before[:-1]
     return bool(before) and before[-1] in _ASIDE
@@ -122,11 +124,12 @@ class Attachment:
     def _bridged(self, i: int, j: int) -> bool:
         """Tell whether only small words lead from a thing to what is said of it: 'was seen and', 'torn, '."""
         before = ""
-        words = self._numbered(i, j)
-        for k, word in words:
+        words = self._between(i, j)
+        said = any(k in self.said for k in range(i, j))
+        for word in words:
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
-            bridge = bridge or (word in ("and", ",") and before in _SEEN)
-            if not bridge and not (word == "," and any(n in self.said for n in range(i, k))):
+            seen = word in ("and", ",") and before in _SEEN
+            if not (bridge or seen or (said and word == ",")):
                 return False
             before = word
         return len(words) <= 14
@@ -145,12 +148,9 @@ class Attachment:
 
     def _between(self, i: int, j: int) -> list[str]:
         """Return the words from i to j but those that say which finger or say something themselves."""
-        return [word for _, word in self._numbered(i, j)]
-
-    def _numbered(self, i: int, j: int) -> list[tuple[int, str]]:
         page = self.scene.page
         kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words)
-        return [(k, page.words[k]) for k in kept if page.standing[k] not in _EMPTY]
+        return [page.words[k] for k in kept if page.standing[k] not in _EMPTY]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)

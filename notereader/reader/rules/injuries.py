@@ -13,7 +13,7 @@ from notereader.reader.rules.injury_words import (
     is_fine_suture,
     words_said,
 )
-from notereader.reader.rules.structures import Part, digits_of, hurt_ones, named_sides, parts_of, told_of
+from notereader.reader.rules.structures import Part, digits_of, hurt_digits, hurt_ones, named_sides, parts_of, told_of
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -40,7 +40,7 @@ def injuries(desk: Desk, scene: Scene) -> None:
 
 def _read(desk: Desk, scene: Scene) -> None:
     goes_on = bool(desk.last_parts) and scene.sentence.i == desk.last_parts_end
-    if scene.kinds.isdisjoint(_NAMES) and not goes_on:
+    if scene.kinds.isdisjoint(_NAMES) and not goes_on and not _of_nerves(scene):
         return
     groups = _joined(scene, [p for p in parts_of(desk, scene) if scene.told(p.i)])
     if groups:
@@ -49,6 +49,10 @@ def _read(desk: Desk, scene: Scene) -> None:
         desk.last_parts_end = scene.sentence.j
     elif goes_on and not _nerve_joined(desk, scene):
         _carried(desk, scene, words_said(scene))
+
+
+def _of_nerves(scene: Scene) -> bool:
+    return any(m.value == "nerve" for m in scene.of("role"))
 
 
 def _joined(scene: Scene, parts: list[Part]) -> list[list[Part]]:
@@ -123,7 +127,10 @@ def _put(desk: Desk, scene: Scene, group: list[Part], name: str, value: str, i: 
     for part in group:
         span = (min(i, part.i), max(j, part.j))
         span = span if span[1] - span[0] <= 25 else (i, j)
-        for digit in digits_of(desk, scene, part):
+        digits = digits_of(desk, scene, part)
+        if name == "treatment" and not any(g.digits for g in scene.setting.groups):
+            digits = hurt_digits(desk, part, digits) or digits
+        for digit in digits:
             for side in part.sides:
                 entry = (digit, part.structure, side)
                 desk.add(scene, "injuries", entry, name, value, [span], f"{name} of another structure")
@@ -188,9 +195,8 @@ def _carry(desk: Desk, scene: Scene, name: str, value: str, m: Mention) -> None:
 
 def _nerve_joined(desk: Desk, scene: Scene) -> bool:
     """'Nerve ends met easily. 9-0 nylon, 3 epineurial bites': a fine suture among words of nerve repair."""
-    nerve = any(m.kind == "role" and m.value == "nerve" for m in scene.mentions)
     at = next((k for k in range(scene.sentence.i, scene.sentence.j) if is_fine_suture(scene, k)), None)
-    if not nerve or at is None or any(not t.vague for t in _rest(scene)):
+    if not _of_nerves(scene) or at is None or any(not t.vague for t in _rest(scene)):
         return False
     hurt = {f.entry for f in hurt_ones(desk, "nerve")}
     if len(hurt) == 1:

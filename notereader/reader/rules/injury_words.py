@@ -154,7 +154,8 @@ def fine_suture_at(scene: Scene, structure: str, i: int, j: int, high: int) -> i
         if is_fine_suture(scene, k):
             return k
     first = max(scene.sentence.i, i - 5)
-    if {",", ";", ".", "and"} & set(scene.words(first, i)):
+    stops = {";", ".", "and"} if first == scene.sentence.i else {",", ";", ".", "and"}
+    if stops & set(scene.words(first, i)):
         return None
     return next((k for k in range(first, i) if is_fine_suture(scene, k)), None)
 

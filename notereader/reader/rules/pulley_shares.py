@@ -64,7 +64,8 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
 
 def in_full(scene: Scene, low: int, high: int) -> bool:
     """Tell whether the words reach over the whole length: 'over its full length', 'from end to end'."""
-    return any(low - 3 <= m.i and m.i < high for m in scene.of("fully"))
+    found = [m for m in scene.of("fully") if low - 3 <= m.i and m.i < high]
+    return any(scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") for m in found)
 
 
 def share_in(scene: Scene, low: int, high: int) -> dict[str, Value]:

@@ -294,7 +294,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     several = bool(_PLURAL & opening)
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
     pronoun = words[0].i - scene.sentence.i <= 5 and bool(_PRONOUNS & opening)
-    if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (scene.setting.groups and not several):
+    tendons = [g for g in scene.setting.groups if not g.generic]
+    if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
     if state_of(scene, action) not in _SHARED or _nothing_else(desk, scene):
         _lay_again(desk, scene, action)

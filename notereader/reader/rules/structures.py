@@ -19,6 +19,10 @@ _AFTER_SIDE = word_list("structures", "after_side")
 _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
 _COUNTS = {"both": 2, "two": 2, "either": 2, "neither": 2, "three": 3, "four": 4}
+# 'radial digital nerve repair, ring'
+_LESIONS = frozenset(
+    ["repair", "repaired", "suture", "graft", "grafting", "laceration", "division", "injury", "divided"]
+)
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
 # What 'the nerve' and 'the artery' may be.
 _CALLED = {
@@ -283,7 +287,10 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
     if {"side", "aspect", "border"} & set(scene.words(b.i, b.j)):
         return before in ("one", "that") or after in ("both", "they")
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
-    return (before in _BEFORE_SIDE or b.i == scene.sentence.i) and (after in _AFTER_SIDE or said)
+    labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
+    if labelled or (after in _AFTER_SIDE or said):
+        return labelled or before in _BEFORE_SIDE or b.i == scene.sentence.i
+    return False
 
 
 # --- sides and digits
@@ -321,6 +328,8 @@ def _end(scene: Scene, m: Mention) -> int:
 def _told_apart(scene: Scene, j: int) -> bool:
     """Tell whether the sides after a structure are each told on its own: 'Nerves: radial intact, ulnar cut'."""
     first = _after(scene, j)[:1]
+    if first and scene.words(first[0].j, first[0].j + 2) == ["digital", ":"]:
+        return True
     several = scene.page.words[j - 1].endswith("s") or scene.next_word(j) in (":", "-", "?", "both")
     if not first or not several:
         return False
@@ -340,16 +349,15 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     groups = [g for g in scene.setting.groups if g.digits]
     after = [g for g in groups if 0 <= g.i - part.j <= 5]
     links = ("of", "the", "to", "in", ",", "left", "right", "both", "l", "r")
-    if after and all(w in links or w in _FINGERS for w in scene.words(part.j, after[0].i)):
+    if after and all(w in links or w in _FINGERS or w in _LESIONS for w in scene.words(part.j, after[0].i)):
         return after[0].digits
     own = [g for g in groups if 0 <= part.i - g.j <= 6]
     if own:
         return own[-1].digits
-    told = digits_at(scene, None, part.i) or (None,)
-    return told if groups else _hurt_digits(desk, part, told) or told
+    return digits_at(scene, None, part.i) or (None,)
 
 
-def _hurt_digits(desk: Desk, part: Part, told: tuple[str | None, ...]) -> tuple[str | None, ...]:
+def hurt_digits(desk: Desk, part: Part, told: tuple[str | None, ...]) -> tuple[str | None, ...]:
     """Return the one digit in which this very nerve or artery was told cut, where that is not the one in focus."""
     cut = [f for f in told_of(desk, part.structure) if f.value in ("complete", "partial")]
     digits = {f.entry[0] for f in cut if f.entry[2] and f.entry[2] in part.sides}
