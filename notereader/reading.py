@@ -2,8 +2,12 @@
 
 from bisect import bisect_left
 
-from notereader.intake import NoteText, WordConfidence
+from notereader.intake import IntakeRefused, NoteText, WordConfidence
 from notereader.record import Evidence, Fact, Record, Remark
+
+# A long operative note has some 10,000 characters. Far longer texts are whole patient files, whose earlier operations
+# would be read as this one; and the reader has to answer within seconds.
+LONGEST = 250_000
 
 # Below this, in percent, a recognised word is a guess.
 SURE = 60
@@ -13,8 +17,15 @@ def read_note(note: NoteText) -> Record:
     """Return the draft record of a note.
 
     The intake's warnings stand among its remarks. Where a word that proves a fact was recognised from a picture and is
-    little more than a guess, that is a reason to look at the fact twice.
+    little more than a guess, that is a reason to look at the fact twice. Raises IntakeRefused for a text that is far
+    longer than any operative note.
     """
+    if len(note.text) > LONGEST:
+        raise IntakeRefused(
+            f"The text is too long for one operative note: {len(note.text):,} characters; the limit is {LONGEST:,}.",
+            "Cut out the operative note and read that alone.",
+            note.name,
+        )
     # Loading the reader takes a second; who only refuses a file need not wait for it.
     from notereader.reader import read
 

@@ -24,6 +24,8 @@ REFUSED = {
     "a program": b"\x7fELF" + bytes(range(256)) * 8,
     "5 MB of text": NOTE.encode() * (5_000_000 // len(NOTE)),
     "5 MB of one letter": b"a" * 5_000_000,
+    "200,000 words on one line": " ".join((NOTE.split() * 3_000)[:200_000]).encode(),
+    "more than a spaCy text may hold": NOTE.encode() * (1_500_000 // len(NOTE)),
     "a record": b'{"format": "notereader-record", "format_version": 1}',
     "a web page": b"<!DOCTYPE html><html><body>FDP repaired</body></html>",
     "a broken archive": b"PK\x03\x04" + bytes(500),
