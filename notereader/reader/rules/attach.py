@@ -169,7 +169,8 @@ class Attachment:
         if back is None or ahead is None:
             return back or ahead
         before = self.scene.word_before(m.i)
-        if self.scene.next_word(m.j) in ("it", "them", "this", "both"):
+        objects = ("it", "them", "this", "both", "one")
+        if self.scene.next_word(m.j) in objects or self.scene.page.words[m.j - 1] in objects:
             return back
         if before in _ACTIVE or before in ("", ";", "."):
             return ahead

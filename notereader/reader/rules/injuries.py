@@ -42,8 +42,13 @@ def _read(desk: Desk, scene: Scene) -> None:
     goes_on = bool(desk.last_parts) and scene.sentence.i == desk.last_parts_end
     if scene.kinds.isdisjoint(_NAMES) and not goes_on and not _of_nerves(scene):
         return
-    groups = _joined(scene, [p for p in parts_of(desk, scene) if scene.told(p.i)])
-    if groups:
+    named = parts_of(desk, scene)
+    groups = _joined(scene, [p for p in named if scene.told(p.i)])
+    asked = [p for p in named if scene.page.standing[p.i] == "question"]
+    if asked and not groups:
+        desk.last_parts = [(p.structure, p.sides, digits_of(desk, scene, p)) for p in asked]
+        desk.last_parts_end = scene.sentence.j
+    elif groups:
         _attach(desk, scene, groups, words_said(scene))
         desk.last_parts = [(p.structure, p.sides, digits_of(desk, scene, p)) for p in groups[-1]]
         desk.last_parts_end = scene.sentence.j
@@ -169,7 +174,8 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     """'It was left alone.' 'That left a gap, so a conduit was sewn in.' right after a sentence about a nerve."""
     blocked = [t for t in _rest(scene) if not t.vague]
     opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 6, scene.sentence.j)))
-    if blocked or not _PRONOUNS & opening:
+    answer = scene.page.words[scene.sentence.i - 1] == "?"
+    if blocked or not (answer or _PRONOUNS & opening):
         return
     structure = desk.last_parts[0][0]
     deeds = [(value, m) for m in words if (value := deed_said(scene, structure, m))]

@@ -153,7 +153,7 @@ def fine_suture_at(scene: Scene, structure: str, i: int, j: int, high: int) -> i
     for k in range(j, min([high, j + 14, *taken])):
         if is_fine_suture(scene, k):
             return k
-    first = max(scene.sentence.i, i - 5)
+    first = max(scene.sentence.i, i - 7)
     stops = {";", ".", "and"} if first == scene.sentence.i else {",", ";", ".", "and"}
     if stops & set(scene.words(first, i)):
         return None

@@ -111,7 +111,7 @@ def strongest(scene: Scene, words: list[Mention]) -> Mention | None:
     if deeds:
         return _last_deed(deeds)
     hurt = [m for m, value in stated if value == "injured"]
-    return next(iter([*hurt, *(m for m, _ in stated)]), None)
+    return next(iter([*hurt, *(m for m, _ in reversed(stated))]), None)
 
 
 def _last_deed(deeds: list[tuple[Mention, str]]) -> Mention:
