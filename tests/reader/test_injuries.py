@@ -281,6 +281,98 @@ def test_of_which_finger(sentence: str, lines: dict[str, str]) -> None:
     assert injuries(sentence, note) == lines
 
 
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("RDN cut, UDN not seen.", ring(RN="complete")),
+        ("The ulnar digital artery had been cut and was tied.", ring(UA="complete, ligated")),
+        ("RDN cut back to healthy fascicles.", {}),
+        ("The radial digital nerve was partly torn.", ring(RN="partial")),
+        ("RDN: partially lacerated, sutured 9-0.", ring(RN="partial, repaired")),
+        ("The radial digital nerve was gone over 8 mm and was grafted.", ring(RN="complete, grafted")),
+        (
+            "The ulnar digital nerve had a bruise on it but was in continuity, and I left it alone.",
+            ring(UN="contused, left"),
+        ),
+        ("Radial and ulnar nerve of the finger without injury.", ring(RN="intact", UN="intact")),
+    ],
+)
+def test_cut_torn_lost_bruised(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("Complete severance of the deep flexor in zone 2 and of the ulnar finger nerve.", ring(UN="complete")),
+        ("Section of the profundus and of the radial digital artery.", ring(RA="complete")),
+        ("I grafted the RDN with a strand of nerve from the forearm, sewn with 9-0 nylon.", ring(RN="grafted")),
+        ("RDN severed. It was grafted with a length of nerve from the forearm.", ring(RN="complete, grafted")),
+        ("RDN severed. A 2 mm collagen conduit was sewn to the nerve ends with 9-0.", ring(RN="complete, conduit")),
+        ("RDN severed. The nerve defect was bridged with a tube.", ring(RN="complete, conduit")),
+        ("RDN severed. Nerve? Grafted, two cables.", ring(RN="complete, grafted")),
+        ("UDN severed. Its artery was cut as well and I ligated that.", ring(UN="complete", UA="complete, ligated")),
+        ("The radial digital artery was ligated; its companion nerve was contused.", ring(RA="ligated", RN="contused")),
+        (
+            "Nervus digitalis ulnaris completely through, arteria digitalis ulnaris intact.",
+            ring(UN="complete", UA="intact"),
+        ),
+        (
+            "Both bundles seen: ulnar artery and both nerves intact, radial artery clipped.",
+            ring(UA="intact", RN="intact", UN="intact", RA="ligated"),
+        ),
+    ],
+)
+def test_turns_of_phrase(sentence: str, lines: dict[str, str]) -> None:
+    assert injuries(sentence) == lines
+
+
+@pytest.mark.parametrize(
+    ("form", "lines"),
+    [
+        ("17. Nerves     radial digital: partial cut, 40%     ulnar digital: intact", ring(RN="partial", UN="intact")),
+        ("18. Arteries   radial digital: ______   ulnar digital: intact", ring(UA="intact")),
+        ("RDN ............. intact\nUDN ............. divided", ring(RN="intact", UN="complete")),
+    ],
+)
+def test_forms(form: str, lines: dict[str, str]) -> None:
+    assert injuries(form) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        (
+            "Both digital nerves of both fingers were intact.",
+            {f"{d} digital nerve {s}": "intact" for d in ("index", "ring") for s in ("radial", "ulnar")},
+        ),
+        (
+            "The digital nerves of both fingers were intact except the ulnar of the ring, contused, left.",
+            {
+                "index digital nerve radial": "intact",
+                "index digital nerve ulnar": "intact",
+                "ring digital nerve radial": "intact",
+                "ring digital nerve ulnar": "contused, left",
+            },
+        ),
+    ],
+)
+def test_nerves_of_both_fingers(sentence: str, lines: dict[str, str]) -> None:
+    note = "Operation: flexor repair, left index and ring fingers\n\nFindings\nIndex and ring FDP divided.\n\nDetails\n"
+    assert injuries(sentence, note) == lines
+
+
+@pytest.mark.parametrize(
+    "repair", ["The ulnar digital nerve was then coapted with 9-0.", "UDN: 9-0 nylon, 3 stitches."]
+)
+def test_repair_goes_to_the_finger_whose_nerve_was_cut(repair: str) -> None:
+    note = (
+        "Operation: flexor repair, left index and ring fingers\n\nFindings\nThe FDP of the index finger was divided, "
+        "its ulnar digital nerve transected. The FDP of the ring finger was divided.\n\nDetails\nRing FDP sewn.\n"
+    )
+    assert injuries(repair, note) == {"index digital nerve ulnar": "complete, repaired"}
+
+
 def test_words_that_prove_it() -> None:
     proof = quote_of(NOTE + "The ulnar digital nerve was contused.", "ring digital nerve ulnar", "extent", "injuries")
     assert proof == "ulnar digital nerve was contused"

@@ -386,6 +386,70 @@ def test_title_that_promises_less_stands(title: str) -> None:
     assert "vented" in pulleys("A4 was preserved.", note)["ring A4"]
 
 
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        (
+            "A1 of the index was released; in the ring finger half of A2 was vented, and A4 was kept in both digits.",
+            {"index A1": "released", "ring A2": "vented 50 %", "index A4": "intact", "ring A4": "intact"},
+        ),
+        (
+            "A2 was spared in both fingers. The ring finger A3 was excised.",
+            {"index A2": "intact", "ring A2": "intact", "ring A3": "excised"},
+        ),
+        ("A2 not touched in either finger.", {"index A2": "intact", "ring A2": "intact"}),
+    ],
+)
+def test_both_fingers_are_those_of_the_pulley_it_is_said_of(sentence: str, lines: dict[str, str]) -> None:
+    assert pulleys(sentence, TWO) == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "lines"),
+    [
+        ("A4 little vented over its full length.", {"small A4": "released"}),
+        ("A4 long excised.", {"middle A4": "excised"}),
+        ("A2 middle intact.", {"middle A2": "intact"}),
+    ],
+)
+def test_finger_named_by_one_word_behind_the_pulley(sentence: str, lines: dict[str, str]) -> None:
+    assert pulleys(sentence, "Operation: flexor repair, left middle and small fingers\n\nDetails\n") == lines
+
+
+@pytest.mark.parametrize(
+    ("sentence", "state"),
+    [
+        (
+            "It caught at the distal edge of A2, and 3 mm of that edge was vented.",
+            "vented 3 mm distal",
+        ),
+        ("FDP lay cut at A2, the distal third of which had been laid open by the knife.", "injured"),
+        ("A2 shows a healed cut of 5 mm distally; it is preserved.", "intact"),
+        ("A2 was in two pieces, so I made a new one.", "reconstructed"),
+        ("A2 was half opened, the catching did not wholly disappear.", "vented 50 %"),
+        ("A2 was vented, leaving 2 mm of it.", "vented"),
+        ("UDA not looked for, A2 opened.", "vented"),
+        ("A2 was sound on opening.", "intact"),
+        ("A2 had a tooth hole in it and was left as it was.", "injured"),
+        ("A2 cut along its whole length to get in.", "released"),
+        ("A2 is split over 3 mm from proximal.", "vented 3 mm proximal"),
+    ],
+)
+def test_turns_of_phrase(sentence: str, state: str) -> None:
+    assert pulleys(sentence) == ring(A2=state)
+
+
+@pytest.mark.parametrize(
+    "addendum",
+    [
+        "Addendum\n1. The A4 pulley was not left intact. I vented its proximal 4 mm.",
+        "Addendum: the proximal 4 mm of A4 had been vented.",
+    ],
+)
+def test_addendum_takes_intact_back(addendum: str) -> None:
+    assert pulleys(f"The A4 pulley was intact.\n\n{addendum}") == ring(A4="vented 4 mm proximal")
+
+
 def test_words_that_prove_it() -> None:
     assert (
         quote_of(NOTE + "The A4 pulley was vented over 4 mm.", "ring A4", "finding", "pulleys")
