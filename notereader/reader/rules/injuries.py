@@ -151,9 +151,7 @@ def _lay_extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention
     return value
 
 
-def _lay_treatment(
-    desk: Desk, scene: Scene, group: list[Part], words: list[Mention], extent: str, high: int
-) -> None:
+def _lay_treatment(desk: Desk, scene: Scene, group: list[Part], words: list[Mention], extent: str, high: int) -> None:
     """Lay down what was done to the structures; what is intact is not 'left'."""
     structure = group[0].structure
     found = [(value, m) for m in words if (value := deed_said(scene, structure, m))]

@@ -362,5 +362,3 @@ def _tells_story(scene: Scene) -> bool:
     if scene.sentence.block <= 2 and any(d.i >= i and d.j <= j for d in scene.page.dates):
         return True
     return len(words & _list("story")) >= 2
-
-
