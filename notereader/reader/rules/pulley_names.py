@@ -65,11 +65,23 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
 
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
-    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i)]
+    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) and not _left_out(scene, m)]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
     kept = [m for m in found if m.kind == "pulley" or len(found) > 1 or (thumb and scene.next_word(m.j) in _AFTER_NAME)]
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
+
+
+def _left_out(scene: Scene, m: Mention) -> bool:
+    """Tell whether a pulley is taken out of what is said: 'all but A4', 'A2 and not A4', 'except A3'."""
+    before = scene.words(max(scene.sentence.i, m.i - 5), m.i)
+    while before[-1:] in (["the"], ["for"], ["from"], ["of"]):
+        before = before[:-1]
+    if _goes_on(scene, m):
+        return False
+    if before[-1:] == ["but"]:
+        return bool({"all", "every", "each"} & set(before))
+    return bool(before) and before[-1] in ("except", "excepting", "save", "bar", "not", "apart", "exception")
 
 
 def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:

@@ -53,13 +53,25 @@ def _measures(scene: Scene, k: int) -> bool:
 def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bool:
     """Tell whether 'intact' is said of a part only: 'half of A2 was preserved', 'preserved except for 5 mm'."""
     between = scene.words(low, min(group.i, action.i))
-    if scene.next_word(action.j) in _EXCEPTING or "only" in between:
+    after = scene.words(action.j, min(action.j + 5, scene.sentence.j))
+    limited = bool(after) and (after[0] in _EXCEPTING or after[0] in PARTS)
+    if limited or "only" in [*between, *after] or _remains(scene, group):
         return True
     words = scene.page.words
     again = [k for k in range(group.j, action.i) if words[k] in (";", ",") and words[k + 1] == "it"]
     if again:  # 'A2 shows a cut of 5 mm; it is preserved'
         return bool(share_in(scene, low, group.j) or share_in(scene, again[-1], action.j))
     return bool(share_in(scene, low, max(group.j, action.j)))
+
+
+def _remains(scene: Scene, group: PulleyGroup) -> bool:
+    """Tell whether only what was left of a pulley is spoken of: 'the remnant of A2', 'what was left of A4'."""
+    before = scene.words(max(scene.sentence.i, group.i - 5), group.i)
+    while before[-1:] in (["the"], ["of"], ["pulley"], ["its"]):
+        before = before[:-1]
+    if before and before[-1] in ("remaining", "remnant", "remnants", "remains", "remainder", "rest", "residual"):
+        return True
+    return before[-2:] in (["was", "left"], ["is", "left"], ["were", "left"])
 
 
 def in_full(scene: Scene, low: int, high: int) -> bool:
@@ -108,6 +120,8 @@ def part_in(scene: Scene, low: int, high: int) -> str:
     """Return which part is named: 'its distal half', 'the proximal 4 mm of A4', 'opened distally', or ''."""
     for k in range(low, high):
         word = scene.page.words[k]
+        if word == "mid" and "line" in scene.words(k + 1, k + 3):
+            continue
         if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
             return PARTS[word]
     return ""

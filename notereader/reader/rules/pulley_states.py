@@ -34,7 +34,11 @@ _BARE = frozenset(
 _CHOICES = frozenset(["/", "or", "|"])
 _NAMED_NOUN = frozenset(["the", "this", "a", "my", "second", "first"])
 _DENYING = ("not", "never", "no ", "un", "was not", "were not")
-_CLOSES = frozenset(["", ".", ",", ";", "alone", "intact", "in", "and", "as", "closed"])
+_CLOSES = frozenset(["", ".", ",", ";", "alone", "intact", "in", "and", "closed"])
+_AS_IT_WAS = [["as", w] for w in ("it", "is", "they", "such", "found", "before", "seen")]
+_WISHED = word_list("pulleys", "wished")
+_UNSEEN = word_list("pulleys", "unseen")
+_ORDERS = frozenset(["keep", "preserve", "protect", "spare", "leave", "respect", "save"])
 
 
 # --- which words
@@ -175,13 +179,23 @@ def _only_possible(scene: Scene, m: Mention) -> bool:
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     """Return 'intact' for words that say so without doubt; 'left' needs 'alone' or the end of the clause."""
     before = _before(scene, m, 9)
-    if _negated(scene, m, 3) or _DOUBTFUL & set(before[-3:]):
+    if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):
-        return "intact" if scene.next_word(m.j) in _CLOSES and not _hurt_before(scene, m) else None
+        closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS
+        return "intact" if closed and not _hurt_before(scene, m) else None
     return "intact"
+
+
+def _observed(scene: Scene) -> bool:
+    """Tell whether a sentence tells what was seen: no hearsay, hope, aim, order or general truth."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if _UNSEEN & set(words) or words[-1:] == ["!"]:
+        return False
+    starts = [k for k, w in enumerate(words) if w in _ORDERS and (k == 0 or words[k - 1] in (":", ",", ";", "-"))]
+    return not starts
 
 
 def _hurt_before(scene: Scene, m: Mention) -> bool:

@@ -152,7 +152,7 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
         return
     if tunnel or (value == "vented" and in_full(scene, low, high)):
         value = "released"
-    value, share = _measured(scene, value, low, high)
+    value, share = _measured(scene, value, low, high, action.j)
     if value in ("vented", "trimmed") and "part" not in share and "there" in scene.words(low, high):
         share |= _part_before(desk, scene, group)
     i, j = min(group.i, action.i), max(group.j, action.j)
@@ -162,9 +162,12 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
             _put(desk, scene, digit, name, value, share, span)
 
 
-def _measured(scene: Scene, value: str, low: int, high: int) -> tuple[str, dict[str, Value]]:
-    """Return a state and the share told with it; a release of half is a venting, an excision of 3 mm a trimming."""
-    share = share_in(scene, low, high) if value in OPENINGS else {}
+def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tuple[str, dict[str, Value]]:
+    """Return a state and the share told with it; a release of half is a venting, an excision of 3 mm a trimming.
+
+    What stands behind the deed, from word `after` on, counts before what stands ahead of it.
+    """
+    share = share_in(scene, low, high) | share_in(scene, max(low, after), high) if value in OPENINGS else {}
     if value == "vented" and share.get("extent_percent") == 100:
         return "released", {}
     if value == "released" and "extent_percent" in share:
@@ -316,7 +319,7 @@ def _lay_again(desk: Desk, scene: Scene, action: Mention) -> None:
         return
     if value == "vented" and in_full(scene, low, high):
         value = "released"
-    value, share = _measured(scene, value, low, high)
+    value, share = _measured(scene, value, low, high, action.j)
     for name, digits in desk.last_pulleys:
         for digit in digits:
             _put(desk, scene, digit, name, value, share, (action.i, action.j))
