@@ -2,12 +2,13 @@
 
 from collections.abc import Callable, Iterator
 from concurrent.futures import Executor
+from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from datetime import date
 from pathlib import Path
 
 from notereader.audit import engine
-from notereader.audit.concord import agree
+from notereader.audit.concord import Agreement, agree, stem_of
 from notereader.audit.faults import AuditFault, AuditStopped
 from notereader.audit.journal import Journal
 from notereader.audit.peers import records_in
@@ -110,8 +111,9 @@ class Audit:
         return Outcomes(results, tuple(files), sample)
 
     def close(self) -> None:
-        """Save and let go of the folder."""
+        """Save and let go of the folder and the source."""
         self._journal.close()
+        self._source.close()
 
     def _refuse_unknown_columns(self) -> None:
         known = self._source.columns
@@ -212,7 +214,7 @@ class Audit:
         if settings.confirmed is not None:
             comparison = compare(self._journal, records_in(settings.confirmed), drawn)
         if settings.other is not None:
-            agreement = agree(self._records(), records_in(settings.other), settings.seed, settings.with_words)
+            agreement = self._agreement(settings.other)
         return Results(
             day=settings.day.isoformat(),
             source=self._source.words,
@@ -228,14 +230,28 @@ class Audit:
             charts=charts_of(counted),
         )
 
-    def _records(self) -> Iterator[Record]:
-        """Yield the records of the source; a note has the record that the program reads from it."""
-        for item in self._inputs():
-            try:
-                yield record_of(item)[0]
-            except (IntakeRefused, RecordRefused):
-                # It stands among the notes left out, with the reason.
-                continue
+    def _agreement(self, other: str | Path) -> Agreement:
+        """Compare the records of the source, or what the program reads from its notes, with a second reader's."""
+        second = list(records_in(other))
+        texts = {record.note.sha256 for record in second} - {""}
+        names = {stem_of(record.note.name) for record in second}
+        lone = 0
+
+        def first() -> Iterator[Record]:
+            nonlocal lone
+            for item in self._inputs():
+                text = self._journal.text_of(item.key)
+                if text in texts or stem_of(item.name) in names or item.kind == "record":
+                    with suppress(IntakeRefused, RecordRefused):
+                        yield record_of(item)[0]
+                else:
+                    # Nobody else read it: it need not be read again to be counted.
+                    lone += text is not None
+
+        settings = self._settings
+        found = agree(first(), second, settings.seed, settings.with_words)
+        found.only_first += lone
+        return found
 
 
 def _in_words(settings: Settings) -> dict[str, str]:

@@ -97,15 +97,19 @@ class _Index:
             if record.note.sha256:
                 self._by_text.setdefault(record.note.sha256, []).append(record)
             else:
-                self._by_name.setdefault(_stem(record), []).append(record)
+                self._by_name.setdefault(stem_of(record.note.name), []).append(record)
 
     def take(self, record: Record) -> Record | None:
         """Take out the counterpart of a record: the same text, or the same name where a text is not known."""
         if record.note.sha256:
-            found = self._by_text.get(record.note.sha256) or self._by_name.get(_stem(record))
+            found = self._by_text.get(record.note.sha256) or self._by_name.get(stem_of(record.note.name))
         else:
-            same = (held for held in self._by_text.values() if held and _stem(held[0]) == _stem(record))
-            found = self._by_name.get(_stem(record)) or next(same, None)
+            same = (
+                held
+                for held in self._by_text.values()
+                if held and stem_of(held[0].note.name) == stem_of(record.note.name)
+            )
+            found = self._by_name.get(stem_of(record.note.name)) or next(same, None)
         return found.pop(0) if found else None
 
     @property
@@ -114,8 +118,9 @@ class _Index:
         return sum(len(held) for index in (self._by_text, self._by_name) for held in index.values())
 
 
-def _stem(record: Record) -> str:
-    return PurePath(record.note.name).stem.casefold()
+def stem_of(name: str) -> str:
+    """Return the name of a note without its folder and ending, for matching."""
+    return PurePath(name).stem.casefold()
 
 
 def _compared(record: Record, other: Record) -> Iterator[tuple[Address, Fact | None, Fact | None]]:

@@ -88,15 +88,15 @@ class Journal:
         self.path = folder / FILE_NAME
         with _faults_of(self.path):
             folder.mkdir(parents=True, exist_ok=True)
-            self.is_new = not self.path.exists() or not self.path.stat().st_size
-            if self.is_new:
-                # What the notes say is in it: only its owner may read it.
-                os.close(os.open(self.path, os.O_CREAT | os.O_RDWR, 0o600))
+            # What the notes say is in it: only its owner may read it.
+            os.close(os.open(self.path, os.O_CREAT | os.O_RDWR, 0o600))
             self._base = sqlite3.connect(self.path, timeout=1.0, isolation_level=None, check_same_thread=False)
             # Two audits at work in one folder would count for each other.
             for line in ("locking_mode=EXCLUSIVE", "journal_mode=WAL", "synchronous=FULL"):
                 self._base.execute(f"PRAGMA {line}").fetchall()
             self._base.execute("BEGIN IMMEDIATE")
+            # A crash may have left a file in which nothing was saved yet.
+            self.is_new = not self._base.execute("SELECT 1 FROM sqlite_master WHERE name = 'about'").fetchone()
             if self.is_new:
                 self._make()
             same = self.about("format") == _FORMAT and self.about("criteria") == _criteria_keys()
@@ -176,6 +176,11 @@ class Journal:
                 has_record=bool(has_record),
                 assessment=_unpacked(found) if found else None,
             )
+
+    def text_of(self, key: str) -> str | None:
+        """Return the SHA-256 of a note's text, '' where it is not known, None where the note was refused or is none."""
+        found = self._base.execute("SELECT sha256 FROM notes WHERE key = ? AND found IS NOT NULL", (key,)).fetchone()
+        return found[0] if found else None
 
     def count(self) -> int:
         """Return how many notes are written down."""

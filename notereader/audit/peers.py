@@ -20,12 +20,14 @@ def records_in(place: str | Path) -> Iterator[Record]:
         yield _record(path)
         return
     source = open_source(place)
-    for item in source.inputs():
-        if item.kind == "record":
-            assert isinstance(item.content, bytes)
-            yield load_record(item.content)
-        elif isinstance(item.content, Path) and item.content.suffix.lower() == ".json":
-            yield _record(item.content)
+    try:
+        for item in source.inputs():
+            if isinstance(item.content, bytes):
+                yield load_record(item.content)
+            elif isinstance(item.content, Path) and item.content.suffix.lower() == ".json":
+                yield _record(item.content)
+    finally:
+        source.close()
 
 
 def _record(path: Path) -> Record:

@@ -96,6 +96,7 @@ class WeeksPane(MeaningPane):
         self.tendon.activated.connect(self._renew)
         self.top.addWidget(self.tendon)
         self.chart = QLabel("")
+        self.chart.setTextFormat(Qt.TextFormat.PlainText)
         self.chart.setAccessibleName("Chart of strength range against load ranges; the same in words below")
         self.frame = QScrollArea()
         self.frame.setWidget(self.chart)

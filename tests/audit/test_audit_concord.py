@@ -3,7 +3,7 @@
 from pathlib import Path
 
 import pytest
-from audit_making import DAY, audited, record_with, rows_of, truth_of
+from audit_making import DAY, audited, folder_of, record_with, rows_of, truth_of
 from demo_notes import demo_notes
 
 from notereader.audit.agreement import kappa
@@ -12,7 +12,8 @@ from notereader.audit.concord import Agreement, agree
 from notereader.audit.criteria import field_key
 from notereader.audit.faults import AuditFault
 from notereader.audit.peers import records_in
-from notereader.audit.sources import open_source
+from notereader.audit.sources import NoteInput, open_source
+from notereader.audit.work import record_of
 from notereader.record import Evidence, Fact, Note, Record, dump_record
 from notereader.vocabulary import samples_folder
 
@@ -107,6 +108,26 @@ def test_readers_who_agree_in_all(tmp_path: Path) -> None:
     found = audited(open_source(first), tmp_path / "out", Settings(day=DAY, other=second)).results.agreement
     assert found is not None and found.disagreements == []
     assert all(each.percent == 1 for each in found.fields)
+
+
+def test_notes_that_nobody_else_read_are_counted_without_being_read_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    notes = demo_notes(6)
+    folder, second = folder_of(tmp_path / "notes", notes), truth_of(tmp_path / "second", notes[:2])
+    audited(open_source(folder), tmp_path / "out", Settings(day=DAY))
+    read: list[str] = []
+
+    def noted(item: NoteInput) -> tuple[Record, str, bool]:
+        read.append(item.name)
+        return record_of(item)
+
+    monkeypatch.setattr("notereader.audit.audit.record_of", noted)
+    settings = Settings(day=DAY, other=second)
+    found = audited(open_source(folder), tmp_path / "out", settings, resume=True).results.agreement
+    assert found is not None
+    assert (found.shared, found.only_first, found.only_second) == (2, 4, 0)
+    assert len(read) == 2
 
 
 def test_records_of_one_file_and_refusals_that_name_the_file(tmp_path: Path) -> None:

@@ -8,6 +8,8 @@ from pathlib import Path
 import pytest
 from audit_making import DAY, audited, folder_of, person_confirms, rows_of, table_of, table_source, truth_of
 from demo_notes import DemoNote, demo_notes
+from hypothesis import given
+from hypothesis import strategies as st
 
 from notereader.audit.audit import Outcomes, Settings
 from notereader.audit.criteria import criteria
@@ -123,6 +125,17 @@ def test_a_stratified_sample_takes_its_share_of_each(journal: Journal, notes: li
 )
 def test_shares_of_a_stratified_sample(strata: dict[str, int], size: int, expected: dict[str, int]) -> None:
     assert allocate(Counter(strata), size) == expected
+
+
+@given(st.dictionaries(st.text(max_size=3), st.integers(1, 400), max_size=8), st.integers(0, 500))
+def test_a_stratified_sample_is_as_large_as_asked_and_nowhere_larger_than_there_is(
+    strata: dict[str, int], size: int
+) -> None:
+    sizes = allocate(Counter(strata), size)
+    assert sum(sizes.values()) == min(size, sum(strata.values()))
+    assert all(0 <= sizes[name] <= of for name, of in strata.items())
+    if size >= len(strata):
+        assert all(sizes.values())
 
 
 def test_what_a_person_entered_in_the_sample_is_never_lost(tmp_path: Path) -> None:

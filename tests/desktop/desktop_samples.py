@@ -4,6 +4,7 @@ import json
 from functools import cache
 from typing import Any
 
+from notereader.intake import NoteText
 from notereader.record import Note, Record, load_record
 from notereader.vocabulary import samples_folder
 
@@ -21,6 +22,14 @@ def sample_record(name: str) -> Record:
     _propose(key)
     note = Note.of(sample_text(name), name).model_dump()
     return load_record({"format": "notereader-record", "format_version": 1, **key, "note": note})
+
+
+def proposed(note: NoteText) -> Record:
+    """Stand in for the reader: the key of the sample with this text, or a record without facts."""
+    for sample in ("01-plain-index", "02-terse-ring", "13-saw-respectively"):
+        if sample_text(sample) == note.text:
+            return sample_record(sample)
+    return Record(note=Note.of(note.text, note.name))
 
 
 def _propose(part: Any) -> None:

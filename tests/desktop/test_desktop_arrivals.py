@@ -5,8 +5,7 @@ import threading
 from pathlib import Path
 
 import pytest
-from conftest import proposed
-from desktop_samples import sample_record, sample_text
+from desktop_samples import proposed, sample_record, sample_text
 from PySide6.QtCore import QMimeData, QPoint, Qt, QUrl
 from PySide6.QtGui import QDropEvent
 from PySide6.QtWidgets import QApplication, QLabel

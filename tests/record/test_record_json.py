@@ -24,6 +24,7 @@ from notereader.record import (
 )
 
 TEXT = "Four-strand repair of FDP."
+SCHEMA = Draft202012Validator(record_schema())
 
 
 def sound() -> dict[str, Any]:
@@ -45,8 +46,8 @@ def test_a_record_comes_back_as_it_went_out(record: Record) -> None:
 @given(records())
 @settings(max_examples=100, deadline=None)
 def test_every_record_meets_the_published_schema(record: Record) -> None:
-    Draft202012Validator(record_schema()).validate(json.loads(dump_record(record)))
-    Draft202012Validator(record_schema()).validate(json.loads(dump_record(record, text=False)))
+    SCHEMA.validate(json.loads(dump_record(record)))
+    SCHEMA.validate(json.loads(dump_record(record, text=False)))
 
 
 @given(records())

@@ -45,3 +45,7 @@ class Source(Protocol):
     def count(self) -> int | None:
         """Return how many inputs there will be, or None where that is not known beforehand."""
         ...
+
+    def close(self) -> None:
+        """Let go of what is open."""
+        ...

@@ -43,6 +43,10 @@ class CasebookSource:
         """Return the number of cases."""
         return len(self._numbers())
 
+    def close(self) -> None:
+        """Let go of the casebook."""
+        self._book.close()
+
     def _numbers(self) -> list[int]:
         numbers: list[int] = []
         while True:

@@ -41,6 +41,9 @@ class FolderSource:
         """Return the number of files."""
         return sum(1 for _ in self._paths())
 
+    def close(self) -> None:
+        """Do nothing: no file is open between notes."""
+
     def _paths(self) -> Iterator[Path]:
         for where, folders, names in os.walk(self._folder, onerror=self._unreadable):
             here = Path(where)

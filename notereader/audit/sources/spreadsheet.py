@@ -69,6 +69,9 @@ class SpreadsheetSource:
         """Return None: a table is not read twice only to count it."""
         return None
 
+    def close(self) -> None:
+        """Do nothing: the table is open only while its rows are gone through."""
+
     def _input(self, number: int, cells: list[str], row: Row) -> NoteInput:
         key = f"row {number}"
         label = cells[self._name] if self._name is not None else ""

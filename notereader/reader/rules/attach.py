@@ -126,10 +126,11 @@ class Attachment:
         before = ""
         words = self._between(i, j)
         said = any(k in self.said for k in range(i, j))
-        for word in words:
+        for n, word in enumerate(words):
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
             seen = word in ("and", ",") and before in _SEEN
-            if not (bridge or seen or (said and word == ",")):
+            all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
+            if not (bridge or seen or all_of_them or (said and word == ",")):
                 return False
             before = word
         return len(words) <= 14

@@ -112,6 +112,8 @@ def _fraction(scene: Scene, low: int, high: int) -> float | None:
         if low <= m.i < high and m.i not in hurt:
             return float(m.value)
     words = scene.words(low, high)
+    if any(words[k : k + 3] == ["1", "/", "2"] for k in range(len(words))):
+        return 50.0
     third = "third" in words and any(w in PARTS for w in words[: words.index("third")])
     return 33.0 if third else None
 
@@ -135,6 +137,6 @@ def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
         return True
     if after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half", "("):
         return True
-    if words[k - 1] == "from":
+    if words[k - 1] == "from" or (after in ("", ",", ";") and any(m.j == k for m in scene.of("opened"))):
         return True
     return any(m.i == k + 1 for m in scene.of("pulley", "fraction"))

@@ -32,7 +32,6 @@ _BARE = frozenset(
     ]
 )
 _CHOICES = frozenset(["/", "or", "|"])
-_NAMED_NOUN = frozenset(["the", "this", "a", "my", "second", "first"])
 _DENYING = ("not", "never", "no ", "un", "was not", "were not")
 _CLOSES = frozenset(["", ".", ",", ";", "alone", "intact", "in", "and", "closed"])
 _AS_IT_WAS = [["as", w] for w in ("it", "is", "they", "such", "found", "before", "seen")]
@@ -73,11 +72,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
     word = " ".join(scene.words(m.i, m.j))
     if word == "opening" and scene.word_before(m.i) in ("on", "at", "upon", "an"):
         return True
-    if word == "repair" and scene.next_word(m.j) != "of":
-        before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
-        named = any(m.i - 3 <= p.i < m.i for p in scene.of("pulley"))
-        if _NAMED_NOUN & set(before) and not named:
-            return True
+    if word == "repair" and not scene.header and scene.next_word(m.j) not in ("of", ":"):
+        return not any(p.j == m.i for p in scene.of("pulley"))
     if word in _BARE or any((f.i, f.j) == (m.i, m.j) for f in scene.of("fully")):
         return True
     return any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)

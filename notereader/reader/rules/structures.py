@@ -18,6 +18,8 @@ _SIDE_LEADS = word_list("structures", "side_leads")
 _AFTER_SIDE = word_list("structures", "after_side")
 _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
+_WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
+_WRIST_WORDS = frozenset(["forearm", "carpal", "guyon"])
 _COUNTS = {"both": 2, "two": 2, "either": 2, "neither": 2, "three": 3, "four": 4}
 # 'radial digital nerve repair, ring'
 _LESIONS = frozenset(
@@ -58,18 +60,35 @@ def hurt_ones(desk: Desk, word: str) -> list[Finding]:
 
 def parts_of(desk: Desk, scene: Scene) -> list[Part]:
     """Return the structures named in a sentence, in order."""
-    found: list[Part] = []
-    taken: set[int] = set()
-    for m in sorted(scene.mentions, key=lambda m: (m.i, m.i - m.j)):
-        if m.i in taken:
-            continue
-        made = _part(desk, scene, m, found)
-        if made:
-            taken.update(range(m.i, m.j))
-            found += made
+    mentions = sorted(scene.mentions, key=lambda m: (m.i, m.i - m.j))
+    found = _parts(desk, scene, [m for m in mentions if not _needs_before(scene, m)], [])
     found += _bare_sides(desk, scene, found)
     found += _the_other(desk, scene, found)
+    found += _parts(desk, scene, [m for m in mentions if _needs_before(scene, m)], found)
     return sorted(found, key=lambda p: p.i)
+
+
+def _needs_before(scene: Scene, m: Mention) -> bool:
+    """Tell whether a mention says which structure only together with those before it: 'its nerve', 'the artery'."""
+    if m.kind == "role":
+        return True
+    if m.kind not in ("anynerve", "anyartery") or scene.words(m.i, m.j) not in (["nerve"], ["artery"]):
+        return False
+    return not _unnamed_sides(scene, m)
+
+
+def _parts(desk: Desk, scene: Scene, mentions: list[Mention], known: list[Part]) -> list[Part]:
+    taken = {k for p in known for k in range(p.i, p.j)}
+    made: list[Part] = []
+    for m in mentions:
+        if m.i in taken:
+            continue
+        before = sorted((p for p in [*known, *made] if p.i < m.i), key=lambda p: p.i)
+        new = _part(desk, scene, m, before)
+        if new:
+            taken.update(range(m.i, m.j))
+            made += new
+    return made
 
 
 def _side_words(scene: Scene, parts: list[Part]) -> set[int]:
@@ -142,7 +161,15 @@ def _of_digit(scene: Scene, m: Mention) -> bool:
     if after[:1] in (["of"], ["to"]) and ({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after)):
         return True
     digital = any(n.kind == "bundle" or n.value in _PAIRED for n in scene.of("bundle", "structure"))
+    if scene.setting.digits and scene.every_digit and not _at_the_wrist(scene):
+        return True
     return digital or any(n.value.endswith(("digital nerve", "digital artery")) for n in scene.of("sided"))
+
+
+def _at_the_wrist(scene: Scene) -> bool:
+    """Tell whether the note is of a wrist or a forearm, where the ulnar nerve and the arteries run whole."""
+    found = {m.value for m in scene.page.mentions if m.kind in ("tendon", "zone", "structure", "pulley")}
+    return bool(found & _WRIST) or bool(_WRIST_WORDS & set(scene.page.words))
 
 
 def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:
