@@ -3,8 +3,10 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from notereader.reader.bearing import DIGITS
-from notereader.reader.desk import Desk, Finding
+from notereader.reader.bearing import DIGITS, Target
+from notereader.reader.desk import HURT_KINDS, Desk, Finding
+from notereader.reader.naming import where_named
+from notereader.reader.page import Page
 from notereader.record import Address, Evidence, Fact, Interval, Note, Record, Remark, Review, Rival, source_of
 from notereader.record.values import check_value, show_value
 from notereader.vocabulary.fields import field_specs
@@ -17,6 +19,11 @@ _BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
 _UNREPAIRED = ("trimmed", "excised", "left")
 _STRENGTH = frozenset([*_CORE, "peripheral", "treatment", "gap", "tension", "bulk", "glide"])
 _PULLEY_DEEDS = ("vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed")
+
+# The rule that takes a tendon for repaired because a core suture of it is told.
+_BY_SUTURE = "a core suture was placed"
+# How many further places that say the same are shown beside the one that decided.
+_ECHOES = 4
 
 Choice = tuple[Finding, list[Finding]]
 
@@ -99,17 +106,21 @@ def _under_body_digit(findings: list[Finding]) -> list[Finding]:
 
 
 def _spread_zones(findings: list[Finding]) -> list[Finding]:
-    """Give a zone said of a digit to each of its cut tendons that has none of its own."""
+    """Give a zone said of a digit to each of its cut tendons that has none of its own.
+
+    A zone told of one tendon is that of the digit's other cut tendons too, where nothing else is told of theirs.
+    """
     cut = _cut_entries(findings)
-    named = {f.entry for f in findings if f.field == "zone" and f.entry[1] != "*"}
-    spread: list[Finding] = []
-    for f in findings:
-        if f.entry[1] != "*":
-            spread.append(f)
-            continue
-        for entry in cut:
-            if entry not in named and (f.entry[0] in ("*", entry[0])):
-                spread.append(replace(f, entry=entry))
+    zones = [f for f in findings if f.field == "zone"]
+    named = {f.entry for f in zones if f.entry[1] != "*"}
+    spread = [f for f in findings if f.entry[1] != "*"]
+    for f in (f for f in zones if f.entry[1] == "*"):
+        spread += [replace(f, entry=entry) for entry in cut if entry not in named and f.entry[0] in ("*", entry[0])]
+    placed = {f.entry for f in spread if f.field == "zone"}
+    hurt = {f.entry for f in findings if f.field == "extent" and f.value in HURT_KINDS}
+    for entry in cut:
+        if entry in hurt and entry not in placed and entry[0] is not None:
+            spread += [replace(f, entry=entry) for f in zones if f.entry in named and f.entry[0] == entry[0]]
     return spread
 
 
@@ -168,7 +179,7 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
     extent = _choose("extent", fields["extent"])[0].value if "extent" in fields else None
     if "treatment" not in fields and any(n in fields for n in ("strands", "stitch", "size")) and extent != "intact":
         first = next(fields[n][0] for n in ("stitch", "strands", "size") if n in fields)
-        fields["treatment"] = [replace(first, field="treatment", value="repaired", rule="a core suture was placed")]
+        fields["treatment"] = [replace(first, field="treatment", value="repaired", rule=_BY_SUTURE)]
     _drop_carried(fields)
     treatment = _choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
     if (
@@ -205,7 +216,7 @@ def _drop_carried(fields: dict[str, list[Finding]]) -> None:
         return
     kept = [f for f in fields["treatment"] if not (f.carried and f.value in _UNREPAIRED)]
     first = next(fields[n][0] for n in ("stitch", "strands") if n in fields)
-    fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule="a core suture was placed")]
+    fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule=_BY_SUTURE)]
 
 
 def _imply(fields: dict[str, list[Finding]]) -> None:
@@ -380,6 +391,8 @@ def _fill(
     facts, specs = record.ensure(place), field_specs()[group]
     for name, found in fields.items():
         chosen, rivals = _choose(name, found)
+        if name == "treatment" and group == "repairs" and chosen.rule == _BY_SUTURE:
+            chosen = replace(chosen, spans=[*chosen.spans, *where_named(desk, Target(digit, part, side), chosen.order)])
         fact = _fact(desk, name, chosen, rivals, found, source)
         if fact.value is not None:
             fact.value = check_value(specs[name], fact.value)
@@ -411,16 +424,26 @@ def _fact(desk: Desk, name: str, chosen: Finding, rivals: list[Finding], found: 
     return Fact(
         value=chosen.value,
         basis="implied" if chosen.implied else "stated",
-        evidence=_evidence(page.text, desk, chosen, source),
-        rivals=[Rival(value=r.value, evidence=_evidence(page.text, desk, r, source)) for r in rivals],
+        evidence=_evidence(page, [chosen, *_echoes(chosen, found)], source),
+        rivals=[Rival(value=r.value, evidence=_evidence(page, [r], source)) for r in rivals],
         look_twice=reasons,
         rule=chosen.rule,
     )
 
 
-def _evidence(text: str, desk: Desk, f: Finding, source: str) -> list[Evidence]:
-    page = desk.page
-    return [Evidence.at(text, page.starts[i], page.ends[j - 1], source) for i, j in f.spans]
+def _echoes(chosen: Finding, found: list[Finding]) -> list[Finding]:
+    """Return the other places that say the same: a title and the body prove a fact together."""
+    return [f for f in found if f is not chosen and f.value == chosen.value and f.implied == chosen.implied][:_ECHOES]
+
+
+def _evidence(page: Page, findings: list[Finding], source: str) -> list[Evidence]:
+    """Return the words of the findings, the first one's first; words that overlap are given as one."""
+    spans: list[tuple[int, int]] = []
+    for i, j in (span for f in findings for span in f.spans):
+        n = next((n for n, (a, b) in enumerate(spans) if i < b and a < j), len(spans))
+        a, b = spans[n] if n < len(spans) else (i, j)
+        spans[n : n + 1] = [(min(a, i), max(b, j))]
+    return [Evidence.at(page.text, page.starts[i], page.ends[j - 1], source) for i, j in spans]
 
 
 def _sort(record: Record) -> None:
