@@ -3,7 +3,7 @@
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, near_digits, tendon_owner
 from notereader.reader.page import Mention, Quantity
-from notereader.reader.rules.sutures import respective
+from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
 from notereader.reader.tables import zone_value
 from notereader.vocabulary.wordlists import word_list

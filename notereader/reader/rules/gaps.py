@@ -1,0 +1,77 @@
+"""Gaps between the ends of a finished repair."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.rules.behaviour import behaving, foreign, lay_behaviour
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
+_NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
+
+
+def gap(desk: Desk, scene: Scene) -> None:
+    """Find gaps of the finished repair and their width: 'no gapping', '1 mm gap on extension'."""
+    mentions = [m for m in scene.of("gap") if scene.told(m.i) and _is_repair_gap(desk, scene, m)]
+    for mention in mentions:
+        value = mention.value
+        word = " ".join(scene.words(mention.i, mention.j))
+        if word in ("any gap", "any gapping", "nor gap", "not gap"):
+            if not scene.negated(mention.i, mention.j):
+                continue
+            value = "none"
+        elif (value == "seen" and scene.next_word(mention.j) in ("0", "zero", "nil")) or (
+            value == "seen"
+            and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero"))
+        ):
+            value = "none"
+        answer = scene.answer(mention.j)
+        if answer == "":
+            continue
+        if answer in _NONE:
+            value = "none"
+        targets = behaving(desk, scene, mention.i, mention.j)
+        if (
+            value == "none"
+            and {"looked", "assessed", "tested", "checked", "examined", "sought"}
+            & set(scene.words(mention.j, mention.j + 5))
+            and "not" in scene.words(mention.j, mention.j + 3)
+        ):
+            continue  # 'gapping was not looked for'
+        widths = [
+            q for q in scene.quantities if q.unit == "mm" and q.high is not None and _near_gap(scene, q.i, q.j, mention)
+        ]
+        if value == "seen" and widths and widths[0].high == 0:
+            value = "none"
+        if word in ("opened", "opened up", "gaping", "gape", "gapes") and not widths:
+            continue
+        lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
+        if value == "seen":
+            for q in widths[:1]:
+                i, j = min(q.i, mention.i), max(q.j, mention.j)
+                lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
+    if scene.of("mended") and mentions:
+        return
+
+
+def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
+    return -4 <= mention.i - j <= 3 or 0 <= i - mention.j <= 4
+
+
+def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """A gap of a nerve, a wound, or between ends before the repair is none of the repair's."""
+    word = " ".join(scene.words(mention.i, mention.j))
+    if foreign(scene, mention.i, mention.j) or scene.sentence.section in ("indication", "diagnosis"):
+        return False
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
+        return False
+    after = scene.words(mention.j, mention.j + 3)
+    if after[:1] == ["between"] and {"before", "closed"} <= words:
+        return False
+    if after[:1] == ["between"] and not words & _IS_REPAIR_GAP_WORDS:
+        return False
+    if word in ("opened", "opened up"):
+        tested = scene.of("test") or words & {"extension", "straighten", "bend", "pull", "fist"}
+        return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
+    return bool(desk.repairable() or scene.setting.focus)

@@ -1,0 +1,65 @@
+"""How the core holds: locking or grasping, where the words are said of the core."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
+from notereader.reader.rules.suture_owners import lay_suture
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_HOLDS_CORE_WORDS = word_list("sutures", "holds_core_words")
+_LOCK_WORDS_WORDS = word_list("sutures", "lock_words_words")
+
+
+def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+    """Find 'locking' and 'grasping' where they are said of the core."""
+    stated = {m.value for m in scene.of("hold")}
+    for mention in scene.of("hold"):
+        if not scene.told(mention.i) or not _holds_core(desk, scene, mention, found):
+            continue
+        if scene.negated(mention.i, mention.j, 3) and mention.value == "locking":
+            continue
+        if mention.value == "grasping" and scene.negated(mention.i, mention.j, 2):
+            continue
+        if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
+            continue
+        if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
+            continue  # 'Locked: registrar' closes a record
+        lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _rather_than(scene: Scene, i: int) -> bool:
+    before = scene.words(max(scene.sentence.i, i - 3), i)
+    return any(w in ("than", "not", "of") for w in before) and (
+        "rather" in before or "not" in before or "instead" in before
+    )
+
+
+def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor]) -> bool:
+    """'locking' said of plates, of a finger that locks, or only of the peripheral suture says nothing of the core."""
+    if "core" in scene.words(mention.i, mention.j):
+        return True
+    if scene.word_before(mention.i) in ("finger", "thumb", "digit"):
+        return False
+    if (
+        scene.next_word(mention.j) in _HOLDS_CORE_WORDS
+        and mention.value == "locking"
+        and not any(a.role == CORE for a in found)
+    ):
+        return False
+    if any(m.kind == "structure" for m in scene.mentions) and not any(a.role == CORE for a in found):
+        return False
+    role = role_of(scene, mention.i, mention.j, [a for a in found if not (a.i <= mention.i < a.j)])
+    if role in (PERIPHERAL, "pattern") and scene.sentence.section != CORE:
+        first, last = scene.part(mention.i)
+        in_part = [a for a in found if first <= a.i < last]
+        return any(a.role == CORE for a in in_part) and not any(a.role == PERIPHERAL for a in in_part)
+    if role in (CORE, TENDON):
+        return True
+    if role:
+        return False
+    return desk.topic in (CORE, TENDON) or (desk.topic == PERIPHERAL and bool(_lock_words(scene)))
+
+
+def _lock_words(scene: Scene) -> bool:
+    return any(w in _LOCK_WORDS_WORDS for w in scene.words(scene.sentence.i, scene.sentence.j))

@@ -1,0 +1,29 @@
+"""Where the knots of the core lie."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.rules.suture_owners import lay_suture
+from notereader.reader.scene import Scene
+
+
+def knot(desk: Desk, scene: Scene) -> None:
+    """Find where the knots lie: 'knots buried', 'knot outside'."""
+    words = scene.of("knotword")
+    for mention in scene.of("knot"):
+        own = {"knot", "knots"} & set(scene.words(mention.i, mention.j))
+        near = [mention] if own else [w for w in words if abs(w.i - mention.i) <= 9]
+        if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
+            continue
+        if any(m.kind == "role" and m.value == "skin" for m in scene.mentions) and not scene.of("strandword", "stitch"):
+            continue
+        if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(
+            scene.sentence.i, scene.sentence.j
+        ):
+            continue
+        if (
+            scene.words(mention.i, mention.j) in (["inside"], ["outside"], ["surface"], ["superficial"])
+            and abs(near[0].i - mention.i) > 5
+        ):
+            continue
+        i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
+        lay_suture(desk, scene, i, j, "knot", mention.value, "place of the knots")
+        return

@@ -1,0 +1,163 @@
+"""The peripheral suture: placed or left out, and its pattern."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention, within
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
+from notereader.reader.rules.suture_owners import lay_suture, suture_owners
+from notereader.reader.rules.thread_roles import has_core
+from notereader.reader.rules.threads import find_sizes
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
+_BOX = word_list("sutures", "box")
+_NO_ANSWER = word_list("sutures", "no_answer")
+
+
+def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+    """Find whether a peripheral suture was placed or left out, and its pattern."""
+    spots = [a for a in found if a.role == PERIPHERAL]
+    if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
+        heading = next(iter(within(scene.page.headings, scene.sentence.i, scene.sentence.j)), None)
+        if heading is not None:
+            spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
+    _left_out_there(desk, scene, spots)
+    if (
+        scene.sentence.prefix
+        and scene.sentence.section == PERIPHERAL
+        and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not")
+    ):
+        lay_suture(
+            desk,
+            scene,
+            scene.sentence.i,
+            scene.sentence.i + 1,
+            "peripheral",
+            "absent",
+            "peripheral suture said to be left out",
+        )
+        return
+    for spot in _one_a_part(scene, spots):
+        if not scene.told(spot.i):
+            continue
+        if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
+            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            return
+        if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
+            return
+        if _peripheral_negated(scene, spot) and scene.words(scene.sentence.i, scene.sentence.i + 3)[-2:] == [
+            "this",
+            "is",
+        ]:
+            continue
+        if _peripheral_negated(scene, spot):
+            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            continue
+        if _only_a_word(scene, spot) or (scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":"):
+            continue
+        lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
+    if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
+        _lay_pattern(desk, scene, found, bool(spots))
+
+
+def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
+    """Return the first mention of a peripheral suture in each part of the sentence."""
+    kept: dict[tuple[int, int], Anchor] = {}
+    for spot in spots:
+        kept.setdefault(scene.part(spot.i), spot)
+    return list(kept.values())
+
+
+def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous: none', 'Peripheral: not done'."""
+    told = [k for k in range(spot.j, scene.sentence.j) if scene.told(k)]
+    words = [w for w in (scene.page.words[k] for k in told) if w not in _NO_ANSWER and w not in _BOX]
+    return words[:1] in (["none"], ["no"], ["not"], ["nil"], ["omitted"], ["absent"], ["never"])
+
+
+def _heading_says_nothing(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous: ___ suture ___' was never filled in."""
+    if scene.answer(spot.j) == "":
+        return True
+    return not [w for w in scene.words(spot.j, scene.sentence.j) if w not in _NO_ANSWER] and not scene.sentence.prefix
+
+
+def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
+    """'The middle got an epitendinous suture; in the ring it was left out.'"""
+    if not spots:
+        return
+    for cue in within(scene.page.cues, scene.sentence.i, scene.sentence.j):
+        phrase = " ".join(scene.page.words[cue.i : cue.j])
+        if phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
+            first, _last = scene.part(cue.i)
+            digits = [g for g in scene.setting.groups if first <= g.i < cue.i and g.digits]
+            if digits and spots[0].i < first and "it" in scene.words(first, cue.i):
+                for target in [t for t in desk.repairable(digits[-1].digits) if t.tendon in ("FDP", "FPL")]:
+                    desk.tendon(
+                        scene, target, "peripheral", "absent", [(cue.i, cue.j)], "peripheral suture said to be left out"
+                    )
+
+
+def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
+    return scene.negated(spot.i, spot.j, 5) or "neither" in scene.words(scene.part(spot.i)[0], spot.i)
+
+
+def _only_a_word(scene: Scene, spot: Anchor) -> bool:
+    """'two extra peripheral bites', 'the epitenon was bruised', 'around it' alone name no peripheral suture."""
+    phrase = " ".join(scene.words(spot.i, spot.j))
+    near = scene.words(max(scene.sentence.i, spot.i - 4), min(scene.sentence.j, spot.j + 4))
+    if "bites" in near and ("extra" in near or "additional" in near or "more" in near):
+        return True
+    if phrase in _ONLY_A_WORD_WORDS:
+        suture = any(m.kind in ("pattern", "material", "stitch") for m in scene.mentions) or bool(find_sizes(scene))
+        return not (suture or any(w in ("suture", "stitch", "sutured", "stitched", "run", "sewn") for w in near))
+    return False
+
+
+def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool) -> None:
+    others = [a for a in found if a.role != "pattern"]
+    for mention in scene.of("pattern"):
+        if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
+            continue
+        if not _is_peripheral_pattern(desk, scene, mention, others, peripheral):
+            continue
+        targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
+        for target in targets:
+            desk.tendon(
+                scene, target, "peripheral", "present", [(mention.i, mention.j)], "peripheral pattern named", *doubts
+            )
+            desk.tendon(
+                scene,
+                target,
+                "peripheral_pattern",
+                mention.value,
+                [(mention.i, mention.j)],
+                "peripheral pattern named",
+                *doubts,
+            )
+    for mention in scene.of("stitch"):
+        told = mention.value == "horizontal mattress" and peripheral and scene.told(mention.i)
+        if told and role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
+            rule = "peripheral pattern named"
+            lay_suture(desk, scene, mention.i, mention.j, "peripheral_pattern", mention.value, rule)
+
+
+def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: list[Anchor], peripheral: bool) -> bool:
+    if scene.words(mention.i, mention.j) in (["ran"], ["run"]) and not peripheral:
+        return False
+    role = role_of(scene, mention.i, mention.j, others)
+    if role == PERIPHERAL:
+        return True
+    if role in ("", TENDON):
+        if scene.sentence.section == PERIPHERAL:
+            return True
+        if scene.sentence.section in ("closure", "dressing") or desk.topic not in (CORE, TENDON, PERIPHERAL):
+            return False
+        strong = mention.value in ("cross-stitch", "running locking", "running", "other", "horizontal mattress")
+        return strong and bool(find_sizes(scene)) and (has_core(desk, scene) or role == TENDON)
+    if role == CORE and mention.value in ("running", "running locking", "cross-stitch", "other"):
+        first, last = scene.part(mention.i)
+        return bool([s for s in find_sizes(scene) if first <= s[1] < last]) and not any(
+            first <= a.i < last and a.role == CORE for a in others
+        )
+    return False

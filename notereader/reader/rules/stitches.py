@@ -1,0 +1,86 @@
+"""Core stitches by name, and fixation to bone by anchor or pull-out."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
+from notereader.reader.rules.suture_owners import lay_suture, suture_owners
+from notereader.reader.rules.threads import Thread
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
+_TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
+_DONE = word_list("sutures", "done")
+
+
+def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
+    """Find the names of core stitches, and anchors and pull-outs."""
+    for mention in scene.of("stitch"):
+        if (
+            not scene.told(mention.i)
+            or scene.negated(mention.i, mention.j, 3)
+            or of_other_structure(scene, mention.i, mention.j)
+        ):
+            continue
+        if _is_person(scene, mention):
+            continue
+        if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
+            continue
+        reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
+        lay_suture(desk, scene, mention.i, mention.j, "stitch", mention.value, "core stitch named", *reasons)
+    for mention in scene.of("anchor"):
+        if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (
+            scene.header and mention.kind == "anchor"
+        ):
+            _lay_fixation(desk, scene, mention, "anchor")
+    for mention in scene.of("button"):
+        if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
+            _lay_fixation(desk, scene, mention, "pull-out")
+
+
+def of_other_structure(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether a strand count or stitch belongs to an extensor tendon, a nerve or a plate."""
+    subject = scene.owner(i, j)
+    if subject is not None and subject.mention is not None:
+        return subject.kind in ("structure", "sided", "anynerve") and subject.mention.kind != "role"
+    return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
+        g.tendons for g in scene.setting.groups
+    )
+
+
+def _is_person(scene: Scene, mention: Mention) -> bool:
+    """'Assisted by Dr Evans', 'from Adelaide': a name that stitches bear too."""
+    before = [w for w in scene.words(max(scene.sentence.i, mention.i - 2), mention.i) if w != "."]
+    return bool(before) and before[-1] in _TITLES
+
+
+def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor], threads: list[Thread]) -> bool:
+    """A mattress or figure of eight is a tendon's stitch only beside a tendon, not in skin or around the outside."""
+    thread = next((t for t in threads if -3 <= t.i - mention.j <= 4 or 0 <= mention.i - t.j <= 6), None)
+    role = role_of(scene, mention.i, mention.j, found)
+    if role in ("", TENDON, "pattern"):
+        role = (
+            thread.role
+            if thread
+            else (CORE if desk.topic in (CORE, TENDON, PERIPHERAL) or role == TENDON else desk.topic)
+        )
+    return role == CORE
+
+
+def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
+    """An anchor or a button puts the tendon back to bone."""
+    if stitch == "anchor" and not scene.header and not _DONE & set(scene.words(scene.sentence.i, scene.sentence.j)):
+        return
+    if scene.sentence.section in ("implants", "instructions"):
+        return
+    subject = scene.owner(mention.i, mention.j)
+    if subject is not None and subject.mention is not None and subject.kind == "structure":
+        return
+    targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
+    targets = [t for t in targets if t.tendon in ("FDP", "FPL", "FDS")]
+    for target in targets:
+        desk.tendon(scene, target, "stitch", stitch, [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
+        if desk.treatments.get(target) != "reinserted":
+            desk.tendon(
+                scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts
+            )

@@ -1,0 +1,128 @@
+"""Strand counts: 'four-strand', 'two two-strand repairs', 'strands: 4', a bare count carried on."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.measures import NUMBER_WORDS
+from notereader.reader.page import Break, Page
+from notereader.reader.rules.roles import Anchor
+from notereader.reader.rules.stitches import of_other_structure
+from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_ELLIPTIC_WORDS = word_list("sutures", "elliptic_words")
+_TISSUE = word_list("sutures", "tissue")
+_BOX = word_list("sutures", "box")
+_OF_REPAIR = word_list("sutures", "of_repair")
+
+
+def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+    """Find the strand counts of a sentence and give each to its tendons."""
+    counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
+    for count, i, j in counts:
+        if not scene.negated(i, j, 3) and count <= 16:
+            targets, doubts = suture_owners(desk, scene, i, j)
+            for target in respective(scene, i, [c[1] for c in counts], targets):
+                desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
+    if counts:
+        desk.strands_at = scene.sentence.j
+    elif desk.strands_at == scene.sentence.i or counts:
+        _elliptic(desk, scene)
+
+
+def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
+    """Return (count, i, j) of every strand count in a sentence: 'four-strand', '6 strands', 'strands: 4'."""
+    found: list[tuple[int, int, int]] = []
+    page = scene.page
+    for mention in scene.of("strandword"):
+        k = mention.i - 1 if mention.i < mention.j else -1
+        while k > scene.sentence.i and page.words[k] in ("-", "core", "main", "separate", "full"):
+            k -= 1
+        count = _count_at(page, k)
+        if count is None:
+            count, end = _count_after(page, mention.j, scene.sentence.j, mention.i if mention.i == mention.j else -1)
+            if count is not None:
+                found.append((count, mention.i, end))
+            continue
+        if page.words[mention.j - 1] == "stranded" and count == 2 and page.words[k] == "double":
+            continue
+        if _is_tissue(scene, mention.j) or scene.next_word(mention.j) in ("drain", "glove", "wire", "rubber"):
+            continue
+        if {"trimmed", "torn", "frayed"} & set(scene.words(mention.j, min(mention.j + 5, scene.sentence.j))):
+            continue  # strands of a torn tendon or muscle
+        if _ends_range(page, k):
+            found.append((_count_at(page, k - 2) or count, k - 2, mention.j))  # of a range the weaker
+            continue
+        i = k
+        times = _times_before(page, k, scene.sentence.i)
+        if times:
+            count, i = count * times[0], times[1]
+        found.append((count, i, mention.j))
+    return found
+
+
+def _ends_range(page: Page, k: int) -> bool:
+    """Tell whether the count at word k is the upper end of a range: 'four to six', '4-6', 'four or six'."""
+    if k < 2 or _count_at(page, k - 2) is None:
+        return False
+    tight = page.breaks[k - 1] == page.breaks[k] == Break.NONE
+    return page.words[k - 1] in ("to", "or") or (page.words[k - 1] in ("-", "/") and tight)
+
+
+def _count_at(page: Page, k: int) -> int | None:
+    if k < 0:
+        return None
+    word = page.words[k]
+    if word in NUMBER_WORDS:
+        return NUMBER_WORDS[word] or None
+    return int(word) if word.isdigit() and 1 <= int(word) <= 16 else None
+
+
+def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int | None, int]:
+    """Read 'strands: 4', 'strands x 4', 'strands in tendon [ ] 2 [x] 4'."""
+    k = _box_after(page, j, end)
+    while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - j < 2:
+        k += 1
+    if (k == j and j != virtual) or k >= end:
+        return None, j
+    return _count_at(page, k), k + 1
+
+
+def _box_after(page: Page, j: int, end: int) -> int:
+    """Return the word of the ticked answer after a label that ends before word j, or j where no boxes follow."""
+    k = j
+    while k < end and (page.words[k] in _OF_REPAIR or page.words[k].startswith("..")):
+        k += 1
+    boxed = k < end and (page.words[k] in ("[", "(") or page.standing[k] == "unticked")
+    if not boxed and not (k > j and page.words[k - 1].startswith("..")):
+        return j
+    while k < end and (page.words[k] in _BOX or page.standing[k] == "unticked"):
+        k += 1
+    return k
+
+
+def _times_before(page: Page, k: int, first: int) -> tuple[int, int] | None:
+    """Read 'two two-strand repairs' as four strands in all."""
+    if k - 1 >= first and page.words[k - 1] in ("two", "three", "2", "3") and page.breaks[k] > 0:
+        times = _count_at(page, k - 1)
+        return (times, k - 1) if times else None
+    return None
+
+
+def _is_tissue(scene: Scene, j: int) -> bool:
+    """'a strand of scar' is no suture; 'eight strands of it', 'six strands of 4-0 nylon' are."""
+    if scene.next_word(j) != "of":
+        return False
+    after = scene.words(j + 1, min(j + 3, scene.sentence.j))
+    if not after or after[0] == "it" or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
+        return False
+    return after[0] in _TISSUE
+
+
+def _elliptic(desk: Desk, scene: Scene) -> None:
+    """'FDP carries four strands. FDS carries two.': a bare count after a sentence of strand counts."""
+    for k in range(scene.sentence.i, scene.sentence.j - 1):
+        if scene.page.words[k] in _ELLIPTIC_WORDS:
+            count = _count_at(scene.page, k + 1)
+            after = scene.next_word(k + 2)
+            if count and after in ("", ".", ",", ";") and any(g.tendons for g in scene.setting.groups):
+                lay_suture(desk, scene, k + 1, k + 2, "strands", count, "strand count carried on")

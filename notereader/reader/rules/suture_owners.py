@@ -1,0 +1,147 @@
+"""Whose suture it is: the tendons that a core or peripheral suture belongs to."""
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.desk import Desk, carried, near_digits, owners
+from notereader.reader.scene import Scene, group_targets
+from notereader.record.values import Value
+from notereader.vocabulary.wordlists import word_list
+
+_ALL = word_list("sutures", "all")
+_ALL_OF = word_list("sutures", "all_of")
+
+
+def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
+    """Return the tendons a core or peripheral suture in words i to j belongs to."""
+    groups = [g for g in scene.setting.groups if not g.reference and not (g.excepted and g.i >= j)]
+    excepted = {t for g in scene.setting.groups if _excepts(scene, g, i, j) for t in group_targets(scene, g)}
+    found, reasons = _suture_owners(desk, scene, i, j, groups)
+    return [t for t in found if t not in excepted], reasons
+
+
+def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
+    """An exception bears on the clause right before it: '..., and finished with 5-0, except the FCR'."""
+    return group.excepted and group.i >= j and scene.part(i)[1] >= scene.part(group.i)[0] - 1
+
+
+def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
+    named = [g for g in groups if g.tendons or g.generic or g.every]
+    own = _own_group(desk, scene, i, j, groups)
+    if own:
+        return own, []
+    if said_of_all(scene, i):
+        digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
+        tendons = {t for g in groups if g.j <= i or g.every for t in g.tendons}
+        wide = [t for t in desk.repairable(digits or None) if not tendons or t.tendon in tendons]
+        if wide and not (tendons and digits):
+            return wide, []
+    first, last = scene.part(i)
+    inside = [g for g in groups if first <= g.i < last]
+    before = [g for g in groups if g.j <= i]
+    after = [g for g in groups if g.i >= j]
+    itself = [g for g in groups if g.i == i and g.j == j]
+    for pool in (
+        itself,
+        [g for g in inside if g.j <= i][-1:],
+        before[-1:],
+        [g for g in inside if g.i >= j][:1],
+        after[:1],
+    ):
+        if pool:
+            group = _fuller(pool[0], before if pool[0] in before else after, named)
+            found = _of_group(desk, scene, group)
+            if found or group.digits:
+                return found, []  # of a digit with no known repair: better nothing than its neighbour's
+    return _carried(desk, scene)
+
+
+def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
+    """'a double Tsuge in the index and a single one in the middle'; 'the last two', 'the former'."""
+    for group in groups:
+        between = scene.words(j, group.i)
+        if (
+            group.digits
+            and j <= group.i
+            and 1 <= len(between) <= 3
+            and between[0] in ("in", "for", "on")
+            and all(w in ("in", "for", "on", "the", "both") for w in between)
+        ):
+            if len([g for g in groups if g.digits and g.j > j]) < 1 or group.generic:
+                continue
+            return _of_group(desk, scene, group)
+    first, last = scene.part(i)
+    words = " ".join(scene.words(first, last))
+    named = [g for g in groups if g.tendons and g.j <= i]
+    if "last two" in words and len(named) >= 2:
+        return [t for g in named[-2:] for t in _of_group(desk, scene, g)]
+    focus = list(scene.setting.focus)
+    if not named and len(focus) == 2 and ("the former" in words or "the latter" in words):
+        return [focus[0 if "the former" in words else 1]]
+    if "the latter" in words and named:
+        return _of_group(desk, scene, named[-1])
+    return []
+
+
+def said_of_all(scene: Scene, k: int) -> bool:
+    """Tell whether the part in which word k stands speaks of every repair: 'each repair', 'every core suture'."""
+    first, last = scene.part(k)
+    words = scene.words(first, last)
+    if any(g.tendons and g.j <= k and not g.reference and not g.every for g in scene.setting.groups):
+        return False
+    for n, word in enumerate(words):
+        if word in _ALL and set(words[n + 1 : n + 4]) & _ALL_OF and "end" not in words[n + 1 : n + 3]:
+            return True
+    return False
+
+
+def _fuller(group: Group, pool: list[Group], named: list[Group]) -> Group:
+    """A digit alone gives way to a tendon named beside it."""
+    if group.tendons or group.generic:
+        return group
+    tendons = [g for g in pool if g in named]
+    return tendons[-1] if tendons and not group.every else group
+
+
+def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    subject_i, subject_j = group.i, group.j
+    if group.tendons:
+        found, _ = owners(desk, scene, subject_i, subject_j)
+        return [t for t in found if desk.extents.get(t) != "intact"] or found
+    if group.generic == "all":
+        named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+        if (
+            named
+            and scene.page.words[group.i] in ("each", "both", "all")
+            and not group.digits
+            and group.i > scene.sentence.i + 1
+        ):
+            return _of_group(desk, scene, named[-1])
+        return desk.repairable(group.digits or None)
+    if group.every:
+        return desk.repairable()
+    found, _ = carried(desk, scene, near_digits(scene, group) or None)
+    return found
+
+
+def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:
+    found, reason = carried(desk, scene)
+    return found, [reason] if reason else []
+
+
+def lay_suture(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule: str, *reasons: str) -> None:
+    """Lay one value down for every tendon the suture in words i to j belongs to."""
+    targets, doubts = suture_owners(desk, scene, i, j)
+    for target in targets:
+        desk.tendon(scene, target, name, value, [(i, j)], rule, *doubts, *reasons)
+
+
+def respective(scene: Scene, i: int, peers: list[int], targets: list[Target]) -> list[Target]:
+    """'3-0 and 4-0 respectively': the n-th of as many values as tendons belongs to the n-th tendon."""
+    if "respectively" not in scene.words(scene.sentence.i, scene.sentence.j) or i not in peers:
+        return targets
+    digits = list(dict.fromkeys(t.digit for t in targets))
+    n = peers.index(i)
+    if len(peers) == len(targets):
+        return [targets[n]]
+    if len(peers) == len(digits):
+        return [t for t in targets if t.digit == digits[n]]
+    return targets

@@ -1,0 +1,96 @@
+"""Tension and bulk of a repair."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.rules.behaviour import about_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_TENSION_WORDS = word_list("quality", "tension_words")
+_BULK_WORDS = word_list("quality", "bulk_words")
+_NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
+
+
+def tension(desk: Desk, scene: Scene) -> None:
+    """Find tension on the repair: 'no tension', 'under some tension'."""
+    for mention in scene.of("tension"):
+        if not scene.told(mention.i) or foreign(scene, mention.i, mention.j) or not about_repair(desk, scene):
+            continue
+        word = " ".join(scene.words(mention.i, mention.j))
+        value = mention.value
+        before = scene.word_before(mention.i)
+        if word == "tension" and scene.words(mention.j, mention.j + 2) in (
+            ["was", "set"],
+            ["is", "set"],
+            ["was", "adjusted"],
+        ):
+            continue
+        if word == "tension" and before in _TENSION_WORDS:
+            continue
+        if word in ("tension", "any tension"):
+            value = "none" if scene.negated(mention.i, mention.j) else value
+            if word == "any tension" and value == "none" and not scene.negated(mention.i, mention.j):
+                continue
+            if word == "tension" and value == "present" and scene.next_word(mention.j) in ("free", "-"):
+                value = "none"
+        elif value == "present" and scene.negated(mention.i, mention.j):
+            value = "none"
+        if word in ("no pull", "no strain") and not names_repair(scene):
+            continue
+        if word in ("under tension", "with tension") and scene.of("gap"):
+            continue
+        lay_behaviour(
+            desk,
+            scene,
+            behaving(desk, scene, mention.i, mention.j),
+            "tension",
+            value,
+            mention.i,
+            mention.j,
+            f"tension {value}",
+        )
+
+
+def bulk(desk: Desk, scene: Scene) -> None:
+    """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
+    if "bulk" not in scene.kinds or not (desk.repairable() or scene.setting.focus):
+        return
+    found = [m for m in scene.of("bulk") if scene.told(m.i) and not foreign(scene, m.i, m.j)]
+    for mention in found:
+        word = " ".join(scene.words(mention.i, mention.j))
+        value = mention.value
+        if (
+            word in _BULK_WORDS
+            and not names_repair(scene)
+            and not set(scene.words(scene.sentence.i, scene.sentence.j)) & {"join", "repair", "junction"}
+        ):
+            continue
+        answer = scene.answer(mention.j)
+        if answer == "":
+            continue
+        if value == "present" and (scene.negated(mention.i, mention.j) or answer in _NONE):
+            value = "none"
+        if word in ("neither bulky",) or (
+            "neither" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) and value == "present"
+        ):
+            value = "none"
+        if "none" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i):
+            value = "none"
+        on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
+            mention.j, mention.j + 2
+        ) == ["on", "bone"]
+        if (
+            word == "slim"
+            or on_bone
+            or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i))))
+        ):
+            continue
+        lay_behaviour(
+            desk,
+            scene,
+            behaving(desk, scene, mention.i, mention.j),
+            "bulk",
+            value,
+            mention.i,
+            mention.j,
+            f"bulk {value}",
+        )

@@ -1,0 +1,73 @@
+"""Which suture is core, peripheral or of another structure, where its sentence names no part."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
+from notereader.reader.rules.threads import Thread, find_sizes
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_ROUND = frozenset(["around", "round", "over"])
+_CLOSING_WORDS = word_list("sutures", "closing_words")
+_DISSOLVING = frozenset(["polyglactin", "other"])
+
+
+def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
+    """Give each suture its role, by its sentence or by what was worked on before."""
+    for thread in threads:
+        thread.role = role_of(scene, thread.i, thread.j, found)
+        if thread.role in ("", TENDON, "pattern"):
+            thread.role = _by_context(desk, scene, thread, found)
+
+
+def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> str:
+    """Decide a suture whose sentence names no part: by its section, its pattern, and what was worked on before."""
+    section = scene.sentence.section
+    if section in ("closure", "dressing") or _is_closing_line(scene, thread):
+        return "skin"
+    if section in (CORE, PERIPHERAL):
+        return section
+    pattern = any(a.role == "pattern" and scene.part(a.i) == scene.part(thread.i) for a in found)
+    around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
+    if thread.role == "pattern" and has_core(desk, scene):
+        return PERIPHERAL
+    if thread.role == TENDON and _outside_follows(scene, thread, found):
+        return PERIPHERAL
+    if thread.role == TENDON:
+        return (
+            PERIPHERAL
+            if pattern and (around or has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0")
+            else CORE
+        )
+    if desk.topic in (CORE, PERIPHERAL, TENDON):
+        if pattern or around:
+            return PERIPHERAL
+        closed = any(w in ("closed", "closure", "closing") for w in scene.words(scene.sentence.i, scene.sentence.j))
+        return "skin" if closed else desk.topic if desk.topic != TENDON else CORE
+    return desk.topic
+
+
+def _is_closing_line(scene: Scene, thread: Thread) -> bool:
+    """'Wash. 4/0 Vicryl rapide. Gauze.': a thread among words of closing, or a dissolving one without a tendon."""
+    if any(g.tendons or g.generic for g in scene.setting.groups):
+        return False
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if words & _CLOSING_WORDS and not scene.of("strandword", "stitch", "pattern"):
+        return True
+    return thread.material in _DISSOLVING and not scene.of("strandword", "stitch") and "core" not in words
+
+
+def _outside_follows(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
+    """'Both received 6-0 polypropylene, cross-stitch, around the suture line.'"""
+    later = [t for t in find_sizes(scene) if t[1] >= thread.j]
+    reach = later[0][1] if later else scene.sentence.j
+    return any(a.role == PERIPHERAL and thread.j <= a.i < reach for a in found) and not any(
+        a.role == CORE and thread.i - 6 <= a.i < reach for a in found
+    )
+
+
+def has_core(desk: Desk, scene: Scene) -> bool:
+    """Tell whether a core suture was spoken of before in this sentence or for the tendons in focus."""
+    if any(m.kind in ("stitch", "strandword") for m in scene.mentions):
+        return True
+    focus = {(t.digit, t.tendon) for t in scene.setting.focus}
+    return any(f.field in ("strands", "stitch", "size") and f.entry[:2] in focus for f in desk.findings)

@@ -1,0 +1,130 @@
+"""The sutures named in a sentence: each size with the material beside it."""
+
+from dataclasses import dataclass, field
+
+from notereader.reader.measures import NUMBER_WORDS
+from notereader.reader.page import Mention, Page, within
+from notereader.reader.scene import Scene
+from notereader.vocabulary.sutures import sizes
+from notereader.vocabulary.wordlists import word_list
+
+_CLUSTER_GLUE = word_list("sutures", "cluster_glue")
+_ZERO = word_list("sutures", "zero")
+_OLD = word_list("sutures", "old")
+
+
+@dataclass(slots=True)
+class Thread:
+    """A suture named in a sentence: size and material that stand together, words i to j."""
+
+    i: int
+    j: int
+    size: str = ""
+    size_at: tuple[int, int] = (0, 0)
+    material: str = ""
+    material_at: tuple[int, int] = (0, 0)
+    looped: bool | None = None
+    role: str = ""
+    reasons: list[str] = field(default_factory=list)
+
+
+def find_threads(scene: Scene) -> list[Thread]:
+    """Return the sutures named in a sentence: each size with the material beside it, and materials without a size."""
+    threads = [Thread(i, j, size, (i, j)) for size, i, j in find_sizes(scene)]
+    for mention in scene.of("material"):
+        thread = _beside(scene, threads, mention)
+        if thread is None:
+            threads.append(Thread(mention.i, mention.j, "", (0, 0), mention.value, (mention.i, mention.j)))
+        else:
+            thread.material, thread.material_at = mention.value, (mention.i, mention.j)
+            thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
+        if mention.rescued:
+            (thread or threads[-1]).reasons.append(f"misspelt: read as {mention.value}")
+    threads = _without_second_names(scene, threads)
+    for mention in scene.of("looped"):
+        near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
+        for thread in near[:1]:
+            unlooped = scene.words(mention.i - 2, mention.i) == ["non", "-"] or scene.word_before(mention.i) == "non"
+            thread.looped = not (unlooped or scene.negated(mention.i, mention.j, 2))
+            thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
+    threads.sort(key=lambda t: t.i)
+    return threads
+
+
+def find_sizes(scene: Scene) -> list[tuple[str, int, int]]:
+    """Return the sizes of a sentence: '4-0', 'four-oh', '4 - 0', '000' beside a material, 'size 0'."""
+    words, found, reach = scene.page.words, [], 0
+    for k in scene.page.figures_in(scene.sentence.i, scene.sentence.j):
+        size, j = _size_at(scene.page, k, scene.sentence.j) if k >= reach else ("", k)
+        if size:
+            found.append((size, k, j))
+            reach = j
+    return [f for f in found if not _not_a_suture(words, f[1], f[2])]
+
+
+def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
+    word = page.words[k]
+    if len(word) >= 3 and word.endswith("-0") and word[:-2].isdigit():
+        size = "0" if word == "1-0" else word
+        return (size, k + 1) if size in sizes() else ("", k)
+    if (word in NUMBER_WORDS and 0 < NUMBER_WORDS[word] <= 12) or (word.isdigit() and 0 < int(word) <= 12):
+        at = k + 1
+        if at < end and page.words[at] in ("-", "/"):
+            at += 1
+        if at < end and page.words[at] in _ZERO and (at > k + 1 or page.words[at] not in ("0", "o")):
+            number = NUMBER_WORDS.get(word) or int(word)
+            size = "0" if number == 1 else f"{number}-0"
+            return (size, at + 1) if size in sizes() else ("", k)
+    if set(word) == {"0"} and 2 <= len(word) <= 6 and _material_next(page, k + 1):
+        return f"{len(word)}-0", k + 1
+    if word in ("0", "1", "2") and (page.words[k - 1] in ("size", "#") if k else False):
+        return word, k + 1
+    return "", k
+
+
+def _material_next(page: Page, k: int) -> bool:
+    return any(m.kind == "material" for m in within(page.mentions, k, k + 1))
+
+
+def _not_a_suture(words: list[str], i: int, j: int) -> bool:
+    after = words[j] if j < len(words) else ""
+    return after in ("scale", "score", "mmhg", "forceps", "scalpel")
+
+
+def _beside(scene: Scene, threads: list[Thread], mention: Mention) -> Thread | None:
+    """Return the size a material belongs to: right after it ('4-0 undyed nylon') or right before ('Prolene 4-0')."""
+    for thread in threads:
+        if thread.material:
+            continue
+        if thread.j <= mention.i and mention.i - thread.j <= 5 and _joined(scene, thread.j, mention.i):
+            return thread
+    for thread in threads:
+        if (
+            not thread.material
+            and mention.j <= thread.i
+            and thread.i - mention.j <= 2
+            and _joined(scene, mention.j, thread.i)
+        ):
+            return thread
+    return None
+
+
+def _joined(scene: Scene, i: int, j: int) -> bool:
+    between = scene.words(i, j)
+    return all(w in _CLUSTER_GLUE for w in between) and between not in ([","],) and between.count(",") < 2
+
+
+def _without_second_names(scene: Scene, threads: list[Thread]) -> list[Thread]:
+    """'4-0 looped nylon (Supramid)' names one thread twice."""
+    kept: list[Thread] = []
+    for thread in sorted(threads, key=lambda t: t.i):
+        if not thread.size and kept and thread.i - kept[-1].j <= 2 and scene.words(kept[-1].j, thread.i)[-1:] == ["("]:
+            kept[-1].j = thread.j
+            continue
+        kept.append(thread)
+    return kept
+
+
+def is_old(scene: Scene, thread: Thread) -> bool:
+    """'both old Prolene strands were pulled out': a thread of the earlier operation."""
+    return any(w in _OLD for w in scene.words(max(scene.sentence.i, thread.i - 2), thread.i))
