@@ -11,39 +11,17 @@ from typing import NamedTuple
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.digits import settle_digits
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
 _LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
-_NUMBER_DIGITS_WORDS = word_list("bearing", "number_digits_words")
-_ENDS_NUMBER_WORDS = word_list("bearing", "ends_number_words")
-_NO_DIGIT_WORDS = word_list("bearing", "no_digit_words")
-_NO_DIGIT_WORDS_2 = word_list("bearing", "no_digit_words_2")
-_NO_DIGIT_WORDS_3 = word_list("bearing", "no_digit_words_3")
-_NO_DIGIT_WORDS_4 = word_list("bearing", "no_digit_words_4")
-_BESIDE_TENDON_WORDS = word_list("bearing", "beside_tendon_words")
-_LABELS_WORDS = word_list("bearing", "labels_words")
-_LABELS_WORDS_2 = word_list("bearing", "labels_words_2")
-_LABELS_WORDS_3 = word_list("bearing", "labels_words_3")
-_LABELS_WORDS_4 = word_list("bearing", "labels_words_4")
 _BARE_QUANTIFIER_WORDS = word_list("bearing", "bare_quantifier_words")
 
 DIGITS = ("thumb", "index", "middle", "ring", "small")
 _WRIST = frozenset(["FCR", "FCU", "PL"])
-_NUMBERED = {
-    "2": "index",
-    "3": "middle",
-    "4": "ring",
-    "5": "small",
-    "ii": "index",
-    "iii": "middle",
-    "iv": "ring",
-    "v": "small",
-}
 _GLUE = word_list("bearing", "glue")
-_PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
-_CHAIN = word_list("bearing", "chain")
 
 
 class Target(NamedTuple):
@@ -94,10 +72,7 @@ class Setting:
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
-    index_words(page)
-    _number_digits(page)
-    index_words(page)
-    page.mentions = [m for m in page.mentions if not _unconfirmed(page, m)]
+    settle_digits(page)
     by_sentence = _mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
@@ -210,153 +185,6 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
     return [
         Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in within(page.mentions, i, j) if m.j <= j
     ]
-
-
-def _number_digits(page: Page) -> None:
-    """Read 'FDP 4', 'FDS 2-5', 'dig. II and III', 'D2 and 3': a number beside a tendon or a digit names a digit."""
-    words, count = page.words, len(page.words)
-    made: list[Mention] = []
-    taken = {k for m in page.mentions if m.kind in ("digit", "zone", "strandword") for k in range(m.i, m.j)}
-    for m in page.mentions:
-        if m.kind not in ("tendon", "digit") or (m.kind == "digit" and not _by_number(words[m.j - 1])):
-            continue
-        k = m.j
-        first = k
-        while k < count and k - first < 8:
-            joined = k > first or m.kind == "digit"
-            if joined and words[k] in _NUMBER_DIGITS_WORDS and k + 1 < count and words[k + 1] in _NUMBERED:
-                k += 1
-                continue
-            if page.breaks[k] >= Break.COLUMN:
-                break
-            if words[k] in _NUMBERED and k not in taken and (k > m.j or m.kind == "tendon") and _ends_number(page, k):
-                made.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
-                k += 1
-                continue
-            break
-    made += _ticked_digits(page)
-    if made:
-        page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
-
-
-_LETTERS = {"t": "thumb", "i": "index", "m": "middle", "r": "ring", "s": "small", "l": "small"}
-
-
-def _ticked_digits(page: Page) -> list[Mention]:
-    """Read a ticked letter of a form's line of digits: 'DIGIT [ ] T [x] I [ ] M'."""
-    words = page.words
-    spots = [k for s in page.sections if s.kind == "digit" for k in range(s.i + 2, s.j) if words[k] in _LETTERS]
-    ticked = [k for k in spots if words[k - 1] in ("]", ")") and words[k - 2] in ("x", "y", "v")]
-    return [Mention("digit", _LETTERS[words[k]], k, k + 1) for k in ticked]
-
-
-def _by_number(word: str) -> bool:
-    return word in _NUMBERED or (len(word) == 2 and word[0] == "d" and word[1].isdigit())
-
-
-def _ends_number(page: Page, k: int) -> bool:
-    """Tell whether a figure stands for a digit: nothing after it makes it a count or a length."""
-    after = page.words[k + 1] if k + 1 < len(page.words) else ""
-    if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in ("strand", "0", "core"):
-        return False
-    return after not in _ENDS_NUMBER_WORDS
-
-
-def _unconfirmed(page: Page, mention: Mention) -> bool:
-    """Tell whether a word that only may name a digit does not do so here; a confirmed one becomes a digit."""
-    if mention.kind == "digit":
-        return _no_digit(page, mention)
-    if mention.kind != "digit?":
-        return False
-    if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
-        mention.kind = "digit"
-        return False
-    if not (_chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)):
-        return True
-    mention.kind = "digit"
-    return False
-
-
-def _no_digit(page: Page, mention: Mention) -> bool:
-    word = page.words[mention.i]
-    after = page.words[mention.j] if mention.j < len(page.words) else ""
-    before = page.words[mention.i - 1] if mention.i else ""
-    if mention.j - mention.i == 1 and word == "ring":
-        if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
-            return before not in _NO_DIGIT_WORDS_3
-        return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
-    if page.raw(mention.i, mention.j).lower() == "small fingers":
-        return before not in _NO_DIGIT_WORDS
-    if mention.j - mention.i == 1 and word == "index":
-        return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
-    return (
-        mention.j - mention.i == 1
-        and word == "fifth"
-        and (before == "a" or after in ("of", "week", "day", "postoperative"))
-    )
-
-
-def _chained(page: Page, mention: Mention) -> bool:
-    """Tell whether a word such as 'second' or 'little' leads on to fingers or to another digit."""
-    words, k = page.words, mention.j
-    steps = 0
-    while k < len(words) and steps < 8:
-        if words[k] in _PLURALS or (k in page.tendon_words and steps):
-            return True
-        if k in page.digit_words and (steps or words[mention.i] == "middle"):
-            return True
-        if words[k] not in _CHAIN and k not in page.maybe_digit_words and words[k] != "(":
-            break
-        k += 1
-        steps += 1
-    before = mention.i - 1
-    while before >= 0 and words[before] in _CHAIN and mention.i - before < 3:
-        before -= 1
-    return before >= 0 and mention.i - before > 1 and before in page.digit_words and words[mention.i] != "second"
-
-
-def _beside_tendon(page: Page, mention: Mention) -> bool:
-    if mention.j in page.tendon_words:
-        return True
-    back = mention.i - 1
-    while back >= 0 and page.words[back] in _BESIDE_TENDON_WORDS:
-        back -= 1
-    ordinal = page.words[mention.i] in ("second", "2nd", "third", "3rd", "fourth", "4th")
-    near = back >= 0 and back in page.tendon_words and not ordinal
-    return near and (mention.i - back < 4)
-
-
-def _labels(page: Page, mention: Mention) -> bool:
-    """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
-    word = page.words[mention.i]
-    after = page.words[mention.j] if mention.j < len(page.words) else ":"
-    opened = (".", "-", "*", "|", ">", ";", "(", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
-    at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i > 0 and page.words[mention.i - 1] in opened)
-    ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
-    if word == "mid":
-        return at_start and after == ":"
-    if word in ("long", "middle", "little") and after == "one":
-        return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
-    if word in ("long", "middle", "little", "small"):
-        if at_start and (after in _LABELS_WORDS_2 or ends):
-            return True
-        if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
-            return after not in _LABELS_WORDS
-        if word == "middle":
-            if not any(m.kind == "digit" and m.value == "middle" for m in page.mentions):
-                return False  # 'a lump in the middle' where no middle finger is spoken of
-            before = page.words[mention.i - 1] if mention.i else ""
-            return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
-    return False
-
-
-def index_words(page: Page) -> None:
-    """Note on the Page which words belong to digits, possible digits and tendons."""
-    found: dict[str, set[int]] = {"digit": set(), "digit?": set(), "tendon": set()}
-    for m in page.mentions:
-        if m.kind in found:
-            found[m.kind].update(range(m.i, m.j))
-    page.digit_words, page.maybe_digit_words, page.tendon_words = found.values()
 
 
 # --- groups

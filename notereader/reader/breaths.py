@@ -7,7 +7,7 @@ the skin, once the run before it holds a finding.
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.bearing import index_words
+from notereader.reader.digits import index_words
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
 

@@ -20,7 +20,9 @@ from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.quality import quality
 from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.sutures import sutures
-from notereader.reader.rules.tendons import extents, treatments, zones
+from notereader.reader.rules.tendon_extents import extents
+from notereader.reader.rules.tendon_treatments import treatments
+from notereader.reader.rules.zones import zones
 from notereader.reader.scene import make_scenes
 from notereader.reader.tokens import NoteTokenizer
 from notereader.record import Record

@@ -1,0 +1,291 @@
+"""How much of each tendon was cut, or that it was not."""
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.page import Mention, Quantity
+from notereader.reader.rules.suture_owners import respective
+from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.wordlists import word_list
+
+_IS_DEED_WORDS = word_list("tendons", "is_deed_words")
+_BARE_IS_CUT_WORDS = word_list("tendons", "bare_is_cut_words") | {""}
+_BARE_IS_CUT_WORDS_2 = word_list("tendons", "bare_is_cut_words_2") | {""}
+_TELLS_INTACT_WORDS = word_list("tendons", "tells_intact_words")
+_TELLS_INTACT_WORDS_2 = word_list("tendons", "tells_intact_words_2")
+_TELLS_INTACT_WORDS_3 = word_list("tendons", "tells_intact_words_3") | {""}
+_CUTS_TENDON_WORDS = word_list("tendons", "cuts_tendon_words")
+_FRACTION_CUTS_CUT = word_list("tendons", "fraction_cuts_cut")
+_BARE = frozenset(["through", "out", "off", "right through", "clean through", "straight through"])
+_BARE_BETWEEN = word_list("tendons", "bare_between")
+_NOT_A_CUT = word_list("tendons", "not_a_cut")
+_DRUGS = word_list("tendons", "drugs")
+_REMAINING = word_list("tendons", "remaining")
+
+
+def extents(desk: Desk, scene: Scene) -> None:
+    """Find how much of each tendon was cut, or that it was not."""
+    if scene.sentence.section in ("instructions", "closure", "admin"):
+        return
+    for mention in scene.of("extent"):
+        if scene.told(mention.i) and mention.value != "contused":
+            _extent(desk, scene, mention)
+            if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
+                _part_cut(desk, scene, _cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
+    _percents(desk, scene)
+    _fractions(desk, scene)
+    _in_continuity(desk, scene)
+
+
+def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
+    word = " ".join(scene.words(mention.i, mention.j))
+    targets = _cut_targets(desk, scene, mention)
+    if not targets:
+        return
+    if word in _BARE and not _bare_is_cut(scene, mention):
+        return
+    if word in ("complete", "completely") and scene.next_word(mention.j) in _NOT_A_CUT:
+        return
+    if mention.value == "intact":
+        if not _tells_intact(scene, mention, word):
+            return
+    elif scene.negated(mention.i, mention.j):
+        return
+    if mention.value == "complete" and (_is_deed(scene, mention, word) or _is_likeness(scene, mention)):
+        return
+    for target in targets:
+        if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
+            continue
+        desk.tendon(
+            scene,
+            target,
+            "extent",
+            mention.value,
+            [with_name_of(scene, mention, target)],
+            f"extent {mention.value}",
+        )
+    _so_was(desk, scene, mention, word)
+    _too(desk, scene, mention)
+
+
+def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
+    """'The profundus was severed and the superficialis too.'"""
+    for group in scene.setting.groups:
+        after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
+        own = [m for m in scene.of("extent") if group.j <= m.i < group.j + 8]
+        also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
+        if group.tendons and group.i > mention.j and also and not own and not group.reference:
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+
+
+def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
+    """'FDP was divided and so was the ulnar slip of FDS.'"""
+    for group in scene.setting.groups:
+        before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
+        pairs = (["so", "was"], ["so", "were"], ["so", "had"], ["so", "are"], ["so", "is"])
+        if (
+            (group.tendons or group.generic == "all")
+            and group.i > mention.j
+            and (before[-3:-1] in pairs or before[-2:] in pairs)
+        ):
+            told = (
+                group_targets(scene, group)
+                if group.tendons
+                else [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
+            )
+            for target in told:
+                desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+
+
+def _in_continuity(desk: Desk, scene: Scene) -> None:
+    """'the radial slip was in continuity' of a tendon nothing else was said of."""
+    for mention in scene.of("neutral"):
+        if scene.words(mention.i, mention.i + 2) != ["in", "continuity"] or not scene.told(mention.i):
+            continue
+        first, last = scene.part(mention.i)
+        hurt = any(first <= m.i < last for m in scene.of("extent")) or any(q.unit == "%" for q in scene.quantities)
+        targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
+        if not hurt and not scene.negated(mention.i, mention.j):
+            for target in targets:
+                desk.tendon(scene, target, "extent", "intact", [with_name_of(scene, mention, target)], "extent intact")
+
+
+def with_name_of(scene: Scene, mention: Mention, target: Target) -> tuple[int, int]:
+    """Return the words from the tendon's name to the property where they stand close, else the property."""
+    for group in scene.setting.groups:
+        if group.tendons and target.tendon in group.tendons:
+            i, j = min(group.i, mention.i), max(group.j, mention.j)
+            if j - i <= 14:
+                return i, j
+    return mention.i, mention.j
+
+
+def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
+    """'divided' can be the surgeon's doing: 'the FDS slip was divided to make room'."""
+    if word not in ("divided", "out", "off", "cut clean", "cut across"):
+        return False
+    after = scene.words(mention.j, mention.j + 4)
+    return len(after) > 1 and after[0] == "to" and after[1] in _IS_DEED_WORDS
+
+
+def _is_likeness(scene: Scene, mention: Mention) -> bool:
+    """'treated as a complete division' says what it was not."""
+    before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+    return "as" in before[:-1] and set(before[before.index("as") + 1 :]) <= {"a", "an", "the", "if", "though"}
+
+
+def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a bare 'through' says that a tendon was cut: it must stand right after the tendon."""
+    before = [s for s in scene.subjects if s.j <= mention.i and s.kind == "tendon"]
+    if not before:
+        return False
+    between = scene.words(before[-1].j, mention.i)
+    if len(between) > 3 or any(w not in _BARE_BETWEEN for w in between):
+        return False
+    after = scene.next_word(mention.j)
+    if scene.words(mention.i, mention.j)[-1:] == ["through"]:
+        return after in _BARE_IS_CUT_WORDS_2
+    return after in _BARE_IS_CUT_WORDS
+
+
+def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
+    """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
+    if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
+        return False
+    if word in ("no injury", "no laceration", "no cut", "no damage"):
+        owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2
+        return owned or scene.next_word(mention.j) in ("to", "of", "in")
+    if word in _TELLS_INTACT_WORDS:
+        subject = scene.owner(mention.i, mention.j)
+        closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
+        named = (
+            subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
+        )
+        return closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6
+    return True
+
+
+def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
+    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    if targets:
+        return targets
+    subject = scene.owner(mention.i, mention.j)
+    if subject is None:
+        return _from_label(desk, scene, mention)
+    if subject.group is None:
+        return []
+    assert group is not None
+    if group.generic == "all" and mention.value == "intact" and group.digits:
+        return [Target(d, t) for d in group.digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+    if group.generic == "all" and mention.j <= group.i and group.i - mention.j <= 1:
+        return []  # 'the cut tendons' tells nothing new
+    if group.generic == "all":
+        return _all_tendons(desk, scene, group, mention.value)
+    if group.generic == "one" and mention.value != "intact":
+        return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
+    if group.digits and mention.value != "intact" and not group.generic:
+        return _same_tendon(scene, group)
+    return []
+
+
+def _same_tendon(scene: Scene, group: Group) -> list[Target]:
+    """'On the index the profundus was cut at 15 mm; on the middle, cut at 4 mm': the same tendon of the next digit."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i]
+    tendons = named[-1].tendons if named else tuple(dict.fromkeys(t.tendon for t in scene.setting.focus))
+    return [Target(d, t) for d in group.digits for t in tendons if d != "thumb"] if len(tendons) == 1 else []
+
+
+def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """A sentence without any subject goes on about the tendon in focus: 'FDS? Intact, both slips.'"""
+    focus = list(scene.setting.focus)
+    digits = set(scene.setting.digits)
+    focus = [t for t in focus if t.digit is None or not digits or t.digit in digits]
+    if mention.value == "intact" and len(focus) != 1:
+        return []
+    first = scene.sentence.i
+    lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
+    starts = mention.i - first <= 3 and not lead
+    known = [t for t in focus if desk.extents.get(t) in ("intact", "complete") and desk.extents[t] != mention.value]
+    return [t for t in focus if t not in known] if starts else []
+
+
+def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Target]:
+    """Return the tendons meant by 'both tendons' or 'all tendons': those named so far of the digits spoken of."""
+    before = [g for g in scene.setting.groups if g.digits and g.j <= group.i]
+    digits = group.digits or (before[-1].digits if before else scene.setting.digits)
+    named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
+    if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
+        phrase = scene.page.words[group.i]
+        quantified = phrase == "both" or scene.word_before(group.i) == "both"
+        if quantified and len(digits) == 1 and digits[0] != "thumb":
+            return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
+    return named if value != "intact" or len(named) > 1 else []
+
+
+def _percents(desk: Desk, scene: Scene) -> None:
+    for quantity in scene.quantities:
+        if scene.word_before(quantity.i) in (">", "<", "over", "under", "below", "above"):
+            continue
+        if quantity.unit == "%" and scene.told(quantity.i) and _cuts_tendon(scene, quantity):
+            targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
+            if not targets and scene.owner(quantity.i, quantity.j) is None:
+                targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
+            peers = [q.i for q in scene.quantities if q.unit == "%"]
+            targets = respective(scene, quantity.i, peers, targets)
+            _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
+    """Leave out drug strengths, what was left standing, and shares of a pulley."""
+    if quantity.low is None or quantity.low < 5 or quantity.high is None:
+        return False
+    if scene.next_word(quantity.j) == "of" and any(
+        g.tendons and 0 < g.i - quantity.j <= 4 for g in scene.setting.groups
+    ):
+        return True
+    if scene.next_word(quantity.j) in _DRUGS and scene.words(quantity.j, quantity.j + 2)[-1:] != ["its"]:
+        return scene.next_word(quantity.j) == "of" and scene.words(quantity.j, quantity.j + 3)[-1] in _CUTS_TENDON_WORDS
+    around = scene.words(max(scene.sentence.i, quantity.i - 2), min(scene.sentence.j, quantity.j + 3))
+    if any(w in _REMAINING for w in around):
+        return False
+    after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3]
+    return not after
+
+
+def _fractions(desk: Desk, scene: Scene) -> None:
+    """Read fractions said of a tendon's width: 'FDP half cut', 'a nick through a fifth of its width'."""
+    for mention in scene.of("fraction"):
+        if not scene.told(mention.i):
+            continue
+        targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
+        if not targets or not _fraction_cuts(scene, mention):
+            continue
+        _part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)
+
+
+def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
+    part_i, part_j = scene.part(mention.i)
+    near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 6))
+    if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
+        return False
+    cut = _FRACTION_CUTS_CUT
+    return any(w in cut for w in near) and scene.word_before(mention.i) not in (
+        "radial",
+        "ulnar",
+        "distal",
+        "proximal",
+        "remaining",
+        "other",
+    )
+
+
+def _part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i: int, j: int) -> None:
+    for target in targets:
+        mention = Mention("extent", "partial", i, j)
+        span = with_name_of(scene, mention, target)
+        if percent >= 100:
+            desk.tendon(scene, target, "extent", "complete", [span], "percent cut")
+        elif percent > 0:
+            desk.tendon(scene, target, "extent", "partial", [span], "percent cut")
+            desk.tendon(scene, target, "extent_percent", percent, [span], "percent cut")

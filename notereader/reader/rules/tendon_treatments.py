@@ -1,0 +1,200 @@
+"""What was done to each tendon."""
+
+from notereader.reader.bearing import Group, Target
+from notereader.reader.desk import Desk, carried, near_digits, tendon_owner
+from notereader.reader.page import Mention
+from notereader.reader.rules.tendon_extents import with_name_of
+from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.wordlists import word_list
+
+_DEED_WORDS = word_list("tendons", "deed_words")
+_LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
+_TREATED_WORDS = word_list("tendons", "treated_words")
+_FLAP = word_list("tendons", "flap")
+_NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
+_LEFT_AFTER = word_list("tendons", "left_after") | {""}
+
+
+def treatments(desk: Desk, scene: Scene) -> None:
+    """Find what was done to each tendon."""
+    if scene.sentence.section in ("instructions", "closure", "admin"):
+        return
+    for mention in scene.of("deed"):
+        if not scene.told(mention.i) or mention.value in ("ligated", "conduit", "fixed"):
+            continue
+        value = _deed(scene, mention)
+        if value is not None:
+            _treatment(desk, scene, mention, value)
+    _slip_left_over(desk, scene)
+
+
+def _deed(scene: Scene, mention: Mention) -> str | None:
+    """Return the treatment a deed word says here, or None where it says none."""
+    word = " ".join(scene.words(mention.i, mention.j))
+    value = mention.value
+    if value == "left":
+        if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
+            return None
+        return "left"
+    if scene.negated(mention.i, mention.j, 3):
+        verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
+        return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
+    if word in _DEED_WORDS and not scene.header:
+        return None if word in ("suture", "sutures", "advancement", "graft") else value
+    return value
+
+
+def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
+    """'opened 1 mm and was left that way', 'it catches; left it': the finding is left, not the tendon."""
+    first, _ = scene.part(mention.i)
+    said = [m for m in scene.of("gap", "glide", "bulk", "tension") if m.i < mention.i and mention.i - m.i <= 14]
+    said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
+    return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
+
+
+def _left_is_deed(scene: Scene, mention: Mention) -> bool:
+    before, after = scene.word_before(mention.i), scene.next_word(mention.j)
+    if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
+        return False
+    if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
+        return True
+    return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
+    targets = _treated(desk, scene, mention, value)
+    named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
+    if value == "trimmed" and not _trims_tendon(scene, mention):
+        return
+    if value == "excised" and _trims_ends(scene, mention):
+        return
+    for target in targets:
+        if value == "trimmed" and desk.extents.get(target) == "complete" and not scene.header:
+            continue
+        if (
+            value == "repaired"
+            and desk.treatments.get(target) in ("reinserted", "grafted", "tenodesed")
+            and not scene.header
+        ):
+            continue
+        known = desk.treatments.get(target)
+        desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
+        desk.findings[-1].carried = target not in named
+        if target not in named and value in ("left", "trimmed", "excised"):
+            desk.treatments.pop(target)
+            if known is not None:
+                desk.treatments[target] = known
+
+
+def _trims_ends(scene: Scene, mention: Mention) -> bool:
+    """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
+    near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
+    return bool(near & {"stump", "stumps", "ends", "end", "edges"}) or any(
+        q.unit == "mm" and abs(q.i - mention.i) <= 4 for q in scene.quantities
+    )
+
+
+def _trims_tendon(scene: Scene, mention: Mention) -> bool:
+    """Ends trimmed back before a repair are no 'trimmed' tendon."""
+    part = set(scene.words(max(scene.sentence.i, mention.i - 3), min(scene.sentence.j, mention.j + 3)))
+    sentence = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if sentence & {"ends", "stumps", "stump"} and not sentence & _FLAP:
+        return False
+    if any(q.unit == "mm" and q.i >= mention.i and q.i - mention.j <= 3 for q in scene.quantities):
+        return False
+    return not part & {"strand", "strands", "skin", "knot", "needle", "knots"} and scene.next_word(mention.j) not in (
+        "suture",
+        "sutures",
+    )
+
+
+def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
+    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    subject = scene.owner(mention.i, mention.j)
+    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in _TREATED_WORDS:
+        before = [s.group for s in scene.subjects if s.j <= mention.i and s.group is not None and s.group.tendons]
+        return group_targets(scene, before[-1]) if before and value == "grafted" else []
+    if (
+        value == "left"
+        and scene.words(mention.i, mention.j)[:1] == ["nothing"]
+        and scene.next_word(mention.j) in ("to", "about", "with")
+    ):
+        return []
+    if targets:
+        if (
+            value in ("trimmed", "left", "excised")
+            or scene.header
+            or _close(scene, mention, subject.i if subject else 0, subject.j if subject else 0)
+        ):
+            return _by_slip(scene, mention, targets, group)
+        return []
+    if subject is None:
+        return _treated_from_focus(desk, scene, mention, value)
+    if group is None:
+        return []
+    if (
+        group.generic == "all"
+        and value == "repaired"
+        and scene.words(mention.i, mention.j)[-1:] in (["repairs"], ["repair"])
+        and not scene.header
+    ):
+        return []
+    if group.generic == "all" and value == "repaired":
+        return [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
+    if group.generic == "one" and value in ("repaired", "reinserted", "grafted", "tenodesed"):
+        return carried(desk, scene, near_digits(scene, group) or None)[0] or [
+            t for t in scene.setting.focus if desk.extents.get(t) != "intact"
+        ]
+    if group.generic == "one" and value in ("left", "trimmed", "excised"):
+        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    return []
+
+
+def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
+    """'one slip of FDS was excised': no slip is named, so the whole tendon is not said to be."""
+    slips = [m for m in scene.of("slip") if m.value in ("one", "other") and abs(m.i - mention.i) <= 8]
+    if slips and all(t.slip is None and t.tendon == "FDS" for t in targets):
+        return []
+    return targets
+
+
+def _close(scene: Scene, mention: Mention, i: int, j: int) -> bool:
+    """Tell whether no other structure stands between a deed and its tendon."""
+    low, high = min(j, mention.j), max(i, mention.i)
+    return not any(
+        s
+        for s in scene.subjects
+        if low <= s.i < high and s.kind in ("structure", "sided", "role", "pulley", "anynerve")
+    )
+
+
+def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
+    """'It was sewn with ...', 'Edge smoothed off, no stitch': the tendon in focus, where it is known to be cut."""
+    focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    near = mention.i - scene.sentence.i <= 8
+    if value == "excised" and mention.i <= scene.sentence.i + 1 and all(t.tendon == "FDS" for t in focus):
+        return focus
+    if value in ("trimmed", "left") and near:
+        if value == "left" and any(desk.treatments.get(t) == "repaired" for t in focus):
+            return []
+        return focus
+    if value in ("reinserted",) and scene.header:
+        return focus
+    return []
+
+
+def _slip_left_over(desk: Desk, scene: Scene) -> None:
+    """'The ulnar slip was excised and the other repaired': the other slip of the same tendon."""
+    others = [m for m in scene.of("slip") if m.value == "other" and scene.told(m.i)]
+    named = [t for g in scene.setting.groups for t in group_targets(scene, g) if t.slip]
+    for mention in others:
+        if len(named) != 1:
+            continue
+        deed = next((d for d in scene.of("deed") if d.i >= mention.j and d.i - mention.j <= 4), None)
+        if deed is None:
+            continue
+        value = _deed(scene, deed)
+        slip = "ulnar" if named[0].slip == "radial" else "radial"
+        if value in ("repaired", "excised", "left", "trimmed"):
+            target = Target(named[0].digit, named[0].tendon, slip)
+            desk.tendon(scene, target, "treatment", value, [(mention.i, deed.j)], "the other slip")

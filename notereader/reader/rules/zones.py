@@ -1,0 +1,98 @@
+"""At which zone each tendon was cut."""
+
+from notereader.reader.bearing import Group
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.rules.suture_owners import respective
+from notereader.reader.scene import Scene, digits_at, group_targets
+from notereader.reader.tables import zone_value
+
+
+def zones(desk: Desk, scene: Scene) -> None:
+    """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
+    _zone_heading(desk, scene)
+    for mention in scene.of("zone"):
+        if scene.page.standing[mention.i] == "story" and _only_in_story(desk):
+            desk.add(
+                scene,
+                "repairs",
+                ("*", "*", None),
+                "zone",
+                mention.value,
+                [(mention.i, mention.j)],
+                "zone of the cut tendons",
+                "told only in the story before the operation",
+            )
+        if not scene.told(mention.i) or scene.sentence.section in ("instructions", "admin"):
+            continue
+        if _is_extensor(scene):
+            continue
+        named = _zone_named(scene, mention)
+        targets = [t for group in named for t in group_targets(scene, group)]
+        targets = respective(scene, mention.i, [m.i for m in scene.of("zone")], targets)
+        digits = _zone_digits(desk, scene, mention)
+        if targets:
+            for target in targets:
+                desk.tendon(scene, target, "zone", mention.value, [(mention.i, mention.j)], "zone of a named tendon")
+        else:
+            for digit in digits or ("*",):
+                desk.add(
+                    scene,
+                    "repairs",
+                    (digit, "*", None),
+                    "zone",
+                    mention.value,
+                    [(mention.i, mention.j)],
+                    "zone of the cut tendons of a digit",
+                )
+
+
+def _is_extensor(scene: Scene) -> bool:
+    return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
+        m.kind == "tendon" for m in scene.mentions
+    )
+
+
+def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
+    """Return the tendon groups a zone belongs to: those before it since the last other zone, else those after it."""
+    groups = [g for g in scene.setting.groups if g.tendons]
+    zones_before = [m for m in scene.of("zone") if m.j <= mention.i]
+    low = zones_before[-1].j if zones_before else scene.sentence.i
+    before = [g for g in groups if low <= g.i and g.j <= mention.i]
+    if before:
+        return before
+    after = [g for g in groups if g.i >= mention.j]
+    next_zone = next((m.i for m in scene.of("zone") if m.i >= mention.j), scene.sentence.j)
+    after = [g for g in after if g.i < next_zone]
+    glued = [g for g in after if g.i - mention.j <= 5]
+    return glued if not zones_before or scene.header else []
+
+
+def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
+    """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
+    first, last = scene.part(mention.i)
+    values = desk.values_told("zone")
+    if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) == "all"):
+        return ()
+    here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
+    return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
+
+
+def _only_in_story(desk: Desk) -> bool:
+    zones = [(s, m) for s in desk.having("zone") for m in s.of("zone")]
+    return len({m.value for _, m in zones}) == 1 and not any(s.told(m.i) for s, m in zones)
+
+
+def _zone_heading(desk: Desk, scene: Scene) -> None:
+    """'Zone: II', 'Zone | 2' on a line of its own."""
+    if scene.sentence.section != "zone" or scene.of("zone") or not scene.told(scene.sentence.j - 1):
+        return
+    value = zone_value(scene.words(scene.sentence.i, scene.sentence.j))
+    named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
+    for target in named if value else []:
+        desk.tendon(scene, target, "zone", str(value), [(scene.sentence.i, scene.sentence.j)], "zone of a named tendon")
+    if value and not named:
+        own = tuple(d for g in scene.setting.groups for d in g.digits)
+        for digit in own or scene.setting.digits or ("*",):
+            span = [(scene.sentence.i, scene.sentence.j)]
+            desk.add(scene, "repairs", (digit, "*", None), "zone", value, span, "zone of the cut tendons of a digit")
