@@ -177,9 +177,8 @@ def _worth_an_entry(fields: dict[str, list[Finding]]) -> bool:
 def _settle_repair(fields: dict[str, list[Finding]]) -> None:
     """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
     extent = _choose("extent", fields["extent"])[0].value if "extent" in fields else None
-    if "treatment" not in fields and any(n in fields for n in ("strands", "stitch", "size")) and extent != "intact":
-        first = next(fields[n][0] for n in ("stitch", "strands", "size") if n in fields)
-        fields["treatment"] = [replace(first, field="treatment", value="repaired", rule=_BY_SUTURE)]
+    if extent != "intact":
+        _treat_by_suture(fields)
     _drop_carried(fields)
     treatment = _choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
     if (
@@ -208,6 +207,14 @@ def _settle_repair(fields: dict[str, list[Finding]]) -> None:
     if extent == "complete":
         fields.pop("extent_percent", None)
     _imply(fields)
+
+
+def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
+    """Take a tendon for repaired whose core suture is told, where at most the title says what was done."""
+    told = fields.get("treatment", [])
+    core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
+    if core is not None and all(f.header and f.value == "repaired" for f in told):
+        fields["treatment"] = [*told, replace(core, field="treatment", value="repaired", rule=_BY_SUTURE)]
 
 
 def _drop_carried(fields: dict[str, list[Finding]]) -> None:

@@ -12,6 +12,9 @@ _MEASURES = word_list("pulleys", "measures")
 _EXCEPTING = word_list("pulleys", "excepting")
 _NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
 _JOINTS = frozenset(["and", ",", ";", "but", "while"])
+# How much of a pulley, or which part: the value of a field and the words that tell it.
+Share = dict[str, tuple[Value, tuple[int, int]]]
+
 _LONGEST_MM = 30  # longer than any pulley: the length of a graft or a wound
 
 
@@ -80,23 +83,18 @@ def in_full(scene: Scene, low: int, high: int) -> bool:
     return any(scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") for m in found)
 
 
-def share_in(scene: Scene, low: int, high: int) -> dict[str, Value]:
+def share_in(scene: Scene, low: int, high: int) -> Share:
     """Return how much of a pulley the words from low to high tell, and which part, by the names of the fields."""
-    found: dict[str, Value] = {}
+    found: Share = {}
     for q in scene.quantities:
         if not low <= q.i < high or q.high is None:
             continue
         if q.unit == "%":
-            found.setdefault("extent_percent", q.high)
+            found.setdefault("extent_percent", (q.high, (q.i, q.j)))
         elif q.unit == "mm" and q.high <= _LONGEST_MM and not _of_something_else(scene, q.i, q.j):
-            found.setdefault("extent_mm", q.high)
-    percent = _fraction(scene, low, high)
-    if percent is not None:
-        found.setdefault("extent_percent", percent)
-    part = part_in(scene, low, high)
-    if part:
-        found["part"] = part
-    return found
+            found.setdefault("extent_mm", (q.high, (q.i, q.j)))
+    found = {**_fraction(scene, low, high), **found}
+    return found | part_in(scene, low, high)
 
 
 def _of_something_else(scene: Scene, i: int, j: int) -> bool:
@@ -105,28 +103,30 @@ def _of_something_else(scene: Scene, i: int, j: int) -> bool:
     return bool(left or {"wide", "strip", "ribbon"} & set(scene.words(j, j + 2)))
 
 
-def _fraction(scene: Scene, low: int, high: int) -> float | None:
+def _fraction(scene: Scene, low: int, high: int) -> Share:
     """Return a share told as a fraction in percent; 'half torn off' is how it was found, not how much was opened."""
     hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
     for m in scene.of("fraction"):
         if low <= m.i < high and m.i not in hurt:
-            return float(m.value)
+            return {"extent_percent": (float(m.value), (m.i, m.j))}
     words = scene.words(low, high)
-    if any(words[k : k + 3] == ["1", "/", "2"] for k in range(len(words))):
-        return 50.0
-    third = "third" in words and any(w in PARTS for w in words[: words.index("third")])
-    return 33.0 if third else None
+    for k, word in enumerate(words):
+        if words[k : k + 3] == ["1", "/", "2"]:
+            return {"extent_percent": (50.0, (low + k, low + k + 3))}
+        if word == "third" and any(w in PARTS for w in words[:k]):
+            return {"extent_percent": (33.0, (low + k, low + k + 1))}
+    return {}
 
 
-def part_in(scene: Scene, low: int, high: int) -> str:
-    """Return which part is named: 'its distal half', 'the proximal 4 mm of A4', 'opened distally', or ''."""
+def part_in(scene: Scene, low: int, high: int) -> Share:
+    """Return which part is named: 'its distal half', 'the proximal 4 mm of A4', 'opened distally'."""
     for k in range(low, high):
         word = scene.page.words[k]
         if word == "mid" and "line" in scene.words(k + 1, k + 3):
             continue
         if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
-            return PARTS[word]
-    return ""
+            return {"part": (PARTS[word], (k, k + 1))}
+    return {}
 
 
 def _leads(scene: Scene, low: int, k: int, high: int) -> bool:

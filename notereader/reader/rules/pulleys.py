@@ -8,11 +8,10 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, named
-from notereader.reader.rules.pulley_shares import in_full, only_part, part_in, reach_end, reach_of, share_in
+from notereader.reader.rules.pulley_shares import Share, in_full, only_part, part_in, reach_end, reach_of, share_in
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
 from notereader.reader.rules.structures import every_digit
 from notereader.reader.scene import Scene, digits_at
-from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 
 _THUMB_ONLY = frozenset(["oblique", "variable"])
@@ -162,13 +161,13 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
             _put(desk, scene, digit, name, value, share, span)
 
 
-def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tuple[str, dict[str, Value]]:
+def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tuple[str, Share]:
     """Return a state and the share told with it; a release of half is a venting, an excision of 3 mm a trimming.
 
     What stands behind the deed, from word `after` on, counts before what stands ahead of it.
     """
     share = share_in(scene, low, high) | share_in(scene, max(low, after), high) if value in OPENINGS else {}
-    if value == "vented" and share.get("extent_percent") == 100:
+    if value == "vented" and "extent_percent" in share and share["extent_percent"][0] == 100:
         return "released", {}
     if value == "released" and "extent_percent" in share:
         return "vented", share
@@ -178,7 +177,7 @@ def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tupl
 
 
 def _put(
-    desk: Desk, scene: Scene, digit: str | None, pulley: str, value: str, share: dict[str, Value], span: tuple[int, int]
+    desk: Desk, scene: Scene, digit: str | None, pulley: str, value: str, share: Share, span: tuple[int, int]
 ) -> None:
     digit = "thumb" if pulley in _THUMB_ONLY else None if pulley == "flexor retinaculum" else digit
     entry = (digit, pulley, None)
@@ -187,21 +186,21 @@ def _put(
         return  # the title promises less than the text: the weaker stands
     desk.add(scene, "pulleys", entry, "finding", value, [span], f"pulley {value}")
     rule = f"how much of the pulley was {value}"
-    for name, figure in share.items():
-        desk.add(scene, "pulleys", entry, name, figure, [span], rule)
+    for name, (figure, words) in share.items():
+        desk.add(scene, "pulleys", entry, name, figure, [span, words], rule)
     for f in known:  # what was told of the same deed before still holds
         if f.field != "finding" and f.field not in share and f.rule == rule and not scene.header:
             desk.add(scene, "pulleys", entry, f.field, f.value, [span, *f.spans], rule)
 
 
-def _part_before(desk: Desk, scene: Scene, group: PulleyGroup) -> dict[str, Value]:
+def _part_before(desk: Desk, scene: Scene, group: PulleyGroup) -> Share:
     """'It caught on the distal edge of A2. I vented A2 there': the part told just before."""
     for at in (scene, _scene_before(desk, scene)):
         for m in at.of("pulley") if at is not None else []:
             if at is not None and m.value in group.values and m not in group.mentions and m.i < group.i:
                 part = part_in(at, max(at.sentence.i, m.i - 4), m.j)
                 if part:
-                    return {"part": part}
+                    return part
     return {}
 
 
