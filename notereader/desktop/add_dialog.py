@@ -40,11 +40,19 @@ _SORTS = (
 class AddDialog(QDialog):
     """Gives the address and the first value of a new entry; refuses what is entered already."""
 
-    def __init__(self, record: Record, digit: str | None, group: str, selected: str, parent: QWidget | None = None):
+    def __init__(
+        self,
+        record: Record,
+        digit: str | None,
+        group: str,
+        selected: str,
+        parent: QWidget | None = None,
+        what: str = "What was missed",
+    ):
         super().__init__(parent)
-        self.setWindowTitle("Add what was missed")
+        self.setWindowTitle(f"Add {what[0].lower()}{what[1:]}")
         self._record = record
-        self._sort = _box("What was missed", [sort.title for sort in _SORTS])
+        self._sort = _box(what, [sort.title for sort in _SORTS])
         self._digit = _box("Digit", [*DIGITS, _NO_DIGIT])
         self._digit.setCurrentText(digit or _NO_DIGIT)
         self._part, self._side = _box("Which"), _box("Side")

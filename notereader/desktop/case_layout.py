@@ -11,7 +11,9 @@ NARROW, LOW = 1100, 680
 class CaseLayout(QWidget):
     """Places the parts beside one another, by the room there is and the person's own borders."""
 
-    def __init__(self, strip: QWidget, left: list[QWidget], facts: QWidget, pane: QWidget, side: QWidget):
+    def __init__(
+        self, strip: QWidget, left: list[QWidget], facts: QWidget, pane: QWidget, side: QWidget, beside: str = "Picture"
+    ):
         super().__init__()
         self._facts, self._pane, self._side = facts, pane, side
         self._note = left[0]
@@ -20,9 +22,9 @@ class CaseLayout(QWidget):
         self._centre = _split(Qt.Orientation.Vertical, (facts, 3), (pane, 2))
         self._right = _split(Qt.Orientation.Horizontal, (self._centre, 3), (side, 2))
         self._whole = _split(Qt.Orientation.Horizontal, (self._left, 2), (self._right, 3))
-        self._button = QPushButton("Picture  F7")
+        self._button = QPushButton(f"{beside}  F7")
         self._button.setCheckable(True)
-        self._button.setAccessibleName("Show the side pane with the picture")
+        self._button.setAccessibleName(f"{beside}: show the side pane")
         self._button.clicked.connect(self.toggle_side)
         self._side_wanted: bool | None = None
         self._shared_out = False

@@ -1,6 +1,6 @@
 """The fact in hand: its value and words, why to look twice, rivals, what can be done, and the editor."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
@@ -11,18 +11,20 @@ from notereader.desktop.flow_layout import FlowLayout
 from notereader.desktop.keys import key_named, keys_in_words
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
-from notereader.desktop.rows import Row, Standing, capital
+from notereader.desktop.rows import Row, capital
 from notereader.desktop.themes import larger
 from notereader.record import Address, Value, ValueRefused, show_value
 
 # Name of the key in keys.KEYS, and the short words for its button.
-_BUTTONS = (
-    ("confirm", "Confirm"),
-    ("correct", "Enter …"),
-    ("silent", "Note is silent"),
-    ("withdraw", "Withdraw"),
-    ("words", "Take selected words"),
-)
+BUTTONS = {
+    "confirm": "Confirm",
+    "correct": "Enter …",
+    "silent": "Note is silent",
+    "withdraw": "Withdraw",
+    "words": "Take selected words",
+}
+# What can be done with a fact that has no value yet.
+_WITHOUT_VALUE = frozenset({"correct", "silent", "ask"})
 
 
 class FactPane(QStackedWidget):
@@ -33,11 +35,18 @@ class FactPane(QStackedWidget):
     entered = Signal(object, object, bool)
     left = Signal()
 
-    def __init__(self, look: Look, parent: QWidget | None = None):
+    def __init__(
+        self,
+        look: Look,
+        buttons: Mapping[str, str] = BUTTONS,
+        called: Mapping[str, str] | None = None,
+        parent: QWidget | None = None,
+    ):
+        """Take the buttons as name of the key and short words; `called`: full words that differ from the key's."""
         super().__init__(parent)
         self._edited: Address | None = None
         self.setAccessibleName("Fact in hand")
-        self._reading = ReadingSide(look, self)
+        self._reading = ReadingSide(look, buttons, called or {}, self)
         self._reading.wanted.connect(self.wanted)
         self._reading.rival_wanted.connect(self.rival_wanted)
         self._editing = EditingSide(self)
@@ -116,28 +125,32 @@ class ReadingSide(QWidget):
     wanted = Signal(str)
     rival_wanted = Signal(int)
 
-    def __init__(self, look: Look, parent: QWidget | None = None):
+    def __init__(
+        self, look: Look, buttons: Mapping[str, str], called: Mapping[str, str], parent: QWidget | None = None
+    ):
         super().__init__(parent)
         self._look = look
+        self._called = called
         self._title = plain_label(part="muted")
         self._value = plain_label()
         self._quote = plain_label()
+        self._tip = plain_label(part="muted")
         self._reasons = plain_label()
         self._trouble = plain_label(part="trouble")
         self._next = plain_label()
         self._rivals = QVBoxLayout()
-        self._buttons = {name: self._button(name, words) for name, words in _BUTTONS}
+        self._buttons = {name: self._button(name, words) for name, words in buttons.items()}
         row = FlowLayout()
         for button in self._buttons.values():
             row.addWidget(button)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 6, 8, 6)
-        for part in (self._title, self._value, self._trouble, self._next, self._quote, self._reasons):
+        for part in (self._title, self._value, self._trouble, self._next, self._quote, self._tip, self._reasons):
             layout.addWidget(part)
         layout.addLayout(self._rivals)
         layout.addLayout(row)
         layout.addStretch(1)
-        self.setFocusProxy(self._buttons["confirm"])
+        self.setFocusProxy(next(iter(self._buttons.values())))
         look.changed.connect(self._dress)
         self._dress()
 
@@ -145,15 +158,17 @@ class ReadingSide(QWidget):
         """Show a fact."""
         self.say("")
         self._title.setText(capital(row.address.words()) if row else "No fact in hand")
-        self._value.setText(f"{row.value}  ·  {row.standing}" if row else "")
-        self._quote.setText(_quote(row) if row else "")
+        self._value.setText(f"{row.value}  ·  {row.word}" if row else "")
+        self._quote.setText(row.proof if row else "")
+        self._tip.setText(f"What counts: {row.tip}" if row and row.tip else "")
+        self._tip.setVisible(row is not None and bool(row.tip))
         reasons = row.reasons if row else ()
         self._reasons.setText("\n".join(f"Look twice: {reason}" for reason in reasons))
         self._reasons.setVisible(bool(reasons))
         self._show_rivals(row)
         has_value = row is not None and row.fact is not None and row.fact.value is not None
         for name, button in self._buttons.items():
-            button.setEnabled(row is not None and (has_value or name in ("correct", "silent")))
+            button.setEnabled(row is not None and (has_value or name in _WITHOUT_VALUE))
 
     def say(self, words: str, *, trouble: bool = True) -> None:
         """Say why something was not done, or what comes next, or nothing."""
@@ -187,8 +202,9 @@ class ReadingSide(QWidget):
     def _button(self, name: str, words: str) -> QPushButton:
         key = key_named(name)
         button = QPushButton(f"{words}  {keys_in_words(key).split(' or ')[0]}")
-        button.setAccessibleName(key.words)
-        button.setToolTip(f"{key.words} ({keys_in_words(key)})")
+        full = self._called.get(name, key.words)
+        button.setAccessibleName(full)
+        button.setToolTip(f"{full} ({keys_in_words(key)})")
         button.clicked.connect(lambda: self.wanted.emit(name))
         return button
 
@@ -209,6 +225,7 @@ class EditingSide(QWidget):
         self._at_first = ""
         self._title = plain_label(part="muted")
         self._words = plain_label(part="muted")
+        self._tip = plain_label(part="muted")
         self._trouble = plain_label(part="trouble")
         self._place = QVBoxLayout()
         enter = QPushButton("Enter it  Return")
@@ -226,6 +243,7 @@ class EditingSide(QWidget):
         layout.addLayout(self._place)
         layout.addWidget(self._trouble)
         layout.addWidget(self._words)
+        layout.addWidget(self._tip)
         layout.addLayout(row)
         layout.addStretch(1)
         for keys, slot in (("Return", self._enter), ("Enter", self._enter), ("Esc", self.left)):
@@ -247,6 +265,8 @@ class EditingSide(QWidget):
         self._title.setText(f"{capital(row.address.words())} · now: {before}")
         kept = row.quote or "none"
         self._words.setText(f"Goes with the selected words “{selected}”." if selected else f"Words of the note: {kept}")
+        self._tip.setText(f"What counts: {row.tip}" if row.tip else "")
+        self._tip.setVisible(bool(row.tip))
         self.say("")
 
     @property
@@ -271,13 +291,3 @@ class EditingSide(QWidget):
         except ValueRefused as refusal:
             self.say(str(refusal))
             self._editor.setFocus()
-
-
-def _quote(row: Row) -> str:
-    if row.quote:
-        return f"“{row.quote}”"
-    if row.fact is None:
-        return "Nothing was found. Enter what the note says, or mark that it is silent."
-    if row.standing is Standing.SILENT:
-        return "The note does not say."
-    return "Entered without words of the note. Select them in the note and take them as proof."

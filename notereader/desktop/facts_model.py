@@ -45,6 +45,10 @@ class FactsModel(QAbstractListModel):
         self.thought_first, self.every_field = thought_first, every_field
         self._renew()
 
+    def _listed(self) -> list[Item]:
+        """Return headings and rows of the record in the order in which they are shown."""
+        return items_of(self._record, self._read, thought_first=self.thought_first, every_field=self.every_field)
+
     def item(self, row: int) -> Item:
         """Return the heading or row at a line."""
         return self._items[row]
@@ -91,7 +95,7 @@ class FactsModel(QAbstractListModel):
         return sum(not row.unsettled for row in facts), len(facts)
 
     def _renew(self) -> None:
-        items = items_of(self._record, self._read, thought_first=self.thought_first, every_field=self.every_field)
+        items = self._listed()
         if [_key(item) for item in items] != [_key(item) for item in self._items]:
             self.beginResetModel()
             self._items = items

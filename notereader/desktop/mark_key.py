@@ -1,5 +1,7 @@
 """The line below the note that shows what each kind of mark means."""
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QResizeEvent, QTextCharFormat, QTextCursor
 from PySide6.QtWidgets import QTextEdit, QWidget
@@ -7,13 +9,16 @@ from PySide6.QtWidgets import QTextEdit, QWidget
 from notereader.desktop.look import Look
 from notereader.desktop.themes import MarkKind, mark_format
 
+NAMES = {kind: kind.value for kind in MarkKind}
+
 
 class MarkKey(QTextEdit):
     """Writes the name of each mark in its own look; as high as its lines need."""
 
-    def __init__(self, look: Look, parent: QWidget | None = None):
+    def __init__(self, look: Look, names: Mapping[MarkKind, str] = NAMES, parent: QWidget | None = None):
         super().__init__(parent)
         self._look = look
+        self._names = names
         self.setReadOnly(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFrameShape(QTextEdit.Shape.NoFrame)
@@ -39,7 +44,7 @@ class MarkKey(QTextEdit):
         self.document().setDefaultFont(self.font())
         self.clear()
         cursor = QTextCursor(self.document())
-        for kind in MarkKind:
-            cursor.insertText(kind.value, mark_format(self._look.theme, kind))
+        for kind, name in self._names.items():
+            cursor.insertText(name, mark_format(self._look.theme, kind))
             cursor.insertText("   ", QTextCharFormat())
         self.setFixedHeight(self._height())

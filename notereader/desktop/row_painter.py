@@ -94,7 +94,7 @@ class RowPainter(QStyledItemDelegate):
         label, value = f"{row.label}  ", row.value
         wanted = _width(option.font, label) + 2 + _width(strong, value)
         standing_font = larger(option.font, _SMALL, bold=row.unread)
-        standing = f"{row.standing} · unread" if row.unread else str(row.standing)
+        standing = f"{row.word} · unread" if row.unread else row.word
         if wanted + _width(standing_font, standing) + 2 * _PAD > line.width() and row.unread:
             standing = "unread"  # The sign still says the rest.
         painter.setFont(standing_font)

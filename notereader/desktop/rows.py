@@ -56,6 +56,27 @@ class Row:
         return standing_of(self.fact)
 
     @property
+    def word(self) -> str:
+        """The word that says where the fact stands."""
+        return str(self.standing)
+
+    @property
+    def proof(self) -> str:
+        """The words of the note in quotation marks, or why there are none and what to do."""
+        if self.quote:
+            return f"“{self.quote}”"
+        if self.fact is None:
+            return "Nothing was found. Enter what the note says, or mark that it is silent."
+        if self.standing is Standing.SILENT:
+            return "The note does not say."
+        return "Entered without words of the note. Select them in the note and take them as proof."
+
+    @property
+    def tip(self) -> str:
+        """What counts as what in this field, where that is to be told."""
+        return ""
+
+    @property
     def value(self) -> str:
         """The value in plain words."""
         if self.fact is None:
@@ -89,7 +110,7 @@ class Row:
 
     def sentence(self) -> str:
         """Say the whole row as one sentence, for a screen reader."""
-        parts = [f"{self.address.words()}: {self.value}", str(self.standing)]
+        parts = [f"{self.address.words()}: {self.value}", self.word]
         if self.unread:
             parts.append("unread")
         if self.quote:
