@@ -19,6 +19,7 @@ _SPOKEN = word_list("headings", "spoken")
 _SPOKEN_AFTER = word_list("headings", "spoken_after")
 _ROLES = word_list("headings", "roles")
 _MONTHS = word_list("headings", "months")
+_ADDED = word_list("headings", "added")
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 _FRESH = frozenset([".", ";", "|", ")", "]", "?", "/", ",", "(", ">"])
 _WORD = re.compile(r"[^\W_]+(?:'[^\W\d_]+)?|[^\w\s]|_")
@@ -219,6 +220,8 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     first = page.words[heading.j]
     if heading.value == "date" and (first[0].isdigit() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
+    if heading.value == "addendum" and page.raw(heading.i, heading.j)[:1].isupper():
+        return first[0].isdigit() or first in _ADDED or first[:3] in _MONTHS
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
     short = heading.value != "splint" and line.j - heading.j <= 3
