@@ -233,7 +233,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
 def _names(page: Page, labels: list[Span]) -> bool:
     """Tell whether a row's labels name a digit or structure to turn to; 'lock size' or 'bulky' alone states nothing."""
     kinds = ("digit", "digit?", "tendon", "pulley", "structure", "sided")
-    return any(m.kind in kinds and i <= m.i < j for i, j in labels for m in page.mentions)
+    return any(m.kind in kinds for i, j in labels for m in within(page.mentions, i, j))
 
 
 def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list[Span]) -> Sentence:

@@ -188,9 +188,10 @@ def _put(
     rule = f"how much of the pulley was {value}"
     for name, (figure, words) in share.items():
         desk.add(scene, "pulleys", entry, name, figure, [span, words], rule)
-    for f in known:  # what was told of the same deed before still holds
-        if f.field != "finding" and f.field not in share and f.rule == rule and not scene.header:
-            desk.add(scene, "pulleys", entry, f.field, f.value, [span, *f.spans], rule)
+    told = {f.field: f for f in known if f.field != "finding" and f.rule == rule}
+    for field, f in told.items():  # what was told of the same deed before still holds
+        if field not in share and not scene.header:
+            desk.add(scene, "pulleys", entry, field, f.value, [span, f.spans[-1]], rule)
 
 
 def _part_before(desk: Desk, scene: Scene, group: PulleyGroup) -> Share:
