@@ -367,19 +367,19 @@ def _with_ranges(page: Page, atoms: list[Mention]) -> list[Mention]:
 
 
 def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Mention]:
-    """'both tendons of the small finger' are its profundus and its superficialis."""
+    """'both tendons of the small finger' are its profundus and its superficialis.
+
+    So are 'the flexors of the ring and small fingers' in a list with other tendons.
+    """
+    listed = any(m.kind == "tendon" for m in run)
+    pairs = [q for q in quantifiers if page.words[q.i] in ("both", "neither")]
     changed: list[Mention] = []
     for m, after in zip(run, [*run[1:], None], strict=False):
-        both = m.kind == "generic" and (
-            page.words[m.i] == "both"
-            or _quantified(page, m.i, [q for q in quantifiers if page.words[q.i] in ("both", "neither")], 2)
-        )
+        leads = m.kind == "generic" and m.value == "tendons" and after is not None and after.kind == "digit"
         if (
-            both
-            and m.value == "tendons"
-            and after is not None
-            and after.kind == "digit"
+            leads
             and page.words[m.j] in ("of", "to", "in")
+            and (listed or page.words[m.i] == "both" or _quantified(page, m.i, pairs, 2))
         ):
             changed += [Mention("tendon", "FDP", m.i, m.j), Mention("tendon", "FDS", m.i, m.j)]
         else:

@@ -15,6 +15,10 @@ _FILLER = word_list("scene", "filler")
 _PRENOMINAL = word_list("scene", "prenominal")
 _OF = word_list("scene", "of")
 
+# What joins the subjects of one statement, and what of it only places one beside another.
+_JOINS = word_list("scene", "joins")
+_PLACES = word_list("scene", "places")
+
 _NO_ANSWER = word_list("scene", "no_answer")
 _FORM_MARKS = frozenset([":", "[", "?", "|"])
 _LABEL_TAILS = word_list("scene", "label_tails")
@@ -237,6 +241,17 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
     if before:
         return _with_tendon([s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
+
+
+def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
+    """Return the subjects that share what is said at word `at`: 'the FCR, both FDS and the nerve were intact'."""
+    joined = [subject]
+    for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
+        between = scene.page.words[before.j : joined[-1].i]
+        if not between or not _JOINS.issuperset(between) or _PLACES.issuperset(between):
+            break
+        joined.append(before)
+    return joined[::-1]
 
 
 def _with_tendon(subjects: list[Subject]) -> Subject:

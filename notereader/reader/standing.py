@@ -302,7 +302,8 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
             phrase = " ".join(page.words[cue.i : cue.j])
             if phrase == "no" and cue.j == sentence.j and cue.i - j <= 2:
                 return True
-            if phrase in _AFTER or (phrase in ("not", "never", "none", "nil") and cue.i - j <= 1):
+            beside = cue.i - j <= 1 and page.words[j : cue.i] != ["and"]  # 'FDP divided and not the FDS'
+            if phrase in _AFTER or (phrase in ("not", "never", "none", "nil") and beside):
                 return True
     return False
 

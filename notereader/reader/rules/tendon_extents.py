@@ -4,7 +4,7 @@ from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.suture_owners import respective
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
 _IS_DEED_WORDS = word_list("tendons", "is_deed_words")
@@ -19,6 +19,9 @@ _BARE = frozenset(["through", "out", "off", "right through", "clean through", "s
 _BARE_BETWEEN = word_list("tendons", "bare_between")
 _NOT_A_CUT = word_list("tendons", "not_a_cut")
 _DRUGS = word_list("tendons", "drugs")
+_SHARE_LEADS = word_list("tendons", "share_leads")
+_CUT = word_list("tendons", "cut")
+_CUT_LABELS = word_list("tendons", "cut_labels")
 _REMAINING = word_list("tendons", "remaining")
 
 
@@ -34,10 +37,13 @@ def extents(desk: Desk, scene: Scene) -> None:
     _percents(desk, scene)
     _fractions(desk, scene)
     _in_continuity(desk, scene)
+    _both_slips(desk, scene)
+    _neither(desk, scene)
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     word = " ".join(scene.words(mention.i, mention.j))
+    _so_was(desk, scene, mention)
     targets = _cut_targets(desk, scene, mention)
     if not targets:
         return
@@ -50,7 +56,9 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             return
     elif scene.negated(mention.i, mention.j):
         return
-    if mention.value == "complete" and (_is_deed(scene, mention, word) or _is_likeness(scene, mention)):
+    if mention.value == "complete" and (
+        _is_deed(scene, mention, word) or _is_likeness(scene, mention) or _share_behind(scene, mention)
+    ):
         return
     for target in targets:
         if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
@@ -63,7 +71,6 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             [with_name_of(scene, mention, target)],
             f"extent {mention.value}",
         )
-    _so_was(desk, scene, mention, word)
     _too(desk, scene, mention)
 
 
@@ -72,29 +79,75 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
     for group in scene.setting.groups:
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
         own = [m for m in scene.of("extent") if group.j <= m.i < group.j + 8]
+        spared = mention.value == "complete" and after[:1] != after[1:2] and after[1:2] == ["not"]
+        if spared and after[0] in ("was", "were", "is", "are") and after[2:] in ([], ["."], [";"], [","]):
+            for target in group_targets(scene, group) if group.tendons and group.i > mention.j else []:
+                desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
         also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
         if group.tendons and group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
-def _so_was(desk: Desk, scene: Scene, mention: Mention, word: str) -> None:
-    """'FDP was divided and so was the ulnar slip of FDS.'"""
-    for group in scene.setting.groups:
-        before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
-        pairs = (["so", "was"], ["so", "were"], ["so", "had"], ["so", "are"], ["so", "is"])
-        if (
-            (group.tendons or group.generic == "all")
-            and group.i > mention.j
-            and (before[-3:-1] in pairs or before[-2:] in pairs)
-        ):
-            told = (
-                group_targets(scene, group)
-                if group.tendons
-                else [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
-            )
-            for target in told:
-                desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+def _both_slips(desk: Desk, scene: Scene) -> None:
+    """'FDS: both slips cut', 'gone in both slips': all of the tendon, where no share is told."""
+    if any(q.unit == "%" for q in scene.quantities) or "fraction" in scene.kinds:
+        return
+    for slips in (m for m in scene.of("slip") if m.value == "both" and scene.told(m.i)):
+        cut = next((m for m in scene.of("hurt") if _cuts_beside(scene, m, slips)), None)
+        if cut is None:
+            continue
+        group = next((g for g in scene.setting.groups if g.i <= slips.i < g.j), None)
+        targets = group_targets(scene, group) if group is not None else []
+        if cut.i < slips.i:
+            targets = [t for t in tendon_owner(desk, scene, cut.i, cut.j)[0] if t.tendon == "FDS"] or targets
+        for target in targets:
+            span = (min(slips.i, cut.i), max(slips.j, cut.j))
+            desk.tendon(scene, target, "extent", "complete", [span], "both slips cut")
+
+
+def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
+    """Tell whether a word of a cut stands beside 'both slips' and is neither denied nor only of a part."""
+    if not (-3 <= slips.i - cut.j <= 3 or 0 <= cut.i - slips.j <= 3) or not scene.told(cut.i):
+        return False
+    if _CUT.isdisjoint(scene.words(cut.i, cut.j)) or scene.negated(cut.i, cut.j):
+        return False
+    return scene.word_before(cut.i) not in ("partially", "partly", "half")
+
+
+def _neither(desk: Desk, scene: Scene) -> None:
+    """'Neither the FDP nor the FDS was cut.'"""
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j):
+        if words[k] != "neither" or not scene.told(k):
+            continue
+        cut = next((m for m in scene.of("hurt", "extent") if m.i > k and m.value in ("hurt", "complete")), None)
+        if cut is None or cut.i - k > 14:
+            continue
+        named = [g for g in scene.setting.groups if g.tendons and k < g.i and g.j <= cut.i]
+        if "but" in words[k : cut.i] or any(m.i < cut.i for m in scene.of("extent", "deed") if m.i > k):
+            continue
+        for target in (t for g in named for t in group_targets(scene, g)):
+            desk.tendon(scene, target, "extent", "intact", [(k, cut.j)], "extent intact")
+
+
+_SO_WAS = tuple(["so", verb] for verb in ("was", "were", "had", "are", "is"))
+
+
+def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
+    """'The FDP was divided and so was the ulnar slip of FDS', '... but not the FDS'."""
+    for group in (g for g in scene.setting.groups if g.i > mention.j and (g.tendons or g.generic == "all")):
+        before = scene.words(max(mention.j, group.i - 3), group.i)
+        before = before[:-1] if before[-1:] in (["the"], ["both"]) else before
+        spared = before in (["and", "not"], ["but", "not"]) and mention.value == "complete"
+        if (not spared and before[-2:] not in _SO_WAS) or scene.negated(mention.i, mention.j):
+            continue
+        told = [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
+        if group.tendons:
+            told = group_targets(scene, group)
+        value = "intact" if spared else mention.value
+        for target in told:
+            desk.tendon(scene, target, "extent", value, [(group.i, group.j)], f"extent {value}")
 
 
 def _in_continuity(desk: Desk, scene: Scene) -> None:
@@ -126,6 +179,13 @@ def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
         return False
     after = scene.words(mention.j, mention.j + 4)
     return len(after) > 1 and after[0] == "to" and after[1] in _IS_DEED_WORDS
+
+
+def _share_behind(scene: Scene, mention: Mention) -> bool:
+    """'Divided in its radial half', 'cut through a third of its width': not all of it."""
+    behind = [m for m in scene.of("fraction") if 0 <= m.i - mention.j <= 4]
+    between = scene.words(mention.j, behind[0].i) if behind else []
+    return bool(behind) and _SHARE_LEADS.issuperset(between)
 
 
 def _is_likeness(scene: Scene, mention: Mention) -> bool:
@@ -168,16 +228,20 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
 def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
-    if targets:
-        return targets
     subject = scene.owner(mention.i, mention.j)
+    if subject is not None:
+        targets = [*_in_series(scene, subject, mention), *targets]
+    if targets:
+        whole = [t for t in targets if t.tendon != "FDS" or t.slip]
+        return list(dict.fromkeys(whole if _of_one_slip(scene, group) else targets))
     if subject is None:
         return _from_label(desk, scene, mention)
     if subject.group is None:
         return []
     assert group is not None
-    if group.generic == "all" and mention.value == "intact" and group.digits:
-        return [Target(d, t) for d in group.digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+    if group.generic == "all" and mention.value == "intact" and (group.digits or _digits_before(scene, group)):
+        digits = group.digits or _digits_before(scene, group)
+        return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
     if group.generic == "all" and mention.j <= group.i and group.i - mention.j <= 1:
         return []  # 'the cut tendons' tells nothing new
     if group.generic == "all":
@@ -187,6 +251,25 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if group.digits and mention.value != "intact" and not group.generic:
         return _same_tendon(scene, group)
     return []
+
+
+def _digits_before(scene: Scene, group: Group) -> tuple[str, ...]:
+    """'Middle finger: skin cut only, tendons seen and not cut': the digit named before, if no tendon of it is."""
+    before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
+    return before[-1].digits if before and not before[-1].tendons and not before[-1].generic else ()
+
+
+def _in_series(scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
+    """'The FCR, both flexors of the index and the median nerve were intact': the tendons named before in the list."""
+    before = [s.group for s in series(scene, subject, mention.i) if s is not subject and s.group is not None]
+    return [t for group in before if group.tendons for t in group_targets(scene, group)]
+
+
+def _of_one_slip(scene: Scene, group: Group | None) -> bool:
+    """'One slip of the FDS was cut': which one is not said, and nothing of the whole tendon."""
+    if group is None or "FDS" not in group.tendons:
+        return False
+    return any(m.value in ("one", "other") and group.i <= m.i < group.j for m in scene.of("slip"))
 
 
 def _same_tendon(scene: Scene, group: Group) -> list[Target]:
@@ -227,13 +310,24 @@ def _percents(desk: Desk, scene: Scene) -> None:
     for quantity in scene.quantities:
         if scene.word_before(quantity.i) in (">", "<", "over", "under", "below", "above"):
             continue
-        if quantity.unit == "%" and scene.told(quantity.i) and _cuts_tendon(scene, quantity):
+        share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
+        if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
             if not targets and scene.owner(quantity.i, quantity.j) is None:
                 targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _answers_percent(scene: Scene, quantity: Quantity) -> bool:
+    """'% of tendon cut: 60', 'cut %' above a column of figures: the sign stands in the label."""
+    if quantity.unit or not quantity.high or not 5 <= quantity.high <= 100 or quantity.j - quantity.i != 1:
+        return False
+    label = scene.sentence.prefix[-1] if scene.sentence.prefix else (scene.sentence.i, quantity.i)
+    words = scene.words(*label)
+    lone = quantity.i == scene.sentence.i and scene.sentence.j - quantity.j <= 1
+    return "%" in words and not _CUT_LABELS.isdisjoint(words) and (lone or words[-1] == ":")
 
 
 def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
@@ -245,8 +339,10 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
     ):
         return True
     if scene.next_word(quantity.j) in _DRUGS and scene.words(quantity.j, quantity.j + 2)[-1:] != ["its"]:
-        return scene.next_word(quantity.j) == "of" and scene.words(quantity.j, quantity.j + 3)[-1] in _CUTS_TENDON_WORDS
-    around = scene.words(max(scene.sentence.i, quantity.i - 2), min(scene.sentence.j, quantity.j + 3))
+        named = not _CUTS_TENDON_WORDS.isdisjoint(scene.words(quantity.j, min(quantity.j + 4, scene.sentence.j)))
+        return scene.next_word(quantity.j) == "of" and named
+    first, last = scene.part(quantity.i)
+    around = scene.words(max(first, quantity.i - 2), min(last, quantity.j + 3))
     if any(w in _REMAINING for w in around):
         return False
     after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3]
@@ -270,14 +366,12 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
     cut = _FRACTION_CUTS_CUT
-    return any(w in cut for w in near) and scene.word_before(mention.i) not in (
-        "radial",
-        "ulnar",
-        "distal",
-        "proximal",
-        "remaining",
-        "other",
-    )
+    before = scene.word_before(mention.i)
+    if before in ("radial", "ulnar"):  # half of the FDS is a slip of it
+        return scene.word_before(mention.i - 1) in ("its", "the") and not any(
+            m.value == "FDS" for m in scene.of("tendon")
+        )
+    return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
 
 
 def _part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i: int, j: int) -> None:
