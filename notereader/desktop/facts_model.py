@@ -9,8 +9,8 @@ from notereader.desktop.rows import Heading, Item, Row, items_of
 from notereader.record import Address, Record
 
 ITEM = Qt.ItemDataRole.UserRole
-# How many of a heading's facts are settled, and of how many: a pair.
-SETTLED = Qt.ItemDataRole.UserRole + 1
+# How far the facts under a heading are, in words.
+COUNT = Qt.ItemDataRole.UserRole + 1
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -76,23 +76,23 @@ class FactsModel(QAbstractListModel):
         return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemNeverHasChildren
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return the words of a line, the line itself (ITEM) or how much of a heading is settled (SETTLED)."""
+        """Return the words of a line, the line itself (ITEM) or how far a heading is (COUNT)."""
         if not index.isValid():
             return None
         item = self._items[index.row()]
         if role == ITEM:
             return item
-        if role == SETTLED and isinstance(item, Heading):
-            return self._settled(item)
+        if role == COUNT and isinstance(item, Heading):
+            return self._counted(item)
         if role == Qt.ItemDataRole.DisplayRole:
             return item.title if isinstance(item, Heading) else f"{item.label}: {item.value}"
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return item.title if isinstance(item, Heading) else item.sentence()
         return None
 
-    def _settled(self, heading: Heading) -> tuple[int, int]:
+    def _counted(self, heading: Heading) -> str:
         facts = [row for row in self.rows() if row.heading == heading and row.fact is not None]
-        return sum(not row.unsettled for row in facts), len(facts)
+        return f"{sum(not row.unsettled for row in facts)} of {len(facts)} settled" if facts else ""
 
     def _renew(self) -> None:
         items = self._listed()

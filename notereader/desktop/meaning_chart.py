@@ -4,9 +4,9 @@ from dataclasses import dataclass
 
 from matplotlib import rc_context
 from matplotlib.axes import Axes
-from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 
+from notereader.desktop.charts import Picture, picture_of
 from notereader.desktop.meaning_page import TendonLine
 
 _DPI = 96
@@ -25,15 +25,6 @@ class ChartInks:
     load: str
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
-    """A drawn chart: its size in pixels and its pixels as RGBA, row by row."""
-
-    width: int
-    height: int
-    pixels: bytes
-
-
 def draw_chart(line: TendonLine, inks: ChartInks, width: int, letters: float, sharpness: float = 1.0) -> Picture:
     """Draw a tendon's ranges as bars over newton: the activities above, the days below, all on one scale.
 
@@ -46,7 +37,6 @@ def draw_chart(line: TendonLine, inks: ChartInks, width: int, letters: float, sh
     height = (_TOP + _BOTTOM + _ROW * (loads + days + 1)) * scale
     with rc_context({"font.size": letters, "text.parse_math": False, "hatch.linewidth": 0.6}):
         figure = Figure(figsize=(width / _DPI, height / _DPI), dpi=_DPI * sharpness, facecolor=inks.paper)
-        canvas = FigureCanvasAgg(figure)
         axes = figure.add_axes((0.0, 0.0, 1.0, 1.0))
         # Room for the row names: the longest has about eleven letters.
         left = min(0.5, 78 * scale / width)
@@ -59,9 +49,7 @@ def draw_chart(line: TendonLine, inks: ChartInks, width: int, letters: float, sh
         axes.set_title(
             line.where, loc="left", color=inks.words, fontweight="bold", pad=20 * scale, x=-left / (0.96 - left)
         )
-        canvas.draw()  # type: ignore[no-untyped-call]
-        pixels = canvas.buffer_rgba()  # type: ignore[no-untyped-call]
-        return Picture(pixels.shape[1], pixels.shape[0], pixels.tobytes())
+        return picture_of(figure)
 
 
 def _dress(axes: Axes, inks: ChartInks) -> None:

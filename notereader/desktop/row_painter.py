@@ -4,7 +4,7 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QRectF, QS
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from notereader.desktop.facts_model import ITEM, SETTLED
+from notereader.desktop.facts_model import COUNT, ITEM
 from notereader.desktop.look import Look
 from notereader.desktop.rows import Heading, Row, Standing
 from notereader.desktop.signs import draw_sign
@@ -40,14 +40,12 @@ class RowPainter(QStyledItemDelegate):
         painter.save()
         item = index.data(ITEM)
         if isinstance(item, Heading):
-            self._heading(painter, option, item, index.data(SETTLED))
+            self._heading(painter, option, item, index.data(COUNT))
         else:
             self._row(painter, option, item)
         painter.restore()
 
-    def _heading(
-        self, painter: QPainter, option: QStyleOptionViewItem, item: Heading, settled: tuple[int, int]
-    ) -> None:
+    def _heading(self, painter: QPainter, option: QStyleOptionViewItem, item: Heading, count: str) -> None:
         theme = self._look.theme
         place = option.rect
         painter.fillRect(place, QColor(theme.window))
@@ -55,11 +53,9 @@ class RowPainter(QStyledItemDelegate):
         painter.setPen(QColor(theme.text))
         painter.setFont(larger(option.font, 1.05, bold=True))
         _write(painter, words, item.title, Qt.AlignmentFlag.AlignVCenter)
-        done, all_of_them = settled
-        if all_of_them:
-            painter.setFont(larger(option.font, _SMALL))
-            painter.setPen(QColor(theme.muted))
-            _write(painter, words, f"{done} of {all_of_them} settled", _RIGHT)
+        painter.setFont(larger(option.font, _SMALL))
+        painter.setPen(QColor(theme.muted))
+        _write(painter, words, count, _RIGHT)
         painter.setPen(QPen(QColor(theme.edge), 1))
         painter.drawLine(place.bottomLeft(), place.bottomRight())
 

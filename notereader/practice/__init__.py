@@ -14,6 +14,8 @@ from notereader.practice.charts import progress_figure, save_figure, teacher_fig
 from notereader.practice.choosing import NextCase, Return, due_on, next_case, returns
 from notereader.practice.exports import export_json, facts_csv, progress_csv, read_markings, teacher_csv
 from notereader.practice.faults import PracticeFault
+from notereader.practice.handins import take_in
+from notereader.practice.keeping import CaseStanding, keep_marking, kept_markings, mark_what_waits, most_due, standings
 from notereader.practice.marking import mark
 from notereader.practice.marks import ContradictionMark, EntryMark, FactMark, Marking, QuestionsMark
 from notereader.practice.printing import marking_text
@@ -26,6 +28,7 @@ __all__ = [
     "Attempt",
     "Case",
     "CaseSet",
+    "CaseStanding",
     "ContradictionMark",
     "EntryMark",
     "ExerciseBook",
@@ -44,10 +47,14 @@ __all__ = [
     "exercise_book",
     "export_json",
     "facts_csv",
+    "keep_marking",
+    "kept_markings",
     "load_attempt",
     "load_set",
     "mark",
+    "mark_what_waits",
     "marking_text",
+    "most_due",
     "new_attempt",
     "next_case",
     "progress_csv",
@@ -58,6 +65,8 @@ __all__ = [
     "returns",
     "save_figure",
     "save_set",
+    "standings",
+    "take_in",
     "teacher_csv",
     "teacher_figure",
     "teacher_view",

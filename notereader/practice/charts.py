@@ -5,6 +5,7 @@ import io
 import os
 import tempfile
 import textwrap
+from dataclasses import dataclass
 from math import ceil
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -17,57 +18,82 @@ if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
 FORMATS = ("png", "svg", "pdf")
-_COLUMNS = 3
-_INK, _BAND, _ALARM = "#1b4965", "#9fc3d6", "#9b2226"
+# Letters in points, width in inches, letters of a line and panels beside one another, as they fit a printed page.
+_LETTERS, _WIDTH, _LINE, _COLUMNS = 9.0, 11.0, 150, 3
 
 
-def progress_figure(progress: Progress) -> "Figure":
+@dataclass(frozen=True, slots=True)
+class Inks:
+    """Colours of a chart, each as #rrggbb. Shapes say the same without them."""
+
+    paper: str = "#ffffff"
+    words: str = "#1b1b1b"
+    faint: str = "#dddddd"
+    ink: str = "#1b4965"
+    band: str = "#9fc3d6"
+    alarm: str = "#9b2226"
+
+
+PRINTED = Inks()
+
+
+def progress_figure(
+    progress: Progress, inks: Inks = PRINTED, width: float = _WIDTH, letters: float = _LETTERS
+) -> "Figure":
     """Return one small panel for each kind that was tried: share right by case, estimate with its range.
 
-    A cross marks a case with an over-statement.
+    A cross marks a case with an over-statement. `width` is in inches, `letters` in points.
     """
     kinds = [kind for kind in progress.kinds if kind.trials]
-    rows = max(1, ceil(len(kinds) / _COLUMNS))
-    figure = _figure(11.0, 1.4 + 2.0 * rows)
-    axes = figure.subplots(rows, _COLUMNS, sharex=True, sharey=True, squeeze=False)
+    scale = letters / _LETTERS
+    columns = max(1, round(width / (_WIDTH / _COLUMNS * scale)))
+    rows = max(1, ceil(len(kinds) / columns))
+    figure = _figure(width, (1.4 + 2.0 * rows) * scale, inks)
+    axes = figure.subplots(rows, columns, sharex=True, sharey=True, squeeze=False)
     for place, axis in enumerate(axes.flat):
         if place < len(kinds):
-            _panel(axis, kinds[place], max(5, progress.cases))
+            _panel(axis, kinds[place], max(5, progress.cases), inks, letters)
         else:
             axis.set_visible(False)
     who = f" of {progress.student}" if progress.student else ""
-    figure.suptitle(f"Progress{who}: share right, case by case; the weakest kind first", fontsize=13, color=_INK)
+    title = f"Progress{who}: share right, case by case; the weakest kind first"
+    figure.suptitle(_wrapped(title, 80, width / scale), fontsize=1.4 * letters, color=inks.words)
     legend = f"dots: one case; line: estimate with its {progress.interval:.0%} range; crosses: something over-stated"
-    _footer(figure, f"{legend}. {progress.caution}")
+    _footer(figure, f"{legend}. {progress.caution}", inks, width, letters)
     return figure
 
 
-def teacher_figure(view: TeacherView) -> "Figure":
+def teacher_figure(
+    view: TeacherView, inks: Inks = PRINTED, width: float = _WIDTH, letters: float = _LETTERS
+) -> "Figure":
     """Return the fields as items: share right with its range, and discrimination where it can be reckoned."""
-    lines = view.fields
-    figure = _figure(11.0, 2.2 + 0.28 * max(1, len(lines)))
+    lines, scale = view.fields, letters / _LETTERS
+    figure = _figure(width, (2.2 + 0.28 * max(1, len(lines))) * scale, inks)
     left, right = figure.subplots(1, 2, sharey=True, width_ratios=[3, 2])
     for place, line in enumerate(lines):
-        left.plot([line.low, line.high], [place, place], color=_BAND, linewidth=6, solid_capstyle="butt")
-        left.plot(line.difficulty, place, "X" if line.over else "o", color=_ALARM if line.over else _INK, markersize=6)
+        left.plot([line.low, line.high], [place, place], color=inks.band, linewidth=6, solid_capstyle="butt")
+        mark, ink = ("X", inks.alarm) if line.over else ("o", inks.ink)
+        left.plot(line.difficulty, place, mark, color=ink, markersize=6)
         if line.discrimination is not None:
-            right.barh(place, line.discrimination, color=_INK if line.discrimination >= 0 else _ALARM, height=0.6)
-    left.set_yticks(
-        range(len(lines)), [f"{line.label} ({_group(line.field)}; {line.trials})" for line in lines], fontsize=8
-    )
+            right.barh(
+                place, line.discrimination, color=inks.ink if line.discrimination >= 0 else inks.alarm, height=0.6
+            )
+    left.set_yticks(range(len(lines)), [f"{line.label} ({_group(line.field)}; {line.trials})" for line in lines])
     left.set_ylim(len(lines) - 0.4, -0.6)
     left.set_xlim(0, 1)
-    left.set_xlabel("share right, with its range; a cross: over-stated by someone")
+    share_words = "share right, with its range; a cross: over-stated by someone"
+    left.set_xlabel(_wrapped(share_words, 70, width * 0.4 / scale), color=inks.words, fontsize=letters)
     right.set_xlim(-1, 1)
-    right.axvline(0, color=_INK, linewidth=0.8)
-    right.set_xlabel(
-        "discrimination (correlation with the rest)" if not view.note else "discrimination: too few students"
-    )
+    right.axvline(0, color=inks.words, linewidth=0.8)
+    told = "discrimination (correlation with the rest)" if not view.note else "discrimination: too few students"
+    right.set_xlabel(_wrapped(told, 70, width * 0.3 / scale), color=inks.words, fontsize=letters)
     for axis in (left, right):
         axis.set_axisbelow(True)
-        axis.grid(axis="x", color="#dddddd")
-    figure.suptitle(f"Fields as items, {len(view.students)} students, the hardest first", fontsize=13, color=_INK)
-    _footer(figure, f"{view.note} {view.caution}".strip())
+        axis.grid(axis="x", color=inks.faint)
+        _dress(axis, inks, 0.9 * letters)
+    title = f"Fields as items, {len(view.students)} students, the hardest first"
+    figure.suptitle(_wrapped(title, 80, width / scale), fontsize=1.4 * letters, color=inks.words)
+    _footer(figure, f"{view.note} {view.caution}".strip(), inks, width, letters)
     return figure
 
 
@@ -92,34 +118,50 @@ def save_figure(figure: "Figure", path: Path) -> None:
         raise PracticeFault(f"{path} could not be written: {reason}. Check the folder and try again.") from None
 
 
-def _panel(axis: Any, kind: KindProgress, cases: int) -> None:
+def _panel(axis: Any, kind: KindProgress, cases: int, inks: Inks, letters: float) -> None:
     places = [point.number for point in kind.points]
     low, high = [p.low for p in kind.points], [p.high for p in kind.points]
-    axis.fill_between(places, low, high, color=_BAND, alpha=0.45)
-    axis.vlines(places, low, high, color=_BAND, linewidth=5)
-    axis.plot(places, [p.middle for p in kind.points], "-", color=_INK, linewidth=1.6)
+    axis.fill_between(places, low, high, color=inks.band, alpha=0.45)
+    axis.vlines(places, low, high, color=inks.band, linewidth=5)
+    axis.plot(places, [p.middle for p in kind.points], "-", color=inks.ink, linewidth=1.6)
     for point in kind.points:
         share = point.right / point.trials
-        axis.plot(point.number, share, "X" if point.over else "o", color=_ALARM if point.over else _INK, markersize=6)
+        mark, ink = ("X", inks.alarm) if point.over else ("o", inks.ink)
+        axis.plot(point.number, share, mark, color=ink, markersize=6)
     axis.set_ylim(-0.06, 1.06)
     axis.set_yticks([0, 0.5, 1], ["0", "half", "all"])
     axis.set_xlim(0.5, cases + 0.5)
     axis.set_xticks(range(1, cases + 1, max(1, cases // 8)))
-    axis.tick_params(labelbottom=True, labelsize=8)
-    axis.grid(color="#dddddd")
+    axis.tick_params(labelbottom=True)
+    axis.grid(color=inks.faint)
+    _dress(axis, inks, 0.9 * letters)
     few = "; few trials" if kind.unsure else ""
-    axis.set_title("\n".join(textwrap.wrap(f"{kind.label} ({kind.right} of {kind.trials}{few})", 44)), fontsize=9)
+    title = "\n".join(textwrap.wrap(f"{kind.label} ({kind.right} of {kind.trials}{few})", 44))
+    axis.set_title(title, fontsize=letters, color=inks.words)
 
 
-def _figure(width: float, height: float) -> "Figure":
+def _dress(axis: Any, inks: Inks, letters: float) -> None:
+    axis.set_facecolor(inks.paper)
+    axis.tick_params(colors=inks.words, labelsize=letters)
+    for side in axis.spines.values():
+        side.set_color(inks.words)
+
+
+def _wrapped(words: str, letters: int, inches: float) -> str:
+    """Break words into lines that hold `letters` letters on the printed page and fewer on less room."""
+    return "\n".join(textwrap.wrap(words, max(24, int(letters * inches / _WIDTH))))
+
+
+def _figure(width: float, height: float, inks: Inks) -> "Figure":
     # Imported here: it takes long, and most commands draw nothing. No pyplot: it would keep figures and want a window.
     from matplotlib.figure import Figure
 
-    return Figure(figsize=(width, height), layout="constrained")
+    return Figure(figsize=(width, height), layout="constrained", facecolor=inks.paper)
 
 
-def _footer(figure: "Figure", words: str) -> None:
-    figure.supxlabel("\n".join(textwrap.wrap(words, 150)), fontsize=7.5, color="#444444")
+def _footer(figure: "Figure", words: str, inks: Inks, width: float, letters: float) -> None:
+    lines = _wrapped(words, _LINE, width * _LETTERS / letters)
+    figure.supxlabel(lines, fontsize=7.5 * letters / _LETTERS, color=inks.words)
 
 
 def _group(field: str) -> str:

@@ -20,6 +20,7 @@ from notereader.practice.exports import (
 )
 from notereader.practice.faults import PracticeFault
 from notereader.practice.handins import take_in
+from notereader.practice.keeping import MARKING_ENDING, keep_marking, kept_markings, most_due, standings
 from notereader.practice.marking import mark
 from notereader.practice.marks import Marking
 from notereader.practice.printing import marking_line, marking_text, seen
@@ -30,8 +31,6 @@ from notereader.practice.taking import take
 from notereader.practice.teacher import teacher_view
 from notereader.record import Address
 from notereader.vocabulary.places import ResourceFault
-
-MARKING_ENDING = ".marking.json"
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -109,12 +108,9 @@ def _cases(args: argparse.Namespace) -> CaseSet:
 
 def _markings(book: ExerciseBook) -> list[Marking]:
     """Return the markings kept in an exercise book; a damaged one is told and left out."""
-    found: list[Marking] = []
-    for path in sorted(book.folder.glob(f"*{MARKING_ENDING}")):
-        try:
-            found += read_markings(path)
-        except PracticeFault as fault:
-            _tell(str(fault))
+    found, faults = kept_markings(book)
+    for fault in faults:
+        _tell(fault)
     return found
 
 
@@ -129,16 +125,13 @@ def _tell(sentence: str) -> None:
 def _list(args: argparse.Namespace) -> int:
     cases, book = _cases(args), exercise_book(args.student, args.book)
     markings = _markings(book)
-    best: dict[str, Marking] = {m.sha256: m for m in markings if m.scope != "again"}
-    begun = {a.sha256 for a in book.attempts() if not a.handed_in_at and a.scope != "again"}
+    attempts = book.attempts()
     for fault in book.faults:
         _tell(fault)
     print(cases.title or "Cases")
     print("difficulty 1 is plain, 5 is hard\n")
-    for case in cases.cases:
-        state = f"marked, {best[case.sha256].share:.0%} of the points" if case.sha256 in best else "new"
-        state = "begun, not handed in" if case.sha256 in begun else state
-        print(f"  {case.difficulty}  {case.id:<28} {state}")
+    for standing in standings(cases.cases, attempts, markings):
+        print(f"  {standing.case.difficulty}  {standing.case.id:<28} {standing.words}")
     _suggest(cases, markings)
     return 0
 
@@ -169,7 +162,7 @@ def _take(args: argparse.Namespace) -> int:
         print(f"\nHanded in. Send this file to whoever gave you the cases: {attempt.path}")
     else:
         marking = mark(case, attempt.attempt)
-        save_text(book.folder / f"{attempt.attempt.id}{MARKING_ENDING}", export_json([marking], words=True))
+        keep_marking(book, marking)
         print()
         _put(marking_text(marking))
         _suggest(cases, [*markings, marking])
@@ -193,14 +186,11 @@ def _chosen(cases: CaseSet, markings: Sequence[Marking], name: str) -> Case:
 
 def _due(cases: CaseSet, markings: Sequence[Marking], name: str) -> tuple[Case, list[Address]]:
     """Return the case with most missed facts due today, and those facts."""
-    due = due_on(markings, date.today())
-    if name:
-        due = [item for item in due if item.sha256 == cases.case(name).sha256]
-    known = [case for case in cases.cases if any(item.sha256 == case.sha256 for item in due)]
-    if not known:
+    wanted = [cases.case(name)] if name else cases.cases
+    found = most_due(wanted, markings, date.today())
+    if found is None:
         raise PracticeFault("No missed fact is due again today. Take a case: notereader practise take")
-    case = max(known, key=lambda c: sum(item.sha256 == c.sha256 for item in due))
-    return case, [Address.parse(item.address) for item in due if item.sha256 == case.sha256]
+    return found
 
 
 def _files(paths: Iterable[Path], endings: tuple[str, ...]) -> list[Path]:

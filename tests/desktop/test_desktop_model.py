@@ -3,7 +3,7 @@
 from desktop_samples import sample_record
 from PySide6.QtCore import Qt
 
-from notereader.desktop.facts_model import ITEM, SETTLED, FactsModel
+from notereader.desktop.facts_model import COUNT, ITEM, FactsModel
 from notereader.desktop.rows import Heading, Row
 from notereader.record import Address
 
@@ -45,4 +45,4 @@ def test_a_heading_counts_what_is_settled():
     model.show(record, set())
     first = model.item(0)
     assert isinstance(first, Heading)
-    assert model.index(0).data(SETTLED) == (1, len(record.operation))
+    assert model.index(0).data(COUNT) == f"1 of {len(record.operation)} settled"
