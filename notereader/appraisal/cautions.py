@@ -19,6 +19,7 @@ class Caution(Table):
 class CautionTables(Table):
     """Everything in cautions.toml."""
 
+    brief: str
     caution: tuple[Caution, ...]
 
 
@@ -36,3 +37,8 @@ def cautions_about(*about: About) -> list[str]:
 def all_cautions() -> list[str]:
     """Return every caution."""
     return [c.text for c in caution_tables().caution]
+
+
+def brief_caution() -> str:
+    """Return the one line that goes with every row of a table."""
+    return caution_tables().brief

@@ -1,32 +1,54 @@
 """notereader export: records out in other forms."""
 
 from argparse import ArgumentParser, Namespace
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from notereader.commands.inputs import named_files, open_record
 from notereader.commands.outputs import Places, keep_work
+from notereader.commands.shelf import casebook_cases
 from notereader.commands.terminal import DONE, REFUSED, WRONG_CALL, put, say
-from notereader.exchange import ExportFault, facts_csv, summary_html, summary_text, write_facts, write_file
+from notereader.exchange import (
+    CaseOut,
+    ExportFault,
+    facts_csv,
+    fhir_json,
+    summary_html,
+    summary_text,
+    write_database,
+    write_facts,
+    write_file,
+)
 from notereader.record import Record, RecordRefused, dump_record
 
-_ENDINGS = {"text": ".txt", "html": ".html", "json": ".json"}
+_ENDINGS = {"text": ".txt", "html": ".html", "json": ".json", "fhir": ".fhir.json"}
+
+# What puts all records into one file.
+_TOGETHER = ("csv", "sqlite")
+
+_FORMS = {
+    "text": "a summary to read or print (default)",
+    "html": "the same as a page for a browser",
+    "json": "the record itself",
+    "fhir": "a FHIR R4B Bundle for other health software (extra 'fhir')",
+    "csv": "one table of all facts, for spreadsheets, with a dictionary of its columns",
+    "sqlite": "one database of all facts, for analysts, with the same dictionary; needs --out FILE",
+}
 
 
 def add_arguments(parser: ArgumentParser) -> None:
     """Add the options of this command."""
-    parser.add_argument("records", nargs="+", metavar="RECORD", help="a record in JSON; - for standard input")
+    parser.add_argument("records", nargs="*", metavar="RECORD", help="a record in JSON; - for standard input")
+    parser.add_argument(
+        "--casebook",
+        nargs="?",
+        const="",
+        metavar="PLACE",
+        help="every case of a casebook instead: your own, or the one at this file or URL; with --csv or --sqlite",
+    )
     form = parser.add_mutually_exclusive_group()
-    form.add_argument(
-        "--text", dest="form", action="store_const", const="text", help="a summary to read or print (default)"
-    )
-    form.add_argument(
-        "--html", dest="form", action="store_const", const="html", help="the same as a page for a browser"
-    )
-    form.add_argument("--json", dest="form", action="store_const", const="json", help="the record itself")
-    form.add_argument(
-        "--csv", dest="form", action="store_const", const="csv", help="one table of all facts, for spreadsheets"
-    )
+    for name, about in _FORMS.items():
+        form.add_argument(f"--{name}", dest="form", action="store_const", const=name, help=about)
     parser.add_argument(
         "--out",
         type=Path,
@@ -34,7 +56,9 @@ def add_arguments(parser: ArgumentParser) -> None:
         help="write to this file, or into this folder where there are several records",
     )
     parser.add_argument(
-        "--no-text", action="store_true", help="with --json leave out the note's text, with --csv its quoted words"
+        "--no-text",
+        action="store_true",
+        help="with --json leave out the note's text, with --fhir, --csv and --sqlite its quoted words too",
     )
     parser.set_defaults(form="text")
 
@@ -42,21 +66,51 @@ def add_arguments(parser: ArgumentParser) -> None:
 def run(arguments: Namespace) -> int:
     """Write the records in the form asked for. Return the exit status."""
     names = named_files(arguments.records)
-    if arguments.form != "csv" and arguments.out is None and len(names) > 1:
-        say(f"{len(names)} records make {len(names)} files. Say where to write them: --out FOLDER")
+    wrong = _wrong_call(names, arguments)
+    if wrong:
+        say(wrong)
         return WRONG_CALL
-    records = {name: record for name in names if (record := _opened(name)) is not None}
-    for name, record in records.items():
-        _say_what_is_open(name, record)
     try:
-        if arguments.form == "csv":
-            _table(list(records.values()), arguments.out, words=not arguments.no_text)
-        else:
-            _each(records, len(names), arguments)
+        if arguments.casebook is not None:
+            return _casebook(arguments)
+        return _files(names, arguments)
     except ExportFault as fault:
         say(str(fault))
         return REFUSED
+
+
+def _wrong_call(names: list[str], arguments: Namespace) -> str:
+    if bool(names) == (arguments.casebook is not None):
+        return "Say what to export: records, or a casebook with --casebook, and only one of them."
+    together = arguments.form in _TOGETHER
+    if arguments.casebook is not None and not together:
+        return "A casebook is exported as one table or one database: add --csv or --sqlite."
+    if arguments.form == "sqlite" and arguments.out is None:
+        return "A database needs a place: --out FILE"
+    if not together and arguments.out is None and len(names) > 1:
+        return f"{len(names)} records make {len(names)} files. Say where to write them: --out FOLDER"
+    return ""
+
+
+def _files(names: list[str], arguments: Namespace) -> int:
+    records = {name: record for name in names if (record := _opened(name)) is not None}
+    for name, record in records.items():
+        _say_what_is_open(name, record)
+    if arguments.form not in _TOGETHER:
+        _each(records, len(names), arguments)
+    elif records:
+        cases = (CaseOut(number, record) for number, record in enumerate(records.values(), 1))
+        _together(cases, arguments)
     return DONE if len(records) == len(names) else REFUSED
+
+
+def _casebook(arguments: Namespace) -> int:
+    refused: list[str] = []
+    with casebook_cases(arguments.casebook, refused.append) as cases:
+        _together(cases, arguments)
+    for words in refused:
+        say(words)
+    return REFUSED if refused else DONE
 
 
 def _opened(name: str) -> Record | None:
@@ -74,12 +128,16 @@ def _say_what_is_open(name: str, record: Record) -> None:
         say(f"{name}: {proposed} of {len(facts)} facts are only proposed by the program; nobody has confirmed them.")
 
 
-def _table(records: list[Record], path: Path | None, *, words: bool) -> None:
-    if path is None:
-        put(facts_csv(records, words=words))
-    elif records:
+def _together(cases: Iterable[CaseOut], arguments: Namespace) -> None:
+    path, words = arguments.out, not arguments.no_text
+    if arguments.form == "sqlite":
+        count = write_database(cases, path, words=words)
+        say(f"{path} holds {count} cases; its table 'columns' says what its columns mean.")
+    elif path is None:
+        put(facts_csv((case.record for case in cases), words=words))
+    else:
         keep_work(path)
-        dictionary = write_facts(records, path, words=words)
+        dictionary = write_facts((case.record for case in cases), path, words=words)
         say(f"{path} holds the facts, {dictionary} says what its columns mean.")
 
 
@@ -100,4 +158,5 @@ _WRITERS: dict[str, Callable[[Record, bool], str]] = {
     "text": lambda record, text: summary_text(record),
     "html": lambda record, text: summary_html(record),
     "json": lambda record, text: dump_record(record, text=text) + "\n",
+    "fhir": lambda record, text: fhir_json(record, text=text),
 }

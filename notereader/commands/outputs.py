@@ -27,12 +27,14 @@ class Places:
 
 
 def keep_work(path: Path, *, only_drafts: bool = False) -> None:
-    """Raise ExportFault where a file must not be written over: a record with facts that a person has settled.
+    """Raise ExportFault where a file must not be written over: facts that a person has settled, or a casebook.
 
     With `only_drafts` nothing but a record that nobody has worked on may be written over.
     """
     if not path.exists():
         return
+    if _is_database(path):
+        raise ExportFault(f"{path} is a database, perhaps a casebook, and was left as it is. Give another place.")
     try:
         record = read_record(path)
     except RecordRefused:
@@ -41,3 +43,11 @@ def keep_work(path: Path, *, only_drafts: bool = False) -> None:
         return
     if record.review.reviewer is not None or any(fact.status != "proposed" for _, fact in record.walk()):
         raise ExportFault(f"{path} holds facts that a person has settled and was left as it is. Give another place.")
+
+
+def _is_database(path: Path) -> bool:
+    try:
+        with path.open("rb") as stream:
+            return stream.read(16) == b"SQLite format 3\0"
+    except OSError:
+        return False

@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from notereader.appraisal.cautions import all_cautions
+from notereader.exchange.cautions import brief_caution_for
 from notereader.exchange.files import write_file
 from notereader.record import Address, Evidence, Fact, Interval, Record, Value, show_value
 from notereader.vocabulary import FieldSpec, field_specs
@@ -40,7 +41,10 @@ COLUMNS = {
     "reviewer": "who confirmed the whole record; empty where nobody did",
     "confirmed_at": "when, as an ISO time",
     "reader_version": "version of the program that proposed the facts",
+    "caution": "what to keep in mind with facts of tendons, pulleys and motion; all cautions stand below",
 }
+
+Cell = str | float | None
 
 _BETWEEN = " … "
 
@@ -53,19 +57,23 @@ _FORMULA_WITHIN = re.compile(r"(?<=[;|\t])(?=[\s\x00-\x1f]*[=+\-@＝＋－＠])"
 
 def facts_csv(records: Iterable[Record], *, words: bool = True) -> str:
     """Return the facts of records as CSV text; with words=False the words of the note are left out."""
-    rows = (_row(record, place, fact, words) for record in records for place, fact in record.walk())
+    rows = (fact_row(record, place, fact, words) for record in records for place, fact in record.walk())
     return _csv([[*COLUMNS], *rows])
 
 
 def columns_csv() -> str:
     """Return the dictionary of the table as CSV text: its columns, every field with its values, and the cautions."""
-    rows: list[list[str | float | None]] = [["kind", "name", "meaning", "values", "unit"]]
-    rows += [["column", name, meaning, "", ""] for name, meaning in COLUMNS.items()]
-    rows += [_field_row(spec) for specs in field_specs().values() for spec in specs.values()]
     note = "a text that a spreadsheet would take for a formula has an apostrophe before it"
+    rows: list[list[Cell]] = [["kind", "name", "meaning", "values", "unit"], *dictionary_rows()]
     rows.append(["note", "apostrophe", note, "", ""])
     rows += [["caution", str(number), text, "", ""] for number, text in enumerate(all_cautions(), 1)]
     return _csv(rows)
+
+
+def dictionary_rows() -> list[list[Cell]]:
+    """Return for each column and each field: kind of row, name, meaning, possible values, unit."""
+    columns: list[list[Cell]] = [["column", name, meaning, "", ""] for name, meaning in COLUMNS.items()]
+    return columns + [_field_row(spec) for specs in field_specs().values() for spec in specs.values()]
 
 
 def write_facts(records: Iterable[Record], path: Path, *, words: bool = True) -> Path:
@@ -81,7 +89,7 @@ def harmless(text: str) -> str:
     return _FORMULA_WITHIN.sub("'", _FORMULA.sub("'", " ".join(text.splitlines())))
 
 
-def _csv(rows: Iterable[list[str | float | None]]) -> str:
+def _csv(rows: Iterable[list[Cell]]) -> str:
     stream = io.StringIO()
     writer = csv.writer(stream, quoting=csv.QUOTE_ALL, lineterminator="\r\n")
     # A minus before a figure begins no formula: figures stay as they are.
@@ -89,7 +97,8 @@ def _csv(rows: Iterable[list[str | float | None]]) -> str:
     return "\ufeff" + stream.getvalue()
 
 
-def _row(record: Record, place: Address, fact: Fact, words: bool) -> list[str | float | None]:
+def fact_row(record: Record, place: Address, fact: Fact, words: bool) -> list[Cell]:
+    """Return the cells of a fact in the order of COLUMNS; without `words`, no words of the note."""
     spec = field_specs()[place.group][place.field]
     low, high = _figures(fact.value)
     span = next((evidence.span for evidence in fact.evidence if evidence.span), (None, None))
@@ -119,6 +128,7 @@ def _row(record: Record, place: Address, fact: Fact, words: bool) -> list[str | 
         review.reviewer,
         review.confirmed_at.isoformat() if review.confirmed_at else None,
         review.reader_version,
+        brief_caution_for(place),
     ]
 
 
@@ -146,7 +156,7 @@ def _quotes(evidence: list[Evidence]) -> str:
     return _BETWEEN.join(each.exact for each in evidence if each.exact)
 
 
-def _field_row(spec: FieldSpec) -> list[str | float | None]:
+def _field_row(spec: FieldSpec) -> list[Cell]:
     return ["field", f"{spec.group}.{spec.name}", spec.meaning or spec.label, "; ".join(_values(spec)), spec.unit]
 
 
