@@ -11,6 +11,7 @@ from notereader.record.values import Value
 
 _CORRECTS = frozenset(["correction", "corrected", "erratum"])
 HURT_KINDS = ("complete", "partial")
+_SEWN = ("repaired", "reinserted", "grafted")
 
 
 @dataclass(slots=True)
@@ -181,6 +182,16 @@ class Desk:
         slipped = {(t.digit, t.tendon) for t in self.treatments if t.slip}
         return [t for t in found if t.slip or (t.digit, t.tendon) not in slipped]
 
+    def sewn(self, digits: tuple[str, ...] | None = None) -> list[Target]:
+        """Return, of the tendons that may be repaired, those whose suture was told; all where fewer than two."""
+        possible = self.repairable(digits)
+        told = [t for t in possible if self.treatments.get(t) in _SEWN or self._has_suture(t)]
+        return told if len(told) > 1 else possible
+
+    def _has_suture(self, target: Target) -> bool:
+        entry = (target.digit, target.tendon, target.slip)
+        return any(f.field in ("strands", "stitch", "size") for f in self._told.get(("repairs", entry), ()))
+
     def may_be_repaired(self, target: Target) -> bool:
         """Return whether nothing known of a tendon speaks against a repair."""
         if self.extents.get(target) == "intact":
@@ -298,9 +309,9 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return [t for t in desk.repairable() if t not in scene.setting.focus], []
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
-        return desk.repairable(digits or None), []
+        return desk.sewn(digits or None), []
     if group is not None and group.every and not group.tendons:
-        return desk.repairable(), []
+        return desk.sewn(), []
     found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
     return found, [reason] if reason else []
 

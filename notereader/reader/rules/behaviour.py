@@ -51,12 +51,12 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return targets
     subject = scene.owner(i, j)
     if subject is not None and subject.group is not None and (subject.group.generic == "all" or subject.group.every):
-        return desk.repairable()
+        return desk.sewn()
     if said_of_all(scene, i):
         return suture_owners(desk, scene, i, j)[0]
     if _either(scene):
-        here = desk.repairable(scene.setting.digits or None)
-        return here if len(here) > 1 else desk.repairable()
+        here = desk.sewn(scene.setting.digits or None)
+        return here if len(here) > 1 else desk.sewn()
     found, _ = suture_owners(desk, scene, i, j)
     return found
 
@@ -86,5 +86,5 @@ def about_repair(desk: Desk, scene: Scene) -> bool:
     if foreign:
         return False
     return desk.topic in ("tendon", "core", "peripheral", "pulley", "") and bool(
-        desk.repairable() or scene.setting.focus
+        desk.sewn() or scene.setting.focus
     )

@@ -1,15 +1,18 @@
-"""How the ends of a tendon were found, and what was trimmed away."""
+"""How the ends of a tendon were found."""
 
-from notereader.reader.bearing import Target
+from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention
-from notereader.reader.rules.behaviour import foreign, lay_behaviour
+from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.suture_owners import respective
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _OF_TENDON_WORDS = word_list("quality", "of_tendon_words")
-_TRIMMED_WORDS = word_list("quality", "trimmed_words")
+_END_NOUNS = frozenset(["ends", "end", "edges", "stumps"])
+_COLLECTIVE = frozenset(["all", "both", "each", "every", "three", "four", "pair"])
+_SEWN = frozenset(["repair", "repairs", "repaired", "sutured"])
+_THESE = frozenset(["these", "those", "them"])
 
 
 def ends(desk: Desk, scene: Scene) -> None:
@@ -17,18 +20,24 @@ def ends(desk: Desk, scene: Scene) -> None:
     found = [m for m in scene.of("ends") if scene.told(m.i) and not foreign(scene, m.i, m.j)]
     if not found:
         return
-    strong = [m for m in found if {"ends", "end", "edges", "stumps"} & set(scene.words(m.i, m.j))]
     nouns = scene.of("endword")
-    kept: list[Mention] = []
-    for mention in found:
-        near_noun = any(abs(n.i - mention.i) <= 9 and scene.word_before(n.i) not in ("bone", "nerve") for n in nouns)
-        if (near_noun or mention in strong or _of_tendon(scene, mention)) and not _negated_quality(scene, mention):
-            kept.append(mention)
-    for mention in _one_part_each(scene, kept):
-        targets = _cut_owners(desk, scene, mention)
-        targets = respective(scene, mention.i, [m.i for m in found], targets)
+    kept = [m for m in found if _said_of_ends(scene, m, nouns) and not _negated_quality(scene, m)]
+    laid: list[tuple[Mention, list[Target]]] = []
+    for mention in kept:
+        targets = end_owners(desk, scene, mention)
+        laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
+    for mention, targets in laid:
         for target in targets:
-            desk.tendon(scene, target, "ends", mention.value, [_with_noun(scene, mention, nouns)], "ends as found")
+            if _as_found(scene, mention, [m for m, others in laid if target in others]):
+                spot = _with_noun(scene, mention, nouns)
+                desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
+
+
+def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
+    if not _END_NOUNS.isdisjoint(scene.words(mention.i, mention.j)):
+        return True
+    near = any(abs(n.i - mention.i) <= 9 and scene.word_before(n.i) not in ("bone", "nerve") for n in nouns)
+    return near or _of_tendon(scene, mention)
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
@@ -37,17 +46,15 @@ def _negated_quality(scene: Scene, mention: Mention) -> bool:
     )
 
 
-def _one_part_each(scene: Scene, kept: list[Mention]) -> list[Mention]:
+def _as_found(scene: Scene, mention: Mention, told: list[Mention]) -> bool:
     """'ragged, trimmed back to clean tendon': as found counts; a clean end after trimming does not."""
-    worse = [m for m in kept if m.value != "clean"]
-    if not worse:
-        return [m for m in kept if not _after_trimming(scene, m)]
-    return [m for m in kept if m.value != "clean" or (m.i < worse[0].i and not _after_trimming(scene, m))]
+    if mention.value != "clean":
+        return True
+    worse = [m for m in told if m.value != "clean"]
+    return not _after_trimming(scene, mention) and (not worse or mention.i < worse[0].i)
 
 
 def _after_trimming(scene: Scene, mention: Mention) -> bool:
-    if mention.value != "clean":
-        return False
     trims = [m for m in scene.of("restored", "deed") if m.value == "trimmed" and m.j <= mention.i]
     return any(set(scene.words(t.j, mention.i)) & {"to", "until", "back", "for"} for t in trims)
 
@@ -74,33 +81,75 @@ def _with_noun(scene: Scene, mention: Mention, nouns: list[Mention]) -> tuple[in
     return min(noun.i, mention.i), max(noun.j, mention.j)
 
 
-def _cut_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
-    """Return the cut tendons a remark on the ends belongs to."""
-    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+# --- whose
+
+
+def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the cut tendons that a remark on their ends is about."""
+    named = _each_named(desk, scene, mention)
+    if named:
+        return named
+    subject = scene.owner(mention.i, mention.j)
+    later = subject is not None and subject.i >= scene.part(mention.i)[1] and not _collects(subject.group)
+    targets, group = ([], None) if later else tendon_owner(desk, scene, mention.i, mention.j)
+    if targets and group is not None and scene.next_word(group.j) == "pair":
+        return [t for t in desk.cut() if t.tendon in group.tendons]
     if targets:
         return [t for t in targets if desk.extents.get(t) != "intact"]
-    digits: tuple[str, ...] = ()
-    if group is not None:
-        digits = group.digits
-        if group.generic == "all" or group.every:
-            digits = digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
-            return _whole(desk, digits or None)
-    if _all_words(scene, mention):
-        told = [t for t in _whole(desk, digits or None) if _named_before(desk, scene, t)]
-        return told or _whole(desk, digits or None)
+    digits = group.digits if group is not None else ()
+    if group is not None and _collects(group):
+        return _of_all(desk, scene, group)
+    if _all_words(scene):
+        told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
+        return told or _parted(desk, scene, digits or None)
+    return _in_focus(desk, scene, digits, mention, group is not None)
+
+
+def _collects(group: Group | None) -> bool:
+    return group is not None and (group.generic == "all" or group.every)
+
+
+def _each_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'FDP and FDS cut, all ends clean', '..., both with ragged edges': every tendon named before in the sentence."""
+    first = scene.part(mention.i)[0]
+    around = scene.words(max(first, mention.i - 6), min(mention.j + 5, scene.sentence.j))
+    if _COLLECTIVE.isdisjoint(around):
+        return []
+    groups = [g for g in scene.setting.groups if g.tendons and g.i < mention.i and not g.reference]
+    named = list(dict.fromkeys(t for g in groups for t in group_targets(scene, g)))
+    own = [g for g in groups if g.i >= first]
+    if len(named) == 1 and "all" in scene.words(max(groups[-1].j, mention.i - 3), mention.j):
+        return [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
+    if len(named) < 2 or (own and own[0].i > first):
+        return []
+    return [t for t in named if desk.extents.get(t) != "intact"]
+
+
+def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'the ends of these tendons', 'both repairs: ends clean', 'ends clean in both'."""
+    words = set(scene.words(group.i - 1, group.j))
+    if words & _THESE and scene.setting.focus:
+        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    digits = group.digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
+    if words & _SEWN:
+        return desk.sewn(digits or None)
+    return _parted(desk, scene, digits or None)
+
+
+def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mention, grouped: bool) -> list[Target]:
     if not scene.subjects and scene.setting.digits:
-        here = [t for t in _whole(desk, scene.setting.digits) if _named_before(desk, scene, t)]
+        here = [t for t in _parted(desk, scene, scene.setting.digits) if _named_before(desk, scene, t)]
         if len(here) > 1:
             return here
     if "these" in scene.words(scene.sentence.i, mention.i) and scene.setting.focus:
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     if scene.setting.wide and not digits:
-        return [t for t in _whole(desk, None) if t.tendon in scene.setting.wide]
+        return [t for t in desk.repairable() if t.tendon in scene.setting.wide]
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact" and (not digits or t.digit in digits)]
     if focus:
         return focus
-    cut = _whole(desk, digits or scene.setting.digits or None)
-    return cut if len(cut) == 1 or group is not None else carried(desk, scene, digits or None)[0]
+    cut = _parted(desk, scene, digits or scene.setting.digits or None)
+    return cut if len(cut) == 1 or grouped else carried(desk, scene, digits or None)[0]
 
 
 def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
@@ -110,43 +159,22 @@ def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
     return bool(told) and min(told) < scene.sentence.j
 
 
-def _all_words(scene: Scene, mention: Mention) -> bool:
+def _all_words(scene: Scene) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if "every" in words and "end" in words:
         return True
-    return (
-        any(w in words for w in ("all", "four", "every"))
-        and any(w in words for w in ("ends", "stumps", "edges"))
-        and "both" not in words
-    )
+    collective = not {"all", "four", "every"}.isdisjoint(words)
+    return collective and not {"ends", "stumps", "edges"}.isdisjoint(words) and "both" not in words
 
 
-def _whole(desk: Desk, digits: tuple[str, ...] | None) -> list[Target]:
-    """Return every cut tendon of the digits given; partial cuts that were only smoothed have no ends."""
-    return [t for t in desk.cut(digits) if desk.extents.get(t) != "partial" or desk.treatments.get(t) == "repaired"]
+def _parted(desk: Desk, scene: Scene, digits: tuple[str, ...] | None) -> list[Target]:
+    """Return every cut tendon of the digits given; partial cuts that were only smoothed have edges, but no ends."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    edges = "edges" in words and "ends" not in words
+    return [t for t in desk.cut(digits) if edges or not _only_smoothed(desk, t)]
 
 
-def trimmed(desk: Desk, scene: Scene) -> None:
-    """'trimmed back 3 mm', '2 mm resected from each end'."""
-    for q in scene.quantities:
-        if q.unit != "mm" or q.high is None or not scene.told(q.i):
-            continue
-        verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised") and -6 <= m.i - q.j <= 5]
-        first, last = scene.part(q.i)
-        verbs = [m for m in verbs if first <= m.i < last or abs(m.i - q.i) <= 4]
-        if (
-            not verbs
-            or foreign(scene, q.i, q.j)
-            or any(m.kind == "pulley" and first <= m.i < last for m in scene.mentions)
-        ):
-            continue
-        words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        named = words & _TRIMMED_WORDS
-        if not named and (
-            words & {"skin", "nerve", "wound", "bone", "nail"} or not (desk.cut() and verbs[0].value == "trimmed")
-        ):
-            continue
-        targets = _cut_owners(desk, scene, Mention("ends", "", q.i, q.j))
-        targets = respective(scene, q.i, [p.i for p in scene.quantities if p.unit == "mm"], targets)
-        i, j = min(verbs[0].i, q.i), max(verbs[0].j, q.j)
-        lay_behaviour(desk, scene, targets, "trimmed_mm", q.high, i, j, "tendon trimmed away")
+def _only_smoothed(desk: Desk, target: Target) -> bool:
+    """Tell whether a tendon was cut in part and not sewn; a slip without a word of its own goes by its tendon."""
+    extent = desk.extents.get(target) or desk.extents.get(Target(target.digit, target.tendon))
+    return extent == "partial" and desk.treatments.get(target) != "repaired"

@@ -1,11 +1,12 @@
 """How the ends looked and how the finished repair behaved, by the rules of each."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.rules.ends import ends, trimmed
+from notereader.reader.rules.ends import ends
 from notereader.reader.rules.gaps import gap
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.table_test import table_test
 from notereader.reader.rules.tension import bulk, tension
+from notereader.reader.rules.trimming import trimmed
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 

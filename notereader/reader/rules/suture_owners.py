@@ -31,7 +31,7 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     if said_of_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
         tendons = {t for g in groups if g.j <= i or g.every for t in g.tendons}
-        wide = [t for t in desk.repairable(digits or None) if not tendons or t.tendon in tendons]
+        wide = [t for t in desk.sewn(digits or None) if not tendons or t.tendon in tendons]
         if wide and not (tendons and digits):
             return wide, []
     first, last = scene.part(i)
@@ -115,9 +115,9 @@ def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             and group.i > scene.sentence.i + 1
         ):
             return _of_group(desk, scene, named[-1])
-        return desk.repairable(group.digits or None)
+        return desk.sewn(group.digits or None)
     if group.every:
-        return desk.repairable()
+        return desk.sewn()
     found, _ = carried(desk, scene, near_digits(scene, group) or None)
     return found
 

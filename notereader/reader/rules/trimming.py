@@ -1,0 +1,94 @@
+"""What was trimmed from the ends of a tendon: 'trimmed back 3 mm', '2 mm resected from each end'."""
+
+from notereader.reader.bearing import Target
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention, Quantity
+from notereader.reader.rules.behaviour import foreign, lay_behaviour
+from notereader.reader.rules.ends import end_owners
+from notereader.reader.rules.suture_owners import respective
+from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.wordlists import word_list
+
+_TRIMMED_WORDS = word_list("quality", "trimmed_words")
+_CUT_BACK = word_list("quality", "cut_back")
+_NOT_TENDON = frozenset(["skin", "nerve", "wound", "bone", "nail"])
+_REACH = 9  # words between a length and the verb it belongs to
+
+
+def trimmed(desk: Desk, scene: Scene) -> None:
+    """Find lengths of tendon trimmed away and give each to its tendon."""
+    lengths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and scene.told(q.i)]
+    if not lengths:
+        return
+    for q in lengths:
+        verb = _verb(scene, q, lengths)
+        if verb is None or foreign(scene, q.i, q.j) or _of_pulley(scene, q) or not _of_tendon(desk, scene, verb):
+            continue
+        targets = _owners(desk, scene, q)
+        targets = respective(scene, q.i, [p.i for p in lengths], targets)
+        i, j = min(verb.i, q.i), max(verb.j, q.j)
+        lay_behaviour(desk, scene, targets, "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
+
+
+def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
+    """Return the verb of trimming a length belongs to: the nearest, unless another length stands nearer to it."""
+    verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised")] + _cut_back(scene)
+    near = [m for m in verbs if _distance(m, q) <= _REACH and _joined(scene, m, q)]
+    if not near:
+        return None
+    verb = min(near, key=lambda m: _distance(m, q))
+    if "respectively" in scene.words(scene.sentence.i, scene.sentence.j):
+        return verb
+    return verb if all(_distance(verb, p) >= _distance(verb, q) for p in lengths) else None
+
+
+def _cut_back(scene: Scene) -> list[Mention]:
+    """'I cut them back', 'cut off', 'took off': verbs that mean trimming only beside a length."""
+    words, found = scene.page.words, []
+    for k in range(scene.sentence.i, scene.sentence.j - 1):
+        if words[k] in ("cut", "took", "taken", "nipped", "snipped"):
+            end = next((n for n in range(k + 1, min(k + 4, scene.sentence.j)) if words[n] in ("back", "off")), None)
+            if end is not None and all(w in _CUT_BACK for w in words[k + 1 : end]):
+                found.append(Mention("restored", "trimmed", k, end + 1))
+    return found
+
+
+def _distance(m: Mention, q: Quantity) -> int:
+    return m.i - q.j if m.i >= q.j else q.i - m.j
+
+
+def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
+    """Tell whether verb and length stand in one clause; a comma may part them, a semicolon or a 'but' may not."""
+    i, j = (m.j, q.i) if m.i < q.i else (q.j, m.i)
+    return {";", "but", "then"}.isdisjoint(scene.words(i, j))
+
+
+def _of_pulley(scene: Scene, q: Quantity) -> bool:
+    """'A4 frayed, distal 3 mm trimmed off': the length is a pulley's unless a tendon is named nearer to it."""
+    pulleys = [m.i for m in scene.mentions if m.kind == "pulley" and m.i < q.i]
+    tendons = [g.i for g in scene.setting.groups if (g.tendons or g.generic) and g.i < q.i]
+    nouns = [m.i for m in scene.of("endword") if m.i < q.i + 8]
+    if "tendon" in scene.words(q.j, q.j + 3):
+        return False
+    return bool(pulleys) and max([-1, *tendons, *nouns]) < pulleys[-1]
+
+
+def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
+
+
+def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
+    """'3 mm, from the FDP only' says whose by the tendon right after; else whose ends they are."""
+    for group in scene.setting.groups:
+        between = scene.words(q.j, group.i)
+        if group.tendons and q.j <= group.i and len(between) <= 3 and "from" in between:
+            return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
+    ends = [m for m in scene.of("ends", "endword") if m.j <= q.i]
+    each = {"each", "both", "them", "they"} & set(scene.words(q.i - 3, q.j + 4))
+    spot = ends[-1] if ends and each else Mention("ends", "", q.i, q.j)  # 'ends ragged, so 3 mm of each was pared back'
+    targets = end_owners(desk, scene, spot)
+    if scene.sentence.prefix and len({t.digit for t in targets}) == 1:
+        deep = [t for t in targets if t.tendon in ("FDP", "FPL")]
+        return deep or targets  # a grid's row without a tendon tells of the deep flexor
+    return targets
