@@ -1,5 +1,6 @@
 """The reader's pipeline: one spaCy Language of our own components, built once and shared by all threads."""
 
+import gc
 import threading
 from functools import cache
 
@@ -74,6 +75,8 @@ def language() -> Language:
     nlp = Language(Vocab(), create_tokenizer=lambda nlp: NoteTokenizer(nlp.vocab, _joinable()))
     for name in COMPONENTS:
         nlp.add_pipe(name)
+    # The vocabulary lives as long as the program: the collector of unused objects need not go through it at each note.
+    gc.freeze()
     return nlp
 
 
