@@ -7,7 +7,7 @@ whole notes with replacement, for places of the same note are not independent.
 
 import random
 from collections import Counter
-from collections.abc import Callable, Hashable, Iterable, Sequence
+from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from math import sqrt
@@ -87,16 +87,29 @@ def over_notes(notes: Sequence[Sequence[Pair]], seed: int) -> tuple[Measure, Mea
 
     Each note holds the pairs of its places. The same seed gives the same intervals.
     """
+    tables = list(_drawn_tables(notes, seed))
+    whole = Counter(pair for pairs in notes for pair in pairs)
+    return (
+        _measure(_kappa(whole)[0], [_kappa(table)[0] for table in tables]),
+        _measure(_alpha_of_table(whole), [_alpha_of_table(table) for table in tables]),
+    )
+
+
+def figures_over_notes(notes: Sequence[Sequence[tuple[float, float]]], seed: int) -> Measure:
+    """Return interval alpha of two readers who both gave a figure, with its interval as of over_notes()."""
+    whole: Counter[Pair] = Counter(pair for pairs in notes for pair in pairs)
+    drawn = [_alpha_of_table(table, "interval") for table in _drawn_tables(notes, seed)]
+    return _measure(_alpha_of_table(whole, "interval"), drawn)
+
+
+def _drawn_tables(notes: Sequence[Sequence[Pair]], seed: int) -> Iterator[Counter[Pair]]:
+    """Yield the table of pairs of each draw."""
+    if not notes:
+        return
     kinds = sorted({pair for pairs in notes for pair in pairs}, key=repr)
     counts = np.array([[Counter(pairs)[kind] for kind in kinds] for pairs in notes], dtype=float)
-    whole = Counter(pair for pairs in notes for pair in pairs)
-    drawn = _weights(len(notes), seed) @ counts if notes else counts
-    kappas, alphas = [], []
-    for row in drawn:
-        table = Counter({kind: n for kind, n in zip(kinds, row.tolist(), strict=True) if n})
-        kappas.append(_kappa(table)[0])
-        alphas.append(_alpha_of_table(table))
-    return _measure(_kappa(whole)[0], kappas), _measure(_alpha_of_table(whole), alphas)
+    for row in _weights(len(notes), seed) @ counts:
+        yield Counter({kind: n for kind, n in zip(kinds, row.tolist(), strict=True) if n})
 
 
 @lru_cache(maxsize=4)
@@ -124,15 +137,15 @@ def _kappa(table: Counter[Pair]) -> tuple[float | None, float]:
     return (observed - expected) / (1 - expected), expected
 
 
-def _alpha_of_table(table: Counter[Pair]) -> float | None:
-    """Return nominal alpha of two readers who gave every value."""
+def _alpha_of_table(table: Counter[Pair], metric: Metric = "nominal") -> float | None:
+    """Return alpha of two readers who gave every value."""
     totals: Counter[Hashable] = Counter()
     for (a, b), n in table.items():
         totals[a] += n
         totals[b] += n
-    of = sum(totals.values())
-    expected = of * of - sum(n * n for n in totals.values())
-    apart = 2 * sum(n for (a, b), n in table.items() if a != b)
+    distance, of = _DISTANCES[metric], sum(totals.values())
+    expected = sum(n * m * distance(a, b) for a, n in totals.items() for b, m in totals.items())
+    apart = 2 * sum(n * distance(a, b) for (a, b), n in table.items())
     return 1 - (of - 1) * apart / expected if expected else None
 
 

@@ -1,6 +1,6 @@
 """An audit from beginning to end: go through a source, count, compare, report. What can be resumed is."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Collection, Iterator
 from concurrent.futures import Executor
 from contextlib import suppress
 from dataclasses import dataclass, field, replace
@@ -10,11 +10,11 @@ from pathlib import Path
 from notereader.audit import engine
 from notereader.audit.concord import Agreement, agree, stem_of
 from notereader.audit.faults import AuditFault, AuditStopped
-from notereader.audit.journal import Journal
+from notereader.audit.journal import Journal, NoteRow
 from notereader.audit.peers import records_in
-from notereader.audit.results import Results, charts_of
+from notereader.audit.results import PARTS, Part, Results, charts_of
 from notereader.audit.sample import FILE_NAME as SAMPLE_FILE
-from notereader.audit.sample import compare, draw, hand_out
+from notereader.audit.sample import Comparison, compare, draw, hand_out
 from notereader.audit.sources import NoteInput, Source
 from notereader.audit.tally import Period, tally
 from notereader.audit.work import Placed, carry_out, record_of
@@ -97,18 +97,138 @@ class Audit:
     ) -> Outcomes:
         """Read what is not read yet, count, and write the report.
 
-        `executor` is any executor of PEP 3148, with so many `workers` where that is known; without one, so many
-        processes do the work, or this one alone. Raises AuditStopped as soon as `stop` returns True: what is done is
-        kept. Raises AuditFault.
+        Raises as read() does.
         """
+        self.read(workers=workers, executor=executor, on_progress=on_progress, stop=stop)
+        sample = self.draw()
+        results = self.results()
+        return Outcomes(results, tuple(self.write(results, self._folder)), sample)
+
+    def read(
+        self,
+        *,
+        workers: int | None = None,
+        executor: Executor | None = None,
+        on_progress: OnProgress = lambda progress: None,
+        stop: Callable[[], bool] = lambda: False,
+    ) -> None:
+        """Read what is not read yet.
+
+        `executor` is any executor of PEP 3148, with so many `workers` where that is known. Without one so many
+        processes of our own do the work, or, with None, this process alone. Raises AuditStopped as soon as `stop`
+        returns True: what is done is kept. Raises AuditFault.
+        """
+        journal, run = self._journal, self._journal.begin_run()
+        progress = Progress(total=self._source.count())
+
+        def unread() -> Iterator[Placed]:
+            nonlocal progress
+            for place, item in enumerate(self._inputs()):
+                kept = self._kept(item)
+                if journal.known(kept, place, run):
+                    progress = replace(progress, done=progress.done + 1, kept=progress.kept + 1)
+                else:
+                    yield place, kept
+
+        unsaved = 0
+        for place, item, outcome in carry_out(unread(), self._settings.with_words, stop, workers, executor):
+            if outcome.stamp != engine.stamp():
+                raise AuditFault(
+                    "A worker reads with another version of the program or other knowledge files than this one. "
+                    "Install the same version everywhere, then go on with the work."
+                )
+            journal.write(item, place, run, outcome)
+            unsaved += 1
+            if unsaved == SAVED_TOGETHER:
+                journal.save()
+                unsaved = 0
+            refused = progress.refused + (outcome.assessment is None)
+            progress = replace(progress, done=progress.done + 1, refused=refused)
+            on_progress(progress)
+        journal.save()
+        on_progress(progress)
+        if stop():
+            raise AuditStopped(f"Stopped after {progress.done:,} notes. What is done is kept.")
+        journal.end_run(run)
+
+    def draw(self) -> Path | None:
+        """Draw the sample to be confirmed and put it into a casebook; None where none is asked for.
+
+        The same settings draw the same notes, and a larger sample holds the smaller one: cases that are there already
+        stay as they are. Raises AuditFault.
+        """
+        settings = self._settings
+        if not settings.sample:
+            return None
+        keys = draw(self._journal, settings.sample, settings.seed, settings.sample_by)
+        self._journal.note("sample", keys)
+        self._journal.save()
+        path = self._folder / SAMPLE_FILE
+        hand_out(self._source, keys, path)
+        return path
+
+    def drawn(self) -> list[str]:
+        """Return the keys of the sample that was drawn last, in the order in which they were drawn."""
+        return self._journal.about("sample") or []
+
+    def results(self) -> Results:
+        """Count what was read and compare it with what people say of the same notes. Raises AuditFault."""
+        settings = self._settings
+        counted = tally(self._journal.rows(), settings.groups, settings.period)
+        return Results(
+            day=settings.day.isoformat(),
+            source=self._source.words,
+            engine=engine.engine(),
+            settings=_in_words(settings),
+            tally=counted,
+            copies=self._journal.copies(),
+            drawn=len(self.drawn()),
+            comparison=None if settings.confirmed is None else self.compare_with(settings.confirmed),
+            agreement=None if settings.other is None else self.agree_with(settings.other),
+            with_words=settings.with_words,
+            with_names=settings.with_names,
+            charts=charts_of(counted),
+        )
+
+    def write(self, results: Results, folder: Path, parts: Collection[Part] = PARTS) -> list[Path]:
+        """Write these parts of the report into a folder and return their files. Raises AuditFault."""
         # Drawing is loaded where it is used: workers and the command line's help do without.
         from notereader.audit.report import write_report
 
-        self._go_through(workers, executor, on_progress, stop)
-        sample = self._draw()
-        results = self._results()
-        files = write_report(results, self._journal, self._folder)
-        return Outcomes(results, tuple(files), sample)
+        return write_report(results, self._journal, folder, parts)
+
+    def notes(self) -> Iterator[NoteRow]:
+        """Yield what was found of each note, in the order of the source."""
+        return self._journal.rows()
+
+    def compare_with(self, confirmed: str | Path) -> Comparison:
+        """Compare what was read with the confirmed records of a casebook or a folder. Raises AuditFault."""
+        return compare(self._journal, records_in(confirmed), self.drawn())
+
+    def agree_with(self, other: str | Path) -> Agreement:
+        """Compare the records of the source, or what the program reads from its notes, with a second reader's.
+
+        Raises AuditFault.
+        """
+        second = list(records_in(other))
+        texts = {record.note.sha256 for record in second} - {""}
+        names = {stem_of(record.note.name) for record in second}
+        lone = 0
+
+        def first() -> Iterator[Record]:
+            nonlocal lone
+            for item in self._inputs():
+                text = self._journal.text_of(item.key)
+                if text in texts or stem_of(item.name) in names or item.kind == "record":
+                    with suppress(IntakeRefused, RecordRefused):
+                        yield record_of(item)[0]
+                else:
+                    # Nobody else read it: it need not be read again to be counted.
+                    lone += text is not None
+
+        found = agree(first(), second, self._settings.seed)
+        found.only_first += lone
+        return found
 
     def close(self) -> None:
         """Save and let go of the folder and the source."""
@@ -149,42 +269,6 @@ class Audit:
             if self._journal.about(name) != begun[name]:
                 raise AuditFault(f"The work in {self._folder} {reason}. Begin afresh, or choose another folder.")
 
-    def _go_through(
-        self, workers: int | None, executor: Executor | None, on_progress: OnProgress, stop: Callable[[], bool]
-    ) -> None:
-        journal, run = self._journal, self._journal.begin_run()
-        progress = Progress(total=self._source.count())
-
-        def unread() -> Iterator[Placed]:
-            nonlocal progress
-            for place, item in enumerate(self._inputs()):
-                kept = self._kept(item)
-                if journal.known(kept, place, run):
-                    progress = replace(progress, done=progress.done + 1, kept=progress.kept + 1)
-                else:
-                    yield place, kept
-
-        unsaved = 0
-        for place, item, outcome in carry_out(unread(), self._settings.with_words, stop, workers, executor):
-            if outcome.stamp != engine.stamp():
-                raise AuditFault(
-                    "A worker reads with another version of the program or other knowledge files than this one. "
-                    "Install the same version everywhere, then go on with the work."
-                )
-            journal.write(item, place, run, outcome)
-            unsaved += 1
-            if unsaved == SAVED_TOGETHER:
-                journal.save()
-                unsaved = 0
-            refused = progress.refused + (outcome.assessment is None)
-            progress = replace(progress, done=progress.done + 1, refused=refused)
-            on_progress(progress)
-        journal.save()
-        on_progress(progress)
-        if stop():
-            raise AuditStopped(f"Stopped after {progress.done:,} notes. What is done is kept.")
-        journal.end_run(run)
-
     def _inputs(self) -> Iterator[NoteInput]:
         """Yield the inputs of the source; the audit's own folder may lie within it and is none of them."""
         own = self._folder.absolute()
@@ -194,64 +278,6 @@ class Audit:
         """Return an input with only the columns that are asked for: the journal keeps no others."""
         wanted = (*self._settings.groups, self._settings.sample_by)
         return replace(item, columns=tuple((name, value) for name, value in item.columns if name in wanted))
-
-    def _draw(self) -> Path | None:
-        settings = self._settings
-        if not settings.sample:
-            return None
-        keys = draw(self._journal, settings.sample, settings.seed, settings.sample_by)
-        self._journal.note("sample", keys)
-        self._journal.save()
-        path = self._folder / SAMPLE_FILE
-        hand_out(self._source, keys, path)
-        return path
-
-    def _results(self) -> Results:
-        settings = self._settings
-        counted = tally(self._journal.rows(), settings.groups, settings.period)
-        drawn: list[str] = self._journal.about("sample") or []
-        comparison = agreement = None
-        if settings.confirmed is not None:
-            comparison = compare(self._journal, records_in(settings.confirmed), drawn)
-        if settings.other is not None:
-            agreement = self._agreement(settings.other)
-        return Results(
-            day=settings.day.isoformat(),
-            source=self._source.words,
-            engine=engine.engine(),
-            settings=_in_words(settings),
-            tally=counted,
-            copies=self._journal.copies(),
-            drawn=len(drawn),
-            comparison=comparison,
-            agreement=agreement,
-            with_words=settings.with_words,
-            with_names=settings.with_names,
-            charts=charts_of(counted),
-        )
-
-    def _agreement(self, other: str | Path) -> Agreement:
-        """Compare the records of the source, or what the program reads from its notes, with a second reader's."""
-        second = list(records_in(other))
-        texts = {record.note.sha256 for record in second} - {""}
-        names = {stem_of(record.note.name) for record in second}
-        lone = 0
-
-        def first() -> Iterator[Record]:
-            nonlocal lone
-            for item in self._inputs():
-                text = self._journal.text_of(item.key)
-                if text in texts or stem_of(item.name) in names or item.kind == "record":
-                    with suppress(IntakeRefused, RecordRefused):
-                        yield record_of(item)[0]
-                else:
-                    # Nobody else read it: it need not be read again to be counted.
-                    lone += text is not None
-
-        settings = self._settings
-        found = agree(first(), second, settings.seed, settings.with_words)
-        found.only_first += lone
-        return found
 
 
 def _in_words(settings: Settings) -> dict[str, str]:

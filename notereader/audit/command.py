@@ -165,7 +165,9 @@ def _worked(audit: "Audit", args: Namespace) -> "Outcomes":
         if args.dask:
             with _cluster(args.dask) as (executor, workers):
                 return audit.run(workers=workers, executor=executor, on_progress=told)
-        return audit.run(workers=args.workers or os.cpu_count() or 1, on_progress=told)
+        # One alone is this process itself.
+        alone = args.workers == 1
+        return audit.run(workers=None if alone else args.workers or os.cpu_count(), on_progress=told)
     except KeyboardInterrupt:
         raise AuditStopped("Stopped. What is done is kept.") from None
 

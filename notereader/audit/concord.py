@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from pathlib import PurePath
 
-from notereader.audit.agreement import Measure, Pair, alpha, kappa, over_notes, percent_agreement
+from notereader.audit.agreement import Measure, Pair, figures_over_notes, kappa, over_notes, percent_agreement
 from notereader.audit.criteria import field_key
 from notereader.record import Address, Fact, Record, show_value
 from notereader.vocabulary import field_specs
@@ -18,7 +18,7 @@ _FIGURES = ("whole", "number")
 
 @dataclass(frozen=True, slots=True)
 class Disagreement:
-    """One place where two readers differ; the words of the note are '' unless asked for."""
+    """One place where two readers differ, with the words of the note behind what each says."""
 
     note: str
     place: str
@@ -42,7 +42,7 @@ class FieldAgreement:
     percent: float | None
     kappa: Measure
     alpha: Measure
-    figures: float | None
+    figures: Measure | None
     interval: str
 
 
@@ -61,7 +61,7 @@ class Agreement:
     numbers: dict[str, int] = field(default_factory=dict)
 
 
-def agree(first: Iterable[Record], second: Iterable[Record], seed: int, with_words: bool = False) -> Agreement:
+def agree(first: Iterable[Record], second: Iterable[Record], seed: int) -> Agreement:
     """Compare two readers of the same notes; notes are matched by their text, or by name where a text is missing."""
     found = Agreement()
     others = _Index(second)
@@ -78,7 +78,7 @@ def agree(first: Iterable[Record], second: Iterable[Record], seed: int, with_wor
             pair = (_said(mine), _said(theirs))
             of_note.setdefault((place.group, place.field), []).append(pair)
             if pair[0] != pair[1]:
-                found.disagreements.append(_disagreement(record, place, mine, theirs, with_words))
+                found.disagreements.append(_disagreement(record, place, mine, theirs))
         for key, here in of_note.items():
             pairs.setdefault(key, []).append(here)
     found.only_second = others.left
@@ -145,11 +145,8 @@ def _said(fact: Fact | None) -> str:
     return SILENT if fact is None else show_value(fact.value)
 
 
-def _disagreement(
-    record: Record, place: Address, mine: Fact | None, theirs: Fact | None, with_words: bool
-) -> Disagreement:
-    words = [_words(fact) if with_words else "" for fact in (mine, theirs)]
-    return Disagreement(record.note.name, place.words(), _said(mine), _said(theirs), *words)
+def _disagreement(record: Record, place: Address, mine: Fact | None, theirs: Fact | None) -> Disagreement:
+    return Disagreement(record.note.name, place.words(), _said(mine), _said(theirs), _words(mine), _words(theirs))
 
 
 def _words(fact: Fact | None) -> str:
@@ -162,7 +159,7 @@ def _field(group: str, name: str, notes: list[list[Pair]], seed: int) -> FieldAg
     independent = group in _ONE_PER_NOTE
     figures = None
     if field_specs()[group][name].kind in _FIGURES:
-        figures = alpha([[_figure(value) for value in pair] for pair in flat], "interval")
+        figures = figures_over_notes([_figures(pairs) for pairs in notes], seed)
     return FieldAgreement(
         key=field_key(group, name),
         notes=len(notes),
@@ -175,6 +172,6 @@ def _field(group: str, name: str, notes: list[list[Pair]], seed: int) -> FieldAg
     )
 
 
-def _figure(value: object) -> float | None:
-    """Return the figure at the head of a shown value, None where nothing is said."""
-    return float(str(value)) if value != SILENT else None
+def _figures(pairs: list[Pair]) -> list[tuple[float, float]]:
+    """Return the figures of the places where both readers give one."""
+    return [(float(str(a)), float(str(b))) for a, b in pairs if SILENT not in (a, b)]

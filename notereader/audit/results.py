@@ -1,10 +1,11 @@
 """The results of an audit, ready to be shown, printed and exported; they do not tell who carried out the work."""
 
-from dataclasses import dataclass, field
-from typing import Any
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from typing import Any, Literal
 
 from notereader.appraisal.checks import check_tables
-from notereader.audit.concord import Agreement
+from notereader.audit.concord import Agreement, Disagreement
 from notereader.audit.correction import Corrected
 from notereader.audit.criteria import NEEDS, Criterion, criteria
 from notereader.audit.engine import Engine
@@ -14,6 +15,10 @@ from notereader.audit.sample import Comparison, ReaderError
 from notereader.audit.states import STATED
 from notereader.audit.tables import audit_tables
 from notereader.audit.tally import Tally, most_missing
+
+# What a report consists of: the page in HTML, the print in PDF, the tables in CSV, the data in JSON.
+Part = Literal["page", "print", "tables", "data"]
+PARTS: tuple[Part, ...] = ("page", "print", "data", "tables")
 
 # Charts of fewer periods than this show nothing that a table does not.
 FEWEST_PERIODS = 2
@@ -41,11 +46,14 @@ class Results:
     with_names: bool = True
     charts: dict[str, Chart] = field(default_factory=dict)
 
+    @property
+    def compared(self) -> bool:
+        """Whether a person confirmed any of the notes that were read."""
+        return self.comparison is not None and self.comparison.compared > 0
+
     def reader_error(self, key: str) -> ReaderError | None:
         """Return what is known of the reader's error for a criterion, None where nothing was compared."""
-        if self.comparison is None or not self.comparison.compared:
-            return None
-        return self.comparison.rows.get(key)
+        return self.comparison.rows.get(key) if self.comparison is not None and self.compared else None
 
     def corrected(self, key: str) -> Corrected | None:
         """Return the corrected share of a criterion, None where the sample cannot tell."""
@@ -81,10 +89,12 @@ class Results:
         ranked = sorted(found, key=lambda entry: (-entry[2], entry[0]))
         return [(title, kind, rate(n, self.tally.counted)) for title, kind, n in ranked]
 
-    def shown_name(self, note: str) -> str:
-        """Return how a note that two people read is called: by its name, or by a number where names are not shown."""
+    def disagreements(self) -> Iterator[Disagreement]:
+        """Yield where two readers differ, as it may be reported: without names or words that were not asked for."""
         assert self.agreement is not None
-        return note if self.with_names else f"note {self.agreement.numbers[note]}"
+        for each in self.agreement.disagreements:
+            shown = each if self.with_words else replace(each, first_words="", second_words="")
+            yield shown if self.with_names else replace(shown, note=f"note {self.agreement.numbers[each.note]}")
 
     def signals(self) -> list[tuple[Criterion, str, str]]:
         """Return (criterion, rule in words, periods) of the signals in the needs that change the work most."""

@@ -31,6 +31,7 @@ from notereader.audit.sources.spreadsheet import EXCEL_CELL
 from notereader.audit.states import assess
 from notereader.intake import IntakeRefused, read_bytes, read_file, read_text
 from notereader.intake.limits import MAX_FILE_BYTES
+from notereader.reading import read_note
 from notereader.record import Record, RecordRefused, load_record
 
 # Under way for each worker: one being read and one waiting, so that no worker stands idle.
@@ -66,18 +67,15 @@ def record_of(item: NoteInput) -> tuple[Record, str, bool]:
 
     Raises IntakeRefused or RecordRefused.
     """
-    # The reader and its libraries are loaded where notes are read, not where the work is only handed out.
-    from notereader.reader import read
-
     content, name = item.content, Path(item.name).name
     if item.kind == "text" or isinstance(content, str):
         text = str(content)
         cut = "The cell is full: the spreadsheet has probably cut the note off." if len(text) == EXCEL_CELL else ""
-        return read(read_text(text, name).text, name), cut, False
+        return read_note(replace(read_text(text, name), name=name)), cut, False
     if item.kind == "record" or name.lower().endswith(".json"):
         return load_record(content.read_bytes() if isinstance(content, Path) else content), "", True
     note = read_file(content) if isinstance(content, Path) else read_bytes(content, name)
-    return read(note.text, name), " ".join(note.warnings), False
+    return read_note(replace(note, name=name)), " ".join(note.warnings), False
 
 
 def carry_out(
@@ -90,7 +88,7 @@ def carry_out(
     """Yield every input with its outcome, in the order in which they are done, until `stop` says so.
 
     `executor` is any executor of PEP 3148 with `workers` at work, or some unknown number; without one, `workers`
-    processes of our own do the work, or this one alone. Raises AuditFault where an executor is lost.
+    processes of our own do the work, or, with None, this one alone. Raises AuditFault where an executor is lost.
     """
     if executor is not None:
         width = _AHEAD * workers if workers else _UNKNOWN
@@ -98,7 +96,7 @@ def carry_out(
             yield from _through(executor, width, inputs, with_words, stop)
         except _Lost:
             raise AuditFault("The workers were lost. What they finished is kept: go on with the same work.") from None
-    elif workers is not None and workers > 1:
+    elif workers:
         yield from _own_processes(workers, iter(inputs), with_words, stop)
     else:
         for place, item in inputs:

@@ -23,6 +23,7 @@ from notereader.audit.rates import rate
 from notereader.audit.report.lists import COLUMNS, csv_bytes
 from notereader.audit.report.words import percent, rate_words
 from notereader.audit.sources import open_source
+from notereader.record import Note, Record, dump_record
 from notereader.vocabulary import resource_folder
 
 EVERYTHING = ("report.html", "report.pdf", "audit.json", "rates.csv", "periods.csv", "notes.csv", "states.csv")
@@ -192,22 +193,35 @@ def spoken(folder: Path) -> str:
 
 
 def test_no_words_of_a_note_are_in_a_report_unless_asked(named: Path, tmp_path: Path) -> None:
-    settings = Settings(day=PLAIN.day, with_names=False, other=named)
+    settings = Settings(day=PLAIN.day, with_names=False, other=tmp_path / "other")
     (named / "x.json").write_text((truth_of(tmp_path / "truth", demo_notes(1)) / "note-00000.json").read_text())
+    record = Record(note=Note.of((named / f"{MARK} 1.txt").read_text(encoding="utf-8"), f"{MARK} 1"))
+    other = tmp_path / "other"
+    other.mkdir()
+    (other / "a.json").write_text(dump_record(record))
     audited(open_source(named), tmp_path / "out", settings)
     said = spoken(tmp_path / "out")
     assert MARK not in said
     assert "Featherstonehaugh" not in said and "completely divided" not in said
     assert "note 1" in said
+    told = rows_of(tmp_path / "out" / "disagreements.csv")
+    assert told and not any(row["first_words"] or row["second_words"] for row in told)
 
 
 def test_the_words_of_the_notes_where_they_are_asked_for(named: Path, tmp_path: Path) -> None:
-    settings = Settings(day=PLAIN.day, with_words=True)
+    silent = tmp_path / "silent"
+    silent.mkdir()
+    for note in sorted(named.glob("*.txt")):
+        text = note.read_text(encoding="utf-8")
+        (silent / note.with_suffix(".json").name).write_text(dump_record(Record(note=Note.of(text, note.name))))
+    settings = Settings(day=PLAIN.day, with_words=True, other=silent)
     audited(open_source(named), tmp_path / "out", settings)
     rows = rows_of(tmp_path / "out" / "facts.csv")
     assert any("completely divided" in row["words"] for row in rows)
     note = json.loads((tmp_path / "out" / "audit.json").read_bytes())["notes"][0]
     assert any(fact["words"] for fact in note["facts"].values())
+    assert any("divided" in row["first_words"] for row in rows_of(tmp_path / "out" / "disagreements.csv"))
+    assert "“" in (tmp_path / "out" / "report.html").read_text(encoding="utf-8").partition("Where they differ")[2]
 
 
 FORMULAS = ["=1+1", "+1", "-1+1", "@SUM(A1)", "\t=1", "\r=1", "＝1", ";=1"]

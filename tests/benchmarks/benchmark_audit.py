@@ -45,7 +45,7 @@ def audit(folder: Path, out: Path, workers: int) -> None:
         read, last = time.perf_counter(), now
 
     work = Audit(open_source(folder), out, Settings(groups=("folder",)), resume=True)
-    work.run(workers=workers, on_progress=progress)
+    work.run(workers=None if workers == 1 else workers, on_progress=progress)
     work.close()
     fresh, seconds = last.done - last.kept, read - begun
     done = time.perf_counter() - read

@@ -10,7 +10,7 @@ import pytest
 from sklearn.metrics import cohen_kappa_score
 from statsmodels.stats.inter_rater import cohens_kappa
 
-from notereader.audit.agreement import alpha, kappa, over_notes, percent_agreement
+from notereader.audit.agreement import alpha, figures_over_notes, kappa, over_notes, percent_agreement
 
 Pairs = list[tuple[Any, Any]]
 
@@ -136,3 +136,17 @@ def test_places_of_a_note_that_err_together_widen_the_interval() -> None:
 def test_percent_agreement() -> None:
     assert percent_agreement([("a", "a"), ("a", "b"), ("c", "c"), ("d", "d")]) == 0.75
     assert percent_agreement([]) is None
+
+
+def test_alpha_of_figures_over_notes_equals_the_library_and_has_an_interval_around_it() -> None:
+    chance = random.Random(8)
+    notes = [
+        [(float(a), float(a + chance.choice((0, 0, 0, 2)))) for a in (chance.choice((2, 4, 6, 8)) for _ in range(2))]
+        for _ in range(40)
+    ]
+    found = figures_over_notes(notes, seed=1)
+    ratings = np.array([pair for pairs in notes for pair in pairs]).T
+    assert found.value == pytest.approx(krippendorff.alpha(ratings, level_of_measurement="interval"), abs=1e-12)
+    assert found.low is not None and found.high is not None and found.value is not None
+    assert found.low < found.value < found.high
+    assert figures_over_notes(notes, seed=1) == found

@@ -119,9 +119,15 @@ def _agreement(results: Results) -> dict[str, Any] | None:
         "only_first": found.only_first,
         "only_second": found.only_second,
         "fields": [
-            {**_shallow(each), "kappa": _measure(each.kappa), "alpha": _measure(each.alpha)} for each in found.fields
+            {
+                **_shallow(each),
+                "kappa": _measure(each.kappa),
+                "alpha": _measure(each.alpha),
+                "figures": _measure(each.figures) if each.figures else None,
+            }
+            for each in found.fields
         ],
-        "disagreements": [{**asdict(each), "note": results.shown_name(each.note)} for each in found.disagreements],
+        "disagreements": [asdict(each) for each in results.disagreements()],
     }
 
 

@@ -99,6 +99,8 @@ COLUMNS: dict[str, dict[str, str]] = {
         "alpha_low": "lower limit of its 95 % interval",
         "alpha_high": "upper limit",
         "alpha_of_figures": "Krippendorff's alpha, interval, where both give a figure",
+        "alpha_of_figures_low": "lower limit of its 95 % interval",
+        "alpha_of_figures_high": "upper limit",
         "intervals": "what the intervals rest on",
     },
     "disagreements.csv": {
@@ -256,14 +258,14 @@ def _agreement(results: Results) -> Iterator[Row]:
     for f in results.agreement.fields:
         kappa = (f.kappa.value, f.kappa.low, f.kappa.high)
         alpha = (f.alpha.value, f.alpha.low, f.alpha.high)
-        yield [f.key, f.notes, f.places, f.percent, *kappa, *alpha, f.figures, f.interval]
+        figures = (f.figures.value, f.figures.low, f.figures.high) if f.figures else (None, None, None)
+        yield [f.key, f.notes, f.places, f.percent, *kappa, *alpha, *figures, f.interval]
 
 
 def _disagreements(results: Results) -> Iterator[Row]:
     yield _head("disagreements.csv")
-    assert results.agreement is not None
-    for d in results.agreement.disagreements:
-        yield [results.shown_name(d.note), d.place, d.first, d.second, d.first_words, d.second_words]
+    for d in results.disagreements():
+        yield [d.note, d.place, d.first, d.second, d.first_words, d.second_words]
 
 
 def _facts(lines: Iterable[NoteLine]) -> Iterator[Row]:

@@ -3,13 +3,13 @@
 from collections.abc import Iterable, Iterator, Sequence
 from heapq import nlargest
 from html import escape
+from itertools import islice
 
 from matplotlib.figure import Figure
 
-from notereader.audit.criteria import FIELDS, GROUP_WORDS, NEEDS, Criterion, criteria, criteria_lists
+from notereader.audit.criteria import FIELDS, NEEDS, criteria_lists
 from notereader.audit.report.charts import (
     MOST_CHARTS,
-    MOST_GROUPS_DRAWN,
     corrected_chart,
     group_chart,
     period_charts,
@@ -17,23 +17,32 @@ from notereader.audit.report.charts import (
     svg,
 )
 from notereader.audit.report.notes import COUNTED, NoteLine
-from notereader.audit.report.words import (
-    NOTHING,
-    corrected_words,
-    measure_words,
-    notes_words,
-    percent,
-    rate_of_words,
-    rate_words,
+from notereader.audit.report.rows import (
+    AGREEMENT_HEAD,
+    DISAGREEMENT_HEAD,
+    READER_HEAD,
+    SIGNAL_HEAD,
+    Line,
+    agreement_lines,
+    disagreement_lines,
+    group_head,
+    group_lines,
+    groups_shown,
+    label_of,
+    reader_lines,
+    signal_lines,
+    state_cells,
+    states_head,
+    states_lines,
 )
+from notereader.audit.report.words import NOTHING, notes_words, percent, rate_of_words
 from notereader.audit.results import FEW, Results
-from notereader.audit.states import CONTRADICTORY, IMPLIED, SILENT, STATED
+from notereader.audit.states import CONTRADICTORY, SILENT, STATED
 from notereader.audit.tables import audit_tables
 
 # A page of thousands of notes cannot be read; the table of all is beside it.
 MOST_NOTES = 300
 MOST_DISAGREEMENTS = 300
-GROUPS_IN_TABLE = 12
 
 Rows = Iterable[Sequence[str]]
 
@@ -93,7 +102,7 @@ def summary(results: Results) -> str:
         shares = [percent(counts.whole.rate(c.key, STATED).share or 0.0) for c in missing[:3]]
         named = ", ".join(f"{c.label} (stated in {share})" for c, share in zip(missing, shares, strict=False))
         said.append(f"Of what changes the work most, most often missing: {named}.")
-    if counts.confirmed < counts.counted and not (results.comparison and results.comparison.compared):
+    if counts.confirmed < counts.counted and not (results.compared):
         said.append("Nobody has confirmed a sample, so how often the program misread is not known.")
     return " ".join(said)
 
@@ -108,7 +117,7 @@ def _needs(results: Results) -> Iterator[str]:
     yield _figure(state_chart(heaviest, results.tally.whole), "What changes the work most", told)
     missing = results.most_missing()
     if missing:
-        rows = [[_label(c), *_cells(results, c, [SILENT, CONTRADICTORY])] for c in missing]
+        rows = [[label_of(c), *state_cells(results, c, [SILENT, CONTRADICTORY])] for c in missing]
         yield _table("Most often missing", ["", "Notes", "Silent", "Contradictory"], rows)
     yield _list_table(results, NEEDS, "All that a therapist needs")
 
@@ -123,42 +132,24 @@ def _other_lists(results: Results) -> Iterator[str]:
 
 
 def _list_table(results: Results, kind: str, title: str) -> str:
-    compared = bool(results.comparison and results.comparison.compared)
-    head = ["", "Notes", "Stated", "Implied", "Silent", "Contradictory", "Stated, of places"]
-    head += ["Stated, corrected"] if compared else []
-    rows = []
-    for criterion in results.listed(kind):
-        row = [_label(criterion), *_cells(results, criterion, [STATED, IMPLIED, SILENT, CONTRADICTORY])]
-        row.append(rate_of_words(results.tally.places.rate(criterion.key, STATED)))
-        if compared:
-            row.append(corrected_words(results.corrected(criterion.key), results.rests_on_little(criterion.key)))
-        rows.append(row)
-    return _table(title, head, rows)
+    return _table(title, states_head(results), _cells(states_lines(results, kind)))
 
 
-def _cells(results: Results, criterion: Criterion, letters: Sequence[str]) -> list[str]:
-    counts = results.tally.whole
-    return [f"{counts.of(criterion.key):,}", *(rate_words(counts.rate(criterion.key, letter)) for letter in letters)]
-
-
-def _label(criterion: Criterion) -> str:
-    return f"{criterion.label} ({GROUP_WORDS[criterion.group].lower()})"
+def _cells(lines: Iterable[Line]) -> Iterator[Sequence[str]]:
+    return (line.cells for line in lines)
 
 
 def _groups(results: Results) -> Iterator[str]:
     for column, groups in results.tally.by_group.items():
-        sizes = results.tally.group_sizes[column]
-        ranked = sorted(groups, key=lambda name: (-sizes[name], name))
-        shown = {name: groups[name] for name in sorted(ranked[:GROUPS_IN_TABLE])}
+        shown = groups_shown(results, column)
         yield f"<h2>By {escape(column)}</h2>\n"
         if len(groups) > len(shown):
             yield f"<p class='small'>The {len(shown)} largest of {len(groups)} groups; all stand in rates.csv.</p>\n"
-        head = ["Stated in", *(f"{name} ({sizes[name]:,})" for name in shown)]
-        rows = [[_label(c), *(rate_words(g.rate(c.key, STATED)) for g in shown.values())] for c in results.heaviest()]
-        yield _table(f"Share of notes that state it, by {column}", head, rows)
-        drawn = {name: shown[name] for name in list(shown)[:MOST_GROUPS_DRAWN]}
+        title = f"Share of notes that state it, by {column}"
+        yield _table(title, group_head(results, column), _cells(group_lines(results, column)))
         for criterion in results.heaviest_missing()[:3]:
             told = f"Share of notes that state it, with 95 % intervals, by {column}; the number of notes in brackets."
+            drawn = {name: groups[name] for name in shown}
             yield _figure(group_chart(criterion, drawn), f"{criterion.label} by {column}", told)
 
 
@@ -175,9 +166,9 @@ def _periods(results: Results) -> Iterator[str]:
     if periods < 20:
         told += f" With {periods} periods the limits are provisional."
     yield _figure(period_charts(drawn), "Charts over time", told)
-    rows = [[_label(criterion), words, periods] for criterion, words, periods in results.signals()]
+    rows = list(_cells(signal_lines(results)))
     if rows:
-        yield _table("Signals", ["", "Rule", "Periods"], rows)
+        yield _table("Signals", SIGNAL_HEAD, rows)
     else:
         yield "<p>No signal in these charts.</p>\n"
 
@@ -202,27 +193,12 @@ def _reader(results: Results) -> Iterator[str]:
     if heaviest:
         told = "Share of notes that state it, as read and corrected, with 95 % intervals."
         yield _figure(corrected_chart(heaviest, results), "As read and corrected", told)
-    head = ["", "Confirmed notes", "Sensitivity", "Specificity", "Stated as read", "Stated, corrected"]
-    rows = [_reader_row(results, c) for kind in (NEEDS, FIELDS) for c in results.listed(kind)]
-    yield _table("Reader against person, note by note", head, [row for row in rows if row])
+    rows = _cells(reader_lines(results, (NEEDS, FIELDS)))
+    yield _table("Reader against person, note by note", READER_HEAD, rows)
     yield (
         f"<p class='small'>* rests on fewer than {FEW} confirmed notes of one kind. {NOTHING} the sample cannot tell: "
         "it holds no note that states it, or none that does not.</p>\n"
     )
-
-
-def _reader_row(results: Results, criterion: Criterion) -> list[str]:
-    error = results.reader_error(criterion.key)
-    if error is None or not error.notes.stated + error.notes.silent:
-        return []
-    return [
-        _label(criterion),
-        str(error.notes.stated + error.notes.silent),
-        rate_of_words(error.sensitivity()),
-        rate_of_words(error.specificity()),
-        rate_words(results.tally.as_read.rate(criterion.key, STATED)),
-        corrected_words(results.corrected(criterion.key), results.rests_on_little(criterion.key)),
-    ]
 
 
 def sample_words(results: Results) -> str:
@@ -256,39 +232,16 @@ def _agreement(results: Results) -> Iterator[str]:
         f"<p>{notes_words(found.shared)} read by both; {found.only_first} only by the first, {found.only_second} only "
         "by the second.</p>\n"
     )
-    labels = {criterion.key: _label(criterion) for criterion in criteria()}
-    head = ["", "Places", "Same", "Kappa", "Alpha", "Alpha of figures"]
-    rows = [
-        [
-            labels[f.key],
-            str(f.places),
-            percent(f.percent) if f.percent is not None else NOTHING,
-            measure_words(f.kappa),
-            measure_words(f.alpha),
-            NOTHING if f.figures is None else f"{f.figures:.2f}",
-        ]
-        for f in found.fields
-    ]
-    yield _table("Agreement by field", head, rows)
+    yield _table("Agreement by field", AGREEMENT_HEAD, _cells(agreement_lines(results)))
     if found.disagreements:
-        yield _disagreements(results)
+        yield _disagreements(results, len(found.disagreements))
 
 
-def _disagreements(results: Results) -> str:
-    assert results.agreement is not None
-    every = results.agreement.disagreements
-    head = ["Note", "Fact", "First reader", "Second reader"]
-    rows = []
-    for each in every[:MOST_DISAGREEMENTS]:
-        said = [
-            f"{value or 'silent'}{f' “{words}”' if words else ''}"
-            for value, words in ((each.first, each.first_words), (each.second, each.second_words))
-        ]
-        rows.append([results.shown_name(each.note), each.place, *said])
-    title = f"Where they differ ({len(every):,})"
-    if len(every) > MOST_DISAGREEMENTS:
+def _disagreements(results: Results, every: int) -> str:
+    title = f"Where they differ ({every:,})"
+    if every > MOST_DISAGREEMENTS:
         title += f", the first {MOST_DISAGREEMENTS}; all stand in disagreements.csv"
-    return _table(title, head, rows)
+    return _table(title, DISAGREEMENT_HEAD, _cells(islice(disagreement_lines(results), MOST_DISAGREEMENTS)))
 
 
 def _notes(results: Results, lines: Iterable[NoteLine]) -> Iterator[str]:

@@ -11,9 +11,10 @@ from matplotlib.font_manager import FontProperties
 from matplotlib.layout_engine import ConstrainedLayoutEngine
 from matplotlib.textpath import text_to_path
 
-from notereader.audit.criteria import GROUP_WORDS, NEEDS, criteria_lists
-from notereader.audit.report.charts import MOST_CHARTS, QUIET, corrected_chart, period_charts, state_chart
-from notereader.audit.report.page import GROUPS_IN_TABLE, sample_words, summary
+from notereader.audit.criteria import NEEDS, criteria_lists
+from notereader.audit.report.charts import MOST_CHARTS, PRINT, corrected_chart, period_charts, state_chart
+from notereader.audit.report.page import sample_words, summary
+from notereader.audit.report.rows import groups_shown, label_of
 from notereader.audit.report.words import corrected_words, measure_words, notes_words, percent, rate_words
 from notereader.audit.results import Results
 from notereader.audit.states import CONTRADICTORY, IMPLIED, SILENT, STATED
@@ -79,7 +80,7 @@ class Paper:
             engine.set(rect=(LEFT / WIDTH, (top - tall) / HEIGHT, 1 - 2 * LEFT / WIDTH, tall / HEIGHT))
         self._begin(figure)
         self.heading(title)
-        self.text(told, TABLE_SIZE, color=QUIET)
+        self.text(told, TABLE_SIZE, color=PRINT.quiet)
         self.finish()
 
     def finish(self) -> None:
@@ -91,8 +92,8 @@ class Paper:
     def _begin(self, figure: Figure) -> None:
         self.figure, self.used = figure, 0.0
         self.number += 1
-        figure.text(LEFT / WIDTH, 0.45 / HEIGHT, self.foot, fontsize=7, color=QUIET)
-        figure.text(1 - LEFT / WIDTH, 0.45 / HEIGHT, str(self.number), fontsize=7, color=QUIET, ha="right")
+        figure.text(LEFT / WIDTH, 0.45 / HEIGHT, self.foot, fontsize=7, color=PRINT.quiet)
+        figure.text(1 - LEFT / WIDTH, 0.45 / HEIGHT, str(self.number), fontsize=7, color=PRINT.quiet, ha="right")
 
     def _left(self) -> float:
         return (HEIGHT - TOP - BOTTOM) * 72 - self.used
@@ -168,7 +169,7 @@ def _first(paper: Paper, results: Results) -> None:
         rows = []
         for c in missing:
             rates = [results.tally.whole.rate(c.key, letter) for letter in (SILENT, CONTRADICTORY)]
-            rows.append([_label(c.label, c.group), f"{rates[0].of:,}", *map(rate_words, rates)])
+            rows.append([label_of(c), f"{rates[0].of:,}", *map(rate_words, rates)])
         paper.table(["What a therapist needs", "Notes", "Silent", "Contradictory"], rows, [0.46, 0.1, 0.22, 0.22])
 
 
@@ -188,7 +189,7 @@ def _list(paper: Paper, results: Results, kind: str, title: str) -> None:
     rows = []
     for c in listed:
         rates = [results.tally.whole.rate(c.key, letter) for letter in (STATED, IMPLIED, SILENT, CONTRADICTORY)]
-        rows.append([_label(c.label, c.group), f"{rates[0].of:,}", *map(rate_words, rates)])
+        rows.append([label_of(c), f"{rates[0].of:,}", *map(rate_words, rates)])
     head = ["", "Notes", "Stated", "Implied", "Silent", "Contradictory"]
     paper.table(head, rows, [0.305, 0.075, 0.155, 0.155, 0.155, 0.155])
 
@@ -196,7 +197,7 @@ def _list(paper: Paper, results: Results, kind: str, title: str) -> None:
 def _groups(paper: Paper, results: Results) -> None:
     for column, groups in results.tally.by_group.items():
         sizes = results.tally.group_sizes[column]
-        names = sorted(sorted(groups, key=lambda name: (-sizes[name], name))[:GROUPS_IN_TABLE])
+        names = groups_shown(results, column)
         paper.heading(f"Share of notes that state it, by {column}")
         if len(names) < len(groups):
             paper.text(f"The {len(names)} largest of {len(groups)} groups; all stand in rates.csv.")
@@ -212,7 +213,7 @@ def _periods(paper: Paper, results: Results) -> None:
     told = "Share of notes that state it: line, average and limits (dashed). A square marks a signal."
     for at in range(0, len(drawn), CHARTS_TO_A_PAGE):
         paper.chart(period_charts(drawn[at : at + CHARTS_TO_A_PAGE]), "Charts over time", told)
-    rows = [[_label(c.label, c.group), words, periods] for c, words, periods in results.signals()]
+    rows = [[label_of(c), words, periods] for c, words, periods in results.signals()]
     if rows:
         paper.heading("Signals")
         paper.table(["", "Rule", "Periods"], rows, [0.3, 0.35, 0.35])
@@ -233,7 +234,7 @@ def _reader(paper: Paper, results: Results) -> None:
             fixed = corrected_words(results.corrected(c.key), results.rests_on_little(c.key))
             raw = rate_words(results.tally.as_read.rate(c.key, STATED))
             seen = [rate_words(error.sensitivity()), rate_words(error.specificity())]
-            rows.append([_label(c.label, c.group), *seen, raw, fixed])
+            rows.append([label_of(c), *seen, raw, fixed])
     head = ["", "Sensitivity", "Specificity", "Stated as read", "Stated, corrected"]
     paper.table(head, rows, [0.32, 0.17, 0.17, 0.17, 0.17])
     heaviest = [c for c in results.heaviest() if results.corrected(c.key)]
@@ -279,7 +280,3 @@ def _methods(paper: Paper, results: Results) -> None:
     libraries = ", ".join(f"{name} {number}" for name, number in results.engine.libraries)
     paper.text(f"Read by notereader {results.engine.reader} ({libraries}).")
     paper.table(["Knowledge it read with", "SHA-256"], results.engine.resources, [0.3, 0.7])
-
-
-def _label(label: str, group: str) -> str:
-    return f"{label} ({GROUP_WORDS[group].lower()})"
