@@ -119,7 +119,7 @@ _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
 def _note_rows(sentence: Sentence, groups: list[Group], rows: list[Row], known: dict[str, list[Group]]) -> None:
     """Remember which tendons the numbered rows of a grid are about."""
     for row in rows:
-        if row.number.isdigit() and sentence.i < row.j and row.i < sentence.j:
+        if row.number.isdecimal() and sentence.i < row.j and row.i < sentence.j:
             known.setdefault(row.number, []).extend(g for g in groups if row.i <= g.i < row.j and g.tendons)
 
 
@@ -210,7 +210,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
         run.append(atom)
     if run:
         groups += _parse(page, run, quantifiers)
-    groups += _bare_quantifier(page, sentence, quantifiers, groups)
+    groups += _others(page, sentence, quantifiers, groups) or _bare_quantifier(page, sentence, quantifiers, groups)
     for group in groups:
         _mark_manner(page, group, sentence)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
@@ -218,6 +218,32 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
 
 _VERBS = word_list("bearing", "verbs")
 _COUNTS = word_list("bearing", "counts")
+
+
+_REST = word_list("bearing", "rest")
+_REST_NOUNS = word_list("bearing", "rest_nouns")
+_REST_AFTER = word_list("bearing", "rest_after")
+
+
+def _others(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
+    """'The others with 3-0', 'the remaining two were repaired', 'the rest': the tendons not spoken of yet."""
+    words = page.words
+    for q in quantifiers:
+        i, k = q.i, q.j
+        if not any(words[n] in _REST for n in range(i, k)) or {"these", "those", "them"} & set(words[i : k + 2]):
+            continue
+        while k < sentence.j and k - q.j < 4 and words[k] in _REST_NOUNS:
+            k += 1
+        after = words[k] if k < sentence.j else "."
+        if after not in _REST_AFTER and not after.endswith("ed"):
+            continue
+        overlapping = [g for g in groups if g.i < k and g.j > i]
+        if any(g.tendons or g.digits for g in overlapping) or _after_other(page, sentence, q):
+            continue
+        for g in overlapping:
+            groups.remove(g)
+        return [Group(i, k, generic="others", every=True)]
+    return []
 
 
 def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
@@ -229,9 +255,6 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         if page.words[q.i - 1] in ("in", "at", "after") and page.words[q.i : q.j] == ["all"] and k == q.j:
             continue  # 'in all we count four strands'
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
-        others = page.words[q.j - 1] == "others"
-        if others and q.i == sentence.i:
-            return [Group(q.i, q.j, generic="others", every=True)]
         first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
@@ -239,8 +262,6 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         if first and not named and (noun or verb or closes or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
-            if page.words[k - 1] in ("others", "other") and "these" not in page.words[q.i : k]:
-                return [Group(q.i, k, generic="others", every=True)]
             these = {"these", "those", "them"} & set(page.words[q.i : k])
             return [Group(q.i, k, generic="one" if these else "all", every=not these)]
     return []
@@ -348,6 +369,13 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
             else 0
         )
         group.every = group.every or page.words[run[-1].j - 1] in ("tendons", "profundi")
+    if (
+        not pairs
+        and digits == ("thumb",)
+        and any(m.kind == "generic" and "flexor" in page.words[m.i : m.j] for m in run)
+    ):
+        group.pairs, group.tendons = (("thumb", "FPL", None),), ("FPL",)
+        return [group]
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]

@@ -75,7 +75,7 @@ def _ticked_digits(page: Page) -> list[Mention]:
 
 
 def _by_number(word: str) -> bool:
-    return word in _NUMBERED or (len(word) == 2 and word[0] == "d" and word[1].isdigit())
+    return word in _NUMBERED or (len(word) == 2 and word[0] == "d" and word[1].isdecimal())
 
 
 def _ends_number(page: Page, k: int) -> bool:

@@ -8,8 +8,8 @@ from notereader.reader.desk import HURT_KINDS, Desk, Finding
 from notereader.reader.naming import where_named
 from notereader.reader.page import Page
 from notereader.record import Address, Evidence, Fact, Interval, Note, Record, Remark, Review, Rival, source_of
-from notereader.record.values import check_value, show_value
-from notereader.vocabulary.fields import field_specs
+from notereader.record.values import Value, ValueRefused, check_value, show_value
+from notereader.vocabulary.fields import FieldSpec, field_specs
 from notereader.vocabulary.sutures import sizes, stitches
 from notereader.vocabulary.wordlists import word_list
 
@@ -390,12 +390,13 @@ def _fill(
     source: str,
 ) -> None:
     group, (digit, part, side) = entry
-    place = Address(group, digit or None, part or None, side)
+    place, specs = Address(group, digit or None, part or None, side), field_specs()[group]
+    fields = _possible(fields, specs)
     if group == "pulleys":
         fields = _shares_of_chosen(fields)
     if not fields:
         return
-    facts, specs = record.ensure(place), field_specs()[group]
+    facts = record.ensure(place)
     for name, found in fields.items():
         chosen, rivals = _choose(name, found)
         if name == "treatment" and group == "repairs" and chosen.rule == _BY_SUTURE:
@@ -404,6 +405,20 @@ def _fill(
         if fact.value is not None:
             fact.value = check_value(specs[name], fact.value)
         facts[name] = fact
+
+
+def _possible(fields: dict[str, list[Finding]], specs: dict[str, FieldSpec]) -> dict[str, list[Finding]]:
+    """Leave out values that the field cannot take, such as a share of 150 %: a slip of the pen is no fact."""
+    kept = {name: [f for f in found if _can_be(specs[name], f.value)] for name, found in fields.items()}
+    return {name: found for name, found in kept.items() if found}
+
+
+def _can_be(spec: FieldSpec, value: Value) -> bool:
+    try:
+        check_value(spec, value)
+    except ValueRefused:
+        return False
+    return True
 
 
 def _shares_of_chosen(fields: dict[str, list[Finding]]) -> dict[str, list[Finding]]:

@@ -121,7 +121,7 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
     word = page.words[k]
     if word in _MARKUP:
         return True
-    if word.isdigit() and len(word) <= 2:
+    if word.isdecimal() and len(word) <= 2:
         return True
     if word == "section" and k == line.i:
         return True
@@ -218,10 +218,10 @@ def _closed_by_stop(page: Page, heading: Mention, line: Line, capitals: bool) ->
 def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool) -> bool:
     """'COMPLICATIONS none', 'Date 26 July 2040': the label shows by its capitals or by what it is followed by."""
     first = page.words[heading.j]
-    if heading.value == "date" and (first[0].isdigit() or (len(first) >= 3 and first[:3] in _MONTHS)):
+    if heading.value == "date" and (first[0].isdecimal() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
     if heading.value == "addendum" and page.raw(heading.i, heading.j)[:1].isupper():
-        return first[0].isdigit() or first in _ADDED or first[:3] in _MONTHS
+        return first[0].isdecimal() or first in _ADDED or first[:3] in _MONTHS
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
     short = heading.value != "splint" and line.j - heading.j <= 3

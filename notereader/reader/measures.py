@@ -67,9 +67,11 @@ def measures(doc: Doc) -> Doc:
     """Fill the Page's figures and quantities. RETURNS the same Doc."""
     page = page_of(doc)
     begins = [
-        k for k, w in enumerate(page.words) if w[0].isdigit() or w in _BEGINS or (len(w) <= 3 and _SLIPPED.fullmatch(w))
+        k
+        for k, w in enumerate(page.words)
+        if w[0].isdecimal() or w in _BEGINS or (len(w) <= 3 and _SLIPPED.fullmatch(w))
     ]
-    page.figures = [k for k in begins if page.words[k][0].isdigit() or page.words[k] in NUMBER_WORDS]
+    page.figures = [k for k in begins if page.words[k][0].isdecimal() or page.words[k] in NUMBER_WORDS]
     reach = 0
     for k in begins:
         found = _quantity(page, k) if k >= reach else None
@@ -84,7 +86,7 @@ def figure_at(page: Page, k: int) -> tuple[float, int] | None:
     if k >= len(page.words):
         return None
     word = page.words[k]
-    if word[0].isdigit():
+    if word[0].isdecimal():
         try:
             return float(word), k + 1
         except ValueError:
@@ -128,7 +130,7 @@ def _a_unit(page: Page, k: int) -> tuple[float, int] | None:
 def _quantity(page: Page, k: int) -> Quantity | None:
     """Read the figure or range at word k with its unit."""
     word = page.words[k]
-    if "/" in word and word[0].isdigit():
+    if "/" in word and word[0].isdecimal():
         return _uk_term(page, k)
     if word in ("fortnight",):
         return Quantity(2, 2, "week", k, k + 1)

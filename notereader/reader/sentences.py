@@ -117,7 +117,7 @@ def _indent(page: Page, k: int) -> int:
 
 def _item_number(page: Page, line: Line) -> int:
     word = page.words[line.i]
-    return int(word) if word.isdigit() and len(word) <= 2 else 0
+    return int(word) if word.isdecimal() and len(word) <= 2 else 0
 
 
 def _item(page: Page, line: Line, last_number: int) -> bool:
@@ -126,13 +126,15 @@ def _item(page: Page, line: Line, last_number: int) -> bool:
     if word in ("-", "*", ">", "+", "\u00b7", "o") and line.j > line.i + 1 and page.breaks[line.i + 1] >= Break.SPACE:
         return True
     after = page.words[line.i + 1] if line.i + 1 < line.j else ""
-    if word.isdigit() and len(word) <= 2 and after and page.breaks[line.i + 1] == Break.COLUMN:
+    if word.isdecimal() and len(word) <= 2 and after and page.breaks[line.i + 1] == Break.COLUMN:
         return True
     if word == "(" and line.i + 2 < line.j and page.words[line.i + 2] == ")":
         return True
     if after not in (".", ")", ":") or page.breaks[line.i + 1] != Break.NONE:
         return False
-    return (len(word) == 1 and word.isalpha()) or (word.isdigit() and (len(word) == 1 or int(word) == last_number + 1))
+    return (len(word) == 1 and word.isalpha()) or (
+        word.isdecimal() and (len(word) == 1 or int(word) == last_number + 1)
+    )
 
 
 # --- full stops
@@ -158,9 +160,9 @@ def _stop_ends(page: Page, k: int, soft: frozenset[int]) -> bool:
     before = page.words[k - 2] if k >= 2 else ""
     if page.breaks[k - 1] != Break.NONE:
         return True
-    if before.isdigit() and len(before) <= 2 and k - 2 not in soft and _numbers_an_item(page, k - 2):
+    if before.isdecimal() and len(before) <= 2 and k - 2 not in soft and _numbers_an_item(page, k - 2):
         return False
-    if before in _UNITS and k >= 3 and page.words[k - 3][:1].isdigit():
+    if before in _UNITS and k >= 3 and page.words[k - 3][:1].isdecimal():
         return True
     if len(before) == 1 and before.isalpha() and page.text[page.starts[k - 2]].isupper():
         return _letter_ends(page, k)
@@ -179,14 +181,14 @@ def _numbers_an_item(page: Page, k: int) -> bool:
 def _letter_ends(page: Page, k: int) -> bool:
     """Tell whether a capital and a stop end a sentence ('zone I. Crush', 'opened in an S. The') or are initials."""
     before = page.words[k - 3] if k >= 3 else ""
-    if before in ("zone", "zn", "type", "grade", "in", "an") or before.isdigit():
+    if before in ("zone", "zn", "type", "grade", "in", "an") or before.isdecimal():
         return True
     return page.words[k] in _OPENERS and before not in (".", "")
 
 
 def _abbreviation_ends(page: Page, k: int, before: str) -> bool:
     """Tell whether a short form and a stop end a sentence."""
-    if len(before) == 1 or page.text[page.starts[k]].isdigit():
+    if len(before) == 1 or page.text[page.starts[k]].isdecimal():
         return False
     if before in _MAY_END:
         return True

@@ -145,7 +145,7 @@ class Attachment:
         return None
 
     def _measure(self, word: str) -> bool:
-        return word in _MEASURE or word[:1].isdigit() or word in self.part_words
+        return word in _MEASURE or word[:1].isdecimal() or word in self.part_words
 
     def _between(self, i: int, j: int) -> list[str]:
         """Return the words from i to j but those that say which finger or say something themselves."""
@@ -254,7 +254,7 @@ class Attachment:
         found = [thing]
         for after in self.things[k + 1 :]:
             between = self._between(found[-1].j, after.i)
-            plain = all(w in _CHAIN or w == "zone" or w[:1].isdigit() for w in between)
+            plain = all(w in _CHAIN or w == "zone" or w[:1].isdecimal() for w in between)
             if not {"and", "of"} <= set(between) or len(between) > 7 or not plain:
                 break
             found.append(after)

@@ -218,7 +218,7 @@ def _is_side(scene: Scene, m: Mention) -> bool:
 def _is_short_side(scene: Scene, m: Mention, after: str, before: str) -> bool:
     """'R MF', 'L hand', '(L)'; a letter among initials or after a figure is no side."""
     bracketed = "(" in scene.page.raw(m.i, m.j)
-    if before[:1].isdigit() or before == "." or (len(before) == 1 and before.isalpha() and not bracketed):
+    if before[:1].isdecimal() or before == "." or (len(before) == 1 and before.isalpha() and not bracketed):
         return False
     if after == "." and not _names_part(scene, m.j + 1):
         return False

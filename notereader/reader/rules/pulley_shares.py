@@ -48,7 +48,7 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
 def _measures(scene: Scene, k: int) -> bool:
     """Tell whether a word before a pulley tells how much of it or which part."""
     word = scene.page.words[k]
-    if word in PARTS or word in PART_NOUNS or word in _PART_LEADS or word[:1].isdigit():
+    if word in PARTS or word in PART_NOUNS or word in _PART_LEADS or word[:1].isdecimal():
         return True
     return word in _MEASURES or word in NUMBER_WORDS or word in UNITS
 
@@ -133,7 +133,7 @@ def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
     """Tell whether 'distal' at word k leads to a measure or a noun of a part, or closes one: '5 mm, distal'."""
     words = scene.page.words
     after = next((w for w in words[k + 1 : min(k + 4, high)] if w != "."), "")
-    if after in PART_NOUNS or after in _PART_LEADS or after[:1].isdigit() or after in NUMBER_WORDS:
+    if after in PART_NOUNS or after in _PART_LEADS or after[:1].isdecimal() or after in NUMBER_WORDS:
         return True
     if after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half", "("):
         return True

@@ -74,7 +74,7 @@ def _count_at(page: Page, k: int) -> int | None:
     word = page.words[k]
     if word in NUMBER_WORDS:
         return NUMBER_WORDS[word] or None
-    return int(word) if word.isdigit() and 1 <= int(word) <= 16 else None
+    return int(word) if word.isdecimal() and 1 <= int(word) <= 16 else None
 
 
 def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int | None, int]:

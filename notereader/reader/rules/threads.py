@@ -64,10 +64,10 @@ def find_sizes(scene: Scene) -> list[tuple[str, int, int]]:
 
 def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
     word = page.words[k]
-    if len(word) >= 3 and word.endswith("-0") and word[:-2].isdigit():
+    if len(word) >= 3 and word.endswith("-0") and word[:-2].isdecimal():
         size = "0" if word == "1-0" else word
         return (size, k + 1) if size in sizes() else ("", k)
-    if (word in NUMBER_WORDS and 0 < NUMBER_WORDS[word] <= 12) or (word.isdigit() and 0 < int(word) <= 12):
+    if (word in NUMBER_WORDS and 0 < NUMBER_WORDS[word] <= 12) or (word.isdecimal() and 0 < int(word) <= 12):
         at = k + 1
         if at < end and page.words[at] in ("-", "/"):
             at += 1
