@@ -6,6 +6,7 @@ clause without one takes the group it is nearest to in its sentence, else what w
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import NamedTuple
 
 from spacy.language import Language
@@ -213,9 +214,29 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     groups += _others(page, sentence, quantifiers, groups) or _bare_quantifier(page, sentence, quantifiers, groups)
     for group in groups:
         _mark_manner(page, group, sentence)
+    _take_up(page, groups, mentions)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
 
 
+def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
+    """'The profundus of the index was cut; that of the ring finger was not': the same tendon of another digit."""
+    groups.sort(key=lambda g: g.i)
+    for before, group in pairwise(groups):
+        if group.tendons or group.generic or not group.digits or group.i == group.j or not before.pairs:
+            continue
+        words = page.words[max(before.j, group.i - 4) : group.i]
+        words = words[:-1] if words[-1:] == ["the"] else words
+        if words[-1:] not in (["of"], ["in"], ["to"], ["on"]) or words[-2:-1] not in _PRONOUNS:
+            continue
+        if any(m.kind in _OTHER_THINGS and before.j <= m.i < group.i for m in mentions):
+            continue
+        kinds = list(dict.fromkeys((tendon, slip) for _, tendon, slip in before.pairs))
+        group.pairs = tuple((digit, tendon, slip) for digit in group.digits for tendon, slip in kinds)
+        group.tendons = before.tendons
+
+
+_PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
+_OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
 _VERBS = word_list("bearing", "verbs")
 _COUNTS = word_list("bearing", "counts")
 
@@ -235,6 +256,10 @@ def _others(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: 
         while k < sentence.j and k - q.j < 4 and words[k] in _REST_NOUNS:
             k += 1
         after = words[k] if k < sentence.j else "."
+        if k == q.j and words[k - 1] == "other":
+            continue  # 'no triggering from one or the other'
+        if i == sentence.i and words[k - 1] == "others":
+            after = "."
         if after not in _REST_AFTER and not after.endswith("ed"):
             continue
         overlapping = [g for g in groups if g.i < k and g.j > i]

@@ -185,10 +185,11 @@ class Desk:
     def sewn(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return, of the tendons that may be repaired, those whose suture was told; all where fewer than two."""
         possible = self.repairable(digits)
-        told = [t for t in possible if self.treatments.get(t) in _SEWN or self._has_suture(t)]
+        told = [t for t in possible if self.treatments.get(t) in _SEWN or self.has_suture(t)]
         return told if len(told) > 1 else possible
 
-    def _has_suture(self, target: Target) -> bool:
+    def has_suture(self, target: Target) -> bool:
+        """Tell whether a core suture of a tendon was told."""
         entry = (target.digit, target.tendon, target.slip)
         return any(f.field in ("strands", "stitch", "size") for f in self._told.get(("repairs", entry), ()))
 
@@ -306,7 +307,7 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
     if subject is not None and subject.group is None:
         return [], []
     if group is not None and group.generic == "others":
-        return [t for t in desk.repairable() if t not in scene.setting.focus], []
+        return others(desk, scene, group, desk.repairable()), []
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
         return desk.sewn(digits or None), []
@@ -314,6 +315,16 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return desk.sewn(), []
     found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
     return found, [reason] if reason else []
+
+
+def others(desk: Desk, scene: Scene, group: Group, possible: list[Target]) -> list[Target]:
+    """Return, of the tendons possible, those that 'the others' or 'the remaining two' leaves to be spoken of."""
+    before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
+    named = {t for g in before if g.tendons for t in group_targets(scene, g)}
+    digits = {d for g in before if not g.tendons for d in g.digits}
+    spoken = named | {t for t in possible if t.digit in digits} or set(scene.setting.focus)
+    left = [t for t in possible if t not in spoken]
+    return [t for t in left if not desk.has_suture(t)] or left
 
 
 def near_digits(scene: Scene, group: Group) -> tuple[str, ...]:

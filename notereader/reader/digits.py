@@ -154,7 +154,9 @@ def _labels(page: Page, mention: Mention) -> bool:
     """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ":"
-    opened = (".", "-", "*", "|", ">", ";", "(", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
+    opened = (
+        (".", "-", "*", "|", ">", ";", "(", ")", "]", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
+    )
     at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i > 0 and page.words[mention.i - 1] in opened)
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":

@@ -76,6 +76,8 @@ _TOKEN = re.compile(
 
 # "zone lB", "zone Il": the letter l written for 1 or I.
 _ZONE_SLIP = re.compile(r"[lI]{1,3}[ABCDabcd]?\Z")
+# What may own a tendon: 'the little finger's profundus' is read as 'the little finger profundus'.
+_OWNERS = frozenset(["finger", "thumb", "digit", "index", "ring", "middle", "little", "small", "long"])
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
@@ -124,7 +126,8 @@ def _clean_word(raw: str) -> str:
     word = raw if raw.isascii() else _plain_letters(raw)
     if len(word) >= 4 and not word.isalpha() and sum(map(str.isalpha, word)) > len(word) / 2:
         word = _mend_letters(word)
-    return word.lower()
+    word = word.lower()
+    return word[:-2] if word.endswith("'s") and word[:-2] in _OWNERS else word
 
 
 def _plain_letters(raw: str) -> str:

@@ -32,7 +32,8 @@ from reader_sentences import told
             {"ring FDP": {"extent": "complete"}, "ring FDS": {"extent": "partial", "extent_percent": 30}},
         ),
         (
-            "The median nerve was divided. The ulnar nerve was intact and so were the flexor tendons of the middle, ring and small fingers and the flexor carpi ulnaris.",
+            "The median nerve was divided. The ulnar nerve was intact and so were the flexor "
+            "tendons of the middle, ring and small fingers and the flexor carpi ulnaris.",
             {
                 "middle FDP": {"extent": "intact"},
                 "middle FDS": {"extent": "intact"},
@@ -87,7 +88,8 @@ from reader_sentences import told
             },
         ),
         (
-            "The flexor carpi radialis, both flexors of the index finger, the superficialis of the middle finger and the median nerve were intact. Ring FDP divided.",
+            "The flexor carpi radialis, both flexors of the index finger, the superficialis of the"
+            " middle finger and the median nerve were intact. Ring FDP divided.",
             {
                 "index FDP": {"extent": "intact"},
                 "index FDS": {"extent": "intact"},
@@ -105,7 +107,8 @@ from reader_sentences import told
             },
         ),
         (
-            "The ulnar superficialis slip of the long finger was cut, whereas the radial slip of the long finger was in continuity, and the ring profundus was completely divided.",
+            "The ulnar superficialis slip of the long finger was cut, whereas the radial slip of "
+            "the long finger was in continuity, and the ring profundus was completely divided.",
             {"middle FDS radial": {"extent": "intact"}, "ring FDP": {"extent": "complete"}},
         ),
         (
@@ -145,7 +148,8 @@ from reader_sentences import told
             },
         ),
         (
-            "In the middle finger the profundus and the superficialis, and in the ring finger the profundus alone, had been completely transected.",
+            "In the middle finger the profundus and the superficialis, and in the ring finger the "
+            "profundus alone, had been completely transected.",
             {
                 "middle FDP": {"extent": "complete"},
                 "middle FDS": {"extent": "complete"},

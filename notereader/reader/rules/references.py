@@ -78,6 +78,8 @@ def _part_told(scene: Scene, i: int) -> str:
 
 def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
+    if scene.page.words[i] in _ALIKE and groups and groups[-1].j == i:
+        groups = groups[-1:]  # 'the profundus with 3-0, the superficialis likewise'
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]
     if not named and groups:
         digits = tuple(d for g in groups for d in g.digits)

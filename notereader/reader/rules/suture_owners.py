@@ -1,7 +1,7 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
 from notereader.reader.bearing import Group, Target
-from notereader.reader.desk import Desk, carried, near_digits, owners
+from notereader.reader.desk import Desk, carried, near_digits, others, owners
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -116,6 +116,8 @@ def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         ):
             return _of_group(desk, scene, named[-1])
         return desk.sewn(group.digits or None)
+    if group.generic == "others":
+        return others(desk, scene, group, desk.repairable())
     if group.every:
         return desk.sewn()
     found, _ = carried(desk, scene, near_digits(scene, group) or None)

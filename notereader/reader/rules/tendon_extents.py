@@ -39,6 +39,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _in_continuity(desk, scene)
     _both_slips(desk, scene)
     _neither(desk, scene)
+    _same_again(desk, scene)
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -89,11 +90,27 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
+def _same_again(desk: Desk, scene: Scene) -> None:
+    """'Middle: FDP cut clean through. Ring: same.'"""
+    group = scene.setting.groups[0] if scene.setting.groups else None
+    if group is None or group.tendons or not group.digits or group.i != scene.sentence.i or group.j == group.i:
+        return
+    after = [
+        w for w in scene.words(group.j, min(group.j + 4, scene.sentence.j)) if w not in (":", "-", "finger", "the")
+    ]
+    if after[:1] not in (["same"], ["ditto"], ["idem"], ["likewise"]) or after[1:2] not in ([], [","], ["."], [";"]):
+        return
+    for before in scene.setting.focus:
+        for digit in group.digits:
+            if before in desk.extents and before.slip is None and digit != "thumb" != before.digit:
+                target = Target(digit, before.tendon)
+                span = (group.i, min(group.j + 2, scene.sentence.j))
+                desk.tendon(scene, target, "extent", desk.extents[before], [span], "same as the finger before")
+
+
 def _both_slips(desk: Desk, scene: Scene) -> None:
     """'FDS: both slips cut', 'gone in both slips': all of the tendon, where no share is told."""
-    if any(q.unit == "%" for q in scene.quantities) or "fraction" in scene.kinds:
-        return
-    for slips in (m for m in scene.of("slip") if m.value == "both" and scene.told(m.i)):
+    for slips in (m for m in scene.of("slip") if m.value in ("both", "radial", "ulnar") and scene.told(m.i)):
         cut = next((m for m in scene.of("hurt") if _cuts_beside(scene, m, slips)), None)
         if cut is None:
             continue
@@ -112,6 +129,12 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
         return False
     if _CUT.isdisjoint(scene.words(cut.i, cut.j)) or scene.negated(cut.i, cut.j):
         return False
+    first, last = scene.part(cut.i)
+    shares = [*(m.i for m in scene.of("fraction")), *(q.i for q in scene.quantities if q.unit == "%")]
+    if any(first <= k < last for k in shares):
+        return False
+    if slips.value != "both" and (cut.i != slips.j or scene.words(cut.i, cut.j) != ["gone"]):
+        return False
     return scene.word_before(cut.i) not in ("partially", "partly", "half")
 
 
@@ -121,7 +144,7 @@ def _neither(desk: Desk, scene: Scene) -> None:
     for k in range(scene.sentence.i, scene.sentence.j):
         if words[k] != "neither" or not scene.told(k):
             continue
-        cut = next((m for m in scene.of("hurt", "extent") if m.i > k and m.value in ("hurt", "complete")), None)
+        cut = next((m for m in scene.of("hurt") if m.i > k and m.value in ("hurt", "complete")), None)
         if cut is None or cut.i - k > 14:
             continue
         named = [g for g in scene.setting.groups if g.tendons and k < g.i and g.j <= cut.i]

@@ -1,7 +1,7 @@
 """What was done to each tendon."""
 
 from notereader.reader.bearing import Group, Target
-from notereader.reader.desk import Desk, carried, near_digits, tendon_owner
+from notereader.reader.desk import Desk, carried, near_digits, others, tendon_owner
 from notereader.reader.page import Mention
 from notereader.reader.rules.tendon_extents import with_name_of
 from notereader.reader.scene import Scene, group_targets
@@ -26,6 +26,20 @@ def treatments(desk: Desk, scene: Scene) -> None:
         if value is not None:
             _treatment(desk, scene, mention, value)
     _slip_left_over(desk, scene)
+    _likewise(desk, scene)
+
+
+def _likewise(desk: Desk, scene: Scene) -> None:
+    """'The profundus was repaired with 3-0 and the superficialis likewise.'"""
+    for group in (g for g in scene.setting.groups if g.tendons and not g.reference):
+        after = scene.words(group.j, min(group.j + 2, scene.sentence.j))
+        if after[:1] not in (["likewise"], ["too"], ["also"], ["similarly"]) and after != ["as", "well"]:
+            continue
+        deeds = [d for d in scene.of("deed") if d.value == "repaired" and d.j <= group.i and scene.told(d.i)]
+        later = [m for m in scene.of("deed", "extent", "hurt") if 0 <= m.i - group.j <= 3]
+        if deeds and not later and not scene.negated(deeds[-1].i, deeds[-1].j):
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "treatment", "repaired", [(group.i, group.j + 1)], "treatment repaired")
 
 
 def _deed(scene: Scene, mention: Mention) -> str | None:
@@ -58,6 +72,12 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
         return True
+    if scene.words(mention.j, mention.j + 2) == ["as", "found"]:
+        return True
+    told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
+    ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
+    if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
+        return True  # 'FCR repaired, PL left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
 
 
@@ -89,6 +109,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
     """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
     near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
+    if "discarded" in scene.words(mention.i, mention.j):
+        return False
     return bool(near & {"stump", "stumps", "ends", "end", "edges"}) or any(
         q.unit == "mm" and abs(q.i - mention.i) <= 4 for q in scene.quantities
     )
@@ -109,6 +131,11 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
 
 
 def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
+    after = scene.next_word(mention.j)
+    if after in ("it", "them"):
+        return _last_named(desk, scene, mention)
+    if value == "tenodesed" and (after in ("to", "onto", "into") or scene.words(mention.j - 1, mention.j) == ["to"]):
+        return _last_named(desk, scene, mention)
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
     if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in _TREATED_WORDS:
@@ -139,6 +166,14 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         and not scene.header
     ):
         return []
+    if group.generic == "all" and scene.words(group.i, group.i + 1) in (["each"], ["both"]) and value != "repaired":
+        named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+        return group_targets(scene, named[-1]) if named else []
+    if scene.header and value == "grafted" and group.digits and "tendon" in scene.words(mention.i, mention.j):
+        return [Target(d, "FPL" if d == "thumb" else "FDP") for d in group.digits]
+    if group.generic == "others" and value == "repaired":
+        cut = [t for t in desk.cut() if t not in desk.treatments and t.slip is None]
+        return others(desk, scene, group, cut)
     if group.generic == "all" and value == "repaired":
         return [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
     if group.generic == "one" and value in ("repaired", "reinserted", "grafted", "tenodesed"):
@@ -148,6 +183,20 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
+
+
+def _last_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'..., so I resected it', 'FDS 5: too thin and tenodesed to FDS 4': what was named last before the deed."""
+    before = [s for s in scene.subjects if s.j <= mention.i]
+    if not before:
+        earlier = desk.scene_before(scene)
+        if earlier is None or not earlier.subjects or earlier.subjects[-1].group is None:
+            return []
+        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    group = before[-1].group
+    if group is None or not (group.tendons or group.digits):
+        return []
+    return group_targets(scene, group) if group.tendons else list(scene.setting.focus)
 
 
 def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
