@@ -1,12 +1,12 @@
 """Records in and out as JSON: versions, migrations and clear refusals."""
 
 import json
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Any
 
 from pydantic import ValidationError
 
-from notereader.record.evidence import note_hash
+from notereader.record.evidence import Evidence, note_hash
 from notereader.record.models import FORMAT, FORMAT_VERSION, Record
 
 
@@ -48,12 +48,26 @@ def _parsed(data: str | bytes | dict[str, Any]) -> dict[str, Any]:
     if isinstance(data, dict):
         return data
     try:
-        raw = json.loads(data)
+        raw = json.loads(data, object_pairs_hook=_named_once, parse_constant=_no_number)
     except (ValueError, RecursionError) as fault:
         raise RecordRefused(f"This is no readable JSON: {fault}. Export the record again.") from None
     if not isinstance(raw, dict):
         raise RecordRefused("This JSON is no record: expected an object with the fields of a record.")
     return raw
+
+
+def _named_once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    """Build an object; of two entries under one name JSON readers take either, and a fact would be lost unseen."""
+    built = dict(pairs)
+    if len(built) < len(pairs):
+        names = [name for name, _ in pairs]
+        twice = next(name for name in names if names.count(name) > 1)
+        raise ValueError(f"{twice[:40]!r} is entered twice in one object")
+    return built
+
+
+def _no_number(name: str) -> float:
+    raise ValueError(f"{name} is no number of JSON")
 
 
 def _migrated(raw: dict[str, Any]) -> dict[str, Any]:
@@ -81,18 +95,29 @@ def _first_fault(fault: ValidationError) -> str:
 def _check_against_text(record: Record) -> None:
     """Refuse a record whose text or quotes are not the ones it was made from."""
     text = record.note.text
-    if text is None:
-        return
-    if record.note.sha256 and record.note.sha256 != note_hash(text):
+    if text is not None and record.note.sha256 and record.note.sha256 != note_hash(text):
         raise RecordRefused("The note's text is not the one this record was made from (its checksum differs).")
+    length = record.note.characters if text is None else len(text)
+    if text is None and not length:
+        # Neither text nor length is known: nothing to hold the places against.
+        return
+    for where, evidence in _quotes(record):
+        span = evidence.span
+        if span is None:
+            continue
+        moved = text is not None and evidence.exact and text[span[0] : span[1]] != evidence.exact
+        if span[1] > length or moved:
+            raise RecordRefused(
+                f"{where}: the quoted words do not stand at {span[0]}-{span[1]} of the note. "
+                "The record and its note do not belong together."
+            )
+
+
+def _quotes(record: Record) -> Iterator[tuple[str, Evidence]]:
+    """Yield the evidence of every fact, rival and remark with what it belongs to, in words."""
     for place, fact in record.walk():
-        quotes = [*fact.evidence, *(e for rival in fact.rivals for e in rival.evidence)]
-        for evidence in quotes:
-            span = evidence.span
-            if span is None:
-                continue
-            if span[1] > len(text) or (evidence.exact and text[span[0] : span[1]] != evidence.exact):
-                raise RecordRefused(
-                    f"{place.words()}: the quoted words do not stand at {span[0]}-{span[1]} of the note. "
-                    "The record and its note do not belong together."
-                )
+        for evidence in (*fact.evidence, *(e for rival in fact.rivals for e in rival.evidence)):
+            yield place.words(), evidence
+    for remark in record.remarks:
+        for evidence in remark.evidence:
+            yield "A remark", evidence

@@ -153,6 +153,39 @@ def test_a_quote_that_ends_before_it_begins_is_refused() -> None:
         load_record(change(raw, f"{FACT}.evidence.0.selector.0.end", 3))
 
 
+def test_a_remark_whose_words_do_not_stand_there_is_refused() -> None:
+    raw = sound()
+    raw["remarks"] = [{"text": "odd", "evidence": [Evidence.at(TEXT, 0, 11, "").model_dump(mode="json")]}]
+    assert load_record(raw).remarks[0].text == "odd"
+    raw["remarks"][0]["evidence"][0]["selector"][0]["end"] = 12
+    with pytest.raises(RecordRefused, match=r"A remark: the quoted words do not stand at 0-12 of the note"):
+        load_record(raw)
+
+
+def test_a_place_beyond_a_note_whose_text_was_left_out_is_refused() -> None:
+    raw = sound()
+    del raw["note"]["text"]
+    assert load_record(raw).note.text is None
+    with pytest.raises(RecordRefused, match=r"do not stand at 0-27 of the note"):
+        load_record(change(raw, f"{FACT}.evidence.0.selector.0.end", len(TEXT) + 1))
+
+
+@pytest.mark.parametrize("name", ["strands", "repairs", "value"])
+def test_a_name_entered_twice_in_one_object_is_refused(name: str) -> None:
+    # RFC 8259, section 4: of names that are not unique a reader may take either value.
+    text = json.dumps(sound())
+    doubled = text.replace(f'"{name}": ', f'"{name}": 0, "{name}": ', 1)
+    with pytest.raises(RecordRefused, match=f"no readable JSON: '{name}' is entered twice in one object"):
+        load_record(doubled)
+
+
+@pytest.mark.parametrize("figure", ["NaN", "Infinity", "-Infinity", "1e999", "1" * 5000])
+def test_a_figure_that_is_none_is_refused(figure: str) -> None:
+    text = json.dumps(sound()).replace('"value": 4', f'"value": {figure}')
+    with pytest.raises(RecordRefused):
+        load_record(text)
+
+
 def test_one_tendon_entered_twice_is_refused() -> None:
     raw = sound()
     raw["repairs"].append(raw["repairs"][0])
