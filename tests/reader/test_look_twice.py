@@ -48,6 +48,25 @@ def test_plain_words_need_no_second_look(note: str) -> None:
         # misspelt
         ("Ring FDP divided and repaired with 4-0 Ethibnd.", "ring FDP", "material"),
         ("Small FDP divided and repaired with a Stricklnd of 4-0 nylon.", "small FDP", "stitch"),
+        # of a finger that no title names
+        (
+            "PROCEDURE: Repair of FDP, left middle finger.\n\nNARRATIVE: The middle FDP was cut and repaired. The ring "
+            "FDP was cut and repaired with 3-0 nylon.",
+            "ring FDP",
+            "size",
+        ),
+        (
+            "DIAGNOSIS: FPL laceration, right thumb.\n\nFINDINGS: Thumb FPL cut and repaired. Index FDP cut, repaired.",
+            "index FDP",
+            "treatment",
+        ),
+        # of a finger last named some sentences before, or with another one
+        (
+            "Index and ring FDP cut and repaired. The index came first. It was cleaned. The wound was rinsed. The "
+            "profundus took a core of 4-0 nylon.",
+            "index FDP",
+            "size",
+        ),
         # by reference
         (
             "Index FDP cut and repaired with a four-strand core of 4-0 nylon. Ring FDP cut and repaired in the "

@@ -1,0 +1,69 @@
+"""Reasons to look twice that follow from where a fact stands: whose it is was inferred, or no title knows it."""
+
+from dataclasses import dataclass, field
+
+from notereader.reader.bearing import DIGITS
+from notereader.reader.desk import Desk, Finding
+from notereader.reader.scene import Scene, group_targets
+
+Named = tuple[str | None, str]  # digit, tendon
+
+_FAR = 2  # from how many sentences on a finger named before may no longer be the one meant
+_ABOUT_TENDONS = ("repairs", "pulleys")
+
+
+@dataclass(slots=True)
+class Doubts:
+    """What the titles of a note name, asked for each finding whether they and its sentence bear it out."""
+
+    desk: Desk
+    digits: set[str] = field(init=False)
+    tendons: set[Named] = field(init=False)
+
+    def __post_init__(self) -> None:
+        """Gather the digits and tendons of the titles and diagnoses."""
+        headers = [s for s in self.desk.scenes if s.header]
+        self.digits = {d for s in headers for d in _digits(s)}
+        groups = [(s, g) for s in headers for g in s.setting.groups if g.tendons and not g.reference]
+        self.tendons = {(t.digit, t.tendon) for s, g in groups for t in group_targets(s, g)}
+
+    def of(self, f: Finding) -> list[str]:
+        """Return the reasons to look twice at a finding about a tendon or a pulley."""
+        digit = f.entry[0]
+        if f.group not in _ABOUT_TENDONS or digit not in DIGITS:
+            return []
+        finger = digit if digit == "thumb" else f"{digit} finger"
+        if self.digits and digit not in self.digits:
+            return [f"neither title nor diagnosis names the {finger}"]
+        found = []
+        if f.group == "repairs" and f.field == "treatment" and not self._titled(digit, f.entry[1]):
+            found.append(f"neither title nor diagnosis names the {f.entry[1]} of the {finger}")
+        if self._inferred(f, digit):
+            found.append(f"the sentence names no finger; taken for the {finger}, named before")
+        return found
+
+    def _titled(self, digit: str, tendon: str) -> bool:
+        named = self.tendons
+        return not named or (digit, tendon) in named or (None, tendon) in named
+
+    def _inferred(self, f: Finding, digit: str) -> bool:
+        """Tell whether a finding of several fingers' note goes to one that was last named some sentences before."""
+        if f.header or not self.desk.scenes or len(self.desk.scenes[0].every_digit) < 2:
+            return False
+        here = self.desk.scene_at(f.order)
+        if _digits(here) or any(g.every or g.generic == "all" for g in here.setting.groups):
+            return False
+        scene = self.desk.scene_before(here)
+        for _ in range(_FAR):
+            if scene is None:
+                return False
+            named = _digits(scene)
+            if named:
+                return named != {digit}
+            scene = self.desk.scene_before(scene)
+        return True
+
+
+def _digits(scene: Scene) -> set[str]:
+    pairs = {d for g in scene.setting.groups for d, _, _ in g.pairs if d}
+    return pairs | {d for g in scene.setting.groups for d in g.digits}

@@ -1,0 +1,61 @@
+"""A finding that was chosen becomes a proposed fact: its words, its rivals, and the reasons to look twice."""
+
+from dataclasses import dataclass, field
+
+from notereader.reader.desk import Desk, Finding
+from notereader.reader.doubts import Doubts
+from notereader.reader.settling import CORE
+from notereader.record import Evidence, Fact, Rival, source_of
+from notereader.record.values import show_value
+from notereader.vocabulary.fields import field_specs
+
+# How many further places that say the same are shown beside the one that decided.
+_ECHOES = 4
+_STRENGTH = frozenset([*CORE, "peripheral", "gap", "tension", "bulk", "glide"])
+
+
+@dataclass(slots=True)
+class FactMaker:
+    """Makes the facts of one note."""
+
+    desk: Desk
+    source: str = field(init=False)
+    doubts: Doubts = field(init=False)
+
+    def __post_init__(self) -> None:
+        """Compute once what every fact of the note needs."""
+        self.source = source_of(self.desk.page.text)
+        self.doubts = Doubts(self.desk)
+
+    def fact(self, chosen: Finding, rivals: list[Finding], found: list[Finding]) -> Fact:
+        """Return the proposed fact of a finding; `found` are all findings of its field."""
+        return Fact(
+            value=chosen.value,
+            basis="implied" if chosen.implied else "stated",
+            evidence=self._evidence([chosen, *_echoes(chosen, found)]),
+            rivals=[Rival(value=r.value, evidence=self._evidence([r])) for r in rivals],
+            look_twice=self._reasons(chosen, rivals),
+            rule=chosen.rule,
+        )
+
+    def _reasons(self, chosen: Finding, rivals: list[Finding]) -> list[str]:
+        unit = field_specs()[chosen.group][chosen.field].unit
+        reasons = [*chosen.reasons, *(f"the note also says {show_value(r.value, unit)}" for r in rivals)]
+        if chosen.header and chosen.field in _STRENGTH and chosen.group == "repairs":
+            reasons.append("said only in the title or the diagnosis")
+        return list(dict.fromkeys([*reasons, *self.doubts.of(chosen)]))
+
+    def _evidence(self, findings: list[Finding]) -> list[Evidence]:
+        """Return the words of the findings, the first one's first; words that overlap are given as one."""
+        page = self.desk.page
+        spans: list[tuple[int, int]] = []
+        for i, j in (span for f in findings for span in f.spans):
+            n = next((n for n, (a, b) in enumerate(spans) if i < b and a < j), len(spans))
+            a, b = spans[n] if n < len(spans) else (i, j)
+            spans[n : n + 1] = [(min(a, i), max(b, j))]
+        return [Evidence.at(page.text, page.starts[i], page.ends[j - 1], self.source) for i, j in spans]
+
+
+def _echoes(chosen: Finding, found: list[Finding]) -> list[Finding]:
+    """Return the other places that say the same: a title and the body prove a fact together."""
+    return [f for f in found if f is not chosen and f.value == chosen.value and f.implied == chosen.implied][:_ECHOES]

@@ -1,0 +1,104 @@
+"""The facts of one tendon are made to agree, and what follows from the name of a stitch is added."""
+
+from dataclasses import replace
+
+from notereader.reader.choosing import UNREPAIRED, choose
+from notereader.reader.desk import Finding
+from notereader.vocabulary.sutures import stitches
+
+CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
+_PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
+_BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
+# The rule that takes a tendon for repaired because a core suture of it is told.
+BY_SUTURE = "a core suture was placed"
+
+
+def settle_repair(fields: dict[str, list[Finding]]) -> None:
+    """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
+    extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
+    if extent != "intact":
+        _treat_by_suture(fields)
+    _drop_carried(fields)
+    treatment = choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
+    if (
+        extent == "intact"
+        and treatment in ("repaired", "reinserted", "grafted")
+        and any(n in fields for n in ("strands", "stitch", "size"))
+    ):
+        del fields["extent"]  # sewn and intact cannot both be: neither is shown
+        extent = None
+    if extent == "intact":
+        for name in list(fields):
+            if name != "extent":
+                del fields[name]
+        return
+    if treatment in UNREPAIRED or treatment is None:
+        for name in (*CORE, "peripheral", *_PERIPHERAL, *_BEHAVIOUR):
+            fields.pop(name, None)
+    if treatment == "reinserted" and "stitch" in fields:
+        fixed = [f for f in fields["stitch"] if f.value in ("pull-out", "anchor")]
+        fields["stitch"] = fixed or fields["stitch"]
+    if "peripheral" in fields and choose("peripheral", fields["peripheral"])[0].value == "absent":
+        for name in _PERIPHERAL:
+            fields.pop(name, None)
+    if "gap_mm" in fields and ("gap" not in fields or choose("gap", fields["gap"])[0].value != "seen"):
+        del fields["gap_mm"]
+    if extent == "complete":
+        fields.pop("extent_percent", None)
+    _imply(fields)
+
+
+def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
+    """Take a tendon for repaired whose core suture is told, where at most the title says what was done."""
+    told = fields.get("treatment", [])
+    core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
+    if core is not None and all(f.header and f.value == "repaired" for f in told):
+        fields["treatment"] = [*told, replace(core, field="treatment", value="repaired", rule=BY_SUTURE)]
+
+
+def _drop_carried(fields: dict[str, list[Finding]]) -> None:
+    """'Left it' without a name yields to a core suture told of the same tendon."""
+    if "treatment" not in fields or not any(n in fields for n in ("strands", "stitch")):
+        return
+    kept = [f for f in fields["treatment"] if not (f.carried and f.value in UNREPAIRED)]
+    first = next(fields[n][0] for n in ("stitch", "strands") if n in fields)
+    fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule=BY_SUTURE)]
+
+
+def _imply(fields: dict[str, list[Finding]]) -> None:
+    """Add what follows from the name of the stitch: strands and hold, marked as implied."""
+    if "stitch" not in fields:
+        return
+    named = choose("stitch", fields["stitch"])[0]
+    stitch = stitches().get(str(named.value))
+    if stitch is None:
+        return
+    if stitch.strands and "strands" not in fields:
+        reason = f"the note gives no count; {stitch.name} usually has {stitch.strands}"
+        if stitch.ambiguous:
+            reason += ", but the name is used with other counts too"
+        fields["strands"] = [
+            replace(
+                named,
+                field="strands",
+                value=stitch.strands,
+                implied=True,
+                rule="count of the named stitch",
+                reasons=[reason],
+            )
+        ]
+    elif stitch.strands and "strands" in fields:
+        stated = choose("strands", fields["strands"])[0]
+        if stated.value != stitch.strands and not stitch.ambiguous:
+            stated.reasons.append(f"{stitch.name} usually has {stitch.strands} strands")
+    if stitch.hold and "hold" not in fields:
+        fields["hold"] = [
+            replace(
+                named,
+                field="hold",
+                value=stitch.hold,
+                implied=True,
+                rule="hold of the named stitch",
+                reasons=[f"follows from the name {stitch.name}"],
+            )
+        ]
