@@ -15,7 +15,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _DEPTH = ["local", "sedation", "wide-awake local", "regional", "general"]
 _STORY_FIRST = {"indication": 0, "mechanism": 0, "injury_date": 0, "diagnosis": 1, "procedure": 2}
-_SPANS = 3  # a value is shown in three places at most
+_SPANS = 6  # a value is shown in so many places at most
 
 Told = tuple[Scene, Mention]
 

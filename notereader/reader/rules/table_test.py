@@ -10,6 +10,8 @@ from notereader.vocabulary.wordlists import word_list
 _IS_TEST_WORDS = word_list("quality", "is_test_words")
 _IS_TEST_CONTEXT = word_list("quality", "is_test_context")
 _IS_TEST_WORDS_2 = word_list("quality", "is_test_words_2")
+# Words between two that tell of one test: 'pulled on the FDP under traction'.
+_NEAR = 12
 _EXAM = word_list("quality", "exam")
 _EXAM_PHRASES = ("before the", "in ed", "on arrival", "on examination")
 
@@ -31,9 +33,9 @@ def table_test(desk: Desk, scene: Scene) -> None:
         targets = desk.repairable(tuple(d for g in later for d in g.digits)) or targets
     if not names_repair(scene) and mention.value == "active":
         targets = _of_digits(desk, scene) or targets
-    lay_behaviour(
-        desk, scene, targets, "test", mention.value, mention.i, mention.j, f"{mention.value} test on the table"
-    )
+    near = [m for m in mentions if m.value == mention.value and abs(m.i - mention.i) <= _NEAR]
+    i, j = min(m.i for m in near), max(m.j for m in near)
+    lay_behaviour(desk, scene, targets, "test", mention.value, i, j, f"{mention.value} test on the table")
 
 
 def _of_digits(desk: Desk, scene: Scene) -> list[Target]:
