@@ -45,7 +45,7 @@ def parse_docx(data: bytes) -> Parsed:
     Raises IntakeRefused for other zip archives, for one that would unpack beyond the limits, and for Word documents
     of another kind.
     """
-    _check_archive(data)
+    names = _check_archive(data)
     import docx
 
     try:
@@ -58,15 +58,19 @@ def parse_docx(data: bytes) -> Parsed:
     before, after = _edges(document, walk)
     body = list(walk.blocks(document.element.body))
     lines = [*before, *body, *_notes(document, walk), *after]
-    return Parsed([Page("\n".join(lines))], walk.warnings())
+    return Parsed([Page("\n".join(lines))], [*walk.warnings(), *_embedded_warning(names)])
 
 
-def _check_archive(data: bytes) -> None:
-    """Refuse what is no Word document or would unpack beyond the limits, before any part is unpacked."""
+def _check_archive(data: bytes) -> set[str]:
+    """Return the names of the parts; refuse what is no Word document or would unpack beyond the limits.
+
+    No part is unpacked for it.
+    """
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             parts = archive.infolist()
-            _refuse_other_archives(archive, {part.filename for part in parts})
+            names = {part.filename for part in parts}
+            _refuse_other_archives(names)
     except (zipfile.BadZipFile, NotImplementedError, EOFError):
         raise IntakeRefused("The document is damaged: its archive cannot be opened.", _RESAVE) from None
     if any(part.flag_bits & 1 for part in parts):
@@ -78,9 +82,16 @@ def _check_archive(data: bytes) -> None:
             f"The document would unpack to {unpacked:,} bytes in {len(parts):,} parts, more than any note.",
             "If it is a real note, copy its text and paste it here; if you do not know where it came from, delete it.",
         )
+    return names
 
 
-def _refuse_other_archives(archive: zipfile.ZipFile, names: set[str]) -> None:
+def _embedded_warning(names: set[str]) -> list[str]:
+    if not any(name.startswith("word/embeddings/") for name in names):
+        return []
+    return ["The document holds other files; what they say was not read. Check the original."]
+
+
+def _refuse_other_archives(names: set[str]) -> None:
     if any(name.startswith("word/") for name in names):
         return
     if any(name.startswith("xl/") for name in names):
