@@ -24,7 +24,7 @@ BUTTONS = {
     "words": "Take selected words",
 }
 # What can be done with a fact that has no value yet.
-_WITHOUT_VALUE = frozenset({"correct", "silent", "ask"})
+_WITHOUT_VALUE = frozenset({"correct", "silent", "ask", "add"})
 
 
 class FactPane(QStackedWidget):

@@ -1,6 +1,6 @@
 """What every page with a note has: note, list of facts, fact in hand and side pane, moving together."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QInputDialog, QVBoxLayout, QWidget
@@ -34,6 +34,9 @@ class FactsPage(QWidget):
     """
 
     title_changed = Signal()
+    # Full words of keys that mean something else on this kind of page.
+    called: Mapping[str, str] = {}
+    # What the dialog calls that adds a tendon, pulley or structure.
     missed = "What was missed"
 
     def __init__(
@@ -192,8 +195,12 @@ class FactsPage(QWidget):
         if not moved_on:
             self.facts.setFocus()
         self.session.act(
-            lambda record: steps.correct(record, address, value, evidence), None if moved_on else self._next
+            lambda record: steps.correct(record, address, value, evidence), None if moved_on else self._entered
         )
+
+    def _entered(self) -> None:
+        """Go on after a value was entered."""
+        self._next()
 
     def _take_words(self, row: Row) -> None:
         evidence = self._selected_evidence()

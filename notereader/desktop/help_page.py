@@ -4,7 +4,18 @@ from html import escape
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QTextBrowser, QVBoxLayout, QWidget
 
-from notereader.desktop.keys import FACTS_MENU, HELP_MENU, KEYS, NOTE_MENU, VIEW_MENU, Where, keys_in_words
+from notereader.desktop.keys import (
+    FACTS_MENU,
+    HELP_MENU,
+    KEYS,
+    NOTE_MENU,
+    PRACTICE_MENU,
+    PRACTICE_WORDS,
+    VIEW_MENU,
+    Where,
+    key_named,
+    keys_in_words,
+)
 
 _INTRODUCTION = (
     "Single letters act only while the list of facts has the focus. In an editor, Return enters the value and Esc "
@@ -34,7 +45,7 @@ class TextPage(QDialog):
 def keys_page() -> str:
     """Return the page of all keys, made from the table that binds them."""
     parts = [f"<h2>All keys</h2><p>{escape(_INTRODUCTION)}</p>"]
-    for menu in (FACTS_MENU, NOTE_MENU, VIEW_MENU, HELP_MENU):
+    for menu in (FACTS_MENU, NOTE_MENU, PRACTICE_MENU, VIEW_MENU, HELP_MENU):
         parts.append(f"<h3>{escape(menu.replace('&', ''))}</h3><table cellpadding='3'>")
         for key in KEYS:
             if key.menu == menu and (words := keys_in_words(key)):
@@ -43,6 +54,11 @@ def keys_page() -> str:
                     f"<tr><td><b>{escape(words)}</b></td><td>{escape(key.words)}</td><td>{escape(where)}</td></tr>"
                 )
         parts.append("</table>")
+    parts.append("<h3>While a case is practised</h3><table cellpadding='3'>")
+    for name, words in PRACTICE_WORDS.items():
+        keys = keys_in_words(key_named(name))
+        parts.append(f"<tr><td><b>{escape(keys)}</b></td><td>{escape(words)}</td></tr>")
+    parts.append("</table>")
     return "".join(parts)
 
 

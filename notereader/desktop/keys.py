@@ -42,7 +42,7 @@ class Key:
         return [*found, *(keys for keys in own if keys not in found)]
 
 
-NOTE_MENU, FACTS_MENU, VIEW_MENU, HELP_MENU = "&Note", "&Facts", "&View", "&Help"
+NOTE_MENU, FACTS_MENU, PRACTICE_MENU, VIEW_MENU, HELP_MENU = "&Note", "&Facts", "&Practice", "&View", "&Help"
 # A line is drawn in the menu before each of these.
 BREAKS = frozenset({"export", "quit", "confirm", "words", "undo", "next_part", "theme_system"})
 
@@ -53,6 +53,7 @@ KEYS = (
     Key("export", "Export …", NOTE_MENU, own=("Ctrl+E",)),
     Key("summary", "Summary as PDF …", NOTE_MENU, standard=Standard.Print, own=("Ctrl+P",)),
     Key("history", "History of this case", NOTE_MENU, own=("Ctrl+H",)),
+    Key("audit", "Audit of many notes", NOTE_MENU, own=("F9",), with_case=False),
     Key("reviewer", "Name of the reviewer …", NOTE_MENU, own=("Ctrl+Shift+R",), with_case=False),
     Key("quit", "Quit", NOTE_MENU, own=("Ctrl+Q",), with_case=False),
     Key("undo", "Undo", FACTS_MENU, standard=Standard.Undo, own=("Ctrl+Z",)),
@@ -77,6 +78,16 @@ KEYS = (
     Key("confirm_case", "Confirm the whole record", FACTS_MENU, own=("Ctrl+Return", "Ctrl+Enter")),
     Key("thought_first", "What needs thought comes first", VIEW_MENU, own=("T",), where=Where.FACTS),
     Key("every_field", "List every field, also those not found", VIEW_MENU, own=("L",), where=Where.FACTS),
+    Key("practise", "Practise reading notes", PRACTICE_MENU, own=("F8",), with_case=False),
+    Key(
+        "silent_rest",
+        "The note is silent on all that is open under this heading",
+        PRACTICE_MENU,
+        own=("Shift+S",),
+        where=Where.FACTS,
+    ),
+    Key("contradiction", "Name a contradiction …", PRACTICE_MENU, own=("C",), where=Where.FACTS),
+    Key("ask", "Ask the surgeon about this fact", PRACTICE_MENU, own=("Q",), where=Where.FACTS),
     Key("find", "Find in the note", VIEW_MENU, standard=Standard.Find, own=("Ctrl+F",)),
     Key("find_next", "Find next", VIEW_MENU, standard=Standard.FindNext, own=("F3",)),
     Key(
@@ -98,6 +109,17 @@ KEYS = (
     Key("keys", "All keys", HELP_MENU, standard=Standard.HelpContents, own=("F1",), with_case=False),
     Key("cautions", "What this program does not do", HELP_MENU, with_case=False),
 )
+
+# What some keys mean while a case is practised.
+PRACTICE_WORDS = {
+    "confirm": "Enter what the note says …",
+    "withdraw": "Take back what was entered",
+    "withdraw_entry": "Take back this tendon, pulley or structure",
+    "add": "Add a tendon, pulley or other structure …",
+    "next_unsettled": "Next fact that is open",
+    "confirm_case": "Hand in",
+    "side_pane": "Show or hide the side pane: task, contradictions, questions",
+}
 
 
 def key_named(name: str) -> Key:

@@ -20,9 +20,10 @@ from notereader.desktop.arrivals import Arrival, Arrivals, fault_in_words
 from notereader.desktop.band import Band
 from notereader.desktop.case_page import CasePage
 from notereader.desktop.export_dialog import ExportDialog
+from notereader.desktop.facts_page import FactsPage
 from notereader.desktop.help_page import TextPage, cautions_page, keys_page
 from notereader.desktop.history_dialog import HistoryDialog
-from notereader.desktop.keys import Where
+from notereader.desktop.keys import Key, Where, key_named
 from notereader.desktop.look import Choice, Look
 from notereader.desktop.menus import Menus
 from notereader.desktop.reading_page import ReadingPage
@@ -35,6 +36,9 @@ from notereader.desktop.worker import Worker
 
 if TYPE_CHECKING:
     from notereader.casebook import HistoryLine
+    from notereader.desktop.audit.page import AuditPage
+    from notereader.desktop.practice.room import PracticeRoom
+    from notereader.practice import OpenAttempt
 
 _LEAST = (560, 360)
 _USUAL = (1280, 800)
@@ -45,6 +49,8 @@ class MainWindow(QMainWindow):
     """One window of the program."""
 
     case_shown = Signal()
+    # Where exercise books lie; None is this person's own folder.
+    practice_folder: Path | None = None
 
     def __init__(self, look: Look, settings: Settings, shelf: Shelf, waiting: WaitingNotes):
         super().__init__()
@@ -53,7 +59,9 @@ class MainWindow(QMainWindow):
         self.reading_worker = Worker("reader", self)
         self.meaning_worker = Worker("meaning", self)
         self.arrivals = Arrivals(shelf, self.casebook_worker, self.reading_worker, waiting, self)
-        self.page: CasePage | None = None
+        self.page: FactsPage | None = None
+        self.practice: PracticeRoom | None = None
+        self.audit: AuditPage | None = None
         self.band = Band()
         self.start = StartPage(look)
         self.reading_page = ReadingPage(look)
@@ -82,8 +90,8 @@ class MainWindow(QMainWindow):
         """Do what the key of that name in keys.KEYS stands for."""
         if name in self._own:
             self._own[name]()
-        elif self.page is not None and self.page.knows(name):
-            self.page.run(name)
+        elif (shown := self._shown) is not None and shown.knows(name):
+            shown.run(name)
         self._refresh()
 
     def paste(self) -> None:
@@ -100,9 +108,12 @@ class MainWindow(QMainWindow):
 
     def open_case(self, case_id: int, title: str) -> None:
         """Open a case of the casebook."""
+        self._open_from(self._shelf, case_id, title)
+
+    def _open_from(self, shelf: Shelf, case_id: int, title: str, *notices: str) -> None:
         self.casebook_worker.run(
-            lambda: self._shelf.open(case_id),
-            lambda case: self._show_case(Arrival(case, title)),
+            lambda: shelf.open(case_id),
+            lambda case: self._show_case(Arrival(case, title, notices)),
             lambda fault: self._tell(fault_in_words(fault)),
         )
 
@@ -111,6 +122,10 @@ class MainWindow(QMainWindow):
         self.casebook_worker.run(self._shelf.close, lambda _: None, lambda _: None)
         self.casebook_worker.finish()
         self.meaning_worker.finish(5)
+        if self.practice is not None:
+            self.practice.worker.finish(5)
+        if self.audit is not None:
+            self.audit.finish()
         # Not waited for: a note that is still being read waits in its file.
         self.reading_worker.finish(0)
 
@@ -163,6 +178,8 @@ class MainWindow(QMainWindow):
     def _own_actions(self) -> dict[str, Callable[[], object]]:
         return {
             "new": self._show_start,
+            "practise": self._show_practice,
+            "audit": self._show_audit,
             "open": self._ask_for_file,
             "paste": self.paste,
             "export": self._export,
@@ -207,15 +224,68 @@ class MainWindow(QMainWindow):
     def _show_case(self, arrival: Arrival) -> None:
         self._leave_case()
         session = Session(arrival.case, self.casebook_worker, lambda: self._settings.reviewer, self)
-        page = CasePage(session, arrival.title, self._look, self.band, self.meaning_worker)
+        self._begin(CasePage(session, arrival.title, self._look, self.band, self.meaning_worker), arrival.notices)
+
+    def _show_practice(self) -> None:
+        # Imported here: most people who open the window read a note and practise nothing.
+        from notereader.desktop.practice.room import PracticeRoom
+
+        self._leave_case()
+        if self.practice is None:
+            self.practice = PracticeRoom(self._look, self._settings, self.practice_folder)
+            self.practice.work_ready.connect(self._practise)
+            self.practice.told.connect(self._tell)
+            self.practice.left.connect(self._show_start)
+            self.pages.addWidget(self.practice)
+        self.pages.setCurrentWidget(self.practice)
+        self.practice.open()
+        self._refresh()
+
+    def _show_audit(self) -> None:
+        from notereader.desktop.audit.page import AuditPage
+
+        self._leave_case()
+        if self.audit is None:
+            self.audit = AuditPage(self._look, self.band, self._shelf)
+            self.audit.case_wanted.connect(self._open_of_audit)
+            self.pages.addWidget(self.audit)
+        self.pages.setCurrentWidget(self.audit)
+        self.audit.take_focus()
+        self._refresh()
+
+    def _open_of_audit(self, shelf: Shelf, case_id: int, title: str) -> None:
+        self._open_from(shelf, case_id, title, "This note was opened from the audit. F9 goes back to it.")
+
+    def _practise(self, attempt: "OpenAttempt") -> None:
+        from notereader.desktop.practice.work_page import WorkPage
+
+        assert self.practice is not None
+        self._leave_case()
+        session = Session(attempt, self.practice.worker, lambda: self._settings.student, self)
+        page = WorkPage(session, attempt, self._look, self.band)
+        page.leaving.connect(self._show_practice)
+        page.handed_in.connect(lambda: self._show_marking(attempt))
+        self._begin(page, ())
+
+    def _show_marking(self, attempt: "OpenAttempt") -> None:
+        assert self.practice is not None
+        self._leave_case()
+        self.pages.setCurrentWidget(self.practice)
+        self.practice.show_marking_of(attempt)
+        self._refresh()
+
+    def _begin(self, page: FactsPage, notices: Sequence[str]) -> None:
+        session = page.session
         self.menus.attach({Where.FACTS: page.facts, Where.NOTE: page.note})
         session.undo_stack.undoTextChanged.connect(self._name_undo)
         session.undo_stack.redoTextChanged.connect(self._name_redo)
         page.title_changed.connect(self._refresh)
+        for name, words in page.called.items():
+            self.menus.name(name, words)
         self.page = page
-        QTimer.singleShot(0, page, lambda: self._fill_page(page, arrival.notices))
+        QTimer.singleShot(0, page, lambda: self._fill_page(page, notices))
 
-    def _fill_page(self, page: CasePage, notices: Sequence[str]) -> None:
+    def _fill_page(self, page: FactsPage, notices: Sequence[str]) -> None:
         if page is not self.page:
             return  # Another case was opened in the meantime.
         self.pages.addWidget(page)
@@ -232,6 +302,8 @@ class MainWindow(QMainWindow):
         if page is None:
             return
         page.pane.settle()
+        for name in page.called:
+            self.menus.name(name, key_named(name).words)
         self.band.clear()
         self.pages.removeWidget(page)
         page.hide()
@@ -242,7 +314,7 @@ class MainWindow(QMainWindow):
     def _refresh(self) -> None:
         page = self.page
         self.setWindowTitle(f"{page.title} – notereader" if page else "notereader")
-        self.menus.enable(with_case=page is not None)
+        self.menus.enable(self._can)
         choice = self._look.choice
         self.menus.check(
             thought_first=page is not None and page.model.thought_first,
@@ -251,6 +323,16 @@ class MainWindow(QMainWindow):
             theme_light=choice == "light",
             theme_dark=choice == "dark",
         )
+
+    def _can(self, key: Key) -> bool:
+        if key.name in self._own:
+            return not key.with_case or isinstance(self.page, CasePage)
+        return (shown := self._shown) is not None and shown.knows(key.name)
+
+    @property
+    def _shown(self) -> "FactsPage | AuditPage | None":
+        """The page on the screen, where it has keys of its own."""
+        return self.audit if self.audit is not None and self.pages.currentWidget() is self.audit else self.page
 
     def _name_undo(self, words: str) -> None:
         self.menus.name("undo", f"Undo {words}")

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMainWindow, QMenu, QWidget
 
-from notereader.desktop.keys import BREAKS, FACTS_MENU, HELP_MENU, KEYS, NOTE_MENU, VIEW_MENU, Where
+from notereader.desktop.keys import BREAKS, FACTS_MENU, HELP_MENU, KEYS, NOTE_MENU, PRACTICE_MENU, VIEW_MENU, Key, Where
 
 _CHECKABLE = frozenset({"thought_first", "every_field", "theme_system", "theme_light", "theme_dark"})
 
@@ -18,7 +18,8 @@ class Menus:
         self.actions: dict[str, QAction] = {}
         bar = window.menuBar()
         bar.setAccessibleName("Menus")
-        menus: dict[str, QMenu] = {name: bar.addMenu(name) for name in (NOTE_MENU, FACTS_MENU, VIEW_MENU, HELP_MENU)}
+        names = (NOTE_MENU, FACTS_MENU, PRACTICE_MENU, VIEW_MENU, HELP_MENU)
+        menus: dict[str, QMenu] = {name: bar.addMenu(name) for name in names}
         for key in KEYS:
             action = QAction(key.words, window)
             action.setShortcuts(key.sequences())
@@ -43,10 +44,10 @@ class Menus:
             if widget is not None:
                 widget.addAction(self.actions[key.name])
 
-    def enable(self, *, with_case: bool) -> None:
-        """Enable what can be done with or without an open case."""
+    def enable(self, can: Callable[[Key], bool]) -> None:
+        """Enable what can be done now."""
         for key in KEYS:
-            self.actions[key.name].setEnabled(with_case or not key.with_case)
+            self.actions[key.name].setEnabled(can(key))
 
     def check(self, **states: bool) -> None:
         """Show which of two states some actions are in."""

@@ -17,6 +17,7 @@ from notereader.record import Address, Fact, Record, ValueRefused
 
 if TYPE_CHECKING:
     from notereader.casebook import ChangedElsewhere, Edit, HistoryLine, OpenCase
+    from notereader.practice import OpenAttempt
 
 # How often to look whether another window changed the case; one cheap query.
 LOOK_ELSEWHERE_MS = 3000
@@ -55,7 +56,14 @@ class Session(QObject):
     in_hand_changed = Signal(object)
     noticed = Signal(object)
 
-    def __init__(self, case: "OpenCase", worker: Worker, who: Callable[[], str], parent: QObject | None = None):
+    def __init__(
+        self,
+        case: "OpenCase | OpenAttempt",
+        worker: Worker,
+        who: Callable[[], str],
+        parent: QObject | None = None,
+    ):
+        """Take a case of the casebook, or a student's attempt, which has the same face."""
         super().__init__(parent)
         self._case = case
         self._worker = worker
@@ -117,6 +125,10 @@ class Session(QObject):
     def confirm_case(self, then: Then) -> None:
         """Confirm the whole record in the name of the reviewer."""
         self._order(lambda: self._write(lambda: self._case.confirm(self._who()), (), then))
+
+    def change(self, job: Then, then: Then | None = None) -> None:
+        """Let the background thread change something beside the facts and take over what then stands there."""
+        self._order(lambda: self._write(job, (), then))
 
     def look_elsewhere(self) -> None:
         """Take over what another window or process saved, and say what it was."""

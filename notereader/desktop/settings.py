@@ -27,6 +27,24 @@ class Settings:
         self._kept.setValue("reviewer", " ".join(name.split()))
 
     @property
+    def student(self) -> str:
+        """Whose exercise book practice opens; empty where nobody gave a name."""
+        return str(self._kept.value("student", ""))
+
+    @student.setter
+    def student(self, name: str) -> None:
+        self._kept.setValue("student", " ".join(name.split()))
+
+    @property
+    def case_set(self) -> str:
+        """The folder or file of the practice cases chosen last; empty for those that come with the program."""
+        return str(self._kept.value("case_set", ""))
+
+    @case_set.setter
+    def case_set(self, path: str) -> None:
+        self._kept.setValue("case_set", path)
+
+    @property
     def colours(self) -> Choice:
         """Which colours were chosen; those of the system at first."""
         choice = str(self._kept.value("colours", "system"))

@@ -37,7 +37,9 @@ class StartPage(QWidget):
         self.sample.setAccessibleName("Try a sample note")
         self.sample.setMenu(self._samples())
         row = FlowLayout()
-        for button in (self.paste, self.open, self.sample):
+        self.practise = self._button("Practise  F8", "practise")
+        self.audit = self._button("Audit many notes  F9", "audit")
+        for button in (self.paste, self.open, self.sample, self.practise, self.audit):
             row.addWidget(button)
         self.cases = CaseList()
         self.cases.hide()

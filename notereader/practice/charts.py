@@ -73,7 +73,7 @@ def teacher_figure(
     for place, line in enumerate(lines):
         left.plot([line.low, line.high], [place, place], color=inks.band, linewidth=6, solid_capstyle="butt")
         mark, ink = ("X", inks.alarm) if line.over else ("o", inks.ink)
-        left.plot(line.difficulty, place, mark, color=ink, markersize=6)
+        left.plot(line.difficulty, place, mark, color=ink, markersize=8, markeredgecolor=inks.paper)
         if line.discrimination is not None:
             right.barh(
                 place, line.discrimination, color=inks.ink if line.discrimination >= 0 else inks.alarm, height=0.6
@@ -91,7 +91,8 @@ def teacher_figure(
         axis.set_axisbelow(True)
         axis.grid(axis="x", color=inks.faint)
         _dress(axis, inks, 0.9 * letters)
-    title = f"Fields as items, {len(view.students)} students, the hardest first"
+    students = "1 student" if len(view.students) == 1 else f"{len(view.students)} students"
+    title = f"Fields as items, {students}, the hardest first"
     figure.suptitle(_wrapped(title, 80, width / scale), fontsize=1.4 * letters, color=inks.words)
     _footer(figure, f"{view.note} {view.caution}".strip(), inks, width, letters)
     return figure
@@ -127,7 +128,7 @@ def _panel(axis: Any, kind: KindProgress, cases: int, inks: Inks, letters: float
     for point in kind.points:
         share = point.right / point.trials
         mark, ink = ("X", inks.alarm) if point.over else ("o", inks.ink)
-        axis.plot(point.number, share, mark, color=ink, markersize=6)
+        axis.plot(point.number, share, mark, color=ink, markersize=8, markeredgecolor=inks.paper)
     axis.set_ylim(-0.06, 1.06)
     axis.set_yticks([0, 0.5, 1], ["0", "half", "all"])
     axis.set_xlim(0.5, cases + 0.5)
