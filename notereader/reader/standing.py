@@ -139,6 +139,7 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
         _mark(page, sentence.i, end, "unticked")
 
 
+_POLITE = word_list("standing", "polite")
 _YES_NO = word_list("standing", "yes_no")
 _CHOICES = word_list("standing", "choices")
 
@@ -227,6 +228,8 @@ def _no_condition(page: Page, cue: Mention) -> bool:
     """'IF' is the index finger; '10% if that' and 'if any' put no condition."""
     if page.raw(cue.i, cue.j) == "IF":
         return True
+    if page.words[cue.i] == "if" and page.words[cue.i - 1 : cue.i] and page.words[cue.i - 1] in _POLITE:
+        return True  # 'I should be grateful if you would begin ...'
     after = page.words[cue.j : cue.j + 2]
     return after[:1] in (["that"], ["any"], ["anything"]) and after[1:] in ([], [","], ["."], [";"], [")"])
 

@@ -17,6 +17,8 @@ _DEPTH = ["local", "sedation", "wide-awake local", "regional", "general"]
 _STORY_FIRST = {"indication": 0, "mechanism": 0, "injury_date": 0, "diagnosis": 1, "procedure": 2}
 _SPANS = 6  # a value is shown in so many places at most
 
+_MARKS = frozenset([",", ".", ";", "", "("])
+
 Told = tuple[Scene, Mention]
 
 
@@ -54,7 +56,7 @@ def _dates(desk: Desk) -> None:
     dates = desk.page.dates
     if not dates:
         return
-    chosen = _operation_date(desk, dates)
+    chosen = _operation_date(desk, [d for d in dates if not d.yearless])
     if chosen is not None:
         _lay_date(desk, chosen, "date")
     injured = _injury_date(desk, dates, chosen)
@@ -69,13 +71,14 @@ def _dates(desk: Desk) -> None:
 def _lay_date(desk: Desk, found: FoundDate, name: str, *doubts: str) -> None:
     scene = scene_at(desk, found.i)
     inferred = ["the order of day and month is inferred from the rest of the note"] if found.inferred else []
-    reasons = [*inferred, *doubts]
+    year = ["the note tells no year here; it is taken from its other dates"] if found.yearless else []
+    reasons = [*inferred, *year, *doubts]
     desk.add(scene, "operation", NOWHERE, name, found.value, [(found.i, found.j)], name.replace("_", " "), *reasons)
 
 
 def _operation_date(desk: Desk, dates: list[FoundDate]) -> FoundDate | None:
     """Return the date of operation: under its heading, else beside words of an operation, else the first no other."""
-    for test in (_headed_date, _said_to_be_operation, _no_other_date, _dictated_at_once):
+    for test in (_headed_date, _said_to_be_operation, _told_of_operating, _no_other_date, _dictated_at_once):
         for found in dates:
             if test(desk, found):
                 return found
@@ -97,6 +100,28 @@ def _said_to_be_operation(desk: Desk, found: FoundDate) -> bool:
     return bool(set(last) & _list("surgery")) and not set(near) & _list("elsewhere")
 
 
+def _told_of_operating(desk: Desk, found: FoundDate) -> bool:
+    """'I operated on this man under a general on 19 June', 'On 28 August I repaired her FPL', 'note from theatre, 3 May'.
+
+    The verb stands in the sentence with no other date and no accident between.
+    """
+    scene, page = scene_at(desk, found.i), desk.page
+    if page.standing[found.i] == "history" or scene.sentence.section in ("previous", "instructions"):
+        return False
+    own = {k for d in page.dates for k in range(d.i, d.j)}
+    words = page.words
+    for k in range(found.i - 1, max(scene.sentence.i, found.i - 22) - 1, -1):
+        if k in own or words[k] in _list("injury") or words[k] in (";", "."):
+            break
+        if words[k] in _list("operating"):
+            return not set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("elsewhere_first")
+    if scene.word_before(found.i) not in ("", "on", ",", ":", "and"):
+        return False
+    after = [w for w in words[found.j : min(found.j + 7, scene.sentence.j)] if w.isalpha()]
+    led = {"i", "we"} & set(after[:2]) or {"was", "were"} & set(after)
+    return bool(led) and bool(set(after) & _list("operating"))
+
+
 def _no_other_date(desk: Desk, found: FoundDate) -> bool:
     scene = scene_at(desk, found.i)
     if scene.sentence.section in _list("not_operation_sections") or desk.page.standing[found.i] == "history":
@@ -105,10 +130,16 @@ def _no_other_date(desk: Desk, found: FoundDate) -> bool:
 
 
 def _dictated_at_once(desk: Desk, found: FoundDate) -> bool:
-    """'Dictated straight after the case, 22 April 2028': a day of dictation counts where it is said to be the same."""
+    """'Dictated straight after the case, 22 April 2028': a day of dictation counts where it is said to be the same.
+
+    'Op note dictated 11 June 2030' with no other date is the note of that day, where a place or the operator follows.
+    """
     scene = scene_at(desk, found.i)
     words = " ".join(scene.words(scene.sentence.i, scene.sentence.j))
-    return re.search(r"\b(?:same day|(?:straight|immediately|right|directly) after)\b", words) is not None
+    if re.search(r"\b(?:same day|(?:straight|immediately|right|directly) after)\b", words):
+        return True
+    opens = desk.page.words[: found.i]
+    return len(opens) <= 12 and "note" in opens and bool({"op", "operation", "operative", "theatre"} & set(opens))
 
 
 def _before(page: Page, found: FoundDate, reach: int) -> list[str]:
@@ -129,11 +160,15 @@ def _is_other(page: Page, found: FoundDate) -> bool:
 
 
 def _tells_injury(desk: Desk, scene: Scene, found: FoundDate) -> bool:
-    """Tell whether the words beside a date speak of the accident."""
-    near = set(desk.page.words[max(scene.sentence.i, found.i - 14) : min(scene.sentence.j, found.j + 14)])
+    """Tell whether the words beside a date speak of the accident; words right before another date are that one's."""
     if set(_before(desk.page, found, 4)) & _list("surgery"):
         return False
-    return bool(near & _list("injury")) or any(m.kind == "mechanism" for m in scene.mentions)
+    low, high = max(scene.sentence.i, found.i - 14), min(scene.sentence.j, found.j + 14)
+    near = {k for k in range(low, high) if desk.page.words[k] in _list("injury")}
+    near |= {m.i for m in scene.mentions if m.kind == "mechanism"}
+    for other in (d for d in desk.page.dates if d is not found and low <= d.i < high):
+        near -= set(range(other.i - 4, other.j)) if other.i > found.i else set(range(low, other.j))
+    return bool(near)
 
 
 def _injury_date(desk: Desk, dates: list[FoundDate], chosen: FoundDate | None) -> FoundDate | None:
@@ -146,7 +181,7 @@ def _injury_date(desk: Desk, dates: list[FoundDate], chosen: FoundDate | None) -
     beside = [d for d in told if _tells_injury(desk, scene_at(desk, d.i), d)]
     if chosen is None:
         return beside[0] if beside else None
-    near = [d for d in told if 0 <= _days_between(d, chosen) <= 42 and d.value != chosen.value]
+    near = [d for d in told if 0 <= _days_between(d, chosen) <= 42 and d.value != chosen.value and not d.yearless]
     return next(iter([d for d in beside if d.value != chosen.value] or near or beside), None)
 
 
@@ -160,9 +195,19 @@ def _may_be_injury(desk: Desk, found: FoundDate) -> bool:
     scene = scene_at(desk, found.i)
     if scene.sentence.section in ("date", "signature", "instructions", "previous", "admin", "addendum"):
         return False
-    if desk.page.standing[found.i] == "history" or _is_other(desk.page, found):
+    if desk.page.standing[found.i] == "history" or _is_other(desk.page, found) or _comes_in(scene, found):
         return False
     return not set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("elsewhere")
+
+
+def _comes_in(scene: Scene, found: FoundDate) -> bool:
+    """'On 30 May 2030 we took up the patient', 'came to us on the night of 3 February': the day of coming in."""
+    near = scene.words(max(scene.sentence.i, found.i - 10), min(scene.sentence.j, found.j + 5))
+    said = " ".join(near)
+    return any(f" {phrase} " in f" {said} " for phrase in _COMING)
+
+
+_COMING = ("came to us", "brought in", "took up", "taken up", "was admitted", "were admitted", "came in", "came to the")
 
 
 def _days_between(first: FoundDate, second: FoundDate) -> int:
@@ -280,6 +325,11 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
         return False
     word = " ".join(scene.words(m.i, m.j))
     near = {*scene.words(m.j, min(m.j + 4, scene.sentence.j)), *scene.words(max(scene.sentence.i, m.i - 3), m.i)}
+    if word == "narcosis" and scene.next_word(m.j) in (":", "by"):
+        return False
+    beside = [o for o in scene.of("anaesthesia") if o is not m and abs(o.i - m.i) <= 6]
+    if word == "general" and beside and "/" not in near:
+        return True  # 'General plus infraclavicular catheter'
     if word in ("general", "local", "regional", "plexus", "axillary", "mac"):
         told = near | (set(scene.words(scene.sentence.i, scene.sentence.j)) - {"block"})
         return scene.sentence.section in ("anaesthesia", "anaesthetist") or bool(told & _list("anaesthetic_words"))
@@ -308,14 +358,25 @@ def _mechanism(desk: Desk) -> None:
         if section in _list("not_mechanism_sections") or (rank == 3 and not _tells_story(scene)):
             continue
         found += [(rank, scene, m) for m in scene.of("mechanism") if _is_mechanism(desk, scene, m)]
+    ruptures = [(_STORY_FIRST.get(s.sentence.section, 3), s, m) for s in desk.scenes for m in _rupture_of_tendon(s)]
+    ruptures = [f for f in ruptures if _is_mechanism(desk, f[1], f[2])]
+    found += [f for f in ruptures if f[1].header]
+    found = found or ([] if _cut_by_something(desk) else ruptures)
     if not found:
-        _cut_by_something(desk)
         return
     chosen = min(_firmest(found), key=lambda f: (f[0], f[2].i))[2]
     _lay(desk, "mechanism", chosen, [(s, m) for _, s, m in found], "mechanism named")
 
 
-def _cut_by_something(desk: Desk) -> None:
+def _rupture_of_tendon(scene: Scene) -> list[Mention]:
+    """'Rupture of a zone II repair', 'the tendon had ruptured completely': a rupture in a sentence about a tendon."""
+    if scene.sentence.section in _list("not_mechanism_sections") or scene.kinds.isdisjoint(("tendon", "generic")):
+        return []
+    words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in ("rupture", "ruptured")]
+    return [Mention("mechanism", "rupture", k, k + 1) for k in words if scene.told(k)]
+
+
+def _cut_by_something(desk: Desk) -> bool:
     """'Slashed her palm on a ...': a thing the vocabulary lacks, but that cut, is sharp."""
     for scene in desk.scenes:
         i, j = scene.sentence.i, scene.sentence.j
@@ -329,7 +390,8 @@ def _cut_by_something(desk: Desk) -> None:
                 span = (k, min(by + 4, j))
                 reason = "taken from the verb; the thing itself is not known"
                 desk.add(scene, "operation", NOWHERE, "mechanism", "sharp", [span], "cut by a thing", reason)
-                return
+                return True
+    return False
 
 
 def _is_mechanism(desk: Desk, scene: Scene, m: Mention) -> bool:
@@ -361,4 +423,7 @@ def _tells_story(scene: Scene) -> bool:
     i, j = scene.sentence.i, scene.sentence.j
     if scene.sentence.block <= 2 and any(d.i >= i and d.j <= j for d in scene.page.dates):
         return True
+    early = 5 * i < 2 * len(scene.page.words) and not scene.page.standing[i]
+    if early and any(m.kind == "mechanism" and m.i == i and scene.next_word(m.j) in _MARKS for m in scene.mentions):
+        return True  # 'Bench saw, 3 days back.'
     return len(words & _list("story")) >= 2
