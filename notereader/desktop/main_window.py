@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QInputDialog,
     QMainWindow,
-    QMessageBox,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -24,6 +23,7 @@ from notereader.desktop.facts_page import FactsPage
 from notereader.desktop.help_page import TextPage, cautions_page, keys_page
 from notereader.desktop.history_dialog import HistoryDialog
 from notereader.desktop.keys import Key, Where, key_named
+from notereader.desktop.labels import agreed
 from notereader.desktop.look import Choice, Look
 from notereader.desktop.menus import Menus
 from notereader.desktop.reading_page import ReadingPage
@@ -365,7 +365,7 @@ class MainWindow(QMainWindow):
 
     def _may_lose(self, trouble: str) -> bool:
         question = f"The value you were entering cannot be entered. {trouble}\n\nClose and lose it?"
-        return QMessageBox.question(self, "notereader", question) == QMessageBox.StandardButton.Yes
+        return agreed(self, question)
 
     def _ask_for_file(self) -> None:
         path, _ = QFileDialog.getOpenFileName(self, "Open a note or record", "", _FILES)
