@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication, QListWidget, QPushButton, QScrollAre
 
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
-from notereader.desktop.practice.parts import in_a_row, title
+from notereader.desktop.practice.parts import Title, in_a_row
 
 TASK = (
     "1. Read the note. Select its words (F6 goes there, Shift and arrows select), then enter the fact they say: "
@@ -58,7 +58,7 @@ class AnswerPane(QScrollArea):
         inner = QWidget()
         column = QVBoxLayout(inner)
         column.setContentsMargins(6, 6, 6, 6)
-        column.addWidget(title("What is asked", look, 1.1))
+        column.addWidget(Title("What is asked", look, 1.1))
         for words in task:
             column.addWidget(plain_label(words))
         self._second = QWidget()
@@ -68,7 +68,7 @@ class AnswerPane(QScrollArea):
             ("Contradictions you named", self.contradictions, (self.drop_contradiction,)),
             ("Your questions for the surgeon", self.questions, (self.up, self.down, self.drop_question)),
         ):
-            second.addWidget(title(words, look, 1.1))
+            second.addWidget(Title(words, look, 1.1))
             second.addWidget(listing)
             second.addLayout(in_a_row(*buttons))
         column.addWidget(self._second)

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.practice.naming import case_title, counted, level_words
-from notereader.desktop.practice.parts import button, goes_back, in_a_row, title
+from notereader.desktop.practice.parts import Title, button, goes_back, in_a_row
 from notereader.desktop.practice.tables import PlainTable
 
 if TYPE_CHECKING:
@@ -57,7 +57,7 @@ class CasesPage(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(36, 20, 36, 16)
         layout.setSpacing(8)
-        layout.addWidget(title("Practise reading notes", look))
+        layout.addWidget(Title("Practise reading notes", look))
         layout.addWidget(plain_label(SENTENCE))
         layout.addWidget(self.next)
         layout.addLayout(in_a_row(self.take, self.take_next, self.take_due, self.read))

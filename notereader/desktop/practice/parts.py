@@ -7,7 +7,6 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 
 from notereader.desktop.flow_layout import FlowLayout
-from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.themes import larger
 
@@ -28,16 +27,20 @@ def in_a_row(*buttons: QWidget) -> FlowLayout:
     return row
 
 
-def title(words: str, look: Look, share: float = 1.5) -> QLabel:
-    """Return a title whose letters follow the look."""
-    label = plain_label(words)
+class Title(QLabel):
+    """A title whose letters follow the look; plain words, never markup."""
 
-    def dress() -> None:
-        label.setFont(larger(QApplication.font(), share, bold=True))
+    def __init__(self, words: str, look: Look, share: float = 1.5):
+        super().__init__(words)
+        self._share = share
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        # A method, so that the connection ends with the label.
+        look.changed.connect(self._dress)
+        self._dress()
 
-    look.changed.connect(dress)
-    dress()
-    return label
+    def _dress(self) -> None:
+        self.setFont(larger(QApplication.font(), self._share, bold=True))
 
 
 def goes_back(page: QWidget, back: Callable[[], object]) -> None:

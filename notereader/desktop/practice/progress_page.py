@@ -12,7 +12,7 @@ from shiboken6 import isValid
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.practice.naming import case_title, counted
-from notereader.desktop.practice.parts import button, goes_back, in_a_row, title
+from notereader.desktop.practice.parts import Title, button, goes_back, in_a_row
 from notereader.desktop.practice.tables import ChartView, PlainTable
 from notereader.desktop.worker import Worker
 
@@ -64,7 +64,7 @@ class ProgressPage(QWidget):
             "&Chart …", partial(self._save, "progress.png", "Picture (*.png);;SVG (*.svg);;PDF (*.pdf)")
         )
         self.back = button("All cases  Esc", self.left.emit)
-        self.title = title("Progress", look)
+        self.title = Title("Progress", look)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(24, 14, 24, 12)
         layout.addWidget(self.title)

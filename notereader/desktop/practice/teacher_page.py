@@ -12,7 +12,7 @@ from shiboken6 import isValid
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.practice.naming import counted
-from notereader.desktop.practice.parts import button, goes_back, in_a_row, title
+from notereader.desktop.practice.parts import Title, button, goes_back, in_a_row
 from notereader.desktop.practice.tables import ChartView, PlainTable
 from notereader.desktop.worker import Worker
 
@@ -74,7 +74,7 @@ class TeacherPage(QWidget):
         self.back = button("All cases  Esc", self.left.emit)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(24, 14, 24, 12)
-        layout.addWidget(title("Teacher's view", look))
+        layout.addWidget(Title("Teacher's view", look))
         layout.addWidget(plain_label(_HOW))
         layout.addWidget(self.note)
         layout.addWidget(self.tabs, 1)
