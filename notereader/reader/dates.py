@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from datetime import date
 
+from notereader.reader.date_words import day_after, day_before, spoken_year, without_year
 from notereader.reader.page import FoundDate, Page
 from notereader.vocabulary.wordlists import word_list
 
@@ -13,11 +14,10 @@ _NAMES = (
 )
 _MONTHS = {short: n for n, name in enumerate(_NAMES, 1) for short in (name, name[:3])} | {"sept": 9}
 _NUMERIC = re.compile(r"(\d{1,2})[./-](\d{1,2})[./-](\d{4}|\d{2})\Z")
-_ISO = re.compile(r"(\d{4})-(\d{2})-(\d{2})\Z")
+_ISO = re.compile(r"(\d{4})[./-](\d{2})[./-](\d{2})\Z")
 _NAMED = re.compile(r"(\d{1,2})-?([A-Za-z]{3,9})-?(\d{4}|\d{2})\Z")
-_DAY = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?\Z")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
-_BETWEEN = frozenset([",", ".", "of", "the"])
+_BETWEEN = frozenset([",", ".", "of", "the", "/"])
 _NEAR = 45  # days within which the dates of one injury and its operation lie
 _CLEARER = 20  # days by which one reading must lie nearer than the other
 
@@ -39,6 +39,7 @@ def find_dates(page: Page) -> list[FoundDate]:
     month_first = _month_first([m for _, m in numeric], found, page)
     for k, match in numeric:
         found += _numeric(page, k, match, month_first)
+    found += without_year(page, found, _MONTHS)
     return sorted(found, key=lambda d: d.i)
 
 
@@ -97,22 +98,27 @@ def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None)
 
 
 def _worded(page: Page) -> Iterator[FoundDate]:
-    """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', '3rd of June 2029', 'June the 3rd'."""
+    """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', 'the third of June twenty thirty'."""
     words = page.words
     for k, month in [(k, _MONTHS[word]) for k, word in enumerate(words) if word in _MONTHS]:
-        after = _past(words, k + 1)
-        if after < len(words) and _YEAR.match(words[after]):
-            back = k - 1
-            while back > 0 and words[back] in ("of", "-", "."):
-                back -= 1
-            day = _DAY.match(words[back]) if back >= 0 else None
+        year = _year_at(words, k + 1)
+        if year is not None:
+            day = day_before(words, k)
             if day:
-                yield from _made(page, back, after + 1, int(words[after]), month, int(day[1]))
-            continue
-        day = _DAY.match(words[after]) if after < len(words) else None
-        year_at = _past(words, after + 1)
-        if day and year_at < len(words) and _YEAR.match(words[year_at]):
-            yield from _made(page, k, year_at + 1, int(words[year_at]), month, int(day[1]))
+                yield from _made(page, day[1], year[1], year[0], month, day[0])
+                continue
+        after = day_after(words, k + 1)
+        year = _year_at(words, after[1]) if after is not None else None
+        if after is not None and year is not None:
+            yield from _made(page, k, year[1], year[0], month, after[0])
+
+
+def _year_at(words: list[str], k: int) -> tuple[int, int] | None:
+    """Return the year that is told from word k on, in figures or in words, and the word after it."""
+    at = _past(words, k)
+    if at < len(words) and _YEAR.match(words[at]):
+        return int(words[at]), at + 1
+    return spoken_year(words, k)
 
 
 def _past(words: list[str], k: int) -> int:

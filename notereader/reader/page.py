@@ -51,12 +51,13 @@ class Quantity:
 
 @dataclass(slots=True)
 class FoundDate:
-    """A date in the note: ISO value, words i to j, and whether its order of day and month was only inferred."""
+    """A date in the note: ISO value, words i to j, and whether the order of day and month or the year was inferred."""
 
     value: str
     i: int
     j: int
     inferred: bool = False
+    yearless: bool = False  # the note tells no year; it is taken from a full date
 
 
 @dataclass(slots=True)

@@ -54,3 +54,44 @@ def test_the_order_of_day_and_month_comes_from_the_note(text: str, value: str) -
 )
 def test_dates_that_cannot_be_told_are_left_out(text: str) -> None:
     assert dates_of(text) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("on the twenty second of may two thousand and thirty-three", "2033-05-22"),
+        ("ninth august twenty thirty", "2030-08-09"),
+        ("March the third, twenty thirty-one", "2031-03-03"),
+        ("thirtieth of june two thousand thirty", "2030-06-30"),
+        ("2030.12.05", "2030-12-05"),
+        ("7/Feb/2031", "2031-02-07"),
+    ],
+)
+def test_spoken_dates_and_other_orders(text: str, value: str) -> None:
+    assert [d.value for d in dates_of(f"seen {text} in theatre")] == [value]
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("Operated 2 January 2033. Cut on 28 December by glass", "2032-12-28"),
+        ("Operated 14 Sept 2037. Injured yesterday (9/13)", "2037-09-13"),
+        ("operated twenty second of may twenty thirty three cut on the twenty first of may", "2033-05-21"),
+        ("Operated 22 May 2033. He fell on the 20th, and could not bend it", "2033-05-20"),
+    ],
+)
+def test_a_date_without_its_year_lies_shortly_before_a_full_one(text: str, value: str) -> None:
+    assert [d.value for d in dates_of(text) if d.yearless] == [value]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Cut on 28 December by glass",  # no full date to go by
+        "Operated 2 January 2033. Clinic 14 January, stitches out 16/1",  # after it
+        "Operated 2 January 2033. Two of 4/6 strands; he may 5 times a day flex",
+        "Operated 22 May 2033. Therapy starts on the fifth postoperative day",
+    ],
+)
+def test_figures_that_are_no_date_without_year(text: str) -> None:
+    assert not [d for d in dates_of(text) if d.yearless]

@@ -39,6 +39,13 @@ def quotes(text: str, name: str) -> list[str]:
         "Date of surgery is June 7, 2033. FDP was repaired.",
         "Dictated straight after the case, 7 June 2033. FDP was repaired.",
         "Dictated 7 June 2033, operation the same day.\nFDP was repaired.",
+        "9 June 2033\n\nDear Doctor,\n\nI operated on this man under a block on 7 June 2033, two days after a fall.",
+        "9 June 2033\n\nDear Therapist,\n\nOn 7 June 2033 I repaired her left FPL, cut in zone II.",
+        "Hand clinic, 9 June 2033\n\nDear all,\n\nre: repair of both flexors, left ring finger, 7 June 2033",
+        "Thank you for seeing this boy, whom I took to theatre yesterday, 7 June 2033.",
+        "07-06-2033 (accident 6 June 2033)\nFDP repaired.",
+        "Quick dictation, typed version to follow. June 7, 2033. FDP repair.",
+        "this is for the list of the seventh of june twenty thirty three FDP repair",
     ],
 )
 def test_date_of_operation(text: str) -> None:
@@ -66,13 +73,23 @@ def test_days_of_dictation_signature_and_clinic_are_no_date_of_operation(text: s
         "Background\nSeen in clinic on 6 June 2033. A lamp fell on the hand on 5 June 2033.",
         "Operation of 7 June 2033; accident of 5 June 2033.",
         "Story: repaired at another hospital on 20 May 2033. On 5 June 2033 it gave way.",
+        "Left index. Wine bottle, 5 June. Anaesthesia: block.",
+        "Re: female, 45. Left thumb, glass door, 5 June 2033.",
+        "History: cut it on a tin on the fifth, could not bend it.",
     ],
 )
 def test_date_of_injury(story: str) -> None:
     assert value(f"Date of operation: 7 June 2033\n{story}\nFDP repaired.", "injury_date") == "2033-06-05"
 
 
-@pytest.mark.parametrize("story", ["Seen in clinic on 5 June 2033.", "Referred 5 June 2033 by the local hospital."])
+@pytest.mark.parametrize(
+    "story",
+    [
+        "Seen in clinic on 5 June 2033.",
+        "Referred 5 June 2033 by the local hospital.",
+        "Came to us on the night of 5 June 2033.",
+    ],
+)
 def test_days_of_visits_are_no_date_of_injury(story: str) -> None:
     assert value(f"Date of operation: 7 June 2033\nHistory: {story}\n", "injury_date") is None
 
@@ -104,6 +121,8 @@ def test_side_left(text: str) -> None:
         "He is left hand dominant.",
         "Background\nOld FPL repair in the left thumb, 2029.",
         "History. Power was half of the left side.",
+        "M 40, L hand dom, no allergies.",
+        'Addendum\n"Left" in the history should read right.',
     ],
 )
 def test_left_that_is_no_side(body: str) -> None:
@@ -202,7 +221,7 @@ def test_an_unknown_thing_that_cut_is_a_reason_to_look_twice() -> None:
 @pytest.mark.parametrize(
     ("text", "name"),
     [
-        ("Date of operation: 7 June 2033\n\nHe came in on 5 June 2033, soon after it.\nFDP repaired.", "injury_date"),
+        ("Date of operation: 7 June 2033\n\nOn 5 June 2033, towards evening.\nFDP repaired.", "injury_date"),
         ("History: a pane broke in her right hand.\n\nFDP repaired.", "side"),
     ],
 )

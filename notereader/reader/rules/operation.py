@@ -101,7 +101,7 @@ def _said_to_be_operation(desk: Desk, found: FoundDate) -> bool:
 
 
 def _told_of_operating(desk: Desk, found: FoundDate) -> bool:
-    """'I operated on this man under a general on 19 June', 'On 28 August I repaired her FPL', 'note from theatre, 3 May'.
+    """'I operated on this man under a general on 19 June', 'On 28 August I repaired her FPL', 'theatre, 3 May'.
 
     The verb stands in the sentence with no other date and no accident between.
     """
@@ -113,7 +113,7 @@ def _told_of_operating(desk: Desk, found: FoundDate) -> bool:
     for k in range(found.i - 1, max(scene.sentence.i, found.i - 22) - 1, -1):
         if k in own or words[k] in _list("injury") or words[k] in (";", "."):
             break
-        if words[k] in _list("operating"):
+        if words[k] in _list("operating") or (words[k] in _list("repairs") and _ends_title(scene, found)):
             return not set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("elsewhere_first")
     if scene.word_before(found.i) not in ("", "on", ",", ":", "and"):
         return False
@@ -122,11 +122,17 @@ def _told_of_operating(desk: Desk, found: FoundDate) -> bool:
     return bool(led) and bool(set(after) & _list("operating"))
 
 
+def _ends_title(scene: Scene, found: FoundDate) -> bool:
+    """'re: repair of finger flexors, right hand, 6 June': a date that ends a line without a verb."""
+    verbs = {"was", "were", "had", "has", "is", "will", "who"} & set(scene.words(scene.sentence.i, scene.sentence.j))
+    return found.j >= scene.sentence.j - 1 and not verbs
+
+
 def _no_other_date(desk: Desk, found: FoundDate) -> bool:
     scene = scene_at(desk, found.i)
     if scene.sentence.section in _list("not_operation_sections") or desk.page.standing[found.i] == "history":
         return False
-    return not _is_other(desk.page, found) and not _tells_injury(desk, scene, found)
+    return not _is_other(desk.page, scene, found) and not _tells_injury(desk, scene, found)
 
 
 def _dictated_at_once(desk: Desk, found: FoundDate) -> bool:
@@ -151,9 +157,11 @@ def _before(page: Page, found: FoundDate, reach: int) -> list[str]:
     return page.words[i : found.i]
 
 
-def _is_other(page: Page, found: FoundDate) -> bool:
+def _is_other(page: Page, scene: Scene, found: FoundDate) -> bool:
     """Tell whether the words before a date make it the day of a dictation, a fax, a clinic or a signature."""
     before = _before(page, found, 5)
+    if found.i - len(before) < scene.sentence.i and len(page.words[scene.sentence.i : scene.sentence.j]) > 1:
+        before = page.words[scene.sentence.i : found.i] or before[-2:]
     if set(before) & _list("other_dates"):
         return True
     return "clinic" in before and "," not in before
@@ -193,10 +201,17 @@ def _accident_of(page: Page, found: FoundDate) -> bool:
 
 def _may_be_injury(desk: Desk, found: FoundDate) -> bool:
     scene = scene_at(desk, found.i)
-    if scene.sentence.section in ("date", "signature", "instructions", "previous", "admin", "addendum"):
+    if scene.sentence.section in ("signature", "instructions", "previous", "addendum"):
         return False
-    if desk.page.standing[found.i] == "history" or _is_other(desk.page, found) or _comes_in(scene, found):
+    if scene.sentence.section in ("date", "admin") and not scene.of("mechanism"):
         return False
+    if desk.page.standing[found.i] == "history" or _is_other(desk.page, scene, found) or _comes_in(scene, found):
+        return False
+    first, last = scene.part(found.i)
+    first = max([first, *(d.j for d in desk.page.dates if d.j <= found.i)])
+    own = set(scene.words(first, last))
+    if own & _list("injury") and not own & _list("elsewhere"):
+        return True
     return not set(scene.words(scene.sentence.i, scene.sentence.j)) & _list("elsewhere")
 
 
@@ -207,7 +222,7 @@ def _comes_in(scene: Scene, found: FoundDate) -> bool:
     return any(f" {phrase} " in f" {said} " for phrase in _COMING)
 
 
-_COMING = ("came to us", "brought in", "took up", "taken up", "was admitted", "were admitted", "came in", "came to the")
+_COMING = ("came to us", "brought in", "took up", "taken up", "was admitted", "were admitted", "came to the")
 
 
 def _days_between(first: FoundDate, second: FoundDate) -> int:
@@ -245,8 +260,12 @@ def _is_side(scene: Scene, m: Mention) -> bool:
     words = scene.page.words
     after, before = scene.next_word(m.j), scene.word_before(m.i)
     ahead = words[m.j : min(m.j + 5, scene.sentence.j)]
-    if set(ahead[:2]) & {"dominant", "handed", "dominance", "hander"} or ("hand" in ahead[:2] and "dominant" in ahead):
+    if set(ahead[:2]) & _list("dominance") or ("hand" in ahead[:2] and _list("dominance") & set(ahead)):
         return False
+    if scene.page.text[scene.page.starts[m.i] - 1 : scene.page.starts[m.i]] in _QUOTES and _corrects(scene):
+        return False  # '"Right" finger should read ring finger'
+    if scene.words(m.j, m.j + 1) == ["one"] and {"hand", "side"} & set(scene.words(scene.sentence.i, m.i)):
+        return True
     if scene.sentence.section == "side":
         return True
     if len(scene.page.raw(m.i, m.j).strip(".()")) == 1:
@@ -258,6 +277,13 @@ def _is_side(scene: Scene, m: Mention) -> bool:
     if words[m.i] == "left" and (before in _list("left_as_verb") or not _is_title(scene)):
         return before in ("the", "his", "her", "patient's") and after in _list("side_ends")
     return _follows_part(scene, m.i) or before in ("the", "his", "her", "on", ":", "|", "side", "laterality")
+
+
+_QUOTES = ('"', "'", "\u201c", "\u2018")
+
+
+def _corrects(scene: Scene) -> bool:
+    return bool({"read", "reads", "meant", "heard"} & set(scene.words(scene.sentence.i, scene.sentence.j)))
 
 
 def _is_short_side(scene: Scene, m: Mention, after: str, before: str) -> bool:
