@@ -107,6 +107,11 @@ class Desk:
         n = self._places[id(scene)]
         return self.scenes[n - 1] if n else None
 
+    def scene_after(self, scene: Scene) -> Scene | None:
+        """Return the scene after one of the note's, or None for the last."""
+        n = self._places[id(scene)] + 1
+        return self.scenes[n] if n < len(self.scenes) else None
+
     def add(
         self,
         scene: Scene,
@@ -193,9 +198,13 @@ class Desk:
         entry = (target.digit, target.tendon, target.slip)
         return any(f.field in ("strands", "stitch", "size") for f in self._told.get(("repairs", entry), ()))
 
+    def is_donor(self, target: Target) -> bool:
+        """Tell whether a tendon was only taken as a graft for another."""
+        return target.tendon == "PL" and self.treatments.get(target) == "grafted"
+
     def may_be_repaired(self, target: Target) -> bool:
         """Return whether nothing known of a tendon speaks against a repair."""
-        if self.extents.get(target) == "intact":
+        if self.extents.get(target) == "intact" or self.is_donor(target):
             return False
         return self.treatments.get(target, "repaired") in ("repaired", "reinserted", "grafted", "tenodesed")
 
@@ -215,7 +224,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     """Return the named tendons that words i to j belong to, and their group; ([], None) where no tendon owns them."""
     subject = scene.owner(i, j)
     if subject is not None and subject.group is not None and subject.group.generic:
-        taken_up = _taken_up(scene, subject.group)
+        taken_up = _taken_up(desk, scene, subject.group)
         if taken_up:
             return taken_up, subject.group
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
@@ -232,20 +241,21 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     return targets, group
 
 
-def _taken_up(scene: Scene, group: Group) -> list[Target]:
+def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'..., and the ends of all of them were crushed': every tendon named before it in the sentence.
 
     'For the FDP ..., knots inside the repair': 'the repair' is that of the tendon named before it.
     """
     before = [g for g in scene.setting.groups if g.j <= group.i and (g.tendons or g.generic) and not g.reference]
     if group.generic == "one" and before and before[-1].tendons and not group.digits:
-        return group_targets(scene, before[-1])
+        named = [group_targets(scene, g) for g in reversed(before) if g.tendons]
+        return next((ts for ts in named if any(desk.may_be_repaired(t) for t in ts)), named[0])
     if not {"them", "these", "those"} & set(scene.words(group.i, group.j)):
         return []
-    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
-    if not named and len(scene.setting.focus) > 1:
+    groups = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+    if not groups and len(scene.setting.focus) > 1:
         return list(scene.setting.focus)
-    return [t for g in named for t in group_targets(scene, g)]
+    return [t for g in groups for t in group_targets(scene, g)]
 
 
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:

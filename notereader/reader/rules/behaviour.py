@@ -2,11 +2,17 @@
 
 from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk, owners
+from notereader.reader.page import Break, within
+from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.suture_owners import said_of_all, suture_owners
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _FOREIGN_WORDS = word_list("quality", "foreign_words")
+_STAND_FOR_ALL = word_list("quality", "stand_for_all")
+_TELL_REPAIR = frozenset(["strands", "stitch", "size", "treatment"])
+_BOUNDS = word_list("standing", "bounds") | {".", "then", "with"}
+_QUANTIFIERS = frozenset(["either", "neither", "both", "each", "none", "all", "any"])
 
 
 def lay_behaviour(
@@ -31,7 +37,9 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
     if subject is None or subject.mention is None:
         return False
     if subject.kind == "role":
-        return subject.mention.value not in ("core", "peripheral")
+        role = subject.mention.value
+        near = scene.part(i) == scene.part(subject.i) or role not in ("skin", "sheath")
+        return role not in ("core", "peripheral") and near and not is_place(scene, subject.mention)
     return subject.kind in _FOREIGN_WORDS
 
 
@@ -41,35 +49,97 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         wide = suture_owners(desk, scene, i, j)[0]
         if len(wide) > 1:
             return wide
-    targets, _ = owners(desk, scene, i, j)
-    targets = [
-        t
-        for t in targets
-        if desk.extents.get(t) != "intact" and desk.treatments.get(t) not in ("left", "excised", "trimmed")
-    ]
+    if collective(scene, i, j):
+        return everyone(desk, scene, i)
+    targets = [t for t in owners(desk, scene, i, j)[0] if _sewn(desk, t)]
     if targets:
         return targets
     subject = scene.owner(i, j)
     if subject is not None and subject.group is not None and (subject.group.generic == "all" or subject.group.every):
         return desk.sewn()
-    if said_of_all(scene, i):
-        return suture_owners(desk, scene, i, j)[0]
-    if _either(scene):
-        here = desk.sewn(scene.setting.digits or None)
-        return here if len(here) > 1 else desk.sewn()
     found, _ = suture_owners(desk, scene, i, j)
-    return found
+    return [t for t in found if _sewn(desk, t)]
 
 
-def _either(scene: Scene) -> bool:
-    words = scene.words(scene.sentence.i, scene.sentence.j)
-    return any(w in words for w in ("either", "neither", "both", "each", "none", "all"))
+def _sewn(desk: Desk, target: Target) -> bool:
+    unsewn = desk.treatments.get(target) in ("left", "excised", "trimmed")
+    return desk.extents.get(target) != "intact" and not unsewn and not desk.is_donor(target)
+
+
+def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """Return the sewn tendons told of right before, if several; else of the digits in focus; else all."""
+    told = _just_named(desk, scene)
+    if len(told) > 1:
+        return told
+    named = [g.digits for g in scene.setting.groups if g.digits and g.j <= i and not g.reference]
+    digits = named[-1] if named else scene.setting.digits
+    here = desk.sewn(digits or None)
+    return here if len(here) > 1 and len({t.digit for t in here}) == len(set(digits)) else desk.sewn()
+
+
+def _just_named(desk: Desk, scene: Scene) -> list[Target]:
+    """Return the sewn tendons of the last sentence of the paragraph, at most three back, that named any."""
+    before = desk.scene_before(scene)
+    for _ in range(3):
+        if before is None or before.sentence.block != scene.sentence.block:
+            break
+        groups = [g for g in before.setting.groups if g.tendons and not g.reference]
+        if any(g.generic == "all" for g in before.setting.groups):
+            return desk.sewn()
+        if groups:
+            return list(dict.fromkeys(t for g in groups for t in group_targets(before, g) if _sewn(desk, t)))
+        before = desk.scene_before(before)
+    return []
+
+
+def collective(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether words i to j are said of 'both', 'either', 'any of them' without a tendon or digit by name."""
+    named = [g for g in scene.setting.groups if g.tendons or g.generic]
+    first = max([scene.sentence.i, *(g.j for g in named if g.j <= i)])
+    if first > scene.sentence.i or any(g.i >= j and g.i < scene.part(j - 1)[1] for g in named):
+        return False
+    last = scene.part(j - 1)[1]
+    words = scene.words(first, last)
+    return any(w in _QUANTIFIERS and _stands_for_all(words, n) for n, w in enumerate(words))
+
+
+def _stands_for_all(words: list[str], n: int) -> bool:
+    """Tell whether the quantifier at place n stands alone or before a repair, not before pulleys, sides or the like."""
+    after = [w for w in words[n + 1 : n + 4] if w not in ("the", "of", "two", "three", "four", "five", "six", "these")]
+    before = words[n - 1] if n else ""
+    if (words[n], before) == ("all", "at"):
+        return False
+    if (
+        words[n] == "either"
+        and before not in ("in", "of", "at", "on", "from", "with", "to")
+        and after[:1] != ["repair"]
+    ):
+        return False  # 'no gap either' says 'too'
+    return not after or after[0] in _STAND_FOR_ALL or after[0].endswith(("ed", "ing"))
+
+
+def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, after: bool = False) -> bool:
+    """Tell whether words i to j are denied by a word before them, or with `after` by one behind them too.
+
+    With `free` an 'and' ends a denial: 'no gap and free gliding', 'no gap and the repair ran well'.
+    """
+    for cue in within(scene.page.cues, max(scene.sentence.i, i - reach - 4), i):
+        if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] == "unticked":
+            continue
+        between = scene.words(cue.j, i)
+        if not _BOUNDS.isdisjoint(between) or max(scene.page.breaks[cue.j : i + 1]) >= Break.COLUMN:
+            continue
+        tail = between[len(between) - between[::-1].index("and") :] if "and" in between else None
+        if tail is None or not (tail or free):
+            return True
+    return after and scene.negated(i, j, 0)
 
 
 def after_repair(desk: Desk, scene: Scene) -> bool:
     """Tell whether a repair was told of before this sentence ends."""
     return any(
-        f.field in ("strands", "stitch", "size", "treatment") and f.order < scene.sentence.j for f in desk.findings
+        f.field in _TELL_REPAIR and f.order < scene.sentence.j and not (f.header and f.field == "treatment")
+        for f in desk.findings
     )
 
 
@@ -85,6 +155,4 @@ def about_repair(desk: Desk, scene: Scene) -> bool:
     foreign = [s for s in scene.subjects if s.kind in ("structure", "sided", "anynerve", "anyartery", "bundle")]
     if foreign:
         return False
-    return desk.topic in ("tendon", "core", "peripheral", "pulley", "") and bool(
-        desk.sewn() or scene.setting.focus
-    )
+    return desk.topic in ("tendon", "core", "peripheral", "pulley", "") and bool(desk.sewn() or scene.setting.focus)

@@ -113,7 +113,7 @@ def _each_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """'FDP and FDS cut, all ends clean', '..., both with ragged edges': every tendon named before in the sentence."""
     first = scene.part(mention.i)[0]
     around = scene.words(max(first, mention.i - 6), min(mention.j + 5, scene.sentence.j))
-    if _COLLECTIVE.isdisjoint(around):
+    if _COLLECTIVE.isdisjoint(around) and "respectively" not in scene.words(mention.i, scene.sentence.j):
         return []
     groups = [g for g in scene.setting.groups if g.tendons and g.i < mention.i and not g.reference]
     named = list(dict.fromkeys(t for g in groups for t in group_targets(scene, g)))

@@ -1,105 +1,151 @@
 """How the repair runs through sheath and pulleys."""
 
+from dataclasses import dataclass
+
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
-from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
-from notereader.reader.scene import Scene
+from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
 
-_IS_GLIDE_WORDS = word_list("quality", "is_glide_words")
-_IS_GLIDE_WORDS_2 = word_list("quality", "is_glide_words_2")
-_FREE_WORDS_WORDS = word_list("quality", "free_words_words")
+_CATCH_WORDS = word_list("quality", "catch_words")
+_CATCH_PLACES = word_list("quality", "catch_places")
+_FREE_WORDS = word_list("quality", "free_words")
 _GLIDE_FORMS = word_list("quality", "glide_forms")
+_RUN_FORMS = word_list("quality", "run_forms")
+_RUN_FREE = word_list("quality", "run_free")
+_NO_TENDON = word_list("quality", "moves_no_tendon")
+_RESOLVED = word_list("quality", "resolved")
+_MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
+_BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
+_FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
+_EDGES = frozenset(["edge", "lip", "margin", "pulley", "rim", "border"])
+
+
+@dataclass(slots=True)
+class _Event:
+    """What words i to j say of the glide."""
+
+    i: int
+    j: int
+    value: str
 
 
 def glide(desk: Desk, scene: Scene) -> None:
-    """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'."""
-    if "glide" not in scene.kinds and _GLIDE_FORMS.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j)):
+    """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if "glide" not in scene.kinds and _GLIDE_FORMS.isdisjoint(words) and _RUN_FORMS.isdisjoint(words):
         return
     if not (desk.repairable() or scene.setting.focus):
         return
-    last: tuple[Mention, str] | None = None
+    events = sorted([*_told(desk, scene), *_run_freely(desk, scene)], key=lambda e: e.i)
+    before = ""
+    for event in events:
+        if before == "catching" and event.value == "restricted":
+            continue  # 'it catches and does not glide freely' says one thing
+        before = event.value
+        targets = behaving(desk, scene, event.i, event.j)
+        lay_behaviour(desk, scene, targets, "glide", event.value, event.i, event.j, f"glide {event.value}")
+
+
+def _told(desk: Desk, scene: Scene) -> list[_Event]:
+    """Return what the vocabulary's phrases say."""
+    found = []
     for mention in scene.of("glide"):
-        if not scene.told(mention.i) or not _is_glide(scene, mention):
+        if not scene.told(mention.i) or not _is_glide(desk, scene, mention):
             continue
         value = mention.value
-        negated = scene.negated(mention.i, mention.j, 4) and not _new_clause(scene, mention)
-        if negated and value == "free":
-            value = "catching" if scene.of("glide")[0].value == "catching" else "restricted"
-        elif negated:
-            value = "free"
-        if value == "catching" and _until(scene, mention):
-            continue
-        if last is not None and last[1] == "catching" and mention.value == "free" and negated:
-            continue
-        if last is not None and last[1] == "catching" and value == "restricted":
-            continue
-        last = (mention, value)
-        targets = behaving(desk, scene, mention.i, mention.j)
-        lay_behaviour(desk, scene, targets, "glide", value, mention.i, mention.j, f"glide {value}")
-    _free_words(desk, scene)
+        ended = _ended(scene, mention) if value == "catching" else None
+        if ended is not None:
+            value = "free" if ended else "catching"
+        elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
+            value = "restricted" if value == "free" else "free"
+        if value != "free" or after_repair(desk, scene):
+            found.append(_Event(mention.i, mention.j, value))
+    return found
 
 
-def _new_clause(scene: Scene, mention: Mention) -> bool:
-    """'no gap and the repair glided freely': the 'no' reaches only the gap."""
-    before = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
-    return (
-        "and" in before
-        and "no" in before[: before.index("and")]
-        and not {"no", "not"} & set(before[before.index("and") :])
-    )
+def _ended(scene: Scene, mention: Mention) -> bool | None:
+    """'the catching was abolished' is over, 'the catching did not wholly disappear' is not; else None."""
+    reach = min(mention.j + 7, scene.part(mention.i)[1])
+    k = next((k for k in range(mention.j, reach) if scene.page.words[k] in _RESOLVED), None)
+    if k is None:
+        return None
+    return {"not", "never", "partly", "largely", "almost"}.isdisjoint(scene.words(mention.j, k))
 
 
-def _until(scene: Scene, mention: Mention) -> bool:
-    """'caught until A2 was vented, then ran free' is told by its last word alone."""
-    later = [m for m in scene.of("glide") if m.i > mention.j and m.value == "free" and scene.told(m.i)]
-    return any(not scene.negated(m.i, m.j, 4) for m in later)
-
-
-def _is_glide(scene: Scene, mention: Mention) -> bool:
+def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """Catching words live elsewhere too: hair caught, a finger caught in a door, tendon caught by the core."""
-    word = " ".join(scene.words(mention.i, mention.j))
     if scene.sentence.section in ("diagnosis", "indication", "procedure"):
         return False
-    if word in _IS_GLIDE_WORDS:
-        words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        place = words & _IS_GLIDE_WORDS_2 or scene.of("test")
-        if (
-            word in ("caught", "catching")
-            and any(q.unit == "mm" and abs(q.i - mention.i) < 8 for q in scene.quantities)
-            and not words & {"edge", "lip", "pulley", "margin"}
-        ):
-            return False
-        if (
-            word in ("caught", "catching")
-            and words & {"centimetre", "cm", "each", "side"}
-            and "tendon" in words
-            and not words & {"edge", "lip", "margin"}
-        ):
-            return False
-        if words & {"swollen", "stump"} and not words & {"repair"}:
-            return False
-        subject = scene.owner(mention.i, mention.j)
-        if subject is not None and subject.group is None:
-            return False
-        return bool(place)
-    return not foreign(scene, mention.i, mention.j)
+    if " ".join(scene.words(mention.i, mention.j)) not in _CATCH_WORDS:
+        return _tendon_runs(scene, mention.i) if mention.value == "free" else not foreign(scene, mention.i, mention.j)
+    if _takes_tendon(scene, mention) or not after_repair(desk, scene):
+        return False
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if ("swollen" in words or words & _FLAPS or {"cut", "edge"} <= words) and "repair" not in words:
+        return False
+    subject = scene.owner(mention.i, mention.j)
+    if subject is not None and subject.group is None and not (subject.kind == "role" or _is_where(subject, mention)):
+        return False
+    return bool(words & _CATCH_PLACES or scene.of("test", "pulley") or _tested_before(desk, scene))
 
 
-def _free_words(desk: Desk, scene: Scene) -> None:
-    """'glides free through', 'a free glide': a form of glide with a word for free close by."""
-    if any(scene.told(m.i) for m in scene.of("glide")):
-        return
-    page = scene.page
+def _is_where(subject: Subject, mention: Mention) -> bool:
+    """'catches when entering the new A2': a pulley told behind is the place; 'A4 was stuck to bone' tells of A4."""
+    return subject.kind in ("pulley", "pulleys") and subject.i >= mention.j
+
+
+def _tested_before(desk: Desk, scene: Scene) -> bool:
+    before = desk.scene_before(scene)
+    return before is not None and before.sentence.block == scene.sentence.block and bool(before.of("test"))
+
+
+def _takes_tendon(scene: Scene, mention: Mention) -> bool:
+    """'8 mm caught each way', 'catching 12 mm of tendon' tell of the core's purchase."""
+    near = [q for q in scene.quantities if q.unit == "mm" and (0 <= q.i - mention.j <= 2 or 0 <= mention.i - q.j <= 5)]
+    if not near:
+        return False
+    beside = any(q.i == mention.j or mention.i == q.j for q in near)
+    return beside or _EDGES.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j))
+
+
+def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
+    """'glides through free', 'went back and forth under the pulley freely': a verb of running with a word for free."""
+    taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
+    found: list[_Event] = []
     for k in range(scene.sentence.i, scene.sentence.j):
-        if page.words[k] in _GLIDE_FORMS and scene.told(k):
-            near = range(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + 6))
-            free = next((n for n in near if page.words[n] in _FREE_WORDS_WORDS), None)
-            if free is None or page.words[min(free + 1, len(page.words) - 1)] in ("fist",):
-                continue
-            if any(page.words[n] in ("tip", "nerve", "exercises") for n in near) or not after_repair(desk, scene):
-                continue
-            i, j = min(free, k), max(free, k) + 1
-            value = "restricted" if scene.negated(i, j, 4) else "free"
-            lay_behaviour(desk, scene, behaving(desk, scene, i, j), "glide", value, i, j, f"glide {value}")
-            return
+        word = scene.page.words[k]
+        wanted = _FREE_WORDS if word in _GLIDE_FORMS else _RUN_FREE if word in _RUN_FORMS else None
+        if wanted is None or k in taken or not scene.told(k) or not after_repair(desk, scene):
+            continue
+        free = _free_near(scene, k, wanted)
+        if free is None or free in taken or not _tendon_runs(scene, k):
+            continue
+        i, j = min(free, k), max(free, k) + 1
+        found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
+    return found[:1]
+
+
+def _free_near(scene: Scene, k: int, wanted: frozenset[str]) -> int | None:
+    first, last = scene.part(k)
+    if last - k <= 2:
+        last = scene.sentence.j  # 'GLIDE   [x] free'
+    before, after = max(first, k - 4), min(last, k + (10 if wanted is _RUN_FREE else 6))
+    places = [*range(k + 1, after), *range(k - 1, before - 1, -1)]
+    words = scene.page.words
+    return next((n for n in places if words[n] in wanted and scene.told(n) and scene.next_word(n + 1) != "fist"), None)
+
+
+def _tendon_runs(scene: Scene, k: int) -> bool:
+    """Tell whether it is a tendon or a repair that runs, and not a finger, a nerve or a suture."""
+    first, last = scene.part(k)
+    word = scene.page.words[k]
+    if foreign(scene, k, k + 1) or not {"tip", "nerve", "exercises"}.isdisjoint(
+        scene.words(max(first, k - 3), min(last, k + 4))
+    ):
+        return False
+    around = scene.words(first, min(last, k + 2))
+    if word in _MOVES and not _BODY.isdisjoint(around):
+        return False
+    return word not in _RUN_FORMS or _NO_TENDON.isdisjoint(around)

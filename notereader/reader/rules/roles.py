@@ -84,7 +84,7 @@ def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
 def is_place(scene: Scene, m: Mention) -> bool:
     """Tell whether a wound or palm is only where something was done ('through the wound', 'in the palm')."""
     before = scene.words(max(scene.sentence.i, m.i - 2), m.i)
-    return any(w in ("in", "through", "via", "at", "into", "from") for w in before)
+    return any(w in ("in", "through", "via", "at", "into", "from", "to", "with") for w in before)
 
 
 def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:

@@ -1,53 +1,154 @@
 """How the finished repair was tested on the table."""
 
-from notereader.reader.bearing import Target
+from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
-from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.rules.behaviour import (
+    after_repair,
+    behaving,
+    collective,
+    denied,
+    everyone,
+    foreign,
+    lay_behaviour,
+    names_repair,
+)
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
-_IS_TEST_WORDS = word_list("quality", "is_test_words")
-_IS_TEST_CONTEXT = word_list("quality", "is_test_context")
-_IS_TEST_WORDS_2 = word_list("quality", "is_test_words_2")
+_WEAK_TESTS = word_list("quality", "weak_tests")
+_TEST_CONTEXT = word_list("quality", "test_context")
+_OTHER_PULLS = word_list("quality", "other_pulls")
+_NOT_TESTED = word_list("quality", "not_tested")
+_TEST_LABELS = word_list("quality", "test_labels")
+_EXAM = word_list("quality", "exam")
+_EXAM_PHRASES = ("in ed", "on arrival", "on examination", "on exam")
+_BEFORE_THESE = word_list("quality", "before_these")
+_ORDER = {"active": 0, "traction": 1, "passive": 2}
+_ANSWERS = {"active": "active", "patient": "active", "passive": "passive", "surgeon": "passive", "traction": "traction"}
 # Words between two that tell of one test: 'pulled on the FDP under traction'.
 _NEAR = 12
-_EXAM = word_list("quality", "exam")
-_EXAM_PHRASES = ("before the", "in ed", "on arrival", "on examination")
+_RESULTS = ("gap", "glide", "bulk", "tension")
 
 
 def table_test(desk: Desk, scene: Scene) -> None:
     """Find how the finished repair was tested on the table; examinations before it are none."""
     mentions = [m for m in scene.of("test") if scene.told(m.i) and _is_test(desk, scene, m)]
-    if not mentions or not after_repair(desk, scene):
+    mentions = mentions or _answered(scene)
+    if not after_repair(desk, scene):
         return
-    order = {"active": 0, "traction": 1, "passive": 2}
-    mention = min(mentions, key=lambda m: (order[m.value], m.i))
-    targets = behaving(desk, scene, mention.i, mention.j)
-    if any(g.generic == "all" for g in scene.setting.groups) or "all" in scene.words(
-        scene.sentence.i, scene.sentence.i + 2
-    ):
-        targets = desk.repairable() or targets
-    later = [g for g in scene.setting.groups if g.digits and g.i >= mention.j]
-    if not [g for g in scene.setting.groups if g.j <= mention.i] and len(later) > 1:
-        targets = desk.repairable(tuple(d for g in later for d in g.digits)) or targets
-    if not names_repair(scene) and mention.value == "active":
-        targets = _of_digits(desk, scene) or targets
-    near = [m for m in mentions if m.value == mention.value and abs(m.i - mention.i) <= _NEAR]
+    if not mentions:
+        _the_same(desk, scene)
+        return
+    mention = min(mentions, key=lambda m: (_ORDER[_value(scene, m)], m.i))
+    value = _value(scene, mention)
+    targets = _tested(desk, scene, mention)
+    near = [m for m in mentions if _value(scene, m) == value and abs(m.i - mention.i) <= _NEAR]
     i, j = min(m.i for m in near), max(m.j for m in near)
-    lay_behaviour(desk, scene, targets, "test", mention.value, i, j, f"{mention.value} test on the table")
+    lay_behaviour(desk, scene, targets, "test", value, i, j, f"{value} test on the table")
 
 
-def _of_digits(desk: Desk, scene: Scene) -> list[Target]:
+def _value(scene: Scene, mention: Mention) -> str:
+    """'pulled the finger out straight' moves the joints; 'pulled on the tendon' pulls."""
+    after = scene.words(mention.j, min(mention.j + 5, scene.sentence.j))
+    moves = not {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "straight" in after
+    return "passive" if mention.value == "traction" and moves else mention.value
+
+
+def _answered(scene: Scene) -> list[Mention]:
+    """'Tested by: [x] patient', 'POST-REPAIR CHECK: passive': a bare word behind a form's label."""
+    first, last = scene.sentence.i, scene.sentence.j
+    if last - first > 16 or _TEST_LABELS.isdisjoint(scene.words(first, first + 4)):
+        return []
+    words = scene.page.words
+    told = [k for k in range(first + 1, last) if words[k] in _ANSWERS and scene.told(k)]
+    marks = ("]", ")") if "/" in scene.words(first, last) else (":", "]", ")", "by", "|", "?")
+    kept = [k for k in told if words[k - 1] in marks and "/" not in scene.words(k, last)][:1]
+    return [Mention("test", _ANSWERS[words[k]], k, k + 1) for k in kept]
+
+
+# --- whose
+
+
+def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the repairs a test was of: those named beside it, else those whose result is told there or after."""
+    first, last = scene.part(mention.i)
+    if collective(scene, mention.i, mention.j):
+        return everyone(desk, scene, mention.i)
+    own = [g for g in scene.setting.groups if first <= g.i < last and not g.reference]
+    tendons = [g for g in own if (g.tendons or g.generic) and _is_object(scene, mention, g)]
+    if tendons:
+        return list(dict.fromkeys(t for g in tendons for t in behaving(desk, scene, g.i, g.j)))
+    told = _with_results(desk, scene)
+    if told:
+        return told
+    later = _results_after(desk, scene) if not own else []
+    if not later and not names_repair(scene):
+        later = _moved(desk, scene, mention)
+    return later or behaving(desk, scene, mention.i, mention.j)
+
+
+def _is_object(scene: Scene, mention: Mention, group: Group) -> bool:
+    """'traction on the FPL', 'FCR and FPL tested by ...': what is tested stands before, or right behind."""
+    if group.j <= mention.i:
+        return True
+    between = scene.words(mention.j, group.i)
+    if mention.value == "active":
+        return between[:1] in (["of"], ["for"], ["in"])
+    return len(between) <= 4 and (not between or between[0] in ("on", "of", "to", "at", "the", "both", "each", "for"))
+
+
+def _with_results(desk: Desk, scene: Scene) -> list[Target]:
+    """Return the tendons whose gap, glide or the like was told in the sentence."""
+    i, j = scene.sentence.i, scene.sentence.j
+    told = [f for f in desk.findings if f.field in _RESULTS and f.group == "repairs" and i <= f.order < j]
+    return list(dict.fromkeys(Target(*f.entry) for f in told))
+
+
+def _results_after(desk: Desk, scene: Scene) -> list[Target]:
+    """'Asked him to make a fist. Index: no gap. Middle: catches.': the tendons that the next sentences tell of."""
+    found: list[Target] = []
+    after = desk.scene_after(scene)
+    for _ in range(4):
+        if after is None or after.sentence.block != scene.sentence.block or not after.of(*_RESULTS):
+            break
+        groups = [g for g in after.setting.groups if (g.tendons or g.digits) and not g.reference]
+        if not groups or after.of("test"):
+            break
+        for group in groups:
+            found += [
+                t for t in desk.repairable(group.digits or None) if not group.tendons or t.tendon in group.tendons
+            ]
+        after = desk.scene_after(after)
+    focus = scene.setting.digits
+    return [t for t in dict.fromkeys(found) if len(found) > 1 or t.digit in focus or t.digit is None]
+
+
+def _moved(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'asked to make a fist', 'the fingers were moved passively': the repairs of the digits that moved."""
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
     digits = tuple(d for g in scene.setting.groups for d in g.digits)
-    if not digits and {"fist", "fists", "fingers", "them"} & set(scene.words(scene.sentence.i, scene.sentence.j)):
-        return desk.repairable()
-    digits = digits or scene.setting.digits
-    return (
-        [t for t in desk.repairable(digits or None) if t.tendon in ("FDP", "FPL")]
-        if not digits
-        else desk.repairable(digits)
-    )
+    if digits:
+        return desk.sewn(digits) if mention.value == "active" or len(digits) > 1 else []
+    if "fingers" in words or (mention.value == "active" and words & {"fist", "fists", "them"}):
+        return desk.sewn()
+    return desk.sewn(scene.setting.digits) if mention.value == "active" and scene.setting.digits else []
+
+
+def _the_same(desk: Desk, scene: Scene) -> None:
+    """'Index FDP the same: no gap', 'same tug, no gap': tested as the repair before."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if "same" not in words or not scene.of("gap", "glide"):
+        return
+    k = scene.sentence.i + words.index("same")
+    if scene.next_word(k + 1) not in (":", ",", ".", "tug", "test", "pull", "manoeuvre", "maneuver", "check", "way"):
+        return
+    told = [f for f in desk.findings if f.field == "test" and f.order < scene.sentence.i]
+    for target in _with_results(desk, scene) if told else []:
+        desk.tendon(scene, target, "test", told[-1].value, [(k, k + 1)], "tested as the repair before")
+
+
+# --- whether
 
 
 def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -55,37 +156,35 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not desk.topic:
         return False
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    if set(words) & _EXAM or any(p in " ".join(words) for p in _EXAM_PHRASES if p != "before the"):
-        return False
-    word = " ".join(scene.words(mention.i, mention.j))
-    if scene.words(mention.i, mention.i + 1) == ["i"] and scene.word_before(mention.i) in ("when", "if", "as", "until"):
-        return False
-    if foreign(scene, mention.i, mention.j) and word in ("traction", "pulled", "pull", "himself", "herself", "ranged"):
-        return False
-    if word in _IS_TEST_WORDS:
-        context = _IS_TEST_CONTEXT
-        if not set(words) & context:
-            return False
-    if (
-        word in ("traction", "pull", "pulled", "under traction", "gentle traction", "proximal traction")
-        and set(words) & _IS_TEST_WORDS_2
-        and not set(words) & {"gap", "gapping", "test", "tested", "checked"}
-    ):
-        return False
-    if scene.negated(mention.i, mention.j, 4) and mention.value != "active":
-        return not set(words) & {"tested", "test", "performed", "done"}
     text = " ".join(words)
-    return not any(
-        p in text
-        for p in (
-            "not tested",
-            "not test",
-            "no test",
-            "never tested",
-            "was dropped",
-            "we dropped",
-            "not attempted",
-            "could not be tested",
-            "not possible",
-        )
-    )
+    if not _EXAM.isdisjoint(words) or _before_repair(words) or any(p in text for p in _EXAM_PHRASES):
+        return False
+    if words[mention.i - scene.sentence.i] == "i" and scene.word_before(mention.i) in ("when", "if", "as", "until"):
+        return False
+    if not _pulls_repair(scene, mention, set(words)):
+        return False
+    if mention.value == "active":
+        reach = 2 if scene.words(mention.i, mention.i + 1) == ["active"] else 0
+        if denied(scene, mention.i, mention.j, reach):
+            return False
+    elif scene.negated(mention.i, mention.j, 4):
+        return {"tested", "test", "performed", "done"}.isdisjoint(words)
+    return not any(p in text for p in _NOT_TESTED)
+
+
+def _before_repair(words: list[str]) -> bool:
+    """'before the block he could flex': told before the repair; 'before closing' is on the table."""
+    places = [n for n, w in enumerate(words) if w == "before"]
+    return any(_BEFORE_THESE.isdisjoint(words[n + 1 : n + 4]) for n in places)
+
+
+def _pulls_repair(scene: Scene, mention: Mention, words: set[str]) -> bool:
+    """Tell whether words that live elsewhere too tell of a test of the repair here."""
+    word = " ".join(scene.words(mention.i, mention.j))
+    pulls = {"traction", "pull", "pulled", "pulling"} & set(scene.words(mention.i, mention.j))
+    if foreign(scene, mention.i, mention.j) and (pulls or word in ("himself", "herself", "ranged")):
+        return False
+    if word in _WEAK_TESTS and words.isdisjoint(_TEST_CONTEXT):
+        return False
+    tells = bool(scene.of("gap")) or not words.isdisjoint({"test", "tested", "checked"})
+    return not pulls or words.isdisjoint(_OTHER_PULLS) or tells

@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
+from notereader.reader.measures import UNITS
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import foreign, lay_behaviour
 from notereader.reader.rules.ends import end_owners
@@ -47,8 +48,8 @@ def _cut_back(scene: Scene) -> list[Mention]:
     words, found = scene.page.words, []
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if words[k] in ("cut", "took", "taken", "nipped", "snipped"):
-            end = next((n for n in range(k + 1, min(k + 4, scene.sentence.j)) if words[n] in ("back", "off")), None)
-            if end is not None and all(w in _CUT_BACK for w in words[k + 1 : end]):
+            end = next((n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off")), None)
+            if end is not None and all(w in _CUT_BACK or w in UNITS or w.isdigit() for w in words[k + 1 : end]):
                 found.append(Mention("restored", "trimmed", k, end + 1))
     return found
 
@@ -59,6 +60,10 @@ def _distance(m: Mention, q: Quantity) -> int:
 
 def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
     """Tell whether verb and length stand in one clause; a comma may part them, a semicolon or a 'but' may not."""
+    first, last = scene.part(q.i)
+    taken = any(first <= b.i < last for b in scene.of("bite"))
+    if not first <= m.i < last and taken and "end" not in scene.words(first, last):
+        return False  # '10 mm purchase on both sides, ends trimmed'
     i, j = (m.j, q.i) if m.i < q.i else (q.j, m.i)
     return {";", "but", "then"}.isdisjoint(scene.words(i, j))
 
