@@ -573,7 +573,7 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
         if group.digits:
             if not group.tendons and group.digits != digits and focus:
                 same = tuple(
-                    Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits and _has(d, t.tendon)
+                    Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits and has(d, t.tendon)
                 )
                 focus = tuple(dict.fromkeys(same))
             digits = group.digits
@@ -584,7 +584,7 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
     return digits, focus
 
 
-def _has(digit: str, tendon: str) -> bool:
+def has(digit: str, tendon: str) -> bool:
     """Tell whether a digit has a tendon: the thumb its FPL, the fingers FDP and FDS."""
     return tendon == "FPL" if digit == "thumb" else tendon in ("FDP", "FDS")
 

@@ -25,6 +25,7 @@ _NUMBERED = {
     "iv": "ring",
     "v": "small",
 }
+_SPOKEN_OF = frozenset(["of", "in", "for", "on", "to"])
 _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 
 
@@ -168,8 +169,9 @@ def _labels(page: Page, mention: Mention) -> bool:
             return True
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
             return after not in _LABELS_WORDS
-        if word == "middle":
-            if not any(m.kind == "digit" and m.value == "middle" for m in page.mentions):
+        spoken = page.words[mention.i - 1 : mention.i] == ["the"] and page.words[mention.i - 2] in _SPOKEN_OF
+        if word == "middle" or spoken:
+            if not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4

@@ -208,8 +208,9 @@ def _shares_of_chosen(fields: dict[str, list[Finding]]) -> dict[str, list[Findin
         return {}
     chosen = choose("finding", fields["finding"])[0]
     kept = {"finding": fields["finding"]}
-    if chosen.value in ("vented", "trimmed"):
-        for name in ("extent_percent", "extent_mm", "part"):
+    shares = {"injured": ("part",)} | dict.fromkeys(("vented", "trimmed"), ("extent_percent", "extent_mm", "part"))
+    if chosen.value in shares:
+        for name in shares[str(chosen.value)]:
             same = [f for f in fields.get(name, []) if f.order == chosen.order]
             if same:
                 kept[name] = same

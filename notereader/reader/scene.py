@@ -2,12 +2,14 @@
 
 from bisect import bisect_left
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from notereader.reader.bearing import Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 from notereader.vocabulary.wordlists import word_list
 
+_GOES_ON = word_list("scene", "goes_on")
 _PART_WORDS = word_list("scene", "part_words")
 _SPACED = frozenset(["-", "/"])  # part a sentence only where space stands on both sides
 _LANDMARK = word_list("scene", "landmark")
@@ -90,6 +92,13 @@ class Scene:
         """Return the word before i within the sentence, or ''."""
         return self.page.words[i - 1] if i > self.sentence.i else ""
 
+    def arrow(self, k: int) -> bool:
+        """Tell whether word k is the head of an arrow ('->', '→') and no 'more than'."""
+        page = self.page
+        return page.text[page.starts[k]] == "\u2192" or (
+            k > 0 and page.words[k - 1] in ("-", "=") and page.breaks[k] == 0
+        )
+
     def answer(self, j: int) -> str | None:
         """Return the first word of the answer a form gives behind a label that ends at word j.
 
@@ -159,11 +168,23 @@ def _cuts(page: Page, sentence: Sentence) -> list[int]:
         for k, word in enumerate(page.words[i:j], i)
         if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, j))
     ]
+    if "which" in page.words[i:j]:
+        marks = _without_asides(page, marks, j)
     cuts = [k + 1 for k in marks]
     if Break.COLUMN in breaks[i + 1 : j]:
         cuts += [k for k in range(i + 1, j) if breaks[k] == Break.COLUMN and k not in marks]
         cuts.sort()
     return cuts
+
+
+def _without_asides(page: Page, marks: list[int], end: int) -> list[int]:
+    """'The superficialis, which was flat, received two stitches': the commas of the aside part nothing."""
+    left = list(marks)
+    for first, last in pairwise(marks):
+        aside = page.words[first] == page.words[last] == "," and page.words[first + 1] == "which" and last - first <= 14
+        if aside and last + 1 < end and page.words[last + 1] in _GOES_ON:
+            left = [k for k in left if k not in (first, last)]
+    return left
 
 
 def _stands_free(breaks: list[Break], k: int, end: int) -> bool:

@@ -67,9 +67,14 @@ def _empty_label(page: Page, i: int, j: int) -> bool:
 
 
 def in_small_letters(page: Page) -> bool:
-    """Tell whether a note is typed in small letters throughout, so that these do not show a sentence going on."""
-    capitals = sum(map(str.isupper, page.text))
-    return capitals * 50 < len(page.text) and not any(page.text[s].isupper() for s in _after_stops(page))
+    """Tell whether a note is typed in small letters, so that these do not show a sentence going on.
+
+    Names ('Xeroform', 'A2') may begin a few sentences of such a note with a capital.
+    """
+    begun = "".join(page.text[s] for s in _after_stops(page))
+    large, little = sum(map(str.isupper, begun)), sum(map(str.islower, begun))
+    capitals = sum(map(str.isupper, page.text)) * 50
+    return capitals < len(page.text) and (not large or (little >= 4 and little >= 2 * large))
 
 
 def _after_stops(page: Page) -> list[int]:

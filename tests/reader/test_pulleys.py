@@ -444,7 +444,7 @@ def test_finger_named_by_one_word_behind_the_pulley(sentence: str, lines: dict[s
             "It caught at the distal edge of A2, and 3 mm of that edge was vented.",
             "vented 3 mm distal",
         ),
-        ("FDP lay cut at A2, the distal third of which had been laid open by the knife.", "injured"),
+        ("FDP lay cut at A2, the distal third of which had been laid open by the knife.", "injured distal"),
         ("A2 shows a healed cut of 5 mm distally; it is preserved.", "intact"),
         ("A2 was in two pieces, so I made a new one.", "reconstructed"),
         ("A2 was half opened, the catching did not wholly disappear.", "vented 50 %"),

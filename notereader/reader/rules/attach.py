@@ -104,7 +104,13 @@ class Attachment:
         if thing is None:
             return []
         chain = self._chain(thing) if thing.i < m.i else self._chain_ahead(thing)
+        if thing.i < m.i and self.scene.word_before(m.i) in ("i", "we"):
+            chain = [t for t in chain if t is thing or not self._has_its_own(t)]
         return [t.n for t in chain if t.n >= 0]
+
+    def _has_its_own(self, thing: Thing) -> bool:
+        """Tell whether a word of its own leads to a thing: 'I did not disturb the A2, and the A1 I divided'."""
+        return any(k in self.said for k in range(thing.i - 2, thing.i))
 
     def with_others(self, m: Mention) -> bool:
         """Tell whether a word is said of own and other things together: 'A2, FDP and FDS were divided'."""

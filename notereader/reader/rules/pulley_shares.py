@@ -12,6 +12,7 @@ _MEASURES = word_list("pulleys", "measures")
 _EXCEPTING = word_list("pulleys", "excepting")
 _NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
 _JOINTS = frozenset(["and", ",", ";", "but", "while"])
+_IN_ALL = (("in", "all"), ("in", "total"), ("all", "told"))
 # How much of a pulley, or which part: the value of a field and the words that tell it.
 Share = dict[str, tuple[Value, tuple[int, int]]]
 
@@ -40,7 +41,9 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
     """Return the word after which, from word j on, no share of these pulleys is told any more."""
     words = scene.page.words
     high = min(scene.sentence.j, j + 9)
-    stops = [k for k in range(j, high) if words[k] in (".", ";", "but", "to") and words[k - 1] not in _NO_STOP]
+    stops = [
+        k for k in range(j, high) if words[k] in (".", ";", "but", "to", "leaving") and words[k - 1] not in _NO_STOP
+    ]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return min([high, *stops, *later])
 
@@ -48,6 +51,8 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
 def _measures(scene: Scene, k: int) -> bool:
     """Tell whether a word before a pulley tells how much of it or which part."""
     word = scene.page.words[k]
+    if word == "and":  # 'the proximal and distal edges of A2', but 'A2 torn in its distal part and A4 ...'
+        return scene.page.words[k - 1] in PARTS
     if word in PARTS or word in PART_NOUNS or word in _PART_LEADS or word[:1].isdecimal():
         return True
     return word in _MEASURES or word in NUMBER_WORDS or word in UNITS
@@ -79,7 +84,8 @@ def _remains(scene: Scene, group: PulleyGroup) -> bool:
 
 def in_full(scene: Scene, low: int, high: int) -> bool:
     """Tell whether the words reach over the whole length: 'over its full length', 'from end to end'."""
-    found = [m for m in scene.of("fully") if low - 3 <= m.i and m.i < high]
+    first = max(low - 3, scene.part(low)[0])
+    found = [m for m in scene.of("fully") if first <= m.i < high]
     return any(scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") for m in found)
 
 
@@ -93,6 +99,8 @@ def share_in(scene: Scene, low: int, high: int) -> Share:
             found.setdefault("extent_percent", (q.high, (q.i, q.j)))
         elif q.unit == "mm" and q.high <= _LONGEST_MM and not _of_something_else(scene, q.i, q.j):
             found.setdefault("extent_mm", (q.high, (q.i, q.j)))
+            if tuple(scene.words(q.j, q.j + 2)) in _IN_ALL or scene.words(q.j, q.j + 1) == ["altogether"]:
+                found["extent_mm"] = (q.high, (q.i, q.j))  # 'by a further 3 mm, 7 mm in all'
     found = {**_fraction(scene, low, high), **found}
     return found | part_in(scene, low, high)
 
@@ -136,6 +144,12 @@ def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
     if after in PART_NOUNS or after in _PART_LEADS or after[:1].isdecimal() or after in NUMBER_WORDS:
         return True
     if after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half", "("):
+        return True
+    if words[k - 2 : k] in (["in", "its"], ["over", "its"], ["at", "its"]) and words[k] in (
+        "middle",
+        "centre",
+        "center",
+    ):
         return True
     if words[k - 1] == "from" or (after in ("", ",", ";") and any(m.j == k for m in scene.of("opened"))):
         return True

@@ -104,8 +104,9 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
     between = [w for w in scene.words(place.j, word.i) if w not in (",", "(")]
     around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
     owned = bool({"its", "their", "that"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
+    related = between[:1] == ["which"] and len(between) <= 4  # 'under A4, which I preserved'
     pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
-    if owned or pronoun:
+    if owned or pronoun or related:
         groups.append(PulleyGroup(place.mentions, place.values, [word]))
         places.remove(place)
 
@@ -167,6 +168,8 @@ def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tupl
     What stands behind the deed, from word `after` on, counts before what stands ahead of it.
     """
     share = share_in(scene, low, high) | share_in(scene, max(low, after), high) if value in OPENINGS else {}
+    if value == "injured":
+        return value, part_in(scene, low, high)
     if value == "vented" and "extent_percent" in share and share["extent_percent"][0] == 100:
         return "released", {}
     if value == "released" and "extent_percent" in share:

@@ -1,6 +1,6 @@
 """How much of each tendon was cut, or that it was not."""
 
-from notereader.reader.bearing import Group, Target
+from notereader.reader.bearing import Group, Target, has
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.suture_owners import respective
@@ -154,7 +154,7 @@ def _neither(desk: Desk, scene: Scene) -> None:
             desk.tendon(scene, target, "extent", "intact", [(k, cut.j)], "extent intact")
 
 
-_SO_WAS = tuple(["so", verb] for verb in ("was", "were", "had", "are", "is"))
+_SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "are", "is"))
 
 
 def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -299,7 +299,7 @@ def _same_tendon(scene: Scene, group: Group) -> list[Target]:
     """'On the index the profundus was cut at 15 mm; on the middle, cut at 4 mm': the same tendon of the next digit."""
     named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i]
     tendons = named[-1].tendons if named else tuple(dict.fromkeys(t.tendon for t in scene.setting.focus))
-    return [Target(d, t) for d in group.digits for t in tendons if d != "thumb"] if len(tendons) == 1 else []
+    return [Target(d, t) for d in group.digits for t in tendons if has(d, t)] if len(tendons) == 1 else []
 
 
 def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
@@ -331,7 +331,9 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
 
 def _percents(desk: Desk, scene: Scene) -> None:
     for quantity in scene.quantities:
-        if scene.word_before(quantity.i) in (">", "<", "over", "under", "below", "above"):
+        if scene.word_before(quantity.i) in ("<", ">", "over", "under", "below", "above") and not scene.arrow(
+            quantity.i - 1
+        ):
             continue
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):

@@ -83,11 +83,16 @@ def _only_in_story(desk: Desk) -> bool:
     return len({m.value for _, m in zones}) == 1 and not any(s.told(m.i) for s, m in zones)
 
 
+# 'Zone: [x] I  [ ] II': what draws a ticked box.
+_BOX = frozenset(["[", "]", "(", ")", "x"])
+
+
 def _zone_heading(desk: Desk, scene: Scene) -> None:
     """'Zone: II', 'Zone | 2' on a line of its own."""
-    if scene.sentence.section != "zone" or scene.of("zone") or not scene.told(scene.sentence.j - 1):
+    if scene.sentence.section != "zone" or scene.of("zone"):
         return
-    value = zone_value(scene.words(scene.sentence.i, scene.sentence.j))
+    words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.told(k)]
+    value = zone_value([scene.page.words[k] for k in words if scene.page.words[k] not in _BOX])
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     for target in named if value else []:
         desk.tendon(scene, target, "zone", str(value), [(scene.sentence.i, scene.sentence.j)], "zone of a named tendon")

@@ -1,0 +1,171 @@
+"""What became of each pulley: parts of an injured one, later totals, 'which I preserved', active deeds in a row."""
+
+import pytest
+from reader_sentences import told
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring finger. A2 was torn in its distal part and A4 was intact.",
+            {"ring A2": {"finding": "injured", "part": "distal"}, "ring A4": {"finding": "intact"}},
+        ),
+        (
+            "Ring finger. The A2 pulley had a cut in its proximal part, nothing was done about it.",
+            {"ring A2": {"finding": "injured", "part": "proximal"}},
+        ),
+        (
+            "Ring finger. A4 had been bitten through in its middle and was left.",
+            {"ring A4": {"finding": "injured", "part": "middle"}},
+        ),
+        (
+            "Ring finger. I vented A4 by a further 3 mm, 7 mm in all.",
+            {"ring A4": {"finding": "vented", "extent_mm": 7}},
+        ),
+        (
+            "Index finger: distal 1/3 A2 vented, A4 preserved.",
+            {
+                "index A2": {"finding": "vented", "extent_percent": 33, "part": "distal"},
+                "index A4": {"finding": "intact"},
+            },
+        ),
+        (
+            "The profundus was passed back under A4, which I preserved, in the ring finger. A2 intact.",
+            {"ring A2": {"finding": "intact"}, "ring A4": {"finding": "intact"}},
+        ),
+        (
+            "Thumb. I did not disturb the oblique pulley, and the A1 I divided all the way along.",
+            {"thumb A1": {"finding": "released"}, "thumb oblique": {"finding": "intact"}},
+        ),
+        ("Ring finger. A1 was split in full to deliver the tendon.", {"ring A1": {"finding": "released"}}),
+        ("Thumb. The A1 was slit along its whole length.", {"thumb A1": {"finding": "released"}}),
+        (
+            "Thumb. The oblique pulley had been cut by the glass and was repaired with 5-0 PDS.",
+            {"thumb oblique": {"finding": "repaired"}},
+        ),
+        (
+            "Thumb. The oblique pulley had been opened by the saw over its middle few millimetres,"
+            " which I drew together with two 5-0 PDS sutures.",
+            {"thumb oblique": {"finding": "repaired"}},
+        ),
+        (
+            "Index finger. A4 was gone, so I took a strip of palmaris longus, wove it between the "
+            "tags, and had a serviceable A4.",
+            {"index A4": {"finding": "reconstructed"}},
+        ),
+        (
+            "Thumb. The oblique pulley could not be sutured because of tissue loss, so we made a "
+            "new one with a strip of extensor retinaculum.",
+            {"thumb oblique": {"finding": "reconstructed"}},
+        ),
+        (
+            "Ring finger. A2 reconstructed with a palmaris graft, three wraps.",
+            {"ring A2": {"finding": "reconstructed"}},
+        ),
+        (
+            "Ring finger. A2 untouched. Of the A4 pulley we notched the proximal third.",
+            {
+                "ring A2": {"finding": "intact"},
+                "ring A4": {"finding": "vented", "extent_percent": 33, "part": "proximal"},
+            },
+        ),
+        (
+            "Ring finger. A 3 mm cut was made in the proximal edge of A4 so that the knot went by.",
+            {"ring A4": {"finding": "vented", "extent_mm": 3, "part": "proximal"}},
+        ),
+        (
+            "Small finger. Pulleys: A1 released, A2 intact, A3 excised, A4 vented distal half.",
+            {
+                "small A1": {"finding": "released"},
+                "small A2": {"finding": "intact"},
+                "small A3": {"finding": "excised"},
+                "small A4": {"finding": "vented", "extent_percent": 50, "part": "distal"},
+            },
+        ),
+        (
+            "Small finger. A2 and A4 both preserved.",
+            {"small A2": {"finding": "intact"}, "small A4": {"finding": "intact"}},
+        ),
+        (
+            "Small finger. The critical pulleys were preserved: A2, A4.",
+            {"small A2": {"finding": "intact"}, "small A4": {"finding": "intact"}},
+        ),
+        ("Small finger. A4 needed no venting.", {"small A4": {"finding": "intact"}}),
+        ("Small finger. We planned to vent A4 if the repair caught; it did not.", {}),
+        ("Small finger. Had A4 been in the way I would have vented it.", {}),
+        ("Small finger. Venting of A4 was considered but the repair passed.", {}),
+        ("Small finger. A4 was vented at the first operation.", {}),
+        (
+            "Small finger. C1 and A3 opened to reach the tendon.",
+            {"small A3": {"finding": "vented"}, "small C1": {"finding": "vented"}},
+        ),
+        ("Small finger. A2 was widened with a V-Y plasty.", {"small A2": {"finding": "widened"}}),
+        (
+            "Small finger. The opened part of A2 was enlarged with a V-Y plasty of its rim.",
+            {"small A2": {"finding": "widened"}},
+        ),
+        ("Small finger. A2 closed again with 6-0 PDS.", {"small A2": {"finding": "repaired"}}),
+        (
+            "Small finger. The distal 50% of A2 was released.",
+            {"small A2": {"finding": "vented", "extent_percent": 50, "part": "distal"}},
+        ),
+        (
+            "Small finger. A2: 1/3 vented proximally.",
+            {"small A2": {"finding": "vented", "extent_percent": 33, "part": "proximal"}},
+        ),
+        ("Small finger. A2: vented 2/3 of its length.", {"small A2": {"finding": "vented", "extent_percent": 67}}),
+        (
+            "Small finger. A2 released completely, A4 incised at its distal margin for 3 mm.",
+            {"small A2": {"finding": "released"}, "small A4": {"finding": "vented", "extent_mm": 3, "part": "distal"}},
+        ),
+        (
+            "Small finger. A2 sacrificed; A4 ok.",
+            {"small A2": {"finding": "excised"}, "small A4": {"finding": "intact"}},
+        ),
+        (
+            "Small finger. A2 torn by the glass, sutured; A4 torn, left.",
+            {"small A2": {"finding": "repaired"}, "small A4": {"finding": "injured"}},
+        ),
+        ("Small finger. The edge of A2 was trimmed by 2 mm.", {"small A2": {"finding": "trimmed", "extent_mm": 2}}),
+        (
+            "Small finger. The crushed middle of A2 was cut away, roughly 6 mm, leaving a proximal and a distal rim.",
+            {"small A2": {"finding": "trimmed", "extent_mm": 6, "part": "middle"}},
+        ),
+        (
+            "Middle and ring fingers. A2 was lacerated in the ring finger; in the middle finger it was intact.",
+            {"middle A2": {"finding": "intact"}, "ring A2": {"finding": "injured"}},
+        ),
+        (
+            "Middle and ring fingers. A4 vented 5 mm in both fingers.",
+            {"middle A4": {"finding": "vented", "extent_mm": 5}, "ring A4": {"finding": "vented", "extent_mm": 5}},
+        ),
+        (
+            "Middle and ring fingers. A4 of the middle vented, that of the ring left whole.",
+            {"middle A4": {"finding": "vented"}, "ring A4": {"finding": "intact"}},
+        ),
+        (
+            "FPL divided at the wrist. The flexor retinaculum was divided completely.",
+            {"flexor retinaculum": {"finding": "released"}},
+        ),
+        (
+            "FPL divided at the wrist. The transverse carpal ligament was divided over about 15 mm.",
+            {"flexor retinaculum": {"finding": "vented", "extent_mm": 15}},
+        ),
+        ("The retinaculum was lengthened in a Z and sutured back.", {"flexor retinaculum": {"finding": "repaired"}}),
+        (
+            "I did nothing to the median nerve beyond opening the retinaculum over its full "
+            "length; I did not put the retinaculum back.",
+            {"flexor retinaculum": {"finding": "released"}},
+        ),
+        ("Carpal tunnel released in full.", {"flexor retinaculum": {"finding": "released"}}),
+        (
+            "Ring finger. A2 20% vented to pass the repair; rest of A2 solid.",
+            {"ring A2": {"finding": "vented", "extent_percent": 20}},
+        ),
+        ("Ring finger. A4: opened fully, both limbs. Not repaired.", {"ring A4": {"finding": "released"}}),
+        ("Ring finger. A4 release complete.", {"ring A4": {"finding": "released"}}),
+    ],
+)
+def test_states_of_pulleys(note: str, expected: dict[str, dict[str, object]]) -> None:
+    assert told(note, "finding", "part", "extent_mm", "extent_percent", group="pulleys") == expected
