@@ -52,14 +52,8 @@ class FactPane(QStackedWidget):
         self._editing = EditingSide(self)
         self._editing.entered.connect(lambda value: self._finish(value, moved_on=False))
         self._editing.left.connect(self.leave_editor)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setAccessibleName("Fact in hand")
-        scroll.setWidget(self._reading)
-        self.addWidget(scroll)
-        self.addWidget(self._editing)
+        self.addWidget(_scrolled(self._reading, "Fact in hand"))
+        self.addWidget(_scrolled(self._editing, "Editor of the fact in hand"))
 
     @property
     def editing(self) -> bool:
@@ -291,3 +285,15 @@ class EditingSide(QWidget):
         except ValueRefused as refusal:
             self.say(str(refusal))
             self._editor.setFocus()
+
+
+def _scrolled(side: QWidget, name: str) -> QScrollArea:
+    """Let a side scroll where large letters need more height than there is."""
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setAccessibleName(name)
+    scroll.setWidget(side)
+    return scroll

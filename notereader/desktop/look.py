@@ -56,3 +56,6 @@ class Look(QObject):
         font = QFont(self._font)
         font.setPointSizeF(self._font.pointSizeF() * self.scale)
         self._app.setFont(font)
+        # Menus keep the letters of the platform unless they are told by name.
+        for part in ("QMenuBar", "QMenu"):
+            self._app.setFont(font, part)

@@ -73,7 +73,7 @@ def teacher_figure(
     for place, line in enumerate(lines):
         left.plot([line.low, line.high], [place, place], color=inks.band, linewidth=6, solid_capstyle="butt")
         mark, ink = ("X", inks.alarm) if line.over else ("o", inks.ink)
-        left.plot(line.difficulty, place, mark, color=ink, markersize=8, markeredgecolor=inks.paper)
+        left.plot(line.difficulty, place, mark, color=ink, markersize=8, markeredgecolor=inks.paper, clip_on=False)
         if line.discrimination is not None:
             right.barh(
                 place, line.discrimination, color=inks.ink if line.discrimination >= 0 else inks.alarm, height=0.6

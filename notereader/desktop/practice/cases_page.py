@@ -42,7 +42,7 @@ class CasesPage(QWidget):
         self.whose = plain_label()
         self.next = plain_label()
         self.next.setAccessibleName("What to take next")
-        self.table = PlainTable("Cases", _HEADINGS, stretched=5)
+        self.table = PlainTable("Cases", _HEADINGS)
         self.take = button("&Take this case  Return", self._take)
         self.take_next = button("Take the ne&xt", lambda: self.taken.emit(self._chosen))
         self.take_due = button("A&gain what was missed", self.due_taken.emit)

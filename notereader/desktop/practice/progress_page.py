@@ -44,7 +44,7 @@ class ProgressPage(QWidget):
         self.chart = ChartView("Chart of progress by kind of fact; the table says the same", look, worker)
         self.kinds = PlainTable("Progress by kind of fact, the weakest first", _KINDS)
         self.cases = PlainTable("Cases handed in", _CASES)
-        self.coming = PlainTable("Missed facts and the day they come back", _COMING, stretched=2)
+        self.coming = PlainTable("Missed facts and the day they come back", _COMING)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         self.tabs.setAccessibleName("Tables and chart of progress")

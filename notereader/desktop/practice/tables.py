@@ -26,7 +26,7 @@ _NARROWEST = 420
 class PlainTable(QTableView):
     """Rows of words under headings. A screen reader hears a whole row at its first cell."""
 
-    def __init__(self, name: str, headings: Sequence[str], stretched: int = 0):
+    def __init__(self, name: str, headings: Sequence[str]):
         super().__init__()
         self._headings = headings
         self._model = QStandardItemModel(0, len(headings), self)
@@ -43,8 +43,7 @@ class PlainTable(QTableView):
         self.verticalHeader().setAccessibleName("Numbers of the rows")
         self.horizontalHeader().setAccessibleName("Headings of the columns")
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.horizontalHeader().setSectionResizeMode(stretched, QHeaderView.ResizeMode.Stretch)
-        self.horizontalHeader().setMinimumSectionSize(60)
+        self.horizontalHeader().setStretchLastSection(True)
 
     def show_rows(self, rows: Iterable[Sequence[str]]) -> None:
         """Show these rows; the first is in hand."""
