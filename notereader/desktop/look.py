@@ -58,4 +58,4 @@ class Look(QObject):
         self._app.setFont(font)
         # Menus keep the letters of the platform unless they are told by name.
         for part in ("QMenuBar", "QMenu"):
-            self._app.setFont(font, part)
+            self._app.setFont(font, part)  # type: ignore[arg-type]  # PySide6 asks for bytes and refuses them.
