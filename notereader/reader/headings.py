@@ -207,7 +207,7 @@ def _rest_in_brackets(page: Page, k: int, line: Line) -> bool:
 def _closed_by_stop(page: Page, heading: Mention, line: Line, capitals: bool) -> bool:
     """'Findings. Both ends ...' heads; 'Cons. anaesthetist' and a 'Time-out.' told in passing do not."""
     after, raw = heading.j + 1, page.raw(heading.i, heading.j)
-    if not raw[:1].isupper():
+    if not raw[:1].isupper() and not raw.startswith("ln"):  # 'lndications.' of a scan
         return False
     column = after < line.j and page.breaks[after] == Break.COLUMN
     if (heading.value == "admin" or _phrase(page, heading) in _SHORTENED) and not (capitals or column):

@@ -125,6 +125,10 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
     colon = next((k for k in range(sentence.i, min(sentence.i + 8, sentence.j)) if words[k] == ":"), None)
     if colon is None or "/" not in words[colon + 1 : sentence.j]:
         return
+    arrow = next((k for k in range(colon + 1, sentence.j - 1) if words[k] == ">"), None)
+    if arrow is not None and _options(words[colon + 1 : arrow]):
+        _mark(page, colon + 1, arrow, "unticked")  # 'Mechanism: sharp / crush / bite -> sharp (scissors)'
+        return
     end = next(
         (k for k in range(colon + 1, sentence.j) if words[k] in (".", ";") or page.breaks[k] >= Break.LINE), sentence.j
     )
@@ -137,6 +141,12 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
         and _choice(page, *chosen[0])
     ):
         _mark(page, sentence.i, end, "unticked")
+
+
+def _options(words: list[str]) -> bool:
+    """Tell whether words are options of a template, parted by slashes, before an arrow to the one chosen."""
+    parts = " ".join(words).rstrip("->= ").split(" / ")
+    return len(parts) > 1 and all(len(part.split()) <= 3 for part in parts)
 
 
 _POLITE = word_list("standing", "polite")

@@ -229,3 +229,63 @@ def test_what_is_only_inferred_is_a_reason_to_look_twice(text: str, name: str) -
     found = fact(text, name)
     assert found is not None
     assert found.look_twice
+
+
+# --- anaesthesia and mechanism in further turns of phrase
+
+
+@pytest.mark.parametrize(
+    ("text", "depth"),
+    [
+        ("I operated on this man under general anaesthesia on 7 June 2033.", "general"),
+        ("The duty anaesthetist gave a general. FDP repaired.", "general"),
+        ("Anaesthesia: G/A by the anaesthetist on call", "general"),
+        ("Type: General plus infraclavicular catheter", "general"),
+        ("Anaes: infraclav block + propofol TIVA sedation", "regional"),
+        ("Anaesthetic: wrist block, light sedation", "regional"),
+        ("Ulnar and median nerve blocks at the wrist. FDS cut.", "regional"),
+        ("anaes = block by Dr S", "regional"),
+        ("I injected 15 ml of 1% lidocaine with 1:100 000 adrenaline. FDP cut.", "wide-awake local"),
+        ("Anesthesia is local infiltration with epinephrine, patient awake.", "wide-awake local"),
+        ("Meant to be wide awake; the last half was under sedation. FDP cut.", "sedation"),
+        ("Anaesthetic type: Local / Regional / General >> Local (digital block)", "local"),
+        ("GA avoided on account of his chest; a supraclavicular block sufficed.", "regional"),
+        ("He was keen to avoid a general. Axillary block. FDP cut.", "regional"),
+        ("Op: FDP repair\\nGA.\\nFDP cut.\\n\\nAddendum\\nAnaesthetic was an axillary block, not GA.", "regional"),
+    ],
+)
+def test_further_words_of_anaesthesia(text: str, depth: str) -> None:
+    assert value(text.replace("\\n", "\n"), "anaesthesia") == depth
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("Left ring finger.\n\nSlate edge 15/10/2032. No grip.\n\nFDP cut. FDP repaired with 3-0 Ethibond.", "sharp"),
+        ("Left thumb.\n\nShe had fallen on to a broken bottle.\n\nFPL cut. FPL repaired with 3-0.\nClosed.", "sharp"),
+        ("Left thumb.\n\nThe A2 was cut by the original glass and lay open.\nFPL repaired.", "sharp"),
+        ("Re: woman of 45, left thumb, glass door.\n\nFPL repaired.", "sharp"),
+        ("Diagnosis: rupture of a zone II repair of FDP, left ring", "rupture"),
+        ("The tendon had ruptured completely in zone II. Re-repaired.", "rupture"),
+        ("I found the profundus completely avulsed from the bone.", "avulsion"),
+        ("Dx: crush injury left index. FDP rupture index.", "crush"),
+        ("Mechanism: sharp / crush / bite / other -> sharp (scissors)", "sharp"),
+        ("History: horse bit the right index. FDP cut.", "bite"),
+        ("His hand was caught in the belt of a lathe. FDP cut.", "crush"),
+    ],
+)
+def test_further_words_of_mechanism(text: str, kind: str) -> None:
+    assert value(text, "mechanism") == kind
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "History: I saw him in clinic.\n\nFDP cut.",
+        "Op: FDP repair, ring\n\nBoth stumps were crushed. Core 3-0 Ethibond, 1 cm bites.",
+        "Op: FPL reattachment, thumb\n\nBone drilled with a drill, the suture passed with a wire.",
+        "Op: FDP repair, ring. Risks of rupture of the repair explained.\n\nFDP was cut.",
+    ],
+)
+def test_words_that_are_no_mechanism(text: str) -> None:
+    assert value(text, "mechanism") is None

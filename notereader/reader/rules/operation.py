@@ -4,6 +4,7 @@ A value said in several places is proposed once with the words of each, the titl
 """
 
 import re
+from dataclasses import replace
 from datetime import date
 from itertools import pairwise
 
@@ -13,7 +14,7 @@ from notereader.reader.rules.whole import NOWHERE, Span, scene_at
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
-_DEPTH = ["local", "sedation", "wide-awake local", "regional", "general"]
+_DEPTH = ["local", "wide-awake local", "sedation", "regional", "general"]
 _STORY_FIRST = {"indication": 0, "mechanism": 0, "injury_date": 0, "diagnosis": 1, "procedure": 2}
 _SPANS = 6  # a value is shown in so many places at most
 
@@ -332,11 +333,18 @@ def _is_title(scene: Scene) -> bool:
 def _anaesthesia(desk: Desk) -> None:
     """Find the deepest anaesthesia stated; a block with sedation is regional, wide awake beats plain local."""
     told = [(s, m) for s in desk.scenes for m in s.of("anaesthesia") if _was_given(desk, s, m)]
+    corrected = [f for f in told if f[0].sentence.section == "addendum"]
+    told = corrected or told
     headed = [f for f in told if f[0].sentence.section in ("anaesthesia", "anaesthetist")]
     chosen = _deepest(headed) or _deepest(told)
     wide = [f for f in told if f[1].value == "wide-awake local"]
     if chosen and chosen[1].value == "local" and wide:
         chosen = wide[0]
+    elif chosen and chosen[1].value == "local" and _kept_awake(chosen[0]):
+        m = replace(chosen[1], value="wide-awake local")
+        doubt = "taken from the adrenaline or from 'awake'; the name of the technique is not told"
+        _lay(desk, "anaesthesia", m, [(chosen[0], m)], "local with adrenaline", doubt)
+        return
     if chosen:
         _lay(desk, "anaesthesia", chosen[1], told, "deepest anaesthesia stated")
 
@@ -364,11 +372,19 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     return True
 
 
+def _kept_awake(scene: Scene) -> bool:
+    """'1% lidocaine with 1:100 000 adrenaline', 'infiltration with epinephrine, patient awake'."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if "without" in words or "no" in words[: words.index("awake") if "awake" in words else 0]:
+        return False
+    return bool(_list("adrenaline") & set(words))
+
+
 def _refused(scene: Scene, m: Mention) -> bool:
     """Tell whether an anaesthetic was offered or declined, within its own part of the sentence."""
     first, last = scene.part(m.i)
     near = scene.words(max(first, m.i - 3), min(last, m.j + 4))
-    return bool({"declined", "refused", "offered", "avoided", "unsuitable", "not"} & set(near))
+    return bool(_list("refused") & set(near))
 
 
 def _deepest(found: list[Told]) -> Told | None:
@@ -381,25 +397,35 @@ def _mechanism(desk: Desk) -> None:
     for scene in desk.scenes:
         section = scene.sentence.section
         rank = _STORY_FIRST.get(section, 3)
-        if section in _list("not_mechanism_sections") or (rank == 3 and not _tells_story(scene)):
+        if section == "admin" and scene.of("digit", "side"):
+            rank = 2  # 'Re: man of 45, left thumb, glass door'
+        elif section in _list("not_mechanism_sections") or (rank == 3 and not _tells_story(scene)):
             continue
         found += [(rank, scene, m) for m in scene.of("mechanism") if _is_mechanism(desk, scene, m)]
-    ruptures = [(_STORY_FIRST.get(s.sentence.section, 3), s, m) for s in desk.scenes for m in _rupture_of_tendon(s)]
-    ruptures = [f for f in ruptures if _is_mechanism(desk, f[1], f[2])]
-    found += [f for f in ruptures if f[1].header]
-    found = found or ([] if _cut_by_something(desk) else ruptures)
+    torn = [(_STORY_FIRST.get(s.sentence.section, 3), s, m) for s in desk.scenes for m in _torn_tendon(s)]
+    torn = [f for f in torn if _is_mechanism(desk, f[1], f[2])]
+    found += [f for f in torn if f[1].header and f[2].value == "rupture" and not _names_injury(found)]
+    found = found or ([] if _cut_by_something(desk) else torn)
     if not found:
         return
     chosen = min(_firmest(found), key=lambda f: (f[0], f[2].i))[2]
     _lay(desk, "mechanism", chosen, [(s, m) for _, s, m in found], "mechanism named")
 
 
-def _rupture_of_tendon(scene: Scene) -> list[Mention]:
-    """'Rupture of a zone II repair', 'the tendon had ruptured completely': a rupture in a sentence about a tendon."""
+def _torn_tendon(scene: Scene) -> list[Mention]:
+    """'Rupture of a zone II repair', 'the tendon had ruptured completely', 'I found the profundus avulsed'."""
     if scene.sentence.section in _list("not_mechanism_sections") or scene.kinds.isdisjoint(("tendon", "generic")):
         return []
-    words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in ("rupture", "ruptured")]
-    return [Mention("mechanism", "rupture", k, k + 1) for k in words if scene.told(k)]
+    words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in _TORN]
+    return [Mention("mechanism", _TORN[scene.page.words[k]], k, k + 1) for k in words if scene.told(k)]
+
+
+_TORN = {"rupture": "rupture", "ruptured": "rupture", "avulsed": "avulsion", "avulsion": "avulsion"}
+
+
+def _names_injury(found: list[tuple[int, Scene, Mention]]) -> bool:
+    """Tell whether a title or diagnosis names how it came about: 'crush injury' beside 'FDP rupture'."""
+    return any(s.header and {"injury", "laceration"} & set(s.words(m.i, m.j + 1)) for _, s, m in found)
 
 
 def _cut_by_something(desk: Desk) -> bool:
@@ -423,22 +449,46 @@ def _cut_by_something(desk: Desk) -> bool:
 def _is_mechanism(desk: Desk, scene: Scene, m: Mention) -> bool:
     if desk.page.standing[m.i] not in ("", "story", "question") or scene.negated(m.i, m.j, 2):
         return False
-    if scene.next_word(m.j) in _list("trades"):
+    if _is_no_thing(scene, m):
+        return False
+    if scene.next_word(m.j) in _list("trades") or (m.value == "bite" and _bites_of_a_stitch(scene, m)):
         return False
     return m.value != "rupture" or not _list("risk") & set(scene.words(scene.sentence.i, scene.sentence.j))
+
+
+def _is_no_thing(scene: Scene, m: Mention) -> bool:
+    """'I saw him in clinic', 'both stumps were crushed', 'a wire was passed': seeing, a state of the ends, a tool."""
+    word = " ".join(scene.words(m.i, m.j))
+    if word == "saw":
+        return scene.word_before(m.i) in ("i", "he", "she", "we", "they", "who", "and", "it", "you", "him")
+    if word in _list("tools"):
+        return bool(_list("tool_work") & set(scene.words(scene.sentence.i, scene.sentence.j)))
+    return word == "crushed" and bool(scene.of("endword", "extent"))
+
+
+def _bites_of_a_stitch(scene: Scene, m: Mention) -> bool:
+    """'~1 cm bites each side', 'epineurial bites': what a needle takes."""
+    if scene.page.words[m.j - 1] not in ("bite", "bites") or m.j - m.i > 1:
+        return False
+    return bool(scene.of("material", "stitch", "pattern", "tendon", "strandword")) or any(
+        q.unit == "mm" for q in scene.quantities
+    )
 
 
 def _firmest(found: list[tuple[int, Scene, Mention]]) -> list[tuple[int, Scene, Mention]]:
     """A rupture goes before all; a saw, a crush or a bite says more than 'broken' told in one breath with it."""
     ruptured = [f for f in found if f[2].value == "rupture"]
-    if ruptured:
+    others = [f for f in found if f[2].value not in ("rupture", "sharp")]
+    if ruptured and not _names_injury(others):
         return ruptured
+    found = others if ruptured else found
     special = [f for f in found if f[2].value != "sharp"]
     special = [f for f in special if f[0] <= 2] or special
     if not special:
         return found
     firm = [f for f in special if " ".join(f[1].words(f[2].i, f[2].j)) not in _list("weak_mechanism")]
-    return firm or [f for f in found if f[2].value == "sharp" and f[0] <= 1] or special
+    told = {id(f[1]) for f in special}
+    return firm or [f for f in found if f[2].value == "sharp" and (f[0] <= 1 or id(f[1]) in told)] or special
 
 
 def _tells_story(scene: Scene) -> bool:
@@ -449,7 +499,26 @@ def _tells_story(scene: Scene) -> bool:
     i, j = scene.sentence.i, scene.sentence.j
     if scene.sentence.block <= 2 and any(d.i >= i and d.j <= j for d in scene.page.dates):
         return True
-    early = 5 * i < 2 * len(scene.page.words) and not scene.page.standing[i]
-    if early and any(m.kind == "mechanism" and m.i == i and scene.next_word(m.j) in _MARKS for m in scene.mentions):
-        return True  # 'Bench saw, 3 days back.'
+    if _told_early(scene, words) or _cut_by_the_thing(scene):
+        return True
     return len(words & _list("story")) >= 2
+
+
+def _told_early(scene: Scene, words: set[str]) -> bool:
+    """'Bench saw, 3 days back.', 'She had fallen on to a bottle', 'Slate edge 15/10/2032', before the operation."""
+    i, j = scene.sentence.i, scene.sentence.j
+    if 2 * i >= len(scene.page.words) or scene.page.standing[i] not in ("", "story") or words & _list("surgical"):
+        return False
+    if any(m.i == i and scene.next_word(m.j) in _MARKS for m in scene.of("mechanism")):
+        return True
+    dated = any(d.i >= i and d.j <= j for d in scene.page.dates)
+    return dated or bool(words & _list("hurting"))
+
+
+def _cut_by_the_thing(scene: Scene) -> bool:
+    """'The A2 was cut by the original glass', 'already slit by the knife': what cut is told in the body."""
+    for m in scene.of("mechanism"):
+        before = scene.words(max(scene.sentence.i, m.i - 4), m.i)
+        if "by" in before and scene.told(m.i) and not {"with", "and", ","} & set(before[before.index("by") :]):
+            return bool(scene.of("extent", "hurt", "opened"))
+    return False
