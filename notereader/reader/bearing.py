@@ -349,6 +349,18 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
+    if group.tendons == ("PL",):
+        group.reference = group.reference or _is_donor(page, group)
+
+
+_DONOR = frozenset(["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"])
+
+
+def _is_donor(page: Page, group: Group) -> bool:
+    """'A strip of palmaris longus', 'palmaris longus graft': what was taken to mend something else."""
+    after = page.words[group.j : group.j + 2]
+    lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in ("the", "a", "of", "his", "her", "free")]
+    return bool({"graft", "grafts", "donor", "strip"} & set(after[:1])) or (lead[-1:] != [] and lead[-1] in _DONOR)
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:

@@ -1,7 +1,7 @@
 """How much of each tendon was cut, or that it was not."""
 
-from notereader.reader.bearing import Group, Target, has
-from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.bearing import DIGITS, Group, Target, has
+from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, Subject, group_targets, series
@@ -40,6 +40,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _both_slips(desk, scene)
     _neither(desk, scene)
     _same_again(desk, scene)
+    _none_of_slip(desk, scene)
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -88,6 +89,17 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
         if group.tendons and group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+
+
+def _none_of_slip(desk: Desk, scene: Scene) -> None:
+    """'Laceration: radial slip 50-60%; ulnar slip none.'"""
+    if "hurt" not in scene.kinds and not any(q.unit == "%" for q in scene.quantities):
+        return
+    for group in (g for g in scene.setting.groups if any(slip for _, _, slip in g.pairs)):
+        after = scene.words(group.j, min(group.j + 2, scene.sentence.j))
+        if after[:1] in (["none"], ["nil"]) and after[1:] in ([], ["."], [";"], [","]) and scene.told(group.i):
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 1)], "extent intact")
 
 
 def _same_again(desk: Desk, scene: Scene) -> None:
@@ -254,6 +266,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     subject = scene.owner(mention.i, mention.j)
     if subject is not None:
         targets = [*_in_series(scene, subject, mention), *targets]
+    if mention.value == "intact" and group is not None and not group.digits:
+        targets = _the_rest(desk, scene, group) or targets
     if targets:
         whole = [t for t in targets if t.tendon != "FDS" or t.slip]
         return list(dict.fromkeys(whole if _of_one_slip(scene, group) else targets))
@@ -269,6 +283,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return []  # 'the cut tendons' tells nothing new
     if group.generic == "all":
         return _all_tendons(desk, scene, group, mention.value)
+    if group.generic == "one" and mention.value != "intact" and _of_thumb(scene, group):
+        return [Target("thumb", "FPL")]
     if group.generic == "one" and mention.value != "intact":
         return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
     if group.digits and mention.value != "intact" and not group.generic:
@@ -280,6 +296,28 @@ def _digits_before(scene: Scene, group: Group) -> tuple[str, ...]:
     """'Middle finger: skin cut only, tendons seen and not cut': the digit named before, if no tendon of it is."""
     before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
     return before[-1].digits if before and not before[-1].tendons and not before[-1].generic else ()
+
+
+def _of_thumb(scene: Scene, group: Group) -> bool:
+    """'Next the thumb. The flexor tendon here was only notched': the digit spoken of has but one flexor."""
+    if group.digits or scene.setting.digits != ("thumb",) or any(g.digits for g in scene.setting.groups):
+        return False
+    return not any(t.digit == "thumb" for t in scene.setting.focus)
+
+
+def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'The remaining FDPs not cut', 'FDPs: all 4 intact': those of the four fingers of which no cut was told."""
+    if not group.every and "all" not in scene.words(group.j, group.j + 3):
+        return []
+    before, after = scene.word_before(group.i), scene.words(group.j, group.j + 4)
+    four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3))
+    if not four and before not in ("remaining", "other"):
+        return []
+    fingers = [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
+    known = {t.digit for t in desk.named} | set(scene.every_digit)
+    if not four and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
+        return []  # one finger was worked on: its neighbours were not looked at
+    return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
 
 
 def _in_series(scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
@@ -322,8 +360,7 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
     digits = group.digits or (before[-1].digits if before else scene.setting.digits)
     named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
     if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
-        phrase = scene.page.words[group.i]
-        quantified = phrase == "both" or scene.word_before(group.i) == "both"
+        quantified = "both" in scene.words(max(scene.sentence.i, group.i - 1), group.j)
         if quantified and len(digits) == 1 and digits[0] != "thumb":
             return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
     return named if value != "intact" or len(named) > 1 else []

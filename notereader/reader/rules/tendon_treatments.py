@@ -89,6 +89,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
     if value == "excised" and _trims_ends(scene, mention):
         return
     for target in targets:
+        if target.tendon == "PL" and value == "grafted":
+            continue  # a donor
         if value == "trimmed" and desk.extents.get(target) == "complete" and not scene.header:
             continue
         if (
@@ -134,6 +136,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     after = scene.next_word(mention.j)
     if after in ("it", "them"):
         return _last_named(desk, scene, mention)
+    if value == "left" and scene.words(mention.j, mention.j + 2) in (["to", "it"], ["about", "it"], ["for", "it"]):
+        return _last_named(desk, scene, mention)
     if value == "tenodesed" and (after in ("to", "onto", "into") or scene.words(mention.j - 1, mention.j) == ["to"]):
         return _last_named(desk, scene, mention)
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
@@ -169,7 +173,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "all" and scene.words(group.i, group.i + 1) in (["each"], ["both"]) and value != "repaired":
         named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
         return group_targets(scene, named[-1]) if named else []
-    if scene.header and value == "grafted" and group.digits and "tendon" in scene.words(mention.i, mention.j):
+    tendon = {"tendon", "flexor"} & set(scene.words(scene.sentence.i, scene.sentence.j))
+    if scene.header and value == "grafted" and group.digits and tendon and not scene.of("structure", "anynerve"):
         return [Target(d, "FPL" if d == "thumb" else "FDP") for d in group.digits]
     if group.generic == "others" and value == "repaired":
         cut = [t for t in desk.cut() if t not in desk.treatments and t.slip is None]

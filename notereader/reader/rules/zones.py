@@ -94,6 +94,8 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.told(k)]
     value = zone_value([scene.page.words[k] for k in words if scene.page.words[k] not in _BOX])
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
+    if not named and scene.setting.labelled:
+        named = list(scene.setting.focus)  # 'Tendon: FDP / Zone: 2B'
     for target in named if value else []:
         desk.tendon(scene, target, "zone", str(value), [(scene.sentence.i, scene.sentence.j)], "zone of a named tendon")
     if value and not named:
