@@ -9,6 +9,7 @@ from notereader.reader.scene import Scene, group_targets
 Named = tuple[str | None, str]  # digit, tendon
 
 _FAR = 2  # from how many sentences on a finger named before may no longer be the one meant
+_OF_A_FINGER = ("FDP", "FDS")
 _ABOUT_TENDONS = ("repairs", "pulleys")
 
 
@@ -30,6 +31,8 @@ class Doubts:
     def of(self, f: Finding) -> list[str]:
         """Return the reasons to look twice at a finding about a tendon or a pulley."""
         digit = f.entry[0]
+        if digit is None and f.entry[1] in _OF_A_FINGER and f.field in ("extent", "treatment"):
+            return ["the note names no finger"]
         if f.group not in _ABOUT_TENDONS or digit not in DIGITS:
             return []
         finger = digit if digit == "thumb" else f"{digit} finger"

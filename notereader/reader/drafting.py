@@ -37,10 +37,15 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
 
 
 def _with_digits(desk: Desk, findings: list[Finding]) -> list[Finding]:
-    """Give a digit to tendons and pulleys named without one, where the note works on one digit only."""
+    """Give a digit to tendons and pulleys named without one, where the note works on one digit only.
+
+    Where the note names no digit at all they keep none; where it names several, what belongs to none is left out.
+    """
     digits = {f.entry[0] for f in findings if f.group == "repairs" and f.entry[0] in DIGITS}
     listed = desk.scenes[0].every_digit if desk.scenes else ()
     only = next(iter(digits)) if len(digits) == 1 else listed[0] if len(listed) == 1 and not digits else None
+    if only is None and not (digits or listed or any(_names_digit(f) for f in findings)):
+        return findings
     if only is None:
         return [f for f in findings if not _homeless(f)]
     return [
@@ -48,6 +53,10 @@ def _with_digits(desk: Desk, findings: list[Finding]) -> list[Finding]:
         for f in findings
         if not _homeless(f) or _fits(only, f)
     ]
+
+
+def _names_digit(f: Finding) -> bool:
+    return f.entry[0] in DIGITS
 
 
 def _homeless(f: Finding) -> bool:

@@ -4,6 +4,7 @@ Only long names are rescued (stitches, materials, tendons, words of the peripher
 measured pairs: at least six letters, the same first letter, and either a similarity of 90 or one slip of the pen.
 """
 
+import re
 from functools import lru_cache
 
 from rapidfuzz import fuzz, process
@@ -17,6 +18,10 @@ from notereader.vocabulary.terms import Term
 _KINDS = frozenset(["stitch", "material", "tendon", "pattern", "anaesthesia", "digit"])
 _SHORTEST = 6
 _SIMILAR = 90.0
+# A scanner reads i as l: 'llttle', 'lndication', 'mlcroscope'. English has no l between two consonants or before one
+# at the start of a word, but for a few as in 'world'; the word must become one of the vocabulary's.
+_SHORTEST_SLIP = 4
+_L_FOR_I = re.compile(r"(?<![aeiouy])l(?![aeiouyl]|$)")
 
 
 class Rescue:
@@ -32,17 +37,25 @@ class Rescue:
                 if term.kind in _KINDS or (term.kind == "role" and term.value == "peripheral"):
                     names.update(w for w in words if len(w) >= _SHORTEST and w.isalpha())
         raw = resource_file("spelling.toml")
+        self.words = known
         self.known = known | set(raw["ordinary"]["words"])
         self.names = sorted(names - set(raw["never"]["words"]))
         self._look_up = lru_cache(maxsize=50_000)(self._find)
 
     def spelling(self, word: str) -> str | None:
         """Return the vocabulary's spelling of a cleaned word, or None where it needs or finds none."""
-        if len(word) < _SHORTEST or word in self.known or not word.isalpha():
+        if len(word) < _SHORTEST_SLIP or word in self.known or not word.isalpha():
             return None
         return self._look_up(word)
 
     def _find(self, word: str) -> str | None:
+        slips = [word[: found.start()] + "i" + word[found.end() :] for found in _L_FOR_I.finditer(word)]
+        for read in (*slips, _L_FOR_I.sub("i", word)):
+            if read != word and read in self.words:
+                return read
+        return self._resembling(word) if len(word) >= _SHORTEST else None
+
+    def _resembling(self, word: str) -> str | None:
         names = [name for name in self.names if name[0] == word[0] and abs(len(name) - len(word)) <= 2]
         best = process.extractOne(word, names, scorer=fuzz.ratio, score_cutoff=80)
         if best is None:
@@ -55,7 +68,7 @@ class Rescue:
     def apply(self, page: Page, doc: Doc) -> None:
         """Note the rescued spellings on the Page; the matcher then reads a Doc with them in place."""
         known = self.known
-        strange = [(k, w) for k, w in enumerate(page.words) if len(w) >= _SHORTEST and w not in known]
+        strange = [(k, w) for k, w in enumerate(page.words) if len(w) >= _SHORTEST_SLIP and w not in known]
         respelt = {k: name for k, word in strange if (name := self.spelling(word))}
         page.respelt = respelt
         if respelt:

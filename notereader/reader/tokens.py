@@ -78,6 +78,8 @@ _TOKEN = re.compile(
 _ZONE_SLIP = re.compile(r"[lI]{1,3}[ABCDabcd]?\Z")
 # What may own a tendon: 'the little finger's profundus' is read as 'the little finger profundus'.
 _OWNERS = frozenset(["finger", "thumb", "digit", "index", "ring", "middle", "little", "small", "long"])
+# Short words that a scanner gives a nought; a denial lost would turn a sentence round.
+_SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
@@ -126,6 +128,8 @@ def _clean_word(raw: str) -> str:
     word = raw if raw.isascii() else _plain_letters(raw)
     if len(word) >= 4 and not word.isalpha() and sum(map(str.isalpha, word)) > len(word) / 2:
         word = _mend_letters(word)
+    elif len(word) in (2, 3) and "0" in word and word.replace("0", "o").lower() in _SHORT_WORDS:
+        word = word.replace("0", "o")
     word = word.lower()
     return word[:-2] if word.endswith("'s") and word[:-2] in _OWNERS else word
 
