@@ -1,13 +1,13 @@
 """Records of people: a casebook, a folder of exported records, a single one, or the keys of exercises."""
 
-import json
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 from notereader.audit.faults import AuditFault
 from notereader.audit.sources import open_source
-from notereader.record import FORMAT, FORMAT_VERSION, Note, Record, RecordRefused, load_record
+from notereader.exchange.files import LARGEST_RECORD
+from notereader.record import FORMAT, FORMAT_VERSION, Note, Record, RecordRefused, load_record, parsed_json
 
 
 def records_in(place: str | Path) -> Iterator[Record]:
@@ -32,18 +32,20 @@ def records_in(place: str | Path) -> Iterator[Record]:
 
 def _record(path: Path) -> Record:
     try:
-        data = json.loads(path.read_bytes())
+        if path.stat().st_size > LARGEST_RECORD:
+            raise RecordRefused(f"it is larger than {LARGEST_RECORD // 2**20} MB.")
+        data = parsed_json(path.read_bytes())
         record = load_record(_completed(data))
-    except (OSError, ValueError, RecursionError, RecordRefused) as fault:
+    except (OSError, RecordRefused) as fault:
         raise AuditFault(f"{path} cannot be used as a record: {fault}") from None
     if not record.note.sha256:
         record.note = _note_beside(path)
     return record
 
 
-def _completed(data: Any) -> dict[str, Any]:
+def _completed(data: dict[str, Any]) -> dict[str, Any]:
     """Return a key, which is a record with less in it, as a record."""
-    if not isinstance(data, dict) or ("format" not in data and "repairs" not in data):
+    if "format" not in data and "repairs" not in data:
         raise RecordRefused("it is no record and no key.")
     if "format" in data:
         return data

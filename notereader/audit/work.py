@@ -29,6 +29,7 @@ from notereader.audit.journal import Outcome
 from notereader.audit.sources import NoteInput
 from notereader.audit.sources.spreadsheet import EXCEL_CELL
 from notereader.audit.states import assess
+from notereader.exchange.files import LARGEST_RECORD
 from notereader.intake import IntakeRefused, read_bytes, read_file, read_text
 from notereader.intake.limits import MAX_FILE_BYTES
 from notereader.reading import read_note
@@ -73,9 +74,16 @@ def record_of(item: NoteInput) -> tuple[Record, str, bool]:
         cut = "The cell is full: the spreadsheet has probably cut the note off." if len(text) == EXCEL_CELL else ""
         return read_note(replace(read_text(text, name), name=name)), cut, False
     if item.kind == "record" or name.lower().endswith(".json"):
-        return load_record(content.read_bytes() if isinstance(content, Path) else content), "", True
+        return load_record(_small_enough(content) if isinstance(content, Path) else content), "", True
     note = read_file(content) if isinstance(content, Path) else read_bytes(content, name)
     return read_note(replace(note, name=name)), " ".join(note.warnings), False
+
+
+def _small_enough(path: Path) -> bytes:
+    """Return the content of a file of a record. Raises RecordRefused for one larger than any record."""
+    if path.stat().st_size > LARGEST_RECORD:
+        raise RecordRefused(f"The file is larger than {LARGEST_RECORD // 2**20} MB and is no record of a note.")
+    return path.read_bytes()
 
 
 def carry_out(

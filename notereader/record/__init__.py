@@ -2,7 +2,7 @@
 
 from notereader.record.address import Address
 from notereader.record.evidence import Evidence, TextPosition, TextQuote, note_hash, source_of
-from notereader.record.loading import RecordRefused, dump_record, load_record
+from notereader.record.loading import RecordRefused, dump_record, load_record, parsed_json
 from notereader.record.models import (
     FORMAT,
     FORMAT_VERSION,
@@ -45,6 +45,7 @@ __all__ = [
     "dump_record",
     "load_record",
     "note_hash",
+    "parsed_json",
     "record_schema",
     "show_value",
     "source_of",

@@ -24,7 +24,7 @@ def load_record(data: str | bytes | dict[str, Any]) -> Record:
     Raises RecordRefused where it is no record, a newer format, or contradicts itself (quotes that do not stand where
     they should, a text that is not the one hashed).
     """
-    raw = _parsed(data)
+    raw = parsed_json(data)
     if raw.get("format") != FORMAT:
         raise RecordRefused(f'This is no notereader record: "format" is {raw.get("format")!r}, expected "{FORMAT}".')
     raw = _migrated(raw)
@@ -44,7 +44,8 @@ def dump_record(record: Record, *, text: bool = True, indent: int | None = 1) ->
     return json.dumps(data, ensure_ascii=False, indent=indent)
 
 
-def _parsed(data: str | bytes | dict[str, Any]) -> dict[str, Any]:
+def parsed_json(data: str | bytes | dict[str, Any]) -> dict[str, Any]:
+    """Return the object that JSON text holds; raises RecordRefused where it holds none or names a thing twice."""
     if isinstance(data, dict):
         return data
     try:
