@@ -13,6 +13,9 @@ from notereader.vocabulary.wordlists import word_list
 
 # Headings whose content ends with the line; the others go on until the next heading or, for some, an empty line.
 ONE_LINE = word_list("layout", "one_line")
+# Of these, those that one sentence answers: what follows it in a long paragraph goes on with the operation.
+_ONE_SENTENCE = word_list("layout", "one_sentence")
+_LONG = 15  # words
 TO_THE_END = frozenset(["instructions", "narrative", "findings", "addendum"])
 # What a heading in capitals that is not in the vocabulary puts an end to.
 _STORY = frozenset(["indication", "previous", "consent", "teaching", "admin"])
@@ -141,6 +144,7 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         return section.i
     story = section.kind in _STORY
     seen = 0
+    told = sentence_end(page, section.i) if section.kind in _ONE_SENTENCE and section.i < len(page.words) else -1
     base = _indent(page, section.h)
     for k in range(section.i, limit):
         if seen and page.breaks[k] == Break.BLANK and not _story_goes_on(page, section, k, limit):
@@ -150,9 +154,16 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         new_line = page.breaks[k] == Break.LINE and k not in wrapped
         if seen and new_line and section.kind in ONE_LINE and _indent(page, k) <= base:
             return k
+        if k == told and limit - k > _LONG and not _line_ends(page, k, _LONG):
+            return k
         if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and not page.words[k].startswith("."):
             seen += 1
     return limit
+
+
+def _line_ends(page: Page, k: int, count: int) -> bool:
+    """Tell whether the line of word k ends within some words."""
+    return any(page.breaks[m] >= Break.LINE for m in range(k + 1, min(k + count, len(page.words))))
 
 
 def _story_goes_on(page: Page, section: Section, k: int, limit: int) -> bool:

@@ -255,3 +255,34 @@ def test_a_form_line_left_empty_says_nothing(label: str) -> None:
 )
 def test_scraps_are_read_without_a_fault(text: str) -> None:
     assert sum(s.j - s.i for s in page_of(text).sentences) == len(page_of(text).words)
+
+
+# --- labels that one sentence answers
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "section"),
+    [
+        (
+            "TECHNIQUE\nTourniquet: 250 mmHg, 77 minutes. Saline. For the FCU a repair with 2-0 Ethibond was chosen, "
+            "finished with a running suture of 6-0 Prolene all round.",
+            "For the FCU",
+            "narrative",
+        ),
+        (
+            "Anaesthesia: axillary block. The wound was opened, the sheath entered, and the profundus of the ring "
+            "finger was found cut through and was sewn.",
+            "the profundus",
+            "narrative",
+        ),
+        ("Tourniquet: upper arm, 250 mmHg. Off at 60 minutes.", "Off at", "tourniquet"),
+        (
+            "Consent: written. Stiffness, infection, rupture of the repair and a second operation were spoken of with "
+            "the patient and with her husband at length.",
+            "rupture",
+            "consent",
+        ),
+    ],
+)
+def test_what_a_short_label_heads_in_a_long_paragraph(text: str, words: str, section: str) -> None:
+    assert section_of(text, words) == section
