@@ -191,12 +191,15 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
 # --- groups
 
 
+_LIMBS = frozenset(["limb", "limbs", "tails", "halves"])
 _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
 
 
 def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
     """Return the groups of targets of one sentence, in order."""
     atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
+    if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
+        atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
     quantifiers = [m for m in mentions if m.kind == "quantifier"]
     groups: list[Group] = []
     run: list[Mention] = []

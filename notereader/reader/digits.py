@@ -1,6 +1,6 @@
 """Which words name a digit: 'little' beside a tendon, 'FDP 4', a ticked letter; and which only seem to."""
 
-from notereader.reader.page import Break, Mention, Page
+from notereader.reader.page import Break, Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
 _NUMBER_DIGITS_WORDS = word_list("bearing", "number_digits_words")
@@ -96,7 +96,8 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
     if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
         mention.kind = "digit"
         return False
-    if not (_chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)):
+    known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
+    if not known and not _before_pulley(page, mention):
         return True
     mention.kind = "digit"
     return False
@@ -149,6 +150,17 @@ def _beside_tendon(page: Page, mention: Mention) -> bool:
     ordinal = page.words[mention.i] in ("second", "2nd", "third", "3rd", "fourth", "4th")
     near = back >= 0 and back in page.tendon_words and not ordinal
     return near and (mention.i - back < 4)
+
+
+def _before_pulley(page: Page, mention: Mention) -> bool:
+    """'Small A2 preserved; small A4 divided': a digit before the short name of a pulley, spoken of elsewhere too."""
+    if not any(m.i == mention.j and m.kind == "pulley" for m in within(page.mentions, mention.j, mention.j + 1)):
+        return False
+    if page.words[mention.i] not in ("small", "little", "long", "middle") or page.breaks[mention.j] >= Break.COLUMN:
+        return False
+    if page.words[mention.i - 1] in ("the", "a") or not page.words[mention.j][1:2].isdecimal():
+        return False
+    return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
 
 
 def _labels(page: Page, mention: Mention) -> bool:

@@ -115,6 +115,8 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
         k -= 1
     if k < first or any(m.i <= k < m.j for m in scene.of("opened")):
         return False
+    if words[k] == "from" and words[k - 1] in ("pulleys", "all") and words[mention.j] in _RANGE:
+        return False  # 'all pulleys from A1 through A4'
     if words[k] == "to":
         return words[max(first, k - 1)] in _TO_PLACES
     return words[k] in _PLACES or words[k] in _HELD

@@ -97,6 +97,10 @@ def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words
 
 def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], word: Mention) -> None:
     """'Caught under A4, so I vented it', 'until its edge was snipped': a landmark is spoken of after all."""
+    again = [g for g in groups if g.actions and g.actions[-1].j <= word.i and g.mentions[0] in _of_places(scene)]
+    if again and set(scene.words(again[-1].actions[-1].j, word.i)) <= {"and", "then", "was", "also", ",", "it"}:
+        again[-1].actions.append(word)  # 'tight at A4; it was opened and enlarged'
+        return
     before = [p for p in places if p.j <= word.i]
     if not before or any(before[-1].i < g.i < word.i for g in groups):
         return
@@ -109,6 +113,10 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
     if owned or pronoun or related:
         groups.append(PulleyGroup(place.mentions, place.values, [word]))
         places.remove(place)
+
+
+def _of_places(scene: Scene) -> list[Mention]:
+    return [m for m in scene.of("pulley") if scene.word_before(m.i) in ("at", "under", "beneath", "in", "on")]
 
 
 def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:

@@ -174,8 +174,9 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
     for group in (g for g in scene.setting.groups if g.i > mention.j and (g.tendons or g.generic == "all")):
         before = scene.words(max(mention.j, group.i - 3), group.i)
         before = before[:-1] if before[-1:] in (["the"], ["both"]) else before
+        alike = before[-1:] == ["likewise"]
         spared = before in (["and", "not"], ["but", "not"]) and mention.value == "complete"
-        if (not spared and before[-2:] not in _SO_WAS) or scene.negated(mention.i, mention.j):
+        if not (spared or alike or before[-2:] in _SO_WAS) or scene.negated(mention.i, mention.j):
             continue
         told = [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
         if group.tendons:
@@ -191,7 +192,8 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
         if scene.words(mention.i, mention.i + 2) != ["in", "continuity"] or not scene.told(mention.i):
             continue
         first, last = scene.part(mention.i)
-        hurt = any(first <= m.i < last for m in scene.of("extent")) or any(q.unit == "%" for q in scene.quantities)
+        hurt = any(first <= m.i < last for m in scene.of("extent"))
+        hurt = hurt or any(q.unit == "%" and first <= q.i < last for q in scene.quantities)
         targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
         if not hurt and not scene.negated(mention.i, mention.j):
             for target in targets:
@@ -262,6 +264,9 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
 
 def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
+    headed = _headed_list(scene, mention)
+    if headed:
+        return headed
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
     if subject is not None:
@@ -296,6 +301,19 @@ def _digits_before(scene: Scene, group: Group) -> tuple[str, ...]:
     """'Middle finger: skin cut only, tendons seen and not cut': the digit named before, if no tendon of it is."""
     before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
     return before[-1].digits if before and not before[-1].tendons and not before[-1].generic else ()
+
+
+def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
+    """'Severed completely are: the FCR, the palmaris longus and ...', 'Not cut: FPL, FDP of the index.'"""
+    if any(s.j <= mention.i for s in scene.subjects) or mention.i - scene.sentence.i > 1:
+        return []
+    after = scene.words(mention.j, mention.j + 3)
+    colon = next((k for k, w in enumerate(after) if w == ":"), None)
+    if colon is None or any(w not in ("are", "were", "is", "completely", "is", "tendons") for w in after[:colon]):
+        return []
+    listed = [s for s in scene.subjects if s.i >= mention.j]
+    ended = next((m.i for m in scene.of("extent", "deed", "hurt") if m.i > mention.j + colon), scene.sentence.j)
+    return [t for s in listed if s.j <= ended and s.group for t in group_targets(scene, s.group) if s.group.tendons]
 
 
 def _of_thumb(scene: Scene, group: Group) -> bool:

@@ -11,7 +11,7 @@ from notereader.reader.tables import zone_value
 def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     _zone_heading(desk, scene)
-    for mention in scene.of("zone"):
+    for mention in _zones(scene):
         if scene.page.standing[mention.i] == "story" and _only_in_story(desk):
             desk.add(
                 scene,
@@ -29,7 +29,7 @@ def zones(desk: Desk, scene: Scene) -> None:
             continue
         named = _zone_named(scene, mention)
         targets = [t for group in named for t in group_targets(scene, group)]
-        targets = respective(scene, mention.i, [m.i for m in scene.of("zone")], targets)
+        targets = respective(scene, mention.i, [m.i for m in _zones(scene)], targets)
         digits = _zone_digits(desk, scene, mention)
         if targets:
             for target in targets:
@@ -47,6 +47,17 @@ def zones(desk: Desk, scene: Scene) -> None:
                 )
 
 
+def _zones(scene: Scene) -> list[Mention]:
+    """Return the zones of a sentence; 'zones IIC and IIB' are two."""
+    found: list[Mention] = []
+    for mention in scene.of("zone"):
+        found.append(mention)
+        value = zone_value(scene.words(mention.j + 1, mention.j + 2))
+        if scene.page.words[mention.i] == "zones" and scene.next_word(mention.j) in ("and", "/", "&", ",") and value:
+            found.append(Mention("zone", value, mention.j + 1, mention.j + 2))
+    return found
+
+
 def _is_extensor(scene: Scene) -> bool:
     return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
         m.kind == "tendon" for m in scene.mentions
@@ -56,7 +67,9 @@ def _is_extensor(scene: Scene) -> bool:
 def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     """Return the tendon groups a zone belongs to: those before it since the last other zone, else those after it."""
     groups = [g for g in scene.setting.groups if g.tendons]
-    zones_before = [m for m in scene.of("zone") if m.j <= mention.i]
+    zones_before = [m for m in _zones(scene) if m.j <= mention.i]
+    if "respectively" in scene.words(mention.j, scene.sentence.j):
+        zones_before = []
     low = zones_before[-1].j if zones_before else scene.sentence.i
     before = [g for g in groups if low <= g.i and g.j <= mention.i]
     if before:
