@@ -10,11 +10,13 @@ FAX_DPI = (204, 98)
 A4 = (2480, 3508)
 
 
-def printed(text: str, size: int = 46, margin: int = 220) -> Image.Image:
+def printed(
+    text: str, size: int = 46, margin: int = 220, font: ImageFont.FreeTypeFont | ImageFont.ImageFont | None = None
+) -> Image.Image:
     """Return an A4 page at 300 dots per inch with these lines in print of 11 points."""
     page = Image.new("L", A4, 255)
     pen = ImageDraw.Draw(page)
-    font = ImageFont.load_default(size)
+    font = font or ImageFont.load_default(size)
     for number, line in enumerate(text.split("\n")):
         pen.text((margin, margin + number * size * 1.4), line, font=font, fill=0)
     return page
