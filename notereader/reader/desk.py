@@ -260,7 +260,10 @@ def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:
     """A tendon named without a digit, where the digit in focus has none that was cut: the one that was."""
-    if group.digits or target.tendon not in ("FDP", "FDS") or target in desk.named or not desk.settled:
+    if group.digits or target.tendon not in ("FDP", "FDS"):
+        return target
+    sound = desk.extents.get(target) == "intact" and target not in desk.treatments
+    if not sound and (target in desk.named or not desk.settled):
         return target
     known = [t for t in desk.named if t.tendon == target.tendon and t.slip == target.slip and desk.is_cut(t)]
     return known[0] if len(known) == 1 else target

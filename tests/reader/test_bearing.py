@@ -156,3 +156,17 @@ def test_named_is_not_repaired(note: str, entries: set[str]) -> None:
 )
 def test_values_go_to_their_tendon(note: str, sizes: dict[str, str]) -> None:
     assert {entry: facts["size"] for entry, facts in told(note, "size").items()} == sizes
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "Ring finger tendons looked at and both intact. FDP repaired first with four strands of 3-0 nylon.",
+        "In the ring finger FDP and FDS were intact. The FDP was then repaired with a four-strand core of 3-0 nylon.",
+        "The ring FDP is whole. The profundus was sewn with four strands of 3-0 nylon.",
+    ],
+)
+def test_a_tendon_without_a_finger_is_the_cut_one_where_that_of_the_finger_just_told_is_intact(body: str) -> None:
+    found = told("Left middle finger FDP completely cut. " + body, "extent", "treatment", "strands")
+    assert found["middle FDP"] == {"extent": "complete", "treatment": "repaired", "strands": 4}
+    assert found["ring FDP"] == {"extent": "intact"}
