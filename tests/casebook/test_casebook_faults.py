@@ -8,6 +8,7 @@ import sys
 import tempfile
 from collections.abc import Iterator
 from contextlib import closing
+from datetime import UTC, date, datetime, timedelta
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -16,6 +17,7 @@ from casebook_helpers import GLIDE, SIZE, STRANDS, confirming, correcting, draft
 from sqlalchemy import event
 
 from notereader.casebook import Casebook, CasebookFault, schema
+from notereader.casebook.backup import Backups, DailyBackup
 from notereader.record import Note, Record
 
 AS_ROOT = sys.platform == "linux" and os.geteuid() == 0
@@ -32,14 +34,19 @@ def small_disk(tmp_path: Path) -> Iterator[Path]:
     subprocess.run(["umount", "-l", place], check=True)
 
 
+def fill(disk: Path) -> None:
+    """Take all the room that is left."""
+    with (disk / "filler").open("wb", buffering=0) as filler, pytest.raises(OSError):
+        while True:
+            filler.write(bytes(4096))
+
+
 def test_a_full_disk_loses_nothing_saved(small_disk: Path) -> None:
     path = small_disk / "book.db"
     book = Casebook(path)
     case = book.open(book.add(draft()))
     case.apply(confirming(case, GLIDE), who="ward")
-    with (small_disk / "filler").open("wb", buffering=0) as filler, pytest.raises(OSError):
-        while True:
-            filler.write(bytes(4096))
+    fill(small_disk)
     with pytest.raises(CasebookFault, match=r"full") as caught:
         for value in range(1, 10_000):
             case.apply(correcting(case, STRANDS, value % 16 + 1))
@@ -157,6 +164,119 @@ def test_a_removed_drive_is_said_so(small_disk: Path) -> None:
     with pytest.raises(CasebookFault, match="moved, replaced or deleted"):
         case.apply(confirming(case, STRANDS))
     subprocess.run(["mount", "-t", "tmpfs", "tmpfs", small_disk], check=True)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="a folder with an open file in it cannot be moved there")
+def test_a_drive_that_comes_back_holds_every_confirmed_fact(tmp_path: Path) -> None:
+    drive, gone = tmp_path / "drive", tmp_path / "gone"
+    drive.mkdir()
+    book = Casebook(drive / "book.db")
+    case = book.open(book.add(draft()))
+    case.apply(confirming(case, STRANDS), who="ward")
+    drive.rename(gone)
+    with pytest.raises(CasebookFault, match="moved, replaced or deleted"):
+        case.apply(confirming(case, SIZE))
+    with pytest.raises(CasebookFault, match="moved, replaced or deleted"):
+        book.add(draft())
+    gone.rename(drive)
+    assert case.record.fact(STRANDS).status == "confirmed"
+    case.apply(confirming(case, SIZE))
+    book.close()
+    for book in opened(drive / "book.db"):
+        kept = book.open(1).record
+        assert (kept.fact(STRANDS).status, kept.fact(SIZE).status) == ("confirmed", "confirmed")
+
+
+class _SetBack:
+    """A clock that was put back by ten years."""
+
+    @staticmethod
+    def now(zone: object) -> datetime:
+        return datetime.now(UTC) - timedelta(days=3650)
+
+
+def test_a_clock_going_backwards_loses_no_confirmed_fact_and_no_order(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    book = Casebook(path)
+    first, second = book.add(draft()), book.add(draft())
+    case = book.open(first)
+    case.apply(confirming(case, STRANDS), who="before")
+    for module in ("case", "casebook"):
+        monkeypatch.setattr(f"notereader.casebook.{module}.datetime", _SetBack)
+    case.apply(confirming(case, SIZE), who="after")
+    third = book.add(draft())
+    case.apply(confirming(case, GLIDE), who="after")
+    book.close()
+    for book in opened(path):
+        # What was done last is first, whatever the clock said.
+        assert [line.id for line in book.cases()] == [first, third, second]
+        history = book.open(first).history()
+        assert [line.who for line in history] == ["", "before", "after", "after"]
+        assert history[2].when < history[1].when
+        kept = book.open(first).record
+        assert {kept.fact(place).status for place in (STRANDS, SIZE, GLIDE)} == {"confirmed"}
+
+
+def test_a_full_disk_while_the_daily_copy_is_made_keeps_casebook_and_copies(small_disk: Path) -> None:
+    path = small_disk / "book.db"
+    backups = Backups(path)
+    for book in opened(path):
+        book.add(draft())
+    assert backups.make(date.today()) is not None
+    with closing(sqlite3.connect(path)) as raw:
+        raw.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
+    for book in opened(path):
+        case = book.open(1)
+        case.apply(confirming(case, STRANDS))
+        fill(small_disk)
+        with pytest.raises(CasebookFault, match=r"full|No space"):
+            backups.make(date.today() + timedelta(days=1))
+    assert len(backups.newest_first()) == 1
+    (small_disk / "filler").unlink()
+    for book in opened(path):
+        assert book.open(1).record.fact(STRANDS).status == "confirmed"
+    assert backups.make(date.today() + timedelta(days=1)) is not None
+
+
+def test_a_full_disk_while_mending_leaves_all_for_the_next_start(small_disk: Path) -> None:
+    path = small_disk / "book.db"
+    for book in opened(path):
+        case = book.open(book.add(draft()))
+        case.apply(confirming(case, STRANDS))
+        case.apply(confirming(case, SIZE))
+    assert Backups(path).make(date.today() + timedelta(days=1)) is not None
+    with path.open("r+b") as stream:
+        stream.write(os.urandom(4096))
+    damaged = path.read_bytes()
+    fill(small_disk)
+    with pytest.raises(CasebookFault, match=r"full|No space"):
+        Casebook(path)
+    assert path.read_bytes() == damaged
+    (small_disk / "filler").unlink()
+    book = Casebook(path)
+    assert "mended" in " ".join(book.notices)
+    kept = book.open(1).record
+    assert (kept.fact(STRANDS).status, kept.fact(SIZE).status) == ("confirmed", "confirmed")
+    book.close()
+
+
+def test_a_copy_broken_off_is_made_again(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(DailyBackup, "remind", lambda self: None)
+    for book in opened(path):
+        book.add(draft())
+    backups = Backups(path)
+
+    def killed(*_: object) -> None:
+        raise KeyboardInterrupt
+
+    with monkeypatch.context() as patch, pytest.raises(KeyboardInterrupt):
+        patch.setattr("notereader.casebook.backup.os.replace", killed)
+        backups.make(date(2031, 3, 14))
+    assert backups.newest_first() == []
+    made = backups.make(date(2031, 3, 14))
+    assert made is not None
+    assert [copy.name for copy in backups.folder.iterdir()] == [made.name]
 
 
 def test_a_folder_that_is_a_file_is_said_so(tmp_path: Path) -> None:
