@@ -136,7 +136,7 @@ class Attachment:
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
             seen = word in ("and", ",") and before in _SEEN
             all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
-            if not (bridge or seen or all_of_them or (said and word == ",")):
+            if not (bridge or seen or all_of_them or (said and word in (",", "and"))):
                 return False
             before = word
         return len(words) <= 14

@@ -34,6 +34,7 @@ def bones(desk: Desk, scene: Scene) -> None:
         desk.last_bone = (named[0].value, digits, broken or desk.last_bone[2])
     elif broken:
         desk.last_bone = (desk.last_bone[0], desk.last_bone[1], True)
+    _not_fixed(desk, scene, named)
     fixed = [m for m in scene.of("deed") if _fixes(scene, m)]
     if not fixed or scene.sentence.section == "implants" or not _of_a_bone(scene, fixed, named, broken):
         return
@@ -42,6 +43,16 @@ def bones(desk: Desk, scene: Scene) -> None:
         if name:
             entry = (digit, name, None)
             desk.add(scene, "injuries", entry, "treatment", "fixed", [(fixed[0].i, fixed[0].j)], "bone fixed")
+
+
+def _not_fixed(desk: Desk, scene: Scene, named: list[Mention]) -> None:
+    """'The tuft fracture of the distal phalanx needed no fixation.'"""
+    for m in scene.of("deed") if named else []:
+        needless = scene.words(m.j - 1, m.j) == ["fixation"] and scene.negated(m.i, m.j, 2)
+        if scene.told(m.i) and (needless or scene.words(m.i, m.j) == ["no", "fixation", "needed"]):
+            for digit in desk.last_bone[1] or (None,):
+                entry = (digit, named[0].value, None)
+                desk.add(scene, "injuries", entry, "treatment", "left", [(m.i - 1, m.j)], "bone not fixed")
 
 
 def _fixes(scene: Scene, m: Mention) -> bool:

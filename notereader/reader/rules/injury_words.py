@@ -43,6 +43,8 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
     taken: set[int] = set()
     kept: list[Mention] = []
     for m in sorted(scene.of(*kinds), key=lambda m: (m.i - m.j, kinds.index(m.kind))):
+        if scene.next_word(m.j) == "?":
+            continue  # 'Both nerves OK? Radial: intact.'
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
             kept.append(m)

@@ -107,6 +107,7 @@ def _after(scene: Scene, j: int) -> list[Mention]:
     found: list[Mention] = []
     for b in scene.of("border"):
         between = [scene.page.words[k] for k in range(j, b.i) if k not in digit_words]
+        between = [w for w in between if not w.startswith("..")]
         if b.i >= j and len(between) <= 7 and all(w in _SIDE_LEADS for w in between):
             found.append(b)
     return found
@@ -150,9 +151,25 @@ def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
         side = m.value.split()[0]
         sides = tuple(dict.fromkeys((side, *_second_side(scene, m, side))))
         return [Part(m.i, m.j, _OF_A_DIGIT[m.value], sides)]
+    if _only_beside(scene, m):
+        return []
     if m.value == "collateral ligament":
         return [Part(m.i, m.j, m.value, (_ligament_side(desk, scene, m),))]
     return [Part(m.i, m.j, m.value, (None,))]
+
+
+_ONTO = frozenset(["onto", "into", "around", "round", "under", "over", "beneath", "through"])
+_TO = frozenset(
+    ["deep", "superficial", "sutured", "sewn", "fixed", "attached", "anchored", "tenodesed", "secured", "next"]
+)
+
+
+def _only_beside(scene: Scene, m: Mention) -> bool:
+    """'Passed deep to the extensor mechanism', 'the stump was sutured to the volar plate': only the place."""
+    before = [w for w in scene.words(max(scene.sentence.i, m.i - 4), m.i) if w not in ("the", "a", "its")]
+    if before[-1:] == ["to"]:
+        return bool(_TO & set(before[-2:-1]))
+    return m.value == "extensor tendon" and bool(_ONTO & set(before[-1:]))
 
 
 def _of_digit(scene: Scene, m: Mention) -> bool:
@@ -195,6 +212,9 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
         return [Part(m.i, m.j, structure, ("radial", "ulnar"))]
     if len(sides) == 1 and (scene.setting.digits or scene.every_digit):
         return [Part(m.i, m.j, structure, (sides[0],))]
+    plural = word in ("nerves", "arteries") and before and before[-1].structure in _PAIRED
+    if plural and before[-1].sides == ("radial", "ulnar"):
+        return [Part(m.i, m.j, structure, ("radial", "ulnar"))]  # 'both nerves were intact, the arteries likewise'
     if word not in ("nerve", "artery"):
         return []
     if scene.word_before(m.i) == "other":
@@ -219,7 +239,8 @@ def _unnamed_sides(scene: Scene, m: Mention) -> list[str]:
     if ahead:
         return list(dict.fromkeys(ahead))
     after = [b for b in scene.of("border") if 0 <= b.i - m.j <= 6]
-    linked = [b.value for b in after if all(w in _SIDE_LEADS or w in nouns for w in scene.words(m.j, b.i))]
+    leads = _SIDE_LEADS.union(nouns)
+    linked = [b.value for b in after if all(w in leads or w.startswith("..") for w in scene.words(m.j, b.i))]
     return list(dict.fromkeys(linked))
 
 
@@ -316,7 +337,7 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
     labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
     if labelled or (after in _AFTER_SIDE or said):
-        return labelled or before in _BEFORE_SIDE or b.i == scene.sentence.i
+        return labelled or before in _BEFORE_SIDE or b.i == scene.sentence.i or before.startswith("..")
     return False
 
 
@@ -358,6 +379,7 @@ def _told_apart(scene: Scene, j: int) -> bool:
     if first and scene.words(first[0].j, first[0].j + 2) == ["digital", ":"]:
         return True
     several = scene.page.words[j - 1].endswith("s") or scene.next_word(j) in (":", "-", "?", "both")
+    several = several or scene.next_word(j).startswith("..")
     if not first or not several:
         return False
     said = any(m.i == first[0].j for m in scene.of("extent", "deed", "nervestate", "mending"))
