@@ -143,6 +143,7 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     return not tied and _stands_as_label(page, heading, line, in_columns)
 
 
+_LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
 _TYING = frozenset(["and", "or", "of", "the", "with", "to", "&", "+"])
 
 
@@ -163,7 +164,7 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
     if after >= line.j:
         return not _tail_of_prose(page, heading, line)
     if _closed_by_colon(page, after, line):
-        return True
+        return not _goes_on_from_above(page, heading, line)
     mark, phrase, raw = page.words[after], _phrase(page, heading), page.raw(heading.i, heading.j)
     capitals = raw.isupper() and len(raw) > 1
     if mark in ("|", ">", "?", "=") or mark.startswith("..") or page.breaks[after] == Break.COLUMN:
@@ -228,6 +229,14 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     return short or heading.value in ("diagnosis", "procedure", "indication")
 
 
+def _goes_on_from_above(page: Page, heading: Mention, line: Line) -> bool:
+    """Tell whether an ordinary word goes on with the line above: '... was opened and / closed: it ran freely'."""
+    lower = page.raw(heading.i, heading.j).islower() and _phrase(page, heading) in _ORDINARY
+    if not lower or not line.i or heading.i != line.i or page.breaks[line.i] >= Break.BLANK:
+        return False
+    return page.words[line.i - 1] in _LEADING_ON
+
+
 def _tail_of_prose(page: Page, heading: Mention, line: Line) -> bool:
     """Tell whether a line of one word only ends the sentence of a full line above it."""
     lower = page.text[page.starts[heading.i]].islower()
@@ -245,6 +254,8 @@ def _stands_as_label(page: Page, heading: Mention, line: Line, in_columns: bool)
     if after >= line.j:
         return column and in_columns
     if _closed_by_colon(page, after, line):
+        if before == "," and raw.islower() and _phrase(page, heading) in _ORDINARY:
+            return column  # '..., then: core 3-0 PDS'
         return column or before in _FRESH or _capital_after_small(page, heading)
     mark = page.words[after]
     if column and (in_columns or mark == "|") and (mark != ":" and _in_column(page, after, line)):

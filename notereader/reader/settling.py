@@ -16,6 +16,8 @@ BY_SUTURE = "a core suture was placed"
 def settle_repair(fields: dict[str, list[Finding]]) -> None:
     """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
     extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
+    if extent == "complete":
+        _trim_no_cut_through(fields)
     if extent != "intact":
         _treat_by_suture(fields)
     _drop_carried(fields)
@@ -46,6 +48,15 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
     if extent == "complete":
         fields.pop("extent_percent", None)
     _imply(fields)
+
+
+def _trim_no_cut_through(fields: dict[str, list[Finding]]) -> None:
+    """'FPL trimmed 4 mm, then the core': of a tendon cut through the ends were trimmed; that is not what was done."""
+    kept = [f for f in fields.get("treatment", []) if f.value != "trimmed"]
+    if kept:
+        fields["treatment"] = kept
+    elif any(n in fields for n in ("stitch", "strands", "size")):
+        fields.pop("treatment", None)
 
 
 def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:

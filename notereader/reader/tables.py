@@ -154,14 +154,15 @@ def _new_cell(page: Page, k: int, origin: int, columns: list[int]) -> bool:
 
 
 def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
-    """Cut a line into cells at bars or at columns of space."""
+    """Cut a line into cells at bars or at columns of space; before the first bar, where labels stand, at both."""
     line.cells, line.starts, line.ends = [], [], []
     bars = page.words[line.i : line.j].count("|")
     origin = page.text.rfind("\n", 0, page.starts[line.i]) + 1
-    first = line.i
+    first, barred = line.i, False
     for k in range(line.i, line.j + 1):
         at_bar = k < line.j and page.words[k] == "|"
-        gap = k < line.j and bars < 2 and k > first and _new_cell(page, k, origin, columns)
+        barred = barred or at_bar
+        gap = k < line.j and k > first and not (barred and bars >= 2) and _new_cell(page, k, origin, columns)
         if k == line.j or at_bar or gap:
             if k > first:
                 line.cells.append((first, k))

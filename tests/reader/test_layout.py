@@ -286,3 +286,21 @@ def test_scraps_are_read_without_a_fault(text: str) -> None:
 )
 def test_what_a_short_label_heads_in_a_long_paragraph(text: str, words: str, section: str) -> None:
     assert section_of(text, words) == section
+
+
+# --- ordinary words that head nothing
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("The FPL was trimmed by 4 mm, then: core 3-0 PDS, eight strands, ten mm each side.", "core 3-0"),
+        (
+            "I looked at it while the end joint was passively opened and\nclosed: it ran freely and no gap was seen.",
+            "it ran freely",
+        ),
+        ("The sheath was cleaned and then\nfinished: the join lies under A2 and is smooth all round.", "the join"),
+    ],
+)
+def test_a_word_that_goes_on_with_a_sentence_heads_nothing(text: str, words: str) -> None:
+    assert section_of(text, words) == "narrative"

@@ -119,3 +119,21 @@ def test_a_zone_on_a_line_of_its_own(note: str, zones: str) -> None:
 )
 def test_grids_of_other_things(note: str) -> None:
     assert told(note) == {}
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Repair details        Ring FDP        |  Small FDP        |  Small FDS",
+        "Tendons      Ring FDP  |  Small FDP  |  Small FDS",
+    ],
+)
+def test_labels_set_off_by_space_in_a_grid_of_bars(head: str) -> None:
+    note = (
+        "Ring FDP cut through. Small FDP and FDS cut through.\n\n"
+        f"{head}\n"
+        "Suture                3-0 Ticron      |  3-0 Ticron        |  4-0 Ticron\n"
+        "Strands               4               |  6                 |  2\n"
+    )
+    counts = {entry: facts.get("strands") for entry, facts in told(note, "strands").items()}
+    assert counts == {"ring FDP": 4, "small FDP": 6, "small FDS": 2}

@@ -412,3 +412,14 @@ from reader_sentences import told
 )
 def test_treatments(note: str, expected: dict[str, dict[str, object]]) -> None:
     assert told(note, "extent", "extent_percent", "treatment", "zone", "size") == expected
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        "FPL trimmed 4 mm, core of 3-0 PDS, eight strands.",
+        "The ends of the FPL were trimmed by 3 mm. A four-strand core of 3-0 nylon was put in.",
+    ],
+)
+def test_a_tendon_cut_through_is_not_trimmed_where_a_core_holds_it(body: str) -> None:
+    assert told("Left thumb. FPL cut through. " + body, "treatment") == {"thumb FPL": {"treatment": "repaired"}}
