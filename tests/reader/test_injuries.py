@@ -52,8 +52,8 @@ def test_extent_of_a_nerve(sentence: str, lines: dict[str, str]) -> None:
         ("RDN: complete, 9-0 x 4", ring(RN="complete, repaired")),
         ("FDP done. Then RDN: 9-0 Ethilon x 3.", ring(RN="repaired")),
         ("Repair of RDN.", ring(RN="repaired")),
-        ("The ulnar digital nerve had a gap of 15 mm and was grafted.", ring(UN="grafted")),
-        ("A 10 mm gap in the RDN was bridged with an allograft.", ring(RN="grafted")),
+        ("The ulnar digital nerve had a gap of 15 mm and was grafted.", ring(UN="complete, grafted")),
+        ("A 10 mm gap in the RDN was bridged with an allograft.", ring(RN="complete, grafted")),
         ("The RDN defect was reconstructed with a conduit.", ring(RN="conduit")),
         (
             "The ulnar digital nerve was divided. The gap was bridged with a collagen tube.",
@@ -63,7 +63,7 @@ def test_extent_of_a_nerve(sentence: str, lines: dict[str, str]) -> None:
         ("The ulnar digital nerve was bruised; nothing was done to it.", ring(UN="contused, left")),
         ("RDN bruised, in continuity, left.", ring(RN="contused, left")),
         ("The ulnar digital nerve was divided and was not repaired.", ring(UN="complete, left")),
-        ("The radial digital nerve was torn across. It was sewn with 9-0.", ring(RN="repaired")),
+        ("The radial digital nerve was torn across. It was sewn with 9-0.", ring(RN="complete, repaired")),
     ],
 )
 def test_what_was_done_to_a_nerve(sentence: str, lines: dict[str, str]) -> None:
@@ -157,7 +157,6 @@ def test_injury_denied(sentence: str) -> None:
 @pytest.mark.parametrize(
     "sentence",
     [
-        "The neurovascular bundles were identified and protected.",
         "Nerves and vessels not explored.",
         "Digital nerves not inspected as sensation was normal.",
         "Sensation on the ulnar side was absent before surgery.",

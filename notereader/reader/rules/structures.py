@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from notereader.reader.bearing import DIGITS, Group
 from notereader.reader.desk import Desk, Finding
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 
@@ -337,7 +337,8 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
     labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
     if labelled or (after in _AFTER_SIDE or said):
-        return labelled or before in _BEFORE_SIDE or b.i == scene.sentence.i or before.startswith("..")
+        begins = b.i == scene.sentence.i or scene.page.breaks[b.i] >= Break.COLUMN
+        return labelled or before in _BEFORE_SIDE or begins or before.startswith("..")
     return False
 
 
