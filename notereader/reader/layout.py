@@ -21,6 +21,9 @@ TO_THE_END = frozenset(["instructions", "narrative", "findings", "addendum"])
 _STORY = frozenset(["indication", "previous", "consent", "teaching", "admin"])
 # Heads of a treatment list where they stand before the story, of the orders where they stand after the operation.
 _TREATMENT = frozenset(["therapy", "treatment"])
+# What was done rather than ordered, where sizes of sutures stand under it.
+_TREATED = frozenset([*_TREATMENT, "rx", "tx", "management"])
+_SIZE = re.compile(r"[1-9]-0\Z")
 _BODY = frozenset(["findings", "narrative", "closure"])
 
 
@@ -85,7 +88,7 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
         limit = cuts[n + 1].h if n + 1 < len(cuts) else count
         if cut.h > at:
             sections.append(Section(around, at, at, cut.h))
-        _settle_kind(page, cut, seen, around)
+        _settle_kind(page, cut, seen, around, limit)
         if cut.kind not in ONE_LINE:
             around = cut.kind if cut.kind in ("instructions", "addendum") else "narrative"
         cut.j = _section_end(page, cut, limit, unknown, wrapped)
@@ -120,13 +123,15 @@ def _settle_before_and_after(page: Page, cuts: list[Section]) -> None:
             before.kind = after.kind = "diagnosis"
 
 
-def _settle_kind(page: Page, cut: Section, seen: set[str], around: str) -> None:
-    """Decide what a heading that can head two things heads here, by what stood before it."""
+def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: int) -> None:
+    """Decide what a heading that can head two things heads here, by what stood before it and what stands under it."""
     phrase = " ".join(page.words[cut.h : cut.i])
     if cut.kind == "procedure" and "findings" in seen:
         cut.kind = "narrative"
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
+    elif cut.kind == "instructions" and phrase in _TREATED and any(map(_SIZE.match, page.words[cut.i : limit])):
+        cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
 

@@ -304,3 +304,15 @@ def test_what_a_short_label_heads_in_a_long_paragraph(text: str, words: str, sec
 )
 def test_a_word_that_goes_on_with_a_sentence_heads_nothing(text: str, words: str) -> None:
     assert section_of(text, words) == "narrative"
+
+
+@pytest.mark.parametrize(
+    ("text", "section"),
+    [
+        ("Op: FPL, L thumb\n\nRx:\n- 3-0 Prolene, pull-out, button\n- wound closed", "narrative"),
+        ("Findings: FPL off.\n\nTx: button, 3-0 Prolene pull-out through the nail", "narrative"),
+        ("Findings: FPL off.\n\nRx: splint six weeks, pull-out button checked at four weeks", "instructions"),
+    ],
+)
+def test_a_treatment_with_sizes_of_sutures_was_done(text: str, section: str) -> None:
+    assert section_of(text, "pull-out") == section
