@@ -168,7 +168,7 @@ def _second_figure(page: Page, k: int) -> tuple[float, int] | None:
 def _unit_at(page: Page, k: int) -> tuple[str, float, int]:
     """Return unit, factor and the word after the unit; ('', 1, k) where none stands there."""
     at = k + 1 if k < len(page.words) and page.words[k] == "-" else k
-    if at >= len(page.words):
+    if at >= len(page.words) or page.breaks[at] == Break.COLUMN:  # 'day 5      WEEKS IN SPLINT'
         return "", 1.0, k
     word = page.words[at]
     if word == "per" and at + 1 < len(page.words) and page.words[at + 1] == "cent":

@@ -54,21 +54,41 @@ def standing(doc: Doc) -> Doc:
             and sentence.section != "diagnosis"
         ):
             kind = kind or ("" if _says_something(page, sentence) else "unfilled")
-        kind = kind or _opening(page, sentence)
+        opening = _opening(page, sentence)
+        kind = opening if opening == "considered" else kind or opening
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
             kind = "" if _is_operative(cues) else kind
         if kind:
             _mark(page, sentence.i, sentence.j, kind)
+            for cue in cues if kind == "plan" else ():
+                if cue.value == "considered" and page.words[cue.i] in ("would", "should", "might", "could"):
+                    _mark(page, *_clause(page, cue, sentence), "considered")
             continue
         history = _is_history(page, sentence, cues, year)
         if not history and was_history and sentence.block == history_block:
             history = page.words[sentence.i] in _BACK_REFERENCE and not any(c.value == "resume" for c in cues)
         was_history, history_block = history, sentence.block
-        if history:
+        aside = _history_aside(page, sentence, cues) if history else None
+        if aside is not None:
+            _mark(page, *aside, "history")
+            was_history = False
+        elif history:
             _mark(page, sentence.i, sentence.j, "history")
             continue
         _mark_cues(page, sentence, cues)
+        _mark_misquoted(page, sentence)
     return doc
+
+
+def _mark_misquoted(page: Page, sentence: Sentence) -> None:
+    """'My entry "FDP intact" is to be read accordingly', '"Day 14" is a slip': what is quoted holds no more."""
+    if '"' not in page.words[sentence.i : sentence.j]:
+        return
+    marks = [k for k in range(sentence.i, sentence.j) if page.words[k] == '"']
+    for first, last in zip(marks[::2], marks[1::2], strict=False):
+        before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
+        if (after[:1] in (["is"], ["was"]) and not _WRONG.isdisjoint(after)) or not _ENTRIES.isdisjoint(before):
+            _mark(page, first, last + 1, "teaching")
 
 
 _RISKS = word_list("standing", "risks")
@@ -90,7 +110,7 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "conditional"
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
         return "conditional"
-    if first[:1] == ["had"] and "would" in page.words[sentence.i : sentence.j]:
+    if first[:1] == ["had"] and {"would", "should", "might"} & set(page.words[sentence.i : sentence.j]):
         return "considered"
     return ""
 
@@ -150,6 +170,9 @@ def _options(words: list[str]) -> bool:
 
 
 _POLITE = word_list("standing", "polite")
+# What makes a quoted earlier wording hold no more, and names of such wordings before it.
+_WRONG = word_list("standing", "wrong")
+_ENTRIES = word_list("standing", "entries")
 _YES_NO = word_list("standing", "yes_no")
 _CHOICES = word_list("standing", "choices")
 
@@ -229,12 +252,12 @@ def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
     for cue in page.cues:
         while n + 1 < len(page.sentences) and page.sentences[n].j <= cue.i:
             n += 1
-        if not (cue.value == "conditional" and _no_condition(page, cue)):
+        if not (cue.value == "conditional" and no_condition(page, cue)):
             found.setdefault(n, []).append(cue)
     return found
 
 
-def _no_condition(page: Page, cue: Mention) -> bool:
+def no_condition(page: Page, cue: Mention) -> bool:
     """'IF' is the index finger; '10% if that' and 'if any' put no condition."""
     if page.raw(cue.i, cue.j) == "IF":
         return True
@@ -255,6 +278,28 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     return False
 
 
+def _history_aside(page: Page, sentence: Sentence, cues: list[Mention]) -> tuple[int, int] | None:
+    """Return the words of an aside that alone tells of an earlier operation, where the sentence goes on about this one.
+
+    'A2, which had been opened at the first operation, was vented further'; 'the A2 reconstructed before was solid'.
+    """
+    found = [c for c in cues if c.value == "history"]
+    if not found:
+        return None
+    words, first, last = page.words, found[0].i, found[-1].j
+    comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
+    end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
+    if comma is not None and end is not None and words[comma + 1] in ("which", "already", "previously", "described"):
+        return (comma, end + 1) if sentence.j - end > 4 else None
+    lead = next((k for k in range(first - 1, max(sentence.i, first - 4), -1) if words[k].endswith("ed")), None)
+    if lead is not None and words[last : last + 1] in (["was"], ["were"]) and words[lead - 1] not in _AUXILIARIES:
+        return lead, last
+    return None
+
+
+_AUXILIARIES = frozenset(["was", "were", "had", "been", "has", "have", "is", "are", "we", "i", "then", "and", ","])
+
+
 def _only_new(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
     return any(c.value == "resume" for c in cues) and any(c.value == "operative" for c in cues)
 
@@ -267,7 +312,7 @@ def _mark(page: Page, i: int, j: int, kind: str) -> None:
 def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
     for cue in cues:
         if cue.value == "teaching":
-            _mark(page, *_brackets_or(page, cue, sentence.i, sentence.j), "teaching")
+            _mark(page, *_brackets_or(page, cue, *_aside(page, cue, sentence)), "teaching")
         elif cue.value == "conditional":
             if page.words[cue.i - 1 : cue.i] == ["as"]:  # 'treated as if it were a full division: six strands'
                 end = next((k for k in range(cue.j, sentence.j) if page.words[k] in _RIGHT_BOUNDS), sentence.j)
@@ -279,6 +324,12 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
             _mark(page, *_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
             _mark(page, *_clause(page, cue, sentence), "plan")
+
+
+def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
+    """Return what a teaching remark reaches: its sentence, or from the semicolon that it follows."""
+    first = next((k + 1 for k in range(cue.i - 1, sentence.i, -1) if page.words[k] == ";"), sentence.i)
+    return first, sentence.j
 
 
 def _brackets_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:

@@ -61,12 +61,13 @@ _TOKEN = re.compile(
         | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
   | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]
         |/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
-  | (?P<term>(?<![0-9A-Za-z])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
+  | (?P<times>(?<![0-9A-Za-z])[xX](?=[0-9]{{1,2}}(?:(?:-[0-9]{{1,2}})?/(?:7|52|12))?(?![0-9A-Za-z/])))
+  | (?P<term>(?<![0-9A-WYZa-wyz])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
   | (?P<decimal>(?<![0-9A-Za-z])[0-9OlI]+[.,][0-9O]+(?=[A-Za-z%\s,;)\]]|$|[.-]))
   | (?P<slipped>(?<![0-9A-Za-z])[lI][O0]{{1,2}}(?=[ ]?(?:%|(?:mm|cm|ml|degrees|days|weeks)\b)))
   | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
   | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)
-        (?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
+        (?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wks|weeks|days|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
   | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
   | (?P<mark>\.{{2,}}|[^\w\s]|_)
     )
@@ -78,6 +79,12 @@ _TOKEN = re.compile(
 _ZONE_SLIP = re.compile(r"[lI]{1,3}[ABCDabcd]?\Z")
 # What may own a tendon: 'the little finger's profundus' is read as 'the little finger profundus'.
 _OWNERS = frozenset(["finger", "thumb", "digit", "index", "ring", "middle", "little", "small", "long"])
+# Signs of hurried notes that stand for a word.
+_SIGNS = {
+    **dict.fromkeys("\u00d8\u00f8\u2205", "no"),
+    **dict.fromkeys("\u2702\u2704", "cut"),
+    **dict.fromkeys("\u2713\u2714", "yes"),
+}
 # Short words that a scanner gives a nought; a denial lost would turn a sentence round.
 _SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
 _TO_FIGURES = str.maketrans("OolI", "0011")
@@ -182,7 +189,7 @@ class NoteTokenizer:
                 continue
             if before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
                 kind = "zone"
-            before = raw.lower() if kind in ("plain", "mark") else _cleaned(kind, raw)
+            before = raw.lower() if kind == "plain" else _cleaned(kind, raw)
             words.append(before)
             starts.append(start)
             ends.append(end)
@@ -202,6 +209,8 @@ class NoteTokenizer:
 
 
 def _cleaned(kind: str, raw: str) -> str:
+    if raw in _SIGNS:
+        return _SIGNS[raw]
     if kind == "word":
         return _clean_word(raw)
     if kind == "dotted":

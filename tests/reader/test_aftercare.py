@@ -183,3 +183,167 @@ def test_weeks_answered_in_a_form() -> None:
 @pytest.mark.parametrize("text", ["Splint. No lifting for 12 weeks.", "DBS. Review at 6 weeks.", "Wires out 4/52."])
 def test_other_weeks(text: str) -> None:
     assert value(text, "splint_weeks") is None
+
+
+# --- further turns of phrase
+
+
+@pytest.mark.parametrize("text", ["Backslab dorsal, wrist 10 flexed.", "Splint: plaster, dorsal, MCPs 45."])
+def test_a_slab_told_dorsal_behind_its_name(text: str) -> None:
+    assert value(text, "splint") == "dorsal blocking"
+
+
+def test_splint_none_is_no_splint() -> None:
+    assert value("Splint: none. Therapy: move it freely.", "splint") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "expected"),
+    [
+        ("DBS with 20 degrees flexion of the wrist and 50 degrees flexion in the MP joints.", "wrist_flexion_deg", 20),
+        ("DBS with 20 degrees flexion of the wrist and 50 degrees flexion in the MP joints.", "mcp_flexion_deg", 50),
+        ("Dorsal slab in 30 deg wrist flexion, 60 deg MCP flexion, IP extension.", "wrist_flexion_deg", 30),
+        ("DBS, wrist in 20 degrees of flexion and the knuckles (MCP joints) in 60 degrees.", "mcp_flexion_deg", 60),
+        ("DBS, wrist 20 flexed, MP 60, IPs ext.", "ip_flexion_deg", 0),
+        ("DBS, wrist 0, MCP 40-50 flexion, IP in extension.", "ip_flexion_deg", 0),
+        ("DBS, MCPJ 30 deg flexion, IPJs extended, for three and a half weeks.", "ip_flexion_deg", 0),
+        ("Volar slab, wrist 20 extension, MCP 70 flexion, PIP straight.", "ip_flexion_deg", 0),
+        ("DBS, wrist 20 flex, MCPJ 40, IPJ O.", "ip_flexion_deg", 0),
+        ("Hold wrist 30 ext during holds only. Splint wrist 0, MCP 45.", "wrist_flexion_deg", 0),
+        ("Splint: DBS for 5 weeks, wr. 10 extension.", "wrist_flexion_deg", -10),
+    ],
+)
+def test_joint_positions_in_further_words(text: str, name: str, expected: float) -> None:
+    assert value(text, name) == exactly(expected)
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("DBS, wrist 0 to 20 degrees flexion, MCP ___, IP straight.", "mcp_flexion_deg"),
+        ("DBS, wrist in slight extension, MCPs 40.", "wrist_flexion_deg"),
+        ("DBS. Synergistic wrist motion to 30 degrees extension.", "wrist_flexion_deg"),
+    ],
+)
+def test_positions_that_are_not_told(text: str, name: str) -> None:
+    assert value(text, name) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "low", "high"),
+    [
+        ("DBS wrist neutral, MCPs 30, IPs 0. 5/52.", 5, 5),
+        ("DBS. Controlled active motion from day 5. 6 weeks.", 6, 6),
+        ("Splint off at 5 weeks.", 5, 5),
+        ("Wean splint at five weeks.", 5, 5),
+        ("Out of splint after week 6.", 6, 6),
+        ("Splint through week 6.", 6, 6),
+        ("DBS x6/52.", 6, 6),
+        ("Splint duration: 6 weeks", 6, 6),
+        ("Splint: 6 weeks. Button off at 6 weeks.", 6, 6),
+        ("DBS now. She should wear it for six to eight weeks.", 6, 8),
+        ("DBS, wrist neutral + MP 60 + IP 0 -> 6 wk", 6, 6),
+        ("Dorsal slab, worn for at least six weeks.", 6, None),
+        ("Slab, knuckles in 60, for three and a half weeks.", 3.5, 3.5),
+        ("place and hold from day four no lifting for twelve weeks splint for six weeks", 6, 6),
+        ("DBS (wrist 0, MCP 30) 5/52 FT + 1/52 nights.", 5, 5),
+        ("Plaster, no motion, for _4_ weeks", 4, 4),
+        ("Kept completely still for three weeks in the slab.", 3, 3),
+    ],
+)
+def test_weeks_of_splint_in_further_words(text: str, low: float, high: float | None) -> None:
+    assert value(text, "splint_weeks") == Interval(low=low, high=high)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "DBS. Review at 2 weeks.",
+        "DBS. No driving for 8 weeks.",
+        "Splint changed at 2 weeks in clinic.",
+        "We talked about a splint for six weeks if one was cut.",
+    ],
+)
+def test_weeks_of_something_else(text: str) -> None:
+    assert value(text, "splint_weeks") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "low", "high"),
+    [
+        ("HT: 3-5 days. Early passive.", 3, 5),
+        ("HT 4/7 for early active mobs.", 4, 4),
+        ("Hand therapy appointment day 4, DBS then.", 4, 4),
+        ("Exercises to begin between the third and the fifth day.", 3, 5),
+        ("OT to mould a splint tomorrow. Early passive only, from day 5.", 5, 5),
+        ("Active movement hourly from the evening of surgery.", 0, 0),
+        ("I should be grateful if your therapist would begin early passive movement on the fifth day.", 5, 5),
+    ],
+)
+def test_start_in_further_words(text: str, low: float, high: float) -> None:
+    assert value(text, "start_day") == exactly(low, high)
+
+
+def test_start_on_a_form() -> None:
+    text = "FDP repaired with 3-0 Ethibond, 4 strands.\n\nPLAN [x] early active\nSTART  day 5          WEEKS IN SPLINT  6\nSIGNED  staff\n"
+    care = read(text).aftercare
+    assert care["start_day"].value == exactly(5)
+    assert care["splint_weeks"].value == exactly(6)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Had it been tendon alone we should have begun early active motion on day 4.",
+        "In an adult I would have asked you for early active motion from day four.",
+        "The usual tendon regime (early active, day 4) does NOT apply.",
+    ],
+)
+def test_a_day_that_is_no_order(text: str) -> None:
+    assert value(text, "start_day") is None
+    assert value(text, "programme") is None
+
+
+@pytest.mark.parametrize(
+    ("text", "programme"),
+    [
+        ("Passive DIP flex from d2.", "early passive"),
+        ("On the fourth day active flexion to half a fist.", "early active"),
+        ("start passive with therapy at day five", "early passive"),
+        ("Move it passively from day 3, no active pull.", "early passive"),
+        ("HT: active from day 1, place and hold too.", "early active"),
+        ("Four weeks without movement in the plaster.", "immobilisation"),
+        ("Slab for three weeks, throughout which no movement is to be permitted.", "immobilisation"),
+        ("The finger is kept completely still for three weeks.", "immobilisation"),
+        ("Passive flexion and active place-and-hold from day 5.", "place and hold"),
+    ],
+)
+def test_programme_in_further_words(text: str, programme: str) -> None:
+    assert value(text, "programme") == programme
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "HT day 3. Their call: place and hold or early active.",
+        "Regime: Belfast, Duran - therapist to choose.",
+        "I know that some of you prefer place and hold.",
+        "No active flexion for six weeks.",
+        "Physio after 3 weeks, passive ROM.",
+        "Immobilisation: POP dorsal blocking, wrist 10 flex.",
+        "Active extension within the splint.",
+    ],
+)
+def test_no_programme_is_ordered(text: str) -> None:
+    assert value(text, "programme") is None
+
+
+def test_an_addendum_corrects_the_orders() -> None:
+    text = (
+        "Op: FDP repair, left ring.\nFDP was cut.\n\nPlan\nEarly active motion from day 3.\n\n"
+        "Addendum 11 March 2035\nPlan is changed: place and hold. Hand therapy to start on day 5, not day 3.\n"
+    )
+    care = read(text).aftercare
+    assert care["programme"].value == "place and hold"
+    assert care["start_day"].value == exactly(5)
+    assert [r.value for r in care["start_day"].rivals] == [exactly(3)]

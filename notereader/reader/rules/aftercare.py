@@ -1,14 +1,19 @@
 """What the surgeon ordered: splint and joint positions, and the programme of motion; `periods` reads days and weeks."""
 
+from collections.abc import Iterator
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.periods import start, weeks
+from notereader.reader.rules.rest import ordered_rest
 from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_section, order_list
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
 
 _JOINT_FIELDS = {"wrist": "wrist_flexion_deg", "mcp": "mcp_flexion_deg", "ip": "ip_flexion_deg"}
 _CARE = frozenset(["instructions", "splint", "dressing", "closure"])
+_NONE = frozenset(["none", "nil", "no", "n/a", "not"])
 _SPANS = 3  # a splint is shown in three places at most
 
 
@@ -50,6 +55,9 @@ def _kind_of_splint(scene: Scene, m: Mention) -> tuple[str, Span]:
     if m.value == "other":
         ahead = range(m.j, min(m.j + 15, scene.sentence.j))
         place = next((k for k in ahead if words[k] in ("dorsal", "behind", "back", "dorsally", "dorsum")), None)
+        said = [w for w in words[m.j : min(m.j + 3, scene.sentence.j)] if w not in (",", "(")]
+        if said[:1] in (["dorsal"], ["dorsally"]) and said[1:2] not in (["skin"], ["hand"], ["wound"]):
+            return "dorsal blocking", (m.i, words.index(said[0], m.j) + 1)
         before = words[m.i - 1] == "dorsal" if m.i > scene.sentence.i else False
         stops = next((k for k in ahead if words[k] in order_list("blocks")), None)
         if stops is not None and (place is not None or before):
@@ -69,6 +77,9 @@ def _is_old_splint(scene: Scene, m: Mention) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if words[:2] == ["splint", "off"] or ("make" in words and "they" in words):
         return True
+    answer = [w for w in scene.words(m.j, min(m.j + 3, scene.sentence.j)) if w not in (":", "-", "|", "?")]
+    if answer[:1] and answer[0] in _NONE and scene.next_word(m.j) not in ("no", "not"):
+        return True
     word = " ".join(scene.words(m.i, m.j))
     return word in ("plaster", "cast", "pop") and scene.next_word(m.j) in ("room", "saw", "music")
 
@@ -80,14 +91,14 @@ def _positions(desk: Desk) -> None:
     """Find the angle each joint is to be held at; an addendum is read besides the first place that tells it."""
     done: set[tuple[str, bool]] = set()
     for scene in desk.scenes:
-        joints = [m for m in scene.of("joint") if is_order(desk, scene, m.i)]
+        joints = _joints(desk, scene)
         if not joints or not _is_splint_position(desk, scene):
             continue
         corrects = scene.sentence.section == "addendum"
         for n, joint in enumerate(joints):
             low = joints[n - 1].j if n else scene.sentence.i
             high = joints[n + 1].i if n + 1 < len(joints) else scene.sentence.j
-            name = _JOINT_FIELDS.get(joint.value)
+            name = _field_of(scene, joint)
             if name is None or (name, corrects) in done:
                 continue
             found = _position(scene, joint, low, high)
@@ -103,6 +114,42 @@ def _positions(desk: Desk) -> None:
             desk.add(scene, "aftercare", NOWHERE, "ip_flexion_deg", straight, [fingers], "joint position ordered")
 
 
+def _field_of(scene: Scene, joint: Mention) -> str | None:
+    """Return the field of a joint; 'PIP straight' with no other finger joint named stands for the finger joints."""
+    words = set(scene.words(joint.i, joint.j))
+    if joint.value == "single" and words & {"pip", "pipj", "pips", "pipjs"}:
+        others = [m for m in scene.of("joint") if m is not joint and m.value in ("ip", "single")]
+        straight = any(m.value == "neutral" and 0 <= m.i - joint.j <= 2 for m in scene.of("direction"))
+        return "ip_flexion_deg" if straight and not others else None
+    return _JOINT_FIELDS.get(joint.value)
+
+
+def _joints(desk: Desk, scene: Scene) -> list[Mention]:
+    """Return the joints of a sentence; 'the knuckles (MCP joints)' is one, what is held only in exercise is none."""
+    found: list[Mention] = []
+    for m in scene.of("joint"):
+        if not is_order(desk, scene, m.i) or _in_exercise(scene, m):
+            continue
+        if (
+            found
+            and found[-1].value == m.value
+            and m.i - found[-1].j <= 2
+            and scene.word_before(m.i) in ("(", "/", "=")
+        ):
+            found[-1] = Mention(m.kind, m.value, found[-1].i, m.j)
+        else:
+            found.append(m)
+    return found
+
+
+def _in_exercise(scene: Scene, m: Mention) -> bool:
+    """'Hold wrist 30 ext during holds only', 'synergistic wrist motion': no position of the splint."""
+    first, last = scene.part(m.i)
+    last = next((k for k in range(m.j, last) if scene.page.words[k] == "."), last)
+    first = next((k + 1 for k in range(m.i - 1, first, -1) if scene.page.words[k] == "."), first)
+    return bool({"during", "tenodesis", "synergistic"} & set(scene.words(first, last)))
+
+
 def _fingers_straight(scene: Scene) -> Span | None:
     """'wrist 30 flexed, knuckles 60 flexed, fingers straight': the finger joints that have no name are straight."""
     for m in scene.of("direction"):
@@ -114,10 +161,10 @@ def _fingers_straight(scene: Scene) -> Span | None:
 
 def _is_splint_position(desk: Desk, scene: Scene) -> bool:
     """Joint angles count as orders beside a splint or in the orders, not in an examination or a tension check."""
-    if scene.sentence.section in ("indication", "diagnosis", "findings", "previous", "procedure"):
+    if is_other_section(scene):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if scene.of("tension") or words & order_list("examination"):
+    if (scene.of("tension") and not scene.of("splint")) or words & order_list("examination"):
         return False
     if scene.of("splint") or scene.sentence.section in _CARE:
         return True
@@ -127,8 +174,19 @@ def _is_splint_position(desk: Desk, scene: Scene) -> bool:
 
 def _position(scene: Scene, joint: Mention, low: int, high: int) -> tuple[Interval, int, int] | None:
     """Read the angle of one joint: a figure with its direction after it, else before it ('30 deg of wrist ext')."""
+    before = _angle_before(scene, joint, low)
+    if before is not None and (scene.word_before(joint.i) in ("of", "in", "at", "for") or _right_before(scene, joint)):
+        return before  # '20 degrees flexion of the wrist and 50 degrees flexion in the MP joints'
     after = _angle_after(scene, joint, high)
-    return after if after is not None else _angle_before(scene, joint, low)
+    return after if after is not None else before
+
+
+def _right_before(scene: Scene, joint: Mention) -> bool:
+    """'30 deg wrist flexion, 60 deg MCP flexion': a figure right before its joint, behind no other."""
+    for q in scene.quantities:
+        if q.j == joint.i and q.unit == "deg":
+            return not any(0 <= q.i - other.j <= 2 for other in scene.of("joint"))
+    return False
 
 
 def _angle_after(scene: Scene, joint: Mention, high: int) -> tuple[Interval, int, int] | None:
@@ -136,21 +194,41 @@ def _angle_after(scene: Scene, joint: Mention, high: int) -> tuple[Interval, int
     figures = [q for q in _figures(scene, joint.j, stop) if q.unit == "deg" or not _counts_else(scene, q)]
     directions = [m for m in scene.of("direction") if joint.j <= m.i < stop]
     neutral = next((m for m in directions if m.value == "neutral"), None)
+    straight = _straight(scene, joint, stop, directions)
+    if straight is not None:
+        return straight
     if figures and (neutral is None or figures[0].i < neutral.i):
         between = [m for m in directions if m.i < figures[0].i]
         close = [m for m in directions if -5 <= m.i - figures[0].j <= 3]
         return _signed(scene, figures[0], between or close or directions, joint)
-    if neutral is not None and abs(neutral.i - joint.j) <= 6:
+    if neutral is not None and sum(w not in ("=", "/") for w in scene.words(joint.j, neutral.i)) <= 6:
         return Interval(low=0, high=0), neutral.i, neutral.j
     return None
 
 
+def _straight(scene: Scene, joint: Mention, stop: int, directions: list[Mention]) -> tuple[Interval, int, int] | None:
+    """'IPJs extended', 'IPs ext', 'IP O' of a scan: finger joints whose extension has no figure are straight."""
+    told = [m for m in directions if m.value == "extension" and m.i - joint.j <= 4]
+    if joint.value in ("ip", "single") and told and not _own_figures(scene, joint.j, stop, told[0]):
+        return Interval(low=0, high=0), told[0].i, told[0].j
+    at = joint.j + (scene.next_word(joint.j) in ("at", ":", "=", "in"))
+    return (Interval(low=0, high=0), at, at + 1) if at < stop and scene.page.words[at] == "o" else None
+
+
+def _own_figures(scene: Scene, low: int, stop: int, told: Mention) -> bool:
+    """Tell whether a figure belongs to a direction: between the joint and it, or right behind it."""
+    return any(
+        q.i < told.i or not {",", ";", "and"} & set(scene.words(told.j, q.i)) for q in _figures(scene, low, stop)
+    )
+
+
 def _angle_before(scene: Scene, joint: Mention, low: int) -> tuple[Interval, int, int] | None:
-    figures = [q for q in _figures(scene, low, joint.i)[-1:] if q.unit == "deg" and joint.i - q.j <= 4]
+    figures = [q for q in _figures(scene, low, joint.i)[-1:] if q.unit == "deg" and joint.i - q.j <= 5]
     directions = [m for m in scene.of("direction") if low <= m.i < joint.i][-1:]
     if figures:
         close = [m for m in scene.of("direction") if -5 <= m.i - figures[0].j <= 3]
-        return _signed(scene, figures[0], close or directions, joint)
+        between = scene.words(figures[0].j, joint.i)
+        return None if {",", "and", ";", "+"} & set(between) else _signed(scene, figures[0], close or directions, joint)
     if directions and directions[0].value == "neutral" and directions[0].j >= joint.i - 1:
         return Interval(low=0, high=0), directions[0].i, directions[0].j
     return None
@@ -182,22 +260,50 @@ def _signed(scene: Scene, q: Quantity, directions: list[Mention], joint: Mention
 
 
 def _programme(desk: Desk) -> None:
-    """Find the programme ordered: the first one in the orders, else the first one told anywhere."""
+    """Find the programme ordered: the first one in the orders, else the first one told anywhere; and a correction."""
     found: list[tuple[Scene, str, Span]] = []
     for scene in desk.scenes:
         if is_other_section(scene) or scene.sentence.section in ("consent", "anaesthesia"):
             continue
-        for m in scene.of("programme"):
-            negated = scene.negated(m.i, m.j, 4) and not _denies_itself(scene, m)
-            if is_order(desk, scene, m.i) and not negated and _is_programme(desk, scene, m):
-                found.append((scene, m.value, (m.i, m.j)))
-        rest = _ordered_rest(desk, scene)
+        found += [(scene, value, span) for value, span in _programmes(desk, scene)]
+        rest = ordered_rest(desk, scene)
         if rest is not None:
             found.append((scene, "immobilisation", rest))
     orders = [f for f in found if f[0].sentence.section in _CARE] or found
-    if orders:
-        scene, value, span = min(orders, key=lambda f: f[2])
-        desk.add(scene, "aftercare", NOWHERE, "programme", value, [span], "programme ordered")
+    corrected = [f for f in found if f[0].sentence.section == "addendum"]
+    for group in (orders, [f for f in corrected if f not in orders]):
+        if group:
+            scene, value, span = min(group, key=lambda f: f[2])
+            desk.add(scene, "aftercare", NOWHERE, "programme", value, [span], "programme ordered")
+
+
+def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
+    """Return the programmes a sentence orders; 'place and hold or early active' leaves the choice to others."""
+    found: list[tuple[str, Span]] = []
+    for m in scene.of("programme"):
+        negated = scene.negated(m.i, m.j, 4) and not _denies_itself(scene, m)
+        if is_order(desk, scene, m.i) and not negated and _is_programme(desk, scene, m):
+            found.append((m.value, (m.i, m.j)))
+    motions = _motions(desk, scene)
+    if found:
+        motions = [
+            (v, (i, j)) for v, (i, j) in motions if j - i == 1 and not any(a - 1 <= i < b for _, (a, b) in found)
+        ]
+    found = sorted([*found, *motions], key=lambda f: f[1])
+    if _left_to_therapist(scene):
+        return []
+    if any(value == "place and hold" for value, _ in found):  # 'passive flexion and active place-and-hold'
+        found = [f for f in found if f[0] != "early passive" or scene.page.words[f[1][0]] != "passive"]
+    chosen = len({value for value, _ in found}) > 1 and any(
+        "or" in scene.words(a[1], b[0]) and b[0] - a[1] <= 3 for (_, a), (_, b) in pairwise(found)
+    )
+    return [] if chosen else found
+
+
+def _left_to_therapist(scene: Scene) -> bool:
+    """'Regime: ... therapist to choose', 'their call: place and hold or early active'."""
+    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    return bool({"choose", "decide"} & words and {"therapist", "therapists", "ht", "therapy"} & words)
 
 
 def _denies_itself(scene: Scene, m: Mention) -> bool:
@@ -209,31 +315,58 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
     """'active motion' on the table is a test, not an order; 'immobilised' needs no other word."""
     word = " ".join(scene.words(m.i, m.j))
     if scene.sentence.section in _CARE or m.value == "immobilisation":
+        if scene.next_word(m.j) == ":" and scene.of("splint"):
+            return False  # 'Immobilisation: POP slab' heads the splint
         before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
         return before[-1:] not in (["no"], ["without"]) and not {"later", "moving", "unless"} & set(before)
-    if word.startswith("early") or m.value == "place and hold" or word in ("eam", "cam", "duran", "kleinert"):
+    if (
+        word.startswith("early")
+        or scene.word_before(m.i) == "early"
+        or m.value == "place and hold"
+        or word in ("eam", "cam", "duran", "kleinert")
+    ):
         return True
     return bool(scene.of("therapy")) and bool(scene.quantities) and desk.page.standing[m.i] in ("", "plan")
 
 
-def _ordered_rest(desk: Desk, scene: Scene) -> Span | None:
-    """'No motion meanwhile', 'no exercises in that time': rest while the splint is on; 'until I say so' sets none."""
-    words = scene.page.words
-    for k in range(scene.sentence.i, scene.sentence.j - 2):
-        if words[k] not in ("no", "not") or not is_order(desk, scene, k):
+def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
+    """'Passive DIP flex from d2', 'active flexion to half a fist', 'start passive', 'move it passively': as orders."""
+    if scene.sentence.section not in _CARE and not (scene.of("therapy") and any(True for _ in _start_words(scene))):
+        return []
+    words, found = scene.page.words, []
+    for k in range(scene.sentence.i, scene.sentence.j):
+        kind = _MOTIONS.get(words[k])
+        if kind is None or not is_order(desk, scene, k) or scene.negated(k, k + 1, 4) or _comes_later(scene, k):
             continue
-        ahead = range(k + 1, min(k + 4, scene.sentence.j))
-        moves = next((n for n in ahead if words[n] in order_list("moving")), None)
-        if moves is None:
+        ahead = words[k + 1 : min(k + 4, scene.sentence.j)]
+        moved = next((n for n, w in enumerate(ahead) if w in order_list("motions")), None)
+        led = set(words[max(scene.sentence.i, k - 3) : k]) & order_list("motion_leads")
+        if {"extension", "resisted", "strengthening"} & set(ahead[:2]):
             continue
-        rest = scene.words(moves + 1, min(moves + 8, scene.sentence.j))
-        n = next((n for n in range(len(rest)) if " ".join(rest[n : n + 3]).startswith(_MEANWHILE)), None)
-        if n is not None:
-            return k, moves + 2 + n
-    return None
+        if moved is not None:
+            found.append((kind, (k, k + 2 + moved)))
+        elif led or (ahead[:1] == ["from"] and ahead[1:2] in (["day"], ["d1"], ["tomorrow"])):
+            found.append((kind, (k, k + 1)))
+    return found
 
 
-_MEANWHILE = (
-    *("meanwhile", "in that time", "in this time", "during that", "during this", "until then", "till then"),
-    *("before then", "for that time", "in the meantime", "for this period", "for that period"),
-)
+_MOTIONS = {
+    **dict.fromkeys(("active", "actively"), "early active"),
+    **dict.fromkeys(("passive", "passively"), "early passive"),
+}
+
+
+def _start_words(scene: Scene) -> Iterator[int]:
+    return (k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in order_list("begins"))
+
+
+def _comes_later(scene: Scene, k: int) -> bool:
+    """'Active motion after 4 weeks', 'then active': what follows the programme is not the programme."""
+    first, last = scene.part(k)
+    words = scene.words(first, last)
+    if {"later", "then", "thereafter", "afterwards"} & set(words[: k - first + 4]):
+        return True
+    weeks = [q for q in scene.quantities if q.unit == "week" and (q.low or 0) >= 2]
+    started = [m.i for m in scene.of("therapy") if m.i < first]  # 'physio after 3 weeks, passive ROM'
+    weeks = [q for q in weeks if first <= q.i < last or (started and started[-1] < q.i < first)]
+    return any(scene.word_before(q.i) in ("at", "after", "from", "week", "in") for q in weeks)

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from notereader.reader.desk import Desk
 from notereader.reader.measures import figure_at
+from notereader.reader.page import Break
+from notereader.reader.rules.rest import ordered_rest
 from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_section, order_list
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
@@ -36,19 +38,45 @@ class Period:
 
 
 def start(desk: Desk) -> None:
-    """'from day 4', 'D3-5', 'on the third postoperative day', 'at 48 hours', 'day 3-5, early active'."""
+    """'from day 4', 'D3-5', 'on the third postoperative day', 'at 48 hours', 'day 3-5, early active'; and a correction.
+
+    'Tomorrow' counts where no day is told.
+    """
+    told = list(_starts(desk))
+    firm = [f for f in told if not _is_soon(*f)] or told
+    corrected = [f for f in firm if f[0].sentence.section == "addendum"]
+    for scene, period in dict.fromkeys([*firm[:1], *corrected[:1]]):
+        value = Interval(low=period.low, high=period.high)
+        doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks or 'tomorrow'"]
+        span = (period.i, period.j)
+        desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
+
+
+def _starts(desk: Desk) -> Iterator[tuple[Scene, Period]]:
+    """Yield the days on which motion or therapy is told to start."""
     for scene in desk.scenes:
         if is_other_section(scene) or scene.sentence.section in ("consent", "date", "anaesthesia", "tourniquet"):
             continue
-        if scene.sentence.section not in _CARE and not scene.of("therapy", "programme"):
+        labelled = _labels_a_start(scene)
+        if scene.sentence.section not in _CARE and not scene.of("therapy", "programme") and not labelled:
             continue
         for period in _days(scene):
-            if is_order(desk, scene, period.i) and _starts_motion(scene, period):
-                value = Interval(low=period.low, high=period.high)
-                span = (period.i, period.j)
-                doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks or 'tomorrow'"]
-                desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
-                return
+            if is_order(desk, scene, period.i) and (labelled or _starts_motion(scene, period)):
+                yield scene, period
+
+
+def _labels_a_start(scene: Scene) -> bool:
+    """'START  day 5', 'Start ....... day 4' on a form."""
+    words = scene.words(scene.sentence.i, min(scene.sentence.i + 2, scene.sentence.j))
+    late = 2 * scene.sentence.i > len(scene.page.words)
+    return late and words[:1] in (["start"], ["begin"]) and all(not w.isalpha() or w in _LABEL for w in words)
+
+
+_LABEL = frozenset(["start", "begin", "day", "on", "at", "therapy", "days"])
+
+
+def _is_soon(scene: Scene, period: Period) -> bool:
+    return scene.page.words[period.i] in ("tomorrow", "next")
 
 
 def _says_day(scene: Scene, period: Period) -> bool:
@@ -61,7 +89,7 @@ def _days(scene: Scene) -> Iterator[Period]:
     counted = {q.i for q in scene.quantities}
     while k < scene.sentence.j:
         word = scene.page.words[k]
-        if k not in counted and word[0] not in "dp" and word != "tomorrow" and word not in _ORDINALS:
+        if k not in counted and word[0] not in "dp" and word not in _DAY_BEGINS and word not in _ORDINALS:
             k += 1
             continue
         found = _short_day(scene, k) or _day_figure(scene, k) or _nth_day(scene, k) or _count_of_days(scene, k)
@@ -73,9 +101,12 @@ def _days(scene: Scene) -> Iterator[Period]:
 
 
 def _short_day(scene: Scene, k: int) -> Period | None:
-    """'D3', 'POD3', 'D3-5', 'tomorrow'."""
+    """'D3', 'POD3', 'D3-5', 'tomorrow', 'from the evening of surgery'."""
     words = scene.page.words
     match = _SHORT_DAY.match(words[k])
+    if match is None and words[k : k + 1] == ["from"]:
+        n = next((n for n, phrase in enumerate(_AT_ONCE) if words[k : k + len(phrase)] == phrase), None)
+        return Period(0, 0, k, k + len(_AT_ONCE[n])) if n is not None else None
     if match is None:
         told = words[k] == "tomorrow" and scene.next_word(k + 2) not in _DAY_WORDS
         return Period(1, 1, k, k + 1, counted=True) if told else None
@@ -93,6 +124,17 @@ def _day_figure(scene: Scene, k: int) -> Period | None:
         at += 1
     figure = figure_at(scene.page, at) if at < scene.sentence.j else None
     return _with_upper(scene, figure[0], k, figure[1]) if figure is not None else None
+
+
+_DAY_BEGINS = frozenset(["tomorrow", "from"])
+_AT_ONCE = [
+    phrase.split()
+    for phrase in (
+        *("from the evening of surgery", "from the evening of the operation", "from the day of surgery"),
+        *("from the day of operation", "from the day of the operation", "from the same evening", "from this evening"),
+        *("from today", "from tonight"),
+    )
+]
 
 
 def _with_upper(scene: Scene, low: float, i: int, j: int) -> Period:
@@ -142,13 +184,26 @@ def _starts_motion(scene: Scene, period: Period) -> bool:
     first, last = scene.part(period.i)
     part = set(scene.words(first, last))
     visits = [k for k in range(first, period.i) if scene.page.words[k] in order_list("other_visits")]
+    visits = [k for k in visits if not any(m.j == k for m in scene.of("therapy"))]  # 'HT appointment day 4'
     moves = [m for m in scene.of("therapy", "programme") if max(visits, default=first) <= m.i < last]
     if not moves and part & order_list("other_visits"):
         return False
+    if _heads_therapy(scene, period):
+        return True
     if period.counted and not _counts_from_operation(scene, period, bool(moves)):
         return False
     begins = part & order_list("begins") and scene.sentence.section in _CARE
     return bool(scene.of("therapy", "programme")) or bool(begins)
+
+
+def _heads_therapy(scene: Scene, period: Period) -> bool:
+    """'HT: 3-5 days', 'Hand therapy: 3 to 5 days'."""
+    led = scene.words(scene.sentence.i, period.i)
+    therapy = [m for m in scene.of("therapy") if m.j <= period.i]
+    if period.low >= 14 or not therapy:
+        return False
+    short = period.counted and therapy[-1].j == period.i and "/" in scene.page.words[period.i]  # 'HT 4/7'
+    return short or (led[-1:] in ([":"], ["?"]) and len(led) <= 4)
 
 
 def _counts_from_operation(scene: Scene, period: Period, moves: bool) -> bool:
@@ -165,51 +220,154 @@ def _counts_from_operation(scene: Scene, period: Period, moves: bool) -> bool:
 
 
 def weeks(desk: Desk) -> None:
-    """'splint 6/52', 'immobilised four weeks', 'in the slab 4 weeks', 'DBS for 6 weeks', 'Splint [6] weeks'."""
+    """'splint 6/52', 'immobilised four weeks', 'Splint [6] weeks', 'splint off at 5 weeks'; and a correction."""
+    found: list[tuple[Scene, Period, Span]] = []
     for scene in desk.scenes:
         if is_other_section(scene) or scene.sentence.section == "consent":
             continue
         for period in _weeks(scene):
-            splint = _splint_beside(scene, period) if is_order(desk, scene, period.i) else None
+            splint = _splint_beside(desk, scene, period) if is_order(desk, scene, period.i) else None
             if splint is not None:
-                value = Interval(low=period.low, high=period.high)
-                span = (min(splint[0], period.i), max(splint[1], period.j))
-                desk.add(scene, "aftercare", NOWHERE, "splint_weeks", value, [span], "weeks of splint")
-                return
+                found.append((scene, period, (min(splint[0], period.i), max(splint[1], period.j))))
+    corrected = [f for f in found if f[0].sentence.section == "addendum"]
+    for scene, period, span in dict.fromkeys([*found[:1], *corrected[:1]]):
+        high = (
+            None
+            if {"least", "minimum"} & set(scene.words(max(scene.sentence.i, period.i - 2), period.i))
+            else period.high
+        )
+        value = Interval(low=period.low, high=high)
+        desk.add(scene, "aftercare", NOWHERE, "splint_weeks", value, [span], "weeks of splint")
 
 
 def _weeks(scene: Scene) -> Iterator[Period]:
-    """Yield the numbers of weeks a sentence names: '6 weeks', '6/52', '[6] weeks', 'Weeks? 5 to 6'."""
+    """Yield the weeks a sentence names: '6 weeks', '6/52', '[6] weeks', 'Weeks? 5 to 6', 'week 6'."""
+    words = scene.page.words
     for q in scene.quantities:
         if q.low is None or q.high is None:
             continue
-        if q.unit == "week" and scene.next_word(q.j) != "/":
+        after = words[q.j : min(q.j + 4, scene.sentence.j)]
+        before = scene.words(max(scene.sentence.i, q.i - 4), q.i)
+        if q.unit == "week" and after[:1] != ["/"]:
             yield Period(q.low, q.high, q.i, q.j, counted=True)
-        elif q.unit == "" and scene.next_word(q.j) == "]" and scene.next_word(q.j + 1) in _WEEK_WORDS:
+        elif q.unit:
+            continue
+        elif after[:1] in (["]"], ["_"]) and after[1:2] and after[1] in _WEEK_WORDS:
             yield Period(q.low, q.high, q.i, q.j + 2, counted=True)
-        elif q.unit == "" and scene.words(q.i - 2, q.i)[-1:] == ["?"] and scene.word_before(q.i - 1) in _WEEK_WORDS:
+        elif after[:3] == ["and", "a", "half"] and after[3:] and after[3] in _WEEK_WORDS:
+            yield Period(q.low + 0.5, q.high + 0.5, q.i, q.j + 4, counted=True)
+        elif before[-1:] in (["?"], [":"]) and _WEEK_WORDS & set(before[-3:]):
             yield Period(q.low, q.high, q.i - 2, q.j, counted=True)
+        elif before[-3:-1] in (["weeks", "in"], ["weeks", "of"]) and _is_splint(scene, q.i - 1):
+            yield Period(q.low, q.high, q.i - 3, q.j, counted=True)
+        elif before[-1:] and before[-1] in _WEEK_WORDS:
+            yield Period(q.low, q.high, q.i - 1, q.j)
 
 
-def _splint_beside(scene: Scene, period: Period) -> Span | None:
+def _is_splint(scene: Scene, k: int) -> bool:
+    return any(m.i <= k < m.j for m in scene.of("splint"))
+
+
+def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     """Return the words of the splint or the rest that lasts so long, or None where the weeks are of something else."""
-    first, last = scene.part(period.i)
-    words = set(scene.words(first, last))
-    marks = [m for m in scene.of("splint", "programme") if m.kind == "splint" or m.value == "immobilisation"]
-    inside = [m for m in marks if first <= m.i < last]
-    before = scene.word_before(period.i)
+    marks = [(m.i, m.j) for m in scene.of("splint", "programme") if m.kind == "splint" or m.value == "immobilisation"]
+    rest = ordered_rest(desk, scene)
+    marks = sorted([*marks, *([rest] if rest is not None else [])])
+    if _TALKED & set(scene.words(scene.sentence.i, period.i)) and "if" in scene.words(period.j, period.j + 5):
+        return None  # 'a splint for six weeks if we found one cut'
+    ended = _ended(scene, period)
+    if ended is not None or not period.counted:
+        return ended
+    first, last = _part(scene, period)
+    inside = [m for m in marks if first <= m[0] < last]
     if inside:
-        waits = before in ("at", "after", "in") and "for" not in words
-        return None if waits else (inside[0].i, inside[0].j)
+        return None if _of_something_else(scene, period, inside[0], first) else inside[0]
+    before = scene.word_before(period.i)
+    words = set(scene.words(first, last))
     near = scene.words(max(first, period.i - 4), min(last, period.j + 2))
-    if words & order_list("not_splint") or set(near) & {"at", "review", "clinic", "after"}:
+    if words & order_list("not_splint") or set(near) & {"at", "review", "clinic", "after"} - (
+        {"at"} if "least" in near else set()
+    ):
         return None
     worn = next((k for k in range(first, last) if scene.page.words[k] in order_list("worn")), None)
     if worn is not None:
         return worn, worn + 1
-    if scene.sentence.section == "splint" and not marks:
-        return period.i, period.j
-    return _splint_before(scene, period, [(m.i, m.j) for m in marks], before)
+    if scene.sentence.section == "splint" and (not marks or marks[-1][1] <= scene.sentence.i + 4):
+        return marks[-1] if marks else (period.i, period.j)
+    alone = all(w in order_list("beside_weeks") or w in _MARKS for w in _besides(scene, period, first, last))
+    if alone and not marks and len(scene.of("joint")) > 1:
+        return period.i, period.j  # 'wrist 20 flexed, MCPJs 60, IPJs straight, 6/52'
+    if alone and not marks:
+        return _told_before(desk, scene, period) if _besides_all(scene, period) else None
+    return _splint_before(scene, period, marks, "," if alone else before)
+
+
+_TALKED = frozenset(["talk", "talked", "discussed", "consent", "consented", "warned", "told", "explained"])
+_MARKS = frozenset([",", ".", ";", ":", "-", ">", "=", "(", ")", "_"])
+
+
+def _part(scene: Scene, period: Period) -> tuple[int, int]:
+    """Return the part of the sentence around weeks, which ends with its line."""
+    first, last = scene.part(period.i)
+    return first, next(
+        (k for k in range(period.j, last) if scene.page.breaks[k] >= Break.LINE or scene.page.words[k] == "+"), last
+    )
+
+
+def _besides(scene: Scene, period: Period, first: int, last: int) -> list[str]:
+    return [*scene.words(first, period.i), *scene.words(period.j, last)]
+
+
+def _besides_all(scene: Scene, period: Period) -> bool:
+    """Tell whether a sentence tells weeks and nothing else: '5/52.', 'Total 6 weeks.'."""
+    rest = _besides(scene, period, scene.sentence.i, scene.sentence.j)
+    return all(w in order_list("beside_weeks") or w in _MARKS for w in rest)
+
+
+def _told_before(desk: Desk, scene: Scene, period: Period) -> Span | None:
+    """Return the weeks told alone where a splint was ordered in one of the few sentences before them."""
+    before: Scene | None = scene
+    for _ in range(3):
+        before = desk.scene_before(before) if before is not None else None
+        if before is None or before.sentence.block < scene.sentence.block - 1 or is_other_section(before):
+            return None
+        if any(is_order(desk, before, m.i) for m in before.of("splint")):
+            return period.i, period.j
+        if any(q.unit == "week" for q in before.quantities) or before.words(before.sentence.i, before.sentence.j)[
+            -1:
+        ] == [":"]:
+            return None
+    return None
+
+
+def _ended(scene: Scene, period: Period) -> Span | None:
+    """'Splint off at 5 weeks', 'out of splint after week 6', 'wean splint at five weeks', 'splint through week 6'."""
+    for i in range(scene.sentence.i, scene.sentence.j):
+        if scene.page.words[i] not in _SPLINTS or max(i, period.i) - min(i, period.i) > 7:
+            continue
+        between = scene.words(max(scene.sentence.i, i - 3), period.i) if i < period.i else scene.words(period.j, i)
+        apart = {",", ";", ".", "and"} & set(scene.words(min(i, period.j), max(i, period.i)))
+        if (
+            order_list("ends_splint") & set(between)
+            and not apart
+            and not {"night", "nights", "stitches"} & set(between)
+        ):
+            return i, i + 1
+    return None
+
+
+_SPLINTS = frozenset(["splint", "slab", "dbs", "plaster", "cast", "orthosis", "pop", "backslab"])
+
+
+def _of_something_else(scene: Scene, period: Period, mark: Span, first: int) -> bool:
+    """Tell whether weeks beside a splint are not how long it is worn: 'review in splint at 2 weeks'."""
+    words = set(scene.words(*scene.part(period.i)))
+    before = scene.word_before(period.i)
+    if before in ("at", "after", "in") and "for" not in words:
+        return True
+    ahead = mark[0] >= period.j and bool(order_list("not_splint") & set(scene.words(first, period.i)))
+    later = any(q.unit == "week" and 0 <= q.i - mark[1] <= 2 for q in scene.quantities)
+    return ahead and later
 
 
 def _splint_before(scene: Scene, period: Period, marks: list[Span], before: str) -> Span | None:
@@ -219,6 +377,6 @@ def _splint_before(scene: Scene, period: Period, marks: list[Span], before: str)
         return None
     far = period.i - earlier[-1][1]
     between = set(scene.words(earlier[-1][1], period.i))
-    if far > 12 and (before not in ("for", "during") or between & order_list("not_splint") or far > 40):
+    if far > 12 and (before not in ("for", "during", ",") or between & order_list("not_splint") or far > 40):
         return None
     return earlier[-1]

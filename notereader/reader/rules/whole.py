@@ -3,8 +3,9 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import within
+from notereader.reader.page import Break, within
 from notereader.reader.scene import Scene
+from notereader.reader.standing import no_condition
 from notereader.vocabulary.wordlists import word_list
 
 NOWHERE = ("", "", None)
@@ -24,23 +25,42 @@ def order_list(name: str) -> frozenset[str]:
 
 def is_order(desk: Desk, scene: Scene, k: int) -> bool:
     """Tell whether word k is an order: not conditional, not history, not a teaching remark, not an unticked choice."""
-    if desk.page.standing[k] not in ("", "plan"):
+    if desk.page.standing[k] not in ("", "plan") or _set_aside(scene):
         return False
-    return not (scene.sentence.section == "instructions" and _conditional(desk, scene, k))
+    return not (scene.sentence.section in ("instructions", "addendum") and _conditional(desk, scene, k))
 
 
 def _conditional(desk: Desk, scene: Scene, k: int) -> bool:
     """In the orders a clause with 'if', 'should the ...' or 'may consider' is no order."""
     for cue in within(desk.page.cues, scene.sentence.i, scene.sentence.j):
-        if cue.value == "conditional" and (cue.i <= k or cue.i <= scene.sentence.i + 2):
+        if (
+            cue.value != "conditional"
+            or no_condition(desk.page, cue)
+            or any(gap >= Break.LINE for gap in desk.page.breaks[cue.j : k + 1])
+        ):
+            continue  # a condition ends with its line
+        if cue.i <= k or cue.i <= scene.sentence.i + 2:
             return True
     words = scene.words(scene.sentence.i, k)
     return any(a == "may" and b == "consider" for a, b in pairwise(words))
 
 
+def _set_aside(scene: Scene) -> bool:
+    """'The usual regime (early active, day 4) does NOT apply', 'some of you prefer place and hold'."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if any(a == "not" and b == "apply" for a, b in pairwise(words)):
+        return True
+    return bool({"prefer", "prefers", "favour", "favor"} & set(words)) and bool({"some", "you", "many"} & set(words))
+
+
 def is_other_section(scene: Scene) -> bool:
-    """Tell whether a sentence stands where no orders are given: the story, the diagnosis, the findings, the titles."""
-    return scene.sentence.section in ("indication", "diagnosis", "findings", "previous", "procedure")
+    """Tell whether a sentence stands where no orders are given: the story, the diagnosis, the findings, the titles.
+
+    Orders without a heading of their own stand at the end of the findings.
+    """
+    if scene.sentence.section == "findings":
+        return 2 * scene.sentence.i < len(scene.page.words)
+    return scene.sentence.section in ("indication", "diagnosis", "previous", "procedure")
 
 
 def element_list(name: str) -> frozenset[str]:
