@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from notereader.desktop.choice_box import ChoiceBox
-from notereader.desktop.editors import ValueEditor
+from notereader.desktop.editors import Typing, ValueEditor
 from notereader.desktop.finger import PULLEYS
 from notereader.desktop.labels import plain_label
 from notereader.desktop.rows import DIGITS
@@ -48,10 +48,12 @@ class AddDialog(QDialog):
         selected: str,
         parent: QWidget | None = None,
         what: str = "What was missed",
+        typing: Typing | None = None,
     ):
         super().__init__(parent)
         self.setWindowTitle(f"Add {what[0].lower()}{what[1:]}")
         self._record = record
+        self._typing = typing
         self._sort = _box(what, [sort.title for sort in _SORTS])
         self._digit = _box("Digit", [*DIGITS, _NO_DIGIT])
         self._digit.setCurrentText(digit or _NO_DIGIT)
@@ -132,7 +134,9 @@ class AddDialog(QDialog):
         sort = _SORTS[self._sort.currentIndex()]
         if self._editor is not None:
             self._form.removeRow(self._editor)
-        self._editor = ValueEditor(field_specs()[sort.group][self._field.currentData()], None, self)
+        spec = field_specs()[sort.group][self._field.currentData()]
+        self._editor = ValueEditor(spec, None, self, self._typing)
+        self._editor.finished.connect(self._check)
         self._form.addRow("&Value", self._editor)
         self._trouble.clear()
 

@@ -1,8 +1,10 @@
 """Editors for one value, by the kind of its field. Each refuses what cannot be, in words."""
 
 import re
+from collections.abc import Callable
+from dataclasses import dataclass
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLineEdit, QVBoxLayout, QWidget
 
 from notereader.desktop.choice_box import ChoiceBox
@@ -17,16 +19,37 @@ _UPWARD = frozenset({"at least", "over", ">=", "≥"})
 _YES_NO = {"yes": True, "no": False}
 
 
-class ValueEditor(QWidget):
-    """Takes one value for a field. `value()` gives it in stored form or raises ValueRefused with the reason."""
+@dataclass(frozen=True)
+class Typing:
+    """How values are typed: read from words, written as words, and told in a hint.
 
-    def __init__(self, spec: FieldSpec, value: Value | None, parent: QWidget | None = None):
+    `free`: what can be chosen may be typed in other words too.
+    """
+
+    read: Callable[[FieldSpec, str], Value]
+    write: Callable[[FieldSpec, Value], str]
+    hint: Callable[[FieldSpec], str]
+    free: bool = False
+
+
+class ValueEditor(QWidget):
+    """Takes one value for a field. `value()` gives it in stored form or raises ValueRefused with the reason.
+
+    `finished` goes out for Return in a box that would keep the key from the dialog around it.
+    """
+
+    finished = Signal()
+
+    def __init__(
+        self, spec: FieldSpec, value: Value | None, parent: QWidget | None = None, typing: Typing | None = None
+    ):
         super().__init__(parent)
         self.spec = spec
-        self._box: QComboBox | QLineEdit = _box_for(spec, value)
+        self._typing = typing or USUAL
+        self._box: QComboBox | QLineEdit = _box_for(spec, value, self._typing)
         self._box.setAccessibleName(spec.label)
-        self._box.setAccessibleDescription(hint_of(spec))
-        hint = plain_label(hint_of(spec), "muted")
+        self._box.setAccessibleDescription(self._typing.hint(spec))
+        hint = plain_label(self._typing.hint(spec), "muted")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self._box)
@@ -34,10 +57,12 @@ class ValueEditor(QWidget):
         self.setFocusProxy(self._box)
         if isinstance(self._box, QLineEdit):
             self._box.selectAll()
+        elif (line := self._box.lineEdit()) is not None:
+            line.returnPressed.connect(self.finished)
 
     def value(self) -> Value:
         """Return what was entered in stored form. Raises ValueRefused."""
-        return value_from(self.spec, self.words())
+        return self._typing.read(self.spec, self.words())
 
     def words(self) -> str:
         """Return what stands in the box, as it stands there."""
@@ -74,9 +99,13 @@ def hint_of(spec: FieldSpec) -> str:
     return meaning + hints[spec.kind]
 
 
-def _box_for(spec: FieldSpec, value: Value | None) -> QComboBox | QLineEdit:
+# As a therapist types a value in the reading window.
+USUAL = Typing(read=value_from, write=lambda spec, value: show_value(value), hint=hint_of)
+
+
+def _box_for(spec: FieldSpec, value: Value | None, typing: Typing) -> QComboBox | QLineEdit:
     choices = {"choice": spec.values, "size": tuple(sizes()), "yes-no": tuple(_YES_NO), "named": ("yes",)}
-    words = "" if value is None else show_value(value)
+    words = "" if value is None else typing.write(spec, value)
     if spec.kind not in choices:
         box = QLineEdit(words)
         box.setPlaceholderText({"date": "2031-03-14"}.get(spec.kind, ""))
@@ -84,7 +113,7 @@ def _box_for(spec: FieldSpec, value: Value | None) -> QComboBox | QLineEdit:
     combo = ChoiceBox()
     combo.addItems(list(choices[spec.kind]))
     combo.setMaxVisibleItems(16)
-    if spec.kind == "size":
+    if spec.kind == "size" or (typing.free and spec.kind == "choice"):
         combo.setEditable(True)
         combo.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         combo.setCurrentText(words)

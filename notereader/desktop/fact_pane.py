@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
-from notereader.desktop.editors import ValueEditor
+from notereader.desktop.editors import Typing, ValueEditor
 from notereader.desktop.flow_layout import FlowLayout
 from notereader.desktop.keys import key_named, keys_in_words
 from notereader.desktop.labels import plain_label
@@ -40,16 +40,20 @@ class FactPane(QStackedWidget):
         look: Look,
         buttons: Mapping[str, str] = BUTTONS,
         called: Mapping[str, str] | None = None,
+        typing: Typing | None = None,
         parent: QWidget | None = None,
     ):
-        """Take the buttons as name of the key and short words; `called`: full words that differ from the key's."""
+        """Take the buttons as name of the key and short words; `called`: full words that differ from the key's.
+
+        `typing`: how values are typed, where that is not the usual way.
+        """
         super().__init__(parent)
         self._edited: Address | None = None
         self.setAccessibleName("Fact in hand")
         self._reading = ReadingSide(look, buttons, called or {}, self)
         self._reading.wanted.connect(self.wanted)
         self._reading.rival_wanted.connect(self.rival_wanted)
-        self._editing = EditingSide(self)
+        self._editing = EditingSide(typing, self)
         self._editing.entered.connect(lambda value: self._finish(value, moved_on=False))
         self._editing.left.connect(self.leave_editor)
         self.addWidget(_scrolled(self._reading, "Fact in hand"))
@@ -213,8 +217,9 @@ class EditingSide(QWidget):
     entered = Signal(object)
     left = Signal()
 
-    def __init__(self, parent: QWidget | None = None):
+    def __init__(self, typing: Typing | None = None, parent: QWidget | None = None):
         super().__init__(parent)
+        self._typing = typing
         self._editor: ValueEditor | None = None
         self._at_first = ""
         self._title = plain_label(part="muted")
@@ -251,7 +256,7 @@ class EditingSide(QWidget):
             self._place.removeWidget(self._editor)
             self._editor.deleteLater()
         value: Value | None = row.fact.value if row.fact else None
-        self._editor = ValueEditor(row.spec, value, self)
+        self._editor = ValueEditor(row.spec, value, self, self._typing)
         self._at_first = self._editor.words()
         self._place.addWidget(self._editor)
         self.setFocusProxy(self._editor)

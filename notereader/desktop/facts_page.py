@@ -9,6 +9,7 @@ from notereader.desktop import steps
 from notereader.desktop.add_dialog import AddDialog
 from notereader.desktop.band import Band
 from notereader.desktop.case_layout import CaseLayout
+from notereader.desktop.editors import Typing
 from notereader.desktop.fact_pane import FactPane
 from notereader.desktop.facts_model import FactsModel
 from notereader.desktop.facts_view import FactsView
@@ -38,6 +39,8 @@ class FactsPage(QWidget):
     called: Mapping[str, str] = {}
     # What the dialog calls that adds a tendon, pulley or structure.
     missed = "What was missed"
+    # How values are typed, where that is not the usual way.
+    typing: Typing | None = None
 
     def __init__(
         self,
@@ -229,7 +232,7 @@ class FactsPage(QWidget):
         row = self.facts.row_in_hand()
         digit = row.address.digit if row else None
         group = row.address.group if row else "repairs"
-        dialog = AddDialog(self.session.record, digit, group, self._selected_words(), self, self.missed)
+        dialog = AddDialog(self.session.record, digit, group, self._selected_words(), self, self.missed, self.typing)
         if dialog.exec():
             address, value, evidence = dialog.address(), dialog.value(), self._selected_evidence()
             self.note.clear_selection()

@@ -4,11 +4,16 @@ from notereader.practice.marks import FactMark
 from notereader.practice.promise import leaning
 from notereader.practice.words import WHOSE, name_of, spec_of, tables, tip, why
 from notereader.record import Address, Fact, Interval, Value, show_value
+from notereader.vocabulary import FieldSpec
 
 
 def shown(place: Address, value: Value) -> str:
     """Say a value in plain words, degrees with their direction."""
-    spec = spec_of(place)
+    return shown_by(spec_of(place), value)
+
+
+def shown_by(spec: FieldSpec, value: Value) -> str:
+    """Say a value of a field in plain words, degrees with their direction; value_of() reads them again."""
     if "degrees" in spec.unit and isinstance(value, Interval):
         return _angle(value)
     return show_value(value, spec.unit)

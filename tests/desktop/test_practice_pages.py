@@ -6,16 +6,19 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel
 from shiboken6 import isValid
 
+from notereader.desktop.editors import ValueEditor
 from notereader.desktop.help_page import keys_page
 from notereader.desktop.keys import PRACTICE_WORDS, key_named
 from notereader.desktop.practice.answers import AnswerRow, answer_items, say_silent, second_value, take_back
 from notereader.desktop.practice.contradiction_dialog import ContradictionDialog
 from notereader.desktop.practice.marking_lines import lines_of
 from notereader.desktop.practice.naming import case_title
+from notereader.desktop.practice.typing import STUDENTS
 from notereader.desktop.steps import StepRefused
 from notereader.practice import mark, new_attempt, ready_set
 from notereader.practice.marks import FactMark, Words
-from notereader.record import Address, Fact, Record
+from notereader.record import Address, Fact, Record, ValueRefused, show_value
+from notereader.vocabulary import field_specs
 
 CASE = "11-title-against-text"
 FDP = Address("repairs", "ring", "FDP")
@@ -237,3 +240,38 @@ def test_steps_that_make_no_sense_are_refused_in_words():
     record.put(FDP.field_of("strands"), Fact(value=4, status="added"))
     with pytest.raises(StepRefused, match="4 is entered already"):
         second_value(record, FDP.field_of("strands"), 4, None)
+
+
+@pytest.mark.parametrize(
+    ("place", "typed", "value"),
+    [
+        (FDP.field_of("strands"), "four", 4),
+        (FDP.field_of("purchase_mm"), "1 cm", "10 mm"),
+        (FDP.field_of("size"), "4/0", "4-0"),
+        (FDP.field_of("material"), "Ethibond", "braided polyester"),
+        (Address("aftercare", field="wrist_flexion_deg"), "20 extension", "20 degrees of extension"),
+        (Address("aftercare", field="start_day"), "day 3", "3 days after operation"),
+        (Address("operation", field="date"), "4 March 2033", "2033-03-04"),
+    ],
+)
+def test_students_type_in_the_words_of_the_note(qtbot, place, typed, value):
+    spec = field_specs()[place.group][place.field]
+    editor = ValueEditor(spec, None, None, STUDENTS)
+    qtbot.addWidget(editor)
+    editor.show()
+    box = editor.focusProxy()
+    qtbot.keyClicks(box, typed)
+    entered = editor.value()
+    assert (entered if isinstance(entered, int | str) else show_value(entered, spec.unit)) == value
+    again = ValueEditor(spec, entered, None, STUDENTS)
+    qtbot.addWidget(again)
+    assert again.value() == entered, "what is shown can be entered again as it stands"
+
+
+def test_a_wrist_without_its_direction_is_refused(qtbot):
+    spec = field_specs()["aftercare"]["wrist_flexion_deg"]
+    editor = ValueEditor(spec, None, None, STUDENTS)
+    qtbot.addWidget(editor)
+    qtbot.keyClicks(editor.focusProxy(), "20")
+    with pytest.raises(ValueRefused, match="20 flexion or 20 extension"):
+        editor.value()

@@ -102,6 +102,7 @@ def in_dialog(what):
         dialog = QApplication.activeModalWidget()
         try:
             what(dialog)
+            assert not dialog.isVisible(), "the dialog is still open"
         except Exception as fault:  # Told by the test, not lost in the event loop.
             trouble.append(fault)
             dialog.reject()

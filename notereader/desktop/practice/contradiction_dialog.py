@@ -6,6 +6,7 @@ from notereader.desktop.choice_box import ChoiceBox
 from notereader.desktop.editors import ValueEditor
 from notereader.desktop.labels import plain_label
 from notereader.desktop.practice.answers import with_value
+from notereader.desktop.practice.typing import STUDENTS
 from notereader.desktop.rows import Row, capital
 from notereader.record import Address, Record, Value, ValueRefused
 
@@ -21,7 +22,8 @@ class ContradictionDialog(QDialog):
         self.how = ChoiceBox()
         self.how.addItems(_HOW)
         self.how.setAccessibleName("How the note contradicts itself")
-        self.value_box = ValueEditor(row.spec, None, self)
+        self.value_box = ValueEditor(row.spec, None, self, STUDENTS)
+        self.value_box.finished.connect(self._check)
         self.other = ChoiceBox()
         self.other.setAccessibleName("The other fact")
         for place, words in with_value(record):

@@ -16,6 +16,7 @@ from notereader.desktop.practice.answer_pane import AGAIN, TASK, AnswerPane
 from notereader.desktop.practice.answers_model import AnswersModel
 from notereader.desktop.practice.contradiction_dialog import ContradictionDialog
 from notereader.desktop.practice.naming import case_title, counted, level_words
+from notereader.desktop.practice.typing import STUDENTS
 from notereader.desktop.rows import Row, capital
 from notereader.desktop.session import Session
 from notereader.desktop.themes import MarkKind
@@ -45,6 +46,7 @@ class WorkPage(FactsPage):
     handed_in = Signal()
     leaving = Signal()
     called = PRACTICE_WORDS
+    typing = STUDENTS
     missed = "What the note tells of"
 
     def __init__(self, session: Session, attempt: OpenAttempt, look: Look, band: Band):
@@ -56,7 +58,7 @@ class WorkPage(FactsPage):
             look,
             band,
             AnswersModel(attempt.attempt),
-            FactPane(look, _BUTTONS, self.called),
+            FactPane(look, _BUTTONS, self.called, self.typing),
             MarkKey(look, _MARKS),
             "Task, questions",
         )
