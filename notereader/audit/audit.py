@@ -179,7 +179,7 @@ class Audit:
             day=settings.day.isoformat(),
             source=self._source.words,
             engine=engine.engine(),
-            settings=_in_words(settings),
+            settings=in_words(settings),
             tally=counted,
             copies=self._journal.copies(),
             drawn=len(self.drawn()),
@@ -196,6 +196,19 @@ class Audit:
         from notereader.audit.report import write_report
 
         return write_report(results, self._journal, folder, parts)
+
+    def hand_out(self, key: str, path: Path) -> int:
+        """Put one note into a casebook file, unless it is there, and return the number of its case.
+
+        Raises AuditFault where it was refused, or is no longer as it was read.
+        """
+        text = self._journal.text_of(key)
+        if text is None:
+            raise AuditFault("This note was refused, so there is nothing to open. The table of notes says why.")
+        found = hand_out(self._source, [key], path).get(text)
+        if found is None:
+            raise AuditFault("This note has changed since it was read. Read and count again, then open it.")
+        return found
 
     def notes(self) -> Iterator[NoteRow]:
         """Yield what was found of each note, in the order of the source."""
@@ -280,7 +293,8 @@ class Audit:
         return replace(item, columns=tuple((name, value) for name, value in item.columns if name in wanted))
 
 
-def _in_words(settings: Settings) -> dict[str, str]:
+def in_words(settings: Settings) -> dict[str, str]:
+    """Return the choices that shape a report, by name."""
     said = {
         "Grouped by": ", ".join(settings.groups),
         "Period": settings.period,

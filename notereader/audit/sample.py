@@ -71,8 +71,8 @@ def _rank(seed: int, key: str) -> str:
     return hashlib.sha256(f"{seed}\0{key}".encode()).hexdigest()
 
 
-def hand_out(source: Source, keys: Iterable[str], path: Path) -> int:
-    """Put the notes of a sample into a casebook file for a person to confirm; return how many cases it holds.
+def hand_out(source: Source, keys: Iterable[str], path: Path) -> dict[str, int]:
+    """Put notes into a casebook file for a person to confirm; return its cases: SHA-256 of the text -> number.
 
     Cases that are there already, with whatever a person has entered in them, stay as they are. Raises AuditFault.
     """
@@ -82,14 +82,13 @@ def hand_out(source: Source, keys: Iterable[str], path: Path) -> int:
     except CasebookFault as fault:
         raise AuditFault(str(fault)) from None
     try:
-        there = {book.open(line.id).record.note.sha256 for line in book.cases(limit=1_000_000)}
+        there = {book.open(line.id).record.note.sha256: line.id for line in book.cases(limit=1_000_000)}
         for item in source.inputs():
             if item.key in wanted:
                 record = _read_again(item)
                 if record.note.sha256 not in there:
-                    book.add(record, title=item.name)
-                    there.add(record.note.sha256)
-        return len(there)
+                    there[record.note.sha256] = book.add(record, title=item.name)
+        return there
     except CasebookFault as fault:
         raise AuditFault(str(fault)) from None
     finally:

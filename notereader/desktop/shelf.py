@@ -12,7 +12,8 @@ class Shelf:
     """Everything here may take time and may raise CasebookFault: call it through the casebook's worker."""
 
     def __init__(self, url: str | None = None):
-        self._url = url
+        # The file or URL of the casebook; None is this person's own.
+        self.place = url
         self._book: Casebook | None = None
 
     def cases(self, search: str, state: str | None) -> "tuple[list[CaseLine], list[str]]":
@@ -40,5 +41,5 @@ class Shelf:
             # Imported here: SQLAlchemy takes longer than the window may take to appear.
             from notereader.casebook import Casebook
 
-            self._book = Casebook(self._url)
+            self._book = Casebook(self.place)
         return self._book

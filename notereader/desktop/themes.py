@@ -79,6 +79,8 @@ class Theme:
     row_in_hand: str
     band: str
     trouble: str
+    # In the charts of an audit: stated, implied, contradictory, silent.
+    states: tuple[str, str, str, str]
     marks: dict[MarkKind, Mark]
     inks: Inks
 
@@ -110,6 +112,7 @@ LIGHT = Theme(
     row_in_hand="#D6E8EA",
     band="#FFF1CF",
     trouble="#98200F",
+    states=("#1F5F8B", "#5B93B8", "#C46A00", "#ECEFEA"),
     marks={
         MarkKind.PROPOSED: Mark("#E2EBF8", "#18211D", "#2A5AA3"),
         MarkKind.LOOK_TWICE: Mark("#FBE6C4", "#18211D", "#964600"),
@@ -146,6 +149,7 @@ DARK = Theme(
     row_in_hand="#1F3A40",
     band="#40330F",
     trouble="#FF9C8A",
+    states=("#7AB8DE", "#3F7396", "#E8933A", "#1D2322"),
     marks={
         MarkKind.PROPOSED: Mark("#1D2E47", "#E7ECE9", "#90B9F1"),
         MarkKind.LOOK_TWICE: Mark("#46300C", "#E7ECE9", "#F3B75C"),
@@ -236,6 +240,8 @@ def style_of(theme: Theme) -> str:
     QPushButton:disabled {{ color: {theme.muted}; border: 1px dashed {theme.edge}; }}
     QCheckBox, QRadioButton {{ min-height: 24px; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {theme.accent}; border-radius: 3px; }}
+    QScrollArea[part="chart"] {{ background: {theme.base}; border: 2px solid {theme.edge}; border-radius: 3px; }}
+    QScrollArea[part="chart"]:focus {{ border: 2px solid {theme.accent}; }}
     QTabBar::tab:focus {{ border: 2px solid {theme.accent}; }}
     QLabel[part="muted"] {{ color: {theme.muted}; }}
     QLabel[part="trouble"] {{ color: {theme.trouble}; }}

@@ -26,7 +26,7 @@ def write_report(results: Results, journal: Journal, folder: Path, parts: Collec
     files: list[Path] = []
 
     def lines() -> Iterator[NoteLine]:
-        return note_lines(results, journal, folder)
+        return note_lines(results, journal.rows(), folder)
 
     def put(name: str, pieces: Iterable[bytes]) -> None:
         with written(folder / name) as stream:

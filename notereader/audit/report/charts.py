@@ -46,9 +46,9 @@ PRINT = Inks(
     grid="#dddddd",
     signal="#b2182b",
     stated="#1f5f8b",
-    implied="#8fbcd8",
-    contradictory="#e08214",
-    silent="#e6e6e6",
+    implied="#5b93b8",
+    contradictory="#c46a00",
+    silent="#f0f0f0",
 )
 # A hatch beside each shade, so that no one needs to tell colours.
 _HATCHES = {STATED: "", IMPLIED: "///", CONTRADICTORY: "xxx", SILENT: ""}
@@ -196,7 +196,9 @@ def _whisker(axes: Axes, rate: Rate, at: float, inks: Inks) -> None:
 
 def _filled(inks: Inks, letter: str) -> dict[str, Any]:
     """Return how the area of a state is filled."""
-    return {"facecolor": inks.shade(letter), "hatch": _HATCHES[letter], "edgecolor": inks.paper, "linewidth": 0.5}
+    # Silence is pale: its edge is what is seen of it.
+    edge = inks.quiet if letter == SILENT else inks.paper
+    return {"facecolor": inks.shade(letter), "hatch": _HATCHES[letter], "edgecolor": edge, "linewidth": 0.6}
 
 
 def _as_percent(share: float, _position: object = None) -> str:

@@ -1,13 +1,13 @@
 """The notes of an audit as the report lists them, one after another."""
 
 import os
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from urllib.parse import quote
 
 from notereader.audit.criteria import NEEDS, criteria
-from notereader.audit.journal import Journal, NoteRow
+from notereader.audit.journal import NoteRow
 from notereader.audit.results import Results
 from notereader.audit.states import CONTRADICTORY, SILENT, note_state
 from notereader.audit.tally import day_of, group_value
@@ -35,10 +35,15 @@ class NoteLine:
     heavy: int
     row: NoteRow
 
+    @property
+    def weight(self) -> tuple[int, int, int]:
+        """How much it leaves out, for sorting: what changes the work most, then all; the earlier of equals first."""
+        return self.heavy, len(self.gaps), -self.number
 
-def note_lines(results: Results, journal: Journal, folder: Path) -> Iterator[NoteLine]:
+
+def note_lines(results: Results, rows: Iterable[NoteRow], folder: Path) -> Iterator[NoteLine]:
     """Yield every note of a journal; links are relative to the folder of the report."""
-    for number, row in enumerate(journal.rows(), 1):
+    for number, row in enumerate(rows, 1):
         yield _line(results, number, row, folder)
 
 

@@ -254,7 +254,7 @@ def _notes(results: Results, lines: Iterable[NoteLine]) -> Iterator[str]:
             elif len(refused) < MOST_NOTES:
                 refused.append(line)
 
-    worst = nlargest(MOST_NOTES, counted(), key=lambda line: (line.heavy, len(line.gaps), -line.number))
+    worst = nlargest(MOST_NOTES, counted(), key=lambda line: line.weight)
     if worst:
         yield "<h2>Notes and their gaps</h2>\n"
         most = results.tally.counted > len(worst)

@@ -6,21 +6,25 @@ from notereader.audit.faults import AuditFault
 from notereader.audit.sources.base import FOLDER, FROM_RECORD, NoteInput, Source
 from notereader.audit.sources.cases import CasebookSource
 from notereader.audit.sources.folder import FolderSource
-from notereader.audit.sources.spreadsheet import Columns, SpreadsheetSource
+from notereader.audit.sources.spreadsheet import Columns, SpreadsheetSource, headings_of, likely_text, sheets_of
 
-_TABLES = (".csv", ".tsv", ".tab", ".xlsx", ".xlsm")
+TABLES = (".csv", ".tsv", ".tab", ".xlsx", ".xlsm")
 _SQLITE = b"SQLite format 3\x00"
 
 __all__ = [
     "FOLDER",
     "FROM_RECORD",
+    "TABLES",
     "CasebookSource",
     "Columns",
     "FolderSource",
     "NoteInput",
     "Source",
     "SpreadsheetSource",
+    "headings_of",
+    "likely_text",
     "open_source",
+    "sheets_of",
 ]
 
 
@@ -36,7 +40,7 @@ def open_source(place: str | Path, columns: Columns | None = None) -> Source:
         return FolderSource(path)
     if not path.exists():
         raise AuditFault(f"There is no file or folder {path}. Check the name.")
-    if path.suffix.lower() in _TABLES:
+    if path.suffix.lower() in TABLES:
         return SpreadsheetSource(path, columns or Columns())
     if _begins(path) == _SQLITE:
         return CasebookSource(path)

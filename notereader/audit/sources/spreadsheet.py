@@ -10,7 +10,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
-from typing import IO
+from typing import IO, Any
 
 from notereader.audit.faults import AuditFault
 from notereader.audit.sources.base import FROM_RECORD, NoteInput
@@ -40,6 +40,30 @@ class Columns:
     sheet: str = ""
 
 
+def headings_of(path: Path, sheet: str = "") -> tuple[str, ...]:
+    """Return the headings of a table. Raises AuditFault where it cannot be read or has no such sheet."""
+    return _headings(_workbook_rows(path, sheet) if is_workbook(path) else _csv_rows(path))
+
+
+def sheets_of(path: Path) -> tuple[str, ...]:
+    """Return the names of the sheets of a workbook, none for another table. Raises AuditFault."""
+    if not is_workbook(path):
+        return ()
+    with _opened(path) as book:
+        return tuple(book.sheetnames)
+
+
+def is_workbook(path: Path) -> bool:
+    """Return whether a table is an Excel workbook, by the ending of its name."""
+    return path.suffix.lower() in (".xlsx", ".xlsm")
+
+
+def likely_text(headings: Sequence[str]) -> str:
+    """Return the heading of the column that holds the text of the notes by its name, '' where none does."""
+    folded = {heading.casefold(): heading for heading in reversed(headings)}
+    return next((folded[name] for name in _TEXT_NAMES if name in folded), "")
+
+
 class SpreadsheetSource:
     """The rows of a table below its headings. Raises AuditFault where a column that is asked for is missing."""
 
@@ -66,8 +90,10 @@ class SpreadsheetSource:
                 yield self._input(number, cells, row)
 
     def count(self) -> int | None:
-        """Return None: a table is not read twice only to count it."""
-        return None
+        """Return the number of rows with something in them: going through them is nothing beside reading the notes."""
+        rows = self._rows()
+        next(rows)
+        return sum(any(map(_shown, row)) for row in rows)
 
     def close(self) -> None:
         """Do nothing: the table is open only while its rows are gone through."""
@@ -111,7 +137,7 @@ class SpreadsheetSource:
         )
 
     def _rows(self) -> Iterator[Row]:
-        if self._path.suffix.lower() in (".xlsx", ".xlsm"):
+        if is_workbook(self._path):
             return _workbook_rows(self._path, self._asked.sheet)
         return _csv_rows(self._path)
 
@@ -161,18 +187,24 @@ def _delimiter(sample: str) -> str:
 
 
 def _workbook_rows(path: Path, sheet: str) -> Iterator[Row]:
+    with _opened(path) as book:
+        if sheet and sheet not in book.sheetnames:
+            raise AuditFault(f"{path.name} has no sheet '{sheet}'. Its sheets are: {', '.join(book.sheetnames)}.")
+        page = book[sheet or book.sheetnames[0]]
+        # The size that some programs write down is wrong, and rows beyond it would be lost.
+        page.reset_dimensions()
+        yield from page.iter_rows(values_only=True)
+
+
+@contextmanager
+def _opened(path: Path) -> Iterator[Any]:
     from openpyxl import load_workbook
 
     with _faults_named(path):
         _refuse_swollen(path)
         book = load_workbook(path, read_only=True, data_only=True)
         try:
-            if sheet and sheet not in book.sheetnames:
-                raise AuditFault(f"{path.name} has no sheet '{sheet}'. Its sheets are: {', '.join(book.sheetnames)}.")
-            page = book[sheet or book.sheetnames[0]]
-            # The size that some programs write down is wrong, and rows beyond it would be lost.
-            page.reset_dimensions()
-            yield from page.iter_rows(values_only=True)
+            yield book
         finally:
             book.close()
 

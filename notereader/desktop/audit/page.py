@@ -1,0 +1,279 @@
+"""The page of the audit: its parts in the order of the work, and the thread that works."""
+
+import threading
+from collections.abc import Callable
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import platformdirs
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+
+from notereader.desktop.audit.asking import Choice, Counting, Opening, Overview, Want
+from notereader.desktop.audit.figures_panes import FactsPane, GroupsPane, PeriodsPane
+from notereader.desktop.audit.notes_pane import NotesPane
+from notereader.desktop.audit.readers_pane import ReadersPane
+from notereader.desktop.audit.report_pane import ReportPane
+from notereader.desktop.audit.sample_pane import SamplePane
+from notereader.desktop.audit.source_pane import SourcePane
+from notereader.desktop.band import Band
+from notereader.desktop.flow_layout import FlowLayout
+from notereader.desktop.labels import plain_label
+from notereader.desktop.look import Look
+from notereader.desktop.session import Notice
+from notereader.desktop.shelf import Shelf
+from notereader.desktop.themes import larger
+from notereader.desktop.worker import Worker
+
+if TYPE_CHECKING:
+    from notereader.desktop.audit.desk import Desk
+
+_TITLE = "Many notes: what they state and what they leave out"
+_CAUTION = (
+    "The figures are about notes, not about operations, surgeons or results, and never to rank people. The program "
+    "reads and errs; a confirmed sample shows how often."
+)
+_BEGIN = "Nothing is counted yet."
+
+
+def home() -> Path:
+    """Return where the work of every audit lies: beside this person's casebook."""
+    return Path(platformdirs.user_data_dir("notereader", appauthor=False)) / "audits"
+
+
+class AuditPage(QScrollArea):
+    """Everything about many notes. Its work goes on while another page is shown."""
+
+    # A case to open: its shelf, its number and its name.
+    case_wanted = Signal(object, int, str)
+    progressed = Signal(object)
+
+    def __init__(self, look: Look, band: Band, shelf: Shelf, parent: QWidget | None = None):
+        super().__init__(parent)
+        self._look, self._band, self._own = look, band, shelf
+        self._worker = Worker("audit", self)
+        self._stop = threading.Event()
+        self._desk: Desk | None = None
+        self._shelves: dict[str, Shelf] = {}
+        self.busy = False
+        self.overview: Overview | None = None
+        self.source = SourcePane()
+        self.facts, self.groups, self.periods = (
+            FactsPane(look, self.ask),
+            GroupsPane(look, self.ask),
+            PeriodsPane(look, self.ask),
+        )
+        self.notes, self.sample = NotesPane(look, self.ask), SamplePane(look, self.ask)
+        self.readers, self.report = ReadersPane(look, self.ask), ReportPane(self.ask)
+        self._parts: dict[str, QWidget] = {
+            "Source": self.source,
+            "Facts": self.facts,
+            "Groups": self.groups,
+            "Over time": self.periods,
+            "Note by note": self.notes,
+            "Sample to confirm": self.sample,
+            "Second reader": self.readers,
+            "Report": self.report,
+        }
+        self._lay_out()
+        self._connect()
+        self._dress()
+        self.go_to("Source")
+        self._enable()
+
+    def ask(self, job: "Callable[[Desk], Any]", done: Callable[[Any], None]) -> None:
+        """Have the desk do a job in its thread, then go on with its result in this one."""
+        self._worker.run(lambda: job(self._desk_now()), done, self._fail)
+
+    def go_to(self, name: str) -> None:
+        """Show a part and put the focus into it."""
+        part = self._parts[name]
+        self._buttons[name].setChecked(True)
+        self.stack.setCurrentWidget(part)
+        for other in self._parts.values():
+            # A part that is not seen must not make room for itself.
+            other.setVisible(other is part)
+        self.ensureVisible(0, 0)
+
+    def knows(self, name: str) -> bool:
+        """Return whether a key of the window does something here."""
+        return name in ("next_part", "previous_part")
+
+    def run(self, name: str) -> None:
+        """Go on to the next or back to the previous part."""
+        names = [part for part in self._parts if self._buttons[part].isEnabled()]
+        here = names.index(self._shown())
+        there = names[(here + (1 if name == "next_part" else -1)) % len(names)]
+        self.go_to(there)
+        self._buttons[there].setFocus()
+
+    def take_focus(self) -> None:
+        """Put the focus where the work goes on."""
+        if self._shown() == "Source":
+            (self.source.stop if self.busy else self.source.place).setFocus()
+        elif self.stack.currentWidget() is self.sample:
+            self.sample.table.setFocus()
+        else:
+            self._buttons[self._shown()].setFocus()
+        if self.overview is not None and not self.busy:
+            # Cases of the sample may have been confirmed meanwhile.
+            self.sample.renew()
+
+    def finish(self) -> None:
+        """Stop what is under way, keep what is done, and let go of every casebook."""
+        self._stop.set()
+        for shelf in self._shelves.values():
+            self._worker.run(shelf.close, lambda _: None, lambda _: None)
+        self._worker.finish(30)
+
+    # What is done
+
+    def _look_at(self, choice: Choice) -> None:
+        self.ask(lambda desk: desk.look(choice), self.source.show_found)
+
+    def _read(self, choice: Choice, counting: Counting) -> None:
+        self._stop.clear()
+        self.busy = True
+        self.overview = None
+        self._enable()
+        self.source.show_busy(True)
+        self._say("Reading and counting …")
+        tell, stop = self.progressed.emit, self._stop.is_set
+        self.ask(lambda desk: desk.read(choice, counting, tell, stop), self._show_counted)
+
+    def _show_counted(self, overview: Overview) -> None:
+        self._end_reading()
+        self.overview = overview
+        self._say(overview.summary)
+        counts = dict(overview.counts)
+        left = f", {counts['refused']:,} refused: “Note by note” says why" if counts["refused"] else ""
+        self.source.told.setText(f"{counts['found']:,} notes found, {counts['counted']:,} counted{left}.")
+        self._show_overview(overview)
+        self._enable()
+        self.go_to("Facts")
+        self.facts.table.setFocus()
+
+    def _show_overview(self, overview: Overview) -> None:
+        for part in (self.facts, self.groups, self.periods, self.notes, self.sample, self.readers, self.report):
+            part.show_overview(overview)
+
+    def _stop_reading(self) -> None:
+        self._stop.set()
+        self.source.told.setText("Stopping; the notes in hand are finished first …")
+
+    def _end_reading(self) -> None:
+        self.busy = False
+        self.source.show_busy(False)
+        self._enable()
+
+    def _show_notes(self, want: Want) -> None:
+        self.notes.show_notes(want)
+        self.go_to("Note by note")
+        self.notes.table.setFocus()
+
+    def _open_note(self, key: str) -> None:
+        self.ask(lambda desk: desk.open_note(key), self._open)
+
+    def _open_sampled(self, number: int, title: str) -> None:
+        self.ask(lambda desk: desk.open_sampled(number, title), self._open)
+
+    def _open(self, opening: Opening) -> None:
+        shelf = self._own if not opening.place else self._shelves.setdefault(opening.place, Shelf(opening.place))
+        self.case_wanted.emit(shelf, opening.number, opening.title)
+
+    def _renew_figures(self) -> None:
+        """Show shares corrected for reader error beside those as read."""
+        self.facts.renew()
+
+    # What is told
+
+    def _fail(self, fault: Exception) -> None:
+        from notereader.audit.faults import AuditFault, AuditStopped
+
+        told = isinstance(fault, AuditFault | AuditStopped)
+        # The text of any other fault is left out: it may quote a note.
+        words = str(fault) if told else f"Something went wrong inside the program ({type(fault).__name__})."
+        if self.busy:
+            self._end_reading()
+            self._say("Nothing is counted: the reading did not come to its end.")
+            self.source.told.setText(
+                f"{words} Read on whenever you like." if isinstance(fault, AuditStopped) else words
+            )
+            self.source.look_again()
+            self.source.read.setFocus()
+        elif self._shown() == "Source":
+            self.source.show_trouble(words)
+        else:
+            self._band.tell(Notice(words))
+
+    def _say(self, words: str) -> None:
+        self.summary.setText(words)
+
+    # How it is built
+
+    def _desk_now(self) -> "Desk":
+        if self._desk is None:
+            # In the audit's own thread: its libraries take longer than the window may take to answer.
+            from notereader.desktop.audit.desk import Desk
+
+            self._desk = Desk(home(), self._own.place)
+        return self._desk
+
+    def _shown(self) -> str:
+        return next(name for name, part in self._parts.items() if part is self.stack.currentWidget())
+
+    def _enable(self) -> None:
+        for name, button in self._buttons.items():
+            button.setEnabled(name == "Source" or self.overview is not None)
+
+    def _connect(self) -> None:
+        self.progressed.connect(self.source.show_progress, Qt.ConnectionType.QueuedConnection)
+        self.source.looked_for.connect(self._look_at)
+        self.source.wanted.connect(self._read)
+        self.source.stopped.connect(self._stop_reading)
+        for pane in (self.facts, self.groups, self.periods):
+            pane.notes_wanted.connect(self._show_notes)
+        self.notes.opened.connect(self._open_note)
+        self.readers.opened.connect(self._open_note)
+        self.sample.opened.connect(self._open_sampled)
+        self.sample.compared.connect(self._renew_figures)
+        self._look.changed.connect(self._dress)
+
+    def _lay_out(self) -> None:
+        self._title = plain_label(_TITLE)
+        self.summary = plain_label(_BEGIN)
+        self.summary.setAccessibleName("What was counted")
+        row, self._buttons = FlowLayout(), {}
+        group = QButtonGroup(self)
+        for name in self._parts:
+            button = QPushButton(name)
+            button.setCheckable(True)
+            button.setAccessibleName(name)
+            button.clicked.connect(lambda _=False, name=name: self.go_to(name))
+            group.addButton(button)
+            row.addWidget(button)
+            self._buttons[name] = button
+        self.stack = QStackedWidget()
+        for part in self._parts.values():
+            self.stack.addWidget(part)
+        inner = QWidget()
+        column = QVBoxLayout(inner)
+        column.setContentsMargins(24, 16, 24, 16)
+        for part in (self._title, self.summary, plain_label(_CAUTION, "muted")):
+            column.addWidget(part)
+        column.addLayout(row)
+        column.addWidget(self.stack, 1)
+        self.setWidget(inner)
+        self.setWidgetResizable(True)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setAccessibleName("Audit of many notes")
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Dress anew: being put into the window takes the title's letters away."""
+        super().showEvent(event)
+        self._dress()
+
+    def _dress(self) -> None:
+        self._title.setFont(larger(self.font(), 1.3, bold=True))
