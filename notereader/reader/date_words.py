@@ -57,8 +57,8 @@ def day_after(words: list[str], k: int) -> tuple[int, int] | None:
         ones = k + 2 if words[k + 1 : k + 2] == ["-"] else k + 1
         n = ORDINALS.get(words[ones]) or NUMBER_WORDS.get(words[ones], 0) if ones < len(words) else 0
         return (_TENS[words[k]] + n, ones + 1) if 0 < n < 10 else (_TENS[words[k]], k + 1)
-    n = ORDINALS.get(words[k]) or NUMBER_WORDS.get(words[k])
-    return (n, k + 1) if n else None
+    named = ORDINALS.get(words[k]) or NUMBER_WORDS.get(words[k])
+    return (named, k + 1) if named else None
 
 
 def spoken_year(words: list[str], k: int) -> tuple[int, int] | None:

@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Break, within
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene
 from notereader.reader.standing import no_condition
 from notereader.vocabulary.wordlists import word_list
@@ -11,11 +11,37 @@ from notereader.vocabulary.wordlists import word_list
 NOWHERE = ("", "", None)
 
 Span = tuple[int, int]
+Told = tuple[Scene, Mention]
+
+_SPANS = 6  # a value is shown in so many places at most
 
 
 def scene_at(desk: Desk, k: int) -> Scene:
     """Return the scene that word k stands in, or the last one before it where no sentence holds the word."""
     return desk.scene_at(k)
+
+
+def lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str, *reasons: str) -> None:
+    """Lay down a value of the operation with the words of its mentions.
+
+    The chosen one comes first, then those of other sections, then the rest.
+    """
+    same = [f for f in told if f[1].value == chosen.value]
+    scene = next(s for s, m in same if m is chosen)
+    sections = {scene.sentence.section}
+    first: list[Span] = [(chosen.i, chosen.j)]
+    rest: list[Span] = []
+    for other, m in same:
+        if m is chosen:
+            continue
+        (rest if other.sentence.section in sections else first).append((m.i, m.j))
+        sections.add(other.sentence.section)
+    desk.add(scene, "operation", NOWHERE, name, chosen.value, [*first, *rest][:_SPANS], rule, *reasons)
+
+
+def case_list(name: str) -> frozenset[str]:
+    """Return a list of words of the operation by its name in reading.toml."""
+    return word_list("operation", name)
 
 
 def order_list(name: str) -> frozenset[str]:
