@@ -113,6 +113,7 @@ KEYS = (
 # What some keys mean while a case is practised.
 PRACTICE_WORDS = {
     "confirm": "Enter what the note says …",
+    "rival": "Put the other value you entered first",
     "withdraw": "Take back what was entered",
     "withdraw_entry": "Take back this tendon, pulley or structure",
     "add": "Add a tendon, pulley or other structure …",

@@ -287,6 +287,12 @@ def test_two_values_name_a_contradiction_and_are_taken_back(qtbot, window, keys)
     assert trouble == []
     assert [rival.value for rival in page.session.record.fact(STRANDS).rivals] == [6]
     assert page.answer.contradictions.item(0).text() == "Ring FDP: core strands: the note says 4 and 6"
+    page.facts.setFocus()
+    keys.press(Key.Key_R)
+    assert page.session.record.fact(STRANDS).value == 6, "the other one first, and back"
+    assert page.session.record.fact(STRANDS).status == "added"
+    keys.press(Key.Key_R)
+    assert page.session.record.fact(STRANDS).value == 4
     page.answer.contradictions.setFocus()
     keys.press(Key.Key_Delete)
     assert page.session.record.fact(STRANDS).rivals == []
@@ -336,7 +342,7 @@ def test_the_menu_says_what_keys_mean_while_practising(qtbot, window, keys):
     take(qtbot, window, keys)
     actions = window.menus.actions
     assert actions["confirm_case"].text() == "Hand in"
-    assert actions["contradiction"].isEnabled() and not actions["rival"].isEnabled()
+    assert actions["contradiction"].isEnabled() and not actions["thought_first"].isEnabled()
     assert not actions["export"].isEnabled(), "an attempt is handed in, not exported"
     keys.press(Key.Key_F8)
     qtbot.waitUntil(lambda: window.page is None)

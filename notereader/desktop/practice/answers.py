@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
 from notereader.desktop.rows import Heading, Item, Row, Standing, items_of
-from notereader.desktop.steps import Change, Step, StepRefused
+from notereader.desktop.steps import Change, Step, StepRefused, take_rival
 from notereader.practice.cases import needed_silences
 from notereader.practice.words import tip
 from notereader.record import Address, Evidence, Fact, Record, Rival, Value, check_value, show_value
@@ -118,6 +118,17 @@ def second_value(record: Record, address: Address, value: Value, evidence: Evide
     rival = Rival(value=value, evidence=[evidence] if evidence else [])
     after = fact.model_copy(update={"rivals": [*fact.rivals, rival]}, deep=True)
     return Step(f"enter a second value for {address.words()}", (Change(address, after),))
+
+
+def other_first(record: Record, address: Address, number: int) -> Step:
+    """Put the further value of that number (from 0) first, the first one behind it. Raises StepRefused."""
+    step = take_rival(record, address, number)
+    changes = [
+        Change(change.address, change.after.model_copy(update={"status": "added"}))
+        for change in step.changes
+        if isinstance(change.after, Fact)
+    ]
+    return Step(step.words, tuple(changes))
 
 
 def one_value(record: Record, address: Address) -> Step:

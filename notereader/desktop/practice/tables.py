@@ -38,6 +38,7 @@ class PlainTable(QTableView):
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
+        self.setWordWrap(False)
         self.setMinimumHeight(120)
         self.verticalHeader().hide()
         self.verticalHeader().setAccessibleName("Numbers of the rows")

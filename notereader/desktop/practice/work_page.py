@@ -82,6 +82,7 @@ class WorkPage(FactsPage):
             "silent_rest": lambda: self._on_row(self._silent_rest),
             "withdraw": lambda: self._on_row(self._take_back),
             "withdraw_entry": lambda: self._on_row(self._take_back_entry),
+            "rival": lambda: self._on_row(lambda row: self._other_first(0)),
             "contradiction": lambda: self._on_row(self._contradiction),
             "ask": lambda: self._on_row(self._ask),
             "confirm_case": self._hand_in,
@@ -129,6 +130,15 @@ class WorkPage(FactsPage):
 
     def _entered(self) -> None:
         self.pane.tell("Entered and saved. Down goes on; N brings the next that is open.")
+
+    def _connect(self) -> None:
+        super()._connect()
+        self.pane.rival_wanted.connect(self._other_first)
+
+    def _other_first(self, number: int) -> None:
+        address = self.session.in_hand
+        if address is not None:
+            self.session.act(lambda record: answers.other_first(record, address, number))
 
     def _silent_rest(self, row: Row) -> None:
         places = self.model.open_under(row.heading)
