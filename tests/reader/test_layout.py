@@ -310,7 +310,7 @@ def test_a_word_that_goes_on_with_a_sentence_heads_nothing(text: str, words: str
     ("text", "section"),
     [
         ("Op: FPL, L thumb\n\nRx:\n- 3-0 Prolene, pull-out, button\n- wound closed", "narrative"),
-        ("Findings: FPL off.\n\nTx: button, 3-0 Prolene pull-out through the nail", "narrative"),
+        ("Findings: FPL off.\n\nRx: button, 3-0 Prolene pull-out through the nail", "narrative"),
         ("Findings: FPL off.\n\nRx: splint six weeks, pull-out button checked at four weeks", "instructions"),
     ],
 )

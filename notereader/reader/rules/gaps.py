@@ -7,6 +7,8 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
+_NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
+_ASKING = frozenset([":", "=", "-"])
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
 
 
@@ -20,11 +22,13 @@ def gap(desk: Desk, scene: Scene) -> None:
             if not scene.negated(mention.i, mention.j):
                 continue
             value = "none"
-        elif (value == "seen" and scene.next_word(mention.j) in ("0", "zero", "nil")) or (
+        elif (value == "seen" and _answered(scene, mention) in _NOUGHT) or (
             value == "seen"
             and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero"))
         ):
             value = "none"
+        if value == "seen" and _answered(scene, mention) == "":
+            continue  # 'Gap: -'
         answer = scene.answer(mention.j)
         if answer == "":
             continue
@@ -52,6 +56,16 @@ def gap(desk: Desk, scene: Scene) -> None:
                 lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
     if scene.of("mended") and mentions:
         return
+
+
+def _answered(scene: Scene, mention: Mention) -> str | None:
+    """Return the word that answers 'Gap: 0', 'gap = nil'; '' where only a dash does, None where nothing is asked."""
+    k = mention.j
+    while k < scene.sentence.j and scene.page.words[k] in _ASKING:
+        k += 1
+    if k < scene.sentence.j:
+        return scene.page.words[k]
+    return "" if k > mention.j and scene.page.words[k - 1] == "-" else None
 
 
 def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
