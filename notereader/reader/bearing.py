@@ -501,6 +501,8 @@ def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str 
             lent = digits.pop()
             pairs += [_fit(lent, tendon, slip) for _, tendon, slip in chunks[n + 2]]
             chunks[n + 2] = [("digit", lent, None)]
+        if any(tendon == "FPL" for _, tendon, _ in fixed):
+            digits = [d for d in digits if d != "thumb"]  # 'thumb FPL and index FDP'
         places: list[str | None] = [*digits] or [None]
         for digit in places:
             pairs += [_fit(digit, tendon, slip) for _, tendon, slip in chunk]

@@ -11,6 +11,7 @@ from notereader.record.values import Value
 
 _CORRECTS = frozenset(["correction", "corrected", "erratum"])
 HURT_KINDS = ("complete", "partial")
+_OF_CORE = frozenset(["strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot"])
 _SEWN = ("repaired", "reinserted", "grafted")
 
 
@@ -61,6 +62,7 @@ class Desk:
     last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = made_by(default_factory=list)
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
+    redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
         init=False, default_factory=dict
@@ -137,7 +139,7 @@ class Desk:
             implied,
             list(reasons),
             spans[0][0],
-            is_correction(scene),
+            is_correction(scene) or (name in _OF_CORE and group == "repairs" and Target(*entry) in self.redone),
         )
         self.findings.append(finding)
         self._told.setdefault((group, entry), []).append(finding)

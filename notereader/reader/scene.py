@@ -105,7 +105,7 @@ class Scene:
         '' where the answer was left open, None where the words are no label of a form.
         """
         k, last = j, self.sentence.j
-        while k < last and k - j < 4 and self.page.words[k] in _LABEL_TAILS:
+        while k < last and k - j < 8 and self.page.words[k] in _LABEL_TAILS:
             k += 1
         if k >= last:
             return None

@@ -10,12 +10,14 @@ from notereader.record.values import Interval
 from notereader.vocabulary.wordlists import word_list
 
 _IS_LOCK_WORDS = word_list("sutures", "is_lock_words")
-_IS_PURCHASE_WORDS = word_list("sutures", "is_purchase_words")
+_NOT_TAKEN = word_list("sutures", "is_purchase_words")
 _IS_PURCHASE_WORDS_2 = word_list("sutures", "is_purchase_words_2")
 _IS_PURCHASE_WORDS_3 = word_list("sutures", "is_purchase_words_3")
 _IS_PURCHASE_WORDS_4 = word_list("sutures", "is_purchase_words_4")
 _BY_STUMP_WORDS = word_list("sutures", "by_stump_words")
 _BY_STUMP_WORDS_2 = word_list("sutures", "by_stump_words_2")
+_TRIMS = word_list("sutures", "trims")
+_ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "roughly", "of", "was", "ca", "circa"])
 _STUMPS = word_list("sutures", "stumps")
 
 
@@ -36,9 +38,9 @@ def bites(desk: Desk, scene: Scene) -> None:
         if {"lock", "locks"} & set(scene.words(max(scene.sentence.i, q.i - 3), min(scene.sentence.j, q.j + 3))):
             lay_suture(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
-    bites = [q for q in lengths if q not in locks and worked_on and _is_purchase(desk, scene, q)]
-    if bites:
-        _lay_purchase(desk, scene, bites)
+    taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
+    if taken:
+        _lay_purchase(desk, scene, taken)
 
 
 def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
@@ -107,33 +109,65 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
     """'loops of 2 mm diameter', '2 mm bites', '3 mm locks'; a bite measured from the cut is a purchase."""
     if q.high is None or q.high > 5:
         return False
-    first, last = scene.part(q.i)
+    first, last = _stretch(scene, q)
     for mention in scene.of("lockword"):
         if not first <= mention.i < last:
             continue
         word = scene.page.words[mention.j - 1]
         gap = mention.i - q.j if mention.i >= q.j else q.i - mention.j
-        if gap <= 3 and (word != "diameter" or mention.i >= q.j):
+        reach = 3 if first == scene.part(q.i)[0] else 5  # 'locks at each corner, 2 mm'
+        if gap <= reach and (word != "diameter" or mention.i >= q.j or mention.i == scene.sentence.i + 1):
             after = scene.words(max(q.j, mention.j), min(scene.sentence.j, max(q.j, mention.j) + 4))
             return not (word in ("bite", "bites") and any(w in _IS_LOCK_WORDS for w in after))
     return False
+
+
+def _stretch(scene: Scene, q: Quantity) -> tuple[int, int]:
+    """Return the words a length is read with: its part, and where it begins one the part before too."""
+    first, last = scene.part(q.i)
+    lead = [w for w in scene.words(first, q.i) if w not in _ABOUT]
+    return (scene.part(first - 1)[0] if not lead and first > scene.sentence.i else first), last
+
+
+def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
+    """Return the lengths that are tendon taken by the core, those that go on a list of them included."""
+    found: list[Quantity] = []
+    for q in lengths:
+        goes_on = bool(found) and q.i - found[-1].j <= 8 and _goes_on(scene, found[-1], q)
+        if goes_on or _is_purchase(desk, scene, q):
+            found.append(q)
+    return found
+
+
+def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
+    """'10 mm in the middle and 7 mm in the ring finger', '1 cm and the distal 8 mm', '10 mm and 8 mm respectively'."""
+    between = scene.words(before.j, q.i)
+    after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    if "and" not in between or not _NOT_TAKEN.isdisjoint([*between, *after]) or not 2 <= (q.high or 0) <= 25:
+        return False
+    sides = _STUMPS | {"in", "respectively", "other"}
+    return not sides.isdisjoint(between) or not sides.isdisjoint(after)
 
 
 def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """Tell whether a length is tendon taken by the core, not a stump, a wound, a gap or what was trimmed away."""
     if q.high is not None and not 2 <= q.high <= 25:
         return False
-    first, last = scene.part(q.i)
-    words = scene.words(first, last)
+    if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
+        return False
     if _by_stump(scene, q) and _about_core(desk, scene, q):
         return True
-    if {"wound", "incision", "zigzag", "zig", "skin"} & set(words):
+    first, last = _stretch(scene, q)
+    bite_words = {k for m in scene.of("bite") for k in range(m.i, m.j)}
+    own = scene.part(q.i)
+    words = {scene.page.words[k] for k in range(*own) if k not in bite_words}
+    if not {"wound", "incision", "zigzag", "zig", "skin"}.isdisjoint(words):
         return False
-    if _IS_PURCHASE_WORDS & set(words) and not _IS_PURCHASE_WORDS_2 & set(words):
+    if not _NOT_TAKEN.isdisjoint(words) and not _takes(scene, *own):
         return False
     near = [m for m in scene.of("bite") if first <= m.i < last and -8 <= m.i - q.j <= 6]
     strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in _IS_PURCHASE_WORDS_3]
-    if strong:
+    if strong or scene.words(scene.sentence.i, scene.sentence.i + 1) == ["catch"]:
         return _about_core(desk, scene, q)
     previous = [p for p in scene.quantities if p.unit == "mm" and p.j <= q.i and q.i - p.j <= 8 and p is not q]
     return (
@@ -143,15 +177,27 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     )
 
 
+def _takes(scene: Scene, first: int, last: int) -> bool:
+    """Tell whether a verb or noun of purchase stands in words first to last: 'taken', but not 'taken away'."""
+    words = scene.page.words
+    return any(
+        words[k] in _IS_PURCHASE_WORDS_2 and scene.next_word(k + 1) not in ("away", "off", "out", "back")
+        for k in range(first, last)
+    )
+
+
 def _by_stump(scene: Scene, q: Quantity) -> bool:
-    """'7 mm proximal and 9 mm distal' beside a word of purchase."""
+    """'7 mm proximal and 9 mm distal' beside a word of purchase, or both behind a core."""
     after = scene.words(q.j, min(q.j + 5, scene.sentence.j))
     if not _STUMPS & set(after) or {"wound", "incision", "cut", "laceration", "extended", "crease"} & set(after):
         return False
-    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    listed = scene.words(scene.sentence.i, scene.sentence.j)
+    words = set(listed)
     if after[:1] == ["of"] and not words & _BY_STUMP_WORDS_2:
         return False  # '12 mm of distal stump was on hand'
-    return bool(words & _BY_STUMP_WORDS)
+    both = len(_STUMPS & set(listed)) > 1 and sum(p.unit == "mm" for p in scene.quantities) > 1
+    behind_core = any(m.j <= q.i for m in scene.of("stitch", "strandword", "material")) and after[0] in _STUMPS
+    return bool(words & _BY_STUMP_WORDS) or (both and behind_core and not words & _TRIMS)
 
 
 def _about_core(desk: Desk, scene: Scene, q: Quantity) -> bool:

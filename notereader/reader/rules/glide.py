@@ -55,6 +55,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if not scene.told(mention.i) or not _is_glide(desk, scene, mention):
             continue
         value = mention.value
+        if not {"said", "felt", "feels"}.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+            continue  # what the patient says of it
         ended = _ended(scene, mention) if value == "catching" else None
         if ended is not None:
             value = "free" if ended else "catching"

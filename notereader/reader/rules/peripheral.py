@@ -3,7 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
-from notereader.reader.rules.suture_owners import lay_suture, suture_owners
+from notereader.reader.rules.suture_owners import lay_suture, suture_owners, targets_of
 from notereader.reader.rules.thread_roles import has_core
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.scene import Scene
@@ -22,6 +22,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     _left_out_there(desk, scene, spots)
+    _none_around(desk, scene, bool(spots))
     if (
         scene.sentence.prefix
         and scene.sentence.section == PERIPHERAL
@@ -96,6 +97,21 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
                     desk.tendon(
                         scene, target, "peripheral", "absent", [(cue.i, cue.j)], "peripheral suture said to be left out"
                     )
+
+
+def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
+    """'6-0 nylon around the thumb repair and none around the index', 'epitendinous 6-0 on the FDP, none on the FDS'."""
+    words = scene.page.words
+    for group in scene.setting.groups:
+        k = group.i - 1
+        while k > scene.sentence.i and words[k] in ("the", "left", "right", "either"):
+            k -= 1
+        around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to"))
+        if around and words[k - 1] in ("none", "nothing") and k - 1 >= scene.sentence.i and scene.told(k):
+            deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
+            for target in targets_of(desk, scene, group) if group.tendons else deep if group.digits else []:
+                spot = [(k - 1, group.j)]
+                desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
 
 
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:

@@ -74,7 +74,8 @@ def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
         return Anchor(m.i, m.j, CORE) if scene.word_before(m.i) != "loose" else None
     if m.kind == "pattern":
         return Anchor(m.i, m.j, "pattern", strong=False)
-    if m.kind == "pulley" and not is_landmark(scene, m):
+    named = m.kind == "pulley" or (m.kind == "pulleys" and "pulley" in scene.words(m.i, m.j))
+    if named and not is_landmark(scene, m):
         return Anchor(m.i, m.j, "pulley")
     if m.kind in _KIND_ROLES and not (m.kind != "structure" and is_landmark(scene, m)):
         return Anchor(m.i, m.j, _KIND_ROLES[m.kind])

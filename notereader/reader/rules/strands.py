@@ -1,15 +1,21 @@
 """Strand counts: 'four-strand', 'two two-strand repairs', 'strands: 4', a bare count carried on."""
 
+from itertools import zip_longest
+
+from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.roles import Anchor
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
+from notereader.reader.rules.threads import taken_back
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _ELLIPTIC_WORDS = word_list("sutures", "elliptic_words")
+_SUMS_UP = word_list("sutures", "sums_up")
+_ADDED_CORE = word_list("sutures", "added_core")
 _TISSUE = word_list("sutures", "tissue")
 _BOX = word_list("sutures", "box")
 _OF_REPAIR = word_list("sutures", "of_repair")
@@ -18,15 +24,29 @@ _OF_REPAIR = word_list("sutures", "of_repair")
 def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     """Find the strand counts of a sentence and give each to its tendons."""
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
+    counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
             targets, doubts = suture_owners(desk, scene, i, j)
             for target in respective(scene, i, [c[1] for c in counts], targets):
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
+                desk.findings[-1].addendum = desk.findings[-1].addendum or _sums_up(desk, scene, target, count)
     if counts:
         desk.strands_at = scene.sentence.j
     elif desk.strands_at == scene.sentence.i or counts:
         _elliptic(desk, scene)
+
+
+def _sums_up(desk: Desk, scene: Scene, target: Target, count: int) -> bool:
+    """'a second one at right angles, so in all we count four strands': the sum of cores told one by one."""
+    before = desk.scene_before(scene)
+    words = scene.words(before.sentence.i if before is not None else scene.sentence.i, scene.sentence.j)
+    text = f" {' '.join(words)} "
+    if _ADDED_CORE.isdisjoint(words) or not any(f" {p} " in text for p in _SUMS_UP):
+        return False
+    entry = (target.digit, target.tendon, target.slip)
+    told = [f.value for f in desk.told_of("repairs", entry) if f.field == "strands" and f.value != count]
+    return not told or any(isinstance(v, int) and v and count % v == 0 and v < count for v in told)
 
 
 def find_strands(scene: Scene) -> list[tuple[int, int, int]]:

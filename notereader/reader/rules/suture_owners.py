@@ -6,6 +6,9 @@ from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 
+_PUT_AROUND = word_list("sutures", "put_around")
+_CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
+_DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
 _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 
@@ -25,7 +28,7 @@ def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
 
 def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
     named = [g for g in groups if g.tendons or g.generic or g.every]
-    own = _own_group(desk, scene, i, j, groups)
+    own = _put_around(desk, scene, i, j, groups) or _own_group(desk, scene, i, j, groups)
     if own:
         return own, []
     if said_of_all(scene, i):
@@ -48,10 +51,28 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     ):
         if pool:
             group = _fuller(pool[0], before if pool[0] in before else after, named)
-            found = _of_group(desk, scene, group)
+            found = targets_of(desk, scene, group)
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
+
+
+def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
+    """'a running 6-0 was then laid around the profundus': the tendon behind it that it is put around or on."""
+    ends = (k for k in range(j, scene.sentence.j) if scene.page.words[k] in _CLAUSE_ENDS)
+    last = next(ends, scene.sentence.j)
+    group = next((g for g in groups if j <= g.i < last and (g.tendons or g.digits)), None)
+    if group is None:
+        return []
+    lead = [w for w in scene.words(j, group.i) if w not in _DETERMINERS]
+    around = lead[-1:] in (["around"], ["round"])
+    if not lead or lead[-1] not in _PUT_AROUND or not (around or (group.tendons and len(lead) <= 2)):
+        return []
+    own = any(i <= m.i < j for m in scene.of("material"))
+    others = [m for m in scene.of("material", "stitch", "strandword") if j <= m.i < group.i]
+    if len(others) > (not own):
+        return []
+    return targets_of(desk, scene, group)
 
 
 def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
@@ -67,17 +88,17 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
         ):
             if len([g for g in groups if g.digits and g.j > j]) < 1 or group.generic:
                 continue
-            return _of_group(desk, scene, group)
+            return targets_of(desk, scene, group)
     first, last = scene.part(i)
     words = " ".join(scene.words(first, last))
     named = [g for g in groups if g.tendons and g.j <= i]
     if "last two" in words and len(named) >= 2:
-        return [t for g in named[-2:] for t in _of_group(desk, scene, g)]
+        return [t for g in named[-2:] for t in targets_of(desk, scene, g)]
     focus = list(scene.setting.focus)
     if not named and len(focus) == 2 and ("the former" in words or "the latter" in words):
         return [focus[0 if "the former" in words else 1]]
     if "the latter" in words and named:
-        return _of_group(desk, scene, named[-1])
+        return targets_of(desk, scene, named[-1])
     return []
 
 
@@ -101,7 +122,8 @@ def _fuller(group: Group, pool: list[Group], named: list[Group]) -> Group:
     return tendons[-1] if tendons and not group.every else group
 
 
-def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """Return the tendons a group named in the sentence stands for, where a suture is said of it."""
     subject_i, subject_j = group.i, group.j
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
@@ -114,7 +136,7 @@ def _of_group(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             and not group.digits
             and group.i > scene.sentence.i + 1
         ):
-            return _of_group(desk, scene, named[-1])
+            return targets_of(desk, scene, named[-1])
         return desk.sewn(group.digits or None)
     if group.generic == "others":
         return others(desk, scene, group, desk.repairable())

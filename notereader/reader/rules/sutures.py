@@ -1,6 +1,6 @@
 """Core and peripheral sutures of a sentence: every rule of them, in order, and sizes and materials."""
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, carried
 from notereader.reader.rules.bites import bites
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
@@ -11,9 +11,10 @@ from notereader.reader.rules.strands import strands
 from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.thread_roles import give_roles
 from notereader.reader.rules.threads import Thread, find_threads, is_old
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
+_REDONE = word_list("sutures", "redone")
 _SUTURES_WORDS = word_list("sutures", "sutures_words")
 
 
@@ -22,6 +23,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     section = scene.sentence.section
     if section in _SUTURES_WORDS:
         return
+    _note_redone(desk, scene)
     found = anchors(scene)
     threads = find_threads(scene)
     give_roles(desk, scene, threads, found)
@@ -37,13 +39,25 @@ def sutures(desk: Desk, scene: Scene) -> None:
     _remember_topic(desk, scene, found, threads)
 
 
+def _note_redone(desk: Desk, scene: Scene) -> None:
+    """'Core taken out completely', 'second attempt: ...': what is told of the core from here on replaces the rest."""
+    text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
+    phrase = next((p for p in _REDONE if f" {p} " in text), None)
+    if phrase is None or not scene.told(scene.sentence.i) or scene.header:
+        return
+    if any(w in text for w in (" old ", " nerve ", " skin ", " pulley ", " graft ", " stay ")):
+        return
+    named = [t for g in scene.setting.groups if g.tendons and not g.reference for t in group_targets(scene, g)]
+    desk.redone.update(named or carried(desk, scene)[0])
+
+
 def _peers(scene: Scene, threads: list[Thread], thread: Thread) -> list[int]:
     return [t.i for t in threads if t.role == thread.role and t.size]
 
 
 def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> None:
     prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
-    if prefix is None or scene.negated(thread.i, thread.i, 3) or is_old(scene, thread):
+    if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
     targets = respective(scene, thread.i, peers, every)

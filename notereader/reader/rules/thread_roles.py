@@ -7,6 +7,8 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _ROUND = frozenset(["around", "round", "over"])
+_THICK = frozenset(["0", "1", "2-0", "3-0"])
+_THIN = frozenset(["5-0", "6-0", "7-0"])
 _CLOSING_WORDS = word_list("sutures", "closing_words")
 _DISSOLVING = frozenset(["polyglactin", "other"])
 
@@ -29,13 +31,13 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
     pattern = any(a.role == "pattern" and scene.part(a.i) == scene.part(thread.i) for a in found)
     around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
     if thread.role == "pattern" and has_core(desk, scene):
-        return PERIPHERAL
-    if thread.role == TENDON and _outside_follows(scene, thread, found):
+        return CORE if thread.size in _THICK and scene.of("stitch", "strandword") else PERIPHERAL
+    if (thread.role == TENDON or thread.size in _THIN) and _outside_follows(scene, thread, found):
         return PERIPHERAL
     if thread.role == TENDON:
         return (
             PERIPHERAL
-            if pattern and (around or has_core(desk, scene)) and thread.size in ("5-0", "6-0", "7-0")
+            if pattern and (around or has_core(desk, scene)) and thread.size in _THIN
             else CORE
         )
     if desk.topic in (CORE, PERIPHERAL, TENDON):
@@ -48,7 +50,7 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
 
 def _is_closing_line(scene: Scene, thread: Thread) -> bool:
     """'Wash. 4/0 Vicryl rapide. Gauze.': a thread among words of closing, or a dissolving one without a tendon."""
-    if any(g.tendons or g.generic for g in scene.setting.groups):
+    if any(g.tendons or g.generic == "one" for g in scene.setting.groups):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if words & _CLOSING_WORDS and not scene.of("strandword", "stitch", "pattern"):

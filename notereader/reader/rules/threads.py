@@ -8,6 +8,7 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
 
+_TAKEN_BACK = word_list("sutures", "taken_back")
 _CLUSTER_GLUE = word_list("sutures", "cluster_glue")
 _ZERO = word_list("sutures", "zero")
 _OLD = word_list("sutures", "old")
@@ -25,6 +26,7 @@ class Thread:
     material_at: tuple[int, int] = (0, 0)
     looped: bool | None = None
     role: str = ""
+    retold: bool = False  # told in place of one that the speaker took back
     reasons: list[str] = field(default_factory=list)
 
 
@@ -41,12 +43,16 @@ def find_threads(scene: Scene) -> list[Thread]:
         if mention.rescued:
             (thread or threads[-1]).reasons.append(f"misspelt: read as {mention.value}")
     threads = _without_second_names(scene, threads)
+    threads = _without_taken_back(scene, threads)
     for mention in scene.of("looped"):
         near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
         for thread in near[:1]:
             unlooped = scene.words(mention.i - 2, mention.i) == ["non", "-"] or scene.word_before(mention.i) == "non"
             thread.looped = not (unlooped or scene.negated(mention.i, mention.j, 2))
             thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
+    for thread in threads:
+        if scene.next_word(thread.j) == "loop" and thread.looped is None:
+            thread.looped, thread.j = True, thread.j + 1  # '3-0 Supramid loop'
     threads.sort(key=lambda t: t.i)
     return threads
 
@@ -112,6 +118,22 @@ def _beside(scene: Scene, threads: list[Thread], mention: Mention) -> Thread | N
 def _joined(scene: Scene, i: int, j: int) -> bool:
     between = scene.words(i, j)
     return all(w in _CLUSTER_GLUE for w in between) and between not in ([","],) and between.count(",") < 2
+
+
+def _without_taken_back(scene: Scene, threads: list[Thread]) -> list[Thread]:
+    kept: list[Thread] = []
+    for thread in threads:
+        if kept and taken_back(scene, kept[-1].j, thread.i):
+            kept.pop()
+            thread.retold = True
+        kept.append(thread)
+    return kept
+
+
+def taken_back(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether the words between two values take the first one back: '3-0 Prolene, hang on, no that was Ticron'."""
+    text = f" {' '.join(w for w in scene.words(i, j) if w not in (',', '.', ';'))} "
+    return j - i <= 12 and any(f" {p} " in text for p in _TAKEN_BACK)
 
 
 def _without_second_names(scene: Scene, threads: list[Thread]) -> list[Thread]:
