@@ -284,7 +284,7 @@ def test_questions_against_the_appraisal():
     assert turned.rank_agreement == pytest.approx(-1)
     assert turned.among_best == 3
     assert turned.worth_share < 1
-    assert "by its worth" in turned.asked[1].sentence
+    assert "after a question whose answer would settle less; by its worth" in turned.asked[1].sentence
     attempt.questions = [RING_FDP.field_of("zone").text(), best[0]]
     mixed = mark(CASE, attempt).questions
     assert mixed.asked[0].place is None

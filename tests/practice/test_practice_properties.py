@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 from practice_making import made_case, perfect
 
 from notereader.practice import Case, mark, ready_set
+from notereader.practice.cases import completed
 from notereader.practice.promise import leaning, same_value
 from notereader.practice.words import spec_of, tables
 from notereader.record import Fact, Interval, Record
@@ -76,6 +77,21 @@ def change(data, record: Record, kinds=KINDS):
         place = draw(st.sampled_from(empty))
         changed.put(place, Fact(value=draw(values(spec_of(place))), status="added"))
     return kind, place, changed
+
+
+@SLOW
+@given(st.data())
+def test_any_key_against_itself_is_perfect(data):
+    """Not only the ready keys: whatever a confirmed record says, who says the same is right."""
+    ready = data.draw(st.sampled_from(CASES))
+    key = ready.answers
+    for _ in range(data.draw(st.integers(0, 6))):
+        _, _, key = change(data, key)
+    case = Case(id=ready.id, text=ready.text, key=completed(key))
+    marking = mark(case, perfect(case))
+    assert marking.perfect
+    assert marking.share == 1 and marking.over == 0
+    assert marking.kappa in (None, 1.0)
 
 
 @SLOW
