@@ -10,7 +10,7 @@ import statistics
 import sys
 import tempfile
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import date
 from pathlib import Path
 
@@ -18,6 +18,9 @@ from notereader.casebook import Casebook, Edit
 from notereader.casebook.backup import Backups, DailyBackup, first_damage
 from notereader.record import Address, Evidence, Fact, Interval, Note, Record, Value, source_of
 from notereader.vocabulary import FieldSpec, field_specs
+
+# What was measured, and milliseconds: median and worst.
+Row = tuple[str, float, float]
 
 DIGITS = ("thumb", "index", "middle", "ring", "small")
 WORDS = (  # noqa: SIM905
@@ -59,36 +62,40 @@ def invented(number: int) -> Record:
     return record
 
 
-def timed(what: str, work: Callable[[], object], times: int = 1) -> None:
-    """Print how long something takes, median and worst."""
+def timed(what: str, work: Callable[[], object], times: int = 1) -> Row:
+    """Return how long something takes in milliseconds, median and worst."""
     took = []
     for _ in range(times):
         begun = time.perf_counter()
         work()
         took.append((time.perf_counter() - begun) * 1000)
-    print(f"{what:<58}{statistics.median(took):>10.1f}{max(took):>10.1f}")
+    return what, statistics.median(took), max(took)
 
 
-def measure(place: str | Path, cases: int) -> None:
+def shown(row: Row) -> str:
+    """Return one line of the table."""
+    what, median, worst = row
+    return f"{what:<58}{median:>10.1f}{worst:>10.1f}"
+
+
+def measure(place: str | Path, cases: int) -> Iterator[Row]:
     """Fill a casebook and measure work on it."""
-    print(f"{'milliseconds':<58}{'median':>10}{'worst':>10}")
     book = Casebook(place)
     numbers: list[int] = []
     drafts = [invented(number) for number in range(200)]
-    print(f"facts per case: {len(list(drafts[0].walk()))}")
-    timed("add one case", lambda: numbers.append(book.add(drafts[len(numbers) % 200])), cases)
+    yield timed("add one case", lambda: numbers.append(book.add(drafts[len(numbers) % 200])), cases)
     book.add(Record(note=Note.of("the only needle in it")), title="straw")
     book.close()
-    timed("open the casebook", lambda: Casebook(place).close(), 5)
+    yield timed("open the casebook", lambda: Casebook(place).close(), 5)
     book = Casebook(place)
-    timed("list 500 cases", lambda: book.cases(), 20)
-    timed("list all cases", lambda: book.cases(limit=100_000), 3)
-    timed("list 500 cases in work", lambda: book.cases(state="in work"), 20)
-    timed("search, everything matches", lambda: book.cases("tendon repaired"), 10)
-    timed("search, one match", lambda: book.cases("needle"), 10)
-    timed("search, no match", lambda: book.cases("nothing like it"), 10)
+    yield timed("list 500 cases", lambda: book.cases(), 20)
+    yield timed("list all cases", lambda: book.cases(limit=100_000), 3)
+    yield timed("list 500 cases in work", lambda: book.cases(state="in work"), 20)
+    yield timed("search, everything matches", lambda: book.cases("tendon repaired"), 10)
+    yield timed("search, one match", lambda: book.cases("needle"), 10)
+    yield timed("search, no match", lambda: book.cases("nothing like it"), 10)
     chance = random.Random(1)
-    timed("open one case", lambda: book.open(chance.choice(numbers)), 100)
+    yield timed("open one case", lambda: book.open(chance.choice(numbers)), 100)
     case = book.open(chance.choice(numbers))
     places = [place for place, _ in case.record.walk()]
 
@@ -99,32 +106,35 @@ def measure(place: str | Path, cases: int) -> None:
         status = "confirmed" if fact.status == "proposed" else "proposed"
         case.apply(Edit(address, fact, fact.model_copy(update={"status": status})), who="ward")
 
-    timed("save one edit", confirm_one, 200)
-    timed("read a history of 200 lines", case.history, 10)
-    timed("look for changes by others", case.refresh, 100)
+    yield timed("save one edit", confirm_one, 200)
+    yield timed("read a history of 200 lines", case.history, 10)
+    yield timed("look for changes by others", case.refresh, 100)
     book.close()
 
 
-def measure_file(path: Path) -> None:
+def measure_file(path: Path) -> Iterator[Row]:
     """Measure what only a file needs: checking and copying."""
-    print(f"size of the file: {path.stat().st_size / 1e6:.0f} MB")
-    timed("check the whole file", lambda: first_damage(path), 3)
-    timed("make the daily copy (in the background)", lambda: Backups(path).make(date(2031, 3, 14)))
+    yield timed("check the whole file", lambda: first_damage(path), 3)
+    yield timed("make the daily copy (in the background)", lambda: Backups(path).make(date(2031, 3, 14)))
 
 
 def main() -> None:
     """Measure as the command line says."""
     cases = int(sys.argv[1]) if len(sys.argv) > 1 else 10_000
     print(f"{platform.platform()}, Python {platform.python_version()}, {os.cpu_count()} cores; {cases} cases")
+    facts = len(list(invented(0).walk()))
+    print(f"{f'milliseconds ({facts} facts a case)':<58}{'median':>10}{'worst':>10}")
     # The copy is measured by itself below.
     DailyBackup.remind = lambda self: None  # type: ignore[method-assign]
     if len(sys.argv) > 2:
-        measure(sys.argv[2], cases)
+        for row in measure(sys.argv[2], cases):
+            print(shown(row), flush=True)
         return
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / "casebook.db"
-        measure(path, cases)
-        measure_file(path)
+        for row in (*measure(path, cases), *measure_file(path)):
+            print(shown(row))
+        print(f"size of the file: {path.stat().st_size / 1e6:.0f} MB")
 
 
 if __name__ == "__main__":

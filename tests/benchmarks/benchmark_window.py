@@ -68,9 +68,9 @@ def start(launched: float, folder: str) -> None:
             if "window visible" not in times:
                 times["window visible"] = time.time() - launched
                 application.QTimer.singleShot(0, self, lambda: self.arrivals.read_text(note))
-                self.case_shown.connect(self._shown)
+                self.case_shown.connect(self._tell_first_facts)
 
-        def _shown(self) -> None:
+        def _tell_first_facts(self) -> None:
             assert self.page is not None
             self.page.facts.viewport().repaint()
             times["first facts of a pasted note of 600 words"] = time.time() - launched
