@@ -217,3 +217,132 @@ def test_findings_are_shown_by_the_first_state_told() -> None:
     assert shown(text, "findings")[0].startswith("FDP was cut")
     other = "Op: trigger release, ring finger\n\nThe A1 pulley was thick and white. FDS and FDP both intact.\n"
     assert "The A1 pulley was thick" in shown(other, "findings")
+
+
+# --- people in further turns of phrase
+
+
+@pytest.mark.parametrize(
+    ("opening", "words"),
+    [
+        ("SpR (K.B.), SHO assisting", "SpR"),
+        ("Performed on 21 November 2032 by the resident consultant, axillary block", "by the resident"),
+        ("op = KJ, ass = RW, anaes = Dr P", "op = KJ"),
+        ("Op: W.K. / ass. Y. Local.", "Op: W.K"),
+    ],
+)
+def test_who_operated(opening: str, words: str) -> None:
+    assert shown(f"{opening}\n\n{BODY}", "surgeon")[0].startswith(words)
+
+
+@pytest.mark.parametrize("body", ["I repaired the FDP with four strands. ", "I did it myself under a block. "])
+def test_who_writes_in_the_first_person_operated(body: str) -> None:
+    assert shown(f"Right ring finger, 3 May 2031.\n\n{body}{BODY}", "surgeon")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["I did it with the PA helping.", "Surgeon G.L., fellow scrubbed.", "ass = RW", "Done together with our fellow."],
+)
+def test_who_helped(text: str) -> None:
+    assert shown(f"Right thumb, 3 May 2031. {text}\n\n{BODY}", "assistant")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["The FDP had retracted to the PIP joint.", "Nobody else was scrubbed.", "Retracted FDP stump found at A3."],
+)
+def test_nobody_helped(text: str) -> None:
+    assert shown(f"Right thumb, 3 May 2031.\n\n{text} {BODY}", "assistant") == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Anesthesia: general, by Dr. in guard.",
+        "Anaesthesia: supraclavicular block, given by Dr. G",
+        "Axillary block, Dr. C. present.",
+        "Anaesth: Dr Y",
+        "Narcosis: Dr. O.",
+        "Anesthesia: General endotracheal, by CPT R",
+        "anaes = Dr P (GA)",
+        "Dr L. giving the anaesthetic.",
+    ],
+)
+def test_who_gave_the_anaesthetic(text: str) -> None:
+    assert shown(f"Right thumb, 3 May 2031.\n{text}\n\n{BODY}", "anaesthetist")
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Ring block by the surgeon.", "GA with my colleague Dr S. assisting.", "Anaesthetic doctor:", "WALANT by me."],
+)
+def test_nobody_gave_the_anaesthetic(text: str) -> None:
+    assert shown(f"Right thumb, 3 May 2031.\n{text}\nDate: 3 May 2031\n\n{BODY}", "anaesthetist") == []
+
+
+@pytest.mark.parametrize(
+    "end",
+    [
+        "HV",
+        "TK 11/19/33",
+        "RT CT2",
+        "--R.V., PGY-2",
+        "y.b.",
+        "Dr. V.S.",
+        "SpR (year 5)",
+        "With kind regards,\nConsultant in hand surgery",
+        "Dictated by PGY-4, reviewed N.D.",
+        "[Dictated, not proofread]",
+        "Signed SpR plastics\n\nAddendum, 19 July 2031\nThe gap was 2 mm.",
+    ],
+)
+def test_further_signatures(end: str) -> None:
+    assert shown(f"{BODY}Splint for six weeks.\n\n{end}\n", "signature")
+
+
+@pytest.mark.parametrize(
+    "end", ["Typed but not signed", "- OPD 10/7", "EMG 3/12", "Signature: ________", "DBS", "L RF"]
+)
+def test_further_endings_that_sign_nothing(end: str) -> None:
+    assert shown(f"{BODY}Splint for six weeks.\n\n{end}\n", "signature") == []
+
+
+# --- the rest in further turns of phrase
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Compl -> 0", "complications"),
+        ("Compl \u00d8. EBL \u00d8.", "complications"),
+        ("Lost 15 ml      Trouble   nil", "complications"),
+        ("After: nothing untoward; nil to lab.", "complications"),
+        ("After: nothing untoward; nil to lab.", "specimens"),
+        ("No comps. Nil for path.", "specimens"),
+        ("I closed with 4-0 nylon.", "closure"),
+        ("Wound 4-0 nylon.", "closure"),
+        ("Risks incl rupture, stiff IPJ. Signed.", "consent"),
+        ("Dx R palm - ski edge.", "diagnosis"),
+        ("preop diagnosis laceration left index finger", "diagnosis"),
+        ("Weak IP flex, sens N.", "indication"),
+        ("numb and no grip.", "indication"),
+    ],
+)
+def test_elements_in_further_words(text: str, name: str) -> None:
+    assert shown(f"Right ring finger.\n\n{text}\n\n{BODY}{text}\n", name)
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("The nerve had lost about a centimetre.", "blood_loss"),
+        ("Specimen: silicone rod, discarded", "implants"),
+        ("The anchor set was opened, not used.", "implants"),
+        ("Patient: [redacted]    Location: Day Surgery 2", "indication"),
+        ("I saw this lady today at ten days.", "indication"),
+        ("Assistant: --Select--", "assistant"),
+    ],
+)
+def test_words_that_show_no_element(text: str, name: str) -> None:
+    assert shown(f"{text}\n\n{BODY}", name) == []

@@ -1,11 +1,12 @@
-"""Parts of a note shown only by what the text says: who operated, why, what was found, what was done and ordered."""
+"""Parts of a note shown only by what the text says: why, what was found, what was done and ordered."""
 
 import re
 from collections.abc import Callable
 
 from notereader.reader.desk import Desk, Finding
-from notereader.reader.page import Break
+from notereader.reader.rules.element_people import anaesthetist, assistant, signature, surgeon
 from notereader.reader.rules.element_words import near_words, shown_by_words
+from notereader.reader.rules.mechanism import is_no_thing
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -33,48 +34,6 @@ def _said(desk: Desk, scene: Scene) -> bool:
     return desk.page.standing[scene.sentence.i] in ("", "story", "considered", "plan")
 
 
-# --- people
-
-
-def _surgeon(desk: Desk) -> Span | None:
-    """'The registrar who operated', 'Operating consultant'."""
-    for scene in desk.scenes:
-        if scene.sentence.section not in ("indication", "previous", "instructions"):
-            for span in near_words(scene, element_list("operates"), element_list("people"), 3):
-                return span
-    return _letter_writer(desk)
-
-
-def _letter_writer(desk: Desk) -> Span | None:
-    """In a letter the surgeon is who signs it: 'Consultant hand surgeon' on the last line."""
-    last = _last_line(desk)
-    words = set(desk.page.words[last[0] : last[1]])
-    return last if words & {"surgeon", "consultant"} and last[1] - last[0] <= 12 else None
-
-
-def _assistant(desk: Desk) -> Span | None:
-    """'Consultant hand surgeon with associate specialist'."""
-    for scene in desk.scenes[: max(6, len(desk.scenes) // 3)]:
-        words = scene.page.words
-        for k in range(scene.sentence.i + 1, scene.sentence.j - 1):
-            team = set(scene.words(max(scene.sentence.i, k - 4), k)) & {"surgeon", "consultant", "attending"}
-            if words[k] in ("with", "+") and team and set(words[k + 1 : k + 4]) & element_list("people"):
-                return k + 1, min(k + 3, scene.sentence.j)
-    return None
-
-
-def _anaesthetist(desk: Desk) -> Span | None:
-    """'by the anesthesia service', 'given by anaesthesia PG', 'colleague on duty'."""
-    for scene in desk.scenes:
-        for i, j in near_words(scene, frozenset(["anaesthesia", "anesthesia"]), element_list("anaesthetic_people"), 2):
-            if not any(h.i < j and i < h.j for h in desk.page.headings):
-                return i, j
-        if scene.sentence.section == "anaesthesia":
-            for span in near_words(scene, frozenset(["colleague", "doctor", "dr"]), frozenset(["duty", "call"]), 4):
-                return span
-    return None
-
-
 # --- consent, tourniquet, blood, specimens
 
 
@@ -86,9 +45,35 @@ def _consent(desk: Desk) -> Span | None:
             continue
         for k in range(scene.sentence.i, scene.sentence.j):
             word = scene.page.words[k]
-            before = set(scene.words(scene.sentence.i, k))
+            before = set(scene.words(scene.sentence.i, k)) or _risks_before(desk, scene)
             if word == "undersigned" or (word == "signed" and before & element_list("signs_consent")):
                 return max(scene.sentence.i, k - 1), k + 1
+    return None
+
+
+def _risks_before(desk: Desk, scene: Scene) -> set[str]:
+    """'Risks incl rupture, stiff IPJ. Signed.': the words of the sentence before, where it tells of risks."""
+    before = desk.scene_before(scene)
+    words = set(before.words(before.sentence.i, before.sentence.j)) if before is not None else set()
+    return {"told"} if words & {"risks", "risk", "discussed", "explained", "counselled"} else set()
+
+
+def _complications(desk: Desk) -> Span | None:
+    """'Compl -> 0', 'Trouble   nil', 'Upsets  none'."""
+    for scene in desk.scenes:
+        for span in near_words(scene, element_list("mishaps"), element_list("none"), 3):
+            return span
+    return None
+
+
+def _diagnosis(desk: Desk) -> Span | None:
+    """'Dx R palm - ski edge', 'preop diagnosis laceration left index': the word with what it names behind it."""
+    for scene in desk.scenes:
+        if desk.page.standing[scene.sentence.i] not in ("", "story", "plan"):
+            continue
+        for k in range(scene.sentence.i, scene.sentence.j - 2):
+            if scene.page.words[k] in ("dx", "diagnosis", "diagnoses") and scene.page.words[k + 1].isalpha():
+                return k, min(k + 4, scene.sentence.j)
     return None
 
 
@@ -141,7 +126,8 @@ def _indication(desk: Desk) -> Span | None:
             k = scene.sentence.i + len(said[: reason.start()].split())
             return k, k + len(reason.group().split())
         person = element_list("patient") & set(words)
-        if person and any(m.kind == "mechanism" for m in scene.mentions) and not scene.header:
+        hurt = [m for m in scene.of("mechanism") if not is_no_thing(scene, m)]
+        if person and hurt and not scene.header:
             return _start_of(scene, 14)
     return None
 
@@ -159,8 +145,11 @@ def symptom(desk: Desk, sections: tuple[str, ...] = ()) -> list[Span]:
             continue
         listed = shown_by_words(desk, "indication", scene.sentence.i, scene.sentence.j)
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
-        bends = near_words(scene, element_list("cannot"), element_list("bends"), 6)
-        found = listed or ([] if words & element_list("operative") else list(bends))
+        bends = [
+            *near_words(scene, element_list("cannot"), element_list("bends"), 6),
+            *near_words(scene, element_list("weakly"), element_list("bends"), 2),
+        ]
+        found = listed or ([] if words & element_list("operative") else bends)
         if found:
             return [min(found)]
     return []
@@ -243,12 +232,30 @@ def _closure(desk: Desk) -> Span | None:
         for m in scene.of("role"):
             if m.value == "skin" and desk.page.standing[m.i] in ("", "plan") and _sews(scene):
                 return m.i, m.j
+    for scene in reversed(desk.scenes):
+        k = _closed_at(desk, scene)
+        if k is not None:
+            return k, min(k + 5, scene.sentence.j)
     dressed = next((m.i for m in desk.page.elements if m.value == "dressing" and not desk.page.standing[m.i]), None)
     for scene in reversed(desk.scenes):
         beside = dressed is not None and scene.sentence.i <= dressed <= scene.sentence.j + 1
         if dressed is not None and beside and scene.sentence.i > 0 and _is_thread(scene, dressed):
             return _start_of(scene)
     return None
+
+
+def _closed_at(desk: Desk, scene: Scene) -> int | None:
+    """'I closed with 4-0 nylon', 'Closed 5/0 Rapide', 'Wound 4-0 nylon', 'Closing in layers': the wound alone."""
+    if 4 * scene.sentence.i < len(desk.page.words) or desk.page.standing[scene.sentence.i] not in ("", "plan"):
+        return None
+    other = scene.of("tendon", "pulley", "sided", "structure", "anynerve", "anyartery", "bundle")
+    other += [m for m in scene.of("role") if m.value not in ("skin", "drain")]
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    threads = bool(scene.of("material")) or any(w.endswith("-0") for w in words) or "layers" in words
+    if other or not threads:
+        return None
+    opening = range(scene.sentence.i, min(scene.sentence.i + 4, scene.sentence.j))
+    return next((k for k in opening if scene.page.words[k] in element_list("closes")), None)
 
 
 def _is_thread(scene: Scene, dressed: int) -> bool:
@@ -287,62 +294,12 @@ def _after_closure(desk: Desk) -> int:
     return closing[-1].sentence.j if closing and closing[-1].sentence.j > late // 2 else late
 
 
-# --- signature
-
-_INITIALS = re.compile(r"\s*[(\[]?(?:[A-Z]\.[ ]?){2,3}(?:,.*|\s*/.*|\(.*|,? .{0,60})?\Z")
-
-
-def _signature(desk: Desk) -> Span | None:
-    """Words of signing or initials on the last lines; 'signed' of a consent is none."""
-    page = desk.page
-    for i, j in _endings(desk):
-        words = page.words[i:j]
-        if set(words) & element_list("signs") and not set(words) & {"consent", "form"}:
-            k = i + next(n for n, w in enumerate(words) if w in element_list("signs"))
-            return _around(page.words, k, i, j)
-        if len(page.raw(i, j)) < 80 and _INITIALS.match(page.raw(i, j)):
-            return i, j
-    i, j = _last_line(desk)
-    told = set(page.words[i:j])
-    named = told & {"consultant", "surgeon", "registrar", "attending", "fellow", "resident", "specialist"}
-    return (i, j) if named and j - i <= 6 and page.breaks[i] == Break.BLANK else None
-
-
-def _around(words: list[str], k: int, i: int, j: int) -> Span:
-    """Return word k with the words before and after it in its clause, seven at most on each side."""
-    first, last = k, k + 1
-    while first > i and k - first < 7 and words[first - 1] not in (".", ";"):
-        first -= 1
-    while last < j and last - k < 7 and words[last] not in (".", ";"):
-        last += 1
-    return first, last
-
-
-def _endings(desk: Desk) -> list[Span]:
-    """Return the last lines of the note, or its last sentences where a line is long, the last one first."""
-    found: list[Span] = []
-    for i, j in _last_lines(desk):
-        inside = [(s.sentence.i, s.sentence.j) for s in desk.scenes if i <= s.sentence.i < j]
-        found += inside[:-3:-1] if j - i > 40 else [(i, j)]
-    return found[:3]
-
-
-def _last_line(desk: Desk) -> Span:
-    return _last_lines(desk, 1)[0]
-
-
-def _last_lines(desk: Desk, count: int = 3) -> list[Span]:
-    """Return the last lines of the note, the last one first."""
-    page = desk.page
-    starts = [0, *(k for k, gap in enumerate(page.breaks) if k and gap >= Break.LINE)]
-    ends = [*starts[1:], len(page.words)]
-    return list(zip(starts, ends, strict=True))[-count:][::-1]
-
-
 _RULES: dict[str, Callable[[Desk], Span | None]] = {
-    "surgeon": _surgeon,
-    "assistant": _assistant,
-    "anaesthetist": _anaesthetist,
+    "surgeon": surgeon,
+    "assistant": assistant,
+    "anaesthetist": anaesthetist,
+    "complications": _complications,
+    "diagnosis": _diagnosis,
     "consent": _consent,
     "tourniquet": _tourniquet,
     "blood_loss": _blood_loss,
@@ -351,5 +308,5 @@ _RULES: dict[str, Callable[[Desk], Span | None]] = {
     "procedure": _procedure,
     "closure": _closure,
     "instructions": _instructions,
-    "signature": _signature,
+    "signature": signature,
 }

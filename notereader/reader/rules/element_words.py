@@ -93,12 +93,28 @@ def _person(desk: Desk, scene: Scene, m: Mention) -> bool:
     return desk.page.standing[m.i] not in ("story", "plan")
 
 
+def _assistant(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """'Retracted' is a helper's work only where a person is its subject; '--Select--' names nobody."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if scene.words(m.i, m.j) == ["retracted"]:
+        return bool(set(scene.words(max(scene.sentence.i, m.i - 4), m.i)) & element_list("people"))
+    return _person(desk, scene, m) and "select" not in words
+
+
+def _blood_loss(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """'The nerve had lost about a centimetre' is no loss of blood."""
+    after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
+    return not {"cm", "mm", "centimetre", "centimeter", "centimetres", "flexion", "length"} & set(after)
+
+
 def _implants(desk: Desk, scene: Scene, m: Mention) -> bool:
     """'Implants none' shows the part; an anchor considered or an old plate taken out does not."""
     words = scene.words(m.i, m.j)
     if words[-1].startswith("implant"):
         return desk.page.standing[m.i] in ("", "plan")
-    gone = set(scene.words(scene.sentence.i, scene.sentence.j)) & {"removed", "removal", "out", "taken"}
+    gone = set(scene.words(scene.sentence.i, scene.sentence.j)) & element_list("not_implanted")
+    if scene.sentence.section in ("specimens", "consent", "indication", "diagnosis"):
+        return False
     return desk.page.standing[m.i] == "" and not scene.negated(m.i, m.j, 3) and not gone
 
 
@@ -111,13 +127,17 @@ def _dressing(desk: Desk, scene: Scene, m: Mention) -> bool:
 def _complications(desk: Desk, scene: Scene, m: Mention) -> bool:
     """A list of risks and 'anaesthesia was induced without incident' say nothing of the operation."""
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if scene.sentence.section in ("indication", "consent") or desk.page.standing[m.i] in ("story", "plan"):
+    denied = scene.words(m.i, m.j)[:1] in (["no"], ["nothing"], ["nil"], ["without"])
+    if scene.sentence.section in ("indication", "consent") or desk.page.standing[m.i] == "story":
+        return False
+    if desk.page.standing[m.i] == "plan" and not denied:
         return False
     return not words & {"induced", "induction", "extubated", "risks"}
 
 
 def _specimens(desk: Desk, scene: Scene, m: Mention) -> bool:
-    return desk.page.standing[m.i] not in ("story", "plan")
+    denied = scene.words(m.i, m.j)[:1] in (["no"], ["nothing"], ["nil"])
+    return desk.page.standing[m.i] != "story" and (desk.page.standing[m.i] != "plan" or denied)
 
 
 def _antibiotics(desk: Desk, scene: Scene, m: Mention) -> bool:
@@ -132,7 +152,8 @@ def _indication(desk: Desk, scene: Scene, m: Mention) -> bool:
 _RULES = {
     "consent": _consent,
     "surgeon": _person,
-    "assistant": _person,
+    "assistant": _assistant,
+    "blood_loss": _blood_loss,
     "anaesthetist": _person,
     "implants": _implants,
     "dressing": _dressing,

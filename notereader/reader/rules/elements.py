@@ -53,6 +53,11 @@ def _headed(desk: Desk) -> dict[str, list[Span]]:
     for part, name in sorted(shown, key=lambda f: (not _is_plain(desk.page, *f), f[0].heading.i)):
         if name in names:
             found.setdefault(name, _evidence(desk, part, name))
+    for part, _ in shown:
+        named = {w for w in desk.page.words[part.heading.i : part.heading.j] if w in ("indication", "diagnosis")}
+        if len(named) == 2:  # 'Indication / diagnosis'
+            for name in named:
+                found.setdefault(name, [(part.heading.i, part.heading.j)])
     for part, name in shown:
         for other, span in _second_of_pair(desk.page, part, name):
             found.setdefault(other, [span])
@@ -114,6 +119,13 @@ def _shown(desk: Desk, part: _Headed) -> str:
         return "date"
     if heading.value == "indication" and set(words) & element_list("plans"):
         return ""
+    if heading.value == "indication" and set(words) <= {"patient", "before"}:
+        told = [k for k, _ in symptom(desk, ("indication",)) if part.i <= k < part.j]
+        return "indication" if told else ""
+    if heading.value == "assistant" and "select" in behind:
+        return ""
+    if heading.value == "anaesthesia" and _names_only_person(desk, part):
+        return "anaesthetist"
     is_person = bool(set(behind) & element_list("people"))
     if heading.value == "procedure" and is_person and set(words) <= {"op", "operation", "done"}:
         return "surgeon"
@@ -134,6 +146,13 @@ def _names_drugs(desk: Desk, part: _Headed) -> bool:
     """Tell whether an anaesthetic and nobody who gave it stands behind the heading: 'ANAES   regional: ...'."""
     given = any(part.i <= m.i < part.j for s in desk.having("anaesthesia") for m in s.of("anaesthesia"))
     return given and not set(desk.page.words[part.i : part.j]) & element_list("people")
+
+
+def _names_only_person(desk: Desk, part: _Headed) -> bool:
+    """Tell whether a person and no anaesthetic stands behind a heading: 'Anaesth: Dr Y', 'Narcosis: Dr. O.'."""
+    given = any(part.i <= m.i < part.j for s in desk.having("anaesthesia") for m in s.of("anaesthesia"))
+    first = set(desk.page.words[part.i : part.i + 4])
+    return not given and bool(first & (element_list("titles") | element_list("grades")))
 
 
 # --- evidence
