@@ -171,6 +171,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         (".", "-", "*", "|", ">", ";", "(", ")", "]", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
     )
     at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i > 0 and page.words[mention.i - 1] in opened)
+    ticked = page.words[mention.i - 1 : mention.i] in (["]"], [")"]) and page.words[mention.i - 2] in ("x", "v", "y")
+    at_start = at_start or ticked
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"

@@ -140,6 +140,7 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     if heading.i in starts:
         return _starts_a_line(page, heading, line)
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
+    tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     return not tied and _stands_as_label(page, heading, line, in_columns)
 
 

@@ -23,6 +23,7 @@ from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
+from notereader.reader.rules.ticks import ticks
 from notereader.reader.rules.zones import zones
 from notereader.reader.scene import make_scenes
 from notereader.reader.tokens import NoteTokenizer
@@ -52,6 +53,7 @@ def findings(doc: Doc) -> Doc:
     for scene in scenes:
         extents(desk, scene)
         treatments(desk, scene)
+    ticks(desk)
     desk.settled = True
     for scene in scenes:
         zones(desk, scene)

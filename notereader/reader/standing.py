@@ -290,7 +290,7 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention]) -> tuple
     comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
     if comma is not None and end is not None and words[comma + 1] in ("which", "already", "previously", "described"):
-        return (comma, end + 1) if sentence.j - end > 4 else None
+        return (comma, end + 1) if sentence.j - end >= 4 else None
     lead = next((k for k in range(first - 1, max(sentence.i, first - 4), -1) if words[k].endswith("ed")), None)
     if lead is not None and words[last : last + 1] in (["was"], ["were"]) and words[lead - 1] not in _AUXILIARIES:
         return lead, last

@@ -1,0 +1,79 @@
+"""Boxes of a form under 'tick if divided' or 'tick if intact': each ticked one says so of its tendon or pulley."""
+
+from notereader.reader.bearing import Target, has
+from notereader.reader.desk import Desk
+from notereader.reader.page import Break, Mention, Page, within
+from notereader.reader.scene import Scene
+
+_ASKED = {
+    **dict.fromkeys(("divided", "cut", "severed", "transected"), "complete"),
+    **dict.fromkeys(("intact", "uninjured", "preserved"), "intact"),
+}
+_OPENED, _CLOSED, _MARKS = frozenset(["[", "("]), frozenset(["]", ")"]), frozenset(["x", "v", "y"])
+
+
+def ticks(desk: Desk) -> None:
+    """Lay down what the ticked boxes of the whole note say."""
+    words = desk.page.words
+    asked = [k for k in range(len(words) - 2) if words[k] == "tick" and words[k + 1] in ("if", "all", "when", "where")]
+    for n, k in enumerate(asked):
+        state = next((_ASKED[w] for w in words[k + 2 : k + 5] if w in _ASKED), "")
+        limit = asked[n + 1] if n + 1 < len(asked) else len(words)
+        end = next((m for m in range(k + 1, limit) if desk.page.breaks[m] == Break.BLANK), limit)
+        if state:
+            _read_boxes(desk, k, end, state)
+
+
+def _read_boxes(desk: Desk, i: int, j: int, state: str) -> None:
+    page = desk.page
+    for k in range(i + 2, j):
+        if page.words[k - 2] in _OPENED and page.words[k - 1] in _MARKS and page.words[k] in _CLOSED:
+            option = _option(page, k, i)
+            if option is not None:
+                _lay(desk, option, state, (min(option.i, k - 2), max(option.j, k + 1)))
+
+
+def _option(page: Page, k: int, i: int) -> Mention | None:
+    """Return the tendon, finger or pulley a box that closes at word k stands before or, in rows of such, behind."""
+    kinds = ("tendon", "digit", "pulley", "pulley?")
+    first = next(m for m in range(k, -1, -1) if m == 0 or page.breaks[m] >= Break.LINE)
+    last = next((m for m in range(k + 1, len(page.words)) if page.breaks[m] >= Break.LINE), len(page.words))
+    boxes = [m for m in range(max(first, i), last) if page.words[m] in _OPENED and page.words[m + 2 : m + 3] != ["if"]]
+    boxes = [m for m in boxes if page.words[m + 1] in _CLOSED or page.words[m + 2] in _CLOSED]
+    behind = page.breaks[boxes[0]] < Break.COLUMN and boxes[0] > first and page.breaks[k - 2] <= Break.SPACE
+    closed = last <= k + 1 or page.breaks[k + 1] >= Break.COLUMN
+    named = [m for m in page.mentions if m.kind in kinds and first <= m.i < last]
+    if behind and closed:
+        return next((m for m in reversed(named) if k - 4 <= m.i and m.j <= k - 2), None)
+    return next((m for m in named if m.i == k + 1), None)
+
+
+def _lay(desk: Desk, option: Mention, state: str, span: tuple[int, int]) -> None:
+    scene = desk.scene_at(span[0])
+    if option.kind in ("pulley", "pulley?"):
+        if state == "intact":
+            for digit in scene.setting.digits or (None,):
+                place = (_digit_of(option.value, digit), option.value, None)
+                desk.add(scene, "pulleys", place, "finding", "intact", [span], "ticked as intact")
+        return
+    for target in _targets(desk.page, scene, option):
+        desk.tendon(scene, target, "extent", state, [span], f"ticked as {state}")
+
+
+def _digit_of(pulley: str, digit: str | None) -> str | None:
+    if pulley in ("oblique", "variable"):
+        return "thumb"
+    return None if pulley == "flexor retinaculum" else digit
+
+
+def _targets(page: Page, scene: Scene, option: Mention) -> list[Target]:
+    """Return the tendon ticked; a finger is one of the tendon its line begins with."""
+    if option.kind == "tendon":
+        if option.value in ("FCR", "FCU", "PL"):
+            return [Target(None, option.value)]
+        if option.value == "FPL":
+            return [Target("thumb", "FPL")]
+        return [Target(d, option.value) for d in scene.setting.digits if has(d, option.value)]
+    first = next(m for m in range(option.i, -1, -1) if m == 0 or page.breaks[m] >= Break.LINE)
+    lead = [m for m in within(page.mentions, first, first + 3) if m.kind == "tendon"]
+    return [Target(option.value, lead[0].value)] if lead and has(option.value, lead[0].value) else []

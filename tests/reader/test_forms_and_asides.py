@@ -1,0 +1,75 @@
+"""Boxes ticked under a question, asides about an earlier operation, earlier wordings quoted to correct them."""
+
+import pytest
+from reader_sentences import told
+
+FORM = """Small and ring fingers, left.
+
+TENDONS (tick if divided; write repair)
+[ ] FCR   ________
+[X] FCU   modified Kessler 2-0 Ethibond
+FDS  [ ] index [ ] middle [X] ring [ ] small
+FDP  [ ] index [ ] middle [ ] ring [X] small
+
+Skin 5-0 nylon.
+"""
+
+
+def test_boxes_ticked_as_divided() -> None:
+    shown = told(FORM, "extent")
+    assert shown == {
+        "FCU": {"extent": "complete"},
+        "ring FDS": {"extent": "complete"},
+        "small FDP": {"extent": "complete"},
+    }
+
+
+def test_boxes_ticked_as_intact_stand_behind_their_option() -> None:
+    note = "Thumb, left. FPL completely divided.\n\nPulleys (tick if intact):   A1 [ ]   oblique [x]   A2 [x]\n"
+    assert told(note, group="pulleys") == {"thumb oblique": {"finding": "intact"}, "thumb A2": {"finding": "intact"}}
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["TENDONS (tick if divided)\n[ ] FDP ring\n", "Please tick all boxes that apply.\n", "Tick if divided: ____\n"],
+)
+def test_nothing_ticked_says_nothing(line: str) -> None:
+    assert told("Ring finger explored.\n\n" + line) == {}
+
+
+@pytest.mark.parametrize(
+    ("sentence", "expected"),
+    [
+        (
+            "A2, which had already been opened at the first operation, was vented over its distal third; A4 is intact.",
+            {"index A2": "vented", "index A4": "intact"},
+        ),
+        ("The A2 reconstructed in the first stage was solid and was preserved.", {"index A2": "intact"}),
+        ("A4, previously vented elsewhere, was excised.", {"index A4": "excised"}),
+        ("A4 was vented at the first operation.", {}),
+        ("At the first operation A2 was left intact, and A4 was vented.", {}),
+    ],
+)
+def test_an_aside_about_an_earlier_operation(sentence: str, expected: dict[str, str]) -> None:
+    shown = told("Index finger, left. " + sentence, "finding", group="pulleys")
+    assert {name: facts["finding"] for name, facts in shown.items()} == expected
+
+
+@pytest.mark.parametrize(
+    ("addendum", "expected"),
+    [
+        (
+            'The FDP has a split of about 10 % of its width. My entry "FDP intact" is to be read accordingly.',
+            {"extent": "partial", "extent_percent": 10},
+        ),
+        ('FDP cut for 20 % of its width. "FDP intact" was a slip.', {"extent": "partial", "extent_percent": 20}),
+    ],
+)
+def test_an_earlier_wording_quoted_to_correct_it(addendum: str, expected: dict[str, object]) -> None:
+    note = f"Middle finger, left. FDP intact.\n\nADDENDUM\n{addendum}\n"
+    assert told(note, "extent", "extent_percent") == {"middle FDP": expected}
+
+
+def test_a_quoted_correction_counts() -> None:
+    note = 'Middle finger, left. FDP completely divided.\n\nADDENDUM\nFDP: should read "partially divided".\n'
+    assert told(note, "extent") == {"middle FDP": {"extent": "partial"}}
