@@ -184,6 +184,12 @@ def _schema() -> _Command:
     return schema
 
 
+def _share() -> _Command:
+    from notereader.commands import share
+
+    return share
+
+
 _COMMANDS = {
     "read": _Entry("read notes and give their records as JSON", _read),
     "explain": _Entry("show where each proposed fact of a note comes from", _explain),
@@ -191,6 +197,7 @@ _COMMANDS = {
         "show what the facts of a record mean: gaps, questions, strength against load, glide", _appraise
     ),
     "export": _Entry("give records as a summary, a table or JSON", _export),
+    "share": _Entry("make a copy of a note or record without identifiers, once you have looked at them", _share),
     "audit": _Entry("count what many notes give and leave out", _audit),
     "practise": _Entry("read a case unaided and have it marked", _practise),
     "open": _Entry("open the window, with a note in it where one is named", _open),

@@ -67,6 +67,7 @@ def _models() -> dict[str, type[BaseModel]]:
     from notereader.appraisal.timeline import TimeTables
     from notereader.audit.tables import AuditTables
     from notereader.practice.words import PracticeTables
+    from notereader.sharing.tables import IdentifierTables
 
     return {
         "audit.toml": AuditTables,
@@ -74,6 +75,7 @@ def _models() -> dict[str, type[BaseModel]]:
         "checks.toml": CheckTables,
         "glide.toml": GlideTables,
         "healing.toml": Healing,
+        "identifiers.toml": IdentifierTables,
         "load.toml": LoadTables,
         "needs.toml": NeedTables,
         "owed.toml": OwedTables,

@@ -26,6 +26,7 @@ _OTHER_FILES = (
     "checks.toml",
     "glide.toml",
     "healing.toml",
+    "identifiers.toml",
     "load.toml",
     "needs.toml",
     "owed.toml",

@@ -45,7 +45,18 @@ def test_every_command_has_a_help_page(capsys: Output) -> None:
     with pytest.raises(SystemExit):
         main(["--help"])
     named = capsys.readouterr().out
-    for command in ("read", "explain", "appraise", "export", "audit", "practise", "open", "schema", "check-resources"):
+    for command in (
+        "read",
+        "explain",
+        "appraise",
+        "export",
+        "share",
+        "audit",
+        "practise",
+        "open",
+        "schema",
+        "check-resources",
+    ):
         assert f"\n    {command}" in named
         with pytest.raises(SystemExit) as ended:
             main([command, "--help"])
