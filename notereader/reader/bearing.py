@@ -198,6 +198,10 @@ _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
 def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
     """Return the groups of targets of one sentence, in order."""
     atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
+    for a in atoms:
+        if a.kind == "slip" and a.value == "one" and page.words[a.j : a.j + 1] == ["("] and a.j + 1 < len(page.words):
+            named = page.words[a.j + 1]
+            a.value = named if named in ("radial", "ulnar") else a.value  # 'one slip (ulnar)'
     if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
         atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
     quantifiers = [m for m in mentions if m.kind == "quantifier"]

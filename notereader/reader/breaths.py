@@ -13,7 +13,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
 _LONGEST = 24  # words; more than any phrase of the vocabulary has
-_TIES = frozenset(["digit", "tendon", "slip", "border", "side", "quantifier"])
+_TIES = frozenset(["digit", "digit?", "tendon", "slip", "border", "side", "quantifier"])
 _SUBJECTS = word_list("breaths", "subjects")
 _SAYS = word_list("breaths", "says")
 _OPENERS = word_list("breaths", "openers")

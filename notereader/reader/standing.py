@@ -28,7 +28,7 @@ _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BOUNDS = word_list("standing", "bounds")
 _FORWARD_ONLY = frozenset(["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for"])
 _RIGHT_BOUNDS = _BOUNDS | {"and", ".", "(", ")"}
-_LEFT_BOUNDS = _BOUNDS | {".", "(", ")"}
+_LEFT_BOUNDS = _BOUNDS | {".", "(", ")", ">"}
 
 
 @Language.component("notereader_standing")
@@ -269,6 +269,7 @@ def no_condition(page: Page, cue: Mention) -> bool:
 
 def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) -> bool:
     """Tell whether a sentence speaks of an earlier operation."""
+    cues = [c for c in cues if not (c.value == "history" and _is_a_place(page, c))]
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
     words = page.words
@@ -276,6 +277,11 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
         if _YEAR.match(words[k]) and int(words[k]) < year and words[k - 1] in ("in", "since", "from", "of", "("):
             return not any(d.i <= k < d.j for d in page.dates)
     return False
+
+
+def _is_a_place(page: Page, cue: Mention) -> bool:
+    """'The profundus had come apart at the old repair': only where."""
+    return page.words[cue.j - 1] == "repair" and page.words[cue.i - 2 : cue.i] in (["at", "the"], ["through", "the"])
 
 
 def _history_aside(page: Page, sentence: Sentence, cues: list[Mention]) -> tuple[int, int] | None:
@@ -348,6 +354,7 @@ def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     while not forward_only and i > sentence.i and page.words[i - 1] not in _LEFT_BOUNDS:
         i -= 1
     j = cue.j
+    j += page.words[j : j + 1] == [":"] and j + 1 < sentence.j  # 'first thought: just trim'
     while j < sentence.j and page.words[j] not in _RIGHT_BOUNDS:
         j += 1
     return i, j

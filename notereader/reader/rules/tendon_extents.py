@@ -51,7 +51,10 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return
     if word in _BARE and not _bare_is_cut(scene, mention):
         return
-    if word in ("complete", "completely") and scene.next_word(mention.j) in _NOT_A_CUT:
+    if word in ("complete", "completely") and (
+        scene.next_word(mention.j) in _NOT_A_CUT
+        or any(d.j == mention.i and d.value in ("excised", "trimmed", "repaired") for d in scene.of("deed"))
+    ):
         return
     if mention.value == "intact":
         if not _tells_intact(scene, mention, word):
@@ -255,6 +258,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
+        closes = closes or any(g.i == mention.j and g.digits for g in scene.setting.groups)  # dictated without stops
         named = (
             subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
         )
@@ -393,8 +397,11 @@ def _percents(desk: Desk, scene: Scene) -> None:
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
-            if not targets and scene.owner(quantity.i, quantity.j) is None:
+            subject = scene.owner(quantity.i, quantity.j)
+            if not targets and subject is None:
                 targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
+            elif not targets and not share and subject and subject.group and subject.group.generic == "one":
+                targets = carried(desk, scene)[0] or list(scene.setting.focus)  # '% of tendon cut: 60'
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
@@ -435,6 +442,9 @@ def _fractions(desk: Desk, scene: Scene) -> None:
         if not scene.told(mention.i):
             continue
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
+        behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
+        if behind is not None and scene.next_word(mention.j) == "of" and any(slip for _, _, slip in behind.pairs):
+            targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
         if not targets or not _fraction_cuts(scene, mention):
             continue
         _part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)

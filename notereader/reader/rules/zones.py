@@ -67,6 +67,10 @@ def _is_extensor(scene: Scene) -> bool:
 def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     """Return the tendon groups a zone belongs to: those before it since the last other zone, else those after it."""
     groups = [g for g in scene.setting.groups if g.tendons]
+    if scene.next_word(mention.j) == "all" or scene.words(mention.i - 2, mention.i) == ["all", "at"]:
+        return []  # 'Zone five all of this', 'All at zone IV:'
+    if scene.word_before(mention.i) == "both" and mention.i > scene.sentence.i + 2:
+        return [g for g in groups if g.j <= mention.i]
     zones_before = [m for m in _zones(scene) if m.j <= mention.i]
     if "respectively" in scene.words(mention.j, scene.sentence.j):
         zones_before = []
