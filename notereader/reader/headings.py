@@ -138,7 +138,7 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     if _part_of_a_word(page, heading) or _names_a_column(page, heading, line):
         return False
     if heading.i in starts:
-        return _starts_a_line(page, heading, line)
+        return not _ends_a_name(page, heading) and _starts_a_line(page, heading, line)
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     return not tied and _stands_as_label(page, heading, line, in_columns)
@@ -146,6 +146,16 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
 
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
 _TYING = frozenset(["and", "or", "of", "the", "with", "to", "&", "+"])
+
+
+def _ends_a_name(page: Page, heading: Mention) -> bool:
+    """'Radial digital' at the end of a line, 'nerve: intact' on the next: the end of a name heads nothing."""
+    k = heading.i
+    return k > 0 and page.breaks[k] == Break.LINE and page.words[k - 1] in _NAMING and page.words[k] in _NAMED
+
+
+_NAMING = frozenset(["digital", "radial", "ulnar", "median", "proper", "common", "collateral", "volar", "a1", "a2"])
+_NAMED = frozenset(["nerve", "nerves", "vessel", "vessels", "artery", "bundle", "plate", "pulley", "pulleys"])
 
 
 def _part_of_a_word(page: Page, heading: Mention) -> bool:

@@ -375,3 +375,52 @@ def test_repair_goes_to_the_finger_whose_nerve_was_cut(repair: str) -> None:
 def test_words_that_prove_it() -> None:
     proof = quote_of(NOTE + "The ulnar digital nerve was contused.", "ring digital nerve ulnar", "extent", "injuries")
     assert proof == "ulnar digital nerve was contused"
+
+
+# --- further turns of phrase
+
+WRIST = "Left wrist, zone V.\n\nFindings: FCU 100% div.\n"
+RING = "Op: FDP repair, left ring finger\n\nFDP was cut. "
+
+
+@pytest.mark.parametrize(
+    ("text", "entry", "name", "expected"),
+    [
+        (WRIST + "Median n. 60 % div. Radial a. intact.", "median nerve", "extent", "partial"),
+        (WRIST + "Median nerve 80 percent division, sutured.", "median nerve", "extent", "partial"),
+        (WRIST + "Median n. 60 % div. Radial a. intact.", "radial artery", "extent", "intact"),
+        (WRIST + "Ulnar a. and n. intact.", "ulnar nerve", "extent", "intact"),
+        (WRIST + "Ulnar a. and n. intact.", "ulnar artery", "extent", "intact"),
+        (RING + "Ulnar dig art thrombosed -> tied 6/0.", "ring digital artery ulnar", "treatment", "ligated"),
+        (
+            RING + "The radial digital artery was cut; since the finger was pink I tied it off.",
+            "ring digital artery radial",
+            "treatment",
+            "ligated",
+        ),
+        (RING + "NVB x2 ok.", "ring digital nerve radial", "extent", "intact"),
+        (RING + "NVB x2 ok.", "ring digital nerve ulnar", "extent", "intact"),
+        (RING + "Nerve collateral ulnar sectioned.", "ring digital nerve ulnar", "extent", "complete"),
+        (RING + "Ulnar collateral nerve divided, 9-0 nylon.", "ring digital nerve ulnar", "treatment", "repaired"),
+        (RING + "Skin 5-0.\n\nRadial digital\nnerve: intact. Done.", "ring digital nerve radial", "extent", "intact"),
+    ],
+)
+def test_further_words_of_nerves_and_vessels(text: str, entry: str, name: str, expected: str) -> None:
+    assert told(text, name, group="injuries")[entry] == {name: expected}
+
+
+def test_a_digit_without_the_word_finger() -> None:
+    text = (
+        "R small + R ring. FDP cut in both fingers.\n\nNerves: small radial digital nerve contused, left. "
+        "Vessels all fine on small: both digital arteries intact."
+    )
+    assert set(told(text, group="injuries")) == {
+        "small digital nerve radial",
+        "small digital artery radial",
+        "small digital artery ulnar",
+    }
+
+
+@pytest.mark.parametrize("text", ["I tied it over the button.", "The Penrose was tied off at the base."])
+def test_what_is_tied_is_no_vessel(text: str) -> None:
+    assert told(RING + text, "treatment", group="injuries") == {}

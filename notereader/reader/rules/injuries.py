@@ -89,6 +89,7 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
         weak = word.kind == "nervestate" or " ".join(scene.words(word.i, word.j)) in WEAK
         for n in attachment.owners(word, loosely=not weak):
             said[n].append(word)
+    _tied_it(scene, groups, words, said)
     for n, group in enumerate(groups):
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
         if not own and n == 0:
@@ -96,6 +97,17 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
         high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
         extent = _lay_extent(desk, scene, group, own)
         _lay_treatment(desk, scene, group, own, extent, high)
+
+
+def _tied_it(scene: Scene, groups: list[list[Part]], words: list[Mention], said: list[list[Mention]]) -> None:
+    """'The artery was cut; since the finger was pink I tied it off': 'it' is the vessel named last."""
+    taken = {id(w) for own in said for w in own}
+    for word in words:
+        if word.value != "ligated" or id(word) in taken or "it" not in scene.words(word.i, word.j + 1):
+            continue
+        before = [n for n, g in enumerate(groups) if g[-1].j <= word.i and g[0].structure.endswith("artery")]
+        if before:
+            said[before[-1]].append(word)
 
 
 def _rest(scene: Scene) -> list[Thing]:

@@ -155,7 +155,22 @@ def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
         return []
     if m.value == "collateral ligament":
         return [Part(m.i, m.j, m.value, (_ligament_side(desk, scene, m),))]
+    also = _PARTNER.get(m.value)
+    j = _partner_end(scene, m) if also is not None else m.j
+    if also is not None and j > m.j:  # 'Ulnar a. and n. intact'
+        return [Part(m.i, j, m.value, (None,)), Part(m.i, j, also, (None,))]
     return [Part(m.i, m.j, m.value, (None,))]
+
+
+_PARTNER = {"ulnar artery": "ulnar nerve", "ulnar nerve": "ulnar artery"}
+
+
+def _partner_end(scene: Scene, m: Mention) -> int:
+    """Return the word after 'and n.' or 'and artery' behind the ulnar artery or nerve, else the end of its name."""
+    own = "nerve" if m.value.endswith("artery") else "artery"
+    k = m.j + (scene.next_word(m.j) == ".")
+    joined = scene.next_word(k) in ("and", "&", "+", "/") and scene.next_word(k + 1) in (own, own[0])
+    return k + 2 + (scene.next_word(k + 2) == ".") if joined else m.j
 
 
 _ONTO = frozenset(["onto", "into", "around", "round", "under", "over", "beneath", "through"])
@@ -365,6 +380,7 @@ def _sides(scene: Scene, m: Mention, both: bool) -> tuple[str | None, ...]:
     if sides:
         return sides
     words = scene.words(m.j, min(m.j + 6, scene.sentence.j))
+    both = both or words[:1] == ["x2"] or words[:2] == ["x", "2"] or words[:1] == ["bilat"]
     return ("radial", "ulnar") if both or "both" in words[:4] or "sides" in words else (None,)
 
 
@@ -396,6 +412,9 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     every = _every_group(scene, part)
     if every is not None:
         return every_digit(desk, scene, every)
+    bare = _bare_digit(scene, part)
+    if bare is not None:
+        return (bare,)
     groups = [g for g in scene.setting.groups if g.digits]
     after = [g for g in groups if 0 <= g.i - part.j <= 5]
     links = ("of", "the", "to", "in", ",", "left", "right", "both", "l", "r")
@@ -405,6 +424,22 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     if own:
         return own[-1].digits
     return digits_at(scene, None, part.i) or (None,)
+
+
+_BARE_DIGITS = {"small": "small", "little": "small", "middle": "middle", "long": "middle", "ring": "ring"}
+_BARE_DIGITS |= {"index": "index", "thumb": "thumb"}
+
+
+def _bare_digit(scene: Scene, part: Part) -> str | None:
+    """'Nerves: small radial digital nerve contused', 'fine on small: both arteries intact': no 'finger'."""
+    words = scene.page.words
+    before = _BARE_DIGITS.get(scene.word_before(part.i))
+    if before is not None and words[part.i] in ("radial", "ulnar", "digital", "rdn", "udn", "nerve", "nerves"):
+        return before
+    for k in range(max(scene.sentence.i, part.i - 5), part.i - 1):
+        if words[k] in ("on", "in", "of", "for") and words[k + 1] in _BARE_DIGITS and words[k + 2] in (":", ",", "."):
+            return _BARE_DIGITS[words[k + 1]]
+    return None
 
 
 def hurt_digits(desk: Desk, part: Part, told: tuple[str | None, ...]) -> tuple[str | None, ...]:
