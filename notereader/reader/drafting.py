@@ -139,6 +139,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             known = slips.setdefault((digit, tendon), [])
             if slip not in known:
                 known.append(slip)
+    _add_whole_slips(findings, slips)
     own = {(f.entry, f.field) for f in findings if f.group == "repairs" and f.entry[2]}
     result: list[Finding] = []
     for f in findings:
@@ -148,9 +149,21 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             continue
         for name in slips[(digit, tendon)]:
             entry = (digit, tendon, name)
-            if (entry, f.field) not in own and not (f.field == "zone" and _slip_intact(findings, entry)):
+            taken_out = f.field == "extent" and f.value == "intact" and (entry, "treatment") in own
+            if (entry, f.field) in own or taken_out:
+                continue
+            if not (f.field == "zone" and _slip_intact(findings, entry)):
                 result.append(replace(f, entry=entry))
     return result
+
+
+def _add_whole_slips(findings: list[Finding], slips: dict[tuple[str | None, str], list[str]]) -> None:
+    """Where a whole tendon was told intact and one slip of it excised, the other slip is the one that is intact."""
+    for (digit, tendon), known in slips.items():
+        entry = (digit, tendon, known[0])
+        excised = any(f.entry == entry and f.field == "treatment" and f.value == "excised" for f in findings)
+        if len(known) == 1 and excised and _slip_intact(findings, (digit, tendon, None)):
+            known.append("ulnar" if known[0] == "radial" else "radial")
 
 
 def _slip_intact(findings: list[Finding], entry: tuple[str | None, str, str | None]) -> bool:

@@ -337,7 +337,8 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return []
     fingers = [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
     known = {t.digit for t in desk.named} | set(scene.every_digit)
-    if not four and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
+    at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
+    if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
         return []  # one finger was worked on: its neighbours were not looked at
     return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
 

@@ -210,7 +210,8 @@ def _last_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
 
 def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
     """'one slip of FDS was excised': no slip is named, so the whole tendon is not said to be."""
-    for near in (g for g in scene.setting.groups if 0 <= g.i - mention.j <= 2 and any(slip for _, _, slip in g.pairs)):
+    later = [g for g in scene.setting.groups if g.i >= mention.j and g.tendons][:1]
+    for near in (g for g in later if any(slip for _, _, slip in g.pairs)):
         if scene.next_word(near.j) == "only" and any(t.tendon == "FDS" for t in targets):
             return group_targets(scene, near)  # 'repaired, ulnar slip only'
     slips = [m for m in scene.of("slip") if m.value in ("one", "other") and abs(m.i - mention.i) <= 8]

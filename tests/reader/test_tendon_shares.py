@@ -1,0 +1,171 @@
+"""Tendons told in shares, by slips and in lists: the rest of a hand, both zones, what an aside or a first thought says."""
+
+import pytest
+from reader_sentences import told
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring finger. FDP completely divided, repaired 3-0 Ethibond. FDS torn in a third of "
+            "its width; it was excised completely.",
+            {
+                "ring FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0"},
+                "ring FDS": {"extent": "partial", "extent_percent": 33, "treatment": "excised"},
+            },
+        ),
+        (
+            "Ring finger. FDP completely divided. FDS 40% cut, removed completely.",
+            {
+                "ring FDP": {"extent": "complete"},
+                "ring FDS": {"extent": "partial", "extent_percent": 40, "treatment": "excised"},
+            },
+        ),
+        (
+            "Wrist, left. Zone five all of this flexor carpi radialis completely divided, palmaris"
+            " longus divided, index FDP divided.",
+            {
+                "index FDP": {"zone": "V", "extent": "complete"},
+                "FCR": {"zone": "V", "extent": "complete"},
+                "PL": {"zone": "V", "extent": "complete"},
+            },
+        ),
+        (
+            "All at zone IV: FPL completely divided, index FDP completely divided.",
+            {"thumb FPL": {"zone": "IV", "extent": "complete"}, "index FDP": {"zone": "IV", "extent": "complete"}},
+        ),
+        (
+            "Ring finger. FDS: a third of the ulnar slip cut, radial slip untouched. FDP completely divided.",
+            {
+                "ring FDP": {"extent": "complete"},
+                "ring FDS radial": {"extent": "intact"},
+                "ring FDS ulnar": {"extent": "partial", "extent_percent": 33},
+            },
+        ),
+        (
+            "Ring finger. FDP completely divided. FDS: partial, 50% of one slip (ulnar), left "
+            "alone; radial slip intact.",
+            {
+                "ring FDP": {"extent": "complete"},
+                "ring FDS radial": {"extent": "intact"},
+                "ring FDS ulnar": {"extent": "partial", "extent_percent": 50, "treatment": "left"},
+            },
+        ),
+        (
+            "Small FDP 60% cut > first thought: just trim. Modified Kessler 4-0 Ticron.",
+            {"small FDP": {"extent": "partial", "extent_percent": 60, "size": "4-0", "treatment": "repaired"}},
+        ),
+        (
+            "Small FDP 60% cut. My first idea: leave it. Repaired with a modified Kessler 4-0 Ticron.",
+            {"small FDP": {"extent": "partial", "extent_percent": 60, "size": "4-0", "treatment": "repaired"}},
+        ),
+        (
+            "Small finger. The profundus had come apart at the old repair. It was repaired with 3-0 Ethibond.",
+            {"small FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0"}},
+        ),
+        (
+            "Index FDP and FDS completely divided. FDP repaired 3-0 Ethibond. FDS repaired with "
+            "5-0 Prolene, radial slip only.",
+            {
+                "index FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0"},
+                "index FDS radial": {"extent": "complete", "treatment": "repaired", "size": "5-0"},
+            },
+        ),
+        (
+            "index finger FDP half cut, FDS ulnar slip about a quarter cut, radial slip ok ring finger just a skin cut",
+            {
+                "index FDP": {"extent": "partial", "extent_percent": 50},
+                "index FDS radial": {"extent": "intact"},
+                "index FDS ulnar": {"extent": "partial", "extent_percent": 25},
+            },
+        ),
+        (
+            "Right ring finger. Severed completely are: the FDP, the radial hand flexor (FCR) and the palmaris longus.",
+            {"ring FDP": {"extent": "complete"}, "FCR": {"extent": "complete"}, "PL": {"extent": "complete"}},
+        ),
+        (
+            "Not cut: FPL, FCR, FDS of the index. Completely divided: FDP of the index.",
+            {
+                "thumb FPL": {"extent": "intact"},
+                "index FDP": {"extent": "complete"},
+                "index FDS": {"extent": "intact"},
+                "FCR": {"extent": "intact"},
+            },
+        ),
+        (
+            "Zone V. Index FDP has a nick of one quarter, the remaining FDPs not cut. FPL completely divided.",
+            {
+                "thumb FPL": {"zone": "V", "extent": "complete"},
+                "index FDP": {"zone": "V", "extent": "partial", "extent_percent": 25},
+                "middle FDP": {"extent": "intact"},
+                "ring FDP": {"extent": "intact"},
+                "small FDP": {"extent": "intact"},
+            },
+        ),
+        (
+            "Wrist. FCR completely divided. FDPs: all 4 intact.",
+            {
+                "index FDP": {"extent": "intact"},
+                "middle FDP": {"extent": "intact"},
+                "ring FDP": {"extent": "intact"},
+                "small FDP": {"extent": "intact"},
+                "FCR": {"extent": "complete"},
+            },
+        ),
+        (
+            "Small finger FDP avulsed. 3-0 Prolene, both limbs out through the nail, tied over a button. FDS ok.",
+            {
+                "small FDP": {"extent": "complete", "size": "3-0", "treatment": "reinserted"},
+                "small FDS": {"extent": "intact"},
+            },
+        ),
+        (
+            "Index finger. A strip of palmaris longus was woven between the tags of A4 with 5-0 "
+            "PDS. FDP completely divided, repaired with 3-0 Ethibond.",
+            {"index FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0"}},
+        ),
+        (
+            "Middle and ring fingers. The superficialis and the profundus of the middle finger had"
+            " been completely transected in zones IIC and IIB respectively.",
+            {"middle FDP": {"extent": "complete", "zone": "IIB"}, "middle FDS": {"extent": "complete", "zone": "IIC"}},
+        ),
+        (
+            "Ring finger. FDP 100%. FDS: radial slip 100%, ulnar slip in continuity.",
+            {
+                "ring FDP": {"extent": "complete"},
+                "ring FDS radial": {"extent": "complete"},
+                "ring FDS ulnar": {"extent": "intact"},
+            },
+        ),
+        (
+            "Index finger. FDP completely divided. Repair, trainee's suggestion: six strands. "
+            "Done: four strands, 3-0 Ethibond.",
+            {"index FDP": {"extent": "complete", "size": "3-0", "treatment": "repaired"}},
+        ),
+        (
+            "All four superficialis tendons were completely divided, as were the flexor carpi "
+            "radialis and the flexor pollicis longus.",
+            {
+                "thumb FPL": {"extent": "complete"},
+                "index FDS": {"extent": "complete"},
+                "middle FDS": {"extent": "complete"},
+                "ring FDS": {"extent": "complete"},
+                "small FDS": {"extent": "complete"},
+                "FCR": {"extent": "complete"},
+            },
+        ),
+        (
+            "Index finger: both slips of the superficialis were intact, FDP completely divided and"
+            " repaired with 3-0 Ethibond. The ulnar slip was then resected to make room.",
+            {
+                "index FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0"},
+                "index FDS radial": {"extent": "intact"},
+                "index FDS ulnar": {"treatment": "excised"},
+            },
+        ),
+        ("Ring finger, zone II: the FDP alone was completely cut.", {"ring FDP": {"zone": "II", "extent": "complete"}}),
+    ],
+)
+def test_shares_and_lists(note: str, expected: dict[str, dict[str, object]]) -> None:
+    assert told(note, "extent", "extent_percent", "treatment", "zone", "size") == expected
