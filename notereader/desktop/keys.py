@@ -51,6 +51,7 @@ KEYS = (
     Key("open", "Open a note or record …", NOTE_MENU, standard=Standard.Open, own=("Ctrl+O",), with_case=False),
     Key("paste", "Paste a note", NOTE_MENU, standard=Standard.Paste, own=("Ctrl+V",), with_case=False),
     Key("export", "Export …", NOTE_MENU, own=("Ctrl+E",)),
+    Key("share", "Share without identifiers …", NOTE_MENU, own=("Ctrl+Shift+E",)),
     Key("summary", "Summary as PDF …", NOTE_MENU, standard=Standard.Print, own=("Ctrl+P",)),
     Key("history", "History of this case", NOTE_MENU, own=("Ctrl+H",)),
     Key("audit", "Audit of many notes", NOTE_MENU, own=("F9",), with_case=False),

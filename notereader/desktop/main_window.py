@@ -184,6 +184,7 @@ class MainWindow(QMainWindow):
             "paste": self.paste,
             "export": self._export,
             "summary": self._export,
+            "share": self._share,
             "history": self._history,
             "reviewer": self._ask_reviewer,
             "quit": self.close,
@@ -387,6 +388,17 @@ class MainWindow(QMainWindow):
     def _show_export(self) -> None:
         if self.page is not None:
             ExportDialog(self.page.session.record, self.page.title, self.casebook_worker, self).exec()
+
+    def _share(self) -> None:
+        if self.page is not None:
+            self.page.pane.settle()
+            self.page.session.when_idle(self._show_sharing)
+
+    def _show_sharing(self) -> None:
+        if self.page is not None:
+            from notereader.desktop.sharing_dialog import SharingDialog
+
+            SharingDialog(self.page.session.record, self._look, self.casebook_worker, self).exec()
 
     def _history(self) -> None:
         if self.page is not None:

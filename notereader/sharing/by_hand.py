@@ -5,7 +5,7 @@ from collections.abc import Iterable
 
 from notereader.sharing.finds import Find
 
-_WHY = "added by hand"
+_WHY, _BLANK = "added by hand", "[removed]"
 
 
 def by_hand(text: str, start: int, end: int, finds: Iterable[Find], kind: str = "other number") -> list[Find]:
@@ -13,7 +13,7 @@ def by_hand(text: str, start: int, end: int, finds: Iterable[Find], kind: str = 
     touched = [find for find in finds if find.start < end and find.end > start]
     low, high = min([start, *(f.start for f in touched)]), max([end, *(f.end for f in touched)])
     kept = [find for find in finds if find not in touched]
-    return sorted([*kept, Find(low, high, kind, text[low:high], _WHY)], key=lambda find: find.start)
+    return sorted([*kept, Find(low, high, kind, text[low:high], _WHY, blank=_BLANK)], key=lambda find: find.start)
 
 
 def everywhere(text: str, words: str, finds: Iterable[Find], kind: str = "other number") -> list[Find]:

@@ -128,7 +128,7 @@ def _within_sentence(page: Page, k: int) -> bool:
         return False
     words = [each for each in WORD.findall(line) if len(each) > 3]
     capitals = sum(each[:1].isupper() for each in words)
-    return capitals < 0.6 * len(words) or len(words) < 3 or bool(re.search(r"[a-z]{3,}[ ,]+$", before + " "))
+    return capitals < 0.6 * len(words) or len(words) < 3 or bool(re.search(r"[a-z]{2,}[ ,]+$", before + " "))
 
 
 def _town(page: Page, i: int) -> bool:

@@ -200,7 +200,7 @@ def test_after_a_look_the_copy_is_written(note: Path, tmp_path: Path, capsys: py
     copy = tmp_path / "copy.txt"
     assert main(["share", str(note), "--out", str(copy), "--looked", "--blank", "ring finger"]) == 0
     text = copy.read_text(encoding="utf-8")
-    assert "Surgeon: [name]\nFDP of the [number] repaired, 4-0, Kessler." in text
+    assert "Surgeon: [name]\nFDP of the [removed] repaired, 4-0, Kessler." in text
     assert "14 March 2031" not in text
     assert "No such search is complete" in capsys.readouterr().err
     assert main(["share", str(note), "--out", str(copy), "--looked"]) == 1
