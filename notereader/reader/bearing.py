@@ -238,8 +238,8 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
         if any(m.kind in _OTHER_THINGS and before.j <= m.i < group.i for m in mentions):
             continue
         kinds = list(dict.fromkeys((tendon, slip) for _, tendon, slip in before.pairs))
-        group.pairs = tuple((digit, tendon, slip) for digit in group.digits for tendon, slip in kinds)
-        group.tendons = before.tendons
+        pairs = [(d, tendon, slip) for d in group.digits for tendon, slip in kinds if has(d, tendon)]
+        group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
 
 
 _PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
@@ -414,7 +414,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
             if before[-1:] == ["all"] or before[-2:] == ["all", "the"]
             else 0
         )
-        group.every = group.every or page.words[run[-1].j - 1] in ("tendons", "profundi")
+        group.every = group.every or page.words[run[-1].j - 1] in _PLURAL_TENDONS
     if (
         not pairs
         and digits == ("thumb",)
@@ -425,6 +425,9 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+_PLURAL_TENDONS = word_list("bearing", "plural_tendons")
 
 
 def _with_ranges(page: Page, atoms: list[Mention]) -> list[Mention]:

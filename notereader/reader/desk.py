@@ -234,7 +234,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     group = subject.group
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
     if group.four and not group.digits:
-        fingers = [Target(d, t) for t in group.tendons for d in ("index", "middle", "ring", "small")]
+        deep = [t for t in group.tendons if t in ("FDP", "FDS")]
+        own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
+        fingers = [*own, *(Target(d, t) for t in deep for d in ("index", "middle", "ring", "small"))]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
     if group.every and not group.digits:
         wide = [t for t in desk.named if t.tendon in group.tendons and t.slip is None]

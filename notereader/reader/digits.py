@@ -25,7 +25,12 @@ _NUMBERED = {
     "iv": "ring",
     "v": "small",
 }
-_SPOKEN_OF = frozenset(["of", "in", "for", "on", "to"])
+_SPOKEN_OF = frozenset(["of", "in", "for", "on", "to", "from", "let"])
+_ORDINALS = frozenset(["second", "2nd", "third", "3rd", "fourth", "4th", "fifth", "5th"])
+_BY_RANK = frozenset(["ray", "rays", "2", "3", "4", "5", "ii", "iii", "iv", "v"])
+# What an ordinal may count other than fingers.
+_COUNTED = word_list("bearing", "counted")
+_SIDES = frozenset(["l", "r", "left", "right"])
 _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 
 
@@ -82,6 +87,9 @@ def _by_number(word: str) -> bool:
 def _ends_number(page: Page, k: int) -> bool:
     """Tell whether a figure stands for a digit: nothing after it makes it a count or a length."""
     after = page.words[k + 1] if k + 1 < len(page.words) else ""
+    ranged = after in ("to", "-", "or") and page.words[k + 2 : k + 3] and page.words[k + 2].isdecimal()
+    if ranged and page.words[k + 3 : k + 4] and page.words[k + 3] in _ENDS_NUMBER_WORDS:
+        return False  # 'from the ends of the deep flexors 2 to 3 mm'
     if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in ("strand", "0", "core"):
         return False
     return after not in _ENDS_NUMBER_WORDS
@@ -97,7 +105,7 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
         mention.kind = "digit"
         return False
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
-    if not known and not _before_pulley(page, mention):
+    if not known and not _before_pulley(page, mention) and not _ordinal_again(page, mention):
         return True
     mention.kind = "digit"
     return False
@@ -152,6 +160,19 @@ def _beside_tendon(page: Page, mention: Mention) -> bool:
     return near and (mention.i - back < 4)
 
 
+def _ordinal_again(page: Page, mention: Mention) -> bool:
+    """'The deep flexor of the fourth', 'Fourth: no gap' where the fourth ray or finger is named elsewhere."""
+    words = page.words
+    if words[mention.i] not in _ORDINALS or (words[mention.j : mention.j + 1] or [""])[0] in _COUNTED:
+        return False
+    called = (m for m in page.mentions if m.kind == "digit" and m.value == mention.value and m.i != mention.i)
+    if not any(words[m.i] in _ORDINALS or words[m.j - 1] in _BY_RANK for m in called):
+        return False
+    led = words[max(0, mention.i - 2) : mention.i]
+    heads = words[mention.j : mention.j + 1] == [":"]
+    return heads or (led[-1:] == ["the"] and (led[0] in _SPOKEN_OF or words[mention.i] not in ("second", "third")))
+
+
 def _before_pulley(page: Page, mention: Mention) -> bool:
     """'Small A2 preserved; small A4 divided': a digit before the short name of a pulley, spoken of elsewhere too."""
     if not any(m.i == mention.j and m.kind == "pulley" for m in within(page.mentions, mention.j, mention.j + 1)):
@@ -171,8 +192,18 @@ def _labels(page: Page, mention: Mention) -> bool:
         (".", "-", "*", "|", ">", ";", "(", ")", "]", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
     )
     at_start = page.breaks[mention.i] >= Break.COLUMN or (mention.i > 0 and page.words[mention.i - 1] in opened)
+    sided = page.words[mention.i - 1 : mention.i] and page.words[mention.i - 1] in (
+        "l",
+        "r",
+        "left",
+        "right",
+        "lt",
+        "rt",
+    )
+    at_start = at_start or (bool(sided) and page.breaks[mention.i - 1] >= Break.LINE)  # 'L little - FDP off P3'
     ticked = page.words[mention.i - 1 : mention.i] in (["]"], [")"]) and page.words[mention.i - 2] in ("x", "v", "y")
-    at_start = at_start or ticked
+    sided = mention.i > 0 and page.words[mention.i - 1] in _SIDES and page.breaks[mention.i - 1] >= Break.COLUMN
+    at_start = at_start or ticked or sided
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"

@@ -129,6 +129,8 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
         if any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER:
             group.actions = list(before.actions)
+        elif wholly and any(0 <= m.i - wholly[0].j <= 4 for m in scene.of("opened")):
+            continue  # 'A4 in its entirety, were respected' has a word of its own
         elif wholly and any(m.value in ("vented", "released") for m in before.actions):
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
 

@@ -41,6 +41,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _neither(desk, scene)
     _same_again(desk, scene)
     _none_of_slip(desk, scene)
+    _none_cut(desk, scene)
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -398,6 +399,7 @@ def _percents(desk: Desk, scene: Scene) -> None:
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
+            targets = _hurt_of(scene, quantity) or targets
             subject = scene.owner(quantity.i, quantity.j)
             if not targets and subject is None:
                 targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
@@ -406,6 +408,23 @@ def _percents(desk: Desk, scene: Scene) -> None:
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _hurt_of(scene: Scene, quantity: Quantity) -> list[Target]:
+    """'... and 40% laceration of the radial slip': the tendon behind, not the one before."""
+    hurt = next((m for m in scene.of("hurt", "extent") if m.i == quantity.j), None)
+    if hurt is None or scene.next_word(hurt.j) != "of":
+        return []
+    behind = next((g for g in scene.setting.groups if 0 < g.i - hurt.j <= 3 and g.tendons), None)
+    return group_targets(scene, behind) if behind is not None else []
+
+
+def _none_cut(desk: Desk, scene: Scene) -> None:
+    """'FDS: 0 percent.'"""
+    for q in scene.quantities:
+        if q.unit == "%" and q.low == 0 == q.high and scene.told(q.i):
+            for target in tendon_owner(desk, scene, q.i, q.j)[0]:
+                desk.tendon(scene, target, "extent", "intact", [(q.i, q.j)], "extent intact")
 
 
 def _answers_percent(scene: Scene, quantity: Quantity) -> bool:

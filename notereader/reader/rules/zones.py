@@ -67,7 +67,12 @@ def _is_extensor(scene: Scene) -> bool:
 def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     """Return the tendon groups a zone belongs to: those before it since the last other zone, else those after it."""
     groups = [g for g in scene.setting.groups if g.tendons]
-    if scene.next_word(mention.j) == "all" or scene.words(mention.i - 2, mention.i) == ["all", "at"]:
+    after = scene.next_word(mention.j)
+    if (
+        after == "all"
+        or (after == "both" and scene.next_word(mention.j + 1) in ("", ".", ",", ";"))
+        or scene.words(mention.i - 2, mention.i) == ["all", "at"]
+    ):
         return []  # 'Zone five all of this', 'All at zone IV:'
     if scene.word_before(mention.i) == "both" and mention.i > scene.sentence.i + 2:
         return [g for g in groups if g.j <= mention.i]
@@ -89,7 +94,7 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
     first, last = scene.part(mention.i)
     values = desk.values_told("zone")
-    if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) == "all"):
+    if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) in ("all", "both")):
         return ()
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
     return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
