@@ -170,3 +170,42 @@ def test_a_tendon_without_a_finger_is_the_cut_one_where_that_of_the_finger_just_
     found = told("Left middle finger FDP completely cut. " + body, "extent", "treatment", "strands")
     assert found["middle FDP"] == {"extent": "complete", "treatment": "repaired", "strands": 4}
     assert found["ring FDP"] == {"extent": "intact"}
+
+
+# --- fingers by rank and by number
+
+
+@pytest.mark.parametrize(
+    ("note", "entries"),
+    [
+        (
+            "Cut in the fourth and fifth ray. The deep flexor of the fourth was repaired with 3-0 nylon. The deep "
+            "flexor of the fifth was repaired with 4-0 nylon.",
+            {"ring FDP", "small FDP"},
+        ),
+        (
+            "Ring and small finger, D IV and D V, opened. D IV: FDP cut and repaired. D V: FDP cut and repaired.",
+            {"ring FDP", "small FDP"},
+        ),
+        ("L little - FDP avulsed from the bone. FDP repaired to the stump.", {"small FDP"}),
+        (
+            "MF: FDP cut. RF: FDP cut. LF: FDP cut. The FDPs were repaired with 4-0 nylon.",
+            {"middle FDP", "ring FDP", "small FDP"},
+        ),
+    ],
+)
+def test_fingers_by_rank_number_and_plural(note: str, entries: set[str]) -> None:
+    assert treated(note) == entries
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "From the ends of the deep flexors 2 to 3 mm is removed.",
+        "The second stitch of the FDP pulled out. The fourth throw held.",
+        "In the fourth week the splint comes off.",
+    ],
+)
+def test_counts_that_are_no_fingers(words: str) -> None:
+    note = "Fifth ray, right. FDP of the fifth cut and repaired. "
+    assert set(told(note + words)) == {"small FDP"}
