@@ -239,6 +239,10 @@ def style_of(theme: Theme) -> str:
     QPushButton:pressed, QPushButton:checked {{ background: {theme.accent}; color: {theme.on_accent}; }}
     QPushButton:disabled {{ color: {theme.muted}; border: 1px dashed {theme.edge}; }}
     QCheckBox, QRadioButton {{ min-height: 24px; }}
+    QCheckBox::indicator, QListView::indicator {{ width: 12px; height: 12px; border: 2px solid {theme.edge};
+        border-radius: 2px; background: {theme.base}; }}
+    QCheckBox::indicator:checked, QListView::indicator:checked {{ background: {theme.accent};
+        border-color: {theme.text}; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {theme.accent}; border-radius: 3px; }}
     QScrollArea[part="chart"] {{ background: {theme.base}; border: 2px solid {theme.edge}; border-radius: 3px; }}
     QScrollArea[part="chart"]:focus {{ border: 2px solid {theme.accent}; }}

@@ -59,12 +59,13 @@ class Found:
 
 @dataclass(frozen=True, slots=True)
 class Overview:
-    """What was counted, as far as every part of the page needs it.
+    """What was counted, as far as every part of the page needs it; `standing` says it in a line.
 
     `lists` and `charted` are (key, words) of the lists of criteria and of the criteria with a chart over time,
     `columns` what notes are grouped by, `strata` what a sample can be drawn from.
     """
 
+    standing: str
     summary: str
     counts: tuple[tuple[str, int], ...]
     cautions: tuple[str, ...]

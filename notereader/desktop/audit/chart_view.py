@@ -68,6 +68,8 @@ class ChartView(QScrollArea):
         if not what or not self.isVisible() or self._drawn == (what, detail, width):
             return
         self._drawn = (what, detail, width)
+        if self.picture.pixmap().isNull():
+            self.picture.setText("Drawing …")
         theme = self._look.theme
         how = Drawing(
             width=width,

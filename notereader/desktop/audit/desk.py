@@ -108,7 +108,8 @@ class Desk:
         with closing(self._open(self._choice)) as source:
             strata = source.columns
         return Overview(
-            summary=f"{results.day}, from {results.source}. {summary(results)}",
+            standing=f"{notes_words(results.tally.counted)} counted, from {results.source}, {results.day}.",
+            summary=summary(results),
             counts=tuple(results.gist().items()),
             cautions=tuple(caution.words for caution in audit_tables().caution),
             lists=tuple((each.kind, each.title) for each in criteria_lists() if results.listed(each.kind)),

@@ -1,6 +1,7 @@
 """Figures of an audit: the lists of facts, groups beside one another, periods in a row. A cell leads to its notes."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
@@ -103,16 +104,19 @@ class FactsPane(FiguresPane):
             "lists its notes."
         )
         super().__init__("Facts and the share of notes that state them", "List of facts", hint, look, ask)
+        self._summary = ""
+        self.words.setProperty("part", "")
 
     def show_overview(self, overview: Overview) -> None:
         """Offer the lists."""
+        self._summary = overview.summary
         self.offer(overview.lists)
 
     def renew(self) -> None:
         """Show the list that is chosen."""
         kind = self.chosen
         if kind:
-            self.ask(lambda desk: desk.states(kind), self.show_sheet)
+            self.ask(lambda desk: replace(desk.states(kind), words=self._summary), self.show_sheet)
             self.chart.show_chart("states", kind)
 
     def want(self, line: "Line", column: int) -> Want | None:

@@ -30,10 +30,7 @@ if TYPE_CHECKING:
     from notereader.desktop.audit.desk import Desk
 
 _TITLE = "Many notes: what they state and what they leave out"
-_CAUTION = (
-    "The figures are about notes, not about operations, surgeons or results, and never to rank people. The program "
-    "reads and errs; a confirmed sample shows how often."
-)
+_CAUTION = "About notes, not about operations, surgeons or results; never to rank people. The program reads and errs."
 _BEGIN = "Nothing is counted yet."
 
 
@@ -90,10 +87,13 @@ class AuditPage(QScrollArea):
         """Show a part and put the focus into it."""
         part = self._parts[name]
         self._buttons[name].setChecked(True)
+        for other, button in self._buttons.items():
+            # Tab comes to the part that is shown, the arrow keys go from there to the others.
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if other == name else Qt.FocusPolicy.ClickFocus)
         self.stack.setCurrentWidget(part)
-        for other in self._parts.values():
+        for held in self._parts.values():
             # A part that is not seen must not make room for itself.
-            other.setVisible(other is part)
+            held.setVisible(held is part)
         self.ensureVisible(0, 0)
 
     def knows(self, name: str) -> bool:
@@ -113,7 +113,7 @@ class AuditPage(QScrollArea):
         if self._shown() == "Source":
             (self.source.stop if self.busy else self.source.place).setFocus()
         elif self.stack.currentWidget() is self.sample:
-            self.sample.table.setFocus()
+            self._put_focus(self.sample.table)
         else:
             self._buttons[self._shown()].setFocus()
         if self.overview is not None and not self.busy:
@@ -145,14 +145,15 @@ class AuditPage(QScrollArea):
     def _show_counted(self, overview: Overview) -> None:
         self._end_reading()
         self.overview = overview
-        self._say(overview.summary)
+        self._say(overview.standing)
         counts = dict(overview.counts)
         left = f", {counts['refused']:,} refused: “Note by note” says why" if counts["refused"] else ""
         self.source.told.setText(f"{counts['found']:,} notes found, {counts['counted']:,} counted{left}.")
         self._show_overview(overview)
         self._enable()
         self.go_to("Facts")
-        self.facts.table.setFocus()
+        if self.isVisible():
+            self._put_focus(self.facts.table)
 
     def _show_overview(self, overview: Overview) -> None:
         for part in (self.facts, self.groups, self.periods, self.notes, self.sample, self.readers, self.report):
@@ -170,7 +171,7 @@ class AuditPage(QScrollArea):
     def _show_notes(self, want: Want) -> None:
         self.notes.show_notes(want)
         self.go_to("Note by note")
-        self.notes.table.setFocus()
+        self._put_focus(self.notes.table)
 
     def _open_note(self, key: str) -> None:
         self.ask(lambda desk: desk.open_note(key), self._open)
@@ -185,6 +186,10 @@ class AuditPage(QScrollArea):
     def _renew_figures(self) -> None:
         """Show shares corrected for reader error beside those as read."""
         self.facts.renew()
+
+    def _put_focus(self, part: QWidget) -> None:
+        part.setFocus()
+        self.ensureWidgetVisible(part)
 
     # What is told
 
@@ -208,7 +213,7 @@ class AuditPage(QScrollArea):
             self._band.tell(Notice(words))
 
     def _say(self, words: str) -> None:
-        self.summary.setText(words)
+        self.standing.setText(words)
 
     # How it is built
 
@@ -242,8 +247,8 @@ class AuditPage(QScrollArea):
 
     def _lay_out(self) -> None:
         self._title = plain_label(_TITLE)
-        self.summary = plain_label(_BEGIN)
-        self.summary.setAccessibleName("What was counted")
+        self.standing = plain_label(_BEGIN)
+        self.standing.setAccessibleName("What was counted")
         row, self._buttons = FlowLayout(), {}
         group = QButtonGroup(self)
         for name in self._parts:
@@ -260,7 +265,7 @@ class AuditPage(QScrollArea):
         inner = QWidget()
         column = QVBoxLayout(inner)
         column.setContentsMargins(24, 16, 24, 16)
-        for part in (self._title, self.summary, plain_label(_CAUTION, "muted")):
+        for part in (self._title, self.standing, plain_label(_CAUTION, "muted")):
             column.addWidget(part)
         column.addLayout(row)
         column.addWidget(self.stack, 1)

@@ -15,7 +15,8 @@ if TYPE_CHECKING:
 # So many rows are measured for the width of a column; measuring thousands would hold up the window.
 _MEASURED = 40
 _WIDEST = 420
-_LEAST_HEIGHT = 200
+# So many lines of letters a table is high at least.
+_LEAST_LINES = 12
 
 _Index = QModelIndex | QPersistentModelIndex
 _EMPTY = Sheet((), ())
@@ -78,7 +79,7 @@ class SheetTable(QTableView):
         self.setShowGrid(False)
         self.setWordWrap(False)
         self.setTabKeyNavigation(False)
-        self.setMinimumHeight(_LEAST_HEIGHT)
+        self.setMinimumHeight(_LEAST_LINES * self.fontMetrics().height())
         across = self.horizontalHeader()
         self.verticalHeader().hide()
         self.verticalHeader().setAccessibleName("Numbers of the rows")
@@ -106,7 +107,8 @@ class SheetTable(QTableView):
             self.setCurrentIndex(here)
 
     def fit(self) -> None:
-        """Make the columns as wide as their words, within reason."""
+        """Make the columns as wide as their words, within reason, in the letters of now."""
+        self.setMinimumHeight(_LEAST_LINES * self.fontMetrics().height())
         self.horizontalHeader().setStretchLastSection(False)
         self.resizeColumnsToContents()
         widest = _WIDEST * self.fontMetrics().height() // 16
