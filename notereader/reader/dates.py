@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 from datetime import date
+from itertools import pairwise
 
 from notereader.reader.date_words import day_after, day_before, spoken_year, without_year
 from notereader.reader.page import FoundDate, Page
@@ -19,6 +20,7 @@ _NAMED = re.compile(r"(\d{1,2})-?([A-Za-z]{3,9})-?(\d{4}|\d{2})\Z")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BETWEEN = frozenset([",", ".", "of", "the", "/"])
 _NEAR = 45  # days within which the dates of one injury and its operation lie
+_DAYS_APART = 7  # days that mostly lie between an injury, its operation and the dictation of the note
 _CLEARER = 20  # days by which one reading must lie nearer than the other
 
 
@@ -58,6 +60,7 @@ def _month_first(matches: list[re.Match[str]], known: list[FoundDate], page: Pag
     if any("." in m[0] for m in matches):
         return False
     near = _order_near(matches, known)
+    near = _order_among(matches) if near is None else near
     if near is not None:
         return near
     text = set(page.words)
@@ -77,12 +80,31 @@ def _order_near(matches: list[re.Match[str]], known: list[FoundDate]) -> bool | 
     return None
 
 
-def _distance(match: re.Match[str], by_month: bool, days: list[int]) -> int:
-    """Return the days between a date, read with the month first or not, and the nearest of the days given."""
+def _order_among(matches: list[re.Match[str]]) -> bool | None:
+    """Tell the order by two dates that lie days apart when read one way and weeks apart when read the other."""
+    for first, second in pairwise(dict.fromkeys(m[0] for m in matches)):
+        pair = [m for text in (first, second) for m in matches if m[0] == text][:2]
+        gaps = []
+        for by_month in (True, False):
+            one, two = (_day_of(m, by_month) for m in pair)
+            gaps.append(10_000 if one is None or two is None else abs(one - two))
+        if min(gaps) <= _DAYS_APART and abs(gaps[0] - gaps[1]) >= _CLEARER and max(gaps) < 10_000:
+            return gaps[0] < gaps[1]
+    return None
+
+
+def _day_of(match: re.Match[str], by_month: bool) -> int | None:
     month, day = (int(match[1]), int(match[2])) if by_month else (int(match[2]), int(match[1]))
     try:
-        own = date(_year(match[3]), month, day).toordinal()
+        return date(_year(match[3]), month, day).toordinal()
     except ValueError:
+        return None
+
+
+def _distance(match: re.Match[str], by_month: bool, days: list[int]) -> int:
+    """Return the days between a date, read with the month first or not, and the nearest of the days given."""
+    own = _day_of(match, by_month)
+    if own is None:
         return 10_000
     return min((abs(own - other) for other in days), default=10_000)
 

@@ -150,6 +150,7 @@ def test_start_of_motion(text: str, expected: Interval) -> None:
         "Stitches out on day 12.",
         "Antibiotics for 3 days, therapy to be booked.",
         "Wound check day 7.",
+        "SR on POD 14.",
     ],
 )
 def test_other_visits_are_no_start(text: str) -> None:
@@ -222,6 +223,7 @@ def test_joint_positions_in_further_words(text: str, name: str, expected: float)
     [
         ("DBS, wrist 0 to 20 degrees flexion, MCP ___, IP straight.", "mcp_flexion_deg"),
         ("DBS, wrist in slight extension, MCPs 40.", "wrist_flexion_deg"),
+        ("DBS, the knuckles well bent and the fingers straight.", "mcp_flexion_deg"),
         ("DBS. Synergistic wrist motion to 30 degrees extension.", "wrist_flexion_deg"),
     ],
 )

@@ -95,3 +95,22 @@ def test_a_date_without_its_year_lies_shortly_before_a_full_one(text: str, value
 )
 def test_figures_that_are_no_date_without_year(text: str) -> None:
     assert not [d for d in dates_of(text) if d.yearless]
+
+
+@pytest.mark.parametrize(
+    ("text", "values"),
+    [
+        ("Injured 03/04/2031, operated 05/04/2031", ["2031-04-03", "2031-04-05"]),
+        ("DOI 4/3/31. DOS 4/5/31", ["2031-04-03", "2031-04-05"]),
+        ("letsel 4-6-2031, operatie 5-6-2031", ["2031-06-04", "2031-06-05"]),
+    ],
+)
+def test_two_dates_that_lie_days_apart_tell_their_order(text: str, values: list[str]) -> None:
+    found = dates_of(text)
+    assert [d.value for d in found] == values
+    assert all(d.inferred for d in found)
+
+
+@pytest.mark.parametrize("text", ["DOI 4/3/31. DOS 4/3/31", "DOI 1/2/31. Seen 8/9/31"])
+def test_two_dates_that_tell_no_order(text: str) -> None:
+    assert dates_of(text) == []

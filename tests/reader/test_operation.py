@@ -272,6 +272,7 @@ def test_further_words_of_anaesthesia(text: str, depth: str) -> None:
         ("Mechanism: sharp / crush / bite / other -> sharp (scissors)", "sharp"),
         ("History: horse bit the right index. FDP cut.", "bite"),
         ("His hand was caught in the belt of a lathe. FDP cut.", "crush"),
+        ("History: he trapped his left ring finger in a winder.\n\nFDP cut.", "crush"),
     ],
 )
 def test_further_words_of_mechanism(text: str, kind: str) -> None:

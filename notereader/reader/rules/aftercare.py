@@ -201,7 +201,8 @@ def _angle_after(scene: Scene, joint: Mention, high: int) -> tuple[Interval, int
         between = [m for m in directions if m.i < figures[0].i]
         close = [m for m in directions if -5 <= m.i - figures[0].j <= 3]
         return _signed(scene, figures[0], between or close or directions, joint)
-    if neutral is not None and sum(w not in ("=", "/") for w in scene.words(joint.j, neutral.i)) <= 6:
+    beside = neutral is not None and not any(m.i < neutral.i for m in directions if m is not neutral)
+    if neutral is not None and beside and sum(w not in ("=", "/") for w in scene.words(joint.j, neutral.i)) <= 6:
         return Interval(low=0, high=0), neutral.i, neutral.j
     return None
 

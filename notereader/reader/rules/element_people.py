@@ -23,7 +23,8 @@ def surgeon(desk: Desk) -> Span | None:
                 return named
     early = desk.scenes[: max(6, len(desk.scenes) // 3)]
     helped = next((who for scene in early if (who := _before_assistant(scene)) is not None), None)
-    return helped or _letter_writer(desk) or _first_person(desk)
+    me = _me_and(desk)
+    return helped or (me[0] if me is not None else None) or _letter_writer(desk) or _first_person(desk)
 
 
 def _done_by(scene: Scene) -> Span | None:
@@ -82,6 +83,16 @@ def _before_assistant(scene: Scene) -> Span | None:
     return people[0], people[0] + 1
 
 
+def _me_and(desk: Desk) -> tuple[Span, Span] | None:
+    """'me + FY2': who writes operated, who is named behind helped."""
+    for scene in desk.scenes[: max(4, len(desk.scenes) // 4)]:
+        words = scene.page.words
+        for k in range(scene.sentence.i, scene.sentence.j - 2):
+            if words[k] == "me" and words[k + 1] in ("+", "&") and words[k + 2] in element_list("people"):
+                return (k, k + 1), (k + 2, k + 3)
+    return None
+
+
 def _letter_writer(desk: Desk) -> Span | None:
     """In a letter the surgeon is who signs it: 'Consultant hand surgeon' on the last line."""
     last = _last_lines(desk, 1)[0]
@@ -116,7 +127,8 @@ def assistant(desk: Desk) -> Span | None:
         found = _labelled(desk, scene, element_list("assistant_labels")) or _helped(desk, scene)
         if found is not None:
             return found
-    return None
+    me = _me_and(desk)
+    return me[1] if me is not None else None
 
 
 def _helped(desk: Desk, scene: Scene) -> Span | None:

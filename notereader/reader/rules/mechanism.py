@@ -47,19 +47,21 @@ def _names_injury(found: list[tuple[int, Scene, Mention]]) -> bool:
 
 
 def _cut_by_something(desk: Desk) -> bool:
-    """'Slashed her palm on a ...': a thing the vocabulary lacks, but that cut, is sharp."""
+    """'Slashed her palm on a ...', 'trapped his finger in a ...': things the vocabulary lacks, told by their verb."""
     for scene in desk.scenes:
         i, j = scene.sentence.i, scene.sentence.j
         if scene.sentence.section not in ("indication", "mechanism", "injury_date") and not _tells_story(scene):
             continue
         for k in range(i, j - 3):
-            if scene.page.words[k] not in case_list("cutting") or desk.page.standing[k] not in ("", "story"):
+            value = _verb_of(scene.page.words[k])
+            if not value or desk.page.standing[k] not in ("", "story"):
                 continue
-            by = next((m for m in range(k + 1, min(k + 9, j - 1)) if scene.page.words[m] in case_list("cut_by")), None)
+            leads = case_list("cut_by") if value == "sharp" else case_list("crushed_by")
+            by = next((m for m in range(k + 1, min(k + 9, j - 1)) if scene.page.words[m] in leads), None)
             if by is not None and not any(m.kind == "tendon" for m in scene.mentions):
                 span = (k, min(by + 4, j))
                 reason = "taken from the verb; the thing itself is not known"
-                desk.add(scene, "operation", NOWHERE, "mechanism", "sharp", [span], "cut by a thing", reason)
+                desk.add(scene, "operation", NOWHERE, "mechanism", value, [span], "hurt by a thing", reason)
                 return True
     return False
 
@@ -72,6 +74,12 @@ def _is_mechanism(desk: Desk, scene: Scene, m: Mention) -> bool:
     if scene.next_word(m.j) in case_list("trades") or (m.value == "bite" and _bites_of_a_stitch(scene, m)):
         return False
     return m.value != "rupture" or not case_list("risk") & set(scene.words(scene.sentence.i, scene.sentence.j))
+
+
+def _verb_of(word: str) -> str:
+    if word in case_list("cutting"):
+        return "sharp"
+    return "crush" if word in case_list("crushing") else ""
 
 
 def is_no_thing(scene: Scene, m: Mention) -> bool:

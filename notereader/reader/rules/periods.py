@@ -192,7 +192,7 @@ def _starts_motion(scene: Scene, period: Period) -> bool:
         return True
     if period.counted and not _counts_from_operation(scene, period, bool(moves)):
         return False
-    begins = part & order_list("begins") and scene.sentence.section in _CARE
+    begins = part & (order_list("begins") - {"on"}) and scene.sentence.section in _CARE
     return bool(scene.of("therapy", "programme")) or bool(begins)
 
 
