@@ -187,7 +187,8 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     for line in lines[n + 1 :]:
         if page.breaks[line.i] == Break.BLANK and body:
             break
-        if len(line.cells) < 2 and not (body and page.words[line.i] in _BODY_OF_WORDS):
+        barred = page.words[line.i : line.j].count("|") >= 3 and bool(line.cells)
+        if len(line.cells) < 2 and not (body and (barred or page.words[line.i] in _BODY_OF_WORDS)):
             break
         body.append(line)
     for line in body:
@@ -206,21 +207,20 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     labels = [n for n, (a, b) in enumerate(title.cells) if page.words[a] in _LABELS and b - a == 1]
     sentences: list[Sentence] = []
     block = max((s.block for s in page.sentences), default=0)
+    prefix: list[Span] = []
     for line in body:
         places = [_column(title, line, n) for n in range(len(line.cells))]
         own = [n for n, place in enumerate(places) if place in labels or place is None]
+        goes_on = bool(prefix) and bool(labels) and not own and page.words[line.i] == "|"
+        if goes_on:  # a cell that took two lines
+            sentences += _cells(page, title, line, places, [], prefix, block)
+            continue
         own = own or [0]
         prefix = [line.cells[n] for n in own]
         page.rows.append(Row(_number(page, title, line, places), line.i, line.j))
         kind = "narrative" if _names(page, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
-        for n, cell in enumerate(line.cells):
-            column = places[n]
-            if n in own or column is None or _empty(page, cell):
-                continue
-            head = title.cells[column]
-            section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
-            sentences.append(_sentence(page, *cell, section, block, [*prefix, head]))
+        sentences += _cells(page, title, line, places, own, prefix, block)
     first, last = body[0].i, body[-1].j
     kept = [s for s in page.sentences if s.j <= first or s.i >= last]
     for s in page.sentences:
@@ -229,6 +229,21 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         if s.i < last < s.j:
             kept.append(Sentence(last, s.j, s.section, s.block, s.label))
     page.sentences = sorted([*kept, *sentences], key=lambda s: s.i)
+
+
+def _cells(
+    page: Page, title: _Line, line: _Line, places: list[int | None], own: list[int], prefix: list[Span], block: int
+) -> list[Sentence]:
+    """Return a sentence for each filled cell of a row that is no label of it."""
+    made = []
+    for n, cell in enumerate(line.cells):
+        column = places[n]
+        if n in own or column is None or _empty(page, cell):
+            continue
+        head = title.cells[column]
+        section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
+        made.append(_sentence(page, *cell, section, block, [*prefix, head]))
+    return made
 
 
 def _names(page: Page, labels: list[Span]) -> bool:
