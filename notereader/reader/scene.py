@@ -109,7 +109,7 @@ class Scene:
             k += 1
         if k >= last:
             return None
-        marked = self.page.words[k] in _FORM_MARKS or self.page.words[k].startswith("..")
+        marked = self.page.words[k] in _FORM_MARKS or self.page.words[k].startswith(("..", "__"))
         if not marked and self.page.standing[k] != "unticked":
             return None
         while k < last and (self.page.standing[k] == "unticked" or self._is_form_mark(k)):

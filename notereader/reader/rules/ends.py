@@ -24,13 +24,21 @@ def ends(desk: Desk, scene: Scene) -> None:
     kept = [m for m in found if _said_of_ends(scene, m, nouns) and not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
-        targets = end_owners(desk, scene, mention)
+        targets = deep_of_column(scene, end_owners(desk, scene, mention))
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     for mention, targets in laid:
         for target in targets:
             if _as_found(scene, mention, [m for m, others in laid if target in others]):
                 spot = _with_noun(scene, mention, nouns)
                 desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
+
+
+def deep_of_column(scene: Scene, targets: list[Target]) -> list[Target]:
+    """Return of one digit's tendons the deep one, where a row of a grid names none: it tells of what was sewn first."""
+    named = any(g.tendons for g in scene.setting.groups)
+    if not scene.sentence.prefix or named or len({t.digit for t in targets}) != 1:
+        return targets
+    return [t for t in targets if t.tendon in ("FDP", "FPL")] or targets
 
 
 def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:

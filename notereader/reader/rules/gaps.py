@@ -1,8 +1,9 @@
 """Gaps between the ends of a finished repair."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import behaving, foreign, lay_behaviour
+from notereader.reader.rules.told_apart import Answer, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -16,6 +17,11 @@ def gap(desk: Desk, scene: Scene) -> None:
     """Find gaps of the finished repair and their width: 'no gapping', '1 mm gap on extension'."""
     mentions = [m for m in scene.of("gap") if scene.told(m.i) and _is_repair_gap(desk, scene, m)]
     for mention in mentions:
+        answers, label = told_apart(desk, scene, mention)
+        for told in answers:
+            _lay_answer(desk, scene, told)
+        if label:
+            continue
         value = mention.value
         word = " ".join(scene.words(mention.i, mention.j))
         if word in ("any gap", "any gapping", "nor gap", "not gap"):
@@ -68,6 +74,16 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
     return "" if k > mention.j and scene.page.words[k - 1] == "-" else None
 
 
+def _lay_answer(desk: Desk, scene: Scene, answer: Answer) -> None:
+    said = "seen" if answer.yes else "none"
+    lay_behaviour(desk, scene, answer.targets, "gap", said, answer.i, answer.j, f"gap {said}")
+    if answer.yes and answer.width is not None:
+        width = answer.width
+        lay_behaviour(
+            desk, scene, answer.targets, "gap_mm", float(width.high or 0), width.i, width.j, "width of the gap"
+        )
+
+
 def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
     return -4 <= mention.i - j <= 3 or 0 <= i - mention.j <= 4
 
@@ -80,6 +96,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False
+    if any(m.j <= mention.i and mention.i - m.j <= 6 for m in scene.of("knotword")) and word == "gap":
+        return False  # 'knot sunk into the tendon gap'
+    if _answers_a_form(scene, mention):
+        return False
     after = scene.words(mention.j, mention.j + 3)
     if after[:1] == ["between"] and {"before", "closed"} <= words:
         return False
@@ -89,3 +109,9 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         tested = scene.of("test") or words & {"extension", "straighten", "bend", "pull", "fist"}
         return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
     return bool(desk.repairable() or scene.setting.focus)
+
+
+def _answers_a_form(scene: Scene, mention: Mention) -> bool:
+    """'Epitendinous: yes / no -> no' with 'Gap: ___' on the next line is no 'no gap'."""
+    broken = any(scene.page.breaks[k] >= Break.LINE for k in range(mention.i + 1, mention.j))
+    return broken and scene.word_before(mention.i) in (">", ":", "]", ")")

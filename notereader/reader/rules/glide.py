@@ -80,7 +80,7 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """Catching words live elsewhere too: hair caught, a finger caught in a door, tendon caught by the core."""
     if scene.sentence.section in ("diagnosis", "indication", "procedure"):
         return False
-    if " ".join(scene.words(mention.i, mention.j)) not in _CATCH_WORDS:
+    if mention.value == "restricted" or " ".join(scene.words(mention.i, mention.j)) not in _CATCH_WORDS:
         return _tendon_runs(scene, mention.i) if mention.value == "free" else not foreign(scene, mention.i, mention.j)
     if _takes_tendon(scene, mention) or not after_repair(desk, scene):
         return False

@@ -15,7 +15,7 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     """Find 'locking' and 'grasping' where they are said of the core."""
     stated = {m.value for m in scene.of("hold")}
     for mention in scene.of("hold"):
-        if not scene.told(mention.i) or not _holds_core(desk, scene, mention, found):
+        if not scene.told(mention.i) or not _holds_core(desk, scene, mention, found) or _open_choice(scene, mention):
             continue
         if scene.negated(mention.i, mention.j, 3) and mention.value == "locking":
             continue
@@ -26,6 +26,12 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
             continue  # 'Locked: registrar' closes a record
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _open_choice(scene: Scene, mention: Mention) -> bool:
+    """'Locking: Y / N' was never answered."""
+    choice = [w for w in scene.words(mention.j, min(mention.j + 6, scene.sentence.j)) if w not in (":", "?", ".")]
+    return choice[:3] in (["y", "/", "n"], ["yes", "/", "no"]) and len(choice) <= 3
 
 
 def _rather_than(scene: Scene, i: int) -> bool:

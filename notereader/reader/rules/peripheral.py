@@ -23,6 +23,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     _left_out_there(desk, scene, spots)
     _none_around(desk, scene, bool(spots))
+    _one_only(desk, scene, spots)
     if (
         scene.sentence.prefix
         and scene.sentence.section == PERIPHERAL
@@ -71,7 +72,7 @@ def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
 
 def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
     """'Epitendinous: none', 'Peripheral: not done'."""
-    told = [k for k in range(spot.j, scene.sentence.j) if scene.told(k)]
+    told = [k for k in range(spot.j, scene.sentence.j) if scene.told(k) and scene.page.words[k] not in ("-", ">")]
     words = [w for w in (scene.page.words[k] for k in told) if w not in _NO_ANSWER and w not in _BOX]
     return words[:1] in (["none"], ["no"], ["not"], ["nil"], ["omitted"], ["absent"], ["never"])
 
@@ -112,6 +113,23 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
             for target in targets_of(desk, scene, group) if group.tendons else deep if group.digits else []:
                 spot = [(k - 1, group.j)]
                 desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
+
+
+def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
+    """'Epitendinous: 6-0, FDP only', 'the profundi alone were finished with 6-0': the other tendons got none."""
+    for group in scene.setting.groups:
+        k = group.j
+        if not group.tendons or scene.next_word(k) not in ("only", "alone") or not scene.told(group.i):
+            continue
+        near = any(";" not in scene.words(min(s.i, group.i), max(s.j, group.j)) for s in spots)
+        if not near and scene.sentence.section != PERIPHERAL:
+            continue
+        own = targets_of(desk, scene, group)
+        digits = tuple(dict.fromkeys(t.digit for t in own if t.digit))
+        others = [t for t in desk.sewn(digits) if t not in own and t.tendon not in group.tendons and t.digit in digits]
+        for target in others:
+            spot = [(group.i, k + 1)]
+            desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
 
 
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:

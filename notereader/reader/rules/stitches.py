@@ -8,6 +8,7 @@ from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
+_DOUBLES = {"modified kessler": "double modified kessler", "tsuge": "double tsuge"}
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 _TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
 _DONE = word_list("sutures", "done")
@@ -27,7 +28,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
             continue
         reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
-        lay_suture(desk, scene, mention.i, mention.j, "stitch", mention.value, "core stitch named", *reasons)
+        value, i, j = _doubled(scene, mention)
+        lay_suture(desk, scene, i, j, "stitch", value, "core stitch named", *reasons)
     for mention in scene.of("anchor"):
         if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (
             scene.header and mention.kind == "anchor"
@@ -36,6 +38,20 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
     for mention in scene.of("button"):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
             _lay_fixation(desk, scene, mention, "pull-out")
+
+
+def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
+    """'modified Kessler, doubled', 'run as a Tsuge and doubled up', '2x modified Kessler': the stitch, its words."""
+    value = _DOUBLES.get(mention.value)
+    if value is None:
+        return mention.value, mention.i, mention.j
+    end = min(mention.j + 4, scene.sentence.j)
+    after = next((k for k in range(mention.j, end) if scene.page.words[k] == "doubled"), None)
+    if after is not None and set(scene.words(mention.j, after)) <= {",", "and", "fashion", "then", "technique"}:
+        return value, mention.i, after + 1
+    before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    times = before[-1:] in (["2x"], ["double"]) or before in (["2", "x"], ["x", "2"])
+    return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
 
 
 def of_other_structure(scene: Scene, i: int, j: int) -> bool:

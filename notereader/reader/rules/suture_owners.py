@@ -7,6 +7,7 @@ from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 
 _PUT_AROUND = word_list("sutures", "put_around")
+_CLOSES = frozenset([",", ";", ".", ")", "|"])
 _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
 _ALL = word_list("sutures", "all")
@@ -61,6 +62,10 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
     """'a running 6-0 was then laid around the profundus': the tendon behind it that it is put around or on."""
     ends = (k for k in range(j, scene.sentence.j) if scene.page.words[k] in _CLAUSE_ENDS)
     last = next(ends, scene.sentence.j)
+    beside = next((g for g in groups if g.i == j and g.tendons), None)
+    closed = beside is not None and (beside.j >= scene.sentence.j or scene.page.words[beside.j] in _CLOSES)
+    if beside is not None and closed and not any(g.j == i and g.tendons for g in groups):
+        return targets_of(desk, scene, beside)  # '3-0 Ethibond FDS; 4-0 nylon FDP'
     group = next((g for g in groups if j <= g.i < last and (g.tendons or g.digits)), None)
     if group is None:
         return []

@@ -21,8 +21,8 @@ _SUTURES_WORDS = word_list("sutures", "sutures_words")
 def sutures(desk: Desk, scene: Scene) -> None:
     """Find every core and peripheral suture of a sentence and give it to its tendons."""
     section = scene.sentence.section
-    if section in _SUTURES_WORDS:
-        return
+    if section in _SUTURES_WORDS or scene.page.words[scene.sentence.j - 1] == ">":
+        return  # 'Core technique: Kessler / cruciate ->' was never answered
     _note_redone(desk, scene)
     found = anchors(scene)
     threads = find_threads(scene)

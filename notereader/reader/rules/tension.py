@@ -1,13 +1,17 @@
 """Tension and bulk of a repair."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import about_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.rules.told_apart import told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _TENSION_WORDS = word_list("quality", "tension_words")
 _BULK_WORDS = word_list("quality", "bulk_words")
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
+_ADJUSTED = word_list("quality", "adjusted")
+_DRESSINGS = word_list("quality", "dressings")
 
 
 def tension(desk: Desk, scene: Scene) -> None:
@@ -18,11 +22,8 @@ def tension(desk: Desk, scene: Scene) -> None:
         word = " ".join(scene.words(mention.i, mention.j))
         value = mention.value
         before = scene.word_before(mention.i)
-        if word == "tension" and scene.words(mention.j, mention.j + 2) in (
-            ["was", "set"],
-            ["is", "set"],
-            ["was", "adjusted"],
-        ):
+        after = scene.words(mention.j, mention.j + 2)
+        if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
             continue
         if word == "tension" and before in _TENSION_WORDS:
             continue
@@ -36,7 +37,13 @@ def tension(desk: Desk, scene: Scene) -> None:
             value = "none"
         if word in ("no pull", "no strain") and not names_repair(scene):
             continue
-        if word in ("under tension", "with tension") and scene.of("gap"):
+        if word in ("under tension", "with tension") and _beside_gap(scene, mention):
+            continue
+        answers, label = told_apart(desk, scene, mention)
+        for answer in answers:
+            said = "present" if answer.yes else "none"
+            lay_behaviour(desk, scene, answer.targets, "tension", said, answer.i, answer.j, f"tension {said}")
+        if label:
             continue
         lay_behaviour(
             desk,
@@ -48,6 +55,12 @@ def tension(desk: Desk, scene: Scene) -> None:
             mention.j,
             f"tension {value}",
         )
+
+
+def _beside_gap(scene: Scene, mention: Mention) -> bool:
+    """'no gap under tension' tells of a test; 'no gap, although it is under tension' tells of the repair."""
+    first, last = scene.part(mention.i)
+    return any(first <= m.i < last for m in scene.of("gap"))
 
 
 def bulk(desk: Desk, scene: Scene) -> None:
@@ -62,10 +75,18 @@ def bulk(desk: Desk, scene: Scene) -> None:
             word in _BULK_WORDS
             and not names_repair(scene)
             and not set(scene.words(scene.sentence.i, scene.sentence.j)) & {"join", "repair", "junction"}
+            and not scene.of("gap", "test", "glide")
         ):
             continue
         answer = scene.answer(mention.j)
-        if answer == "":
+        after = scene.next_word(mention.j)
+        if answer == "" or after in _DRESSINGS or (after == "for" and scene.word_before(mention.i) == "too"):
+            continue
+        answers, label = told_apart(desk, scene, mention)
+        for told in answers:
+            said = "present" if told.yes == (value == "present") else "none"
+            lay_behaviour(desk, scene, told.targets, "bulk", said, told.i, told.j, f"bulk {said}")
+        if label:
             continue
         if value == "present" and (scene.negated(mention.i, mention.j) or answer in _NONE):
             value = "none"

@@ -7,6 +7,7 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _ROUND = frozenset(["around", "round", "over"])
+_FIXES = frozenset(["sutured", "sewn", "fixed", "secured", "anchored", "stitched", "attached"])
 _THICK = frozenset(["0", "1", "2-0", "3-0"])
 _THIN = frozenset(["5-0", "6-0", "7-0"])
 _CLOSING_WORDS = word_list("sutures", "closing_words")
@@ -17,8 +18,18 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
     """Give each suture its role, by its sentence or by what was worked on before."""
     for thread in threads:
         thread.role = role_of(scene, thread.i, thread.j, found)
+        if thread.role in ("bone", "sheath", "other") and _holds_stump(scene, thread):
+            thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+
+
+def _holds_stump(scene: Scene, thread: Thread) -> bool:
+    """'The stump was tenodesed to the phalanx through drill holes, 2-0': what puts a tendon to bone is its core."""
+    words = scene.words(scene.sentence.i, thread.i)
+    tendon = any(g.tendons and g.j <= thread.i for g in scene.setting.groups) or "stump" in words
+    fixed = any(m.value in ("tenodesed", "reinserted") and m.j <= thread.i for m in scene.of("deed"))
+    return tendon and (fixed or ("stump" in words and not _FIXES.isdisjoint(words)))
 
 
 def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> str:
@@ -35,11 +46,7 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
     if (thread.role == TENDON or thread.size in _THIN) and _outside_follows(scene, thread, found):
         return PERIPHERAL
     if thread.role == TENDON:
-        return (
-            PERIPHERAL
-            if pattern and (around or has_core(desk, scene)) and thread.size in _THIN
-            else CORE
-        )
+        return PERIPHERAL if pattern and (around or has_core(desk, scene)) and thread.size in _THIN else CORE
     if desk.topic in (CORE, PERIPHERAL, TENDON):
         if pattern or around:
             return PERIPHERAL

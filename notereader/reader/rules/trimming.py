@@ -5,7 +5,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.measures import UNITS
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import foreign, lay_behaviour
-from notereader.reader.rules.ends import end_owners
+from notereader.reader.rules.ends import deep_of_column, end_owners
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -93,7 +93,4 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     each = {"each", "both", "them", "they"} & set(scene.words(q.i - 3, q.j + 4))
     spot = ends[-1] if ends and each else Mention("ends", "", q.i, q.j)  # 'ends ragged, so 3 mm of each was pared back'
     targets = end_owners(desk, scene, spot)
-    if scene.sentence.prefix and len({t.digit for t in targets}) == 1:
-        deep = [t for t in targets if t.tendon in ("FDP", "FPL")]
-        return deep or targets  # a grid's row without a tendon tells of the deep flexor
-    return targets
+    return deep_of_column(scene, targets)
