@@ -239,10 +239,18 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         fingers = [*own, *(Target(d, t) for t in deep for d in ("index", "middle", "ring", "small"))]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
     if group.every and not group.digits:
-        wide = [t for t in desk.named if t.tendon in group.tendons and t.slip is None]
+        named = dict.fromkeys([*desk.named, *_spoken_of(desk, scene)])
+        wide = [t for t in named if t.tendon in group.tendons and t.slip is None and t.digit]
         if len({t.digit for t in wide}) > 1:
             targets = [t for t in wide if desk.extents.get(t) != "intact"] or wide
     return targets, group
+
+
+def _spoken_of(desk: Desk, scene: Scene) -> list[Target]:
+    """Return the tendons that the sentences before one tell hurt, 'cut' without saying how far."""
+    before = (s for s in desk.having("hurt") if s.sentence.i < scene.sentence.i and not s.header)
+    groups = ((s, g) for s in before for g in s.setting.groups if g.tendons and not (g.reference or g.excepted))
+    return [t for s, g in groups if s.told(g.i) for t in group_targets(s, g)]
 
 
 def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
