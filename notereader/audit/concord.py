@@ -18,14 +18,18 @@ _FIGURES = ("whole", "number")
 
 @dataclass(frozen=True, slots=True)
 class Disagreement:
-    """One place where two readers differ, with the words of the note behind what each says."""
+    """One place where two readers differ, with the words of the note behind what each says.
+
+    `text` is the SHA-256 of the note's text, '' where it is not known.
+    """
 
     note: str
     place: str
     first: str
     second: str
-    first_words: str = ""
-    second_words: str = ""
+    first_words: str
+    second_words: str
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +150,8 @@ def _said(fact: Fact | None) -> str:
 
 
 def _disagreement(record: Record, place: Address, mine: Fact | None, theirs: Fact | None) -> Disagreement:
-    return Disagreement(record.note.name, place.words(), _said(mine), _said(theirs), _words(mine), _words(theirs))
+    said = (_said(mine), _said(theirs), _words(mine), _words(theirs))
+    return Disagreement(record.note.name, place.words(), *said, record.note.sha256)
 
 
 def _words(fact: Fact | None) -> str:

@@ -87,7 +87,7 @@ class Journal:
     def __init__(self, folder: Path) -> None:
         self.path = folder / FILE_NAME
         with _faults_of(self.path):
-            folder.mkdir(parents=True, exist_ok=True)
+            folder.mkdir(mode=0o700, parents=True, exist_ok=True)
             # What the notes say is in it: only its owner may read it.
             os.close(os.open(self.path, os.O_CREAT | os.O_RDWR, 0o600))
             self._base = sqlite3.connect(self.path, timeout=1.0, isolation_level=None, check_same_thread=False)

@@ -362,7 +362,8 @@ def test_a_second_reader_is_compared_and_a_difference_opens_the_note(
         record = confirmed(sample_record(name))
         if name == "01-plain-index":
             for repair in record.repairs:
-                repair.facts["size"].value = "2-0"
+                if "size" in repair.facts:
+                    repair.facts["size"].value = "2-0"
         (other / f"{name}.json").write_text(dump_record(record), encoding="utf-8")
     part(qtbot, counted, "Second reader")
     tab_to(qtbot, counted.readers.place)
@@ -372,7 +373,7 @@ def test_a_second_reader_is_compared_and_a_difference_opens_the_note(
     assert "3 notes read by both; 2 only by the first, 0 only by the second." in counted.readers.words.text()
     assert counted.readers.fields.sheet.head[1:] == ("Places", "Same", "Kappa", "Alpha", "Alpha of figures")
     lines = counted.readers.differences.sheet.lines
-    assert lines and all("core suture size" in line.cells[1] and line.cells[3] == "2-0" for line in lines)
+    assert lines and all("core suture size" in line.cells[1] and line.cells[3].startswith("2-0") for line in lines)
     assert "“" in lines[0].cells[2], "the words of the note stand beside it"
     go_to_cell(qtbot, counted.readers.differences, "01-plain-index", "Fact")
     with qtbot.waitSignal(window.case_shown):

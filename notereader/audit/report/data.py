@@ -127,7 +127,9 @@ def _agreement(results: Results) -> dict[str, Any] | None:
             }
             for each in found.fields
         ],
-        "disagreements": [asdict(each) for each in results.disagreements()],
+        "disagreements": [
+            {name: said for name, said in asdict(each).items() if name != "text"} for each in results.disagreements()
+        ],
     }
 
 

@@ -136,10 +136,10 @@ DISAGREEMENT_HEAD = ("Note", "Fact", "First reader", "Second reader")
 
 
 def disagreement_lines(results: Results) -> Iterator[Line]:
-    """Yield where two readers differ, with the words of the note where they are asked for."""
+    """Yield where two readers differ, with the words of the note where they are asked for; keys are those of texts."""
     for each in results.disagreements():
         said = [
             f"{value or 'silent'}{f' “{words}”' if words else ''}"
             for value, words in ((each.first, each.first_words), (each.second, each.second_words))
         ]
-        yield Line(each.note, (each.note, each.place, *said))
+        yield Line(each.text, (each.note, each.place, *said))

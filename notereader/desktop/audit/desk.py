@@ -239,7 +239,9 @@ class Desk:
         """Compare with a second reader's records; return the agreement by field and where the two differ."""
         with self._audit() as audit:
             found = audit.agree_with(place)
-            texts = {row.name: row.key for row in audit.notes()}
+            texts = {each.text for each in found.disagreements}
+            held = ((row.assessment.sha256, row.key) for row in audit.notes() if row.assessment is not None)
+            keys = {text: key for text, key in held if text in texts}
         self._known = replace(self._results, agreement=found)
         shown = replace(self._results, with_words=True, with_names=True)
         words = (
@@ -247,7 +249,7 @@ class Desk:
             "by the second. Silence counts as a value."
         )
         differ = [
-            rows.Line(texts.get(line.key, ""), line.cells)
+            rows.Line(keys.get(line.key, ""), line.cells)
             for _, line in zip(range(MOST_NOTES), rows.disagreement_lines(shown), strict=False)
         ]
         every = len(found.disagreements)
