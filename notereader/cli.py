@@ -7,7 +7,9 @@ no Qt to read a note.
 import argparse
 import os
 import sys
-from collections.abc import Callable, Sequence
+import threading
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 from typing import NamedTuple, Protocol
 
@@ -64,7 +66,8 @@ def _guarded(work: Callable[[], int]) -> int:
     from notereader.vocabulary.places import ResourceFault
 
     try:
-        status = work()
+        with _faults_without_words():
+            status = work()
         if sys.stdout is not None:
             # A full disk may show itself only here.
             sys.stdout.flush()
@@ -128,6 +131,24 @@ def _window(arguments: list[str]) -> int:
     from notereader.desktop.window import run
 
     return run(arguments)
+
+
+@contextmanager
+def _faults_without_words() -> Iterator[None]:
+    """Say the faults that Qt and threads report by themselves as all others: their texts may quote a note."""
+    hooks = sys.excepthook, threading.excepthook, sys.unraisablehook
+
+    def told(fault: BaseException | None) -> None:
+        if fault is not None and not isinstance(fault, SystemExit) and sys.stderr is not None:
+            say(inside_words(fault))
+
+    sys.excepthook = lambda kind, fault, trace: told(fault)
+    threading.excepthook = lambda report: told(report.exc_value)
+    sys.unraisablehook = lambda report: told(report.exc_value)
+    try:
+        yield
+    finally:
+        sys.excepthook, threading.excepthook, sys.unraisablehook = hooks
 
 
 def _appraise() -> _Command:

@@ -42,7 +42,7 @@ def run(arguments: Namespace) -> int:
 
 def _write_all(names: list[str], folder: Path, *, text: bool) -> int:
     try:
-        folder.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except OSError as fault:
         say(f"{folder} cannot be used as a folder: {fault.strerror or fault}. Give another one with --out.")
         return WRONG_CALL

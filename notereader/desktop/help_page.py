@@ -22,6 +22,12 @@ _INTRODUCTION = (
     "leaves the fact as it is. Tab and Shift+Tab move between controls, F6 between the parts of the window."
 )
 
+_WHERE_NOTES_LIE = (
+    "<h3>Where your notes lie</h3><p>Notes, records and the casebook lie on this computer, in files that only you can "
+    "read, and nothing is sent anywhere. They are not encrypted and there is no passphrase: the disk of this computer "
+    "is expected to be encrypted with what its system offers. Ask whoever looks after it.</p>"
+)
+
 
 class TextPage(QDialog):
     """A page of text that can be read, copied and closed by keyboard."""
@@ -70,5 +76,5 @@ def cautions_page() -> str:
     lines = "".join(f"<li>{escape(line)}</li>" for line in all_cautions())
     return (
         "<h2>What this program does not do</h2><p>It reads one note and proposes facts. It can be wrong and it can "
-        f"miss things; that is why every fact stands beside its words.</p><ul>{lines}</ul>"
+        f"miss things; that is why every fact stands beside its words.</p><ul>{lines}</ul>{_WHERE_NOTES_LIE}"
     )

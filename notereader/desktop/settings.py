@@ -1,6 +1,8 @@
 """What the window remembers between starts: reviewer, colours, letters, where it stood. No note, no fact."""
 
 import getpass
+import os
+from contextlib import suppress
 from pathlib import Path
 from typing import cast, get_args
 
@@ -15,7 +17,9 @@ class Settings:
 
     def __init__(self, path: Path | None = None):
         folder = Path(platformdirs.user_config_dir("notereader", appauthor=False))
-        self._kept = QSettings(str(path or folder / "window.ini"), QSettings.Format.IniFormat)
+        kept = path or folder / "window.ini"
+        _make_private(kept)
+        self._kept = QSettings(str(kept), QSettings.Format.IniFormat)
 
     @property
     def reviewer(self) -> str:
@@ -75,6 +79,14 @@ class Settings:
     @geometry.setter
     def geometry(self, geometry: QByteArray) -> None:
         self._kept.setValue("geometry", geometry)
+
+
+def _make_private(path: Path) -> None:
+    """Make the file before Qt does, for Qt would let everybody read it; it keeps the rights of one that is there."""
+    with suppress(OSError):  # Where nothing can be written, nothing is remembered, and the window works all the same.
+        path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        os.close(os.open(path, os.O_CREAT | os.O_WRONLY, 0o600))
+        path.chmod(0o600)
 
 
 def _login() -> str:

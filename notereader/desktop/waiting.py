@@ -28,7 +28,9 @@ class WaitingNotes:
 
     def keep(self, name: str, text: str) -> WaitingNote:
         """Keep a note until `done`. Raises OSError where it cannot be written."""
-        self._folder.mkdir(mode=0o700, parents=True, exist_ok=True)
+        # One after the other: what mkdir makes on the way is open to all.
+        for folder in (self._folder.parent, self._folder):
+            folder.mkdir(mode=0o700, parents=True, exist_ok=True)
         path = self._folder / f"{uuid.uuid4().hex}.json"
         self._lock(path)
         content = json.dumps({"name": name, "text": text}).encode("ascii")

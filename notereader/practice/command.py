@@ -232,7 +232,7 @@ def _mark(args: argparse.Namespace) -> int:
 
 def _write_markings(markings: Sequence[Marking], folder: Path, words: bool) -> None:
     try:
-        folder.mkdir(parents=True, exist_ok=True)
+        folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     except OSError as fault:
         raise PracticeFault(f"{folder} cannot be made: {fault.strerror or type(fault).__name__}.") from None
     for marking in markings:
