@@ -15,7 +15,7 @@ from notereader.vocabulary.fields import FieldSpec, field_specs
 
 def draft(desk: Desk, name: str | None, version: str) -> Record:
     """Return the draft record of the findings on the desk."""
-    findings = _with_digits(desk, desk.findings)
+    findings = _with_digits(desk, [f for f in map(_at_home, desk.findings) if f is not None])
     findings = _under_body_digit(findings)
     findings = _spread_zones(findings)
     findings = _by_slips(findings)
@@ -34,6 +34,17 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
 
 
 # --- entries
+
+
+def _at_home(f: Finding) -> Finding | None:
+    """Give a tendon that only one part of the hand has its digit; leave out those that the digit named has not."""
+    digit, tendon, slip = f.entry
+    if f.group != "repairs" or digit == "*" or tendon == "*":
+        return f
+    if tendon in ("FDP", "FDS"):
+        return None if digit == "thumb" else f
+    home = "thumb" if tendon == "FPL" else None
+    return f if digit == home else replace(f, entry=(home, tendon, slip))
 
 
 def _with_digits(desk: Desk, findings: list[Finding]) -> list[Finding]:

@@ -323,3 +323,18 @@ from reader_sentences import told
 )
 def test_extents_and_zones(note: str, expected: dict[str, dict[str, object]]) -> None:
     assert told(note, "extent", "extent_percent", "treatment", "zone") == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The FDP was torn nearly through.", "FDP all but divided.", "The FDP was cut through most of its breadth."],
+)
+def test_nearly_through_is_not_through(words: str) -> None:
+    assert told("Left small finger. " + words, "extent") == {"small FDP": {"extent": "partial"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["All flexors of the index and the middle finger, FPL intact.", "Index opened. FPL intact."]
+)
+def test_a_thumb_flexor_is_the_thumbs(words: str) -> None:
+    assert not {entry for entry in told(words, "extent") if "FPL" in entry} - {"thumb FPL"}
