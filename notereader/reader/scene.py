@@ -251,7 +251,7 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         return inside
     before = [s for s in subjects if s.j <= i]
     after = [s for s in subjects if s.i >= j]
-    near_before = [s for s in before if s.i >= first]
+    near_before = [s for s in before if s.i >= first or s.j > first]  # 'In the index, the superficial flexor ...'
     near_after = [s for s in after if s.i < last]
     if near_after and _closely_followed(scene, i, j, near_after[0]):
         return near_after[0]

@@ -12,6 +12,7 @@ _MEASURES = word_list("pulleys", "measures")
 _EXCEPTING = word_list("pulleys", "excepting")
 _NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
 _JOINTS = frozenset(["and", ",", ";", "but", "while"])
+_KEPT = frozenset(["preserved", "kept", "intact", "spared", "left"])
 _IN_ALL = (("in", "all"), ("in", "total"), ("all", "told"))
 # How much of a pulley, or which part: the value of a field and the words that tell it.
 Share = dict[str, tuple[Value, tuple[int, int]]]
@@ -44,8 +45,17 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
     stops = [
         k for k in range(j, high) if words[k] in (".", ";", "but", "to", "leaving") and words[k - 1] not in _NO_STOP
     ]
+    stops += [
+        k
+        for k in range(j, high - 1)  # 'its distal part was debrided, the proximal half preserved'
+        if words[k] == "," and {words[k + 1], words[k + 2]} & PARTS.keys() and _kept_ahead(words[k + 2 : k + 6])
+    ]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return min([high, *stops, *later])
+
+
+def _kept_ahead(words: list[str]) -> bool:
+    return bool(_KEPT & set(words)) and not {".", ";"} & set(words)
 
 
 def _measures(scene: Scene, k: int) -> bool:

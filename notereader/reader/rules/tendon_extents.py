@@ -42,6 +42,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _same_again(desk, scene)
     _none_of_slip(desk, scene)
     _none_cut(desk, scene)
+    _avulsion(desk, scene)
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -54,6 +55,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return
     if word in ("complete", "completely") and (
         scene.next_word(mention.j) in _NOT_A_CUT
+        or any(m.i == mention.j and m.value == "intact" for m in scene.of("extent"))
         or any(d.j == mention.i and d.value in ("excised", "trimmed", "repaired") for d in scene.of("deed"))
     ):
         return
@@ -196,7 +198,7 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
         if scene.words(mention.i, mention.i + 2) != ["in", "continuity"] or not scene.told(mention.i):
             continue
         first, last = scene.part(mention.i)
-        hurt = any(first <= m.i < last for m in scene.of("extent"))
+        hurt = any(first <= m.i < last and m.value in HURT_KINDS for m in scene.of("extent"))
         hurt = hurt or any(q.unit == "%" and first <= q.i < last for q in scene.quantities)
         targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
         if not hurt and not scene.negated(mention.i, mention.j):
@@ -425,6 +427,18 @@ def _none_cut(desk: Desk, scene: Scene) -> None:
         if q.unit == "%" and q.low == 0 == q.high and scene.told(q.i):
             for target in tendon_owner(desk, scene, q.i, q.j)[0]:
                 desk.tendon(scene, target, "extent", "intact", [(q.i, q.j)], "extent intact")
+
+
+def _avulsion(desk: Desk, scene: Scene) -> None:
+    """'Closed avulsion of the profundus': torn off its bone."""
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j):
+        if words[k : k + 2] != ["avulsion", "of"] or not scene.told(k) or scene.negated(k, k + 1):
+            continue
+        groups = [g for g in scene.setting.groups if g.tendons and not g.reference]
+        named = [g for g in groups if 0 < g.i - k <= 3]
+        for target in (t for g in named[:1] for t in group_targets(scene, g) if t.tendon in ("FDP", "FPL", "FDS")):
+            desk.tendon(scene, target, "extent", "complete", [(min(k, named[0].i), max(k + 1, named[0].j))], "avulsion")
 
 
 def _answers_percent(scene: Scene, quantity: Quantity) -> bool:

@@ -114,6 +114,8 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     if scene.sentence.section != "zone" or scene.of("zone"):
         return
     words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.told(k)]
+    if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
+        words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
     value = zone_value([scene.page.words[k] for k in words if scene.page.words[k] not in _BOX])
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     if not named and scene.setting.labelled:
