@@ -242,7 +242,8 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         named = dict.fromkeys([*desk.named, *_spoken_of(desk, scene)])
         wide = [t for t in named if t.tendon in group.tendons and t.slip is None and t.digit]
         if len({t.digit for t in wide}) > 1:
-            targets = [t for t in wide if desk.extents.get(t) != "intact"] or wide
+            wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
+            targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
     return targets, group
 
 
