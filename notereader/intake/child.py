@@ -69,8 +69,9 @@ def _environment() -> dict[str, str]:
 
 def _watched(process: subprocess.Popen[bytes], data: bytes) -> bytes:
     """Give a process its input and return its output; raise IntakeRefused where it goes beyond a limit."""
-    memory_taken = _memory_gauge(process.pid)
-    deadline = time.monotonic() + limits.PARSE_SECONDS
+    taken = _gauge(process.pid)
+    # On a busy machine a sound file takes long by the clock; what it may cost is counted in work.
+    deadline = time.monotonic() + limits.PARSE_SECONDS * limits.PARSE_PATIENCE
     # Threads, because Popen.communicate forgets the rest of its input when it is called again after a time-out.
     out: list[bytes] = []
     Thread(target=_send, args=(process, data), daemon=True).start()
@@ -80,9 +81,10 @@ def _watched(process: subprocess.Popen[bytes], data: bytes) -> bytes:
         reader.join(_LOOK_EVERY)
         if not reader.is_alive():
             return out[0]
-        if time.monotonic() > deadline:
+        seconds, memory = taken()
+        if seconds > limits.PARSE_SECONDS or time.monotonic() > deadline:
             raise IntakeRefused(f"Reading it took longer than {limits.PARSE_SECONDS:.0f} seconds.", _PASTE)
-        if memory_taken() > limits.PARSE_MEMORY_BYTES:
+        if memory > limits.PARSE_MEMORY_BYTES:
             raise IntakeRefused(
                 f"Reading it took more than {limits.PARSE_MEMORY_BYTES // 1_000_000:,} MB of memory.", _PASTE
             )
@@ -104,15 +106,17 @@ def _received(process: subprocess.Popen[bytes]) -> bytes:
     return b"".join(pieces)
 
 
-def _memory_gauge(pid: int) -> Callable[[], int]:
-    """Return what tells the bytes of memory a process holds, 0 once it has ended."""
+def _gauge(pid: int) -> Callable[[], tuple[float, int]]:
+    """Return what tells the seconds of work and the bytes of memory a process has taken, 0 once it has ended."""
     import psutil  # type: ignore[import-untyped]
 
-    def taken() -> int:
+    def taken() -> tuple[float, int]:
         try:
-            return int(psutil.Process(pid).memory_info().rss)
+            watched = psutil.Process(pid)
+            work = watched.cpu_times()
+            return work.user + work.system, int(watched.memory_info().rss)
         except psutil.Error:
-            return 0
+            return 0.0, 0
 
     return taken
 

@@ -16,7 +16,8 @@ MAX_UNPACKED_BYTES = 250_000_000
 MAX_XML_BYTES = 60_000_000  # of the parts that become a tree in memory, several times their size
 
 # What a parser working in its own process may take before it is stopped.
-PARSE_SECONDS = 8.0
+PARSE_SECONDS = 8.0  # of work
+PARSE_PATIENCE = 3  # times as long by the clock, for a machine that is busy with other things
 PARSE_MEMORY_BYTES = 1_000_000_000
 
 # Recognising the words of a picture takes seconds per page, so it has limits of its own.

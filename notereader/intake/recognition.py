@@ -9,7 +9,7 @@ import shutil
 import subprocess
 import sys
 import time
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, field
 
@@ -17,6 +17,7 @@ from notereader.intake import limits
 from notereader.intake.child import no_window
 from notereader.intake.cleaning import clean_text
 from notereader.intake.note import IntakeRefused, WordConfidence
+from notereader.intake.word_rows import Word, placed
 
 HOW_TO_GET = (
     "Install Tesseract, a free program that recognises words in pictures (Debian or Ubuntu: 'sudo apt install "
@@ -75,32 +76,25 @@ def recognise(program: str, picture_of: Callable[[int], str], numbers: list[int]
 
 
 def page_from_table(table: str) -> RecognisedPage:
-    """Build a page from Tesseract's table: words of a line set apart by spaces, blocks by an empty line."""
+    """Build a page from Tesseract's table: its words in the rows of the page, columns set apart by three spaces."""
     page = RecognisedPage()
-    last_line: list[str] = []
+    for before, word in placed(_words(table)):
+        page.text += before
+        start = len(page.text)
+        page.text += word.text
+        page.confidences.append(WordConfidence(start, len(page.text), round(word.confidence)))
+    return page
+
+
+def _words(table: str) -> Iterator[Word]:
     for row in table.splitlines():
         cells = row.split("\t", _COLUMNS - 1)
         if len(cells) < _COLUMNS or cells[0] != _WORD_LEVEL:
             continue
-        word = clean_text(cells[-1]).strip()
-        if not word:
-            continue
-        line = cells[1:5]
-        page.text += _between(last_line, line)
-        last_line = line
-        start = len(page.text)
-        page.text += word
-        page.confidences.append(WordConfidence(start, len(page.text), round(float(cells[10]))))
-    return page
-
-
-def _between(last: list[str], line: list[str]) -> str:
-    """Return what stands between two words; a line is its page, block, paragraph and line number."""
-    if not last:
-        return ""
-    if last == line:
-        return " "
-    return "\n" if last[:2] == line[:2] else "\n\n"
+        text = clean_text(cells[-1]).strip()
+        if text:
+            left, top, width, height = map(int, cells[6:10])
+            yield Word(tuple(cells[1:5]), left, top, width, height, float(cells[10]), text)
 
 
 def _layout_option(program: str) -> str:

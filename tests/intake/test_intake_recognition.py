@@ -163,24 +163,80 @@ def test_the_tilt_of_a_page_is_found_and_mended(angle: float) -> None:
     assert tilt(straightened(page)) == pytest.approx(0, abs=0.2)
 
 
-def table(*rows: tuple[int, int, int, int, float, str]) -> str:
-    """Return Tesseract's table form of words: block, paragraph, line, word, confidence, text."""
+# What stands in Tesseract's table: block, paragraph, line, word, left, top, confidence, text.
+Cell = tuple[int, int, int, int, int, int, float, str]
+
+
+def table(*rows: Cell) -> str:
+    """Return Tesseract's table form of words in letters of 10 by 20 dots."""
     head = "level\tpage_num\tblock_num\tpar_num\tline_num\tword_num\tleft\ttop\twidth\theight\tconf\ttext"
-    lines = [f"5\t1\t{b}\t{p}\t{li}\t{w}\t0\t0\t9\t9\t{conf}\t{text}" for b, p, li, w, conf, text in rows]
+    lines = [
+        f"5\t1\t{b}\t{p}\t{li}\t{w}\t{left}\t{top}\t{10 * len(text)}\t20\t{conf}\t{text}"
+        for b, p, li, w, left, top, conf, text in rows
+    ]
     return "\n".join([head, "4\t1\t1\t1\t1\t0\t0\t0\t9\t9\t-1\t", *lines])
 
 
-def test_the_table_becomes_lines_blocks_and_confidences() -> None:
-    rows = [
-        (1, 1, 1, 1, 96.4, "FDP"),
-        (1, 1, 1, 2, 41.6, "cut"),
-        (1, 1, 2, 1, 90, " "),
-        (1, 2, 1, 1, 8, "A2"),
-        (2, 1, 1, 1, 99, "4-0"),
+def block(number: int, left: int, top: int, *lines: str) -> list[Cell]:
+    """Return the words of a block of lines 40 dots apart, a space being as wide as a letter."""
+    cells: list[Cell] = []
+    for row, line in enumerate(lines):
+        at = left
+        for word_number, word in enumerate(line.split(" "), 1):
+            if word:
+                cells.append((number, 1, row + 1, word_number, at, top + 40 * row, 90, word))
+            at += 10 * (len(word) + 1)
+    return cells
+
+
+def test_the_table_becomes_lines_and_confidences() -> None:
+    rows: list[Cell] = [
+        (1, 1, 1, 1, 0, 0, 96.4, "FDP"),
+        (1, 1, 1, 2, 40, 2, 41.6, "cut"),
+        (1, 1, 2, 1, 0, 40, 90, " "),
+        (1, 2, 1, 1, 0, 40, 8, "A2"),
+        (1, 2, 2, 1, 0, 80, 8, "vented"),
+        (2, 1, 1, 1, 0, 160, 99, "4-0"),
     ]
     page = page_from_table(table(*rows))
-    assert page.text == "FDP cut\nA2\n\n4-0"
-    assert page.confidences == [(0, 3, 96), (4, 7, 42), (8, 10, 8), (12, 15, 99)]
+    assert page.text == "FDP cut\nA2\nvented\n\n4-0"
+    assert page.confidences == [(0, 3, 96), (4, 7, 42), (8, 10, 8), (11, 17, 8), (19, 22, 99)]
+
+
+def test_labels_and_values_in_blocks_of_their_own_become_rows_again() -> None:
+    labels = block(1, 0, 0, "Why", "Found", "Did")
+    values = block(2, 200, 3, "FDP repaired in 2036, other hospital", "scar from A1 to A4", "FDP freed, A1 divided")
+    page = page_from_table(table(*labels, *values))
+    assert page.text.split("\n") == [
+        "Why   FDP repaired in 2036, other hospital",
+        "Found   scar from A1 to A4",
+        "Did   FDP freed, A1 divided",
+    ]
+    assert [page.text[start:end] for start, end, _ in page.confidences] == page.text.split()
+
+
+def test_a_wide_gap_parts_columns_and_a_stretched_space_does_not() -> None:
+    page = page_from_table(table(*block(1, 0, 0, "Zone: II     Side:  right")))
+    assert page.text == "Zone: II   Side: right"
+
+
+def test_two_columns_of_running_text_are_not_mixed() -> None:
+    left = block(1, 0, 0, *["the FDP was found cut in zone"] * 5)
+    right = block(2, 600, 0, *["the splint was made by the therapist"] * 5)
+    page = page_from_table(table(*left, *right))
+    lines = page.text.split("\n")
+    assert lines == [*["the FDP was found cut in zone"] * 5, "", *["the splint was made by the therapist"] * 5]
+
+
+def test_a_tall_speck_between_lines_joins_nothing() -> None:
+    cells = block(1, 0, 0, "FDP repaired.", "A2 vented.")
+    page = page_from_table(table(*cells, (2, 1, 1, 1, 500, 22, 5, "|")))
+    assert page.text.split("\n")[0].startswith("FDP repaired.")
+    assert "FDP repaired. A2" not in " ".join(page.text.split("\n")[:1])
+
+
+def test_a_table_without_words_is_an_empty_page() -> None:
+    assert page_from_table(table()).text == ""
 
 
 def test_too_many_scanned_pages_are_refused() -> None:

@@ -257,9 +257,17 @@ def test_rtf_of_many_groups_is_read_or_refused_in_time() -> None:
 
 def test_a_parser_that_hangs_is_stopped(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(limits, "PARSE_SECONDS", 0.2)
+    monkeypatch.setattr(limits, "PARSE_PATIENCE", 1)
     # striprtf's search for links takes quadratic time on many openings of a field.
     data = rtf_bytes(r"{\field{\*\fldinst{HYPERLINK " * 30_000)
     assert refusal(data) == "Reading it took longer than 0 seconds. Copy the note's text out of it and paste it here."
+
+
+def test_a_parser_that_works_without_end_is_stopped_before_the_clock_runs_out(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(limits, "PARSE_SECONDS", 1.0)
+    monkeypatch.setattr(limits, "PARSE_PATIENCE", 1000)
+    data = rtf_bytes(r"{\field{\*\fldinst{HYPERLINK " * 60_000)
+    assert refusal(data).startswith("Reading it took longer than 1 seconds.")
 
 
 def test_a_parser_that_takes_too_much_memory_is_stopped(monkeypatch: pytest.MonkeyPatch) -> None:
