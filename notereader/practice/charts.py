@@ -5,10 +5,12 @@ import io
 import os
 import tempfile
 import textwrap
+from collections.abc import Callable
 from dataclasses import dataclass
+from functools import wraps
 from math import ceil
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, ParamSpec
 
 from notereader.practice.faults import PracticeFault
 from notereader.practice.progress import KindProgress, Progress
@@ -17,6 +19,7 @@ from notereader.practice.teacher import TeacherView
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
 
+_P = ParamSpec("_P")
 FORMATS = ("png", "svg", "pdf")
 # Letters in points, width in inches, letters of a line and panels beside one another, as they fit a printed page.
 _LETTERS, _WIDTH, _LINE, _COLUMNS = 9.0, 11.0, 150, 3
@@ -37,6 +40,20 @@ class Inks:
 PRINTED = Inks()
 
 
+def _plainly(draw: Callable[_P, "Figure"]) -> Callable[_P, "Figure"]:
+    """Let a figure take every name as it is written: matplotlib would read formulas between dollar signs."""
+
+    @wraps(draw)
+    def drawn(*args: _P.args, **how: _P.kwargs) -> "Figure":
+        from matplotlib import rc_context
+
+        with rc_context({"text.parse_math": False}):
+            return draw(*args, **how)
+
+    return drawn
+
+
+@_plainly
 def progress_figure(
     progress: Progress, inks: Inks = PRINTED, width: float = _WIDTH, letters: float = _LETTERS
 ) -> "Figure":
@@ -63,6 +80,7 @@ def progress_figure(
     return figure
 
 
+@_plainly
 def teacher_figure(
     view: TeacherView, inks: Inks = PRINTED, width: float = _WIDTH, letters: float = _LETTERS
 ) -> "Figure":
@@ -90,6 +108,9 @@ def teacher_figure(
     for axis in (left, right):
         axis.set_axisbelow(True)
         axis.grid(axis="x", color=inks.faint)
+        # What is shown stands above: the chart is as long as there are fields.
+        axis.xaxis.tick_top()
+        axis.xaxis.set_label_position("top")
         _dress(axis, inks, 0.9 * letters)
     students = "1 student" if len(view.students) == 1 else f"{len(view.students)} students"
     title = f"Fields as items, {students}, the hardest first"

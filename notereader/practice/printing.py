@@ -5,6 +5,7 @@ import unicodedata
 from collections.abc import Iterable, Iterator
 
 from notereader.practice.marks import ContradictionMark, FactMark, Marking, QuestionsMark, Words
+from notereader.record.address import small
 
 WIDTH = 100
 
@@ -93,13 +94,13 @@ def _facts(marking: Marking) -> Iterator[str]:
     silences = [mark for mark in differences if mark.outcome == "silence unsaid"]
     if silences:
         yield from fill(silences[0].sentence, "    ", "  * ")
-        yield from fill("; ".join(f"{m.where}: {_small(m.label)}" for m in silences), "      ")
+        yield from fill("; ".join(f"{m.where}: {small(m.label)}" for m in silences), "      ")
 
 
 def _difference(mark: FactMark, told: set[str]) -> Iterator[str]:
     """Say one difference; why a field matters is said once."""
     sign = "!" if mark.over else "*"
-    yield from fill(f"{mark.where}: {_small(mark.label)} ({mark.outcome}). {mark.sentence}", "    ", f"  {sign} ")
+    yield from fill(f"{mark.where}: {small(mark.label)} ({mark.outcome}). {mark.sentence}", "    ", f"  {sign} ")
     if mark.key_words:
         yield from fill(f"The note: {quoted(mark.key_words)}", "      ")
     if mark.said_words and mark.outcome in ("wrong words", "wrong", "read in"):
@@ -164,7 +165,3 @@ def _behind(marking: Marking) -> Iterator[str]:
 
 def _title(words: str) -> list[str]:
     return ["", words, "-" * len(words)]
-
-
-def _small(label: str) -> str:
-    return f"{label[0].lower()}{label[1:]}" if label[1:2].islower() else label

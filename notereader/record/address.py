@@ -58,5 +58,10 @@ class Address:
     def words(self) -> str:
         """Say in trade words which fact this is: 'ring FDP: core strands'."""
         spec = field_specs()[self.group].get(self.field)
-        label = spec.label.lower() if spec else self.field
+        label = small(spec.label) if spec else self.field
         return f"{self.entry_words()}: {label}" if self.field else self.entry_words()
+
+
+def small(label: str) -> str:
+    """Return the name of a field as it stands within a sentence: 'core strands', 'MCP position'."""
+    return f"{label[0].lower()}{label[1:]}" if label[1:2].islower() else label

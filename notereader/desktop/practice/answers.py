@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
+from notereader.casebook.edits import ENTRY_GROUPS
 from notereader.desktop.rows import Heading, Item, Row, Standing, items_of
 from notereader.desktop.steps import Change, Step, StepRefused, take_rival
 from notereader.practice.cases import needed_silences
@@ -56,7 +57,8 @@ def answer_items(
     """
     wanted = set(again)
     needed = wanted or {place for place in needed_silences(record) if asked(place)}
-    room = record.model_copy(deep=True)
+    # Entries are added to lists of its own; the facts are only read.
+    room = record.model_copy(update={group: list(getattr(record, group)) for group in ENTRY_GROUPS})
     for place in needed:
         room.ensure(place)
     every = {fact_address.text() for fact_address, _ in record.walk()}

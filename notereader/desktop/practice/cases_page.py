@@ -4,12 +4,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QMenu, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMenu, QPushButton, QWidget
 
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.practice.naming import case_title, counted, level_words
-from notereader.desktop.practice.parts import Title, button, goes_back, in_a_row
+from notereader.desktop.practice.parts import Title, button, filled, goes_back, in_a_row
 from notereader.desktop.practice.tables import PlainTable
 
 if TYPE_CHECKING:
@@ -54,8 +54,7 @@ class CasesPage(QWidget):
         self.set.setAccessibleName("Other cases")
         self.set.setMenu(self._sets())
         self.back = button("First page  Esc", self.left.emit)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(36, 20, 36, 16)
+        layout = filled(self, (36, 20, 36, 16), "Cases to practise")
         layout.setSpacing(8)
         layout.addWidget(Title("Practise reading notes", look))
         layout.addWidget(plain_label(SENTENCE))

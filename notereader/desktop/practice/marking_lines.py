@@ -10,6 +10,7 @@ from html import escape
 from notereader.desktop.practice.naming import counted, level_words
 from notereader.practice.marks import AskedMark, ContradictionMark, EntryMark, FactMark, Marking, QuestionsMark, Words
 from notereader.record import Address
+from notereader.record.address import small
 
 _HEADINGS = {
     "over": "Over-stated: the worst fault",
@@ -114,7 +115,7 @@ def _summary(marking: Marking) -> str:
 
 
 def _fact(mark: FactMark) -> Line:
-    what = f"{_capital(mark.where)}: {_small(mark.label)}"
+    what = f"{_capital(mark.where)}: {small(mark.label)}"
     kind = "over" if mark.over else mark.outcome
     body = [f"<h3>{escape(what)}</h3>", f"<p><b>{_SIGNS[kind]} {escape(_word(mark))}</b></p>"]
     if mark.sentence:
@@ -208,7 +209,3 @@ def _list(items: Iterable[str]) -> str:
 
 def _capital(words: str) -> str:
     return words[:1].upper() + words[1:]
-
-
-def _small(label: str) -> str:
-    return f"{label[0].lower()}{label[1:]}" if label[1:2].islower() else label

@@ -12,7 +12,7 @@ from notereader.desktop.mark_key import MarkKey
 from notereader.desktop.marks import Span
 from notereader.desktop.note_view import NoteView
 from notereader.desktop.practice.naming import level_words
-from notereader.desktop.practice.parts import button, goes_back, in_a_row
+from notereader.desktop.practice.parts import button, filled, goes_back, in_a_row
 from notereader.desktop.themes import MarkKind, larger
 from notereader.record import Address
 
@@ -61,6 +61,8 @@ class MarkingPage(QWidget):
         right.addWidget(self.list)
         right.addWidget(self.detail)
         right.setChildrenCollapsible(False)
+        for part in (self.list, self.detail):
+            part.setMinimumHeight(120)
         whole = QSplitter(Qt.Orientation.Horizontal)
         whole.addWidget(left)
         whole.addWidget(right)
@@ -70,8 +72,7 @@ class MarkingPage(QWidget):
         self.again = button("Take this case a&gain", lambda: self.again_wanted.emit(self._case_id))
         self.progress = button("Pr&ogress, export …", self.progress_wanted.emit)
         self.back = button("All cases  Esc", self.left.emit)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(8, 6, 8, 8)
+        layout = filled(self, (8, 6, 8, 8), "Marking and note")
         layout.addWidget(self.strip)
         layout.addWidget(whole, 1)
         layout.addLayout(in_a_row(self.next, self.again, self.progress, self.back))

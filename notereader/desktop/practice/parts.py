@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from notereader.desktop.flow_layout import FlowLayout
 from notereader.desktop.look import Look
@@ -41,6 +41,24 @@ class Title(QLabel):
 
     def _dress(self) -> None:
         self.setFont(larger(QApplication.font(), self._share, bold=True))
+
+
+def filled(page: QWidget, margins: tuple[int, int, int, int], name: str) -> QVBoxLayout:
+    """Return the column of a page; where large letters need more height than there is, the page scrolls."""
+    inner = QWidget()
+    scroll = QScrollArea()
+    scroll.setWidget(inner)
+    scroll.setWidgetResizable(True)
+    scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setAccessibleName(name)
+    outer = QVBoxLayout(page)
+    outer.setContentsMargins(0, 0, 0, 0)
+    outer.addWidget(scroll)
+    column = QVBoxLayout(inner)
+    column.setContentsMargins(*margins)
+    return column
 
 
 def goes_back(page: QWidget, back: Callable[[], object]) -> None:

@@ -6,13 +6,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QFileDialog, QInputDialog, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFileDialog, QInputDialog, QTabWidget, QWidget
 from shiboken6 import isValid
 
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.practice.naming import case_title, counted
-from notereader.desktop.practice.parts import Title, button, goes_back, in_a_row
+from notereader.desktop.practice.parts import Title, button, filled, goes_back, in_a_row
 from notereader.desktop.practice.tables import ChartView, PlainTable
 from notereader.desktop.worker import Worker
 
@@ -65,8 +65,7 @@ class ProgressPage(QWidget):
         )
         self.back = button("All cases  Esc", self.left.emit)
         self.title = Title("Progress", look)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(24, 14, 24, 12)
+        layout = filled(self, (24, 14, 24, 12), "Progress")
         layout.addWidget(self.title)
         layout.addWidget(self.how)
         layout.addWidget(self.tabs, 1)

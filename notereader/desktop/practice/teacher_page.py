@@ -6,13 +6,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QCheckBox, QFileDialog, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFileDialog, QTabWidget, QWidget
 from shiboken6 import isValid
 
 from notereader.desktop.labels import plain_label
 from notereader.desktop.look import Look
 from notereader.desktop.practice.naming import counted
-from notereader.desktop.practice.parts import Title, button, goes_back, in_a_row
+from notereader.desktop.practice.parts import Title, button, filled, goes_back, in_a_row
 from notereader.desktop.practice.tables import ChartView, PlainTable
 from notereader.desktop.worker import Worker
 
@@ -72,8 +72,7 @@ class TeacherPage(QWidget):
         self.with_keys = QCheckBox("with their &keys")
         self.with_keys.setChecked(True)
         self.back = button("All cases  Esc", self.left.emit)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(24, 14, 24, 12)
+        layout = filled(self, (24, 14, 24, 12), "Teacher's view")
         layout.addWidget(Title("Teacher's view", look))
         layout.addWidget(plain_label(_HOW))
         layout.addWidget(self.note)
