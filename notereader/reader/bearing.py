@@ -347,6 +347,9 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
             ["way"],
             ["just"],
         )
+    alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
+    if before == ["as"] and alone:
+        group.reference = True  # a cell of a grid: 'as long'
     if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
         group.reference = True  # 'FDP of the ring back to bone + middle check'
     if before[-1:] and (

@@ -210,6 +210,9 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small"):
+        compared = page.words[mention.i - 1 : mention.i] in (["as"], ["like"], ["see"])
+        if compared and (ends or after in ("|", ".", ";", ",")):
+            return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if at_start and (after in _LABELS_WORDS_2 or ends):
             return True
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):

@@ -54,7 +54,10 @@ class Doubts:
         if f.header or not self.desk.scenes or len(self.desk.scenes[0].every_digit) < 2:
             return False
         here = self.desk.scene_at(f.order)
-        if _digits(here) or any(g.every or g.generic == "all" for g in here.setting.groups):
+        # The first words of a grid's fact are the title of its column; its finger stands in the label of the row.
+        if any(_digits(self.desk.scene_at(i)) for i, _ in f.spans) or any(
+            g.every or g.generic == "all" for g in here.setting.groups
+        ):
             return False
         scene = self.desk.scene_before(here)
         for _ in range(_FAR):

@@ -77,7 +77,17 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
         _mark_misquoted(page, sentence)
+        if sentence.section in ("procedure", "diagnosis"):
+            _mark_asked(page, sentence)
     return doc
+
+
+def _mark_asked(page: Page, sentence: Sentence) -> None:
+    """'Tenolysis FDP, repair FDS?': the part of a title that ends with a question mark was only a question."""
+    for k in range(sentence.i + 1, sentence.j - 1):
+        if page.words[k] == "?":
+            first = next((m for m in range(k - 1, sentence.i, -1) if page.words[m] in (",", ";", ":", "+")), sentence.i)
+            _mark(page, first, k, "question")
 
 
 def _mark_misquoted(page: Page, sentence: Sentence) -> None:
@@ -143,6 +153,8 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
     """'Ends: clean / ragged / crushed' of a template that nobody struck through: nothing was chosen."""
     words = page.words
     colon = next((k for k in range(sentence.i, min(sentence.i + 8, sentence.j)) if words[k] == ":"), None)
+    if colon is None:
+        _mark_before_arrow(page, sentence)
     if colon is None or "/" not in words[colon + 1 : sentence.j]:
         return
     arrow = next((k for k in range(colon + 1, sentence.j - 1) if words[k] == ">"), None)
@@ -161,6 +173,20 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
         and _choice(page, *chosen[0])
     ):
         _mark(page, sentence.i, end, "unticked")
+
+
+def _mark_before_arrow(page: Page, sentence: Sentence) -> None:
+    """'Laterality   R / L   -> L': single words parted by slashes before an arrow were not chosen."""
+    words = page.words
+    arrow = next((k for k in range(sentence.i + 3, sentence.j - 1) if words[k] == ">"), None)
+    k = arrow - 1 if arrow is not None else sentence.i
+    while k > sentence.i and words[k] == "-":
+        k -= 1
+    last = k + 1
+    while k - 2 >= sentence.i and words[k - 1] == "/" and words[k].isalnum():
+        k -= 2
+    if last - k >= 3:
+        _mark(page, k, last, "unticked")
 
 
 def _options(words: list[str]) -> bool:
@@ -252,7 +278,8 @@ def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
     for cue in page.cues:
         while n + 1 < len(page.sentences) and page.sentences[n].j <= cue.i:
             n += 1
-        if not (cue.value == "conditional" and no_condition(page, cue)):
+        guides = page.words[cue.i] == "ultrasound" and {"guided", "guidance"} & set(page.words[cue.j : cue.j + 2])
+        if not guides and not (cue.value == "conditional" and no_condition(page, cue)):
             found.setdefault(n, []).append(cue)
     return found
 

@@ -99,3 +99,14 @@ def test_only_the_peripheral_suture_was_the_same(sentence: str) -> None:
         "polyblend",
     )
     assert "strands" not in shown
+
+
+def test_a_cell_of_a_grid_that_says_as_another_finger() -> None:
+    note = (
+        "Middle and ring finger, left.\n\n"
+        "| Finger  | Tendon | Divided   | Core                     | Epitendinous   |\n"
+        "| Long    | FDP    | 100%      | M-Tang, 4/0 looped nylon | 6/0 nylon      |\n"
+        "| Ring    | FDP    | 100%      | as long                  | as long        |\n"
+    )
+    found = told(note, "stitch", "size", "peripheral_size")
+    assert found["ring FDP"] == found["middle FDP"] == {"stitch": "m-tang", "size": "4-0", "peripheral_size": "6-0"}

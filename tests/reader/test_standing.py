@@ -146,3 +146,15 @@ def test_an_addendum_replaces_what_it_corrects(note: str, value: int, rival: int
     fact = fact_of(note, entry, "strands")
     assert fact.value == value
     assert rival in [r.value for r in fact.rivals]
+
+
+@pytest.mark.parametrize(
+    "title",
+    [
+        "Procedure: tenolysis, repair FDS?, re-repair of FDP, middle finger",
+        "PROCEDURE: repair FDP + repair FDS? - middle",
+    ],
+)
+def test_a_question_in_a_title_is_no_deed(title: str) -> None:
+    found = told(title + "\n\nThe FDP of the middle finger was repaired with 4-0 nylon.", "treatment")
+    assert found == {"middle FDP": {"treatment": "repaired"}}
