@@ -14,8 +14,15 @@ from matplotlib.textpath import text_to_path
 from notereader.audit.criteria import NEEDS, criteria_lists
 from notereader.audit.report.charts import MOST_CHARTS, PRINT, corrected_chart, period_charts, state_chart
 from notereader.audit.report.page import sample_words, summary
-from notereader.audit.report.rows import groups_shown, label_of
-from notereader.audit.report.words import corrected_words, measure_words, notes_words, percent, rate_words
+from notereader.audit.report.rows import (
+    AGREEMENT_HEAD,
+    SIGNAL_HEAD,
+    agreement_lines,
+    groups_shown,
+    label_of,
+    signal_lines,
+)
+from notereader.audit.report.words import corrected_words, notes_words, rate_words
 from notereader.audit.results import Results
 from notereader.audit.states import CONTRADICTORY, IMPLIED, SILENT, STATED
 from notereader.audit.tables import audit_tables
@@ -27,8 +34,9 @@ LINE = 12.0
 TEXT_SIZE, TABLE_SIZE, HEADING_SIZE, TITLE_SIZE = 9.0, 7.6, 12.5, 18.0
 CHARTS_TO_A_PAGE = 8
 GROUPS_ACROSS = 4
-# Points across the page, and between the columns of a table.
+# Points across the page, down the page, and between the columns of a table.
 _ACROSS = (WIDTH - 2 * LEFT) * 72
+_DOWN = (HEIGHT - TOP - BOTTOM) * 72
 _BETWEEN = 6.0
 
 
@@ -58,11 +66,21 @@ class Paper:
             self.used += size * 1.35
         self.used += 4
 
-    def table(self, head: Sequence[str], rows: Iterable[Sequence[str]], widths: Sequence[float]) -> None:
-        """Write a table; widths are shares of the page, and the head stands again on each page."""
+    def table(
+        self, head: Sequence[str], rows: Iterable[Sequence[str]], widths: Sequence[float], title: str = ""
+    ) -> None:
+        """Write a table under its title; widths are shares of the page.
+
+        It is not parted where it fits on a page of its own; where it is, the head stands again on each page.
+        """
+        body = list(rows)
+        whole = 3 * LINE + _height(head, widths, True) + sum(_height(row, widths) for row in body)
+        self._room(whole if whole <= _DOWN else 6 * LINE)
+        if title:
+            self.heading(title)
         self._row(head, widths, weight="bold")
-        for row in rows:
-            if self._left() < 3 * LINE:
+        for row in body:
+            if self._left() < _height(row, widths):
                 self.finish()
                 self._row(head, widths, weight="bold")
             self._row(row, widths)
@@ -96,7 +114,7 @@ class Paper:
         figure.text(1 - LEFT / WIDTH, 0.45 / HEIGHT, str(self.number), fontsize=7, color=PRINT.quiet, ha="right")
 
     def _left(self) -> float:
-        return (HEIGHT - TOP - BOTTOM) * 72 - self.used
+        return _DOWN - self.used
 
     def _room(self, needed: float) -> None:
         if self.figure is not None and self._left() < needed:
@@ -105,22 +123,29 @@ class Paper:
             self._begin(Figure(figsize=(WIDTH, HEIGHT)))
 
     def _row(self, cells: Sequence[str], widths: Sequence[float], **style: Any) -> None:
-        self._room(3 * LINE)
         bold = style.get("weight") == "bold"
-        parts = [
-            wrapped(cell, width * _ACROSS - _BETWEEN, TABLE_SIZE, bold)
-            for cell, width in zip(cells, widths, strict=True)
-        ]
-        for at, lines in enumerate(parts):
+        self._room(_height(cells, widths, bold))
+        for at, lines in enumerate(_parted(cells, widths, bold)):
             for down, line in enumerate(lines):
                 self._write(sum(widths[:at]), line, TABLE_SIZE, down * TABLE_SIZE * 1.3, **style)
-        self.used += max(map(len, parts)) * TABLE_SIZE * 1.3 + 2.5
+        self.used += _height(cells, widths, bold)
 
     def _write(self, across: float, words: str, size: float, down: float = 0.0, **style: Any) -> None:
         assert self.figure is not None
         x = (LEFT + across * (WIDTH - 2 * LEFT)) / WIDTH
         y = 1 - (TOP + (self.used + down + size) / 72) / HEIGHT
         self.figure.text(x, y, words, fontsize=size, va="baseline", **style)
+
+
+def _height(cells: Sequence[str], widths: Sequence[float], bold: bool = False) -> float:
+    """Return the height of a row in points."""
+    return max(map(len, _parted(cells, widths, bold))) * TABLE_SIZE * 1.3 + 2.5
+
+
+def _parted(cells: Sequence[str], widths: Sequence[float], bold: bool) -> list[list[str]]:
+    """Return the cells of a row in lines as wide as their columns."""
+    across = [width * _ACROSS - _BETWEEN for width in widths]
+    return [wrapped(cell, room, TABLE_SIZE, bold) for cell, room in zip(cells, across, strict=True)]
 
 
 def wrapped(words: str, across: float, size: float, bold: bool = False) -> list[str]:
@@ -165,12 +190,12 @@ def _first(paper: Paper, results: Results) -> None:
     paper.table(["Notes", ""], [*counts, *([name, said] for name, said in results.settings.items())], [0.42, 0.58])
     missing = results.most_missing()
     if missing:
-        paper.heading("Most often missing")
         rows = []
         for c in missing:
             rates = [results.tally.whole.rate(c.key, letter) for letter in (SILENT, CONTRADICTORY)]
             rows.append([label_of(c), f"{rates[0].of:,}", *map(rate_words, rates)])
-        paper.table(["What a therapist needs", "Notes", "Silent", "Contradictory"], rows, [0.46, 0.1, 0.22, 0.22])
+        head = ["What a therapist needs", "Notes", "Silent", "Contradictory"]
+        paper.table(head, rows, [0.46, 0.1, 0.22, 0.22], "Most often missing")
 
 
 def _needs(paper: Paper, results: Results) -> None:
@@ -185,27 +210,26 @@ def _list(paper: Paper, results: Results, kind: str, title: str) -> None:
     listed = results.listed(kind)
     if not listed:
         return
-    paper.heading(title)
     rows = []
     for c in listed:
         rates = [results.tally.whole.rate(c.key, letter) for letter in (STATED, IMPLIED, SILENT, CONTRADICTORY)]
         rows.append([label_of(c), f"{rates[0].of:,}", *map(rate_words, rates)])
     head = ["", "Notes", "Stated", "Implied", "Silent", "Contradictory"]
-    paper.table(head, rows, [0.305, 0.075, 0.155, 0.155, 0.155, 0.155])
+    paper.table(head, rows, [0.305, 0.075, 0.155, 0.155, 0.155, 0.155], title)
 
 
 def _groups(paper: Paper, results: Results) -> None:
     for column, groups in results.tally.by_group.items():
         sizes = results.tally.group_sizes[column]
         names = groups_shown(results, column)
-        paper.heading(f"Share of notes that state it, by {column}")
+        title = f"Share of notes that state it, by {column}"
         if len(names) < len(groups):
-            paper.text(f"The {len(names)} largest of {len(groups)} groups; all stand in rates.csv.")
+            title += f" (the {len(names)} largest of {len(groups)} groups; all stand in rates.csv)"
         for at in range(0, len(names), GROUPS_ACROSS):
             some = names[at : at + GROUPS_ACROSS]
             rows = [[c.label, *(rate_words(groups[n].rate(c.key, STATED)) for n in some)] for c in results.heaviest()]
             head = ["", *(f"{name} ({sizes[name]:,})" for name in some)]
-            paper.table(head, rows, [0.26, *[0.185] * len(some)])
+            paper.table(head, rows, [0.26, *[0.185] * len(some)], title if not at else "")
 
 
 def _periods(paper: Paper, results: Results) -> None:
@@ -213,10 +237,9 @@ def _periods(paper: Paper, results: Results) -> None:
     told = "Share of notes that state it: line, average and limits (dashed). A square marks a signal."
     for at in range(0, len(drawn), CHARTS_TO_A_PAGE):
         paper.chart(period_charts(drawn[at : at + CHARTS_TO_A_PAGE]), "Charts over time", told)
-    rows = [[label_of(c), words, periods] for c, words, periods in results.signals()]
+    rows = [line.cells for line in signal_lines(results)]
     if rows:
-        paper.heading("Signals")
-        paper.table(["", "Rule", "Periods"], rows, [0.3, 0.35, 0.35])
+        paper.table(SIGNAL_HEAD, rows, [0.3, 0.35, 0.35], "Signals")
 
 
 def _reader(paper: Paper, results: Results) -> None:
@@ -249,17 +272,8 @@ def _agreement(paper: Paper, results: Results) -> None:
         return
     paper.heading("Agreement of two readers")
     paper.text(f"{notes_words(found.shared)} read by both.")
-    rows = [
-        [
-            f.key.partition("/")[2],
-            str(f.places),
-            "" if f.percent is None else percent(f.percent),
-            measure_words(f.kappa),
-            measure_words(f.alpha),
-        ]
-        for f in found.fields
-    ]
-    paper.table(["Field", "Places", "Same", "Kappa", "Alpha"], rows, [0.34, 0.1, 0.1, 0.23, 0.23])
+    rows = [line.cells for line in agreement_lines(results)]
+    paper.table(AGREEMENT_HEAD, rows, [0.3, 0.08, 0.08, 0.18, 0.18, 0.18])
 
 
 def _others(paper: Paper, results: Results) -> None:
@@ -267,9 +281,8 @@ def _others(paper: Paper, results: Results) -> None:
         _list(paper, results, each.kind, each.title)
     found = results.contradictions()
     if found:
-        paper.heading("Contradictions and unusual facts")
         rows = [[title, kind, str(rate.count), rate_words(rate)] for title, kind, rate in found]
-        paper.table(["", "Kind", "Notes", "Share"], rows, [0.48, 0.18, 0.1, 0.24])
+        paper.table(["", "Kind", "Notes", "Share"], rows, [0.48, 0.18, 0.1, 0.24], "Contradictions and unusual facts")
 
 
 def _methods(paper: Paper, results: Results) -> None:
