@@ -59,6 +59,7 @@ _TOKEN = re.compile(
   | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{4}}(?P<part>[./-]){_D}{{2}}(?P=part){_D}{{2}}(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
+  | (?P<joint>(?<![0-9A-Za-z])(?:MCPJ?s?|MPJ?s?|PIPJ?s?|DIPJ?s?|IPJ?s?|W)(?=[0-9]{{1,2}}(?![0-9A-Za-z/.,-])))
   | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]
         |/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
   | (?P<times>(?<![0-9A-Za-z])[xX](?=[0-9]{{1,2}}(?:(?:-[0-9]{{1,2}})?/(?:7|52|12))?(?![0-9A-Za-z/])))
@@ -76,7 +77,7 @@ _TOKEN = re.compile(
 )
 
 # "zone lB", "zone Il": the letter l written for 1 or I.
-_ZONE_SLIP = re.compile(r"[lI]{1,3}[ABCDabcd]?\Z")
+_ZONE_SLIP = re.compile(r"(?:[lI]{1,3}[ABCDabcd]?|[lI]V)\Z")
 # What may own a tendon: 'the little finger's profundus' is read as 'the little finger profundus'.
 _OWNERS = frozenset(["finger", "thumb", "digit", "index", "ring", "middle", "little", "small", "long"])
 # Signs of hurried notes that stand for a word.

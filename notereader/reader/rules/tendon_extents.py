@@ -197,6 +197,7 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
     for mention in scene.of("neutral"):
         if scene.words(mention.i, mention.i + 2) != ["in", "continuity"] or not scene.told(mention.i):
             continue
+        _so_was(desk, scene, Mention("extent", "intact", mention.i, mention.j))
         first, last = scene.part(mention.i)
         hurt = any(first <= m.i < last and m.value in HURT_KINDS for m in scene.of("extent"))
         hurt = hurt or any(q.unit == "%" and first <= q.i < last for q in scene.quantities)

@@ -29,7 +29,7 @@ def zones(desk: Desk, scene: Scene) -> None:
             continue
         named = _zone_named(scene, mention)
         targets = [t for group in named for t in group_targets(scene, group)]
-        targets = respective(scene, mention.i, [m.i for m in _zones(scene)], targets)
+        targets = respective(scene, mention.i, _peers(scene), targets)
         digits = _zone_digits(desk, scene, mention)
         if targets:
             for target in targets:
@@ -56,6 +56,14 @@ def _zones(scene: Scene) -> list[Mention]:
         if scene.page.words[mention.i] == "zones" and scene.next_word(mention.j) in ("and", "/", "&", ",") and value:
             found.append(Mention("zone", value, mention.j + 1, mention.j + 2))
     return found
+
+
+def _peers(scene: Scene) -> list[int]:
+    """Return the zones that 'respectively' deals out: those named before it."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    end = scene.sentence.i + words.index("respectively") if "respectively" in words else scene.sentence.j
+    ahead = [m.i for m in _zones(scene) if m.i < end]
+    return ahead if len(ahead) > 1 else [m.i for m in _zones(scene)]
 
 
 def _is_extensor(scene: Scene) -> bool:
