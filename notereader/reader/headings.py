@@ -121,10 +121,12 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
     word = page.words[k]
     if word in _MARKUP:
         return True
-    if word.isdecimal() and len(word) <= 2:
+    if word.isdecimal() and len(word) <= 3:
         return True
-    if word == "section" and k == line.i:
+    if word in ("section", "step") and k == line.i:
         return True
+    if word == "of" and page.words[line.i] == "step":
+        return True  # 'Step 4 of 8  Operation name'
     after = page.words[k + 1] if k + 1 < line.j else ""
     lettered = k == line.i or page.words[k - 1] in ("section", "(")
     return len(word) == 1 and word.isalpha() and lettered and after in (")", ".", "-")
@@ -178,7 +180,8 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
         return not _goes_on_from_above(page, heading, line)
     mark, phrase, raw = page.words[after], _phrase(page, heading), page.raw(heading.i, heading.j)
     capitals = raw.isupper() and len(raw) > 1
-    if mark in ("|", ">", "?", "=") or mark.startswith("..") or page.breaks[after] == Break.COLUMN:
+    bracketed = mark == "]" and heading.i > line.i and page.words[heading.i - 1] == "["
+    if bracketed or mark in ("|", ">", "?", "=") or mark.startswith("..") or page.breaks[after] == Break.COLUMN:
         return True
     if mark == "/":
         return _label_goes_on(page, after, line)

@@ -210,6 +210,10 @@ def test_splint_none_is_no_splint() -> None:
         ("DBS, MCPJ 30 deg flexion, IPJs extended, for three and a half weeks.", "ip_flexion_deg", 0),
         ("Volar slab, wrist 20 extension, MCP 70 flexion, PIP straight.", "ip_flexion_deg", 0),
         ("DBS, wrist 20 flex, MCPJ 40, IPJ O.", "ip_flexion_deg", 0),
+        ("Dorsal POP W0 MP60 IP0.", "mcp_flexion_deg", 60),
+        ("Dorsal POP W0 MP60 IP0.", "wrist_flexion_deg", 0),
+        ("DBS. Wrist 20\u00b0 F, MP 70\u00b0, PIP+DIP 0\u00b0.", "wrist_flexion_deg", 20),
+        ("DBS wrist 30 fl / MCP 60.", "wrist_flexion_deg", 30),
         ("Hold wrist 30 ext during holds only. Splint wrist 0, MCP 45.", "wrist_flexion_deg", 0),
         ("Splint: DBS for 5 weeks, wr. 10 extension.", "wrist_flexion_deg", -10),
     ],
@@ -287,7 +291,8 @@ def test_start_in_further_words(text: str, low: float, high: float) -> None:
 
 
 def test_start_on_a_form() -> None:
-    text = "FDP repaired with 3-0 Ethibond, 4 strands.\n\nPLAN [x] early active\nSTART  day 5          WEEKS IN SPLINT  6\nSIGNED  staff\n"
+    form = "PLAN [x] early active\nSTART  day 5          WEEKS IN SPLINT  6\nSIGNED  staff\n"
+    text = f"FDP repaired with 3-0 Ethibond, 4 strands.\n\n{form}"
     care = read(text).aftercare
     assert care["start_day"].value == exactly(5)
     assert care["splint_weeks"].value == exactly(6)
@@ -315,6 +320,8 @@ def test_a_day_that_is_no_order(text: str) -> None:
         ("Move it passively from day 3, no active pull.", "early passive"),
         ("HT: active from day 1, place and hold too.", "early active"),
         ("Four weeks without movement in the plaster.", "immobilisation"),
+        ("Slab. No movement 3 weeks, then therapist.", "immobilisation"),
+        ("Passive only, four weeks.", "early passive"),
         ("Slab for three weeks, throughout which no movement is to be permitted.", "immobilisation"),
         ("The finger is kept completely still for three weeks.", "immobilisation"),
         ("Passive flexion and active place-and-hold from day 5.", "place and hold"),

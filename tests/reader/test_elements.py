@@ -290,6 +290,10 @@ def test_nobody_gave_the_anaesthetic(text: str) -> None:
         "--R.V., PGY-2",
         "y.b.",
         "Dr. V.S.",
+        "NV/tr",
+        "gez. Dr. H. Z.",
+        "Dr. M. (JR-2) for Dr. A. P. S.",
+        "Recorded by Y. T.",
         "SpR (year 5)",
         "With kind regards,\nConsultant in hand surgery",
         "Dictated by PGY-4, reviewed N.D.",
@@ -327,6 +331,10 @@ def test_further_endings_that_sign_nothing(end: str) -> None:
         ("preop diagnosis laceration left index finger", "diagnosis"),
         ("Weak IP flex, sens N.", "indication"),
         ("numb and no grip.", "indication"),
+        ("[Diagnosis] Left thumb: FPL laceration", "diagnosis"),
+        ("Cx nil. BL <20.", "complications"),
+        ("Cx nil. BL <20.", "blood_loss"),
+        ("Skin staples in the forearm.", "closure"),
     ],
 )
 def test_elements_in_further_words(text: str, name: str) -> None:

@@ -399,6 +399,8 @@ RING = "Op: FDP repair, left ring finger\n\nFDP was cut. "
             "ligated",
         ),
         (RING + "NVB x2 ok.", "ring digital nerve radial", "extent", "intact"),
+        (RING + "The radial digital nerve was normal.", "ring digital nerve radial", "extent", "intact"),
+        (RING + "RDN \u00f7, RDA \u00f7, UNVB ok.", "ring digital nerve radial", "extent", "complete"),
         (RING + "NVB x2 ok.", "ring digital nerve ulnar", "extent", "intact"),
         (RING + "Nerve collateral ulnar sectioned.", "ring digital nerve ulnar", "extent", "complete"),
         (RING + "Ulnar collateral nerve divided, 9-0 nylon.", "ring digital nerve ulnar", "treatment", "repaired"),

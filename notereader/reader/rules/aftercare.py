@@ -127,7 +127,12 @@ def _field_of(scene: Scene, joint: Mention) -> str | None:
 def _joints(desk: Desk, scene: Scene) -> list[Mention]:
     """Return the joints of a sentence; 'the knuckles (MCP joints)' is one, what is held only in exercise is none."""
     found: list[Mention] = []
-    for m in scene.of("joint"):
+    figures = {q.i for q in scene.quantities}
+    short = [
+        k for k in range(scene.sentence.i, scene.sentence.j) if k + 1 in figures and scene.page.raw(k, k + 1) == "W"
+    ]
+    named = [*scene.of("joint"), *(Mention("joint", "wrist", k, k + 1) for k in short)]  # 'W 0 / MCP 45'
+    for m in sorted(named, key=lambda m: m.i):
         if not is_order(desk, scene, m.i) or _in_exercise(scene, m):
             continue
         if (

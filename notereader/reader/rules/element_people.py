@@ -50,7 +50,8 @@ def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
         at = k + 1
         while at < scene.sentence.j and page.words[at] in ("=", ":", ".", "-", "dr", "mr", "miss", "ms", "mrs", "prof"):
             at += 1
-        marked = at > k + 1 or page.raw(k, k + 1)[:1].islower()
+        begins = k == scene.sentence.i and scene.next_word(at + 1) in (",", ";", "/", "+")  # 'Surg AB, asst MN'
+        marked = at > k + 1 or page.raw(k, k + 1)[:1].islower() or begins
         if at < scene.sentence.j and marked and _INITIALS.match(page.raw(at, at + 1)) and not _is_term(desk, at):
             return k, _initials_end(scene, at)
         if at < scene.sentence.j and page.words[at] in ("none", "nil") and "=" in page.words[k:at]:
@@ -239,7 +240,7 @@ def _unsigned(desk: Desk, k: int, j: int) -> bool:
 def _is_name(desk: Desk, i: int, j: int) -> bool:
     """Tell whether a line holds only initials with titles, grades and dates around them: 'TK 11/19/33', 'RT CT2'."""
     page = desk.page
-    if j - i > 14 or page.breaks[i] < Break.LINE or any(w in ("clinic", "opd", "gp") for w in page.words[i:j]):
+    if j - i > 22 or page.breaks[i] < Break.LINE or any(w in ("clinic", "opd", "gp") for w in page.words[i:j]):
         return False
     if page.words[i] == "-" and page.breaks[i + 1] != Break.NONE:  # an item of a list
         return False
@@ -251,12 +252,16 @@ def _is_name(desk: Desk, i: int, j: int) -> bool:
         graded = k == i and bool(after) and after[0] in element_list("grades")
         if dotted or ((_INITIALS.match(raw) or graded) and (graded or not _is_term(desk, k))):
             named = True
+        elif k > i and page.words[k - 1] == "/" and len(raw) == 2 and named:
+            continue  # 'NV/tr': the typist
         elif raw != "." and (_is_term(desk, k) or (word.isalpha() and word not in _named_so())):
             return False
     return named
 
 
-_BY = frozenset(["dictated", "by", "reviewed", "checked", "for", "read"])
+_BY = frozenset(
+    ["dictated", "by", "reviewed", "checked", "for", "read", "transcribed", "typed", "jr", "sr", "end", "of"]
+)
 
 
 def _named_so() -> frozenset[str]:

@@ -32,13 +32,22 @@ def mechanism(desk: Desk) -> None:
 
 def _torn_tendon(scene: Scene) -> list[Mention]:
     """'Rupture of a zone II repair', 'the tendon had ruptured completely', 'I found the profundus avulsed'."""
-    if scene.sentence.section in case_list("not_mechanism_sections") or scene.kinds.isdisjoint(("tendon", "generic")):
+    if scene.sentence.section in case_list("not_mechanism_sections"):
         return []
     words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in _TORN]
-    return [Mention("mechanism", _TORN[scene.page.words[k]], k, k + 1) for k in words if scene.told(k)]
+    given_way = [k for k in words if scene.words(k - 2, k) in (["repair", "had"], ["repair", "has"], ["suture", "had"])]
+    told = [] if scene.kinds.isdisjoint(("tendon", "generic")) else [k for k in words if scene.told(k)]
+    found = sorted({*told, *given_way})  # 'the previous repair had ruptured'
+    return [Mention("mechanism", _TORN[scene.page.words[k]], k, k + 1) for k in found]
 
 
-_TORN = {"rupture": "rupture", "ruptured": "rupture", "avulsed": "avulsion", "avulsion": "avulsion"}
+_TORN = {
+    "rupture": "rupture",
+    "ruptured": "rupture",
+    "popped": "rupture",
+    "avulsed": "avulsion",
+    "avulsion": "avulsion",
+}
 
 
 def _names_injury(found: list[tuple[int, Scene, Mention]]) -> bool:
@@ -54,7 +63,7 @@ def _cut_by_something(desk: Desk) -> bool:
             continue
         for k in range(i, j - 3):
             value = _verb_of(scene.page.words[k])
-            if not value or desk.page.standing[k] not in ("", "story"):
+            if not value or desk.page.standing[k] not in ("", "story") or scene.next_word(k + 1) in _TRIMS:
                 continue
             leads = case_list("cut_by") if value == "sharp" else case_list("crushed_by")
             by = next((m for m in range(k + 1, min(k + 9, j - 1)) if scene.page.words[m] in leads), None)
@@ -67,13 +76,18 @@ def _cut_by_something(desk: Desk) -> bool:
 
 
 def _is_mechanism(desk: Desk, scene: Scene, m: Mention) -> bool:
-    if desk.page.standing[m.i] not in ("", "story", "question") or scene.negated(m.i, m.j, 2):
+    if (
+        desk.page.standing[m.i] not in ("", "story", "question") and scene.word_before(m.i) not in ("had", "has")
+    ) or scene.negated(m.i, m.j, 2):
         return False
     if is_no_thing(scene, m):
         return False
     if scene.next_word(m.j) in case_list("trades") or (m.value == "bite" and _bites_of_a_stitch(scene, m)):
         return False
     return m.value != "rupture" or not case_list("risk") & set(scene.words(scene.sentence.i, scene.sentence.j))
+
+
+_TRIMS = frozenset(["back", "to", "short", "away", "off", "down", "flush"])
 
 
 def _verb_of(word: str) -> str:
@@ -96,9 +110,9 @@ def _bites_of_a_stitch(scene: Scene, m: Mention) -> bool:
     """'~1 cm bites each side', 'epineurial bites': what a needle takes."""
     if scene.page.words[m.j - 1] not in ("bite", "bites") or m.j - m.i > 1:
         return False
-    return bool(scene.of("material", "stitch", "pattern", "tendon", "strandword")) or any(
-        q.unit == "mm" for q in scene.quantities
-    )
+    if "mm" in scene.words(scene.sentence.i, scene.sentence.j) or any(q.unit == "mm" for q in scene.quantities):
+        return True
+    return bool(scene.of("material", "stitch", "pattern", "tendon", "strandword"))
 
 
 def _firmest(found: list[tuple[int, Scene, Mention]]) -> list[tuple[int, Scene, Mention]]:

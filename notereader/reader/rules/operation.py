@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.mechanism import mechanism
 from notereader.reader.rules.operation_dates import operation_dates
 from notereader.reader.rules.whole import Told, case_list, lay
@@ -55,7 +55,10 @@ def _is_side(scene: Scene, m: Mention) -> bool:
     words = scene.page.words
     after, before = scene.next_word(m.j), scene.word_before(m.i)
     ahead = words[m.j : min(m.j + 5, scene.sentence.j)]
-    if set(ahead[:2]) & case_list("dominance") or ("hand" in ahead[:2] and case_list("dominance") & set(ahead)):
+    told = scene.sentence.section == "side" and words[m.j : m.j + 1] == ["("]  # 'Hand: right (dominant)'
+    if (set(ahead[:2]) & case_list("dominance") and not told) or (
+        "hand" in ahead[:2] and case_list("dominance") & set(ahead)
+    ):
         return False
     if scene.page.text[scene.page.starts[m.i] - 1 : scene.page.starts[m.i]] in _QUOTES and _corrects(scene):
         return False  # '"Right" finger should read ring finger'
@@ -84,7 +87,12 @@ def _corrects(scene: Scene) -> bool:
 def _is_short_side(scene: Scene, m: Mention, after: str, before: str) -> bool:
     """'R MF', 'L hand', '(L)'; a letter among initials or after a figure is no side."""
     bracketed = "(" in scene.page.raw(m.i, m.j)
-    if before[:1].isdecimal() or before == "." or (len(before) == 1 and before.isalpha() and not bracketed):
+    apart = scene.page.breaks[m.i] >= Break.COLUMN
+    if (
+        (before[:1].isdecimal() and not apart)
+        or before == "."
+        or (len(before) == 1 and before.isalpha() and not bracketed)
+    ):
         return False
     if after == "." and not _names_part(scene, m.j + 1):
         return False

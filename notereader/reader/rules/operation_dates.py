@@ -71,7 +71,11 @@ def _told_of_operating(desk: Desk, found: FoundDate) -> bool:
     for k in range(found.i - 1, max(scene.sentence.i, found.i - 22) - 1, -1):
         if k in own or words[k] in case_list("injury") or words[k] in (";", "."):
             break
-        if words[k] in case_list("operating") or (words[k] in case_list("repairs") and _ends_title(scene, found)):
+        if (
+            words[k] in case_list("operating")
+            or words[k - 1 : k + 1] in (["i", "did"], ["we", "did"])
+            or (words[k] in case_list("repairs") and _ends_title(scene, found))
+        ):
             return not set(scene.words(scene.sentence.i, scene.sentence.j)) & case_list("elsewhere_first")
     if scene.word_before(found.i) not in ("", "on", ",", ":", "and"):
         return False
@@ -165,8 +169,8 @@ def _may_be_injury(desk: Desk, found: FoundDate) -> bool:
         return False
     if desk.page.standing[found.i] == "history" or _is_other(desk.page, scene, found) or _comes_in(scene, found):
         return False
-    first, last = scene.part(found.i)
-    first = max([first, *(d.j for d in desk.page.dates if d.j <= found.i)])
+    _, last = scene.part(found.i)
+    first = max([scene.sentence.i, found.i - 8, *(d.j for d in desk.page.dates if d.j <= found.i)])
     own = set(scene.words(first, last))
     if own & case_list("injury") and not own & case_list("elsewhere"):
         return True

@@ -47,7 +47,7 @@ def _no_motion(scene: Scene, k: int) -> Span | None:
     if words[k] == "without" and _WEEKS & set(before):
         return k, moves + 1
     after = [w for w in rest if w not in (",", "_", "x")]
-    lasts = after[:1] == ["for"] and bool(_WEEKS & set(after[1:4]))
+    lasts = bool(_WEEKS & set(after[1:4] if after[:1] == ["for"] else after[1:2]))
     return (k, moves + 1) if lasts or (scene.of("splint") and scene.sentence.section in _ORDERED) else None
 
 
