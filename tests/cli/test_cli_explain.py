@@ -127,3 +127,10 @@ def test_a_sure_word_is_none() -> None:
     words = [WordConfidence(k, k + 1, 95) for k in range(len(NOTE))]
     record = read_note(NoteText(NOTE, "scan.pdf", "pdf", [], words))
     assert not any("guess" in reason for _, fact in record.walk() for reason in fact.look_twice)
+
+
+def test_a_word_that_may_be_another_is_a_reason_to_look_twice() -> None:
+    start = NOTE.index("4-0")
+    record = read_note(NoteText(NOTE, "scan.pdf", "pdf", [], [WordConfidence(start, start + 3, 84)]))
+    reasons = {place.field: fact.look_twice for place, fact in record.walk()}
+    assert "the picture is hard to read here: '4-0' may be another word" in reasons["size"]
