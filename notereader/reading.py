@@ -47,7 +47,8 @@ def _writable(name: str) -> str:
 def _guesses(fact: Fact, note: NoteText) -> list[str]:
     found = {word for evidence in fact.evidence for word in _unsure_words(evidence, note.confidences)}
     return [
-        f"the picture is hard to read here: '{note.text[word.start : word.end]}' {_doubt(word)}" for word in sorted(found)
+        f"the picture is hard to read here: '{note.text[word.start : word.end]}' {_doubt(word)}"
+        for word in sorted(found)
     ]
 
 
