@@ -113,7 +113,7 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
     near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
     if "discarded" in scene.words(mention.i, mention.j):
         return False
-    lengths = [q.i for q in scene.quantities if q.unit == "mm"]
+    lengths = [q.j - 1 for q in scene.quantities if q.unit == "mm"]
     of_each = any(0 < mention.i - k <= 9 and "of" in scene.words(k, mention.i) for k in lengths)
     return (
         bool(near & {"stump", "stumps", "ends", "end", "edges"})
