@@ -141,6 +141,8 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
         return False
     if heading.i in starts:
         return not _ends_a_name(page, heading) and _starts_a_line(page, heading, line)
+    if page.words[heading.i - 2 : heading.i] in (["nerves", "/"], ["nerve", "/"], ["arteries", "/"], ["artery", "/"]):
+        return False
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     return not tied and _stands_as_label(page, heading, line, in_columns)

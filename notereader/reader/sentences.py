@@ -55,6 +55,9 @@ def sentence_end(page: Page, k: int) -> int:
 def _empty_label(page: Page, i: int, j: int) -> bool:
     """Tell whether words i to j are a line of a form left empty, 'Gap after repair:', with another label after it."""
     own = page.words[i:j]
+    leader = next((k for k, word in enumerate(own) if word.startswith("..") and k), None)
+    if leader is not None and not any(w[0].isalnum() for w in own[leader:]):
+        return j >= len(page.words) or page.breaks[j] >= Break.COLUMN  # 'removed ............'
     colon = i + own.index(":") if ":" in own else j
     if colon in (i, j) or colon - i > 6 or any(w[0].isalnum() for w in page.words[colon + 1 : j]):
         return False

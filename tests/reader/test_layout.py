@@ -4,6 +4,7 @@ All examples are invented; what counts as a heading is common practice, no sourc
 """
 
 import pytest
+from reader_sentences import told
 
 from notereader.reader.page import Page, Sentence
 from notereader.reader.pipeline import language
@@ -316,3 +317,26 @@ def test_a_word_that_goes_on_with_a_sentence_heads_nothing(text: str, words: str
 )
 def test_a_treatment_with_sizes_of_sutures_was_done(text: str, section: str) -> None:
     assert section_of(text, "pull-out") == section
+
+
+@pytest.mark.parametrize(
+    ("note", "entry"),
+    [
+        (
+            "Ring FDP cut through, repaired.\ntrouble ............\nremoved ............\nskin ........ 4-0 nylon",
+            {"ring FDP": {"extent": "complete", "treatment": "repaired"}},
+        ),
+        (
+            "Ring FDP cut through, repaired.\nother .............. lumbrical half cut, not stitched",
+            {"ring FDP": {"extent": "complete", "treatment": "repaired"}},
+        ),
+    ],
+)
+def test_dotted_labels_left_empty_and_muscles_say_nothing_of_the_tendon(note: str, entry: dict[str, object]) -> None:
+    assert told(note, "extent", "treatment") == entry
+
+
+def test_steps_of_a_guided_record_head_what_follows() -> None:
+    text = "Step 3 of 8  Operation name\nFDP repair, R MF\nStep 4 of 8  Findings\nFDP through"
+    assert section_of(text, "FDP repair") == "procedure"
+    assert section_of(text, "FDP through") == "findings"
