@@ -426,3 +426,42 @@ def test_a_digit_without_the_word_finger() -> None:
 @pytest.mark.parametrize("text", ["I tied it over the button.", "The Penrose was tied off at the base."])
 def test_what_is_tied_is_no_vessel(text: str) -> None:
     assert told(RING + text, "treatment", group="injuries") == {}
+
+
+ALL_FOUR = [f"ring digital {what} {side}" for what in ("artery", "nerve") for side in ("radial", "ulnar")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Nerves and vessels both sides in continuity.",
+        "Nerves/vessels: all four intact.",
+        "Digital nerves and arteries seen on both sides, none cut.",
+    ],
+)
+def test_nerves_and_vessels_named_together(text: str) -> None:
+    assert told(RING + text, group="injuries") == {entry: {"extent": "intact"} for entry in ALL_FOUR}
+
+
+@pytest.mark.parametrize(
+    ("text", "entry", "expected"),
+    [
+        ("Radial nerve and artery good. UDN cut, artery of that side cut also.", "digital artery ulnar", "complete"),
+        ("Radial nerve and artery good. UDN cut, artery of that side cut also.", "digital artery radial", "intact"),
+        ("Artery of the both sides were normal.", "digital artery ulnar", "intact"),
+        ("Nerve injury: [ ] radial [ ] ulnar [x] none", "digital nerve radial", "intact"),
+        ("Nerve injury: none", "digital nerve ulnar", "intact"),
+        ("UDN bruised, in cont. RDN + both DAs fine.", "digital artery radial", "intact"),
+        ("The radial digital artery was tied off; the ulnar one was patent.", "digital artery ulnar", "intact"),
+        ("The ulnar digital nerve: divided over roughly 80 per cent.", "digital nerve ulnar", "partial"),
+    ],
+)
+def test_further_states_of_nerves_and_vessels(text: str, entry: str, expected: str) -> None:
+    assert told(RING + text, "extent", group="injuries")[f"ring {entry}"] == {"extent": expected}
+
+
+@pytest.mark.parametrize(
+    "text", ["Nerve injury: [x] radial [ ] none", "Risk of nerve injury: explained, none asked for."]
+)
+def test_answers_that_tell_of_no_whole_nerve(text: str) -> None:
+    assert "intact" not in [f.get("extent") for f in told(RING + text, group="injuries").values()]

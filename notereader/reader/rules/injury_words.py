@@ -71,7 +71,7 @@ def _shares(scene: Scene) -> list[tuple[int, int]]:
 
 
 def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
-    around = [*scene.words(max(scene.sentence.i, i - 2), i), *scene.words(j, min(j + 3, scene.sentence.j))]
+    around = [*scene.words(max(scene.sentence.i, i - 3), i), *scene.words(j, min(j + 3, scene.sentence.j))]
     return bool(_CUTTING & set(around))
 
 
@@ -83,7 +83,25 @@ def _no_injury(scene: Scene) -> list[tuple[int, int]]:
         alone = words[k] == "without" and words[k + 2] in (".", ",", ";", "and")
         if words[k] in ("no", "without") and words[k + 1] in _HARM and (alone or words[k + 2] in ("to", "of", "in")):
             found.append((k, k + 2 if alone else k + 3))
+    for k in range(scene.sentence.i, scene.sentence.j - 1):
+        if words[k] == "none" and words[k + 1] in _HURT:  # 'nerves seen on both sides, none cut'
+            found.append((k, k + 2))
+        answer = _answer(scene, k + 1) if words[k] in _HARM else None
+        if answer is not None:  # 'Nerve injury: [ ] radial [x] none'
+            found.append((answer, answer + 1))
     return [(i, j) for i, j in found if scene.told(i)]
+
+
+_HURT = frozenset(["cut", "divided", "injured", "damaged", "hurt", "lacerated", "severed", "harmed"])
+
+
+def _answer(scene: Scene, k: int) -> int | None:
+    """Return the word of the answer 'none' behind a label that ends before word k, or None."""
+    words = scene.page.words
+    if k >= scene.sentence.j or (words[k] not in (":", "=") and not words[k].startswith("..")):
+        return None
+    rest = [m for m in range(k, scene.sentence.j) if scene.told(m) and words[m].isalpha() and words[m] != "x"]
+    return rest[0] if rest and words[rest[0]] in ("none", "nil", "no") and len(rest) == 1 else None
 
 
 def _denied_of_both(scene: Scene, m: Mention) -> bool:

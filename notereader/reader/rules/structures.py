@@ -222,6 +222,8 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     """'both arteries', 'the nerve', 'nerve and artery on the radial side': digital ones in a finger."""
     word = (scene.words(m.i, m.j) or [""])[-1]
     structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
+    if before and before[-1].structure in _PAIRED and scene.words(m.j, m.j + 3) in _SAME_SIDE:
+        return [Part(m.i, m.j, structure, before[-1].sides)]
     sides = _unnamed_sides(scene, m)
     if len(sides) == 2 or (len(sides) < 1 and _both(scene, m, word)):
         return [Part(m.i, m.j, structure, ("radial", "ulnar"))]
@@ -247,6 +249,9 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     return _known(desk, scene, m, word)
 
 
+_SAME_SIDE = (["of", "that", "side"], ["on", "that", "side"], ["of", "this", "side"], ["on", "this", "side"])
+
+
 def _unnamed_sides(scene: Scene, m: Mention) -> list[str]:
     """Return the sides that stand beside 'nerve' or 'artery': before it, or after it as 'on the radial side'."""
     nouns = ("nerve", "nerves", "artery", "arteries")
@@ -266,7 +271,9 @@ def _clear(scene: Scene, i: int, j: int, nouns: tuple[str, ...] = ()) -> bool:
 def _both(scene: Scene, m: Mention, word: str) -> bool:
     """Tell whether both nerves or arteries of a digit are meant."""
     if word not in ("nerves", "arteries"):
-        return scene.word_before(m.i) == "each"
+        on_both = " ".join(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
+        told = scene.next_word(m.j) in ("injury", "injuries", "damage", "lesion") and ":" in scene.words(m.j, m.j + 3)
+        return scene.word_before(m.i) == "each" or "both sides" in on_both or told
     after = scene.words(m.j, min(m.j + 9, scene.sentence.j))
     if {"sides", "bilaterally"} & set(after) or {"each", "side"} <= set(after):
         return True
