@@ -103,6 +103,7 @@ def test_no_button_is_cut_off_at_twice_the_size_of_letters(qtbot, look, make_win
     look.zoom(10)
     qtbot.wait(50)
     page = room.currentWidget()
+    assert (window.width(), window.height()) == size, "the window does not grow beyond the screen"
     for button in page.findChildren(QAbstractButton):
         if button.isVisible() and not button.inherits("QToolButton"):
             assert button.height() >= button.sizeHint().height() - 1, button.text()

@@ -435,6 +435,62 @@ def test_a_case_without_its_key_is_handed_in_and_the_file_named(qtbot, window, k
     assert ".attempt.json" in window.band.words
 
 
+def test_an_exercise_book_that_cannot_be_written_is_told(qtbot, window, keys, tmp_path):
+    (tmp_path / "practice").write_text("a file where the folder should be", "utf-8")
+    keys.press(Key.Key_F8)
+    qtbot.waitUntil(lambda: window.band.words != "")
+    assert "practice" in window.band.words and "Something went wrong" not in window.band.words
+    assert "cannot be shown" in window.practice.cases.next.text()
+
+
+def test_a_step_that_cannot_be_saved_is_told_and_not_shown(qtbot, window, keys, tmp_path, monkeypatch):
+    from notereader.exchange import ExportFault
+    from notereader.practice import attempts
+
+    page = take(qtbot, window, keys)
+
+    def full(*_):
+        raise ExportFault("The disk is full. Make room and try again.")
+
+    monkeypatch.setattr(attempts, "write_file", full)
+    keys.go_to(SIDE)
+    keys.press(Key.Key_S)
+    assert page.session.record.fact(SIDE) is None, "the screen never shows what could still be lost"
+    assert "disk is full" in window.band.words
+    monkeypatch.undo()
+    window.band.take(0)
+    keys.settle()
+    assert page.session.record.fact(SIDE).basis == "silent", "it is offered again"
+
+
+@pytest.mark.parametrize("keyed", [True, False])
+def test_a_teacher_makes_cases_of_a_confirmed_record_and_a_student_finds_them(
+    qtbot, window, keys, tmp_path, monkeypatch, keyed
+):
+    from notereader.record import dump_record
+
+    record = ready_set().case(CASE).key
+    (tmp_path / "ring.json").write_text(dump_record(record, text=True), "utf-8")
+    target = tmp_path / "class.json"
+    show_cases(qtbot, window, keys)
+    teacher = window.practice.teacher
+    monkeypatch.setattr(
+        "PySide6.QtWidgets.QFileDialog.getOpenFileNames", lambda *_: ([str(tmp_path / "ring.json")], "")
+    )
+    monkeypatch.setattr("PySide6.QtWidgets.QFileDialog.getSaveFileName", lambda *_: (str(target), ""))
+    teacher.with_keys.setChecked(keyed)
+    teacher.make.click()
+    qtbot.waitUntil(lambda: teacher.told.text().startswith("Written: class.json, 1 case"))
+    monkeypatch.setattr("PySide6.QtWidgets.QFileDialog.getOpenFileName", lambda *_: (str(target), ""))
+    window.practice._choose_set("file")
+    cases = window.practice.cases
+    qtbot.waitUntil(lambda: cases.table.model().rowCount() == 1)
+    assert cases.table.model().index(0, 0).data() == "ring"
+    assert cases.take_next.isEnabled() is keyed
+    window.practice._choose_set("own")
+    qtbot.waitUntil(lambda: cases.table.model().rowCount() >= 15)
+
+
 def test_cases_that_cannot_be_read_are_told_and_the_ready_ones_come_back(qtbot, window, keys, tmp_path):
     window._settings.case_set = str(tmp_path / "gone.json")
     show_cases(qtbot, window, keys)

@@ -111,6 +111,8 @@ class PracticeRoom(QStackedWidget):
         if self._settings.case_set:
             self._settings.case_set = ""
             self.open()
+        else:
+            self.cases.next.setText("The cases cannot be shown now; the reason stands above.")
 
     # Pages
 
