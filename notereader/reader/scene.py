@@ -268,11 +268,18 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     """Return the subjects that share what is said at word `at`: 'the FCR, both FDS and the nerve were intact'."""
     joined = [subject]
     for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
-        between = scene.page.words[before.j : joined[-1].i]
+        between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
         if not between or not _JOINS.issuperset(between) or _PLACES.issuperset(between):
             break
         joined.append(before)
     return joined[::-1]
+
+
+def _outside_brackets(words: list[str]) -> list[str]:
+    """Return the words that stand in no brackets: 'the FDP (zone II) and the FDS'."""
+    if "(" not in words or ")" not in words:
+        return words
+    return words[: words.index("(")] + words[words.index(")") + 1 :]
 
 
 def _with_tendon(subjects: list[Subject]) -> Subject:

@@ -1,4 +1,4 @@
-"""Tendons told in shares, by slips and in lists: the rest of a hand, both zones, what an aside or a first thought says."""
+"""Tendons told in shares, by slips and in lists: the rest of a hand, both zones, asides, first thoughts."""
 
 import pytest
 from reader_sentences import told

@@ -98,10 +98,11 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
 
 
 def _none_of_slip(desk: Desk, scene: Scene) -> None:
-    """'Laceration: radial slip 50-60%; ulnar slip none.'"""
+    """'Laceration: radial slip 50-60%; ulnar slip none', 'FDP 50 %, FDS nil'."""
     if "hurt" not in scene.kinds and not any(q.unit == "%" for q in scene.quantities):
         return
-    for group in (g for g in scene.setting.groups if any(slip for _, _, slip in g.pairs)):
+    shares = any(q.unit == "%" for q in scene.quantities)
+    for group in (g for g in scene.setting.groups if any(slip or shares for _, _, slip in g.pairs)):
         after = scene.words(group.j, min(group.j + 2, scene.sentence.j))
         if after[:1] in (["none"], ["nil"]) and after[1:] in ([], ["."], [";"], [","]) and scene.told(group.i):
             for target in group_targets(scene, group):
