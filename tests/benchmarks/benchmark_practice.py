@@ -15,6 +15,8 @@ sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "practice"))
 
 from practice_making import handed_in, perfect
 
+from notereader.desktop.practice.answers import answer_items
+from notereader.desktop.practice.marking_lines import lines_of
 from notereader.practice import ExerciseBook, mark, next_case, progress_of, ready_set, teacher_view
 from notereader.record import Address
 
@@ -44,6 +46,10 @@ def main() -> None:
         answer = perfect(case)
         mark(case, answer)
         print(f"{name:<25}", measured(lambda case=case, answer=answer: mark(case, answer), 20))
+    whole = longest.answers
+    print("list the answers         ", measured(lambda: answer_items(whole, lambda _: True, every_field=True), 20))
+    marking = mark(longest, perfect(longest))
+    print("lines of the marking     ", measured(lambda: lines_of(marking), 20))
     markings = [handed_in(case, perfect(case), day) for day, case in enumerate(cases[:-2])]
     print("choose the next case     ", measured(lambda: next_case(cases, markings), 10))
     many = [m.model_copy(update={"student": f"S{n}"}) for n in range(30) for m in markings]
