@@ -15,6 +15,7 @@ from notereader.exchange import (
     fhir_json,
     summary_html,
     summary_text,
+    with_caution,
     write_database,
     write_facts,
     write_file,
@@ -157,6 +158,6 @@ def _each(records: dict[str, Record], asked: int, arguments: Namespace) -> None:
 _WRITERS: dict[str, Callable[[Record, bool], str]] = {
     "text": lambda record, text: summary_text(record),
     "html": lambda record, text: summary_html(record),
-    "json": lambda record, text: dump_record(record, text=text) + "\n",
+    "json": lambda record, text: dump_record(with_caution(record), text=text) + "\n",
     "fhir": lambda record, text: fhir_json(record, text=text),
 }

@@ -71,7 +71,7 @@ class Arrivals(QObject):
         """Read a note from a file, or take in an exported record."""
         self._begin(path.name, f"Opening {path.name} …")
         if path.suffix.lower() == ".json":
-            self._step(self._reader, lambda: _record_from(path), lambda record: self._keep(taken_in(record)))
+            self._step(self._reader, lambda: taken_in(_record_from(path)), self._keep)
         else:
             self._step(self._reader, lambda: _note_from_file(path), self._take_note)
 

@@ -23,17 +23,22 @@ def how_settled(record: Record) -> str:
 
 
 def exported(record: Record) -> Record:
-    """Return the record as it is exported: with a remark where not everything is confirmed."""
+    """Return the record as it is exported: with a remark where not everything is confirmed, and with the caution."""
+    # Imported where used: it brings the tables of the appraisal, which the window does not wait for.
+    from notereader.exchange import with_caution
+
     remarks = [remark for remark in record.remarks if not remark.text.startswith(_OPENING)]
     if open_facts(record)[0]:
         remarks.append(Remark(text=how_settled(record)))
-    return record.model_copy(update={"remarks": remarks}, deep=True)
+    return with_caution(record.model_copy(update={"remarks": remarks}, deep=True))
 
 
 def taken_in(record: Record) -> Record:
-    """Return a record that was exported once, without the remark that an export adds."""
+    """Return a record that was exported once, without the remarks that an export adds."""
+    from notereader.exchange import without_caution
+
     remarks = [remark for remark in record.remarks if not remark.text.startswith(_OPENING)]
-    return record.model_copy(update={"remarks": remarks})
+    return without_caution(record.model_copy(update={"remarks": remarks}))
 
 
 def json_of(record: Record, *, text: bool) -> str:

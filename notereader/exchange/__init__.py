@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from notereader.exchange.files import ExportFault, read_record, write_file, write_record
 
 if TYPE_CHECKING:
+    from notereader.exchange.cautions import with_caution, without_caution
     from notereader.exchange.database import CaseOut, write_database
     from notereader.exchange.fhir import fhir_json
     from notereader.exchange.printing import summary_html, summary_text
@@ -24,6 +25,8 @@ _MODULES = {
     "summary_html": "printing",
     "summary_of": "summary",
     "summary_text": "printing",
+    "with_caution": "cautions",
+    "without_caution": "cautions",
     "write_database": "database",
     "write_facts": "table",
 }
@@ -39,6 +42,8 @@ __all__ = [
     "summary_html",
     "summary_of",
     "summary_text",
+    "with_caution",
+    "without_caution",
     "write_database",
     "write_facts",
     "write_file",

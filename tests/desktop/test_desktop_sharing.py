@@ -111,7 +111,8 @@ def test_the_copy_of_the_record_proves_its_facts(qtbot, dialog, monkeypatch, tmp
     assert "uellborough" not in out
     assert record.note.name == "shared note"
     assert sum(1 for _ in record.walk()) == sum(1 for _ in read(TEXT, "x").walk())
-    assert "only proposed by the program" in json.loads(out)["remarks"][-1]["text"]
+    remarks = " ".join(remark["text"] for remark in json.loads(out)["remarks"])
+    assert "only proposed by the program" in remarks and "no promise for one patient" in remarks
 
 
 def test_a_record_without_its_text_cannot_be_shared(qtbot, look) -> None:

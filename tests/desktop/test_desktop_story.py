@@ -197,7 +197,7 @@ def test_the_whole_story_by_keyboard(qtbot, window, keys, with_rival, tmp_path, 
     assert exported.note.text == sample_text(SAMPLE)
     assert exported.review.reviewer == "T. Reviewer"
     assert exported.review.confirmed_at is not None
-    assert exported.remarks == []
+    assert [remark.text[:9] for remark in exported.remarks] == ["Caution: "]
     assert exported.fact(STRANDS).value == 6
     assert exported.fact(SIZE).value == "6-0"
     assert exported.fact(A1).value == "intact"
