@@ -28,7 +28,7 @@ def main() -> int:
     os.chdir(ROOT)
     _run(python, "-m", "PyInstaller", "--noconfirm", "--log-level", "WARN", "bundling/notereader.spec")
     _strip()
-    _run(python, "bundling/licences.py", "build/libraries.txt", str(BUILT / "LICENCES.txt"))
+    _run(python, "bundling/licences.py", "build/inside.txt", str(BUILT / "LICENCES.txt"))
     return _tried()
 
 

@@ -1,7 +1,7 @@
 """Lists the licence of everything inside a built folder, from the metadata of the installed packages.
 
-Run by build.py, in the environment that was built from:  python licences.py LIBRARIES TARGET
-LIBRARIES is the spec's list of libraries with the place each was copied from. Raises SystemExit naming what states no
+Run by build.py, in the environment that was built from:  python licences.py INSIDE TARGET
+INSIDE is the spec's list of the places that everything inside was copied from. Raises SystemExit naming what states no
 licence.
 """
 
@@ -14,17 +14,15 @@ import sysconfig
 from importlib.metadata import Distribution, distributions
 from pathlib import Path
 
-# They do the building and are not inside.
-_TOOLS = {"pip", "setuptools", "wheel", "pyinstaller-hooks-contrib", "altgraph"}
 _FILES = re.compile(r"(^|/)(licen[cs]e|copying|notice|authors|copyright)[^/]*$", re.IGNORECASE)
 _RULE = "=" * 100
 
 
-def main(libraries: Path, target: Path) -> None:
+def main(inside: Path, target: Path) -> None:
     """Write the list of everything inside."""
-    inside = [found for found in sorted(distributions(), key=_name) if _name(found) not in _TOOLS]
-    parts = [_python(), *map(_package, inside)]
-    parts += _system_libraries(libraries)
+    sources = {Path(line).resolve() for line in inside.read_text(encoding="utf-8").splitlines()}
+    packages = [found for found in sorted(distributions(), key=_name) if _is_inside(found, sources)]
+    parts = [_python(), *map(_package, packages), *_system_libraries(sources)]
     summary = [part.partition("\n")[0] for part in parts]
     head = (
         "What is inside notereader besides its own code (MIT, see LICENSE), and under which licences.\n"
@@ -34,7 +32,13 @@ def main(libraries: Path, target: Path) -> None:
     missing = [line for line in summary if line.endswith(": not stated")]
     if missing:
         raise SystemExit("No licence is stated for:\n" + "\n".join(missing))
-    print(f"{target}: {len(parts)} parts")
+    print(f"{target}: {len(packages)} packages, {len(parts)} parts")
+
+
+def _is_inside(found: Distribution, sources: set[Path]) -> bool:
+    """Tell whether any file of a package was built in; the builder itself is inside as what starts the program."""
+    files = found.files or []
+    return _name(found) == "pyinstaller" or any(Path(str(path.locate())).resolve() in sources for path in files)
 
 
 def _name(found: Distribution) -> str:
@@ -68,22 +72,20 @@ def _python() -> str:
     return f"Python {platform.python_version()}: PSF-2.0\n\n{words}"
 
 
-def _system_libraries(libraries: Path) -> list[str]:
+def _system_libraries(sources: set[Path]) -> list[str]:
     """Return a part for each Debian package whose libraries were copied in; elsewhere the wheels bring their own."""
     if shutil.which("dpkg-query") is None:
         return []
     owners: dict[str, set[str]] = {}
-    for line in libraries.read_text(encoding="utf-8").splitlines():
-        source = Path(line.partition("\t")[2])
-        if source.is_relative_to("/usr/lib") or source.is_relative_to("/lib"):
+    for source in sorted(sources):
+        if source.is_relative_to("/usr/lib"):
             owners.setdefault(_owner(source), set()).add(source.name)
     return [_system_part(owner, names) for owner, names in sorted(owners.items())]
 
 
 def _owner(library: Path) -> str:
     """Return the Debian package that owns a library; /lib is a link to /usr/lib, and the package may know either."""
-    real = library.resolve()
-    for place in (library, real, Path("/") / real.relative_to("/usr") if real.is_relative_to("/usr") else real):
+    for place in (library, Path("/") / library.relative_to("/usr")):
         asked = ["dpkg-query", "--search", str(place)]
         owner = subprocess.run(asked, capture_output=True, text=True, check=False).stdout.partition(":")[0]
         if owner:
