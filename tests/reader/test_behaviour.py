@@ -178,3 +178,48 @@ def test_no_test_of_the_repair(sentence: str) -> None:
 )
 def test_whose_test_gap_and_glide(sentences: str, expected: Shown) -> None:
     assert told(TWO + sentences, "gap", "gap_mm", "test", "glide") == expected
+
+
+@pytest.mark.parametrize(
+    ("sentence", "value"),
+    [
+        ("Passive swing: runs clear, no gap.", "passive"),
+        ("Before closing I moved the finger through its whole range and could see no gap.", "passive"),
+        ("When the wrist was tipped up and down the tendon moved without restriction.", "passive"),
+        ("The fingers were extended together and the suture held without any gap.", "passive"),
+        ("He made ten fists and no gap was seen.", "active"),
+        ("On gently pulling the proximal tendon the seam held, with no gap.", "traction"),
+    ],
+)
+def test_the_test_by_who_moves_what(sentence: str, value: str) -> None:
+    assert told(ONE + sentence, "test") == {"ring FDP": {"test": value}}
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "Passive exercises from day 3, no catching expected.",
+        "The joints were moved to free adhesions.",
+        "In clinic he moved the finger poorly.",
+        "If I moved the finger there would be no gap.",
+    ],
+)
+def test_motion_that_is_no_test(sentence: str) -> None:
+    assert not told(ONE + sentence, "test")
+
+
+@pytest.mark.parametrize(
+    ("sentence", "value"),
+    [
+        ("Passive ROM: glides, no gap.", "free"),
+        ("Passive movement: runs clear of the pulleys.", "free"),
+        ("There was a catch on A2; and after I cut a little more there was none.", "free"),
+        ("Slight catch at A4 before it was opened, none after.", "free"),
+        ("It runs, but drags a touch at the edge of A2.", "catching"),
+        ("It still scraped at the enlarged pulley.", "catching"),
+        ("Under passive movement the tendon glides jerkily at the border of A2.", "catching"),
+        ("With that in place the tendon ran stiffly.", "restricted"),
+    ],
+)
+def test_glide_told_plainly(sentence: str, value: str) -> None:
+    assert told(ONE + sentence, "glide") == {"ring FDP": {"glide": value}}

@@ -69,6 +69,9 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
 
 def _ended(scene: Scene, mention: Mention) -> bool | None:
     """'the catching was abolished' is over, 'the catching did not wholly disappear' is not; else None."""
+    text = f" {' '.join(scene.words(mention.j, min(mention.j + 16, scene.sentence.j)))} "
+    if any(f" {p} " in text for p in ("none after", "there was none", "none since", "none now", "none afterwards")):
+        return True
     reach = min(mention.j + 7, scene.part(mention.i)[1])
     k = next((k for k in range(mention.j, reach) if scene.page.words[k] in _RESOLVED), None)
     if k is None:
@@ -122,11 +125,19 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         if wanted is None or k in taken or not scene.told(k) or not after_repair(desk, scene):
             continue
         free = _free_near(scene, k, wanted)
+        if free is None and word in ("glides", "glided", "slides", "slid") and _bare(scene, k):
+            free = k
         if free is None or free in taken or not _tendon_runs(scene, k):
             continue
         i, j = min(free, k), max(free, k) + 1
         found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
     return found[:1]
+
+
+def _bare(scene: Scene, k: int) -> bool:
+    """'passive ROM: glides, no gap', 'worked passively, glides below the new loop': nothing said against it."""
+    tested = bool(scene.of("test")) or "passive" in scene.words(scene.sentence.i, scene.sentence.j)
+    return tested and scene.next_word(k + 1) in ("", ",", ".", ";", "below", "under", "beneath", "through", "past")
 
 
 def _free_near(scene: Scene, k: int, wanted: frozenset[str]) -> int | None:

@@ -7,6 +7,7 @@ from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 
 _PUT_AROUND = word_list("sutures", "put_around")
+_ENDS_AND_SIDES = frozenset(["end", "side", "way", "stump", "sides", "direction"])
 _CLOSES = frozenset([",", ";", ".", ")", "|"])
 _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
@@ -114,7 +115,8 @@ def said_of_all(scene: Scene, k: int) -> bool:
     if any(g.tendons and g.j <= k and not g.reference and not g.every for g in scene.setting.groups):
         return False
     for n, word in enumerate(words):
-        if word in _ALL and set(words[n + 1 : n + 4]) & _ALL_OF and "end" not in words[n + 1 : n + 3]:
+        after = words[n + 1 : n + 4]
+        if word in _ALL and not _ALL_OF.isdisjoint(after) and _ENDS_AND_SIDES.isdisjoint(after[:2]):
             return True
     return False
 

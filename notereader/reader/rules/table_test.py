@@ -24,6 +24,12 @@ _TEST_LABELS = word_list("quality", "test_labels")
 _EXAM = word_list("quality", "exam")
 _EXAM_PHRASES = ("in ed", "on arrival", "on examination", "on exam")
 _BEFORE_THESE = word_list("quality", "before_these")
+_MOVING = word_list("quality", "moving")
+_MOVED_PARTS = word_list("quality", "moved_parts")
+_MOVERS = word_list("quality", "movers")
+_PATIENTS = word_list("quality", "patients")
+_PASSIVE_ORDERS = word_list("quality", "passive_orders")
+_NOT_OPERATIVE = frozenset(["indication", "diagnosis", "consent", "previous", "instructions", "anaesthesia"])
 _ORDER = {"active": 0, "traction": 1, "passive": 2}
 _ANSWERS = {"active": "active", "patient": "active", "passive": "passive", "surgeon": "passive", "traction": "traction"}
 # Words between two that tell of one test: 'pulled on the FDP under traction'.
@@ -34,7 +40,7 @@ _RESULTS = ("gap", "glide", "bulk", "tension")
 def table_test(desk: Desk, scene: Scene) -> None:
     """Find how the finished repair was tested on the table; examinations before it are none."""
     mentions = [m for m in scene.of("test") if scene.told(m.i) and _is_test(desk, scene, m)]
-    mentions = mentions or _answered(scene)
+    mentions = mentions or _answered(scene) or _by_structure(desk, scene)
     if not after_repair(desk, scene):
         return
     if not mentions:
@@ -65,6 +71,35 @@ def _answered(scene: Scene) -> list[Mention]:
     marks = ("]", ")") if "/" in scene.words(first, last) else (":", "]", ")", "by", "|", "?")
     kept = [k for k in told if words[k - 1] in marks and "/" not in scene.words(k, last)][:1]
     return [Mention("test", _ANSWERS[words[k]], k, k + 1) for k in kept]
+
+
+def _by_structure(desk: Desk, scene: Scene) -> list[Mention]:
+    """'passive swing: runs clear', 'I moved the thumb through its range and saw no gap', 'the fingers were extended'.
+
+    Joints moved by another hand than the patient's, in a sentence that tells what was seen of the repair.
+    """
+    if scene.header or scene.sentence.section in _NOT_OPERATIVE or not scene.of("gap", "glide"):
+        return []
+    first, last = scene.sentence.i, scene.sentence.j
+    words = scene.words(first, last)
+    if not _EXAM.isdisjoint(words) or _before_repair(words):
+        return []
+    for k in range(first, last):
+        word, told = scene.page.words[k], scene.told(k)
+        if told and word == "passive" and scene.next_word(k + 1) not in _PASSIVE_ORDERS:
+            return [Mention("test", "passive", k, k + 1)]
+        if told and word in _MOVING and _moves_joint(scene, k):
+            return [Mention("test", "passive", k, k + 1)]
+    return []
+
+
+def _moves_joint(scene: Scene, k: int) -> bool:
+    """Tell whether the verb at word k moves a finger or joint, and somebody else than the patient moves it."""
+    near = scene.words(max(scene.sentence.i, k - 6), min(scene.sentence.j, k + 6))
+    if _MOVED_PARTS.isdisjoint(near) or not _PATIENTS.isdisjoint(near):
+        return False
+    passive_voice = not {"was", "were"}.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k))
+    return passive_voice or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
 
 
 # --- whose
