@@ -294,6 +294,8 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         if first and not named and (noun or verb or closes or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
+            if page.words[q.j - 1] == "other" and not (noun or verb):
+                continue  # 'in the other plane'
             these = {"these", "those", "them"} & set(page.words[q.i : k])
             return [Group(q.i, k, generic="one" if these else "all", every=not these)]
     return []

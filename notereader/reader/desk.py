@@ -63,6 +63,7 @@ class Desk:
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
+    lone_deep: list[Target] | None = None  # the one deep flexor that the whole note names, once looked for
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
         init=False, default_factory=dict
@@ -318,7 +319,19 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     deep = [t for t in (here or possible) if t.tendon in ("FDP", "FPL")]
     if len(deep) == 1:
         return deep, "the tendon is not named here; taken for the deep flexor"
-    return [], ""
+    lone = [] if possible or focus else _lone_deep(desk, wanted)
+    return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _lone_deep(desk: Desk, digits: tuple[str, ...] | None) -> list[Target]:
+    """Return the one deep flexor that a note names as this operation's: 'ring finger, FDP revision'."""
+    if desk.lone_deep is None:
+        told = [(s, g) for s in desk.having("tendon") for g in s.setting.groups if g.tendons and s.told(g.i)]
+        named = dict.fromkeys(t for s, g in told if not (g.reference or g.excepted) for t in group_targets(s, g))
+        deep = [t for t in named if t.tendon in ("FDP", "FPL") and t.slip is None]
+        otherwise = desk.values_told("deed") & {"tenodesed", "grafted", "reinserted"}
+        desk.lone_deep = deep if len(deep) == 1 and not otherwise else []
+    return [t for t in desk.lone_deep if desk.may_be_repaired(t) and (digits is None or t.digit in digits)]
 
 
 def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:

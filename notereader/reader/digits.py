@@ -188,6 +188,9 @@ def _labels(page: Page, mention: Mention) -> bool:
     """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ":"
+    capitals = page.raw(mention.i, mention.j).isupper() and page.breaks[mention.i] >= Break.LINE
+    if after == "(" and capitals and word in ("long", "middle", "little", "small"):
+        return True  # 'MIDDLE (H.R.)'
     opened = (
         (".", "-", "*", "|", ">", ";", "(", ")", "]", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
     )
@@ -202,8 +205,7 @@ def _labels(page: Page, mention: Mention) -> bool:
     )
     at_start = at_start or (bool(sided) and page.breaks[mention.i - 1] >= Break.LINE)  # 'L little - FDP off P3'
     ticked = page.words[mention.i - 1 : mention.i] in (["]"], [")"]) and page.words[mention.i - 2] in ("x", "v", "y")
-    sided = mention.i > 0 and page.words[mention.i - 1] in _SIDES and page.breaks[mention.i - 1] >= Break.COLUMN
-    at_start = at_start or ticked or sided
+    at_start = at_start or ticked or _after_side(page, mention)
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
@@ -224,6 +226,14 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+def _after_side(page: Page, mention: Mention) -> bool:
+    """'2. R little.', 'L little - FDP off the bone': a side at the start of a line or an item."""
+    k = mention.i - 1
+    if k < 0 or page.words[k] not in _SIDES:
+        return False
+    return page.breaks[k] >= Break.COLUMN or page.words[k - 1] in (".", ")", ":", ";", "-", ",", "|")
 
 
 def index_words(page: Page) -> None:

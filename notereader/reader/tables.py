@@ -101,6 +101,9 @@ _NOTHING = word_list("tables", "nothing")
 Span = tuple[int, int]
 
 
+_FEWEST_GAPS = 3  # columns of space in the smallest grid
+
+
 @dataclass(slots=True)
 class Row:
     """A row of a grid with its number, if it has one."""
@@ -123,7 +126,7 @@ class _Line:
 def tables(doc: Doc) -> Doc:
     """Turn the cells of every grid into sentences with their labels. RETURNS the same Doc."""
     page = page_of(doc)
-    if "|" not in page.words and page.breaks.count(Break.COLUMN) < 6:
+    if "|" not in page.words and page.breaks.count(Break.COLUMN) < _FEWEST_GAPS:
         return doc
     lines = _lines(page)
     n = 0
@@ -160,7 +163,8 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
     origin = page.text.rfind("\n", 0, page.starts[line.i]) + 1
     first, barred = line.i, False
     for k in range(line.i, line.j + 1):
-        at_bar = k < line.j and page.words[k] == "|"
+        # 'Core type ......... M-Tang    mattress': dots lead from a label to its cells as a bar does.
+        at_bar = k < line.j and (page.words[k] == "|" or (page.words[k].startswith("..") and k > line.i))
         barred = barred or at_bar
         gap = k < line.j and k > first and not (barred and bars >= 2) and _new_cell(page, k, origin, columns)
         if k == line.j or at_bar or gap:

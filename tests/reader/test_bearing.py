@@ -209,3 +209,24 @@ def test_fingers_by_rank_number_and_plural(note: str, entries: set[str]) -> None
 def test_counts_that_are_no_fingers(words: str) -> None:
     note = "Fifth ray, right. FDP of the fifth cut and repaired. "
     assert set(told(note + words)) == {"small FDP"}
+
+
+@pytest.mark.parametrize(
+    ("note", "entry"),
+    [
+        ("2. R little. Saw.\n4. FDP 100%.\n5. Tajima, 4 strands.", "small FDP"),
+        ("MIDDLE (A.B.)\nFDP cut through, repaired.\nRING (C.D.)\nFDS fine.", "middle FDP"),
+        ("ring finger R, FDP revision\n\nRe-sewn: Savage, 6 strand, 4/0 Ethibond.", "ring FDP"),
+    ],
+)
+def test_fingers_of_items_and_headings_and_the_lone_deep_flexor(note: str, entry: str) -> None:
+    assert treated(note) == {entry}
+
+
+def test_the_other_plane_is_no_tendon() -> None:
+    note = (
+        "Middle FDP cut through. Ring FDP cut through.\nMIDDLE\nFDP: Tajima, and I added a second one in the other "
+        "plane, four strands.\nRING\nFDP: Lim-Tsai, six strands."
+    )
+    counts = {entry: facts["strands"] for entry, facts in told(note, "strands").items()}
+    assert counts == {"middle FDP": 4, "ring FDP": 6}

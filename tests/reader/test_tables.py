@@ -137,3 +137,17 @@ def test_labels_set_off_by_space_in_a_grid_of_bars(head: str) -> None:
     )
     counts = {entry: facts.get("strands") for entry, facts in told(note, "strands").items()}
     assert counts == {"ring FDP": 4, "small FDP": 6, "small FDS": 2}
+
+
+def test_dots_lead_from_a_label_to_its_cells() -> None:
+    note = (
+        "Ring finger. FDP and FDS cut through.\n\n"
+        "TENDON MODULE                       FDP                  FDS\n"
+        " Core type ........................ M-Tang               horizontal mattress\n"
+        " Strands .......................... 6\n"
+        " Suture ........................... 4-0 Prolene loop     4-0 Prolene\n"
+        " Epitendinous ..................... 6-0 Prolene          no\n"
+    )
+    found = told(note, "strands", "stitch", "peripheral")
+    assert found["ring FDP"] == {"strands": 6, "stitch": "m-tang", "peripheral": "present"}
+    assert found["ring FDS"] == {"stitch": "horizontal mattress", "peripheral": "absent"}
