@@ -39,12 +39,17 @@ class Floor:
 
 
 FLOORS = {
-    "fresh1": Floor(93, 94, 95),
-    "fresh2": Floor(96, 95, 95),
-    "fresh3": Floor(89, 91, 93),
-    "fresh4": Floor(92, 94, 93),
-    "golden": Floor(94, 97, 96),
-    "samples": Floor(96, 97, 97),
+    "fresh1": Floor(98, 98, 97),
+    "fresh2": Floor(97, 98, 97),
+    "fresh3": Floor(95, 96, 95),
+    "fresh4": Floor(97, 98, 97),
+    "fresh5": Floor(97, 98, 97),
+    "fresh6": Floor(93, 96, 97),
+    "fresh7": Floor(90, 94, 97),
+    "fresh8": Floor(82, 88, 95),
+    "voices1": Floor(88, 92, 97),
+    "golden": Floor(97, 98, 99),
+    "samples": Floor(98, 98, 99),
     "practice": Floor(99, 99, 95),
 }
 

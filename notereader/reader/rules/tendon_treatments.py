@@ -199,6 +199,9 @@ def _last_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     before = [s for s in scene.subjects if s.j <= mention.i]
     if not before:
         earlier = desk.scene_before(scene)
+        if {"stump", "end", "tendon"} & set(scene.words(scene.sentence.i, mention.i)):  # 'The stump was tenodesed'
+            focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+            return focus or [Target(d, "FPL" if d == "thumb" else "FDP") for d in scene.setting.digits]
         if earlier is None or not earlier.subjects or earlier.subjects[-1].group is None:
             return []
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
