@@ -1,6 +1,7 @@
 """Dates told in words or without a year: 'the sixth of march twenty thirty two', 'on 8 December', 'yesterday (9/13)'.
 
-A date without its year counts only beside a full date of the note: it takes the year that puts it shortly before one.
+A date without its year counts only beside a full date of the note: it takes the year that puts it shortly before one,
+else shortly after one.
 """
 
 import re
@@ -20,9 +21,12 @@ _TENS = {"twenty": 20, "thirty": 30}
 _FIGURES = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?\Z")
 _LITTLE = frozenset([",", "of", "the", ".", "-", "/"])
 _WITHIN = 60  # days before a full date of the note in which a date without a year may lie
+_AFTER = 45  # days after a full date in which one may lie that tells when therapy starts
+_DOTTED = re.compile(r"(\d{1,2})\.(\d{2})\Z")
 _NOT_DAYS = word_list("dates", "not_days")
 _GOES_ON = word_list("dates", "goes_on")
 _SINCE = word_list("dates", "since")
+_LEADS = word_list("dates", "leads")
 
 
 def day_before(words: list[str], k: int) -> tuple[int, int] | None:
@@ -91,13 +95,13 @@ def _below_hundred(words: list[str], k: int) -> tuple[int, int]:
 
 
 def without_year(page: Page, known: list[FoundDate], months: dict[str, int]) -> Iterator[FoundDate]:
-    """Yield the dates that tell no year, each in the year that puts it in the weeks before a full date of the note."""
+    """Yield the dates that tell no year, each in the year that puts it in the weeks around a full date of the note."""
     if not known:
         return
     taken = {k for d in known for k in range(d.i, d.j)}
-    for i, j, month, day in [*_by_month(page, months), *_by_figures(page)]:
+    for i, j, month, day in [*_by_month(page, months), *_by_figures(page), *_by_dots(page)]:
         if taken.isdisjoint(range(i, j)):
-            value = _shortly_before(known, month, day)
+            value = _shortly_before(known, month, day) or _shortly_after(known, month, day)
             if value:
                 taken.update(range(i, j))
                 yield FoundDate(value, i, j, yearless=True)
@@ -165,6 +169,16 @@ def _by_day(page: Page) -> Iterator[tuple[int, int, int]]:
             yield k, day[1], day[0]
 
 
+def _by_dots(page: Page) -> Iterator[tuple[int, int, int, int]]:
+    """Yield 'hand therapy 22.04', 'on 22.04.' beside words that lead to a day."""
+    words = page.words
+    for k in page.figures:
+        match = _DOTTED.match(words[k])
+        led = k > 0 and words[k - 1] in _LEADS
+        if match is not None and led and not _unit(words, k + 1):
+            yield k, k + 1, int(match[2]), int(match[1])
+
+
 def _shortly_before(known: list[FoundDate], month: int, day: int, within: int = _WITHIN) -> str:
     """Return a day of a month in the year in which it lies on or shortly before a full date of the note, or ''."""
     found: list[tuple[int, str]] = []
@@ -177,4 +191,18 @@ def _shortly_before(known: list[FoundDate], month: int, day: int, within: int = 
             gap = (full - own).days
             if 0 <= gap <= within:
                 found.append((gap, own.isoformat()))
+    return min(found)[1] if found else ""
+
+
+def _shortly_after(known: list[FoundDate], month: int, day: int) -> str:
+    """Return a day of a month in the year in which it lies shortly after a full date of the note, or ''."""
+    found: list[tuple[int, str]] = []
+    for full in (date.fromisoformat(d.value) for d in known):
+        for year in (full.year, full.year + 1):
+            try:
+                own = date(year, month, day)
+            except ValueError:
+                continue
+            if 0 < (own - full).days <= _AFTER:
+                found.append(((own - full).days, own.isoformat()))
     return min(found)[1] if found else ""

@@ -6,7 +6,7 @@ from datetime import date
 from itertools import pairwise
 
 from notereader.reader.date_words import day_after, day_before, spoken_year, without_year
-from notereader.reader.page import FoundDate, Page
+from notereader.reader.page import Break, FoundDate, Page
 from notereader.vocabulary.wordlists import word_list
 
 _NAMES = (
@@ -123,7 +123,7 @@ def _worded(page: Page) -> Iterator[FoundDate]:
     """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', 'the third of June twenty thirty'."""
     words = page.words
     for k, month in [(k, _MONTHS[word]) for k, word in enumerate(words) if word in _MONTHS]:
-        year = _year_at(words, k + 1)
+        year = _year_at(words, k + 1) or _short_year(page, k + 1)
         if year is not None:
             day = day_before(words, k)
             if day:
@@ -141,6 +141,15 @@ def _year_at(words: list[str], k: int) -> tuple[int, int] | None:
     if at < len(words) and _YEAR.match(words[at]):
         return int(words[at]), at + 1
     return spoken_year(words, k)
+
+
+def _short_year(page: Page, k: int) -> tuple[int, int] | None:
+    """Return the year of '11 Jul 31' where nothing follows that the figure may count, and the word after it."""
+    words = page.words
+    if k >= len(words) or not (words[k].isdecimal() and len(words[k]) == 2 and 20 <= int(words[k]) <= 79):
+        return None
+    closed = k + 1 >= len(words) or page.breaks[k + 1] >= Break.COLUMN or words[k + 1] in (",", ".", ")", "]", ";")
+    return (2000 + int(words[k]), k + 1) if closed and page.breaks[k] == Break.SPACE else None
 
 
 def _past(words: list[str], k: int) -> int:

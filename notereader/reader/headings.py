@@ -128,9 +128,13 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
     if word == "of" and page.words[line.i] == "step":
         return True  # 'Step 4 of 8  Operation name'
     after = page.words[k + 1] if k + 1 < line.j else ""
+    if k == line.i and after and page.raw(k, k + 1) in _LETTERS and page.breaks[k + 1] in (Break.COLUMN, Break.SPACE):
+        return page.breaks[k + 1] == Break.COLUMN or page.raw(k + 1, k + 2)[:1].isupper()  # 'a  Date   10 March'
     lettered = k == line.i or page.words[k - 1] in ("section", "(")
     return len(word) == 1 and word.isalpha() and lettered and after in (")", ".", "-")
 
+
+_LETTERS = frozenset("abcdefghijklmnopqrstuvwxyz")
 
 # --- belief
 

@@ -356,3 +356,33 @@ def test_an_addendum_corrects_the_orders() -> None:
     assert care["programme"].value == "place and hold"
     assert care["start_day"].value == exactly(5)
     assert [r.value for r in care["start_day"].rivals] == [exactly(3)]
+
+
+def started(order: str) -> object:
+    text = f"Date of operation: 10 February 2033\nFDP was cut and repaired with 3-0 Ethibond.\n\nPlan: {order}\n"
+    found = read(text).aftercare.get("start_day")
+    return None if found is None else found.value
+
+
+@pytest.mark.parametrize(
+    "order",
+    [
+        "The therapists will see him on 14 February and begin.",
+        "Hand therapy 14.02.2033 for splint and early active.",
+        "To OT, February 14, 2033, for the passive protocol.",
+    ],
+)
+def test_a_start_told_by_its_date(order: str) -> None:
+    assert started(order) == exactly(4)
+
+
+@pytest.mark.parametrize(
+    "order",
+    ["Clinic on 14 February, therapy later.", "Stitches out 24 February 2033, therapist to remind him.", "Seen 14.02."],
+)
+def test_dates_of_other_visits_are_no_start(order: str) -> None:
+    assert started(order) is None
+
+
+def test_a_day_told_goes_before_a_date() -> None:
+    assert started("Therapist on 16 February for the splint; early active from day 4.") == exactly(4)

@@ -65,6 +65,7 @@ def test_dates_that_cannot_be_told_are_left_out(text: str) -> None:
         ("thirtieth of june two thousand thirty", "2030-06-30"),
         ("2030.12.05", "2030-12-05"),
         ("7/Feb/2031", "2031-02-07"),
+        ("11 Jul 31,", "2031-07-11"),
     ],
 )
 def test_spoken_dates_and_other_orders(text: str, value: str) -> None:
@@ -78,6 +79,8 @@ def test_spoken_dates_and_other_orders(text: str, value: str) -> None:
         ("Operated 14 Sept 2037. Injured yesterday (9/13)", "2037-09-13"),
         ("operated twenty second of may twenty thirty three cut on the twenty first of may", "2033-05-21"),
         ("Operated 22 May 2033. He fell on the 20th, and could not bend it", "2033-05-20"),
+        ("Operated 10 February 2033. Therapist on 14 February", "2033-02-14"),
+        ("Operated 10.02.2033. Hand therapy 14.02 for a splint", "2033-02-14"),
     ],
 )
 def test_a_date_without_its_year_lies_shortly_before_a_full_one(text: str, value: str) -> None:
@@ -88,7 +91,7 @@ def test_a_date_without_its_year_lies_shortly_before_a_full_one(text: str, value
     "text",
     [
         "Cut on 28 December by glass",  # no full date to go by
-        "Operated 2 January 2033. Clinic 14 January, stitches out 16/1",  # after it
+        "Operated 2 January 2033. Clinic 14 May, stitches out 16/1",  # long after it
         "Operated 2 January 2033. Two of 4/6 strands; he may 5 times a day flex",
         "Operated 22 May 2033. Therapy starts on the fifth postoperative day",
     ],

@@ -1,7 +1,7 @@
 """How the injury came about: the thing that hurt or the way a tendon gave way, told in story, lists or body."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.whole import NOWHERE, case_list, lay
 from notereader.reader.scene import Scene
 
@@ -99,6 +99,8 @@ def _verb_of(word: str) -> str:
 def is_no_thing(scene: Scene, m: Mention) -> bool:
     """'I saw him in clinic', 'both stumps were crushed', 'a wire was passed': seeing, a state of the ends, a tool."""
     word = " ".join(scene.words(m.i, m.j))
+    if word == "saw" and m.i == scene.sentence.i and scene.page.breaks[m.j : m.j + 1] == [Break.COLUMN]:
+        return True  # 'Saw    old suture in the stump' is a label
     if word == "saw":
         return scene.word_before(m.i) in ("i", "he", "she", "we", "they", "who", "and", "it", "you", "him")
     if word in case_list("tools"):

@@ -88,6 +88,8 @@ def _is_short_side(scene: Scene, m: Mention, after: str, before: str) -> bool:
     """'R MF', 'L hand', '(L)'; a letter among initials or after a figure is no side."""
     bracketed = "(" in scene.page.raw(m.i, m.j)
     apart = scene.page.breaks[m.i] >= Break.COLUMN
+    if before == "." and scene.page.words[m.i - 2].isdecimal() and _names_part(scene, m.j):
+        return True  # '2. R little.'
     if (
         (before[:1].isdecimal() and not apart)
         or before == "."
@@ -147,6 +149,11 @@ def _anaesthesia(desk: Desk) -> None:
         doubt = "taken from the adrenaline or from 'awake'; the name of the technique is not told"
         lay(desk, "anaesthesia", m, [(chosen[0], m)], "local with adrenaline", doubt)
         return
+    block = next((m for m in chosen[0].of("anaesthesia") if _is_block(chosen[0], m)), None) if chosen else None
+    if chosen and chosen[1].value == "sedation" and block is not None:  # 'MAC with digital block'
+        m = replace(block, value="regional")
+        lay(desk, "anaesthesia", m, [(chosen[0], m)], "block with sedation")
+        return
     if chosen:
         lay(desk, "anaesthesia", chosen[1], told, "deepest anaesthesia stated")
 
@@ -155,7 +162,9 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     """Offered, declined and postoperative anaesthesia was not given; ordinary words need a context."""
     awake = m.value.startswith("wide")
     standing = ("", "story", "considered") if awake else ("", "story")
-    if desk.page.standing[m.i] not in standing or scene.sentence.section in ("instructions", "previous"):
+    if desk.page.standing[m.i] not in standing and not _names_gas(scene):
+        return False
+    if scene.sentence.section == "previous" or (scene.sentence.section == "instructions" and not _names_gas(scene)):
         return False
     if not awake and (scene.negated(m.i, m.j, 3) or _refused(scene, m)):
         return False
@@ -172,6 +181,21 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     if m.value == "local" and scene.sentence.section not in case_list("anaesthetic_sections"):
         return not case_list("for_pain") & set(scene.words(scene.sentence.i, scene.sentence.j))
     return True
+
+
+def _is_block(scene: Scene, m: Mention) -> bool:
+    return scene.page.words[m.j - 1] in ("block", "blocks") and scene.told(m.i)
+
+
+def _names_gas(scene: Scene) -> bool:
+    """'Anaesthetic was general.' told at the end of a letter: what was given, wherever it stands."""
+    words = scene.words(scene.sentence.i, min(scene.sentence.i + 3, scene.sentence.j))
+    return (
+        scene.page.standing[scene.sentence.i] in ("", "plan", "story") and bool(_GIVEN & set(words)) and "was" in words
+    )
+
+
+_GIVEN = frozenset(["anaesthetic", "anesthetic", "anaesthesia", "anesthesia"])
 
 
 def _kept_awake(scene: Scene) -> bool:

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from datetime import date
 
 from notereader.reader.desk import Desk
 from notereader.reader.measures import figure_at
@@ -43,11 +44,12 @@ def start(desk: Desk) -> None:
     'Tomorrow' counts where no day is told.
     """
     told = list(_starts(desk))
-    firm = [f for f in told if not _is_soon(*f)] or told
+    sure = [f for f in told if not _is_soon(*f)]
+    firm = [f for f in sure if not _is_dated(*f)] or sure or told
     corrected = [f for f in firm if f[0].sentence.section == "addendum"]
     for scene, period in dict.fromkeys([*firm[:1], *corrected[:1]]):
         value = Interval(low=period.low, high=period.high)
-        doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks or 'tomorrow'"]
+        doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks, a date or 'tomorrow'"]
         span = (period.i, period.j)
         desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
 
@@ -61,8 +63,27 @@ def _starts(desk: Desk) -> Iterator[tuple[Scene, Period]]:
         if scene.sentence.section not in _CARE and not scene.of("therapy", "programme") and not labelled:
             continue
         for period in _days(scene):
-            if is_order(desk, scene, period.i) and (labelled or _starts_motion(scene, period)):
+            asked = scene.word_before(period.i) == "?" and scene.sentence.section in _CARE and period.counted is False
+            if not asked and is_order(desk, scene, period.i) and (labelled or _starts_motion(scene, period)):
                 yield scene, period
+        yield from ((scene, period) for period in _by_date(desk, scene))
+
+
+def _by_date(desk: Desk, scene: Scene) -> Iterator[Period]:
+    """'Hand therapy 22.04', 'the therapists see him on 14 February': counted from the day of the operation."""
+    told = [f for f in desk.findings if f.group == "operation" and f.field == "date"]
+    if not told or not scene.of("therapy", "programme") or scene.sentence.section not in (*_CARE, "narrative"):
+        return
+    operated = date.fromisoformat(str(told[0].value))
+    for found in desk.page.dates:
+        if not scene.sentence.i <= found.i < scene.sentence.j or not is_order(desk, scene, found.i):
+            continue
+        days = (date.fromisoformat(found.value) - operated).days
+        part = set(scene.words(*scene.part(found.i)))
+        led = scene.word_before(found.i) in ("on", "from", ",") or any(m.j == found.i for m in scene.of("therapy"))
+        near = any(abs(m.i - found.i) <= 9 for m in scene.of("therapy", "programme"))
+        if 0 < days <= 42 and led and near and not part & order_list("other_visits"):
+            yield Period(days, days, found.i, found.j, counted=True)
 
 
 def _labels_a_start(scene: Scene) -> bool:
@@ -73,6 +94,10 @@ def _labels_a_start(scene: Scene) -> bool:
 
 
 _LABEL = frozenset(["start", "begin", "day", "on", "at", "therapy", "days"])
+
+
+def _is_dated(scene: Scene, period: Period) -> bool:
+    return any(d.i == period.i for d in scene.page.dates)
 
 
 def _is_soon(scene: Scene, period: Period) -> bool:
