@@ -12,12 +12,14 @@ from notereader.intake import IntakeRefused
 from notereader.record import Record, RecordRefused, dump_record
 from notereader.sharing import (
     INCOMPLETE,
+    MIXED_DATES,
     CleanCopy,
     Find,
     action_words,
     everywhere,
     find_identifiers,
     find_in_record,
+    mixed_dates,
     random_shift,
     share_record,
 )
@@ -61,6 +63,8 @@ def run(arguments: Namespace) -> int:
     chosen = [find for number, find in enumerate(found, 1) if number not in arguments.keep]
     for words in arguments.blank:
         chosen = everywhere(text, words, chosen)
+    if mixed_dates([find for find in found if find not in chosen], chosen):
+        say(MIXED_DATES)
     if not arguments.looked:
         return _show(text, found, chosen)
     return _write(source, text, chosen, arguments.out)

@@ -123,7 +123,7 @@ class SharingDialog(QDialog):
         self._worker.run(job, done, lambda fault: self._tell(f"The search failed: {fault}"))
 
     def _show(self, choices: list[Choice], current: int) -> None:
-        from notereader.sharing import action_words
+        from notereader.sharing import MIXED_DATES, action_words, mixed_dates
 
         self._choices = choices
         self.list.blockSignals(True)
@@ -139,6 +139,9 @@ class SharingDialog(QDialog):
             self.list.addItem(item)
         self.list.setCurrentRow(min(current, len(choices) - 1))
         self.list.blockSignals(False)
+        kept = [choice.find for choice in choices if not choice.changed]
+        if mixed_dates(kept, self._chosen()):
+            self._tell(MIXED_DATES)
         self._mark()
         self._allow()
 

@@ -5,10 +5,11 @@ from notereader.sharing.copying import CleanCopy, random_shift, replacement
 from notereader.sharing.finding import find_identifiers
 from notereader.sharing.finds import Find
 from notereader.sharing.records import NAME_OF_COPY, find_in_record, share_record
-from notereader.sharing.words import INCOMPLETE, action_words
+from notereader.sharing.words import INCOMPLETE, MIXED_DATES, action_words, mixed_dates
 
 __all__ = [
     "INCOMPLETE",
+    "MIXED_DATES",
     "NAME_OF_COPY",
     "CleanCopy",
     "Find",
@@ -17,6 +18,7 @@ __all__ = [
     "everywhere",
     "find_identifiers",
     "find_in_record",
+    "mixed_dates",
     "random_shift",
     "replacement",
     "share_record",

@@ -42,7 +42,7 @@ def capitals(page: Page) -> Iterator[Find]:
     ordinary = frozenset(tables().never.ordinary)
     for k, word in enumerate(page.words):
         if _is_unknown(page, k) and not _within_sentence(page, k) and not _is_ordinary(word.text, ordinary):
-            yield page.find(k, k + 1, OPENING)
+            yield page.find(k - _has_initial(page, k), k + 1, OPENING)
 
 
 def _is_ordinary(word: str, ordinary: frozenset[str]) -> bool:
@@ -74,12 +74,19 @@ def _run_end(page: Page, k: int) -> int:
 
 
 def _run_start(page: Page, k: int) -> int:
-    """Return where the run begins, with 'Upper' and the like before it."""
+    """Return where the run begins, with 'Upper' and the like, or an initial, before it."""
     i = k
     parts = tables().places.parts
     while i > 0 and page.words[i - 1].low in parts and page.words[i - 1].capital and page.joined(i - 1):
         i -= 1
-    return i
+    return i - _has_initial(page, i)
+
+
+def _has_initial(page: Page, i: int) -> bool:
+    """True where an initial stands right before word i; not where it may be a figure, a side or a sex: 'zone V'."""
+    if i == 0 or not page.words[i - 1].initial or page.words[i - 1].text in "IVXLRMF":
+        return False
+    return page.text[page.words[i - 1].end : page.words[i].start] == " "
 
 
 def _past_particles(page: Page, k: int) -> int:

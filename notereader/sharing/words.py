@@ -1,5 +1,7 @@
 """What is said of a search and of a find."""
 
+from collections.abc import Iterable
+
 from notereader.sharing.finds import Find
 from notereader.sharing.tables import kinds
 
@@ -7,6 +9,16 @@ INCOMPLETE = (
     "No such search is complete. Names that look like ordinary words, rare occupations, unusual stories and spelling "
     "slips are missed. Read the whole note yourself before you share it."
 )
+
+MIXED_DATES = (
+    "Some dates are kept while others are moved: whoever knows one of both, or compares them, learns by how many days "
+    "the others were moved. Keep all dates or none."
+)
+
+
+def mixed_dates(kept: Iterable[Find], changed: Iterable[Find]) -> bool:
+    """True where dates are kept beside others that are moved."""
+    return any(find.kind == "date" for find in kept) and any(find.shift is not None for find in changed)
 
 
 def action_words(find: Find) -> str:

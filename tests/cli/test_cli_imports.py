@@ -41,6 +41,7 @@ def loaded(arguments: list[str]) -> set[str]:
         (["explain", str(samples_folder() / "01-plain-index.txt")], {"spacy"}),
         (["appraise", "none.json"], set()),
         (["export", "none.json"], set()),
+        (["share", str(samples_folder() / "01-plain-index.txt")], set()),
     ],
     ids=lambda value: " ".join(Path(part).name for part in value) if isinstance(value, list) else "",
 )

@@ -115,6 +115,23 @@ def test_the_copy_of_the_record_proves_its_facts(qtbot, dialog, monkeypatch, tmp
     assert "only proposed by the program" in remarks and "no promise for one patient" in remarks
 
 
+def test_a_date_kept_beside_moved_ones_is_warned_of(qtbot, look) -> None:
+    worker = Worker("test")
+    made = SharingDialog(read("Operated 14 March 2031, injured 12 March 2031. FDP repaired.", "x"), look, worker)
+    qtbot.addWidget(made)
+    qtbot.waitUntil(lambda: made.list.count() == 2)
+    made.list.item(0).setCheckState(Qt.CheckState.Unchecked)
+    qtbot.waitUntil(lambda: "Keep all dates or none" in made.told.text())
+    worker.finish()
+
+
+def test_the_help_says_that_nothing_is_encrypted() -> None:
+    from notereader.desktop.help_page import cautions_page
+
+    assert "there is no passphrase" in cautions_page()
+    assert "expected to be encrypted" in cautions_page()
+
+
 def test_a_record_without_its_text_cannot_be_shared(qtbot, look) -> None:
     worker = Worker("test")
     made = SharingDialog(Record(note=Note(name="x")), look, worker)

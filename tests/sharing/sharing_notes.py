@@ -60,7 +60,7 @@ def unmarked(name: str, marked: str) -> MarkedNote:
 
 
 def hand_written(prefix: str = "h") -> list[MarkedNote]:
-    """Return the notes written by hand: 'h' those the rules were mended on, 'k' those written after that."""
+    """Return the notes written by hand: 'h' first, 'k' and 'm' each after the rules had been mended on those before."""
     return [unmarked(p.stem, p.read_text(encoding="utf-8")) for p in sorted(_FOLDER.glob(f"{prefix}*.txt"))]
 
 

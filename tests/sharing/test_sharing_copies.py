@@ -24,7 +24,7 @@ from notereader.sharing import (
 )
 from notereader.sharing.known import is_known
 
-NOTES = [*hand_written("h"), *hand_written("k"), *made(12)]
+NOTES = [*hand_written("h"), *hand_written("k"), *hand_written("m"), *made(12)]
 
 
 def quotes(record: Record) -> list[Evidence]:
@@ -213,6 +213,15 @@ def test_a_find_can_be_kept(note: Path, tmp_path: Path) -> None:
     assert "Surgeon: Okonjo" in copy.read_text(encoding="utf-8")
     assert main(["share", str(note), "--keep", "9"]) == 2
     assert main(["share", str(note), "--looked"]) == 2
+
+
+def test_a_date_kept_beside_moved_ones_is_warned_of(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "note.txt"
+    path.write_text("Operated 14 March 2031, injured 12 March 2031.", encoding="utf-8")
+    assert main(["share", str(path), "--keep", "1"]) == 0
+    assert "Keep all dates or none" in capsys.readouterr().err
+    assert main(["share", str(path), "--keep", "1", "--keep", "2"]) == 0
+    assert "Keep all dates or none" not in capsys.readouterr().err
 
 
 def test_a_record_becomes_a_record(note: Path, tmp_path: Path) -> None:

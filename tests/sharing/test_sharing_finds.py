@@ -15,7 +15,7 @@ from notereader.sharing import find_identifiers
 from notereader.sharing.tables import kinds, tables
 from notereader.vocabulary import samples_folder, sizes, stitches
 
-NOTES = [*hand_written("h"), *hand_written("k"), *made()]
+NOTES = [*hand_written("h"), *hand_written("k"), *hand_written("m"), *made()]
 
 
 def test_all_eighteen_kinds_of_the_regulation_are_looked_for_and_planted() -> None:
