@@ -75,10 +75,10 @@ def _is_extensor(scene: Scene) -> bool:
 def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     """Return the tendon groups a zone belongs to: those before it since the last other zone, else those after it."""
     groups = [g for g in scene.setting.groups if g.tendons]
-    after = scene.next_word(mention.j)
+    following = scene.next_word(mention.j)
     if (
-        after == "all"
-        or (after == "both" and scene.next_word(mention.j + 1) in ("", ".", ",", ";"))
+        following == "all"
+        or (following == "both" and scene.next_word(mention.j + 1) in ("", ".", ",", ";"))
         or scene.words(mention.i - 2, mention.i) == ["all", "at"]
     ):
         return []  # 'Zone five all of this', 'All at zone IV:'
