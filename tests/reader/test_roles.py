@@ -118,3 +118,30 @@ def test_a_core_changed_during_the_operation(sentence: str) -> None:
     note = "Right ring finger. FDP divided and repaired. " + sentence
     fact = fact_of(note, "ring FDP", "size")
     assert fact.value == "3-0" or fact.look_twice
+
+
+TOLD_BEFORE = ("Core: Strickland, 4-0 Ethibond, four strands. ", "Repaired with a Strickland of 4-0 Ethibond. ")
+
+
+@pytest.mark.parametrize("core", TOLD_BEFORE)
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Then a round-and-round of 6-0 nylon, plain running.",
+        "Over it 6/0 Prolene, criss-cross.",
+        "Around that 6/0 nylon, cross-stitch.",
+        "This was oversewn with 6-0 Prolene.",
+        "The edges were tidied with 6-0 Prolene.",
+    ],
+)
+def test_a_thin_suture_led_over_the_core_is_peripheral(core: str, words: str) -> None:
+    found = told("Left middle finger. FDP cut through. " + core + words, "size", "peripheral", "peripheral_size")
+    assert found == {"middle FDP": {"size": "4-0", "peripheral": "present", "peripheral_size": "6-0"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["Over it the sheath was closed with 6-0 Vicryl.", "A2 was sutured over it with 6-0 nylon."]
+)
+def test_what_is_closed_over_a_repair_is_not_its_periphery(words: str) -> None:
+    found = told("Left middle finger. FDP cut through. " + TOLD_BEFORE[1] + words, "size", "peripheral")
+    assert found == {"middle FDP": {"size": "4-0"}}

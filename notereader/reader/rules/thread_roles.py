@@ -7,6 +7,8 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _ROUND = frozenset(["around", "round", "over"])
+_OVER_IT = {(a, b) for a in ("over", "around", "round") for b in ("it", "that", "this", "them", "both", "each", "all")}
+_OVERSEWN = frozenset(["oversewn", "overrun", "oversewed", "round-and-round"])
 _FIXES = frozenset(["sutured", "sewn", "fixed", "secured", "anchored", "stitched", "attached"])
 _THICK = frozenset(["0", "1", "2-0", "3-0"])
 _THIN = frozenset(["5-0", "6-0", "7-0"])
@@ -24,6 +26,14 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = _by_context(desk, scene, thread, found)
 
 
+def _leads_round(scene: Scene, thread: Thread) -> bool:
+    """Tell whether a thin suture is led up to as what goes over the core: 'Over it 6/0', 'oversewn with 6-0'."""
+    if thread.size not in _THIN or scene.of("pulley", "role", "sided", "structure"):
+        return False
+    before = scene.words(scene.sentence.i, thread.i)
+    return any(tuple(before[k : k + 2]) in _OVER_IT for k in range(len(before))) or not _OVERSEWN.isdisjoint(before)
+
+
 def _holds_stump(scene: Scene, thread: Thread) -> bool:
     """'The stump was tenodesed to the phalanx through drill holes, 2-0': what puts a tendon to bone is its core."""
     words = scene.words(scene.sentence.i, thread.i)
@@ -37,10 +47,16 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
     section = scene.sentence.section
     if section in ("closure", "dressing") or _is_closing_line(scene, thread):
         return "skin"
-    if section in (CORE, PERIPHERAL):
-        return section
     pattern = any(a.role == "pattern" and scene.part(a.i) == scene.part(thread.i) for a in found)
     around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
+    if section == CORE and not scene.sentence.label and thread.size not in _THICK:
+        # 'Core: Strickland, 4-0, four strands. Over it 6-0 Prolene, criss-cross.': the label is of the first sentence.
+        outside = thread.role == "pattern" or pattern or around or _leads_round(scene, thread)
+        return PERIPHERAL if outside else CORE
+    if section in (CORE, PERIPHERAL):
+        return section
+    if _leads_round(scene, thread) and has_core(desk, scene):
+        return PERIPHERAL
     if thread.role == "pattern" and has_core(desk, scene):
         return CORE if thread.size in _THICK and scene.of("stitch", "strandword") else PERIPHERAL
     if (thread.role == TENDON or thread.size in _THIN) and _outside_follows(scene, thread, found):
