@@ -139,14 +139,22 @@ def _kappa(table: Counter[Pair]) -> tuple[float | None, float]:
 
 def _alpha_of_table(table: Counter[Pair], metric: Metric = "nominal") -> float | None:
     """Return alpha of two readers who gave every value."""
-    totals: Counter[Hashable] = Counter()
+    totals: Counter[Any] = Counter()
     for (a, b), n in table.items():
         totals[a] += n
         totals[b] += n
-    distance, of = _DISTANCES[metric], sum(totals.values())
-    expected = sum(n * m * distance(a, b) for a, n in totals.items() for b, m in totals.items())
+    of, expected = sum(totals.values()), _expected(totals, metric)
+    distance = _DISTANCES[metric]
     apart = 2 * sum(n * distance(a, b) for (a, b), n in table.items())
     return 1 - (of - 1) * apart / expected if expected else None
+
+
+def _expected(totals: Counter[Any], metric: Metric) -> float:
+    """Return the sum of distances over all pairs of values, without going through the pairs: dates have many."""
+    of = sum(totals.values())
+    if metric == "nominal":
+        return float(of * of - sum(n * n for n in totals.values()))
+    return float(2 * (of * sum(n * v * v for v, n in totals.items()) - sum(n * v for v, n in totals.items()) ** 2))
 
 
 def _measure(value: float | None, drawn: Sequence[float | None]) -> Measure:

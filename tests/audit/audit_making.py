@@ -2,7 +2,7 @@
 
 import csv
 import io
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -10,6 +10,7 @@ from typing import Any
 from demo_notes import DemoNote, demo_notes
 
 from notereader.audit.audit import Audit, Outcomes, Settings
+from notereader.audit.results import PARTS, Part
 from notereader.audit.sources import Columns, Source, open_source
 from notereader.casebook import Casebook
 from notereader.record import Address, Fact, Record, dump_record
@@ -44,13 +45,28 @@ def truth_of(place: Path, notes: Sequence[DemoNote]) -> Path:
     return place
 
 
-def audited(source: Source, out: Path, settings: Settings = PLAIN, *, resume: bool = False, **how: Any) -> Outcomes:
-    """Carry out a whole audit."""
+def audited(
+    source: Source,
+    out: Path,
+    settings: Settings = PLAIN,
+    *,
+    resume: bool = False,
+    parts: Collection[Part] = PARTS,
+    **how: Any,
+) -> Outcomes:
+    """Carry out an audit and write these parts of its report; charts and print take longer than all the rest."""
     audit = Audit(source, out, settings, resume=resume)
     try:
-        return audit.run(**how)
+        audit.read(**how)
+        sample, results = audit.draw(), audit.results()
+        return Outcomes(results, tuple(audit.write(results, out, parts)), sample)
     finally:
         audit.close()
+
+
+def counted(source: Source, out: Path, settings: Settings = PLAIN, **how: Any) -> Outcomes:
+    """Carry out an audit without a report."""
+    return audited(source, out, settings, parts=(), **how)
 
 
 def small_audit(place: Path, number: int = 6, settings: Settings = PLAIN, **how: Any) -> Outcomes:

@@ -122,7 +122,7 @@ PUT_IN = {
 
 def test_confirmed_records_give_the_rates_that_the_generator_put_in(notes: list[DemoNote], tmp_path: Path) -> None:
     """The whole way from files to counts, held against a count that knows nothing of the audit."""
-    found = audited(open_source(truth_of(tmp_path / "truth", notes)), tmp_path / "out")
+    found = audited(open_source(truth_of(tmp_path / "truth", notes)), tmp_path / "out", parts=[])
     assert found.results.tally.confirmed == len(notes)
     for put_in, key in PUT_IN.items():
         expected = sum(note.put_in[put_in] for note in notes)
@@ -142,7 +142,7 @@ def test_rates_by_group_as_the_generator_put_them_in(notes: list[DemoNote], tmp_
 def test_the_tables_of_the_report_say_the_same(notes: list[DemoNote], tmp_path: Path) -> None:
     path = table_of(tmp_path / "notes.csv", notes)
     settings = Settings(groups=("site",), day=PLAIN.day)
-    found = audited(table_source(path, day="operated", name="id"), tmp_path / "out", settings)
+    found = audited(table_source(path, day="operated", name="id"), tmp_path / "out", settings, parts=["tables"])
     rates = rows_of(tmp_path / "out" / "rates.csv")
     [whole] = [
         r
@@ -175,6 +175,6 @@ def test_notes_without_a_tendon_are_told_and_count_where_they_can(tmp_path: Path
         "Surgeon: consultant\nThe ulnar digital nerve was repaired with 9-0 nylon.\n"
     )
     folder_of(tmp_path / "notes", demo_notes(1))
-    counted = audited(open_source(tmp_path / "notes"), tmp_path / "out").results.tally
+    counted = audited(open_source(tmp_path / "notes"), tmp_path / "out", parts=[]).results.tally
     assert (counted.counted, counted.without_tendon) == (2, 1)
     assert (counted.whole.of("needs/repairs.size"), counted.whole.of("rcs/surgeon")) == (1, 2)

@@ -149,6 +149,13 @@ def test_no_text_of_a_table_of_the_print_runs_into_the_margin(full: Path) -> Non
         assert right < 595 - 30
 
 
+def test_a_table_of_the_print_that_fits_on_one_page_is_on_one_page(full: Path) -> None:
+    document = pypdfium2.PdfDocument(full / "report.pdf")
+    title = "state it, by site"
+    [text] = [t for page in document if title in (t := page.get_textpage().get_text_range())]
+    assert "State of A4" in text.partition(title)[2]
+
+
 def test_the_json_holds_everything(full: Path) -> None:
     data = json.loads((full / "audit.json").read_bytes())
     assert data["format"] == "notereader-audit"
@@ -234,7 +241,7 @@ def test_no_cell_is_a_formula(tmp_path: Path, formula: str) -> None:
     with path.open("w", encoding="utf-8", newline="") as stream:
         csv.writer(stream).writerows([["id", "text", "ward"], [formula, note.text, formula]])
     settings = Settings(groups=("ward",), day=PLAIN.day)
-    audited(table_source(path, name="id"), tmp_path / "out", settings)
+    audited(table_source(path, name="id"), tmp_path / "out", settings, parts=["tables"])
     for name, content in bytes_of(tmp_path / "out").items():
         if name.endswith(".csv"):
             for cells in csv.reader(io.StringIO(content.decode("utf-8-sig"), newline="")):

@@ -33,7 +33,7 @@ def test_the_report_within_the_folder_is_no_note(tmp_path: Path) -> None:
     folder_of(tmp_path, demo_notes(2))
     out = tmp_path / "report"
     for resume in (False, True):
-        found = audited(open_source(tmp_path), out, resume=resume)
+        found = audited(open_source(tmp_path), out, resume=resume, parts=["page", "tables"])
         assert (found.results.tally.found, found.results.tally.counted) == (2, 2)
 
 
@@ -94,7 +94,7 @@ def test_files_named_in_a_table(tmp_path: Path) -> None:
     folder_of(tmp_path, [note])
     (tmp_path / "list.csv").write_text(f"file,surgeon\n{note.site}/{note.name},S9\nnone.txt,S8\n")
     settings = Settings(groups=("surgeon",), day=PLAIN.day)
-    found = audited(table_source(tmp_path / "list.csv", file="file"), tmp_path / "out", settings)
+    found = audited(table_source(tmp_path / "list.csv", file="file"), tmp_path / "out", settings, parts=["tables"])
     assert (found.results.tally.counted, found.results.tally.refused) == (1, 1)
     assert found.results.tally.group_sizes["surgeon"] == {"S9": 1}
     assert "no such file" in rows_of(tmp_path / "out" / "notes.csv")[1]["said"]
@@ -138,7 +138,7 @@ def test_a_cell_that_the_spreadsheet_cut_off_is_told(tmp_path: Path) -> None:
     path = workbook(tmp_path / "notes.xlsx", [["text"], ["FDP repaired. " * 3000]])
     book_text = str(texts(path)[0])
     assert len(book_text) == 32_767
-    audited(open_source(path), tmp_path / "out")
+    audited(open_source(path), tmp_path / "out", parts=["tables"])
     assert "cut the note off" in rows_of(tmp_path / "out" / "notes.csv")[0]["said"]
 
 
@@ -171,7 +171,9 @@ def test_a_casebook_is_taken_as_it_is(tmp_path: Path) -> None:
     for note in notes:
         book.add(note.truth)
     book.close()
-    found = audited(open_source(tmp_path / "book.db"), tmp_path / "out", Settings(groups=("state",), day=PLAIN.day))
+    found = audited(
+        open_source(tmp_path / "book.db"), tmp_path / "out", Settings(groups=("state",), day=PLAIN.day), parts=[]
+    )
     assert (found.results.tally.counted, found.results.tally.confirmed) == (3, 3)
     assert found.results.tally.group_sizes["state"] == {"imported": 3}
 
@@ -186,7 +188,7 @@ def test_a_confirmed_record_counts_instead_of_its_note(tmp_path: Path) -> None:
     for note in notes:
         (tmp_path / note.name).write_text(note.text)
     truth_of(tmp_path, notes[:2])
-    found = audited(open_source(tmp_path), tmp_path / "out")
+    found = audited(open_source(tmp_path), tmp_path / "out", parts=["tables"])
     tally = found.results.tally
     assert (tally.found, tally.counted, tally.confirmed, tally.with_record) == (6, 4, 2, 2)
 
@@ -195,7 +197,7 @@ def test_notes_with_the_same_text_are_counted_and_told(tmp_path: Path) -> None:
     text = demo_notes(1)[0].text
     for name in ("a.txt", "b.txt", "c.txt"):
         (tmp_path / name).write_text(text)
-    found = audited(open_source(tmp_path), tmp_path / "out")
+    found = audited(open_source(tmp_path), tmp_path / "out", parts=["tables"])
     assert (found.results.tally.counted, found.results.copies) == (3, 2)
 
 
@@ -204,7 +206,7 @@ def test_what_is_no_note_is_left_out_with_the_reason(tmp_path: Path) -> None:
     (tmp_path / "empty.txt").write_text("")
     (tmp_path / "book.zip").write_bytes(b"PK\x03\x04 nothing")
     (tmp_path / "other.json").write_text('{"a": 1}')
-    found = audited(open_source(tmp_path), tmp_path / "out")
+    found = audited(open_source(tmp_path), tmp_path / "out", parts=["tables"])
     assert (found.results.tally.counted, found.results.tally.refused) == (1, 3)
     said = {row["note"]: row["said"] for row in rows_of(tmp_path / "out" / "notes.csv")}
     assert "empty" in said["empty.txt"]
