@@ -9,8 +9,23 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import cache, partial
+from functools import partial
 
+from notereader.sharing.date_forms import (
+    AGE,
+    ISO,
+    MEASURE,
+    NUMERIC,
+    PACKED,
+    damaged_forms,
+    feasts,
+    months_alone,
+    named,
+    slashed,
+    spoken,
+    weekdays,
+    yearless,
+)
 from notereader.sharing.finds import Find, Shift
 from notereader.sharing.tables import tables
 
@@ -23,18 +38,6 @@ _NEAR, _CLEARER, _FAR = 45, 20, 10_000
 
 # 10/7 is ten days, 3/52 three weeks.
 _DAYS_SIGN = 7
-
-_ISO = re.compile(r"(?<![\w.-])(?P<y>(?:19|20)\d\d)(?P<s>[-/.])(?P<m>\d{1,2})(?P=s)(?P<d>\d{1,2})(?![\w-]|[.]\d)")
-_PACKED = re.compile(r"(?<![\w.-])(?P<y>(?:19|20)\d\d)(?P<m>0[1-9]|1[0-2])(?P<d>0[1-9]|[12]\d|3[01])(?![\w-]|[.]\d)")
-_NUMERIC = re.compile(
-    r"(?<![\w./-])(?P<a>\d{1,2})\s?(?P<s>[-/.])\s?(?P<b>\d{1,2})\s?(?P=s)\s?(?P<y>(?:19|20)\d\d|\d\d)(?![\w/-]|[.]\d)"
-)
-_MEASURE = re.compile(r"\s*(?:mm|cm|%|degrees|deg|°)", re.IGNORECASE)
-_AGE = re.compile(
-    r"(?:\b(?:aged?|age:?)\s+(?:of\s+)?(?P<a>9\d|1[01]\d)\b(?!\s*(?:%|mm|min|deg)))"
-    r"|(?<![\w.-])(?P<b>9\d|1[01]\d)(?=[\s-]*(?:y/?o\b|yrs?[\s-]*old|y\.o\.|years?[\s-]*old|-year|\s?[yY]\b(?!\w)))",
-    re.IGNORECASE,
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +88,7 @@ def _find(start: int, words: str, why: str, shift: Shift | None = None, blank: s
 
 def _worded(text: str) -> Iterator[tuple[int, _Written]]:
     """Yield dates with the month in letters and a year, and dates that begin with the year."""
-    for pattern in (*_named(), _ISO, _PACKED):
+    for pattern in (*named(), ISO, PACKED):
         for match in pattern.finditer(text):
             written = _made(match, _year(match["y"]), _month(match["m"]), int(match["d"]))
             if written is not None:
@@ -127,8 +130,8 @@ def _nearest(readings: list[_Written], days: list[date]) -> _Written | None:
 
 
 def _numeric(text: str) -> Iterator[re.Match[str]]:
-    for match in _NUMERIC.finditer(text):
-        if not _MEASURE.match(text, match.end()):
+    for match in NUMERIC.finditer(text):
+        if not MEASURE.match(text, match.end()):
             yield match
 
 
@@ -150,7 +153,7 @@ def _numeric_made(match: re.Match[str], by_month: bool) -> _Written | None:
 
 def _damaged(text: str) -> Iterator[Find]:
     """Yield dates in which letters stand for figures, as recognition from a picture leaves them: O3 Nov 2O38."""
-    for pattern in _damaged_forms():
+    for pattern in damaged_forms():
         for match in pattern.finditer(text):
             figures = match["a"] + match["b"]
             if not figures.isdigit() and any(map(str.isalpha, figures)) and sum(map(str.isdigit, figures)) > 1:
@@ -160,13 +163,13 @@ def _damaged(text: str) -> Iterator[Find]:
 def _without_year(text: str, days: list[date]) -> Iterator[Find]:
     """Yield days with their month and no year: shifted within the year that the note's other dates lie in."""
     year = max(days).year if days else 2001
-    for pattern in _yearless():
+    for pattern in yearless():
         for match in pattern.finditer(text):
             month = _month(match["m"])
             written = _made(match, year, month, int(match["d"])) or _made(match, 2004, month, int(match["d"]))
             if written is not None:
                 yield _find(match.start(), match[0], "a day and its month", _within_year(written, bool(days)))
-    for match in _slashed().finditer(text):
+    for match in slashed().finditer(text):
         if match["before"] or _near_in_figures(int(match["a"]), int(match["b"]), days):
             yield _find(match.start("date"), match["date"], "a day and a month in figures")
 
@@ -195,14 +198,14 @@ def _within_year(written: _Written, year_known: bool) -> Shift:
 
 
 def _incomplete(text: str) -> Iterator[Find]:
-    for match in _spoken().finditer(text):
+    for match in spoken().finditer(text):
         yield _find(match.start(), match[0], "a date in words")
-    for pattern in _months_alone():
+    for pattern in months_alone():
         for match in pattern.finditer(text):
             yield _find(match.start("date"), match["date"], "a month")
-    for match in _feasts().finditer(text):
+    for match in feasts().finditer(text):
         yield _find(match.start(), match[0], "a day of its own name")
-    for pattern in _weekdays():
+    for pattern in weekdays():
         for match in pattern.finditer(text):
             yield _find(match.start(1), match[1], "a day of the week", partial(_weekday, match[1]))
 
@@ -215,7 +218,7 @@ def _weekday(written: str, days: int) -> str:
 
 
 def _ages(text: str) -> Iterator[Find]:
-    for match in _AGE.finditer(text):
+    for match in AGE.finditer(text):
         group = "a" if match["a"] else "b"
         yield _find(match.start(group), match[group], "an age over 89", None, AGE_BLANK)
 
@@ -229,7 +232,7 @@ def _made(
         return None
     base = match.start()
     has = match.groupdict()
-    padded = any(has.get(name, "").startswith("0") for name in (day_at, month_at)) or match.re in (_ISO, _PACKED)
+    padded = any(has.get(name, "").startswith("0") for name in (day_at, month_at)) or match.re in (ISO, PACKED)
     parts: list[tuple[int, int, Callable[[date], str]]] = []
 
     def put(name: str, write: Callable[[date], str]) -> None:
@@ -272,111 +275,3 @@ def _like(word: str, written: str) -> str:
 
 def _ordinal(day: int) -> str:
     return "th" if 10 <= day % 100 <= 20 else {1: "st", 2: "nd", 3: "rd"}.get(day % 10, "th")
-
-
-@cache
-def _month_words() -> str:
-    names = tables().dates.months
-    return "|".join([*names, "sept", *(name[:3] for name in names)])
-
-
-_DAY = r"(?P<d>3[01]|[12]\d|0?[1-9])(?P<th>st|nd|rd|th)?"
-
-
-@cache
-def _named() -> tuple[re.Pattern[str], ...]:
-    month, year = rf"(?P<m>{_month_words()})\.?", r"(?P<y>(?:19|20)\d\d)"
-    short = r"(?P<y>(?:19|20)\d\d|\d\d)"
-    return (
-        re.compile(rf"(?<![\w.-]){_DAY}\s*(?:of\s+)?{month},?\s*(?:of\s+)?{year}(?!\w)", re.IGNORECASE),
-        re.compile(rf"(?<![\w.-]){_DAY}[-/ ]?{month}[-/ ]?'?{short}(?![\w-])", re.IGNORECASE),
-        re.compile(rf"\b{month}[ -]?(?:the\s+)?{_DAY}\s*[,-]?\s*{year}(?!\w)", re.IGNORECASE),
-    )
-
-
-@cache
-def _damaged_forms() -> tuple[re.Pattern[str], ...]:
-    one, year = r"[\dOoIlSB|]{1,2}", r"[\dIl|][\dOoIlSBZ|]{1,3}"
-    return (
-        re.compile(rf"(?<![\w.-])(?P<a>{one})[-/. ]?(?i:{_month_words()})[-/., ]{{0,2}}(?P<b>{year})(?![\w-])"),
-        re.compile(rf"(?<![\w.-])(?P<a>{one}([-/.]){one})\2(?P<b>{year})(?![\w-])"),
-        re.compile(rf"(?<![\w.-])(?P<a>{year})([-/.])(?P<b>{one}\2{one})(?![\w-])"),
-        # With the month in Roman figures.
-        re.compile(
-            r"(?<![\w.-])(?P<a>\d{1,2}([-/.])(?i:i{1,3}|i?[vx]|vi{1,3}|xi{1,2})\2)(?P<b>(?:19|20)?\d\d)(?![\w-])"
-        ),
-    )
-
-
-@cache
-def _yearless() -> tuple[re.Pattern[str], ...]:
-    # 'May' and 'March' are verbs too: small letters count only where a day stands before or an ending after.
-    month = rf"(?P<m>{_month_words()})"
-    return (
-        re.compile(rf"(?<![\w.-]){_DAY}\s+(?:of\s+)?{month}\b(?!\s*(?:mm|cm))", re.IGNORECASE),
-        re.compile(
-            rf"\b(?P<m>{_capital_months()})\.?\s+(?:the\s+)?{_DAY}\b(?!\s*(?:mm|cm|%|ml|mg|degrees|[-/.]\s?\d))"
-        ),
-    )
-
-
-@cache
-def _slashed() -> re.Pattern[str]:
-    days = [f"{name[:3]}[a-z]*" for name in tables().dates.weekdays]
-    before = "|".join([*(re.escape(word) for word in tables().dates.before), *days])
-    return re.compile(
-        rf"(?P<before>\b(?:{before})\.?:?\s+)?(?<![\w./-])(?P<date>(?P<a>\d{{1,2}})/(?P<b>\d{{1,2}}))(?![\w/]|[.-]\d)"
-        r"(?!\s*(?:of|mm|cm|%|share|the|width|diameter|thickness))",
-        re.IGNORECASE,
-    )
-
-
-@cache
-def _months_alone() -> tuple[re.Pattern[str], ...]:
-    """Return patterns of months without a day: before a year, which may stay, and after a word such as 'since'."""
-    before = "|".join(tables().dates.before_month)
-    month = rf"(?P<date>(?:{_capital_months()}))"
-    return (
-        re.compile(rf"\b{month}\b(?=\.?,?\s+(?:of\s+)?(?:19|20)\d\d\b)"),
-        re.compile(rf"\b(?i:{before})\s+{month}\b(?!\.?\s*\d)"),
-    )
-
-
-@cache
-def _capital_months() -> str:
-    """Return the months with a capital: 'may' and 'march' are verbs."""
-    return "|".join(f"{name[:1].upper()}(?i:{name[1:]})" for name in _month_words().split("|"))
-
-
-@cache
-def _spoken() -> re.Pattern[str]:
-    """Return the pattern of dates as they are spoken: 'the second of April twenty thirty one'."""
-    words = tables().dates
-    ordinals = "|".join(sorted(words.ordinals, key=len, reverse=True)).replace("-", "[ -]")
-    figure = r"hundred|oh|[a-z]+teen|[a-z]+ty|ten|eleven|twelve|one|two|three|four|five|six|seven|eight|nine"
-    year = rf"(?:,?\s+(?:nineteen|twenty|two\s+thousand(?:\s+and)?)(?:[\s-]+(?:{figure})){{0,2}})?"
-    months = "|".join(words.months)
-    return re.compile(
-        rf"\b(?:(?:the\s+)?(?:{ordinals})\s+(?:day\s+)?(?:of\s+)?(?:{months})|(?:{months})\s+(?:the\s+)?(?:{ordinals}))\b{year}",
-        re.IGNORECASE,
-    )
-
-
-@cache
-def _feasts() -> re.Pattern[str]:
-    names = sorted(tables().dates.feasts, key=len, reverse=True)
-    return re.compile(rf"\b(?:{'|'.join(re.escape(name) for name in names)})\b", re.IGNORECASE)
-
-
-@cache
-def _weekdays() -> tuple[re.Pattern[str], ...]:
-    """Return patterns of the days of the week: in full, and short before a date, for 'sat' and 'sun' are words too."""
-    names = tables().dates.weekdays
-    return (
-        re.compile(rf"\b({'|'.join(names)})(?=s?\b)", re.IGNORECASE),
-        re.compile(
-            rf"\b(mon|tue|tues|wed|weds|thu|thur|thurs|fri|sat|sun)\b(?=\.?,?\s+(?:the\s+)?(?:\d{{1,2}}(?:st|nd|rd|th)?[\s./-]|"
-            rf"(?:{_month_words()})\b))",
-            re.IGNORECASE,
-        ),
-    )

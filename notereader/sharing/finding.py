@@ -61,8 +61,6 @@ def _is_trade(find: Find) -> bool:
         return False
     if _TRADE.fullmatch(find.words) or find.words.lower().rstrip(".") in tables().names.titles:
         return True
-    if find.words.islower() and is_known(find.words):
-        return True
-    if find.words.lower() in tables().never.towns:
+    if find.words.lower() in tables().never.towns or any(map(str.isdigit, find.words)):
         return False
-    return find.kind != "name" and not any(map(str.isdigit, find.words)) and is_known(find.words)
+    return (find.kind != "name" or find.words.islower()) and is_known(find.words)
