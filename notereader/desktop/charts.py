@@ -1,9 +1,13 @@
 """A chart of matplotlib as pixels for the window. Knows no Qt."""
 
+import threading
 from dataclasses import dataclass
 
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
+
+# Held while a chart is drawn with settings of its own: matplotlib's settings are those of the whole process.
+DRAWING = threading.Lock()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from matplotlib import rc_context
 from matplotlib.axes import Axes
 from matplotlib.figure import Figure
 
-from notereader.desktop.charts import Picture, picture_of
+from notereader.desktop.charts import DRAWING, Picture, picture_of
 from notereader.desktop.meaning_page import TendonLine
 
 _DPI = 96
@@ -35,7 +35,7 @@ def draw_chart(line: TendonLine, inks: ChartInks, width: int, letters: float, sh
     loads = len(line.shown.loads) if line.shown and line.strength else 0
     days = len(line.shown.table) if line.shown and line.strength else 0
     height = (_TOP + _BOTTOM + _ROW * (loads + days + 1)) * scale
-    with rc_context({"font.size": letters, "text.parse_math": False, "hatch.linewidth": 0.6}):
+    with DRAWING, rc_context({"font.size": letters, "text.parse_math": False, "hatch.linewidth": 0.6}):
         figure = Figure(figsize=(width / _DPI, height / _DPI), dpi=_DPI * sharpness, facecolor=inks.paper)
         axes = figure.add_axes((0.0, 0.0, 1.0, 1.0))
         # Room for the row names: the longest has about eleven letters.

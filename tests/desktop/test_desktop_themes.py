@@ -61,6 +61,14 @@ def test_picture(theme):
     assert contrast(inks.pulley_edge, inks.pulley) >= DRAWN
 
 
+@BOTH
+def test_states_in_the_charts_of_an_audit(theme):
+    """Stated, implied and contradictory are areas; silence is seen by its edge."""
+    stated, implied, contradictory, _ = theme.states
+    for shade in (stated, implied, contradictory, theme.muted, theme.trouble):
+        assert contrast(shade, theme.base) >= DRAWN
+
+
 def test_no_two_kinds_of_marks_differ_by_colour_alone():
     told_apart = [UNDERLINES[kind] for kind in MarkKind if kind is not MarkKind.IN_HAND]
     assert len(set(told_apart)) == len(told_apart)

@@ -36,7 +36,7 @@ from notereader.audit.tally import day_of, group_value, period_of
 from notereader.casebook import Casebook, CasebookFault
 from notereader.desktop.audit.asking import Choice, Counting, Drawing, Found, Opening, Overview, Sheet, Want
 from notereader.desktop.audit.drawing import drawn
-from notereader.desktop.charts import Picture
+from notereader.desktop.charts import DRAWING, Picture
 
 # The casebook of notes that were opened from an audit without being of its sample.
 OPENED_FILE = "opened.db"
@@ -265,7 +265,7 @@ class Desk:
         """Write the report into a folder and return the names of its files."""
         settings = replace(self._settings, with_names=with_names)
         results = replace(self._results, with_names=with_names, settings=in_words(settings))
-        with self._audit() as audit:
+        with DRAWING, self._audit() as audit:
             return [path.name for path in audit.write(results, Path(folder), parts)]
 
     # Where things lie

@@ -9,7 +9,7 @@ from notereader.audit.report.charts import Inks, corrected_chart, group_chart, l
 from notereader.audit.report.rows import groups_shown
 from notereader.audit.results import Results
 from notereader.desktop.audit.asking import Drawing
-from notereader.desktop.charts import Picture, picture_of
+from notereader.desktop.charts import DRAWING, Picture, picture_of
 
 # The size in points in which the report draws its letters, and pixels to an inch on a screen of usual sharpness.
 _LETTERS, _INCH = 9.0, 96
@@ -22,7 +22,7 @@ def drawn(results: Results, what: str, detail: str, how: Drawing) -> list[Pictur
     inks = Inks(how.paper, how.words, how.quiet, how.grid, how.signal, *how.states)
     dots = _INCH * how.letters / _LETTERS
     pictures = []
-    with looks(inks):
+    with DRAWING, looks(inks):
         for figure in _figures(results, what, detail, inks):
             figure.set_size_inches(max(_NARROWEST, how.width / dots), figure.get_figheight())
             figure.set_dpi(dots * how.sharpness)
