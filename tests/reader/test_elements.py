@@ -354,3 +354,34 @@ def test_elements_in_further_words(text: str, name: str) -> None:
 )
 def test_words_that_show_no_element(text: str, name: str) -> None:
     assert shown(f"{text}\n\n{BODY}", name) == []
+
+
+@pytest.mark.parametrize(
+    ("line", "name"),
+    [
+        ("implants =", "implants"),
+        ("Trouble ............ ", "complications"),
+        ("Specimens --", "specimens"),
+        ("[BLOOD LOSS -- ]", "blood_loss"),
+        ("anaesthetist =", "anaesthetist"),
+    ],
+)
+def test_a_label_left_open_shows_nothing(line: str, name: str) -> None:
+    assert shown(f"Surgeon: consultant\n{line}\nwound = clean\n\n{BODY}", name) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("No probs. Loss 30.", "complications"),
+        ("No probs. Loss 30.", "blood_loss"),
+        ("Bleeding next to nothing. Swab x2 to lab.", "blood_loss"),
+        ("Bleeding next to nothing. Swab x2 to lab.", "specimens"),
+        ("Form 1. T.Q. 250.", "consent"),
+        ("Form 1. T.Q. 250.", "tourniquet"),
+        ("Gas doctor ....... consultant", "anaesthetist"),
+        ("OPERATOR  Cons. (hand)      WITH  Core trainee", "assistant"),
+    ],
+)
+def test_elements_in_still_further_words(text: str, name: str) -> None:
+    assert shown(f"Right ring finger.\n{text}\n\n{BODY}", name)

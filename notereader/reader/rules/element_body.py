@@ -87,6 +87,8 @@ def _blood_loss(desk: Desk) -> Span | None:
                 continue
             near = range(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + 5))
             measured = [m for m in near if scene.page.words[m] in element_list("little_blood")]
+            if scene.page.words[k] == "loss" and k == scene.sentence.i and scene.next_word(k + 1).isdecimal():
+                return k, k + 2  # 'Loss 30.'
             if measured:
                 return min(k, measured[0] - 1 if measured[0] > scene.sentence.i else k), max(k, measured[-1]) + 1
     return None

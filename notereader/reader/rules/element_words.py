@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from notereader.reader.desk import Desk
+from notereader.reader.layout import ONE_LINE
 from notereader.reader.page import Mention, Page, within
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
@@ -68,10 +69,23 @@ def _shows(desk: Desk, m: Mention, name: str) -> bool:
     return rule is None or rule(desk, scene_at(desk, m.i), m)
 
 
+def left_open(page: Page, heading: Mention) -> bool:
+    """'Implants =', 'Trouble ......', '[IMPLANTS -- ]', 'Blood loss ____  Complications none': nobody filled it in."""
+    k = next((k for k in range(heading.j, len(page.words)) if page.words[k][0].isalnum()), len(page.words) - 1)
+    gap = page.text[page.ends[heading.j - 1] : page.starts[k]]
+    if "]" in gap and page.words[heading.i - 1 : heading.i] == ["["] and gap.strip() != "]":
+        return True
+    if "__" in gap:
+        return "\n" in gap or any(h.i == k for h in within(page.headings, k, k + 1))
+    return "\n" in gap and any(mark in gap.split("\n")[0] for mark in ("=", "...", "--", "***"))
+
+
 def _is_empty(page: Page, heading: Mention) -> bool:
     section = next((s for s in page.sections if s.h <= heading.i < s.j), None)
     if section is None:
         return False
+    if section.kind in ONE_LINE and left_open(page, heading):
+        return True
     words = [w for w in page.words[section.i : section.j] if any(c.isalnum() for c in w)]
     return words in ([], ["a"])
 

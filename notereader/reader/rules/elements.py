@@ -6,7 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.layout import ONE_LINE
 from notereader.reader.page import Break, Mention, Page, Section, within
 from notereader.reader.rules.element_body import shown_by_text, symptom
-from notereader.reader.rules.element_words import shown_by_words
+from notereader.reader.rules.element_words import left_open, shown_by_words
 from notereader.reader.rules.whole import NOWHERE, Span, element_list, scene_at
 from notereader.vocabulary.fields import field_specs
 
@@ -80,6 +80,8 @@ def _parts(page: Page) -> list[_Headed]:
         after = page.sections[n + 1] if n + 1 < len(page.sections) else None
         limit = after.h if after else len(page.words)
         end = section.j if section.kind in ONE_LINE else max(section.j, limit)
+        if section.kind in ONE_LINE and left_open(page, heading):
+            continue
         if _has_content(page, section.i, min(end, limit)) or _has_parts_below(page, section, after):
             parts.append(_Headed(heading, section, section.i, min(end, limit)))
     return parts
