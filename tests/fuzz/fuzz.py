@@ -35,6 +35,7 @@ def main() -> int:
     tried, finds = work(asked.target, asked.number, asked.seed)
     how = "atheris" if asked.atheris else "hypothesis"
     print(f"{asked.target}: {tried} cases by {how} in {time.perf_counter() - begun:.0f} s, {finds} found", flush=True)
+    print(f"{sys.modules['fuzz_targets'].STOPPED[0]} documents had to be stopped", flush=True)
     return 1 if finds else 0
 
 

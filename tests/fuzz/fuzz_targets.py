@@ -1,11 +1,13 @@
 """What is fuzzed: each target takes what hypothesis draws and fails on a crash, a hang or a wrong position.
 
 Documents are parsed in this process and not in one of their own as in the program, so that a run takes minutes: what
-would be only a refused file there (a parser's fault) is a find here only where it is no refusal in plain words.
+would be only a refused file there (a parser's fault) is a find here only where it is no refusal in plain words. PDFs
+are parsed in a fork with limits, as the program does in a process of its own: pdfium never comes back from some.
 """
 
 import io
 import json
+import os
 import time
 import zipfile
 from collections.abc import Iterator
@@ -108,6 +110,41 @@ def quotes(record: Record) -> Iterator[Any]:
 
 
 # --- what is drawn
+
+
+# PDFs that had to be stopped, or that brought the parser down: refused in the program.
+STOPPED = [0]
+
+
+def parse_in_a_fork(task: str, data: bytes, page: int = 0) -> Parsed:
+    """Parse a document in a fork of this process with limits on work and memory; raises IntakeRefused."""
+    import resource  # not on Windows, where nobody fuzzes
+
+    receiving, sending = os.pipe()
+    child = os.fork()
+    if child == 0:
+        resource.setrlimit(resource.RLIMIT_CPU, (2, 2))
+        resource.setrlimit(resource.RLIMIT_AS, (2_000_000_000, 2_000_000_000))
+        with os.fdopen(sending, "wb") as stream:
+            stream.write(worker.answer(task, data, page))
+        os._exit(0)
+    os.close(sending)
+    with os.fdopen(receiving, "rb") as stream:
+        out = stream.read()
+    _, status = os.waitpid(child, 0)
+    if status:
+        STOPPED[0] += 1
+        raise IntakeRefused("The file is damaged: reading it broke off.", "Copy the note's text out of it.")
+    raw = json.loads(out)
+    if "refused" in raw:
+        raise IntakeRefused(*raw["refused"])
+    return Parsed.from_json(raw)
+
+
+def take_in_pdf(data: bytes) -> None:
+    """Check a PDF as take_in does, parsed in a fork."""
+    with patch(f"{__name__}.parse_here", parse_in_a_fork):
+        take_in(data)
 
 
 @cache
@@ -487,7 +524,7 @@ TARGETS: dict[str, tuple[Any, st.SearchStrategy[Any]]] = {
     "bytes": (take_in, ANY_BYTES),
     "rtf": (take_in, RTF),
     "docx": (take_in, documents()),
-    "pdf": (take_in, pdfs()),
+    "pdf": (take_in_pdf, pdfs()),
     "image": (take_in, pictures()),
     "record": (open_record, changed_records()),
     "reading": (read_note_text, ANY_NOTE),

@@ -20,7 +20,7 @@ from intake_making import (
     zip_bytes,
 )
 
-from notereader.intake import IntakeRefused, read_bytes, read_file, read_stream
+from notereader.intake import IntakeRefused, limits, read_bytes, read_file, read_stream
 
 # The parser's own limit is 8 seconds; a person waits 10 at most.
 PATIENCE = 10.0
@@ -143,6 +143,16 @@ def test_a_drawing_in_a_pdf_that_draws_itself_is_read_or_stopped() -> None:
     )
     text = read_or_refused(one_page(stream_object(text_content("FDP repaired") + b" /X Do"), itself), "n.pdf")
     assert text == "" or text.startswith("FDP repaired")
+
+
+def test_drawings_that_double_at_each_level_are_stopped(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Found by fuzzing: pdfium draws all of them, two to the power of forty."""
+    monkeypatch.setattr(limits, "PARSE_SECONDS", 1.0)
+    head = b"/Type/XObject/Subtype/Form/BBox[0 0 595 842]"
+    levels = [stream_object(b"/X Do /X Do", head + b"/Resources<</XObject<</X %d 0 R>>>>" % (7 + n)) for n in range(40)]
+    last = stream_object(b"0 0 9 9 re f", head)
+    with pytest.raises(IntakeRefused, match="Reading it took (longer|more) than"):
+        read_bytes(one_page(stream_object(text_content("FDP repaired") + b" /X Do"), *levels, last), "n.pdf")
 
 
 def test_a_pdf_whose_tables_point_at_each_other_in_a_circle_is_read_or_refused() -> None:
