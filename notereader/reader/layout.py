@@ -199,9 +199,14 @@ def _wrapped(page: Page, lines: list[Line]) -> frozenset[int]:
 
 
 def _unknown_headings(page: Page, lines: list[Line]) -> frozenset[int]:
-    """Return the first words of short lines in capitals, which head something whatever their words are: '3  READY'."""
+    """Return the first words of lines that head something whatever their words are.
+
+    These are short lines in capitals, '3  READY', and those whose label leads by dots to what it heads.
+    """
     found = set()
     for line in lines:
+        if any(word.startswith("...") for word in page.words[line.i + 1 : min(line.i + 8, line.j)]):
+            found.add(line.i)
         letters = [w for w in page.words[line.i : line.j] if w.isalpha()]
         raw = page.raw(line.i, line.j)
         if 0 < len(letters) <= 4 and max(map(len, letters)) >= 4 and raw.isupper() and raw[-1:].isalnum():

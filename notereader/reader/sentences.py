@@ -57,7 +57,8 @@ def _empty_label(page: Page, i: int, j: int) -> bool:
     own = page.words[i:j]
     leader = next((k for k, word in enumerate(own) if word.startswith("..") and k), None)
     if leader is not None and not any(w[0].isalnum() for w in own[leader:]):
-        return j >= len(page.words) or page.breaks[j] >= Break.COLUMN  # 'removed ............'
+        below = j < len(page.words) and page.breaks[j] == Break.LINE and _indent(page, j) > _indent(page, i)
+        return not below and (j >= len(page.words) or page.breaks[j] >= Break.COLUMN)  # 'removed ............'
     colon = i + own.index(":") if ":" in own else j
     if colon in (i, j) or colon - i > 6 or any(w[0].isalnum() for w in page.words[colon + 1 : j]):
         return False

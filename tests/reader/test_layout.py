@@ -340,3 +340,20 @@ def test_steps_of_a_guided_record_head_what_follows() -> None:
     text = "Step 3 of 8  Operation name\nFDP repair, R MF\nStep 4 of 8  Findings\nFDP through"
     assert section_of(text, "FDP repair") == "procedure"
     assert section_of(text, "FDP through") == "findings"
+
+
+def test_a_dotted_label_with_its_answer_below_ends_the_story() -> None:
+    text = (
+        "7.  What happened ............. wire cutter, left palm\n"
+        "8.  What was wrong ............ \n"
+        "    FDP to the small finger 80%. FDS to the small finger 100%. Ring finger tendons both all right.\n"
+        "9.  What was done .............\n"
+        "    FDP: four-strand cruciate, 3/0 PDS.\n"
+    )
+    assert section_of(text, "FDP to the small") == "findings"
+    assert told(text, "extent", "strands") == {
+        "small FDP": {"extent": "partial", "strands": 4},
+        "small FDS": {"extent": "complete"},
+        "ring FDP": {"extent": "intact"},
+        "ring FDS": {"extent": "intact"},
+    }
