@@ -78,6 +78,11 @@ def test_one_tendon_only_got_a_peripheral_suture(sentences: str) -> None:
     }
 
 
+def test_a_peripheral_suture_forgone() -> None:
+    note = f"{BOTH}FDP repaired with 3-0 Ethibond. I elected to forgo an epitendinous stitch."
+    assert told(note, "peripheral") == {"ring FDP": {"peripheral": "absent"}}
+
+
 @pytest.mark.parametrize(
     ("words", "stitch"),
     [
