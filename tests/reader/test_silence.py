@@ -135,3 +135,21 @@ def test_names_of_people_and_places_are_no_stitches(sentence: str) -> None:
     ):
         shown = told("Right ring finger. " + body + sentence, "stitch", "strands")
         assert shown == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A trainee asked whether eight strands would be safer. Not in 2B.",
+        "The student wondered if eight strands might be safer.",
+        "The registrar asked me if an eight-strand core was what I wanted.",
+    ],
+)
+def test_what_somebody_asked_is_no_count(words: str) -> None:
+    note = "Middle FDP cut through. Core: Evans, 3-0 Ethibond. " + words
+    assert told(note, "strands") == {"middle FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize("words", ["No epitendinous suture, for the surface lay flat.", "It lay flat."])
+def test_lying_flat_says_nothing_of_bulk(words: str) -> None:
+    assert told("Middle FDP cut and repaired with 4-0 nylon. " + words, "bulk") == {}
