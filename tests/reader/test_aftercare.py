@@ -245,6 +245,8 @@ def test_positions_that_are_not_told(text: str, name: str) -> None:
         ("Out of splint after week 6.", 6, 6),
         ("Splint through week 6.", 6, 6),
         ("DBS x6/52.", 6, 6),
+        ("Splint x6wk. F/U 10d.", 6, 6),
+        ("Slab to splint same day; 6/52 all told", 6, 6),
         ("Splint duration: 6 weeks", 6, 6),
         ("Splint: 6 weeks. Button off at 6 weeks.", 6, 6),
         ("DBS now. She should wear it for six to eight weeks.", 6, 8),
@@ -341,6 +343,8 @@ def test_programme_in_further_words(text: str, programme: str) -> None:
         "Physio after 3 weeks, passive ROM.",
         "Immobilisation: POP dorsal blocking, wrist 10 flex.",
         "Active extension within the splint.",
+        "OT Thursday. I'd guess passive only but attending will write it.",
+        "Immobilization [X] dorsal blocking splint [ ] cast",
     ],
 )
 def test_no_programme_is_ordered(text: str) -> None:

@@ -309,6 +309,8 @@ def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
 def _left_to_therapist(scene: Scene) -> bool:
     """'Regime: ... therapist to choose', 'their call: place and hold or early active'."""
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if "guess" in words:
+        return True  # 'I'd guess passive only'
     return bool({"choose", "decide"} & words and {"therapist", "therapists", "ht", "therapy"} & words)
 
 
@@ -321,7 +323,7 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
     """'active motion' on the table is a test, not an order; 'immobilised' needs no other word."""
     word = " ".join(scene.words(m.i, m.j))
     if scene.sentence.section in _CARE or m.value == "immobilisation":
-        if scene.next_word(m.j) == ":" and scene.of("splint"):
+        if scene.next_word(m.j) in (":", "[") and scene.of("splint"):
             return False  # 'Immobilisation: POP slab' heads the splint
         before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
         return before[-1:] not in (["no"], ["without"]) and not {"later", "moving", "unless"} & set(before)
@@ -332,7 +334,10 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
         or word in ("eam", "cam", "duran", "kleinert")
     ):
         return True
-    return bool(scene.of("therapy")) and bool(scene.quantities) and desk.page.standing[m.i] in ("", "plan")
+    before = desk.scene_before(scene)
+    after_splint = before is not None and "splint" in before.kinds and 2 * m.i > len(desk.page.words)
+    led = bool(scene.of("therapy")) or after_splint  # 'DBS, six weeks. Passive programme only from day 5.'
+    return led and bool(scene.quantities) and desk.page.standing[m.i] in ("", "plan")
 
 
 def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
