@@ -151,7 +151,7 @@ def test_drawings_that_double_at_each_level_are_stopped(monkeypatch: pytest.Monk
     head = b"/Type/XObject/Subtype/Form/BBox[0 0 595 842]"
     levels = [stream_object(b"/X Do /X Do", head + b"/Resources<</XObject<</X %d 0 R>>>>" % (7 + n)) for n in range(40)]
     last = stream_object(b"0 0 9 9 re f", head)
-    with pytest.raises(IntakeRefused, match="Reading it took (longer|more) than"):
+    with pytest.raises(IntakeRefused, match=r"Reading it took (longer|more) than"):
         read_bytes(one_page(stream_object(text_content("FDP repaired") + b" /X Do"), *levels, last), "n.pdf")
 
 
