@@ -342,3 +342,11 @@ def test_each_tendon_its_own_suture(note: str, expected: dict[str, dict[str, obj
 def test_a_thread_considered_or_replaced_is_no_core(material: str) -> None:
     note = THUMB + f"FPL repaired with a 4-strand core of 3-0 nylon. {material} 2-0 was offered but not opened."
     assert sutures_of(note) == {"thumb FPL": {"strands": 4, "size": "3-0", "material": "nylon"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["3 mm taken off each side.", "2 mm came off either end.", "3 mm cut away on each side."]
+)
+def test_what_comes_off_is_no_purchase(words: str) -> None:
+    note = "Left thumb. FPL cut through and repaired with 3-0 nylon. " + words
+    assert told(note, "purchase_mm") == {}

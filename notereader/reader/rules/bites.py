@@ -17,6 +17,7 @@ _IS_PURCHASE_WORDS_4 = word_list("sutures", "is_purchase_words_4")
 _BY_STUMP_WORDS = word_list("sutures", "by_stump_words")
 _BY_STUMP_WORDS_2 = word_list("sutures", "by_stump_words_2")
 _TRIMS = word_list("sutures", "trims")
+_GONE = frozenset(["off", "away", "gone", "lost"])
 _ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "roughly", "of", "was", "ca", "circa"])
 _STUMPS = word_list("sutures", "stumps")
 
@@ -153,6 +154,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """Tell whether a length is tendon taken by the core, not a stump, a wound, a gap or what was trimmed away."""
     if q.high is not None and not 2 <= q.high <= 25:
         return False
+    if not _GONE.isdisjoint(scene.words(q.j, min(q.j + 4, scene.sentence.j))):
+        return False  # '3 mm taken off each side'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
     if _by_stump(scene, q) and _about_core(desk, scene, q):
