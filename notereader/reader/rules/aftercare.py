@@ -334,8 +334,8 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
         or word in ("eam", "cam", "duran", "kleinert")
     ):
         return True
-    before = desk.scene_before(scene)
-    after_splint = before is not None and "splint" in before.kinds and 2 * m.i > len(desk.page.words)
+    earlier = desk.scene_before(scene)
+    after_splint = earlier is not None and "splint" in earlier.kinds and 2 * m.i > len(desk.page.words)
     led = bool(scene.of("therapy")) or after_splint  # 'DBS, six weeks. Passive programme only from day 5.'
     return led and bool(scene.quantities) and desk.page.standing[m.i] in ("", "plan")
 
