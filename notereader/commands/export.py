@@ -133,7 +133,9 @@ def _together(cases: Iterable[CaseOut], arguments: Namespace) -> None:
     path, words = arguments.out, not arguments.no_text
     if arguments.form == "sqlite":
         count = write_database(cases, path, words=words)
-        say(f"{path} holds {count} cases; its table 'columns' says what its columns mean.")
+        say(
+            f"{path} holds {count} {'case' if count == 1 else 'cases'}; its table 'columns' says what its columns mean."
+        )
     elif path is None:
         put(facts_csv((case.record for case in cases), words=words))
     else:

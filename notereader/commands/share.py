@@ -24,7 +24,7 @@ from notereader.sharing import (
     share_record,
 )
 
-_LOOK = "Nothing was written. Look at each of these and at the whole note, then say: --looked --out PLACE"
+_LOOK = "Nothing was written. Look at each of these and at the whole note, then say: --looked --out PLACE."
 _CHANGE = "--keep NUMBER leaves one as it is, --blank WORDS adds what was missed."
 
 

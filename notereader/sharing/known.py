@@ -49,7 +49,7 @@ def known_words() -> frozenset[str]:
 @cache
 def eponyms() -> frozenset[str]:
     """Return the known words that are people's names too: after a title they are a person's."""
-    stitches = (text for text in _texts(resource_file("stitches.toml")))
+    stitches = _texts(resource_file("stitches.toml"))
     return frozenset(tables().never.eponyms) | {word for text in stitches for word in _WORD.findall(text.lower())}
 
 
