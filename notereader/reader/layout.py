@@ -1,6 +1,7 @@
 """Step 2, layout: headings and what stands under them, lines, sentences and list items."""
 
 import re
+from dataclasses import replace
 from itertools import pairwise
 
 from spacy.language import Language
@@ -16,6 +17,9 @@ ONE_LINE = word_list("layout", "one_line")
 # Of these, those that one sentence answers: what follows it in a long paragraph goes on with the operation.
 _ONE_SENTENCE = word_list("layout", "one_sentence")
 _LONG = 15  # words
+# How the telling of an operation begins within the story that led to it.
+_AT_SURGERY = [tuple(words.split()) for words in word_list("layout", "at_surgery")]
+_YEAR = re.compile(r"(?:19|20)[0-9]{2}\Z")
 TO_THE_END = frozenset(["instructions", "narrative", "findings", "addendum"])
 # What a heading in capitals that is not in the vocabulary puts an end to.
 _STORY = frozenset(["indication", "previous", "consent", "teaching", "admin"])
@@ -99,7 +103,20 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
         at = cut.j
     if at < count:
         sections.append(Section(around, at, at, count))
-    page.sections = sections
+    page.sections = [part for section in sections for part in _until_surgery(page, section)]
+
+
+def _until_surgery(page: Page, section: Section) -> list[Section]:
+    """Part the story from the operation told in the same paragraph: '... came to me. At surgery there was ...'."""
+    if section.kind != "indication":
+        return [section]
+    words = page.words
+    for k in range(section.i + 1, section.j - 5):
+        if words[k - 1] in (".", ":", ";") and any(tuple(words[k : k + len(p)]) == p for p in _AT_SURGERY):
+            if any(_YEAR.match(w) for w in words[k : k + 6]):
+                continue  # 'At operation in 2031 ...'
+            return [replace(section, j=k), Section("narrative", k, k, section.j)]
+    return [section]
 
 
 def _cuts(page: Page, lines: list[Line]) -> list[Section]:

@@ -357,3 +357,28 @@ def test_a_dotted_label_with_its_answer_below_ends_the_story() -> None:
         "ring FDP": {"extent": "intact"},
         "ring FDS": {"extent": "intact"},
     }
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "section"),
+    [
+        (
+            "Quick story: dog bite to the small finger, washed out, then sent to me. At surgery there were two tracks and "
+            "the FDP was torn.",
+            "the FDP was torn",
+            "narrative",
+        ),
+        (
+            "History: cut by glass at home on Monday. On exploration the profundus of the ring finger was found divided.",
+            "the profundus",
+            "narrative",
+        ),
+        (
+            "History: cut by glass at home. At operation in 2029 elsewhere the profundus of this finger was repaired.",
+            "the profundus",
+            "indication",
+        ),
+    ],
+)
+def test_an_operation_told_within_the_story(text: str, words: str, section: str) -> None:
+    assert section_of(text, words) == section
