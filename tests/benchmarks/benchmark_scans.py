@@ -7,6 +7,7 @@ Needs Tesseract. 'fair' and 'poor' pages lie askew (by 2 and 3 degrees), so that
 
 import os
 import platform
+import re
 import statistics
 import sys
 import textwrap
@@ -29,16 +30,20 @@ QUALITIES = ("good", "fair", "poor")
 # Typewriter print of 10 points, so that columns stay columns: characters a line, lines a page.
 SIZE, WIDTH, LINES = 42, 80, 50
 # Comes with the library of charts, so that the measurement is the same everywhere.
+_ROW = re.compile(r"\S {3,}\S|\|.*\|")
 FONT = Path(matplotlib.get_data_path()) / "fonts" / "ttf" / "DejaVuSansMono.ttf"
 
 
 def pages_of(text: str) -> list[Image.Image]:
-    """Return a note as printed pages."""
+    """Return a note as printed pages; a grid wider than the page is printed smaller, for nobody wraps its rows."""
+    given = text.split("\n")
+    width = max([WIDTH, *(len(line) for line in given if _ROW.search(line))])
+    size, rows = SIZE * WIDTH // width, LINES * width // WIDTH
     lines: list[str] = []
-    for line in text.split("\n"):
-        lines += textwrap.wrap(line, WIDTH, drop_whitespace=False) or [""]
-    font = ImageFont.truetype(str(FONT), SIZE)
-    return [printed("\n".join(lines[at : at + LINES]), SIZE, font=font) for at in range(0, len(lines), LINES)]
+    for line in given:
+        lines += textwrap.wrap(line, width, drop_whitespace=False) or [""]
+    font = ImageFont.truetype(str(FONT), size)
+    return [printed("\n".join(lines[at : at + rows]), size, font=font) for at in range(0, len(lines), rows)]
 
 
 def scan_of(text: str, quality: str) -> bytes:
