@@ -101,6 +101,7 @@ _NOTHING = word_list("tables", "nothing")
 Span = tuple[int, int]
 
 
+_LABELS_WIDE = 6  # characters; titles that start right of this leave room for labels of rows
 _FEWEST_GAPS = 3  # columns of space in the smallest grid
 
 
@@ -187,17 +188,56 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         return []
     if {":", "[", "=="} & set(page.words[title.i : title.j]):  # a line of a form, not of titles
         return []
+    if _numbers_lines(page, lines, n) or _is_row(page, title):
+        return []
     body: list[_Line] = []
     for line in lines[n + 1 :]:
         if page.breaks[line.i] == Break.BLANK and body:
             break
         barred = page.words[line.i : line.j].count("|") >= 3 and bool(line.cells)
-        if len(line.cells) < 2 and not (body and (barred or page.words[line.i] in _BODY_OF_WORDS)):
+        hangs = bool(body) and _goes_on(title, line)
+        if len(line.cells) < 2 and not (body and (barred or hangs or page.words[line.i] in _BODY_OF_WORDS)):
+            break
+        if body and (_titles_again(page, title, line) or _label_of_a_form(page, line, body)):
             break
         body.append(line)
     for line in body:
         _cut_cells(page, line, [start for start in title.starts if start > 2])
     return body
+
+
+def _numbers_lines(page: Page, lines: list[_Line], n: int) -> bool:
+    """Tell whether line n is a numbered line of a form, '7  Procedure  ...', with the next number below it."""
+    first, after = lines[n].cells[0], lines[n + 1].cells[:1] if n + 1 < len(lines) else []
+    if first[1] - first[0] != 1 or not after or after[0][1] - after[0][0] != 1:
+        return False
+    number, below = page.words[first[0]], page.words[after[0][0]]
+    return number.isdecimal() and below.isdecimal() and int(below) == int(number) + 1
+
+
+def _is_row(page: Page, title: _Line) -> bool:
+    """Tell whether a line that looks like titles is a row of its own: 'INDEX FDP   strands 4   thread Prolene 4/0'."""
+    first, last = title.cells[0]
+    kinds = {m.kind for m in within(page.mentions, first, last)}
+    figures = any(w[:1].isdecimal() for i, j in title.cells[1:] if j - i > 1 for w in page.words[i:j])
+    return kinds >= {"digit", "tendon"} and figures
+
+
+def _goes_on(title: _Line, line: _Line) -> bool:
+    """Tell whether a line only goes on with the cells above it: it starts right of the labels."""
+    return bool(line.cells) and title.starts[0] >= _LABELS_WIDE and line.starts[0] >= title.starts[0] - 1
+
+
+def _titles_again(page: Page, title: _Line, line: _Line) -> bool:
+    """Tell whether a line begins with the same title as the grid above: another grid starts."""
+    own, other = title.cells[0], line.cells[0]
+    return page.words[own[0]] in _LABELS and page.words[own[0] : own[1]] == page.words[other[0] : other[1]]
+
+
+def _label_of_a_form(page: Page, line: _Line, body: list[_Line]) -> bool:
+    """Tell whether a line starts with a label and colon, 'Percent if partial:', as no row above it does."""
+    ends = [page.words[row.cells[0][1] - 1] for row in (*body, line)]
+    return ends[-1] == ":" and ":" not in ends[:-1]
 
 
 def _digit_titles(page: Page, title: _Line) -> int:
@@ -212,13 +252,16 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     sentences: list[Sentence] = []
     block = max((s.block for s in page.sentences), default=0)
     prefix: list[Span] = []
+    places_above: list[int | None] = []
     for line in body:
         places = [_column(title, line, n) for n in range(len(line.cells))]
         own = [n for n, place in enumerate(places) if place in labels or place is None]
         goes_on = bool(prefix) and bool(labels) and not own and page.words[line.i] == "|"
-        if goes_on:  # a cell that took two lines
+        hangs = bool(prefix) and not own and None in places_above and _goes_on(title, line)
+        if goes_on or hangs:  # a cell that took two lines
             sentences += _cells(page, title, line, places, [], prefix, block)
             continue
+        places_above = places
         own = own or [0]
         prefix = [line.cells[n] for n in own]
         page.rows.append(Row(_number(page, title, line, places), line.i, line.j))
@@ -262,9 +305,10 @@ def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list
 
 def _column(title: _Line, line: _Line, n: int) -> int | None:
     """Return the column a cell stands under; None for a label left of the first title."""
-    if len(line.cells) == len(title.cells):
-        return n
     start, end = line.starts[n], line.ends[n]
+    hangs = title.starts[0] >= _LABELS_WIDE and line.starts[0] > title.ends[0]
+    if len(line.cells) == len(title.cells) and not hangs:
+        return n
     if n == 0 and end <= title.starts[0] + 1:
         return None
     overlaps = [min(end, title.ends[k]) - max(start, title.starts[k]) for k in range(len(title.cells))]

@@ -151,3 +151,78 @@ def test_dots_lead_from_a_label_to_its_cells() -> None:
     found = told(note, "strands", "stitch", "peripheral")
     assert found["ring FDP"] == {"strands": 6, "stitch": "m-tang", "peripheral": "present"}
     assert found["ring FDS"] == {"stitch": "horizontal mattress", "peripheral": "absent"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "                     RING                   LITTLE\n"
+        "how cut              through                through\n"
+        "FDP                  cut                    cut\n"
+        "fixation FDP         bone anchor in P3,     4-strand Strickland,\n"
+        "                     2-0 Orthocord          4-0 Supramid\n"
+        "pulleys              A4 vented              A2 vented\n"
+        "                     A5 excised\n"
+        "tendon ends          clean                  ragged\n",
+        "                     Ring                   Small\n"
+        "FDP                  divided                divided\n"
+        "core FDP             bone anchor,           Strickland,\n"
+        "                     2-0 Orthocord          4-0 Supramid\n"
+        "                     in P3\n"
+        "pulleys              A4 vented              A2 vented\n"
+        "                     A5 excised\n"
+        "tendon ends          clean                  ragged\n",
+    ],
+)
+def test_a_cell_that_takes_two_lines_stays_under_its_title(note: str) -> None:
+    assert told(note, "material") == {"ring FDP": {"material": "polyblend"}, "small FDP": {"material": "nylon"}}
+    assert told(note, "ends") == {"ring FDP": {"ends": "clean"}, "small FDP": {"ends": "ragged"}}
+    pulleys = told(note, "finding", group="pulleys")
+    assert pulleys["ring A5"] == {"finding": "excised"}
+    assert "small A5" not in pulleys
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "5  Side                   L\n"
+        "6  Procedure              Re-exploration, tenolysis FDP  ->  Re-repair of FDP\n"
+        "7  Findings               FDP of the ring finger came apart. FDS found whole.\n"
+        "8  Technique              Core six-strand, 4-0 Ethibond.\n",
+        "11  Digit                  ring\n"
+        "12  Operation              Repair of FDS slip   ->  Repair of FDP\n"
+        "13  Findings               FDP divided. FDS intact.\n"
+        "14  Technique              FDP core six-strand, 4-0 Ethibond.\n",
+    ],
+)
+def test_numbered_lines_of_a_form_are_no_grid(note: str) -> None:
+    facts = told(note, "strands", "material")
+    assert facts == {"ring FDP": {"strands": 6, "material": "braided polyester"}}
+
+
+def test_titles_told_again_start_another_grid() -> None:
+    note = (
+        "| Finger | Tendon | Zone | Divided | Core                |\n"
+        "| Long   | FDP    | IIB  | 100%    | M-Tang, 4/0 nylon   |\n"
+        "| Ring   | FDP    | IIC  | 100%    | Kessler, 3/0 nylon  |\n"
+        "| Finger | Pulleys             | Nerves and arteries    |\n"
+        "| Long   | A2 proximal half released | UDN cut, 9/0.    |\n"
+        "| Ring   | A3 excised. A2 kept.      | RDN cut, 9/0.    |\n"
+    )
+    pulleys = told(note, "finding", group="pulleys")
+    assert pulleys["ring A3"] == {"finding": "excised"}
+    assert told(note, "peripheral") == {}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "INDEX FDP   strands 4   method Cruciate   thread Prolene 4/0   peripheral Prolene 6/0   knot inside\n"
+        "INDEX FDS   none - not repaired\nMIDDLE FDP   none - left\n",
+        "RING FDP   strands 6   stitch Savage   core Ethibond 3/0   peripheral PDS 6/0 running   knot buried\n"
+        "RING FDS   nil - left\nSMALL FDP   nil - left\n",
+    ],
+)
+def test_a_row_under_no_titles_gives_the_next_rows_no_titles(note: str) -> None:
+    assert len(told(note, "strands")) == 1
+    assert {facts["treatment"] for facts in told(note, "treatment").values()} == {"repaired", "left"}

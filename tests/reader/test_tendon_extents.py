@@ -338,3 +338,21 @@ def test_nearly_through_is_not_through(words: str) -> None:
 )
 def test_a_thumb_flexor_is_the_thumbs(words: str) -> None:
     assert not {entry for entry in told(words, "extent") if "FPL" in entry} - {"thumb FPL"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Ring finger. FDP divided. FDS radial slip cut, ulnar slip intact.",
+        "Ring finger. FDS: radial slip cut; ulnar slip untouched. FDP through.",
+    ],
+)
+def test_a_slip_cut_beside_a_whole_one_is_cut_through(note: str) -> None:
+    extents = told(note, "extent")
+    assert extents["ring FDS radial"] == {"extent": "complete"}
+    assert extents["ring FDS ulnar"] == {"extent": "intact"}
+
+
+def test_a_slip_cut_in_part_is_not_cut_through() -> None:
+    extents = told("Ring finger. FDP divided. FDS radial slip cut 40%, ulnar slip intact.", "extent")
+    assert extents["ring FDS radial"] == {"extent": "partial"}

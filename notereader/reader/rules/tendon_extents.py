@@ -43,6 +43,20 @@ def extents(desk: Desk, scene: Scene) -> None:
     _none_of_slip(desk, scene)
     _none_cut(desk, scene)
     _avulsion(desk, scene)
+    _cell_of_cut(desk, scene)
+
+
+def _cell_of_cut(desk: Desk, scene: Scene) -> None:
+    """'FDP   cut, stump 4 mm   cut' in a grid: a cell that a tendon heads says 'cut' where others say how far."""
+    first = scene.sentence.i
+    after = scene.next_word(first + 1)
+    if not scene.sentence.prefix or scene.page.words[first] not in _CUT or after not in ("", ",", ";", "."):
+        return
+    shares = bool(scene.of("fraction", "extent")) or any(q.unit == "%" for q in scene.quantities)
+    label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons and g.digits), None)
+    if label is not None and not shares and scene.told(first):
+        for target in group_targets(scene, label):
+            desk.tendon(scene, target, "extent", "complete", [(first, first + 1)], "cell of a grid: cut")
 
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -152,9 +166,16 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
     shares = [*(m.i for m in scene.of("fraction")), *(q.i for q in scene.quantities if q.unit == "%")]
     if any(first <= k < last for k in shares):
         return False
-    if slips.value != "both" and (cut.i != slips.j or scene.words(cut.i, cut.j) != ["gone"]):
+    if slips.value != "both" and (cut.i != slips.j or not _all_of_slip(scene, cut)):
         return False
     return scene.word_before(cut.i) not in ("partially", "partly", "half")
+
+
+def _all_of_slip(scene: Scene, cut: Mention) -> bool:
+    """'Radial slip gone'; 'radial slip cut, ulnar slip intact': a cut slip beside a whole one is cut through."""
+    words = scene.words(cut.i, cut.j)
+    beside = any(m.value == "intact" and 0 < m.i - cut.j <= 4 for m in scene.of("extent"))
+    return words == ["gone"] or (words == ["cut"] and beside and scene.next_word(cut.j) in (",", ";", "and"))
 
 
 def _neither(desk: Desk, scene: Scene) -> None:
