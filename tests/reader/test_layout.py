@@ -363,13 +363,13 @@ def test_a_dotted_label_with_its_answer_below_ends_the_story() -> None:
     ("text", "words", "section"),
     [
         (
-            "Quick story: dog bite to the small finger, washed out, then sent to me. At surgery there were two tracks and "
-            "the FDP was torn.",
+            "Quick story: dog bite to the small finger, washed out, then sent to me. At surgery there were two "
+            "tracks and the FDP was torn.",
             "the FDP was torn",
             "narrative",
         ),
         (
-            "History: cut by glass at home on Monday. On exploration the profundus of the ring finger was found divided.",
+            "History: cut by glass at home on Monday. On exploration the profundus of the ring finger was divided.",
             "the profundus",
             "narrative",
         ),
