@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.digits import settle_digits
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
@@ -73,6 +74,7 @@ class Setting:
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
+    settle_shared_nouns(page)
     settle_digits(page)
     by_sentence = _mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
@@ -85,6 +87,7 @@ def bearing(doc: Doc) -> Doc:
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows, settings_of_rows)
         groups.sort(key=lambda g: g.i)
+        _take_up_before(page, sentence, groups, focus)
         setting = Setting(
             sentence,
             groups,
@@ -242,6 +245,19 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
         group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
 
 
+def _take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
+    """'That of the fifth: the same cruciate': a sentence begins with the tendon before it, of another digit."""
+    group = next((g for g in groups if g.i > sentence.i), None)
+    if group is None or group.tendons or group.generic or not group.digits or group is not groups[0]:
+        return
+    lead = [w for w in page.words[sentence.i : group.i] if w != "the"]
+    if lead not in (["that", "of"], ["that", "in"], ["one", "of"], ["one", "in"], ["those", "of"], ["those", "in"]):
+        return
+    kinds = list(dict.fromkeys(t.tendon for t in focus if t.slip is None))
+    group.pairs = tuple((d, tendon, None) for d in group.digits for tendon in kinds if has(d, tendon))
+    group.tendons = tuple(dict.fromkeys(tendon for _, tendon, _ in group.pairs))
+
+
 _PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
 _OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
 _VERBS = word_list("bearing", "verbs")
@@ -309,6 +325,7 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
 
 
 _LIKE = frozenset(["like", "as"])
+_CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before"])
 _EXCEPT = frozenset(["except", "excepting", "save", "but"])
 
 
@@ -352,6 +369,10 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     if before == ["as"] and alone:
         group.reference = True  # a cell of a grid: 'as long'
+    closes = group.j >= sentence.j or page.words[group.j] in _CLAUSE_ENDS
+    lead = before[:-1] if before[-1:] in (["in"], ["for"], ["on"], ["with"]) else before
+    if lead[-1:] == ["as"] and lead[-2:-1] != ["such"] and not group.tendons and closes:
+        group.reference = True  # 'epi as index.'
     if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
         group.reference = True  # 'FDP of the ring back to bone + middle check'
     if before[-1:] and (

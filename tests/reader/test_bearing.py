@@ -230,3 +230,47 @@ def test_the_other_plane_is_no_tendon() -> None:
     )
     counts = {entry: facts["strands"] for entry, facts in told(note, "strands").items()}
     assert counts == {"middle FDP": 4, "ring FDP": 6}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Left ring finger. The deep and superficial flexors of the ring finger were completely divided.",
+        "Left ring finger. The superficial as well as the deep flexor were completely severed.",
+        "Left ring finger. Deep flexor completely divided; the superficial was completely divided.",
+        "Left ring finger. The deep flexor and the superficial one were both completely divided.",
+    ],
+)
+def test_adjectives_share_the_noun_of_a_tendon(note: str) -> None:
+    assert told(note, "extent") == {"ring FDP": {"extent": "complete"}, "ring FDS": {"extent": "complete"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["the superficial layer was divided", "the deep fascia was divided", "the superficial veins were divided"]
+)
+def test_adjectives_of_other_nouns_name_no_tendon(words: str) -> None:
+    note = f"Left ring finger. The deep flexor was repaired with 3-0 Ethibond; {words}."
+    assert set(told(note, "extent")) <= {"ring FDP"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The deep flexor of the ring finger: cruciate, 3-0 Ticron. That of the little finger: Kessler, 4-0 Ticron.",
+        "The FDP of the ring finger was repaired, 3-0 Ticron cruciate. That of the small finger: 4-0 Ticron, Kessler.",
+    ],
+)
+def test_that_of_another_finger_is_the_tendon_of_the_sentence_before(note: str) -> None:
+    assert told(note, "size") == {"ring FDP": {"size": "3-0"}, "small FDP": {"size": "4-0"}}
+
+
+@pytest.mark.parametrize("like", ["epi as index", "periphery as in the index"])
+def test_a_finger_only_likened_to_is_not_turned_to(like: str) -> None:
+    note = (
+        "INDEX\nFDP divided. Repair: FDP 3-0 Ticron cruciate, 6-0 Prolene running epi.\nPulleys: A2 vented.\n\n"
+        f"MIDDLE\nFDP divided. Repair: FDP 4-0 Ticron Kessler; {like}.\nPulleys: A3 excised.\n"
+    )
+    assert told(note, "finding", group="pulleys") == {
+        "index A2": {"finding": "vented"},
+        "middle A3": {"finding": "excised"},
+    }
