@@ -50,7 +50,7 @@ def test_every_part_of_the_report_is_there(full: Path) -> None:
 
 
 def test_the_same_input_seed_and_date_give_the_same_bytes(tmp_path: Path) -> None:
-    notes = demo_notes(12)
+    notes = demo_notes(6)
     reports = []
     for name in ("one", "two"):
         folder = folder_of(tmp_path / name / "notes", notes)
