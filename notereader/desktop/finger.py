@@ -194,6 +194,17 @@ def digits_to_draw(record: Record) -> list[str | None]:
     return [*(digit for digit in DIGITS if digit in present), *([None] if None in present else [])]
 
 
+def first_to_draw(record: Record) -> str | None:
+    """Return the digit to draw before any is chosen: the first with a tendon that something was done to."""
+    digits = digits_to_draw(record)
+    treated = {
+        place.digit
+        for place, facts in record.entries()
+        if place.group == "repairs" and (fact := facts.get("treatment")) is not None and fact.live
+    }
+    return next((digit for digit in digits if digit in treated), digits[0] if digits else None)
+
+
 def _told(group: str, facts: dict[str, Fact]) -> dict[str, Told]:
     units = {name: spec.unit for name, spec in field_specs()[group].items()}
     return {

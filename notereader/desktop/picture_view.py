@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from notereader.desktop.files import write_whole
-from notereader.desktop.finger import Drawing, digits_to_draw, drawing_of
+from notereader.desktop.finger import Drawing, digits_to_draw, drawing_of, first_to_draw
 from notereader.desktop.finger_painter import WIDTH, draw_picture, height_of
 from notereader.desktop.flow_layout import FlowLayout
 from notereader.desktop.labels import plain_label
@@ -85,8 +85,8 @@ class PictureView(QWidget):
         """Draw a record anew; the digit stays while the record still has it."""
         self._record = record
         digits = digits_to_draw(record)
-        if self._digit not in digits:
-            self._digit = digits[0] if digits else None
+        if self._drawn is None or self._digit not in digits:
+            self._digit = first_to_draw(record)
         if tuple(digits) != self._drawn:
             self._drawn = tuple(digits)
             self._offer(digits)

@@ -100,12 +100,12 @@ def read(qtbot, page: AuditPage) -> None:
 
 def part(qtbot, page: AuditPage, name: str) -> None:
     """Go to a part of the page by its button."""
-    names = list(page._parts)
+    names = list(page._buttons)
     here, there = names.index(page._shown()), names.index(name)
     tab_to(qtbot, page._buttons[names[here]])
     for _ in range(abs(there - here)):
         press(qtbot, Key.Key_Right if there > here else Key.Key_Left)
-    assert page.stack.currentWidget() is page._parts[name]
+    assert page._shown() == name
 
 
 def go_to_cell(qtbot, table: SheetTable, row: str, column: str) -> None:
@@ -322,8 +322,9 @@ def test_a_table_asks_for_its_columns_and_is_counted_by_group_and_over_time(
     part(qtbot, page, "Over time")
     qtbot.waitUntil(lambda: [line.key for line in page.periods.table.sheet.lines] == ["2031-01", "2031-02"])
     assert "With 2 periods the limits are provisional" in page.periods.signal_words.text()
-    for pane in (page.facts, page.groups, page.periods):
-        page.go_to(next(name for name, held in page._parts.items() if held is pane))
+    for name, pane in (("Facts", page.facts), ("Groups", page.groups), ("Over time", page.periods)):
+        page.go_to(name)
+        assert page.stack.currentWidget() is pane
         tab_to(qtbot, pane.as_chart)
         press(qtbot, Key.Key_Space)
         qtbot.waitUntil(lambda pane=pane: pane.chart.picture.pixmap().width() > 400)
@@ -481,7 +482,7 @@ def test_processes_of_the_program_read_what_the_window_asks_for(
 
 
 def test_every_part_has_names_and_targets(qtbot, counted: AuditPage) -> None:
-    for name in counted._parts:
+    for name in counted._buttons:
         counted.go_to(name)
         qtbot.wait(10)
         check_names(counted)
@@ -493,10 +494,10 @@ def test_f6_walks_the_parts_and_tab_is_never_trapped(qtbot, window, counted: Aud
     for _ in range(8):
         qtbot.keyClick(QApplication.focusWidget(), Key.Key_F6)
         shown.append(counted._shown())
-    assert sorted(shown) == sorted(counted._parts)
+    assert sorted(shown) == sorted(counted._buttons)
     qtbot.keyClick(QApplication.focusWidget(), Key.Key_F6, Qt.KeyboardModifier.ShiftModifier)
     assert counted._shown() == shown[-2]
-    for name in counted._parts:
+    for name in counted._buttons:
         counted.go_to(name)
         counted._buttons[name].setFocus()
         seen: list[QWidget] = []
@@ -507,7 +508,7 @@ def test_f6_walks_the_parts_and_tab_is_never_trapped(qtbot, window, counted: Aud
             seen.append(focus)
             press(qtbot, Key.Key_Tab)
         assert QApplication.focusWidget() is seen[0], f"{name}: comes round again"
-        assert any(counted._parts[name].isAncestorOf(widget) for widget in seen)
+        assert any(counted.stack.currentWidget().isAncestorOf(widget) for widget in seen)
 
 
 def test_a_cell_is_read_out_with_its_row_and_heading(counted: AuditPage) -> None:
@@ -530,7 +531,7 @@ def test_at_twice_the_size_of_letters_every_button_is_whole_and_can_be_reached(
     page.source.read.click()
     qtbot.waitUntil(lambda: bool(page.overview and page.sample.words.text()))
     look.zoom(10)
-    for name in page._parts:
+    for name in page._buttons:
         page.go_to(name)
         qtbot.wait(20)
         assert page.horizontalScrollBar().maximum() == 0, name

@@ -6,7 +6,7 @@ import pytest
 from desktop_samples import sample_record
 from PySide6.QtGui import QImage
 
-from notereader.desktop.finger import PULLEYS, digits_to_draw, drawing_of
+from notereader.desktop.finger import PULLEYS, digits_to_draw, drawing_of, first_to_draw
 from notereader.desktop.finger_painter import WIDTH, draw_picture, height_of
 from notereader.desktop.finger_shape import SHAPES
 from notereader.desktop.picture_view import image_of, png_of, save_picture, svg_of
@@ -45,6 +45,14 @@ def test_unknown_is_called_unknown_never_absent_and_never_intact():
     assert "peripheral suture: not stated" in words
     assert "gap after repair: not stated" in words
     assert "level not stated" in words
+
+
+def test_the_first_picture_is_the_digit_that_was_sewn():
+    """Not a finger that was only looked at, and not the wrist because a tendon there was seen intact."""
+    assert first_to_draw(sample_record("03-thumb-fpl")) == "thumb"
+    assert first_to_draw(sample_record("13-saw-respectively")) == "middle"
+    assert first_to_draw(record_with(extent="intact")) == "ring"
+    assert first_to_draw(Record()) is None
 
 
 def test_proposed_values_are_called_proposed():

@@ -2,8 +2,9 @@
 
 import threading
 from collections.abc import Callable
+from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 import platformdirs
 from PySide6.QtCore import Qt, Signal
@@ -32,6 +33,19 @@ if TYPE_CHECKING:
 _TITLE = "Many notes: what they state and what they leave out"
 _CAUTION = "About notes, not about operations, surgeons or results; never to rank people. The program reads and errs."
 _BEGIN = "Nothing is counted yet."
+_PARTS = {
+    "Source": "source",
+    "Facts": "facts",
+    "Groups": "groups",
+    "Over time": "periods",
+    "Note by note": "notes",
+    "Sample to confirm": "sample",
+    "Second reader": "readers",
+    "Report": "report",
+}
+
+
+_Part = TypeVar("_Part", FactsPane, GroupsPane, PeriodsPane, NotesPane, SamplePane, ReadersPane, ReportPane)
 
 
 def home() -> Path:
@@ -40,7 +54,10 @@ def home() -> Path:
 
 
 class AuditPage(QScrollArea):
-    """Everything about many notes. Its work goes on while another page is shown."""
+    """Everything about many notes. Its work goes on while another page is shown.
+
+    A part is made when it is first asked for: to make all at once would hold the window for longer than it may.
+    """
 
     # A case to open: its shelf, its number and its name.
     case_wanted = Signal(object, int, str)
@@ -55,29 +72,78 @@ class AuditPage(QScrollArea):
         self._shelves: dict[str, Shelf] = {}
         self.busy = False
         self.overview: Overview | None = None
-        self.source = SourcePane()
-        self.facts, self.groups, self.periods = (
-            FactsPane(look, self.ask),
-            GroupsPane(look, self.ask),
-            PeriodsPane(look, self.ask),
-        )
-        self.notes, self.sample = NotesPane(look, self.ask), SamplePane(look, self.ask)
-        self.readers, self.report = ReadersPane(look, self.ask), ReportPane(self.ask)
-        self._parts: dict[str, QWidget] = {
-            "Source": self.source,
-            "Facts": self.facts,
-            "Groups": self.groups,
-            "Over time": self.periods,
-            "Note by note": self.notes,
-            "Sample to confirm": self.sample,
-            "Second reader": self.readers,
-            "Report": self.report,
-        }
         self._lay_out()
-        self._connect()
+        look.changed.connect(self._dress)
         self._dress()
         self.go_to("Source")
         self._enable()
+
+    @cached_property
+    def source(self) -> SourcePane:
+        """Where the notes come from."""
+        part = SourcePane()
+        self.progressed.connect(part.show_progress, Qt.ConnectionType.QueuedConnection)
+        part.looked_for.connect(self._look_at)
+        part.wanted.connect(self._read)
+        part.stopped.connect(self._stop_reading)
+        self.stack.addWidget(part)
+        return part
+
+    @cached_property
+    def facts(self) -> FactsPane:
+        """Every list with its shares."""
+        part = FactsPane(self._look, self.ask)
+        part.notes_wanted.connect(self._show_notes)
+        return self._counted(part)
+
+    @cached_property
+    def groups(self) -> GroupsPane:
+        """The groups of a column side by side."""
+        part = GroupsPane(self._look, self.ask)
+        part.notes_wanted.connect(self._show_notes)
+        return self._counted(part)
+
+    @cached_property
+    def periods(self) -> PeriodsPane:
+        """One fact by period."""
+        part = PeriodsPane(self._look, self.ask)
+        part.notes_wanted.connect(self._show_notes)
+        return self._counted(part)
+
+    @cached_property
+    def notes(self) -> NotesPane:
+        """The notes themselves."""
+        part = NotesPane(self._look, self.ask)
+        part.opened.connect(self._open_note)
+        return self._counted(part)
+
+    @cached_property
+    def sample(self) -> SamplePane:
+        """What a person confirms."""
+        part = SamplePane(self._look, self.ask)
+        part.opened.connect(self._open_sampled)
+        # Shares corrected for reader error stand beside those as read.
+        part.compared.connect(self.facts.renew)
+        return self._counted(part)
+
+    @cached_property
+    def readers(self) -> ReadersPane:
+        """Agreement with a second reader."""
+        part = ReadersPane(self._look, self.ask)
+        part.opened.connect(self._open_note)
+        return self._counted(part)
+
+    @cached_property
+    def report(self) -> ReportPane:
+        """What is saved."""
+        return self._counted(ReportPane(self.ask))
+
+    def _counted(self, part: _Part) -> _Part:
+        """Take in a part that shows what was counted."""
+        self.stack.addWidget(part)
+        if self.overview is not None:
+            part.show_overview(self.overview)
+        return part
 
     def ask(self, job: "Callable[[Desk], Any]", done: Callable[[Any], None]) -> None:
         """Have the desk do a job in its thread, then go on with its result in this one."""
@@ -85,15 +151,16 @@ class AuditPage(QScrollArea):
 
     def go_to(self, name: str) -> None:
         """Show a part and put the focus into it."""
-        part = self._parts[name]
+        part: QWidget = getattr(self, _PARTS[name])
         self._buttons[name].setChecked(True)
         for other, button in self._buttons.items():
             # Tab comes to the part that is shown, the arrow keys go from there to the others.
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if other == name else Qt.FocusPolicy.ClickFocus)
         self.stack.setCurrentWidget(part)
-        for held in self._parts.values():
+        for other, where in _PARTS.items():
             # A part that is not seen must not make room for itself.
-            held.setVisible(held is part)
+            if where in self.__dict__:
+                getattr(self, where).setVisible(other == name)
         self.ensureVisible(0, 0)
 
     def knows(self, name: str) -> bool:
@@ -102,7 +169,7 @@ class AuditPage(QScrollArea):
 
     def run(self, name: str) -> None:
         """Go on to the next or back to the previous part."""
-        names = [part for part in self._parts if self._buttons[part].isEnabled()]
+        names = [part for part in _PARTS if self._buttons[part].isEnabled()]
         here = names.index(self._shown())
         there = names[(here + (1 if name == "next_part" else -1)) % len(names)]
         self.go_to(there)
@@ -112,11 +179,11 @@ class AuditPage(QScrollArea):
         """Put the focus where the work goes on."""
         if self._shown() == "Source":
             (self.source.stop if self.busy else self.source.place).setFocus()
-        elif self.stack.currentWidget() is self.sample:
+        elif self._shown() == "Sample to confirm":
             self._put_focus(self.sample.table)
         else:
             self._buttons[self._shown()].setFocus()
-        if self.overview is not None and not self.busy:
+        if "sample" in self.__dict__ and self.overview is not None and not self.busy:
             # Cases of the sample may have been confirmed meanwhile.
             self.sample.renew()
 
@@ -156,8 +223,9 @@ class AuditPage(QScrollArea):
             self._put_focus(self.facts.table)
 
     def _show_overview(self, overview: Overview) -> None:
-        for part in (self.facts, self.groups, self.periods, self.notes, self.sample, self.readers, self.report):
-            part.show_overview(overview)
+        for name in _PARTS.values():
+            if name != "source" and name in self.__dict__:
+                getattr(self, name).show_overview(overview)
 
     def _stop_reading(self) -> None:
         self._stop.set()
@@ -182,10 +250,6 @@ class AuditPage(QScrollArea):
     def _open(self, opening: Opening) -> None:
         shelf = self._own if not opening.place else self._shelves.setdefault(opening.place, Shelf(opening.place))
         self.case_wanted.emit(shelf, opening.number, opening.title)
-
-    def _renew_figures(self) -> None:
-        """Show shares corrected for reader error beside those as read."""
-        self.facts.renew()
 
     def _put_focus(self, part: QWidget) -> None:
         part.setFocus()
@@ -226,24 +290,11 @@ class AuditPage(QScrollArea):
         return self._desk
 
     def _shown(self) -> str:
-        return next(name for name, part in self._parts.items() if part is self.stack.currentWidget())
+        return next(name for name, button in self._buttons.items() if button.isChecked())
 
     def _enable(self) -> None:
         for name, button in self._buttons.items():
             button.setEnabled(name == "Source" or self.overview is not None)
-
-    def _connect(self) -> None:
-        self.progressed.connect(self.source.show_progress, Qt.ConnectionType.QueuedConnection)
-        self.source.looked_for.connect(self._look_at)
-        self.source.wanted.connect(self._read)
-        self.source.stopped.connect(self._stop_reading)
-        for pane in (self.facts, self.groups, self.periods):
-            pane.notes_wanted.connect(self._show_notes)
-        self.notes.opened.connect(self._open_note)
-        self.readers.opened.connect(self._open_note)
-        self.sample.opened.connect(self._open_sampled)
-        self.sample.compared.connect(self._renew_figures)
-        self._look.changed.connect(self._dress)
 
     def _lay_out(self) -> None:
         self._title = plain_label(_TITLE)
@@ -251,7 +302,7 @@ class AuditPage(QScrollArea):
         self.standing.setAccessibleName("What was counted")
         row, self._buttons = FlowLayout(), {}
         group = QButtonGroup(self)
-        for name in self._parts:
+        for name in _PARTS:
             button = QPushButton(name)
             button.setCheckable(True)
             button.setAccessibleName(name)
@@ -260,8 +311,6 @@ class AuditPage(QScrollArea):
             row.addWidget(button)
             self._buttons[name] = button
         self.stack = QStackedWidget()
-        for part in self._parts.values():
-            self.stack.addWidget(part)
         inner = QWidget()
         column = QVBoxLayout(inner)
         column.setContentsMargins(24, 16, 24, 16)

@@ -14,15 +14,16 @@ if TYPE_CHECKING:
 
 # The parts of a report, their words, and a file by which an earlier report is known.
 _PARTS: "dict[Part, tuple[str, str]]" = {
-    "page": ("A page with charts and tables for the browser (&HTML)", "report.html"),
+    "page": ("Charts and tables for the browser (&HTML)", "report.html"),
     "print": ("The same for paper (&PDF)", "report.pdf"),
-    "tables": ("Every figure as tables for spreadsheets (&CSV)", "rates.csv"),
+    "tables": ("Every figure for spreadsheets (&CSV)", "rates.csv"),
     "data": ("Everything for other programs (&JSON)", "audit.json"),
 }
 _HINT = (
     "The report says what was read, with which version of the program and of its knowledge, and how the figures are "
     "made. It stands alone: nothing in it is fetched from elsewhere."
 )
+_NAMES = "They can name a person. With them come links to the notes; without this neither is in the report."
 
 
 class ReportPane(QWidget):
@@ -42,10 +43,12 @@ class ReportPane(QWidget):
             box.toggled.connect(self._enable)
             self.parts[part] = box
             column.addWidget(box)
-        self.with_names = QCheckBox("With the &names of the notes and links to them; they can name a person")
-        self.with_names.setAccessibleName(self.with_names.text().replace("&", ""))
+        self.with_names = QCheckBox("With the &names of the notes")
+        self.with_names.setAccessibleName("With the names of the notes")
+        self.with_names.setAccessibleDescription(_NAMES)
         column.addSpacing(8)
         column.addWidget(self.with_names)
+        column.addWidget(plain_label(_NAMES, "muted"))
         self.words = plain_label(part="muted")
         column.addWidget(self.words)
         self.save = QPushButton("&Save the report …")

@@ -1,6 +1,7 @@
 """The pages of practice around the work itself: cases, marking, progress, the teacher's view."""
 
 from collections.abc import Callable, Sequence
+from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -25,7 +26,10 @@ _NAMES = (
 
 
 class PracticeRoom(QStackedWidget):
-    """Leads from page to page. An attempt to work on goes out by `work_ready`; its worker does what is slow."""
+    """Leads from page to page. An attempt to work on goes out by `work_ready`; its worker does what is slow.
+
+    Only the first page is made at once: to make all of them would hold the window for longer than it may.
+    """
 
     work_ready = Signal(object)
     told = Signal(str)
@@ -33,17 +37,41 @@ class PracticeRoom(QStackedWidget):
 
     def __init__(self, look: Look, settings: Settings, folder: Path | None = None):
         super().__init__()
-        self._settings, self._folder = settings, folder
+        self._look, self._settings, self._folder = look, settings, folder
         self._desk: Desk | None = None
         self._desk_of: tuple[str, str] | None = None
         self.worker = Worker("practice", self)
         self.cases = CasesPage(look)
-        self.marking = MarkingPage(look)
-        self.progress = ProgressPage(look, self.worker)
-        self.teacher = TeacherPage(look, self.worker)
-        for page in (self.cases, self.marking, self.progress, self.teacher):
-            self.addWidget(page)
+        self.addWidget(self.cases)
         self._connect()
+
+    @cached_property
+    def marking(self) -> MarkingPage:
+        """The page of one marking."""
+        page = MarkingPage(self._look)
+        page.next_wanted.connect(self._take_next)
+        page.again_wanted.connect(self._take)
+        page.progress_wanted.connect(self._show_progress)
+        page.left.connect(self.open)
+        self.addWidget(page)
+        return page
+
+    @cached_property
+    def progress(self) -> ProgressPage:
+        """The page of one student's progress."""
+        page = ProgressPage(self._look, self.worker)
+        page.left.connect(self.open)
+        self.addWidget(page)
+        return page
+
+    @cached_property
+    def teacher(self) -> TeacherPage:
+        """The page of a class."""
+        page = TeacherPage(self._look, self.worker)
+        page.left.connect(self.open)
+        page.files_chosen.connect(self._read_files)
+        self.addWidget(page)
+        return page
 
     def open(self) -> None:
         """Show the cases, as they stand now."""
@@ -64,7 +92,7 @@ class PracticeRoom(QStackedWidget):
         self._ask(lambda desk: desk.mark(attempt), done)
 
     def _connect(self) -> None:
-        cases, marking = self.cases, self.marking
+        cases = self.cases
         cases.taken.connect(self._take)
         cases.due_taken.connect(lambda: self._ask(lambda desk: desk.take_due(), self.work_ready.emit))
         cases.marking_wanted.connect(self._read_marking)
@@ -73,12 +101,6 @@ class PracticeRoom(QStackedWidget):
         cases.student_wanted.connect(self._ask_student)
         cases.set_wanted.connect(self._choose_set)
         cases.left.connect(self.left)
-        marking.next_wanted.connect(self._take_next)
-        marking.again_wanted.connect(self._take)
-        marking.progress_wanted.connect(self._show_progress)
-        for page in (marking, self.progress, self.teacher):
-            page.left.connect(self.open)
-        self.teacher.files_chosen.connect(self._read_files)
 
     # What the worker does
 
