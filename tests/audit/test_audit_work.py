@@ -203,7 +203,7 @@ if __name__ == "__main__":
 
 @pytest.mark.skipif(not hasattr(signal, "SIGKILL"), reason="this system kills otherwise")
 def test_after_a_kill_nothing_is_counted_twice_and_no_worker_is_left(tmp_path: Path) -> None:
-    number = 240
+    number = 160
     folder = folder_of(tmp_path / "notes", demo_notes(number))
     out, script = tmp_path / "out", tmp_path / "killed.py"
     script.write_text(KILLED)
