@@ -68,7 +68,7 @@ class _Line:
 
 def placed(words: Iterable[Word]) -> Iterator[Placed]:
     """Yield the words, given in the order of recognition, in reading order with what parts each from the one before."""
-    lines = _lines(words)
+    lines = _lines(_upright([*words]))
     if not lines:
         return
     letter = statistics.median(word.width / len(word.text) for line in lines for word in line.words)
@@ -82,6 +82,31 @@ def placed(words: Iterable[Word]) -> Iterator[Placed]:
         far = number > 0 and middles[number] - middles[number - 1] > _EMPTY_LINE * usual
         between = "" if number == 0 else "\n\n" if far else "\n"
         yield from _spaced([word for line in row for word in line.words], letter, between)
+
+
+def _upright(words: list[Word]) -> list[Word]:
+    """Return the words as they stand once the page is turned so that lines run from left to right.
+
+    Recognition turns a page that lies on its side or head, but tells the places on the page as it came.
+    """
+    turned = [
+        words,
+        [w._replace(left=w.top, top=-w.left - w.width, width=w.height, height=w.width) for w in words],
+        [w._replace(left=-w.left - w.width, top=-w.top - w.height) for w in words],
+        [w._replace(left=-w.top - w.height, top=w.left, width=w.height, height=w.width) for w in words],
+    ]
+    return max(turned, key=_in_order)
+
+
+def _in_order(words: list[Word]) -> int:
+    """Return how many words follow the one before in their line to its right, at its height."""
+    return sum(
+        one.line == other.line
+        and one.left + one.width <= other.left
+        and other.top < one.top + one.height
+        and one.top < other.top + other.height
+        for one, other in pairwise(words)
+    )
 
 
 def _lines(words: Iterable[Word]) -> list[_Line]:

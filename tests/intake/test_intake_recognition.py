@@ -220,6 +220,25 @@ def test_a_wide_gap_parts_columns_and_a_stretched_space_does_not() -> None:
     assert page.text == "Zone: II   Side: right"
 
 
+@pytest.mark.parametrize("quarters", [1, 2, 3])
+def test_places_on_a_page_that_came_turned_are_turned_back(quarters: int) -> None:
+    cells = [*block(1, 0, 0, "Why", "Found"), *block(2, 200, 0, "FDP repaired in 2036", "scar from A1")]
+    rows = [
+        f"5\t1\t{b}\t{p}\t{li}\t{w}\t"
+        + "\t".join(map(str, turned(left, top, 10 * len(text), 20, quarters)))
+        + f"\t{conf}\t{text}"
+        for b, p, li, w, left, top, conf, text in cells
+    ]
+    assert page_from_table("\n".join(rows)).text == "Why   FDP repaired in 2036\nFound   scar from A1"
+
+
+def turned(left: int, top: int, width: int, height: int, quarters: int) -> tuple[int, int, int, int]:
+    """Return a place on a page of 1000 by 1000 dots that was turned by quarters."""
+    for _ in range(quarters):
+        left, top, width, height = 1000 - top - height, left, height, width
+    return left, top, width, height
+
+
 def test_two_columns_of_running_text_are_not_mixed() -> None:
     left = block(1, 0, 0, *["the FDP was found cut in zone"] * 5)
     right = block(2, 600, 0, *["the splint was made by the therapist"] * 5)
