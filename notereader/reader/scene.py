@@ -25,6 +25,9 @@ _NO_ANSWER = word_list("scene", "no_answer")
 _FORM_MARKS = frozenset([":", "[", "?", "|"])
 _LABEL_TAILS = word_list("scene", "label_tails")
 
+_WITHIN = frozenset(["in", "of", "on", "to"])
+_SIDES = frozenset(["r", "l", "rt", "lt", "right", "left"])
+
 SUBJECT_KINDS = word_list("scene", "subject_kinds")
 
 
@@ -333,10 +336,6 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
 
 def _belongs(scene: Scene, at: int, group: Group) -> bool:
     """Tell whether a digit named later in the sentence still says where: 'the profundus was cut in the index'."""
-    return scene.page.words[max(group.i - 2, at)] in ("in", "of", "on", "to") or scene.word_before(group.i) in (
-        "in",
-        "of",
-        "on",
-        "to",
-        "the",
-    )
+    before = scene.word_before(group.i)
+    sided = before in _SIDES and scene.word_before(group.i - 1) in (",", "repair", "suture")
+    return sided or scene.page.words[max(group.i - 2, at)] in _WITHIN or before in _WITHIN or before == "the"

@@ -274,3 +274,22 @@ def test_a_finger_only_likened_to_is_not_turned_to(like: str) -> None:
         "index A2": {"finding": "vented"},
         "middle A3": {"finding": "excised"},
     }
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Long and ring fingers, both FDPs divided completely. For the two profundi 4-0 nylon was used, in the long "
+        "finger as a triple Tsuge and in the ring finger, which was thinner, as a double Tsuge.",
+        "Middle and ring fingers, both FDPs cut through. Both profundi were sewn with 4-0 nylon, in the middle finger "
+        "six strands, in the ring finger four strands.",
+    ],
+)
+def test_one_sentence_tells_several_fingers_apart(note: str) -> None:
+    assert told(note, "strands") == {"middle FDP": {"strands": 6}, "ring FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize("line", ["FDP (6-strand) + FDS repair, R MF", "FDP 6-strand repair, right MF"])
+def test_a_side_may_stand_before_the_finger_of_a_title(line: str) -> None:
+    note = f"Diagnosis: FDP, Z III, R MF; FDP nick R IF\n\nDone\n{line}\nFDP IF: 15% scratch, not repaired.\n"
+    assert set(told(note, "strands")) == {"middle FDP"}

@@ -356,3 +356,14 @@ def test_a_slip_cut_beside_a_whole_one_is_cut_through(note: str) -> None:
 def test_a_slip_cut_in_part_is_not_cut_through() -> None:
     extents = told("Ring finger. FDP divided. FDS radial slip cut 40%, ulnar slip intact.", "extent")
     assert extents["ring FDS radial"] == {"extent": "partial"}
+
+
+@pytest.mark.parametrize("words", ["through, clean faces", "through as well", "right through"])
+def test_dots_may_lead_to_a_bare_through(words: str) -> None:
+    assert told(f"FDP MF ............. {words}.\n", "extent") == {"middle FDP": {"extent": "complete"}}
+
+
+@pytest.mark.parametrize("lead", ["In zone III one sees:", "In zone 3 the following was found:"])
+def test_a_zone_that_opens_a_list_is_said_of_all_of_it(lead: str) -> None:
+    note = f"{lead} FDP of the ring finger completely divided; FDS of the ring finger completely divided."
+    assert told(note, "zone") == {"ring FDP": {"zone": "III"}, "ring FDS": {"zone": "III"}}

@@ -423,3 +423,27 @@ def test_treatments(note: str, expected: dict[str, dict[str, object]]) -> None:
 )
 def test_a_tendon_cut_through_is_not_trimmed_where_a_core_holds_it(body: str) -> None:
     assert told("Left thumb. FPL cut through. " + body, "treatment") == {"thumb FPL": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize("title", ["suture of both deep flexors, left", "repair of both FDP, left; nerve suture"])
+def test_left_behind_a_title_is_a_side(title: str) -> None:
+    note = (
+        f"Diagnosis: cut of ring and small finger\nOperation: {title}.\n\nFindings: FDP of ring and small cut through."
+    )
+    assert "left" not in {facts["treatment"] for facts in told(note, "treatment").values()}
+
+
+@pytest.mark.parametrize(
+    "words", ["Common digital nerve bruised, unbroken. Left.", "The digital artery was in spasm. Left alone."]
+)
+def test_left_after_another_structure_says_nothing_of_the_tendon(words: str) -> None:
+    note = f"Ring finger. FDS divided completely. {words}"
+    assert told(note, "treatment") == {}
+
+
+@pytest.mark.parametrize(
+    "words", ["No diastasis of the profundus repair was observed.", "No gap at the FDP repair was observed."]
+)
+def test_a_gap_not_observed_leaves_no_tendon(words: str) -> None:
+    note = f"Ring finger. FDP divided completely and repaired, four-strand 3-0 Prolene. {words}"
+    assert told(note, "treatment") == {"ring FDP": {"treatment": "repaired"}}

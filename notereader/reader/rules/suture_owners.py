@@ -54,6 +54,8 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
         if pool:
             group = _fuller(pool[0], before if pool[0] in before else after, named)
             found = targets_of(desk, scene, group)
+            if group is not pool[0]:
+                found = [t for t in found if t.digit in pool[0].digits] or found  # 'both FDPs ..., in the long as ...'
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)

@@ -266,7 +266,7 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
     if not before:
         return False
     between = scene.words(before[-1].j, mention.i)
-    if len(between) > 3 or any(w not in _BARE_BETWEEN for w in between):
+    if len(between) > 3 or any(w not in _BARE_BETWEEN and not w.startswith("..") for w in between):
         return False
     after = scene.next_word(mention.j)
     if scene.words(mention.i, mention.j)[-1:] == ["through"]:

@@ -49,6 +49,8 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
     if value == "left":
         if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
             return None
+        if "left" not in word and scene.of("gap") and scene.owner(mention.i, mention.j) is not None:
+            return None  # 'no diastasis of either repair was observed'
         return "left"
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
@@ -72,6 +74,8 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
         return True
+    if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
+        return False  # 'Suture of both deep flexors, left; ...'
     if scene.words(mention.j, mention.j + 2) == ["as", "found"]:
         return True
     told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
@@ -235,6 +239,8 @@ def _close(scene: Scene, mention: Mention, i: int, j: int) -> bool:
 
 def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     """'It was sewn with ...', 'Edge smoothed off, no stitch': the tendon in focus, where it is known to be cut."""
+    if _of_other_thing(desk, scene):
+        return []
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     near = mention.i - scene.sentence.i <= 8
     if value == "excised" and mention.i <= scene.sentence.i + 1 and all(t.tendon == "FDS" for t in focus):
@@ -246,6 +252,14 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if value in ("reinserted",) and scene.header:
         return focus
     return []
+
+
+def _of_other_thing(desk: Desk, scene: Scene) -> bool:
+    """'Digital nerve bruised, unbroken. Left.': the sentence before was about no tendon and no finger."""
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or scene.sentence.j - scene.sentence.i > 4:
+        return False
+    return bool(before.subjects) and all(s.kind not in ("tendon", "digit", "role") for s in before.subjects)
 
 
 def _slip_left_over(desk: Desk, scene: Scene) -> None:

@@ -95,6 +95,8 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     next_zone = next((m.i for m in scene.of("zone") if m.i >= mention.j), scene.sentence.j)
     after = [g for g in after if g.i < next_zone]
     glued = [g for g in after if g.i - mention.j <= 5]
+    if glued and mention.i - scene.sentence.i <= 1 and ":" in scene.words(mention.j, glued[0].i):
+        return after  # 'In zone 3 one sees: ...; ...; ...'
     return glued if not zones_before or scene.header else []
 
 
