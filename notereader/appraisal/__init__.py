@@ -1,6 +1,5 @@
 """What the facts mean: gaps, contradictions, questions, strength against load, glide and pulleys, time line."""
 
-from notereader.appraisal.answers import SURGEON, enter_answer
 from notereader.appraisal.appraise import appraise
 from notereader.appraisal.cautions import all_cautions, cautions_about
 from notereader.appraisal.models import Appraisal, Question
@@ -10,7 +9,6 @@ from notereader.appraisal.settled import Settled, appraise_settled, settled_day,
 from notereader.appraisal.text import appraisal_text
 
 __all__ = [
-    "SURGEON",
     "Appraisal",
     "Question",
     "Settled",
@@ -19,7 +17,6 @@ __all__ = [
     "appraise",
     "appraise_settled",
     "cautions_about",
-    "enter_answer",
     "printed_appraisal",
     "question_letter",
     "settled_day",

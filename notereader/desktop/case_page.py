@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from notereader.desktop import steps
+from notereader.desktop.answer_dialog import AnswerDialog
 from notereader.desktop.band import Band
 from notereader.desktop.export import open_facts
 from notereader.desktop.fact_pane import FactPane
@@ -42,6 +43,7 @@ class CasePage(FactsPage):
             **super()._table(),
             "confirm": lambda: self._on_row(lambda row: self._act(lambda r: steps.confirm(r, row.address))),
             "confirm_heading": lambda: self._on_row(self._confirm_heading),
+            "answer": lambda: self._on_row(self._answer),
             "rival": lambda: self._on_row(lambda row: self._take_rival(0)),
             "withdraw": lambda: self._on_row(lambda row: self._act(lambda r: steps.withdraw(r, row.address))),
             "withdraw_entry": lambda: self._on_row(self._withdraw_entry),
@@ -108,6 +110,12 @@ class CasePage(FactsPage):
         if stay:
             words += f" {stay} with something to look at twice stay for you."
         self.pane.tell(words)
+
+    def _answer(self, row: Row) -> None:
+        dialog = AnswerDialog(row, self)
+        if dialog.exec():
+            value, said_on = dialog.value(), dialog.said_on()
+            self._act(lambda record: steps.answer(record, row.address, value, said_on))
 
     def _withdraw_entry(self, row: Row) -> None:
         if row.address.group not in ENTRIES:

@@ -22,9 +22,10 @@ BUTTONS = {
     "silent": "Note is silent",
     "withdraw": "Withdraw",
     "words": "Take selected words",
+    "answer": "Surgeon's answer …",
 }
 # What can be done with a fact that has no value yet.
-_WITHOUT_VALUE = frozenset({"correct", "silent", "ask", "add"})
+_WITHOUT_VALUE = frozenset({"correct", "answer", "silent", "ask", "add"})
 
 
 class FactPane(QStackedWidget):

@@ -68,6 +68,7 @@ KEYS = (
         where=Where.FACTS,
     ),
     Key("correct", "Enter what the note says …", FACTS_MENU, own=("E", "F2"), where=Where.FACTS),
+    Key("answer", "Enter what the surgeon answered …", FACTS_MENU, own=("Shift+E",), where=Where.FACTS),
     Key("rival", "Take the other value the note states", FACTS_MENU, own=("R",), where=Where.FACTS),
     Key("silent", "The note is silent here", FACTS_MENU, own=("S",), where=Where.FACTS),
     Key("withdraw", "Withdraw: not of this operation", FACTS_MENU, own=("W", "Del"), where=Where.FACTS),

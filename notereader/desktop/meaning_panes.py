@@ -3,10 +3,9 @@
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QGuiApplication, QImage, QPixmap, QShowEvent
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QGuiApplication, QImage, QPixmap, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
-    QComboBox,
     QFileDialog,
     QLabel,
     QPushButton,
@@ -18,9 +17,11 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+from notereader.desktop.choice_box import ChoiceBox
 from notereader.desktop.files import write_whole
 from notereader.desktop.flow_layout import FlowLayout
 from notereader.desktop.labels import plain_label
+from notereader.desktop.letter_dialog import LetterDialog
 from notereader.desktop.look import Look
 from notereader.desktop.meaning import Meaning, MeaningFeed
 from notereader.desktop.summary import letter_pdf
@@ -29,6 +30,7 @@ CAUTION = (
     "Bench figures are no promise for one patient. The surgeon's orders, local protocols and a licensed clinician's "
     "judgement decide. Nothing here is a recommendation."
 )
+_ANSWERS = "An answer goes into the record by Shift+E on its fact in the list; L lists every field."
 
 
 class MeaningPane(QWidget):
@@ -90,9 +92,9 @@ class WeeksPane(MeaningPane):
     def __init__(self, feed: MeaningFeed, look: Look):
         super().__init__(feed, "The chart in words", "")
         self._look = look
-        self.tendon = QComboBox()
+        self.tendon = ChoiceBox()
         self.tendon.setAccessibleName("Tendon shown in the chart")
-        self.tendon.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.tendon.setSizeAdjustPolicy(ChoiceBox.SizeAdjustPolicy.AdjustToContents)
         self.tendon.activated.connect(self._renew)
         self.top.addWidget(self.tendon)
         self.chart = QLabel("")
@@ -104,7 +106,15 @@ class WeeksPane(MeaningPane):
         self.frame.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.frame.setAccessibleName("Chart of strength range against load ranges; the same in words below")
         self.column.insertWidget(2, self.frame)
+        self._rest = QTimer(self, interval=200, singleShot=True)
+        self._rest.timeout.connect(self._renew)
         look.changed.connect(self._renew)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Draw the chart as wide as the pane is now, once it rests."""
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self._rest.start()
 
     def html(self, meaning: Meaning) -> str:
         """Return the words of the tendon chosen, and order its chart."""
@@ -149,25 +159,50 @@ class QuestionsPane(MeaningPane):
 
     def __init__(self, feed: MeaningFeed):
         super().__init__(feed, "Open questions and contradictions", "questions")
-        for words, slot in (("Copy letter", self.copy), ("Save letter …", self.ask_and_save)):
+        self._edited: str | None = None
+        for words, slot in (
+            ("Letter to the surgeon …", self.edit),
+            ("Copy letter", self.copy),
+            ("Save letter …", self.ask_and_save),
+        ):
             button = QPushButton(words)
             button.clicked.connect(slot)
             self.top.addWidget(button)
         self.told = plain_label()
-        self.column.insertWidget(2, self.told)
+        self.column.insertWidget(2, plain_label(_ANSWERS, "muted"))
+        self.column.insertWidget(3, self.told)
+
+    @property
+    def letter(self) -> str:
+        """The letter as the person left it, else as it is drafted."""
+        if self._edited is not None:
+            return self._edited
+        return self.meaning.letter if self.meaning is not None else ""
+
+    def edit(self) -> None:
+        """Show the letter to be changed."""
+        if self.meaning is not None:
+            draft = self.meaning.letter
+            dialog = LetterDialog(self.letter, draft, self._save, self)
+            dialog.exec()
+            self._edited = None if dialog.letter() == draft else dialog.letter()
 
     def copy(self) -> None:
         """Put the letter on the clipboard."""
         if self.meaning is not None:
-            QGuiApplication.clipboard().setText(self.meaning.letter)
+            QGuiApplication.clipboard().setText(self.letter)
             self.told.setText("The letter is on the clipboard.")
 
     def ask_and_save(self) -> None:
         """Ask for a file and save the letter there, as PDF or text by its name."""
+        if self.meaning is not None:
+            self._save(self.letter)
+
+    def _save(self, letter: str) -> None:
         path, _ = QFileDialog.getSaveFileName(self, "Save the letter", "questions.pdf", "PDF (*.pdf);;Text (*.txt)")
-        if path and self.meaning is not None:
+        if path:
             self.told.setText("Saving …")
-            save_letter(self._feed, self.meaning.letter, Path(path), self._tell)
+            save_letter(self._feed, letter, Path(path), self._tell)
 
     def _tell(self, words: str) -> None:
         if isValid(self):

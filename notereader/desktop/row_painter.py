@@ -148,6 +148,8 @@ def _warnings(row: Row) -> list[str]:
 
 
 def _quote_line(row: Row) -> str:
+    if row.elsewhere:
+        return row.elsewhere
     if row.quote:
         return f"“{row.quote}”"
     return "the note does not say" if row.standing is Standing.SILENT else "entered without words of the note"

@@ -63,6 +63,8 @@ class Row:
     @property
     def proof(self) -> str:
         """The words of the note in quotation marks, or why there are none and what to do."""
+        if self.elsewhere:
+            return f"{capital(self.elsewhere)}." + (f" The note: “{self.quote}”" if self.quote else "")
         if self.quote:
             return f"“{self.quote}”"
         if self.fact is None:
@@ -89,6 +91,13 @@ class Row:
         return quote_of(self.fact) if self.fact else ""
 
     @property
+    def elsewhere(self) -> str:
+        """Who said it and on which day, where it comes from elsewhere than the note."""
+        if self.fact is None or not self.fact.said_by:
+            return ""
+        return f"{self.fact.said_by} of {self.fact.said_on}" if self.fact.said_on else self.fact.said_by
+
+    @property
     def reasons(self) -> tuple[str, ...]:
         """Why it deserves a second look."""
         return reasons_of(self.fact) if self.fact else ()
@@ -113,6 +122,8 @@ class Row:
         parts = [f"{self.address.words()}: {self.value}", self.word]
         if self.unread:
             parts.append("unread")
+        if self.elsewhere:
+            parts.append(self.elsewhere)
         if self.quote:
             parts.append(f"words of the note: {self.quote}")
         if self.reasons:

@@ -2,9 +2,10 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from datetime import date
 
 from notereader.desktop.rows import needs_thought
-from notereader.record import Address, Evidence, Fact, Record, Rival, Value, check_value, show_value
+from notereader.record import Address, Evidence, Fact, Record, Rival, Value, answered, check_value, show_value
 from notereader.vocabulary import field_specs
 
 
@@ -70,11 +71,23 @@ def take_rival(record: Record, address: Address, number: int) -> Step:
         raise StepRefused("The note states no other value for this fact. Correct it (E) if it is wrong.")
     chosen = fact.rivals[number]
     others = [rival for position, rival in enumerate(fact.rivals) if position != number]
-    if fact.value is not None:
+    if fact.value is not None and not fact.said_by:
+        # An answer that did not come from the note is no rival in it; the history keeps it.
         others.insert(0, Rival(value=fact.value, evidence=fact.evidence))
-    after = _with(fact, value=chosen.value, evidence=chosen.evidence, rivals=others, status="corrected", basis="stated")
+    after = _with(
+        fact, value=chosen.value, evidence=chosen.evidence, rivals=others, status="corrected", basis="stated",
+        said_by=None, said_on=None,
+    )  # fmt: skip
     unit = field_specs()[address.group][address.field].unit
     return Step(f"choose {show_value(chosen.value, unit)} for {address.words()}", (Change(address, after),))
+
+
+def answer(record: Record, address: Address, value: Value, said_on: date) -> Step:
+    """Enter what the surgeon answered, with its day; what the note says stays as a rival. Raises ValueRefused."""
+    fact = answered(record, address, value, said_on)
+    unit = field_specs()[address.group][address.field].unit
+    words = f"enter the surgeon's answer for {address.words()}: {show_value(fact.value, unit)}"
+    return Step(words, (_put(record, address, fact),))
 
 
 def mark_silent(record: Record, address: Address) -> Step:

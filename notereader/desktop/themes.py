@@ -246,6 +246,11 @@ def style_of(theme: Theme) -> str:
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {theme.accent}; border-radius: 3px; }}
     QScrollArea[part="chart"] {{ background: {theme.base}; border: 2px solid {theme.edge}; border-radius: 3px; }}
     QScrollArea[part="chart"]:focus {{ border: 2px solid {theme.accent}; }}
+    QTabBar::tab {{ min-height: 22px; padding: 2px 10px; border: 1px solid {theme.edge};
+        border-top-left-radius: 3px; border-top-right-radius: 3px; background: {theme.window}; color: {theme.text}; }}
+    QTabBar::tab:!selected {{ margin-top: 4px; }}
+    QTabBar::tab:selected {{ background: {theme.base}; border-bottom: 3px solid {theme.accent}; }}
+    QTabBar::tab:disabled {{ color: {theme.muted}; }}
     QTabBar::tab:focus {{ border: 2px solid {theme.accent}; }}
     QLabel[part="muted"] {{ color: {theme.muted}; }}
     QLabel[part="trouble"] {{ color: {theme.trouble}; }}

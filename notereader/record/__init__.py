@@ -1,6 +1,7 @@
 """What is known of one note: the models of the record, their addresses, JSON in and out, the published schema."""
 
 from notereader.record.address import Address
+from notereader.record.answers import SURGEON, answered, enter_answer
 from notereader.record.evidence import Evidence, TextPosition, TextQuote, note_hash, source_of
 from notereader.record.loading import RecordRefused, dump_record, load_record, parsed_json
 from notereader.record.models import (
@@ -24,6 +25,7 @@ from notereader.record.values import ValueRefused, check_value, show_value
 __all__ = [
     "FORMAT",
     "FORMAT_VERSION",
+    "SURGEON",
     "Address",
     "Evidence",
     "Fact",
@@ -41,8 +43,10 @@ __all__ = [
     "TextQuote",
     "Value",
     "ValueRefused",
+    "answered",
     "check_value",
     "dump_record",
+    "enter_answer",
     "load_record",
     "note_hash",
     "parsed_json",

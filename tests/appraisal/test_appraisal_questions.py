@@ -6,9 +6,9 @@ from typing import Any
 import pytest
 from appraisal_making import GOOD_REPAIR, proposed, quoted, record_of, repair_record, rivals, span
 
-from notereader.appraisal import SURGEON, Question, appraise, enter_answer, question_letter
+from notereader.appraisal import Question, appraise, question_letter
 from notereader.appraisal.questions import question_tables
-from notereader.record import Address, Fact, Record, ValueRefused, dump_record, load_record
+from notereader.record import SURGEON, Address, Fact, Record, ValueRefused, dump_record, enter_answer, load_record
 from notereader.vocabulary import field_specs
 
 STRANDS = Address("repairs", "ring", "FDP", None, "strands")

@@ -67,6 +67,7 @@ def start(launched: float, folder: str) -> None:
             super().paintEvent(event)  # type: ignore[arg-type]
             if "window visible" not in times:
                 times["window visible"] = time.time() - launched
+                times["window visible, processor time"] = time.process_time()
                 application.QTimer.singleShot(0, self, lambda: self.arrivals.read_text(note))
                 self.case_shown.connect(self._tell_first_facts)
 
@@ -74,6 +75,7 @@ def start(launched: float, folder: str) -> None:
             assert self.page is not None
             self.page.facts.viewport().repaint()
             times["first facts of a pasted note of 600 words"] = time.time() - launched
+            times["first facts, processor time"] = time.process_time()
             print(json.dumps(times))
             self.close()
 
@@ -155,6 +157,14 @@ def answer() -> None:
             through()
         tell(f"{name} x {times}")
     window.page.session.close()
+    for name in ("practise", "audit", "new", "practise", "audit"):
+        QTimer.singleShot(0, window, lambda n=name: window.run(n))
+        for _ in range(200):
+            app.processEvents()
+            time.sleep(0.01)
+        tell(name)
+    assert window.audit is not None
+    window.audit.finish()
     window.finish()
 
 

@@ -3,12 +3,17 @@
 from datetime import date
 
 from desktop_samples import sample_record
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtGui import QGuiApplication
 
 from notereader.appraisal import all_cautions, appraise, appraise_settled
 from notereader.appraisal.text import range_words
+from notereader.desktop.answer_dialog import AnswerDialog
+from notereader.desktop.letter_dialog import LetterDialog
 from notereader.desktop.meaning import meaning_of
 from notereader.desktop.meaning_panes import save_letter
 from notereader.desktop.summary import letter_pdf
+from notereader.record import SURGEON, Address
 
 TODAY = date(2026, 1, 1)
 
@@ -63,3 +68,45 @@ def test_a_letter_that_cannot_be_saved_is_told_and_one_that_can_is_whole(qtbot, 
     qtbot.waitUntil(lambda: len(told) == 2)
     assert (tmp_path / "letter.txt").read_text() == "Is the A2 pulley whole?"
     assert told[0] == "Saved as letter.txt." and told[1].startswith("It could not be saved")
+
+
+def test_the_surgeons_answer_is_entered_by_keyboard_with_its_source_and_day(qtbot, open_sample, monkeypatch):
+    """What the note says stays as a rival; the list says where the value comes from."""
+    page = open_sample("02-terse-ring").page
+    place = Address("repairs", "ring", "FDP", None, "strands")
+    page.session.take_in_hand(place)
+
+    def answer(dialog):
+        qtbot.keyClicks(dialog.focusWidget(), "6")
+        dialog._day.setDate(QDate(2026, 3, 9))
+        dialog._check()
+        return dialog.result()
+
+    monkeypatch.setattr(AnswerDialog, "exec", answer)
+    page.facts.setFocus()
+    qtbot.keyClick(page.facts, Qt.Key.Key_E, Qt.KeyboardModifier.ShiftModifier)
+    qtbot.waitUntil(lambda: page.session.record.fact(place).status == "added")
+    fact = page.session.record.fact(place)
+    assert (fact.value, fact.said_by, fact.said_on) == (6, SURGEON, date(2026, 3, 9))
+    assert [rival.value for rival in fact.rivals] == [4]
+    row = page.model.item(page.model.line_of(place))
+    assert row.proof == "Surgeon's answer of 2026-03-09." and "surgeon's answer of 2026-03-09" in row.sentence()
+    page.run("undo")
+    qtbot.waitUntil(lambda: page.session.record.fact(place).value == 4)
+
+
+def test_the_letter_can_be_changed_and_is_copied_as_changed(qtbot, open_sample, monkeypatch):
+    page = open_sample("02-terse-ring").page
+    page.side._tabs.setCurrentWidget(page.questions)
+    qtbot.waitUntil(lambda: page.questions.meaning is not None)
+    draft = page.questions.letter
+    assert "A3 pulley" in draft
+
+    def change(dialog):
+        assert dialog.letter() == draft
+        dialog.text.appendPlainText("Please ring before noon.")
+
+    monkeypatch.setattr(LetterDialog, "exec", change)
+    page.questions.edit()
+    page.questions.copy()
+    assert QGuiApplication.clipboard().text() == f"{draft}\nPlease ring before noon."

@@ -12,10 +12,12 @@ from PySide6.QtWidgets import (
 )
 
 from notereader.desktop.add_dialog import AddDialog
+from notereader.desktop.answer_dialog import AnswerDialog
 from notereader.desktop.export_dialog import ExportDialog
 from notereader.desktop.help_page import TextPage, cautions_page, keys_page
 from notereader.desktop.history_dialog import HistoryDialog
 from notereader.desktop.keys import KEYS, Where, keys_in_words
+from notereader.desktop.letter_dialog import LetterDialog
 from notereader.record import Address
 
 
@@ -34,12 +36,14 @@ def test_the_page_of_a_case(open_sample):
     window.page.pane.leave_editor()
 
 
-@pytest.mark.parametrize("which", ["add", "export", "history", "keys", "cautions"])
+@pytest.mark.parametrize("which", ["add", "answer", "letter", "export", "history", "keys", "cautions"])
 def test_dialogs(qtbot, open_sample, which):
     window = open_sample("02-terse-ring")
     page = window.page
     made = {
         "add": lambda: AddDialog(page.session.record, "ring", "pulleys", "", window),
+        "answer": lambda: AnswerDialog(page.facts.row_in_hand(), window),
+        "letter": lambda: LetterDialog("Is the A2 pulley whole?", "Is it?", print, window),
         "export": lambda: ExportDialog(page.session.record, "ring", window.casebook_worker, window),
         "history": lambda: HistoryDialog([], window),
         "keys": lambda: TextPage("All keys", keys_page(), window),

@@ -1,10 +1,12 @@
 """What each action means as changes of the record."""
 
+from datetime import date
+
 import pytest
 from desktop_samples import sample_record, sample_text
 
 from notereader.desktop import steps
-from notereader.record import Address, Evidence, Fact, Record, Rival, ValueRefused, source_of
+from notereader.record import SURGEON, Address, Evidence, Fact, Record, Rival, ValueRefused, source_of
 
 STRANDS = Address("repairs", "ring", "FDP", None, "strands")
 
@@ -124,3 +126,17 @@ def test_withdrawing_an_entry_withdraws_every_live_fact(record):
     step = steps.withdraw_entry(record, STRANDS)
     assert len(step.changes) == len(record.facts_of(STRANDS))
     assert all(change.after.status == "withdrawn" for change in step.changes)
+
+
+def test_an_answer_of_the_surgeon_stands_beside_what_the_note_says():
+    record = sample_record("02-terse-ring")
+    step = steps.answer(record, STRANDS, 6, date(2031, 8, 14))
+    after = step.changes[0].after
+    assert (after.value, after.status, after.said_by, after.said_on) == (6, "added", SURGEON, date(2031, 8, 14))
+    assert [rival.value for rival in after.rivals] == [4]
+    assert record.fact(STRANDS).value == 4, "the record itself changes only through the casebook"
+    record.put(STRANDS, after)
+    back = steps.take_rival(record, STRANDS, 0).changes[0].after
+    assert (back.value, back.said_by, back.said_on, back.rivals) == (4, None, None, [])
+    with pytest.raises(ValueRefused):
+        steps.answer(record, STRANDS, "many", date(2031, 8, 14))
