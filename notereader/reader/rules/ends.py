@@ -5,11 +5,13 @@ from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.suture_owners import respective
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
 _OF_TENDON_WORDS = word_list("quality", "of_tendon_words")
-_END_NOUNS = frozenset(["ends", "end", "edges", "stumps"])
+_END_NOUNS = frozenset(["ends", "end", "edges", "stumps", "faces"])
+_STUMPS = frozenset(["stumps", "stump"])
+_TORN_OFF = frozenset(["apart", "off", "from", "away", "out", "loose"])
 _COLLECTIVE = frozenset(["all", "both", "each", "every", "three", "four", "pair"])
 _SEWN = frozenset(["repair", "repairs", "repaired", "sutured"])
 _THESE = frozenset(["these", "those", "them"])
@@ -44,11 +46,15 @@ def deep_of_column(scene: Scene, targets: list[Target]) -> list[Target]:
 def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
     if not _END_NOUNS.isdisjoint(scene.words(mention.i, mention.j)):
         return True
-    near = any(abs(n.i - mention.i) <= 9 and scene.word_before(n.i) not in ("bone", "nerve") for n in nouns)
+    spots = [n.i for n in nouns]
+    spots += [k for k in range(*scene.part(mention.i)) if scene.page.words[k] in _STUMPS]  # 'both stumps were furry'
+    near = any(abs(k - mention.i) <= 9 and scene.word_before(k) not in ("bone", "nerve") for k in spots)
     return near or _of_tendon(scene, mention)
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
+    if scene.page.words[mention.j - 1] == "torn" and scene.next_word(mention.j) in _TORN_OFF:
+        return True  # 'the ends were torn off the bone' tells how, not what they looked like
     return scene.negated(mention.i, mention.j, 3) or (
         mention.value == "clean" and scene.word_before(mention.i) in ("washed", "to", "until")
     )
@@ -122,7 +128,7 @@ def _each_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     first = scene.part(mention.i)[0]
     around = scene.words(max(first, mention.i - 6), min(mention.j + 5, scene.sentence.j))
     if _COLLECTIVE.isdisjoint(around) and "respectively" not in scene.words(mention.i, scene.sentence.j):
-        return []
+        return _joined_before(desk, scene, first)
     groups = [g for g in scene.setting.groups if g.tendons and g.i < mention.i and not g.reference]
     named = list(dict.fromkeys(t for g in groups for t in group_targets(scene, g)))
     own = [g for g in groups if g.i >= first]
@@ -131,6 +137,18 @@ def _each_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if len(named) < 2 or (own and own[0].i > first):
         return []
     return [t for t in named if desk.extents.get(t) != "intact"]
+
+
+def _joined_before(desk: Desk, scene: Scene, first: int) -> list[Target]:
+    """'FDP and FDS severed under A2, tendon ends crisp': said behind the comma of both that were named together."""
+    told = [s for s in scene.subjects if s.j <= first and s.i >= scene.part(first - 1)[0]]
+    before = [s for s in told if s.kind != "pulley"]
+    own = [s for s in scene.subjects if s.i >= first and s.i < scene.part(first)[1]]
+    if own or not before or any(s.kind != "tendon" for s in before) or first == scene.sentence.i:
+        return []
+    groups = [s.group for s in series(scene, before[-1], first) if s.group is not None and s.group.tendons]
+    named = list(dict.fromkeys(t for g in groups for t in group_targets(scene, g)))
+    return [t for t in named if desk.extents.get(t) != "intact"] if len(named) > 1 else []
 
 
 def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:

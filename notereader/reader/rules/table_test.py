@@ -28,7 +28,11 @@ _MOVING = word_list("quality", "moving")
 _MOVED_PARTS = word_list("quality", "moved_parts")
 _MOVERS = word_list("quality", "movers")
 _PATIENTS = word_list("quality", "patients")
+_MOVED_BY = word_list("quality", "moved_by")
+_PATIENT_MOVES = word_list("quality", "patient_moves")
 _PASSIVE_ORDERS = word_list("quality", "passive_orders")
+_PATIENTS_SELF = frozenset(["patient", "he", "she", "pt", "him", "her"])
+_CANNOT = frozenset(["cannot", "could", "unable", "will", "may", "can", "should", "must", "never"])
 _NOT_OPERATIVE = frozenset(["indication", "diagnosis", "consent", "previous", "instructions", "anaesthesia"])
 _ORDER = {"active": 0, "traction": 1, "passive": 2}
 _ANSWERS = {"active": "active", "patient": "active", "passive": "passive", "surgeon": "passive", "traction": "traction"}
@@ -58,7 +62,20 @@ def _value(scene: Scene, mention: Mention) -> str:
     """'pulled the finger out straight' moves the joints; 'pulled on the tendon' pulls."""
     after = scene.words(mention.j, min(mention.j + 5, scene.sentence.j))
     moves = not {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "straight" in after
+    if mention.value == "active" and _by_another(scene, mention):
+        return "passive"
     return "passive" if mention.value == "traction" and moves else mention.value
+
+
+def _by_another(scene: Scene, mention: Mention) -> bool:
+    """'I flexed the finger', 'the digit was bent and straightened by the surgeon': no patient moved it."""
+    before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
+    behind = after[after.index("by") + 1 :][:2] if "by" in after else []
+    near = scene.words(max(scene.sentence.i, mention.i - 8), mention.j + len(after))
+    if not _PATIENTS.isdisjoint(near) or not _PATIENTS_SELF.isdisjoint(near):
+        return False
+    return before[-1:] in (["i"], ["we"]) or not _MOVED_BY.isdisjoint(behind)
 
 
 def _answered(scene: Scene) -> list[Mention]:
@@ -88,9 +105,18 @@ def _by_structure(desk: Desk, scene: Scene) -> list[Mention]:
         word, told = scene.page.words[k], scene.told(k)
         if told and word == "passive" and scene.next_word(k + 1) not in _PASSIVE_ORDERS:
             return [Mention("test", "passive", k, k + 1)]
+        if told and word in _PATIENT_MOVES and _patient_moves(scene, k):
+            return [Mention("test", "active", k, k + 1)]
         if told and word in _MOVING and _moves_joint(scene, k):
             return [Mention("test", "passive", k, k + 1)]
     return []
+
+
+def _patient_moves(scene: Scene, k: int) -> bool:
+    """'I got her to bend it', 'the patient, roused, flexed fully': the one who moves, named before, is the patient."""
+    before = scene.words(max(scene.sentence.i, k - 7), k)
+    who = next((w for w in reversed(before) if w in _PATIENTS_SELF or w in _MOVERS or w in ("for", "not")), "")
+    return who in _PATIENTS_SELF and not any(w.endswith("n't") or w in _CANNOT for w in before)
 
 
 def _moves_joint(scene: Scene, k: int) -> bool:
