@@ -350,7 +350,7 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
         return desk.sewn(digits or None), []
-    if group is not None and group.every and not group.tendons:
+    if group is not None and group.every and not group.tendons and len(group.digits) < 2:
         return desk.sewn(), []
     found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
     return found, [reason] if reason else []

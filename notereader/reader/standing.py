@@ -68,7 +68,7 @@ def standing(doc: Doc) -> Doc:
         if not history and was_history and sentence.block == history_block:
             history = page.words[sentence.i] in _BACK_REFERENCE and not any(c.value == "resume" for c in cues)
         was_history, history_block = history, sentence.block
-        aside = _history_aside(page, sentence, cues) if history else None
+        aside = _history_aside(page, sentence, cues, year) if history else None
         if aside is not None:
             _mark(page, *aside, "history")
             was_history = False
@@ -299,11 +299,16 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     cues = [c for c in cues if not (c.value == "history" and _is_a_place(page, c))]
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
+    years = _earlier_years(page, sentence, year)
+    return bool(years) and not any(d.i <= years[0][0] < d.j for d in page.dates)
+
+
+def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int, int]]:
+    """Return the words that name a year before that of the operation: 'in 2029'."""
     words = page.words
-    for k in page.figures_in(sentence.i + 1, sentence.j):
-        if _YEAR.match(words[k]) and int(words[k]) < year and words[k - 1] in ("in", "since", "from", "of", "("):
-            return not any(d.i <= k < d.j for d in page.dates)
-    return False
+    figures = [k for k in page.figures_in(sentence.i + 1, sentence.j) if _YEAR.match(words[k])]
+    before = ("in", "since", "from", "of", "(")
+    return [(k, k + 1) for k in figures if int(words[k]) < year and words[k - 1] in before]
 
 
 def _is_a_place(page: Page, cue: Mention) -> bool:
@@ -311,15 +316,15 @@ def _is_a_place(page: Page, cue: Mention) -> bool:
     return page.words[cue.j - 1] == "repair" and page.words[cue.i - 2 : cue.i] in (["at", "the"], ["through", "the"])
 
 
-def _history_aside(page: Page, sentence: Sentence, cues: list[Mention]) -> tuple[int, int] | None:
+def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: int) -> tuple[int, int] | None:
     """Return the words of an aside that alone tells of an earlier operation, where the sentence goes on about this one.
 
     'A2, which had been opened at the first operation, was vented further'; 'the A2 reconstructed before was solid'.
     """
-    found = [c for c in cues if c.value == "history"]
+    found = [(c.i, c.j) for c in cues if c.value == "history"] or _earlier_years(page, sentence, year)
     if not found:
         return None
-    words, first, last = page.words, found[0].i, found[-1].j
+    words, first, last = page.words, found[0][0], found[-1][1]
     comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
     if comma is not None and end is not None and words[comma + 1] in ("which", "already", "previously", "described"):

@@ -293,3 +293,12 @@ def test_one_sentence_tells_several_fingers_apart(note: str) -> None:
 def test_a_side_may_stand_before_the_finger_of_a_title(line: str) -> None:
     note = f"Diagnosis: FDP, Z III, R MF; FDP nick R IF\n\nDone\n{line}\nFDP IF: 15% scratch, not repaired.\n"
     assert set(told(note, "strands")) == {"middle FDP"}
+
+
+@pytest.mark.parametrize("words", ["Gapping: none seen in long or ring.", "No gap was seen in either long or ring."])
+def test_what_is_said_of_two_fingers_is_not_said_of_a_third(words: str) -> None:
+    note = (
+        "Long FDP divided, repaired, four-strand 3-0 Prolene. Ring FDP divided, repaired, four-strand 3-0 Prolene. "
+        f"Little FDP divided, repaired, four-strand 3-0 Prolene. {words}"
+    )
+    assert set(told(note, "gap")) == {"middle FDP", "ring FDP"}

@@ -158,3 +158,16 @@ def test_an_addendum_replaces_what_it_corrects(note: str, value: int, rival: int
 def test_a_question_in_a_title_is_no_deed(title: str) -> None:
     found = told(title + "\n\nThe FDP of the middle finger was repaired with 4-0 nylon.", "treatment")
     assert found == {"middle FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I have given up the two-strand stitch of my training, which I used on your Mr. X in 2029, and put in a "
+        "four-strand cruciate of 3-0 Ethibond.",
+        "Unlike the two-strand stitch, which the unit gave up in 2028, we used a four-strand cruciate, 3-0 Ethibond.",
+    ],
+)
+def test_an_aside_with_an_earlier_year_leaves_the_rest_of_its_sentence(words: str) -> None:
+    note = f"Operated 15 June 2036. Middle finger. The profundus was completely divided and mended first. {words}"
+    assert told(note, "strands", "size") == {"middle FDP": {"strands": 4, "size": "3-0"}}

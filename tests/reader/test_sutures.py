@@ -350,3 +350,11 @@ def test_a_thread_considered_or_replaced_is_no_core(material: str) -> None:
 def test_what_comes_off_is_no_purchase(words: str) -> None:
     note = "Left thumb. FPL cut through and repaired with 3-0 nylon. " + words
     assert told(note, "purchase_mm") == {}
+
+
+@pytest.mark.parametrize(
+    "words", ["FDS RF 4-0 Ticron fig-of-8 x1, no epi", "FDS RF 4-0 Ticron figure-of-eight, without epitendinous"]
+)
+def test_a_suture_before_no_epitendinous_is_the_core(words: str) -> None:
+    facts = told(f"RF: FDS divided.\nRepairs: {words}\n", "size", "peripheral")
+    assert facts == {"ring FDS": {"size": "4-0", "peripheral": "absent"}}

@@ -367,3 +367,8 @@ def test_dots_may_lead_to_a_bare_through(words: str) -> None:
 def test_a_zone_that_opens_a_list_is_said_of_all_of_it(lead: str) -> None:
     note = f"{lead} FDP of the ring finger completely divided; FDS of the ring finger completely divided."
     assert told(note, "zone") == {"ring FDP": {"zone": "III"}, "ring FDS": {"zone": "III"}}
+
+
+@pytest.mark.parametrize("words", ["FDS preserved in full", "FDS preserved in continuity", "FDS preserved"])
+def test_a_tendon_preserved_in_full_is_intact(words: str) -> None:
+    assert told(f"Ring finger. FDP completely severed; {words}.", "extent")["ring FDS"] == {"extent": "intact"}

@@ -22,6 +22,7 @@ _DRUGS = word_list("tendons", "drugs")
 _SHARE_LEADS = word_list("tendons", "share_leads")
 _CUT = word_list("tendons", "cut")
 _CUT_LABELS = word_list("tendons", "cut_labels")
+_IN_FULL = (["in", "full"], ["in", "total"], ["in", "toto"], ["in", "continuity"], ["throughout", "its"])
 _REMAINING = word_list("tendons", "remaining")
 
 
@@ -284,6 +285,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
+        closes = closes or scene.words(mention.j, mention.j + 2) in _IN_FULL
         closes = closes or any(g.i == mention.j and g.digits for g in scene.setting.groups)  # dictated without stops
         named = (
             subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)

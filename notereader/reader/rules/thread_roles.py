@@ -85,7 +85,8 @@ def _outside_follows(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
     """'Both received 6-0 polypropylene, cross-stitch, around the suture line.'"""
     later = [t for t in find_sizes(scene) if t[1] >= thread.j]
     reach = later[0][1] if later else scene.sentence.j
-    return any(a.role == PERIPHERAL and thread.j <= a.i < reach for a in found) and not any(
+    outside = [a for a in found if a.role == PERIPHERAL and thread.j <= a.i < reach]
+    return any(not scene.negated(a.i, a.j) for a in outside) and not any(
         a.role == CORE and thread.i - 6 <= a.i < reach for a in found
     )
 
