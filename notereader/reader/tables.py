@@ -102,6 +102,7 @@ Span = tuple[int, int]
 
 
 _LABELS_WIDE = 6  # characters; titles that start right of this leave room for labels of rows
+_SHORT_TITLE = 4  # words; in a grid of two columns a longer one is a finding: 'middle   both bundles intact, ...'
 _FEWEST_GAPS = 3  # columns of space in the smallest grid
 
 
@@ -179,7 +180,8 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
 def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     """Return the rows under line n where it is the title line of a grid, else nothing."""
     title = lines[n]
-    if len(title.cells) < 3 and not (len(title.cells) == 2 and _digit_titles(page, title) == 2):
+    short = all(b - a <= _SHORT_TITLE for a, b in title.cells)
+    if len(title.cells) < 3 and not (len(title.cells) == 2 and short and _digit_titles(page, title) == 2):
         return []
     names = [page.words[a] for a, _ in title.cells]
     last = [page.words[b - 1] for _, b in title.cells]
@@ -306,8 +308,8 @@ def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list
 def _column(title: _Line, line: _Line, n: int) -> int | None:
     """Return the column a cell stands under; None for a label left of the first title."""
     start, end = line.starts[n], line.ends[n]
-    hangs = title.starts[0] >= _LABELS_WIDE and line.starts[0] > title.ends[0]
-    if len(line.cells) == len(title.cells) and not hangs:
+    beside = line.ends[0] <= title.starts[0] or line.starts[0] > title.ends[0]  # a label, or no cell under the first
+    if len(line.cells) == len(title.cells) and not (beside and title.starts[0] >= _LABELS_WIDE):
         return n
     if n == 0 and end <= title.starts[0] + 1:
         return None

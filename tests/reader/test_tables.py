@@ -226,3 +226,33 @@ def test_titles_told_again_start_another_grid() -> None:
 def test_a_row_under_no_titles_gives_the_next_rows_no_titles(note: str) -> None:
     assert len(told(note, "strands")) == 1
     assert {facts["treatment"] for facts in told(note, "treatment").values()} == {"repaired", "left"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "PULLEYS\n          A1         A2                      A3         A4\n"
+        " index               intact                  released   excised\n"
+        " middle   released   vented, distal 4 mm                intact\n",
+        "           A1         A2         A3         A4\n"
+        "index                 intact     released   excised\n"
+        "middle     released   vented                intact\n",
+    ],
+)
+def test_a_row_with_as_many_cells_as_titles_keeps_its_label(note: str) -> None:
+    findings = {k: v["finding"] for k, v in told(note, "finding", group="pulleys").items()}
+    assert findings == {
+        "index A2": "intact",
+        "index A3": "released",
+        "index A4": "excised",
+        "middle A1": "released",
+        "middle A2": "vented",
+        "middle A4": "intact",
+    }
+
+
+@pytest.mark.parametrize("second", ["both bundles intact", "both digital nerves intact"])
+def test_a_long_row_is_no_title_of_the_row_below_it(second: str) -> None:
+    note = f"Index and middle FDP cut.\n\n index   radial digital nerve cut through, repaired 9/0\n middle  {second}\n"
+    nerves = told(note, "extent", group="injuries")
+    assert nerves["middle digital nerve radial"] == nerves["middle digital nerve ulnar"] == {"extent": "intact"}
