@@ -10,12 +10,13 @@ import pytest
 from desktop_names import check_names, check_targets
 from desktop_samples import sample_record, sample_text
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QFileDialog, QMessageBox, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QFileDialog, QWidget
 
 from notereader.audit import audit as engine
 from notereader.audit import work
 from notereader.casebook import Casebook
 from notereader.desktop.audit import page as page_module
+from notereader.desktop.audit import report_pane
 from notereader.desktop.audit.page import AuditPage
 from notereader.desktop.audit.sheet_table import SheetTable
 from notereader.record import Record, dump_record
@@ -401,9 +402,7 @@ def test_the_report_is_saved_as_asked(
     assert LEAST not in page and "note 1" in page, "no names unless asked"
     assert json.loads((out / "audit.json").read_bytes())["settings"]["Names of the notes"] == "left out"
     asked = []
-    monkeypatch.setattr(
-        QMessageBox, "question", lambda *words: asked.append(words[-1]) or QMessageBox.StandardButton.No
-    )
+    monkeypatch.setattr(report_pane, "agreed", lambda parent, question: bool(asked.append(question)))
     before = (out / "report.html").stat().st_mtime_ns
     press(qtbot, Key.Key_Space)
     assert "report.html" in asked[0]

@@ -3,11 +3,11 @@
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QCheckBox, QFileDialog, QMessageBox, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QFileDialog, QPushButton, QVBoxLayout, QWidget
 
 from notereader.desktop.audit.asking import Ask, Overview
 from notereader.desktop.flow_layout import FlowLayout
-from notereader.desktop.labels import plain_label
+from notereader.desktop.labels import agreed, plain_label
 
 if TYPE_CHECKING:
     from notereader.audit.results import Part
@@ -89,7 +89,7 @@ class ReportPane(QWidget):
         if not there:
             return True
         question = f"An earlier report lies in this folder ({', '.join(there)}). Replace it?"
-        return QMessageBox.question(self, "notereader", question) == QMessageBox.StandardButton.Yes
+        return agreed(self, question)
 
     def _tell(self, folder: str, names: list[str]) -> None:
         self.told.setText(f"Saved in {folder}: {', '.join(names)}.")

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QMessageBox
 
 from notereader.desktop.band import Band
@@ -217,6 +217,7 @@ class WorkPage(FactsPage):
 
     def _agreed(self) -> bool:
         box = QMessageBox(QMessageBox.Icon.Question, "Hand in", self._what_is_handed_in(), parent=self)
+        box.setTextFormat(Qt.TextFormat.PlainText)
         hand_in = box.addButton("Hand in", QMessageBox.ButtonRole.AcceptRole)
         box.addButton("Go on working", QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(hand_in)
