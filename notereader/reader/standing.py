@@ -114,7 +114,8 @@ def _opening(page: Page, sentence: Sentence) -> str:
         and sentence.section != "consent"
     ):
         return "story"
-    if first[:2] in (["consented", "for"], ["consented", "to"]) and page.words[sentence.j - 1] != "?":
+    signed = first[:2] in (["signed", "for"], ["agreed", "to"], ["signed", "up"])
+    if (signed or first[:2] in (["consented", "for"], ["consented", "to"])) and page.words[sentence.j - 1] != "?":
         return "story"
     if first[:2] in (["were", "a"], ["were", "the"], ["were", "it"], ["were", "there"]):
         return "conditional"

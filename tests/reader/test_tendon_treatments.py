@@ -447,3 +447,21 @@ def test_left_after_another_structure_says_nothing_of_the_tendon(words: str) -> 
 def test_a_gap_not_observed_leaves_no_tendon(words: str) -> None:
     note = f"Ring finger. FDP divided completely and repaired, four-strand 3-0 Prolene. {words}"
     assert told(note, "treatment") == {"ring FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Signed for: FPL repair +/- graft.\nFPL cut clean through, zone I. FPL to bone.\nMini anchor x1 in P2.",
+        "Procedure: FPL repair.\nFPL completely divided, zone I, left thumb. Bone anchor in the phalanx, 3/0 Ethibond.",
+        "FPL of the left thumb completely divided, zone I. FPL to bone with a suture anchor, 3/0 Ethibond.",
+    ],
+)
+def test_to_bone_needs_no_verb(note: str) -> None:
+    assert told(note, "treatment") == {"thumb FPL": {"treatment": "reinserted"}}
+
+
+@pytest.mark.parametrize("words", ["FPL to bone distance 5 mm", "An anchor in the cupboard was not needed"])
+def test_words_near_bone_that_reinsert_nothing(words: str) -> None:
+    note = f"Left thumb. FPL completely divided and repaired, four-strand 3-0 Ethibond. {words}."
+    assert told(note, "treatment") == {"thumb FPL": {"treatment": "repaired"}}

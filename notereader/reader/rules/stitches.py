@@ -12,6 +12,7 @@ _DOUBLES = {"modified kessler": "double modified kessler", "tsuge": "double tsug
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 _TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
 _DONE = word_list("sutures", "done")
+_BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
 def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
@@ -85,7 +86,8 @@ def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor
 
 def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
     """An anchor or a button puts the tendon back to bone."""
-    if stitch == "anchor" and not scene.header and not _DONE & set(scene.words(scene.sentence.i, scene.sentence.j)):
+    done = bool(_DONE & set(scene.words(scene.sentence.i, scene.sentence.j))) or _set_in_bone(scene, mention)
+    if stitch == "anchor" and not scene.header and not done:
         return
     if scene.sentence.section in ("implants", "instructions"):
         return
@@ -100,3 +102,10 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
             desk.tendon(
                 scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts
             )
+
+
+def _set_in_bone(scene: Scene, mention: Mention) -> bool:
+    """'Mini anchor in P3', 'bone anchor x1 into the footprint': where it sits, told without a verb."""
+    after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
+    place = next((k for k, word in enumerate(after) if word in ("in", "into")), None)
+    return place is not None and not _BONE.isdisjoint(after[place + 1 :])

@@ -27,6 +27,17 @@ def treatments(desk: Desk, scene: Scene) -> None:
             _treatment(desk, scene, mention, value)
     _slip_left_over(desk, scene)
     _likewise(desk, scene)
+    _to_bone(desk, scene)
+
+
+def _to_bone(desk: Desk, scene: Scene) -> None:
+    """'FPL to bone, as below': told without a verb."""
+    for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
+        after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
+        ends = after[2:] in ([], [","], ["."], [";"], ["with"], ["by"], ["via"], ["("], ["using"])
+        if after[:2] == ["to", "bone"] and ends and scene.told(group.i) and not scene.negated(group.i, group.j):
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "treatment", "reinserted", [(group.i, group.j + 2)], "treatment reinserted")
 
 
 def _likewise(desk: Desk, scene: Scene) -> None:
@@ -62,6 +73,8 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
 
 def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
     """'opened 1 mm and was left that way', 'it catches; left it': the finding is left, not the tendon."""
+    if {"unrepaired", "unsutured", "unsewn"} & set(scene.words(mention.i, mention.j + 1)):
+        return False
     first, _ = scene.part(mention.i)
     said = [m for m in scene.of("gap", "glide", "bulk", "tension") if m.i < mention.i and mention.i - m.i <= 14]
     said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
