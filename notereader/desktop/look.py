@@ -41,6 +41,8 @@ class Look(QObject):
         scale = 1.0 if steps == 0 else self.scale + steps * STEP
         self.scale = min(LARGEST, max(SMALLEST, round(scale, 2)))
         self._size()
+        # Under a style sheet Qt hands a new font on to new widgets only; worn afresh it reaches those that stand.
+        self._app.setStyleSheet(self._app.styleSheet())
         self.changed.emit()
 
     def _system_changed(self) -> None:

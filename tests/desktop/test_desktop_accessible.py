@@ -124,20 +124,20 @@ def test_letters_typed_in_an_editor_are_only_letters(qtbot, open_sample):
     assert QApplication.focusWidget() is page.facts
 
 
-def test_no_key_is_bound_twice_in_one_place():
+def test_no_key_is_bound_twice_in_one_place(qapp):
     for where in (Where.FACTS, Where.NOTE):
         bound = [keys.toString() for key in KEYS if key.where in (where, Where.EVERYWHERE) for keys in key.sequences()]
         assert len(bound) == len(set(bound))
 
 
-def test_the_page_of_keys_names_every_key_that_is_bound():
+def test_the_page_of_keys_names_every_key_that_is_bound(qapp):
     page = keys_page()
     for key in KEYS:
         if key.sequences():
             assert keys_in_words(key).split(" or ")[0].replace("+", "+") in page.replace("&amp;", "&")
 
 
-def test_single_letters_are_bound_only_to_the_list():
+def test_single_letters_are_bound_only_to_the_list(qapp):
     for key in KEYS:
         letters = [keys for keys in key.sequences() if len(keys.toString()) == 1]
         assert not letters or key.where is Where.FACTS
@@ -150,9 +150,12 @@ def test_nothing_is_cut_off_at_twice_the_size_of_letters(qtbot, look, make_windo
     QApplication.clipboard().setText(sample_text("02-terse-ring"))
     with qtbot.waitSignal(window.case_shown):
         window.run("paste")
+    page = window.page
+    usual = page.note.font().pointSizeF()
     look.zoom(10)
     qtbot.wait(50)
-    page = window.page
+    for part in (page.note, page.facts, page.strip, page.pane, page.side, window.start):
+        assert part.font().pointSizeF() == pytest.approx(2 * usual)
     assert page.facts.isVisible() and page.facts.viewport().height() >= 60
     for button in page.pane.findChildren(QAbstractButton):
         if button.isVisible():
