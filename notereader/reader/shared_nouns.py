@@ -5,17 +5,19 @@ from notereader.vocabulary.wordlists import word_list
 
 _JOINING = word_list("shared_nouns", "joining")
 _ADJECTIVES = {"deep": "FDP", "superficial": "FDS"}
+_SLIPS = {"rs": "radial", "us": "ulnar"}
+_SIDED = ("structure", "sided", "bundle", "anynerve", "anyartery")
 _ONES = frozenset(["one", "ones"])
 _AFTER = word_list("shared_nouns", "after")
 
 
 def settle_shared_nouns(page: Page) -> None:
     """Add the tendons that only an adjective names, where a tendon of that kind is named with its noun."""
-    named = [m for m in page.mentions if m.kind == "tendon" and page.words[m.i] in _ADJECTIVES]
-    if not named:
-        return
-    taken = {k for m in page.mentions if m.kind in ("tendon", "generic") for k in range(m.i, m.j)}
-    made = [m for k, word in enumerate(page.words) if word in _ADJECTIVES and k not in taken for m in _shared(page, k)]
+    made = _slips_of_percents(page) + _slips_by_letters(page)
+    if any(m.kind == "tendon" and page.words[m.i] in _ADJECTIVES for m in page.mentions):
+        taken = {k for m in page.mentions if m.kind in ("tendon", "generic") for k in range(m.i, m.j)}
+        bare = [k for k, word in enumerate(page.words) if word in _ADJECTIVES and k not in taken]
+        made += [m for k in bare for m in _shared(page, k)]
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
@@ -34,3 +36,26 @@ def _shared(page: Page, k: int) -> list[Mention]:
     end = k + 2 if words[k + 1 : k + 2] and words[k + 1] in _ONES else k + 1
     after = words[end] if end < len(words) else "."
     return [Mention("tendon", _ADJECTIVES[words[k]], k, end)] if end > k + 1 or after in _AFTER else []
+
+
+def _slips_of_percents(page: Page) -> list[Mention]:
+    """'FDS both slips nicked, radial 10%, ulnar 30%': sides with a share, in a sentence about the slips of an FDS."""
+    made: list[Mention] = []
+    for sentence in page.sentences:
+        own = [m for m in page.mentions if sentence.i <= m.i < sentence.j and m.kind in ("tendon", "slip", *_SIDED)]
+        slips = next((m for m in own if m.kind == "slip"), None)
+        if slips is None or own[-1].kind in _SIDED or not any(m.value == "FDS" for m in own):
+            continue
+        for k in range(slips.j, sentence.j - 2):
+            shared = page.words[k] in _SLIPS.values() and page.words[k + 1][0].isdecimal() and page.words[k + 2] == "%"
+            if shared and not any(m.i <= k < m.j for m in own):
+                made.append(Mention("slip", page.words[k], k, k + 1))
+    return made
+
+
+def _slips_by_letters(page: Page) -> list[Mention]:
+    """'FDS: RS 100 %, US 50 %': a note that has both short forms means the slips, not ultrasound."""
+    spots = [k for k, word in enumerate(page.words) if word in _SLIPS and page.raw(k, k + 1).isupper()]
+    both = {page.words[k] for k in spots} == set(_SLIPS)
+    beside = any(page.words[max(0, k - 2) : k].count("fds") for k in spots)
+    return [Mention("slip", _SLIPS[page.words[k]], k, k + 1) for k in spots] if both and beside else []

@@ -169,3 +169,36 @@ from reader_sentences import told
 )
 def test_shares_and_lists(note: str, expected: dict[str, dict[str, object]]) -> None:
     assert told(note, "extent", "extent_percent", "treatment", "zone", "size") == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDS both slips nicked, radial 10%, ulnar 30%.",
+        "FDS: both slips partially cut, ulnar 30%, radial 10%.",
+        "FDS: RS 10 %, US 30 %.",
+    ],
+)
+def test_sides_and_letters_name_the_slips_of_a_superficialis(words: str) -> None:
+    shares = told(f"Left index, zone II. FDP cut through. {words}", "extent_percent")
+    assert shares == {"index FDS radial": {"extent_percent": 10}, "index FDS ulnar": {"extent_percent": 30}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["US: FPL gone, 100 %.", "FDS intact. Nerves: radial 10% cut.", "FDS both slips intact; UDN cut, radial 10%."],
+)
+def test_letters_and_sides_of_other_things_name_no_slip(words: str) -> None:
+    assert not any(name.endswith(("radial", "ulnar")) for name in told(f"Left index. {words}", "extent_percent"))
+
+
+@pytest.mark.parametrize(
+    ("words", "share"),
+    [
+        ("The radial slip of FDS, of which 60% was in continuity, was smoothed.", None),
+        ("FDS radial slip hanging by 1/3 (ie 2/3 gone).", 67),
+    ],
+)
+def test_the_share_that_still_holds_is_not_the_share_cut(words: str, share: int | None) -> None:
+    facts = told(f"Left index, zone II. FDP completely divided. {words}", "extent_percent")
+    assert facts.get("index FDS radial", {}).get("extent_percent") == share

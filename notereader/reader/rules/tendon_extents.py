@@ -83,6 +83,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         _is_deed(scene, mention, word) or _is_likeness(scene, mention) or _share_behind(scene, mention)
     ):
         return
+    if mention.value == "partial":
+        targets = [t for t in targets if t.slip or not _slips_follow(scene, mention, t)]
     for target in targets:
         if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
             continue
@@ -95,6 +97,12 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             f"extent {mention.value}",
         )
     _too(desk, scene, mention)
+
+
+def _slips_follow(scene: Scene, mention: Mention, target: Target) -> bool:
+    """'FDS both slips nicked, radial 10%, ulnar 30%': each slip's own share follows."""
+    later = [t for g in scene.setting.groups if g.i >= mention.j for t in group_targets(scene, g) if t.slip]
+    return {t.slip for t in later if t[:2] == target[:2]} == {"radial", "ulnar"}
 
 
 def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -520,6 +528,8 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
         return scene.word_before(mention.i - 1) in ("its", "the") and not any(
             m.value == "FDS" for m in scene.of("tendon")
         )
+    if before == "by" and scene.word_before(mention.i - 1) in ("hanging", "held", "attached", "connected", "on"):
+        return False  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
 
 
