@@ -134,6 +134,7 @@ def _totals(case: Case, digit: str, states: dict[str, Entry]) -> Iterable[Cited]
     total = openings_of(case, digit)
     if total is None:
         return
+    yield from _assumed(states)
     window = glide_tables().window
     when = "total_over" if total.high > window.low_mm else "total_within"
     yield _limit(when, range=whole(total.low, total.high))
@@ -142,6 +143,14 @@ def _totals(case: Case, digit: str, states: dict[str, Entry]) -> Iterable[Cited]
         extra=bowing.extra_mm, lost=bowing.lost_deg, arm=bowing.arm_mm, intact=bowing.intact_arm_mm
     )
     yield Cited(words=said, source=table.source, status=table.status)
+
+
+def _assumed(states: dict[str, Entry]) -> Iterable[Cited]:
+    """Say which openings are no figures of the record but the usual width of the pulley."""
+    widths = glide_tables().widths.mm
+    names = [n for n in sorted(states) if opening_mm(states[n]) and states[n].number("extent_mm") is None]
+    if names:
+        yield _limit("assumed", pulleys=", ".join(f"{name} {widths[name]:g} mm" for name in names))
 
 
 def _silent(states: dict[str, Entry], needed: dict[str, int]) -> Iterable[Cited]:

@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 _HEADINGS = ("Case", "State", "Operation", "Digits", "Tendons", "Open facts", "Last change")
 _STATES = ("all cases", "imported", "in work", "confirmed")
 # Typing in the search box asks the casebook only once the fingers rest.
+# A title longer than this, in pixels, is cut in the list and whole in its tip.
+_WIDEST = 560
 _REST_MS = 200
 
 
@@ -104,7 +106,8 @@ class CaseList(QWidget):
         self.table.verticalHeader().setAccessibleName("Numbers of the rows")
         self.table.horizontalHeader().setAccessibleName("Headings of the columns")
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.table.horizontalHeader().setMaximumSectionSize(_WIDEST)
+        self.table.horizontalHeader().setStretchLastSection(True)
         self.table.doubleClicked.connect(self._choose)
         for keys in ("Return", "Enter"):
             shortcut = QShortcut(QKeySequence(keys), self.table)

@@ -135,6 +135,15 @@ def test_overlap_is_said_in_words() -> None:
     assert "the ranges overlap and the figures cannot say which is larger" in text
 
 
+def test_a_width_the_record_does_not_give_is_said_to_be_the_usual_one() -> None:
+    given = {"finding": "released", "extent_mm": 5.0}
+    entries = {"repairs/ring/FDP": {"treatment": "repaired", "zone": "II"}, "pulleys/ring/A4": {"finding": "released"}}
+    usual = appraisal_text(appraise(record_of(entries)))
+    told = appraisal_text(appraise(record_of({**entries, "pulleys/ring/A4": given})))
+    assert "(A4 6.7 mm)" in usual and "add up to 7 mm" in usual
+    assert "usual width of the pulley" not in told and "add up to 5 mm" in told
+
+
 def test_a_contradiction_is_printed_with_both_values() -> None:
     text = " ".join(appraisal_text(appraise(repair_record(size=rivals("4-0", "3-0")))).split())
     assert "core suture size: the note says 4-0 and also 3-0" in text
