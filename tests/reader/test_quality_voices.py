@@ -86,3 +86,65 @@ def test_who_moved_what(sentence: str, value: str) -> None:
 )
 def test_moved_but_not_tested(sentence: str) -> None:
     assert not told(AFTER.format(sentence), "test")
+
+
+TWO = (
+    "Right ring and small fingers, zone II. Both FDPs were completely divided. Both FDPs were repaired with a "
+    "four-strand cruciate of 4-0 Ethibond. {} The skin was closed with 5-0 nylon."
+)
+
+
+@pytest.mark.parametrize(
+    ("sentence", "expected"),
+    [
+        ("On passive stretching neither tendon gapes.", {"gap": "none"}),
+        ("None of the repairs opened.", {"gap": "none"}),
+        ("Both moved without any resistance.", {"glide": "free"}),
+        ("Both repairs ran well.", {"glide": "free"}),
+    ],
+)
+def test_said_of_both(sentence: str, expected: dict[str, object]) -> None:
+    found = told(TWO.format(sentence), "gap", "glide")
+    assert found == {"ring FDP": expected, "small FDP": expected}
+
+
+@pytest.mark.parametrize(
+    ("sentence", "expected"),
+    [
+        ("Nothing opened up between the ends.", {"gap": "none"}),
+        ("The ends remained in contact.", {"gap": "none"}),
+        ("The repair parted 1 mm.", {"gap": "seen", "gap_mm": 1}),
+        ("On the first pull it opened by 2 mm.", {"gap": "seen", "gap_mm": 2}),
+        ("The suture line ran smoothly under A2.", {"glide": "free"}),
+        ("The tendon slipped without friction through the sheath.", {"glide": "free"}),
+        ("The repair bumped at A2.", {"glide": "catching"}),
+        ("It ran sluggishly.", {"glide": "restricted"}),
+        ("The ends came together without any pull.", {"tension": "none"}),
+        ("The stumps met without strain.", {"tension": "none"}),
+        ("Tension: none.", {"tension": "none"}),
+        ("The repair was rather tight.", {"tension": "present"}),
+        ("The join was slim.", {"bulk": "none"}),
+        ("The junction is no thicker than the tendon.", {"bulk": "none"}),
+        ("The repair was a bit fat.", {"bulk": "present"}),
+        ("Bulk: 0.", {"bulk": "none"}),
+    ],
+)
+def test_how_the_repair_behaved(sentence: str, expected: dict[str, object]) -> None:
+    assert told(AFTER.format(sentence), "gap", "gap_mm", "glide", "tension", "bulk") == {"ring FDP": expected}
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The A2 pulley remained closed.",
+        "The nerve ends met without a pull.",
+        "The bulk of the muscle was intact.",
+        "Subcutaneous fat was seen.",
+        "A tube was passed without resistance.",
+        "The operation went well.",
+        "The sheath opened 4 mm.",
+        "A2 and A4 were neither opened nor cut.",
+    ],
+)
+def test_behaviour_of_other_things(sentence: str) -> None:
+    assert not told(AFTER.format(sentence), "gap", "gap_mm", "glide", "tension", "bulk")

@@ -1,13 +1,17 @@
 """Gaps between the ends of a finished repair."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Break, Mention
-from notereader.reader.rules.behaviour import behaving, foreign, lay_behaviour
+from notereader.reader.page import Break, Mention, Quantity
+from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
 from notereader.reader.rules.told_apart import Answer, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
+_OPENINGS = frozenset(["opened", "opened up", "gaping", "gape", "gapes", "parted", "came apart", "gave"])
+_PARTED = frozenset(["opened", "opened up", "parted", "came apart", "gave"])
+_SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
+_WIDEST = 6.0  # mm; what opens by more is no gap of a repair
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
 _ASKING = frozenset([":", "=", "-"])
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
@@ -53,7 +57,7 @@ def gap(desk: Desk, scene: Scene) -> None:
         ]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
-        if word in ("opened", "opened up", "gaping", "gape", "gapes") and not widths:
+        if word in _OPENINGS and not widths:
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
         if value == "seen":
@@ -84,6 +88,11 @@ def _lay_answer(desk: Desk, scene: Scene, answer: Answer) -> None:
         )
 
 
+def _wide(scene: Scene, q: Quantity, mention: Mention) -> bool:
+    """'parted 1 mm', 'opened by half a millimetre': how far the ends of a repair came apart."""
+    return q.unit == "mm" and q.high is not None and q.high <= _WIDEST and 0 <= q.i - mention.j <= 2
+
+
 def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
     return -4 <= mention.i - j <= 3 or 0 <= i - mention.j <= 4
 
@@ -101,11 +110,19 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if _answers_a_form(scene, mention):
         return False
     after = scene.words(mention.j, mention.j + 3)
-    if after[:1] == ["between"] and {"before", "closed"} <= words:
+    if after[:1] == ["between"] and "before" in words and (mention.value == "seen" or "closed" in words):
         return False
-    if after[:1] == ["between"] and not words & _IS_REPAIR_GAP_WORDS:
+    closed = mention.value == "none" and after_repair(desk, scene)  # 'no gap between the ends'
+    if after[:1] == ["between"] and not words & _IS_REPAIR_GAP_WORDS and not closed:
         return False
-    if word in ("opened", "opened up"):
+    if word.startswith("ends ") and not closed:
+        return False
+    if word in _SHUT:
+        subject = scene.owner(mention.i, mention.j)
+        return (subject is None or subject.kind not in ("pulley", "pulleys")) and after_repair(desk, scene)
+    if word in _PARTED:
+        if any(_wide(scene, q, mention) for q in scene.quantities):
+            return after_repair(desk, scene) and not scene.of("pulley", "pulleys")
         tested = scene.of("test") or words & {"extension", "straighten", "bend", "pull", "fist"}
         return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
     return bool(desk.repairable() or scene.setting.focus)

@@ -14,6 +14,7 @@ _FREE_WORDS = word_list("quality", "free_words")
 _GLIDE_FORMS = word_list("quality", "glide_forms")
 _RUN_FORMS = word_list("quality", "run_forms")
 _RUN_FREE = word_list("quality", "run_free")
+_HINDRANCE = word_list("quality", "hindrance")
 _NO_TENDON = word_list("quality", "moves_no_tendon")
 _RESOLVED = word_list("quality", "resolved")
 _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
@@ -147,7 +148,15 @@ def _free_near(scene: Scene, k: int, wanted: frozenset[str]) -> int | None:
     before, after = max(first, k - 4), min(last, k + (10 if wanted is _RUN_FREE else 6))
     places = [*range(k + 1, after), *range(k - 1, before - 1, -1)]
     words = scene.page.words
-    return next((n for n in places if words[n] in wanted and scene.told(n) and scene.next_word(n + 1) != "fist"), None)
+    return next((n for n in places if _says_free(scene, n, words[k], wanted)), None)
+
+
+def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
+    """'ran well', 'moved without any resistance'; 'all went well' says nothing of a tendon."""
+    word = scene.page.words[n]
+    if not scene.told(n) or scene.next_word(n + 1) == "fist" or (word == "well" and verb in _MOVES):
+        return False
+    return word in wanted or (word in _HINDRANCE and "without" in scene.words(max(scene.sentence.i, n - 2), n))
 
 
 def _tendon_runs(scene: Scene, k: int) -> bool:
@@ -159,6 +168,8 @@ def _tendon_runs(scene: Scene, k: int) -> bool:
     ):
         return False
     around = scene.words(first, min(last, k + 2))
+    if "suture" in around[:-1] and around[around.index("suture") + 1] in ("line", "site"):
+        around.remove("suture")
     if word in _MOVES and not _BODY.isdisjoint(around):
         return False
     return word not in _RUN_FORMS or _NO_TENDON.isdisjoint(around)

@@ -9,7 +9,11 @@ from notereader.vocabulary.wordlists import word_list
 
 _TENSION_WORDS = word_list("quality", "tension_words")
 _BULK_WORDS = word_list("quality", "bulk_words")
-_NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
+_NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent", "0", "minimal", "zero", "not"])
+_OF_JOIN = word_list("quality", "of_join")
+_JOIN_NOUNS = word_list("quality", "join_nouns")
+_MEETING = word_list("quality", "meeting")
+_PULLS = word_list("quality", "weak_tension")
 _ADJUSTED = word_list("quality", "adjusted")
 _DRESSINGS = word_list("quality", "dressings")
 
@@ -35,8 +39,13 @@ def tension(desk: Desk, scene: Scene) -> None:
                 value = "none"
         elif value == "present" and scene.negated(mention.i, mention.j):
             value = "none"
-        if word in ("no pull", "no strain") and not names_repair(scene):
+        if word in _PULLS and not names_repair(scene) and _MEETING.isdisjoint(scene.words(*scene.part(mention.i))):
             continue
+        answer = scene.answer(mention.j)
+        if answer == "":
+            continue
+        if answer is not None and word == "tension":
+            value = "none" if answer in _NONE else "present"
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue
         answers, label = told_apart(desk, scene, mention)
@@ -78,8 +87,13 @@ def bulk(desk: Desk, scene: Scene) -> None:
             and not scene.of("gap", "test", "glide")
         ):
             continue
+        words = set(scene.words(scene.sentence.i, scene.sentence.j))
+        if word in _OF_JOIN and not words & _JOIN_NOUNS:
+            continue
         answer = scene.answer(mention.j)
         after = scene.next_word(mention.j)
+        if word == "bulk" and after == "of" and not words & _JOIN_NOUNS:
+            continue  # 'the bulk of the muscle'
         if answer == "" or after in _DRESSINGS or (after == "for" and scene.word_before(mention.i) == "too"):
             continue
         answers, label = told_apart(desk, scene, mention)
@@ -88,7 +102,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
             lay_behaviour(desk, scene, told.targets, "bulk", said, told.i, told.j, f"bulk {said}")
         if label:
             continue
-        if value == "present" and (scene.negated(mention.i, mention.j) or answer in _NONE):
+        if value == "present" and (answer in _NONE or (answer is None and scene.negated(mention.i, mention.j))):
             value = "none"
         if word in ("neither bulky",) or (
             "neither" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) and value == "present"
@@ -99,11 +113,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
             mention.j, mention.j + 2
         ) == ["on", "bone"]
-        if (
-            word == "slim"
-            or on_bone
-            or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i))))
-        ):
+        if on_bone or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
             continue
         lay_behaviour(
             desk,
