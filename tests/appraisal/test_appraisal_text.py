@@ -135,11 +135,15 @@ def test_overlap_is_said_in_words() -> None:
     assert "the ranges overlap and the figures cannot say which is larger" in text
 
 
+def _in_one_line(record: Record) -> str:
+    return " ".join(appraisal_text(appraise(record)).split())
+
+
 def test_a_width_the_record_does_not_give_is_said_to_be_the_usual_one() -> None:
     given = {"finding": "released", "extent_mm": 5.0}
-    entries = {"repairs/ring/FDP": {"treatment": "repaired", "zone": "II"}, "pulleys/ring/A4": {"finding": "released"}}
-    usual = appraisal_text(appraise(record_of(entries)))
-    told = appraisal_text(appraise(record_of({**entries, "pulleys/ring/A4": given})))
+    repair = {"repairs/ring/FDP/-": {"treatment": "repaired", "zone": "II"}}
+    usual = _in_one_line(record_of({**repair, "pulleys/ring/A4/-": {"finding": "released"}}))
+    told = _in_one_line(record_of({**repair, "pulleys/ring/A4/-": given}))
     assert "(A4 6.7 mm)" in usual and "add up to 7 mm" in usual
     assert "usual width of the pulley" not in told and "add up to 5 mm" in told
 
