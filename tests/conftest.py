@@ -7,6 +7,8 @@ from pathlib import Path
 import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# A rule of the reader that fails is got over for a therapist, never for a test.
+os.environ.setdefault("NOTEREADER_STRICT", "1")
 
 
 def _qt_fault() -> str:

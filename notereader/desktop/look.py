@@ -39,7 +39,10 @@ class Look(QObject):
     def zoom(self, steps: int) -> None:
         """Make all letters larger or smaller; 0 brings the usual size back."""
         scale = 1.0 if steps == 0 else self.scale + steps * STEP
-        self.scale = min(LARGEST, max(SMALLEST, round(scale, 2)))
+        scale = min(LARGEST, max(SMALLEST, round(scale, 2)))
+        if scale == self.scale:
+            return
+        self.scale = scale
         self._size()
         # Under a style sheet Qt hands a new font on to new widgets only; worn afresh it reaches those that stand.
         self._app.setStyleSheet(self._app.styleSheet())

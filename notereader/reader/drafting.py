@@ -30,6 +30,7 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
         _fill(record, maker, entry, fields)
     _sort(record)
     _remark_on_no_repair(record)
+    _remark_on_failures(record, maker)
     return record
 
 
@@ -268,3 +269,11 @@ def _remark_on_no_repair(record: Record) -> None:
     if not evidence and "procedure" in record.elements:
         evidence = list(record.elements["procedure"].evidence)
     record.remarks.append(Remark(text=words, evidence=evidence[:4]))
+
+
+def _remark_on_failures(record: Record, maker: FactMaker) -> None:
+    """Say which rules of the reader failed on which words: what these say may be missing from the draft."""
+    for name, scene in maker.desk.failed:
+        words = "these words" if scene is not None else "this note"
+        text = f"A rule of the reader ({name}) failed on {words}: read them yourself, for facts may be missing."
+        record.remarks.append(Remark(text=text, evidence=maker.words_of(scene) if scene is not None else []))

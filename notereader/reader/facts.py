@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.doubts import Doubts
+from notereader.reader.scene import Scene
 from notereader.reader.settling import CORE
 from notereader.record import Evidence, Fact, Rival, source_of
 from notereader.record.values import show_value
@@ -37,6 +38,11 @@ class FactMaker:
             look_twice=self._reasons(chosen, rivals),
             rule=chosen.rule,
         )
+
+    def words_of(self, scene: Scene) -> list[Evidence]:
+        """Return the place of a whole sentence."""
+        page, i, j = self.desk.page, scene.sentence.i, scene.sentence.j
+        return [Evidence.at(page.text, page.starts[i], page.ends[j - 1], self.source)]
 
     def _reasons(self, chosen: Finding, rivals: list[Finding]) -> list[str]:
         unit = field_specs()[chosen.group][chosen.field].unit

@@ -3,6 +3,7 @@
 Run: python tests/corpus/measure.py [--faults] [collection ...]
 """
 
+import os
 import sys
 
 from collections_of_notes import places, tally_of
@@ -25,6 +26,7 @@ def row(name: str, tally: Tally) -> str:
 
 def main(arguments: list[str]) -> None:
     """Print the table of the collections named, or of all."""
+    os.environ.setdefault("NOTEREADER_STRICT", "1")  # a rule that fails ends the measurement
     named = [a for a in arguments if not a.startswith("--")] or list(places())
     print(
         f"{'':10s} {'facts':>6s} {'F1':>7s} {'repairs':>7s} {'over':>4s} {'over %':>6s} {'touch %':>7s} {'broken':>6s}"

@@ -184,11 +184,13 @@ def test_the_whole_story_by_keyboard(qtbot, window, keys, with_rival, tmp_path, 
 
     def save():
         dialog = QApplication.activeModalWidget()
-        assert isinstance(dialog, ExportDialog)
-        assert "Confirmed by T. Reviewer" in dialog.state.text()
-        qtbot.keyClick(dialog, Key.Key_Return)
-        qtbot.waitUntil(target.exists)
-        dialog.reject()
+        try:
+            assert isinstance(dialog, ExportDialog)
+            assert "Confirmed by T. Reviewer" in dialog.state.text()
+            qtbot.keyClick(dialog, Key.Key_Return)
+            qtbot.waitUntil(target.exists)
+        finally:
+            dialog.reject()  # else a failure above would leave the dialog, and with it this test, open for ever
 
     QTimer.singleShot(200, save)
     keys.press(Key.Key_E, Ctrl)
