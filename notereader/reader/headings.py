@@ -242,7 +242,7 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     if heading.value == "date" and (first[0].isdecimal() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
     if heading.value == "addendum" and page.raw(heading.i, heading.j)[:1].isupper():
-        return first[0].isdecimal() or first in _ADDED or first[:3] in _MONTHS
+        return first[0].isdecimal() or first == "#" or first in _ADDED or first[:3] in _MONTHS
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
     short = heading.value != "splint" and line.j - heading.j <= 3

@@ -358,7 +358,7 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 _mark(page, cue.i, end, "considered")
                 continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
-            _mark(page, first, sentence.j, "conditional")
+            _mark(page, *_square_or(page, cue, first, sentence.j), "conditional")
         elif cue.value == "considered":
             _mark(page, *_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
@@ -380,6 +380,15 @@ def _brackets_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:
     return opened, closed
 
 
+def _square_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:
+    """Return the square brackets around a cue, '[If the stump has retracted: ...] The tendon ...', else the span."""
+    opened = next((k for k in range(cue.i - 1, max(i, cue.i - 4) - 1, -1) if page.words[k] in ("[", "]")), None)
+    if opened is None or page.words[opened] == "]":
+        return i, j
+    closed = next((k for k in range(cue.j, j) if page.words[k] == "]"), j)
+    return opened, closed
+
+
 def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     """Return the clause a cue of an alternative reaches."""
     forward_only = " ".join(page.words[cue.i : cue.j]) in _FORWARD_ONLY
@@ -388,9 +397,18 @@ def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
         i -= 1
     j = cue.j
     j += page.words[j : j + 1] == [":"] and j + 1 < sentence.j  # 'first thought: just trim'
-    while j < sentence.j and page.words[j] not in _RIGHT_BOUNDS:
+    while j < sentence.j and (page.words[j] not in _RIGHT_BOUNDS or _object_goes_on(page, cue, j)):
         j += 1
     return i, j
+
+
+def _object_goes_on(page: Page, cue: Mention, k: int) -> bool:
+    """'We talked about a button and a two-strand pull-out': a second object behind 'and', not a second clause."""
+    after = page.words[k + 1 : k + 8]
+    if page.words[k] != "and" or page.words[cue.j - 1] not in ("about", "of") or after[:1] not in (["a"], ["an"]):
+        return False
+    end = next((n for n, word in enumerate(after) if n and word in _RIGHT_BOUNDS), len(after))
+    return _AUXILIARIES.isdisjoint(after[:end])
 
 
 # Negations that follow what they negate: 'an epitendinous suture was omitted on purpose'.

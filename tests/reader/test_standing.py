@@ -171,3 +171,36 @@ def test_a_question_in_a_title_is_no_deed(title: str) -> None:
 def test_an_aside_with_an_earlier_year_leaves_the_rest_of_its_sentence(words: str) -> None:
     note = f"Operated 15 June 2036. Middle finger. The profundus was completely divided and mended first. {words}"
     assert told(note, "strands", "size") == {"middle FDP": {"strands": 4, "size": "3-0"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "[If proximal stump has retracted: a counterincision was made.] Tendon was repaired with 3-0 Ethibond.",
+        "[if needed: a second cut was made at the wrist] The tendon was repaired with 3-0 Ethibond.",
+    ],
+)
+def test_a_condition_in_square_brackets_ends_with_them(words: str) -> None:
+    assert told(f"Right thumb. FPL completely divided. {words}", "size") == {"thumb FPL": {"size": "3-0"}}
+
+
+@pytest.mark.parametrize(
+    "lead", ["We talked about a button and a 2 strand pull-out", "I thought of a graft and an anchor"]
+)
+def test_all_that_was_only_talked_about_is_no_finding(lead: str) -> None:
+    note = f"Right thumb. FPL fully divided. {lead} in the huddle. So: a 3-0 FiberWire core, four strands, Adelaide."
+    assert told(note, "strands", "stitch") == {"thumb FPL": {"strands": 4, "stitch": "adelaide"}}
+
+
+def test_a_deed_behind_what_was_talked_about_still_counts() -> None:
+    note = "Right thumb. FPL fully divided. We talked about a graft and a four-strand cruciate was placed, 3-0 Prolene."
+    assert told(note, "strands") == {"thumb FPL": {"strands": 4}}
+
+
+@pytest.mark.parametrize("head", ["ADDENDUM #1 (K. F., 10/18/2031):", "Addendum #2 (10/19/2031):"])
+def test_an_addendum_may_be_numbered(head: str) -> None:
+    note = (
+        "Date: 10/17/2031\nFPL repair, right thumb.\nFPL completely divided, repaired with 3-0 Ethibond.\n"
+        f"PLAN: therapy at 5 days.\n\n{head} For the record: four strands, Strickland pattern."
+    )
+    assert told(note, "strands") == {"thumb FPL": {"strands": 4}}

@@ -202,3 +202,15 @@ def test_letters_and_sides_of_other_things_name_no_slip(words: str) -> None:
 def test_the_share_that_still_holds_is_not_the_share_cut(words: str, share: int | None) -> None:
     facts = told(f"Left index, zone II. FDP completely divided. {words}", "extent_percent")
     assert facts.get("index FDS radial", {}).get("extent_percent") == share
+
+
+@pytest.mark.parametrize(
+    ("words", "share"),
+    [
+        ("In the middle finger some 60 percent of the profundus had been severed.", 60),
+        ("40% of the FDP was divided.", 40),
+    ],
+)
+def test_a_share_of_a_tendon_severed_is_a_partial_cut(words: str, share: int) -> None:
+    facts = told(f"Left middle finger. {words}", "extent", "extent_percent")
+    assert facts == {"middle FDP": {"extent": "partial", "extent_percent": share}}

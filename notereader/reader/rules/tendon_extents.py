@@ -80,7 +80,10 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     elif scene.negated(mention.i, mention.j):
         return
     if mention.value == "complete" and (
-        _is_deed(scene, mention, word) or _is_likeness(scene, mention) or _share_behind(scene, mention)
+        _is_deed(scene, mention, word)
+        or _is_likeness(scene, mention)
+        or _share_behind(scene, mention)
+        or _share_before(scene, mention)
     ):
         return
     if mention.value == "partial":
@@ -261,6 +264,15 @@ def _share_behind(scene: Scene, mention: Mention) -> bool:
     behind = [m for m in scene.of("fraction") if 0 <= m.i - mention.j <= 4]
     between = scene.words(mention.j, behind[0].i) if behind else []
     return bool(behind) and _SHARE_LEADS.issuperset(between)
+
+
+def _share_before(scene: Scene, mention: Mention) -> bool:
+    """'Some 60 percent of the profundus had been severed', 'a third of the FDP was divided'."""
+    first, _ = scene.part(mention.i)
+    ends = [q.j for q in scene.quantities if q.unit == "%" and (q.high or 100) < 100]
+    ends += [m.j for m in scene.of("fraction")]
+    leads = [k for k in ends if first <= k < mention.i and scene.page.words[k] == "of"]
+    return any(0 < g.i - k <= 4 and g.j <= mention.i for k in leads for g in scene.setting.groups if g.tendons)
 
 
 def _is_likeness(scene: Scene, mention: Mention) -> bool:
