@@ -51,6 +51,8 @@ def _number_digits(page: Page) -> None:
         if m.kind not in ("tendon", "digit") or (m.kind == "digit" and not _by_number(words[m.j - 1])):
             continue
         k = m.j
+        if m.kind == "tendon" and words[k : k + 1] == ["-"] and page.breaks[k] == Break.NONE and k + 1 < count:
+            k += page.breaks[k + 1] == Break.NONE  # 'FDP-3'
         first = k
         while k < count and k - first < 8:
             joined = k > first or m.kind == "digit"
@@ -59,7 +61,7 @@ def _number_digits(page: Page) -> None:
                 continue
             if page.breaks[k] >= Break.COLUMN:
                 break
-            if words[k] in _NUMBERED and k not in taken and (k > m.j or m.kind == "tendon") and _ends_number(page, k):
+            if words[k] in _NUMBERED and k not in taken and (k > first or m.kind == "tendon") and _ends_number(page, k):
                 made.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
                 k += 1
                 continue

@@ -302,3 +302,11 @@ def test_what_is_said_of_two_fingers_is_not_said_of_a_third(words: str) -> None:
         f"Little FDP divided, repaired, four-strand 3-0 Prolene. {words}"
     )
     assert set(told(note, "gap")) == {"middle FDP", "ring FDP"}
+
+
+def test_a_number_hung_on_a_tendon() -> None:
+    note = (
+        "LINES\n1 FDP-3 zone 3, complete, repaired\n2 FDS-3 zone 3, complete, repaired\n3 FDP-4 partial, not repaired"
+    )
+    assert treated(note) == {"middle FDP", "middle FDS"}
+    assert told("FDP 3-0 nylon, ring finger. FDP cut and repaired.", "size") != {"middle FDP": {"size": "3-0"}}

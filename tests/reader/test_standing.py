@@ -204,3 +204,12 @@ def test_an_addendum_may_be_numbered(head: str) -> None:
         f"PLAN: therapy at 5 days.\n\n{head} For the record: four strands, Strickland pattern."
     )
     assert told(note, "strands") == {"thumb FPL": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Earlier thumb FPL rep. 2030, 4 strand, healed.", "Old FPL repair 2029, four strands, thumb, full function."],
+)
+def test_an_earlier_repair_with_its_year_alone(words: str) -> None:
+    note = "Date: 25 Feb 2037\nRing FDP cut and repaired with 3-0 Prolene.\n" + words
+    assert set(told(note, "treatment")) == {"ring FDP"}
