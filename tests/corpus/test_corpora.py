@@ -40,17 +40,19 @@ class Floor:
 
 FLOORS = {
     "fresh1": Floor(98, 98, 97),
-    "fresh2": Floor(97, 98, 97),
-    "fresh3": Floor(95, 96, 95),
+    "fresh2": Floor(98, 99, 97),
+    "fresh3": Floor(95, 96, 96),
     "fresh4": Floor(97, 98, 97),
     "fresh5": Floor(97, 98, 97),
-    "fresh6": Floor(93, 96, 97),
-    "fresh7": Floor(90, 94, 97),
-    "fresh8": Floor(82, 88, 95),
-    "voices1": Floor(88, 92, 97),
-    "golden": Floor(97, 98, 99),
-    "samples": Floor(98, 98, 99),
-    "practice": Floor(99, 99, 95),
+    "fresh6": Floor(94, 96, 97),
+    "fresh7": Floor(94, 95, 97),
+    "fresh8": Floor(91, 93, 95),
+    "voices1": Floor(95, 97, 97),
+    "voices2": Floor(90, 93, 94),
+    "voices3": Floor(83, 89, 96),
+    "golden": Floor(98, 99, 99),
+    "samples": Floor(98, 99, 99),
+    "practice": Floor(99, 99, 98),
 }
 
 # A new collection is held to nothing but sound quotes and the allow-list until its first score is written down here.
