@@ -118,11 +118,15 @@ def _number_words(page: Page, k: int) -> tuple[float, int]:
 
 
 def _a_unit(page: Page, k: int) -> tuple[float, int] | None:
-    """Read 'a centimetre', 'half a centimetre'."""
+    """Read 'a centimetre', 'half a centimetre', 'a couple of mm'."""
     word, after = page.words[k], page.words[k + 1]
     long_units = ("centimetre", "centimeter", "millimetre", "millimeter", "cm", "week", "fortnight")
     if word == "a" and after in long_units:
         return 1.0, k + 1
+    if word == "a" and after == "couple":
+        of = k + 2 < len(page.words) and page.words[k + 2] == "of"
+        unit = k + 2 + of
+        return (2.0, unit) if unit < len(page.words) and page.words[unit] in UNITS else None
     if word == "half" and after == "a" and k + 2 < len(page.words) and page.words[k + 2] in long_units:
         return 0.5, k + 2
     return None

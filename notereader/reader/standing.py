@@ -45,6 +45,7 @@ def standing(doc: Doc) -> Doc:
         kind = _SECTIONS.get(sentence.section, "")
         _mark_unticked(page, sentence)
         _mark_open_choice(page, sentence)
+        _mark_yes_or_no(page, sentence)
         if page.words[sentence.j - 1] == "?":
             kind = kind or "question"
         elif (
@@ -148,6 +149,18 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
         ]
         if len(rest) <= 3 and rest[-1:] == [":"]:
             _mark(page, sentence.i, sentence.j, "unticked")
+
+
+_STOPS = frozenset([".", ";", ","])
+
+
+def _mark_yes_or_no(page: Page, sentence: Sentence) -> None:
+    """'Locking: Y / N': a question of a form with both answers still there was not answered."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 2):
+        if words[k] in ("y", "yes") and words[k + 1] == "/" and words[k + 2] in ("n", "no"):
+            ends = (m for m in range(k, sentence.i, -1) if page.breaks[m] >= Break.COLUMN or words[m - 1] in _STOPS)
+            _mark(page, next(ends, sentence.i), k + 3, "unfilled")
 
 
 def _mark_open_choice(page: Page, sentence: Sentence) -> None:

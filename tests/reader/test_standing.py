@@ -213,3 +213,8 @@ def test_an_addendum_may_be_numbered(head: str) -> None:
 def test_an_earlier_repair_with_its_year_alone(words: str) -> None:
     note = "Date: 25 Feb 2037\nRing FDP cut and repaired with 3-0 Prolene.\n" + words
     assert set(told(note, "treatment")) == {"ring FDP"}
+
+
+@pytest.mark.parametrize("words", ["Locking: Y / N", "Suture: 4-0 nylon     Locking: yes / no", "Gapping Y / N"])
+def test_a_question_with_both_answers_is_not_answered(words: str) -> None:
+    assert told("Ring FDP cut through and repaired, four strands.\n" + words, "hold", "gap") == {}

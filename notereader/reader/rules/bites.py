@@ -30,7 +30,7 @@ def bites(desk: Desk, scene: Scene) -> None:
         for q in scene.quantities
         if not q.unit and lengths and 0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS
     ]
-    lengths += bare
+    lengths += bare or [q for q in scene.quantities if _bare_bite(scene, q)]
     if not lengths:
         return
     locks = [q for q in lengths if _is_lock(scene, q)]
@@ -42,6 +42,13 @@ def bites(desk: Desk, scene: Scene) -> None:
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
     if taken:
         _lay_purchase(desk, scene, taken)
+
+
+def _bare_bite(scene: Scene, q: Quantity) -> bool:
+    """'bite 8-10': a range without a unit right behind the word for what is taken."""
+    if q.unit or q.low is None or q.high is None or not 5 <= q.low < q.high <= 15 or not scene.told(q.i):
+        return False
+    return scene.word_before(q.i) in ("bite", "bites", "purchase") and scene.next_word(q.j) in ("", ",", ";", ".")
 
 
 def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
@@ -198,7 +205,7 @@ def _by_stump(scene: Scene, q: Quantity) -> bool:
     words = set(listed)
     if after[:1] == ["of"] and not words & _BY_STUMP_WORDS_2:
         return False  # '12 mm of distal stump was on hand'
-    both = len(_STUMPS & set(listed)) > 1 and sum(p.unit == "mm" for p in scene.quantities) > 1
+    both = len(_STUMPS & set(listed)) > 1 and sum(p.unit in ("mm", "") for p in scene.quantities) > 1
     behind_core = any(m.j <= q.i for m in scene.of("stitch", "strandword", "material")) and after[0] in _STUMPS
     return bool(words & _BY_STUMP_WORDS) or (both and behind_core and not words & _TRIMS)
 

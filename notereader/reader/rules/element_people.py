@@ -242,7 +242,7 @@ def _is_name(desk: Desk, i: int, j: int) -> bool:
     page = desk.page
     if j - i > 22 or page.breaks[i] < Break.LINE or any(w in ("clinic", "opd", "gp") for w in page.words[i:j]):
         return False
-    if page.words[i] == "-" and page.breaks[i + 1] != Break.NONE:  # an item of a list
+    if page.words[i] == "-" and page.breaks[i + 1 : i + 2] != [Break.NONE]:  # an item of a list
         return False
     named = False
     for k in range(i, j):

@@ -10,6 +10,7 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
+_LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 
@@ -155,6 +156,7 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
             continue
         if not _is_peripheral_pattern(desk, scene, mention, others, peripheral):
             continue
+        value, end = _locked_as_it_goes(scene, mention)
         targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
         for target in targets:
             desk.tendon(
@@ -164,8 +166,8 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
                 scene,
                 target,
                 "peripheral_pattern",
-                mention.value,
-                [(mention.i, mention.j)],
+                value,
+                [(mention.i, end)],
                 "peripheral pattern named",
                 *doubts,
             )
@@ -174,6 +176,22 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
         if told and role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
             rule = "peripheral pattern named"
             lay_suture(desk, scene, mention.i, mention.j, "peripheral_pattern", mention.value, rule)
+
+
+def _locked_as_it_goes(scene: Scene, mention: Mention) -> tuple[str, int]:
+    """'a running suture, of the locking sort', 'running nylon, each throw locked': the pattern and its last word."""
+    if mention.value != "running":
+        return mention.value, mention.j
+    for k in range(mention.j, min(mention.j + 9, scene.sentence.j)):
+        word = scene.page.words[k]
+        if word in (";", ".", "core", "not", "non", "without", "unlocked"):
+            break
+        if word in _LOCKS:
+            stitch = any(m.kind in ("stitch", "strandword") and 0 <= m.i - k <= 2 for m in scene.mentions)
+            core = stitch or scene.next_word(k + 1) in ("core", "loops", "grasp", "plate", "screws", "corners")
+            between = any(m.kind in ("stitch", "strandword") and mention.j <= m.i < k for m in scene.mentions)
+            return ("running", mention.j) if core or between else ("running locking", k + 1)
+    return "running", mention.j
 
 
 def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: list[Anchor], peripheral: bool) -> bool:

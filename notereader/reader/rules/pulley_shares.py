@@ -48,7 +48,7 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
     stops += [
         k
         for k in range(j, high - 1)  # 'its distal part was debrided, the proximal half preserved'
-        if words[k] == "," and {words[k + 1], words[k + 2]} & PARTS.keys() and _kept_ahead(words[k + 2 : k + 6])
+        if words[k] == "," and {*words[k + 1 : k + 3]} & PARTS.keys() and _kept_ahead(words[k + 2 : k + 6])
     ]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return min([high, *stops, *later])

@@ -9,6 +9,10 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _DOUBLES = {"modified kessler": "double modified kessler", "tsuge": "double tsuge"}
+_TRIPLES = {"tsuge": "triple tsuge"}
+_TIMES = {"two": 2, "2": 2, "twice": 2, "doubled": 2, "double": 2, "three": 3, "3": 3, "tripled": 3, "triple": 3}
+_OF_COUNT = frozenset([",", "fashion", "technique", "style", "type", "and", "then", "done", "(", "a", "such", "up"])
+_COUNTED = frozenset(["such", "times", "loops", "of", "sutures", "stitches"])
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 _TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
 _DONE = word_list("sutures", "done")
@@ -50,9 +54,30 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     after = next((k for k in range(mention.j, end) if scene.page.words[k] == "doubled"), None)
     if after is not None and set(scene.words(mention.j, after)) <= {",", "and", "fashion", "then", "technique"}:
         return value, mention.i, after + 1
+    counted = _counted(scene, mention)
+    if counted is not None:
+        return counted
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
     times = before[-1:] in (["2x"], ["double"]) or before in (["2", "x"], ["x", "2"])
     return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
+
+
+def _counted(scene: Scene, mention: Mention) -> tuple[str, int, int] | None:
+    """'Tsuge fashion, two such loops', 'Tsuge times three', 'modified Kessler done twice'."""
+    k, words = mention.j, scene.page.words
+    while k < scene.sentence.j and k - mention.j < 4 and (words[k] in _OF_COUNT or words[k] in ("times", "x")):
+        k += 1
+    if k == mention.j or k >= scene.sentence.j or words[k] not in _TIMES:
+        return None
+    behind = scene.next_word(k + 1)
+    if any(w.startswith("strand") for w in scene.words(k + 1, min(k + 3, scene.sentence.j))):
+        return None  # 'modified Kessler x 2 strands', '(two-strand)'
+    bracketed = words[k - 1] == "(" and behind == ")" and not words[k].isdigit()
+    plain = words[k] in ("twice", "doubled", "tripled") or words[k - 1] in ("times", "x") or bracketed
+    if not plain and not (behind in _COUNTED and (behind != "of" or scene.next_word(k + 2) in ("them", "these"))):
+        return None  # 'Tsuge, two strands'
+    value = (_DOUBLES if _TIMES[words[k]] == 2 else _TRIPLES).get(mention.value)
+    return (value, mention.i, k + 1 if plain else k + 2) if value else None
 
 
 def of_other_structure(scene: Scene, i: int, j: int) -> bool:

@@ -49,9 +49,9 @@ def tension(desk: Desk, scene: Scene) -> None:
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue
         answers, label = told_apart(desk, scene, mention)
-        for answer in answers:
-            said = "present" if answer.yes else "none"
-            lay_behaviour(desk, scene, answer.targets, "tension", said, answer.i, answer.j, f"tension {said}")
+        for each in answers:
+            said = "present" if each.yes else "none"
+            lay_behaviour(desk, scene, each.targets, "tension", said, each.i, each.j, f"tension {said}")
         if label:
             continue
         lay_behaviour(

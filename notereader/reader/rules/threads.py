@@ -48,11 +48,13 @@ def find_threads(scene: Scene) -> list[Thread]:
         near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
         for thread in near[:1]:
             unlooped = scene.words(mention.i - 2, mention.i) == ["non", "-"] or scene.word_before(mention.i) == "non"
-            thread.looped = not (unlooped or scene.negated(mention.i, mention.j, 2))
+            thread.looped = mention.value == "yes" and not (unlooped or scene.negated(mention.i, mention.j, 2))
             thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
     for thread in threads:
         if scene.next_word(thread.j) == "loop" and thread.looped is None:
             thread.looped, thread.j = True, thread.j + 1  # '3-0 Supramid loop'
+        elif thread.looped is None and "loop" in scene.words(thread.i, thread.j):
+            thread.looped = True  # '4-0 loop (nylon)'
     threads.sort(key=lambda t: t.i)
     return threads
 

@@ -12,7 +12,10 @@ from notereader.vocabulary.wordlists import word_list
 
 _TRIMMED_WORDS = word_list("quality", "trimmed_words")
 _CUT_BACK = word_list("quality", "cut_back")
+_OFF_VERBS = frozenset(["taken", "cut", "removed", "pared", "nibbled", "shaved", "lost"])
+_WHOSE = frozenset(["each", "both", "either", "every", "end", "ends", "stump", "stumps", "them"])
 _NOT_TENDON = frozenset(["skin", "nerve", "wound", "bone", "nail"])
+_TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons", "fdp", "fds", "fpl", "profundus"])
 _REACH = 9  # words between a length and the verb it belongs to
 
 
@@ -47,11 +50,18 @@ def _cut_back(scene: Scene) -> list[Mention]:
     """'I cut them back', 'cut off', 'took off': verbs that mean trimming only beside a length."""
     words, found = scene.page.words, []
     for k in range(scene.sentence.i, scene.sentence.j - 1):
-        if words[k] in ("cut", "took", "taken", "nipped", "snipped"):
+        if words[k] in _OFF_VERBS and scene.next_word(k + 1) == "from" and _ends_named(scene, k + 2):
+            found.append(Mention("restored", "trimmed", k, k + 2))
+        if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
             end = next((n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off")), None)
             if end is not None and all(w in _CUT_BACK or w in UNITS or w.isdigit() for w in words[k + 1 : end]):
                 found.append(Mention("restored", "trimmed", k, end + 1))
     return found
+
+
+def _ends_named(scene: Scene, k: int) -> bool:
+    """Tell whether the ends of a tendon follow: 'taken from each', 'cut from both stumps'."""
+    return not _WHOSE.isdisjoint(scene.words(k, min(k + 3, scene.sentence.j)))
 
 
 def _distance(m: Mention, q: Quantity) -> int:
@@ -75,11 +85,15 @@ def _of_pulley(scene: Scene, q: Quantity) -> bool:
     nouns = [m.i for m in scene.of("endword") if m.i < q.i + 8]
     if "tendon" in scene.words(q.j, q.j + 3):
         return False
+    if scene.next_word(q.j) == "of" and any(m.kind == "pulley" and 0 <= m.i - q.j <= 2 for m in scene.mentions):
+        return True  # '2 mm of A2 was trimmed'
     return bool(pulleys) and max([-1, *tendons, *nouns]) < pulleys[-1]
 
 
 def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if words & _NOT_TENDON and not words & _TENDON_NOUNS:
+        return False  # 'the nail was cut back 2 mm'
     return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
 
 
