@@ -3,7 +3,7 @@
 import pytest
 from reader_sentences import told
 
-CORE = "Right ring finger, zone II. The FDP was completely divided. The FDP was repaired with {}. A dorsal splint was applied."
+CORE = "Right ring finger, zone II. The FDP was completely divided and repaired with {}. A dorsal splint was applied."
 AROUND = (
     "Right ring finger, zone II. The FDP was completely divided. It was repaired with a four-strand cruciate of 4-0 "
     "Ethibond. {} The A2 pulley was intact."
@@ -56,8 +56,8 @@ def test_a_count_of_strands_doubles_no_stitch(words: str, stitch: str) -> None:
         ("An epitendinous 6-0 nylon running suture, each throw locked.", "running locking"),
         ("Epi = 6-0 Nylon, run-lock.", "running locking"),
         ("A running 6-0 Prolene epitendinous suture; the cruciate is locking.", "running"),
-        ("Epitendinous 6-0 Prolene in a crossed pattern.", "cross-stitch"),
-        ("Individual stitches of 6/0 nylon were set around the edge.", "interrupted"),
+        ("Epitendinous 6-0 Prolene in crosses.", "cross-stitch"),
+        ("Simple sutures of 6/0 nylon were set around the edge.", "interrupted"),
     ],
 )
 def test_pattern_by_verb(sentence: str, value: str) -> None:

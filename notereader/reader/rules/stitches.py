@@ -10,6 +10,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _DOUBLES = {"modified kessler": "double modified kessler", "tsuge": "double tsuge"}
 _TRIPLES = {"tsuge": "triple tsuge"}
+_BASES = {double: single for names in (_DOUBLES, _TRIPLES) for single, double in names.items()}
 _TIMES = {"two": 2, "2": 2, "twice": 2, "doubled": 2, "double": 2, "three": 3, "3": 3, "tripled": 3, "triple": 3}
 _OF_COUNT = frozenset([",", "fashion", "technique", "style", "type", "and", "then", "done", "(", "a", "such", "up"])
 _COUNTED = frozenset(["such", "times", "loops", "of", "sutures", "stitches"])
@@ -47,6 +48,10 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
 
 def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     """'modified Kessler, doubled', 'run as a Tsuge and doubled up', '2x modified Kessler': the stitch, its words."""
+    counts = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
+    numbered = mention.value in _BASES and scene.page.words[mention.j - 1] in ("2", "x2", "3", "x3")
+    if numbered and any(w.startswith("strand") for w in counts):
+        return _BASES[mention.value], mention.i, mention.j  # 'modified Kessler x 2 strands'
     value = _DOUBLES.get(mention.value)
     if value is None:
         return mention.value, mention.i, mention.j
