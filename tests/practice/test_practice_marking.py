@@ -19,10 +19,9 @@ from practice_making import (
     perfect,
 )
 
-from notereader.appraisal import enter_answer
 from notereader.practice import NamedContradiction, PracticeFault, case_of, mark, marking_text, ready_set
 from notereader.practice.words import tables
-from notereader.record import Address, Evidence, Fact, Rival, source_of
+from notereader.record import Address, Evidence, Fact, Rival, enter_answer, source_of
 
 CASE = made_case()
 STRANDS = RING_FDP.field_of("strands")
