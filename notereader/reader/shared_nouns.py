@@ -1,6 +1,6 @@
 """Adjectives that share their noun: 'the deep and superficial flexors', 'the superficial was not'."""
 
-from notereader.reader.page import Break, Mention, Page
+from notereader.reader.page import Break, Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
 _JOINING = word_list("shared_nouns", "joining")
@@ -42,9 +42,12 @@ def _slips_of_percents(page: Page) -> list[Mention]:
     """'FDS both slips nicked, radial 10%, ulnar 30%': sides with a share, in a sentence about the slips of an FDS."""
     made: list[Mention] = []
     for sentence in page.sentences:
-        own = [m for m in page.mentions if sentence.i <= m.i < sentence.j and m.kind in ("tendon", "slip", *_SIDED)]
-        slips = next((m for m in own if m.kind == "slip"), None)
-        if slips is None or own[-1].kind in _SIDED or not any(m.value == "FDS" for m in own):
+        here = within(page.mentions, sentence.i, sentence.j)
+        slips = next((m for m in here if m.kind == "slip"), None)
+        if slips is None:
+            continue
+        own = [m for m in here if m.kind in ("tendon", "slip", *_SIDED)]
+        if own[-1].kind in _SIDED or not any(m.value == "FDS" for m in own):
             continue
         for k in range(slips.j, sentence.j - 2):
             shared = page.words[k] in _SLIPS.values() and page.words[k + 1][0].isdecimal() and page.words[k + 2] == "%"

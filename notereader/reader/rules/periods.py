@@ -71,7 +71,7 @@ def _starts(desk: Desk) -> Iterator[tuple[Scene, Period]]:
 
 def _by_date(desk: Desk, scene: Scene) -> Iterator[Period]:
     """'Hand therapy 22.04', 'the therapists see him on 14 February': counted from the day of the operation."""
-    told = [f for f in desk.findings if f.group == "operation" and f.field == "date"]
+    told = [f for f in desk.told_of("operation", NOWHERE) if f.field == "date"]
     if not told or not scene.of("therapy", "programme") or scene.sentence.section not in (*_CARE, "narrative"):
         return
     operated = date.fromisoformat(str(told[0].value))
