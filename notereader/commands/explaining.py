@@ -53,12 +53,13 @@ def _head(record: Record) -> Iterator[str]:
     facts = [fact for _, fact in record.walk()]
     twice = sum(bool(fact.look_twice) for fact in facts)
     proposed = sum(fact.status == "proposed" for fact in facts)
+    need = "needs" if twice == 1 else "need"
     yield f"WHAT THE NOTE SAYS: {harmless(record.note.name)}" if record.note.name else "WHAT THE NOTE SAYS"
     yield ""
     yield from _fill(
         f"{len(facts)} facts, {proposed} of them proposed by the program and not confirmed by anybody; compare each "
-        f"with the words quoted. {twice} need a second look and are marked with !. What is not listed was not found, "
-        "which does not mean that it was not done."
+        f"with the words quoted. {twice} {need} a second look, marked with !. What is not listed was not found, which "
+        "does not mean that it was not done."
     )
 
 
