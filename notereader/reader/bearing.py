@@ -305,9 +305,12 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
         first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
-        verb = k < sentence.j and (page.words[k] in _VERBS or page.words[k].endswith("ed"))
-        closes = k == q.j and page.words[q.i : q.j] == ["both"] and (k == sentence.j or page.words[k] in (":", "."))
-        if first and not named and (noun or verb or closes or page.words[q.i - 1] in ("in", "for", "to")):
+        after = page.words[k] if k < sentence.j else "."
+        verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
+        closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
+        thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
+        first = first or thread
+        if first and not named and (noun or verb or closes or thread or page.words[q.i - 1] in ("in", "for", "to")):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
             if page.words[q.j - 1] == "other" and not (noun or verb):
@@ -317,6 +320,11 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
     return []
 
 
+def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:
+    """Tell whether a suture ends right before word k: '3-0 PDS both, ...', '4-strand cruciate each'."""
+    return any(m.j == k and m.kind in ("material", "stitch") for m in within(page.mentions, sentence.i, k))
+
+
 def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
     """'The pulleys were dilated and both were preserved': the quantifier takes up what stands before it."""
     kinds = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")
@@ -324,6 +332,8 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
     return bool(before) and before[-1].kind not in ("tendon", "digit")
 
 
+_WHOLE = frozenset(["both", "all", "each"])
+_ENDS = frozenset([".", ",", ";", ":", ")"])
 _LIKE = frozenset(["like", "as"])
 _CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before"])
 _EXCEPT = frozenset(["except", "excepting", "save", "but"])

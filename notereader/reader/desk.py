@@ -63,7 +63,7 @@ class Desk:
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
-    lone_deep: list[Target] | None = None  # the one deep flexor that the whole note names, once looked for
+    _deep_named: list[Target] | None = None  # once looked for
     failed: list[tuple[str, Scene | None]] = made_by(default_factory=list)  # rules that failed, and on which sentence
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
@@ -175,6 +175,17 @@ class Desk:
         elif name == "treatment" and not (scene.header and target in self.treatments):
             self.treatments[target] = str(value)
         self.add(scene, "repairs", (target.digit, target.tendon, target.slip), name, value, spans, rule, *reasons)
+
+    @property
+    def deep_named(self) -> list[Target]:
+        """Return the deep flexors named as this operation's; none where a tendon went another way than end to end."""
+        if self._deep_named is None:
+            told = [(s, g) for s in self.having("tendon") for g in s.setting.groups if g.tendons and s.told(g.i)]
+            named = dict.fromkeys(t for s, g in told if not (g.reference or g.excepted) for t in group_targets(s, g))
+            otherwise = self.values_told("deed") & {"tenodesed", "grafted", "reinserted"}
+            deep = [t for t in named if t.tendon in ("FDP", "FPL") and t.slip is None]
+            self._deep_named = [] if otherwise else deep
+        return self._deep_named
 
     def cut(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons known to be cut or treated, of the digits given."""
@@ -296,6 +307,7 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     focus = [t for t in scene.setting.focus if desk.may_be_repaired(t) and (wanted is None or t.digit in wanted)]
     focus = _live(desk, focus)
     possible = desk.repairable(wanted)
+    possible += _unclear(desk, wanted or scene.setting.digits, possible)
     near = [t for t in focus if t in possible]
     if wanted and len(wanted) > 1 and len({t.digit for t in near}) < len(wanted):
         kinds = {t.tendon for t in focus} or {"FDP"}
@@ -320,19 +332,18 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     deep = [t for t in (here or possible) if t.tendon in ("FDP", "FPL")]
     if len(deep) == 1:
         return deep, "the tendon is not named here; taken for the deep flexor"
-    lone = [] if possible or focus else _lone_deep(desk, wanted)
+    lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
 
 
-def _lone_deep(desk: Desk, digits: tuple[str, ...] | None) -> list[Target]:
-    """Return the one deep flexor that a note names as this operation's: 'ring finger, FDP revision'."""
-    if desk.lone_deep is None:
-        told = [(s, g) for s in desk.having("tendon") for g in s.setting.groups if g.tendons and s.told(g.i)]
-        named = dict.fromkeys(t for s, g in told if not (g.reference or g.excepted) for t in group_targets(s, g))
-        deep = [t for t in named if t.tendon in ("FDP", "FPL") and t.slip is None]
-        otherwise = desk.values_told("deed") & {"tenodesed", "grafted", "reinserted"}
-        desk.lone_deep = deep if len(deep) == 1 and not otherwise else []
-    return [t for t in desk.lone_deep if desk.may_be_repaired(t) and (digits is None or t.digit in digits)]
+def _unclear(desk: Desk, digits: tuple[str, ...] | None, possible: list[Target]) -> list[Target]:
+    """Return the deep flexors that the note names without a word known for how they were hurt or mended.
+
+    Of the digits given, where nothing else of that digit may have been sewn: 'ring finger, FDP revision'.
+    """
+    taken = {t.digit for t in possible if t.tendon != "FDS" or desk.treatments.get(t) in _SEWN}
+    found = [t for t in desk.deep_named if digits is None or t.digit in digits]
+    return [t for t in found if t.digit not in taken and t not in possible and desk.may_be_repaired(t)]
 
 
 def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:

@@ -60,10 +60,10 @@ def _trim_no_cut_through(fields: dict[str, list[Finding]]) -> None:
 
 
 def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
-    """Take a tendon for repaired whose core suture is told, where at most the title says what was done."""
+    """Take a tendon for repaired whose core suture is told, where at most the title or 'all repaired' says so."""
     told = fields.get("treatment", [])
     core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
-    if core is not None and all(f.header and f.value == "repaired" for f in told):
+    if core is not None and all((f.header or f.carried) and f.value == "repaired" for f in told):
         fields["treatment"] = [*told, replace(core, field="treatment", value="repaired", rule=BY_SUTURE)]
 
 

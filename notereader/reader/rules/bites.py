@@ -19,6 +19,7 @@ _BY_STUMP_WORDS_2 = word_list("sutures", "by_stump_words_2")
 _TRIMS = word_list("sutures", "trims")
 _GONE = frozenset(["off", "away", "gone", "lost"])
 _ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "roughly", "of", "was", "ca", "circa"])
+_OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "pulley"])
 _STUMPS = word_list("sutures", "stumps")
 
 
@@ -165,6 +166,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # '3 mm taken off each side'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
+    if scene.next_word(q.j) == "of" and any(0 < s.i - q.j <= 5 for s in scene.subjects if s.kind in _OTHERS):
+        return False  # '12 mm of the radial digital nerve'
     if _by_stump(scene, q) and _about_core(desk, scene, q):
         return True
     first, last = _stretch(scene, q)

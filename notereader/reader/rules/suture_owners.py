@@ -145,7 +145,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             and not group.digits
             and group.i > scene.sentence.i + 1
         ):
-            return targets_of(desk, scene, named[-1])
+            return _taken_together(desk, scene, named, group)
         return desk.sewn(group.digits or None)
     if group.generic == "others":
         return others(desk, scene, group, desk.repairable())
@@ -153,6 +153,16 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return desk.sewn()
     found, _ = carried(desk, scene, near_digits(scene, group) or None)
     return found
+
+
+def _taken_together(desk: Desk, scene: Scene, named: list[Group], group: Group) -> list[Target]:
+    """'FDP ring cut, FDP middle cut, both repaired': so many of the tendons named before as the word takes up."""
+    found = targets_of(desk, scene, named[-1])
+    for before in reversed(named[:-1]):
+        if len(found) > 1 and scene.page.words[group.i] != "all":
+            break
+        found = [*targets_of(desk, scene, before), *found]
+    return list(dict.fromkeys(found))
 
 
 def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:

@@ -201,7 +201,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         cut = [t for t in desk.cut() if t not in desk.treatments and t.slip is None]
         return others(desk, scene, group, cut)
     if group.generic == "all" and value == "repaired":
-        return [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
+        cut = [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
+        return cut or _named_before(desk, scene, group)
     if group.generic == "one" and value in ("repaired", "reinserted", "grafted", "tenodesed"):
         return carried(desk, scene, near_digits(scene, group) or None)[0] or [
             t for t in scene.setting.focus if desk.extents.get(t) != "intact"
@@ -209,6 +210,13 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
+
+
+def _named_before(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'FDP ring cut, FDP middle cut, both repaired': the tendons of the sentence, if several, that are not sound."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not (g.reference or g.excepted)]
+    found = dict.fromkeys(t for g in named for t in group_targets(scene, g) if desk.extents.get(t) != "intact")
+    return list(found) if len(found) > 1 else []
 
 
 def _last_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
