@@ -131,30 +131,34 @@ def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[st
     """Read 'Lines 1 and 3:' and a number at the start of a remark as the tendons of those rows of the grid."""
     words = page.words
     in_row = any(sentence.i < row.j and row.i < sentence.j for row in rows)
-    if not known or (in_row and words[sentence.i] not in ("as", "like", "same")):
+    compares = words[sentence.i] in ("as", "like", "same")
+    if not known or (in_row and not compares) or (sentence.prefix and not in_row):
         return []
     found: list[Group] = []
     k = sentence.i
     while k < sentence.j:
         numbers: list[str] = []
         first = k
-        if words[k] in _LINE_GROUPS_WORDS or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known):
+        if words[k] in _LINE_GROUPS_WORDS or (in_row and words[k] in _LIKE) or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known):
             k += 0 if words[k] in known else 1
-            while k < sentence.j and (words[k] in known or (numbers and words[k] in ("and", ",", "+", "&"))):
+            while k < sentence.j and (words[k] in known or (numbers and _joins_numbers(words, k, known))):
                 if words[k] in known:
                     numbers.append(words[k])
                 k += 1
         if numbers:
             pairs = tuple(p for n in numbers for g in known[n] for p in _row_pairs(g))
             digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
+            first += words[first] in _LIKE
             group = Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)
-            group.reference = (first > sentence.i and words[first - 1] in ("as", "like")) or words[
-                first - 2 : first
-            ] == ["same", "as"]
+            group.reference = first > sentence.i and words[first - 1] in _LIKE
             found.append(group)
         else:
             k = first + 1
     return found
+
+
+def _joins_numbers(words: list[str], k: int, known: dict[str, list[Group]]) -> bool:
+    return words[k] in ("and", ",", "+", "&") and words[k + 1 : k + 2] != [] and words[k + 1] in known
 
 
 def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:

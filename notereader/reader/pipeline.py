@@ -11,7 +11,7 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from notereader import __version__
-from notereader.reader import bearing, breaths, layout, measures, mentions, standing, tables
+from notereader.reader import bearing, breaths, layout, measures, mentions, row_references, standing, tables
 from notereader.reader.desk import Desk
 from notereader.reader.drafting import draft
 from notereader.reader.page import page_of
@@ -36,13 +36,14 @@ COMPONENTS = (
     "notereader_mentions",
     "notereader_layout",
     "notereader_tables",
+    "notereader_row_references",
     "notereader_breaths",
     "notereader_measures",
     "notereader_standing",
     "notereader_bearing",
     "notereader_findings",
 )
-_MODULES = (bearing, breaths, layout, measures, mentions, standing, tables)  # importing them registers their components
+_MODULES = (bearing, breaths, layout, measures, mentions, row_references, standing, tables)  # importing them registers their components
 _lock = threading.Lock()
 STRICT = "NOTEREADER_STRICT"
 

@@ -26,6 +26,8 @@ _SECTIONS = {
 _BACK_REFERENCE = word_list("standing", "back_reference")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BOUNDS = word_list("standing", "bounds")
+# How a general remark turns to what was done this time.
+_TURNS = [tuple(words.split()) for words in word_list("standing", "this_case")]
 _FORWARD_ONLY = frozenset(["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for"])
 _RIGHT_BOUNDS = _BOUNDS | {"and", ".", "(", ")"}
 _LEFT_BOUNDS = _BOUNDS | {".", "(", ")", ">"}
@@ -381,9 +383,17 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
 
 
 def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
-    """Return what a teaching remark reaches: its sentence, or from the semicolon that it follows."""
+    """Return what a teaching remark reaches: its sentence, from the semicolon it follows, up to words of this case."""
     first = next((k + 1 for k in range(cue.i - 1, sentence.i, -1) if page.words[k] == ";"), sentence.i)
-    return first, sentence.j
+    return first, _this_case(page, cue.j, sentence.j)
+
+
+def _this_case(page: Page, i: int, j: int) -> int:
+    """Return where a remark turns to this operation: 'I usually do eight but here we did ...', '... what we did was'."""
+    for k in range(i, j - 2):
+        if any(tuple(page.words[k : k + len(p)]) == p for p in _TURNS):
+            return k
+    return j
 
 
 def _brackets_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:

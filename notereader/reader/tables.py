@@ -108,11 +108,12 @@ _FEWEST_GAPS = 3  # columns of space in the smallest grid
 
 @dataclass(slots=True)
 class Row:
-    """A row of a grid with its number, if it has one."""
+    """A row of a grid with its number, if it has one, and the words that say what it is about."""
 
     number: str
     i: int
     j: int
+    label: Span | None = None
 
 
 @dataclass(slots=True)
@@ -266,7 +267,8 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         places_above = places
         own = own or [0]
         prefix = [line.cells[n] for n in own]
-        page.rows.append(Row(_number(page, title, line, places), line.i, line.j))
+        number = _number(page, title, line, places)
+        page.rows.append(Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1])))
         kind = "narrative" if _names(page, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
         sentences += _cells(page, title, line, places, own, prefix, block)

@@ -172,10 +172,18 @@ def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mentio
     if scene.setting.wide and not digits:
         return [t for t in desk.repairable() if t.tendon in scene.setting.wide]
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact" and (not digits or t.digit in digits)]
+    if focus and all(_taken_out_before(desk, scene, t) for t in focus):
+        focus = carried(desk, scene, digits or None)[0] or focus  # 'FDS excised. Stumps cut back 3 mm, then ...'
     if focus:
         return focus
     cut = _parted(desk, scene, digits or scene.setting.digits or None)
     return cut if len(cut) == 1 or grouped else carried(desk, scene, digits or None)[0]
+
+
+def _taken_out_before(desk: Desk, scene: Scene, target: Target) -> bool:
+    """Tell whether a tendon was told to be taken out or left before this sentence: its ends are trimmed no more."""
+    told = [f for f in desk.told_of("repairs", target) if f.field == "treatment" and f.order < scene.sentence.i]
+    return bool(told) and told[-1].value in ("excised", "left")
 
 
 def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:

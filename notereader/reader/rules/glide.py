@@ -20,6 +20,7 @@ _RESOLVED = word_list("quality", "resolved")
 _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
 _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
+_ALONE = frozenset(["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/"])
 _EDGES = frozenset(["edge", "lip", "margin", "pulley", "rim", "border"])
 
 
@@ -39,7 +40,7 @@ def glide(desk: Desk, scene: Scene) -> None:
         return
     if not (desk.repairable() or scene.setting.focus):
         return
-    events = sorted([*_told(desk, scene), *_run_freely(desk, scene)], key=lambda e: e.i)
+    events = sorted([*_told(desk, scene), *_run_freely(desk, scene), *_free_alone(desk, scene)], key=lambda e: e.i)
     before = ""
     for event in events:
         if before == "catching" and event.value == "restricted":
@@ -94,7 +95,7 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     subject = scene.owner(mention.i, mention.j)
     if subject is not None and subject.group is None and not (subject.kind == "role" or _is_where(subject, mention)):
         return False
-    return bool(words & _CATCH_PLACES or scene.of("test", "pulley") or _tested_before(desk, scene))
+    return bool(words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene))
 
 
 def _is_where(subject: Subject, mention: Mention) -> bool:
@@ -133,6 +134,20 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         i, j = min(free, k), max(free, k) + 1
         found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
     return found[:1]
+
+
+def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
+    """'Ring: free and no gap', 'no gap, free as well': one word beside what was seen of the gap."""
+    if "gap" not in scene.kinds or not after_repair(desk, scene):
+        return []
+    taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
+    for k in range(scene.sentence.i, scene.sentence.j):
+        if scene.page.words[k] != "free" or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
+            continue
+        before, after = scene.word_before(k), scene.next_word(k + 1)
+        if before in _ALONE and after in _ALONE and not denied(scene, k, k + 1, 2):
+            return [_Event(k, k + 1, "free")]
+    return []
 
 
 def _bare(scene: Scene, k: int) -> bool:

@@ -35,7 +35,8 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
         return own, []
     if said_of_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
-        tendons = {t for g in groups if g.j <= i or g.every for t in g.tendons}
+        named_before = [g for g in groups if g.j <= i and g.tendons]
+        tendons = {t for g in named_before or groups if g in named_before or g.every for t in g.tendons}
         wide = [t for t in desk.sewn(digits or None) if not tendons or t.tendon in tendons]
         if wide and not (tendons and digits):
             return wide, []

@@ -90,12 +90,19 @@ def _answered(scene: Scene) -> list[Mention]:
     return [Mention("test", _ANSWERS[words[k]], k, k + 1) for k in kept]
 
 
+def _told_of_repair(desk: Desk, scene: Scene) -> bool:
+    """Tell whether a sentence, or the next one of its paragraph, says what was seen of a repair."""
+    after = desk.scene_after(scene)
+    goes_on = after is not None and after.sentence.block == scene.sentence.block
+    return bool(scene.of("gap", "glide") or (goes_on and after is not None and after.of("gap", "glide")))
+
+
 def _by_structure(desk: Desk, scene: Scene) -> list[Mention]:
     """'passive swing: runs clear', 'I moved the thumb through its range and saw no gap', 'the fingers were extended'.
 
     Joints moved by another hand than the patient's, in a sentence that tells what was seen of the repair.
     """
-    if scene.header or scene.sentence.section in _NOT_OPERATIVE or not scene.of("gap", "glide"):
+    if scene.header or scene.sentence.section in _NOT_OPERATIVE or not _told_of_repair(desk, scene):
         return []
     first, last = scene.sentence.i, scene.sentence.j
     words = scene.words(first, last)

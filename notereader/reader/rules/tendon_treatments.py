@@ -103,7 +103,7 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
     named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
     if value == "trimmed" and not _trims_tendon(scene, mention):
         return
-    if value == "excised" and _trims_ends(scene, mention):
+    if value == "excised" and (_trims_ends(scene, mention) or _takes_suture_out(scene, mention)):
         return
     for target in targets:
         if target.tendon == "PL" and value == "grafted":
@@ -137,6 +137,14 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
         or of_each
         or any(abs(k - mention.i) <= 4 for k in lengths)
     )
+
+
+def _takes_suture_out(scene: Scene, mention: Mention) -> bool:
+    """'The second Kessler was started and taken out again': a suture was removed, not its tendon."""
+    first, _ = scene.part(mention.i)
+    threads = [m for m in scene.of("stitch", "material", "strandword", "knotword") if first <= m.i and m.j <= mention.i]
+    tendons = [g for g in scene.setting.groups if first <= g.i and g.j <= mention.i and g.tendons]
+    return bool(threads) and not (tendons and tendons[-1].i > threads[-1].i)
 
 
 def _trims_tendon(scene: Scene, mention: Mention) -> bool:

@@ -20,10 +20,19 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
     """Give each suture its role, by its sentence or by what was worked on before."""
     for thread in threads:
         thread.role = role_of(scene, thread.i, thread.j, found)
+        if thread.role == CORE and _added_round(scene, thread, found):
+            thread.role = PERIPHERAL
         if thread.role in ("bone", "sheath", "other") and _holds_stump(scene, thread):
             thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+
+
+def _added_round(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
+    """'4-0 Prolene, Kessler, 2 strands + 6-0 running': a thin running suture joined on to the core by a sign."""
+    if thread.size not in _THIN or scene.word_before(thread.i) not in ("+", "&", "plus"):
+        return False
+    return any(a.role == "pattern" and thread.i <= a.i <= thread.j + 1 for a in found)
 
 
 def _leads_round(scene: Scene, thread: Thread) -> bool:
