@@ -139,7 +139,11 @@ def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[st
     while k < sentence.j:
         numbers: list[str] = []
         first = k
-        if words[k] in _LINE_GROUPS_WORDS or (in_row and words[k] in _LIKE) or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known):
+        if (
+            words[k] in _LINE_GROUPS_WORDS
+            or (in_row and words[k] in _LIKE)
+            or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known)
+        ):
             k += 0 if words[k] in known else 1
             while k < sentence.j and (words[k] in known or (numbers and _joins_numbers(words, k, known))):
                 if words[k] in known:
@@ -219,7 +223,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
         groups += _parse(page, label, quantifiers)
         atoms = [a for a in atoms if a.i < a.j]
     for atom in atoms:
-        if run and not _glued(page, run[-1].j, atom.i, quantifiers):
+        if run and (not _glued(page, run[-1].j, atom.i, quantifiers) or _next_slip(page, run[-1], atom)):
             groups += _parse(page, run, quantifiers)
             run = []
         run.append(atom)
@@ -421,6 +425,11 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     if ("cut", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched'
     return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
+
+
+def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
+    """'40% of the ulnar slip, radial slip uninjured': behind a comma alone the other slip begins a new statement."""
+    return before.kind == atom.kind == "slip" and page.words[before.j : atom.i] == [","]
 
 
 def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:

@@ -76,6 +76,8 @@ def measures(doc: Doc) -> Doc:
     reach = 0
     for k in begins:
         found = _quantity(page, k) if k >= reach else None
+        if found is not None and found.unit == "mm" and page.words[found.j : found.j + 1] == ["hg"]:
+            found.unit, found.j = "x", found.j + 1  # '250 mm Hg' is a pressure
         if found is not None:
             page.quantities.append(found)
             reach = found.j

@@ -43,7 +43,16 @@ COMPONENTS = (
     "notereader_bearing",
     "notereader_findings",
 )
-_MODULES = (bearing, breaths, layout, measures, mentions, row_references, standing, tables)  # importing them registers their components
+_MODULES = (
+    bearing,
+    breaths,
+    layout,
+    measures,
+    mentions,
+    row_references,
+    standing,
+    tables,
+)  # importing them registers their components
 _lock = threading.Lock()
 STRICT = "NOTEREADER_STRICT"
 

@@ -13,6 +13,7 @@ _GOES_ON = word_list("scene", "goes_on")
 _PART_WORDS = word_list("scene", "part_words")
 _SPACED = frozenset(["-", "/"])  # part a sentence only where space stands on both sides
 _LANDMARK = word_list("scene", "landmark")
+_ASIDE_LEADS = word_list("scene", "aside_leads")
 _FILLER = word_list("scene", "filler")
 _PRENOMINAL = word_list("scene", "prenominal")
 _OF = word_list("scene", "of")
@@ -25,6 +26,7 @@ _NO_ANSWER = word_list("scene", "no_answer")
 _FORM_MARKS = frozenset([":", "[", "?", "|"])
 _LABEL_TAILS = word_list("scene", "label_tails")
 
+_VERBS = frozenset(["was", "were", "is", "are", "had"])
 _WITHIN = frozenset(["in", "of", "on", "to"])
 _SIDES = frozenset(["r", "l", "rt", "lt", "right", "left"])
 
@@ -52,6 +54,7 @@ class Scene:
     quantities: list[Quantity]
     subjects: list[Subject] = field(default_factory=list)
     cuts: list[int] = field(default_factory=list)
+    asides: list[tuple[int, int]] = field(default_factory=list)  # commas around what is said in passing
     every_digit: tuple[str, ...] = ()  # every digit the note works on, for 'in both fingers'
     sentence: Sentence = field(init=False)
     header: bool = field(init=False)  # the sentence stands in the lists of titles and diagnoses
@@ -142,7 +145,7 @@ def make_scenes(page: Page) -> list[Scene]:
             quantities.append(page.quantities[q])
             q += 1
         scene = Scene(page, setting, setting.mentions, quantities, every_digit=every)
-        scene.cuts = _cuts(page, sentence)
+        scene.cuts, scene.asides = _cuts(page, sentence)
         scene.subjects = _subjects(scene)
         scenes.append(scene)
     return scenes
@@ -163,31 +166,35 @@ def _every_digit(page: Page) -> tuple[str, ...]:
     return tuple(listed or named)
 
 
-def _cuts(page: Page, sentence: Sentence) -> list[int]:
-    """Return the words at which a new part of the sentence begins."""
+def _cuts(page: Page, sentence: Sentence) -> tuple[list[int], list[tuple[int, int]]]:
+    """Return the words at which a new part of the sentence begins, and the commas around its asides."""
     i, j, breaks = sentence.i, sentence.j, page.breaks
     marks = [
         k
         for k, word in enumerate(page.words[i:j], i)
         if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, j))
     ]
-    if "which" in page.words[i:j]:
-        marks = _without_asides(page, marks, j)
+    asides = _asides(page, marks, j)
+    if asides:
+        marks = [k for k in marks if not any(k in aside for aside in asides)]
     cuts = [k + 1 for k in marks]
     if Break.COLUMN in breaks[i + 1 : j]:
         cuts += [k for k in range(i + 1, j) if breaks[k] == Break.COLUMN and k not in marks]
         cuts.sort()
-    return cuts
+    return cuts, asides
 
 
-def _without_asides(page: Page, marks: list[int], end: int) -> list[int]:
-    """'The superficialis, which was flat, received two stitches': the commas of the aside part nothing."""
-    left = list(marks)
+def _asides(page: Page, marks: list[int], end: int) -> list[tuple[int, int]]:
+    """'The superficialis, which was flat, received ...': pairs of commas around an aside; they part nothing."""
+    found: list[tuple[int, int]] = []
     for first, last in pairwise(marks):
-        aside = page.words[first] == page.words[last] == "," and page.words[first + 1] == "which" and last - first <= 14
-        if aside and last + 1 < end and page.words[last + 1] in _GOES_ON:
-            left = [k for k in left if k not in (first, last)]
-    return left
+        commas = page.words[first] == page.words[last] == "," and last - first <= 14
+        if not commas or last + 1 >= end or page.words[last + 1] not in _GOES_ON:
+            continue
+        lead = page.words[first + 1]
+        if lead == "which" or (lead in _ASIDE_LEADS and page.words[last + 1] in _VERBS):
+            found.append((first, last))
+    return found
 
 
 def _stands_free(breaks: list[Break], k: int, end: int) -> bool:
@@ -236,7 +243,8 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
     word = scene.page.words[k]
     if word in ("and", "or", "to", "-", "/", ",") and mention.kind == "pulley":
         before = [m for m in scene.mentions if m.kind == "pulley" and m.j <= mention.i and mention.i - m.j <= 2]
-        if before:
+        own = scene.next_word(mention.j) in _VERBS and word in ("and", ",")  # 'it caught on A4, and A4 was vented'
+        if before and not own:
             return is_landmark(scene, before[-1])
     if mention.kind == "role" and word in ("in", "for"):
         return True
@@ -252,6 +260,8 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
     inside = next((s for s in subjects if s.i <= i and j <= s.j), None)
     if inside is not None:
         return inside
+    if scene.asides:
+        subjects = [s for s in subjects if not any(a < s.i < b < i for a, b in scene.asides)] or subjects
     before = [s for s in subjects if s.j <= i]
     after = [s for s in subjects if s.i >= j]
     near_before = [s for s in before if s.i >= first or s.j > first]  # 'In the index, the superficial flexor ...'
@@ -306,6 +316,8 @@ def _with_tendon(subjects: list[Subject]) -> Subject:
 def _closely_followed(scene: Scene, i: int, j: int, subject: Subject) -> bool:
     """Tell whether a property stands before its noun: 'partial FDS division', 'repair of the FDP'."""
     between = scene.page.words[j : subject.i]
+    if not between and scene.page.breaks[subject.i] >= Break.LINE:
+        return False  # 'not sutured', and on the next line 'ulnar slip intact'
     if len(between) > 4 or any(w not in _OF for w in between) or scene.page.words[j - 1] in ("off", "from"):
         return False  # 'FDP completely off P3' is said of the tendon
     return scene.page.words[i] in _PRENOMINAL or (bool(between) and between[0] == "of")

@@ -389,7 +389,7 @@ def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
 
 
 def _this_case(page: Page, i: int, j: int) -> int:
-    """Return where a remark turns to this operation: 'I usually do eight but here we did ...', '... what we did was'."""
+    """Return where a remark turns to this operation: 'I usually do eight but here we did'."""
     for k in range(i, j - 2):
         if any(tuple(page.words[k : k + len(p)]) == p for p in _TURNS):
             return k

@@ -268,7 +268,9 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         own = own or [0]
         prefix = [line.cells[n] for n in own]
         number = _number(page, title, line, places)
-        page.rows.append(Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1])))
+        page.rows.append(
+            Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1]))
+        )
         kind = "narrative" if _names(page, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
         sentences += _cells(page, title, line, places, own, prefix, block)

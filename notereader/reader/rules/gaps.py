@@ -39,6 +39,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
+        if scene.next_word(mention.j) in ("neither", "none"):
+            value = "none"  # 'traction opened neither repair'
         answer = scene.answer(mention.j)
         if answer == "":
             continue
@@ -57,7 +59,7 @@ def gap(desk: Desk, scene: Scene) -> None:
         ]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
-        if word in _OPENINGS and not widths:
+        if word in _OPENINGS and not widths and value != "none":
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
         if value == "seen":
