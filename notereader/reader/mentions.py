@@ -69,6 +69,8 @@ class Mentions:
 def _phrases(nlp: Language, term: Term) -> Iterable[tuple[tuple[str, ...], frozenset[str]]]:
     for word in term.words:
         yield tuple(t.text for t in nlp.make_doc(word)), frozenset()
+        if term.kind == "stitch" and word[-1:].isalpha() and not word.endswith("s"):
+            yield tuple(t.text for t in nlp.make_doc(word + "'s")), frozenset()  # 'Tsuge's technique'
     for word in term.exact:
         yield tuple(t.text for t in nlp.make_doc(word)), frozenset([word])
 

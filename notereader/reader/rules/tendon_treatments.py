@@ -63,12 +63,22 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
         if "left" not in word and scene.of("gap") and scene.owner(mention.i, mention.j) is not None:
             return None  # 'no diastasis of either repair was observed'
         return "left"
+    if value == "repaired" and _no_repair(scene, mention):
+        return None
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if word in _DEED_WORDS and not scene.header:
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _no_repair(scene: Scene, mention: Mention) -> bool:
+    """'no tendon repair': a title that says what was not done."""
+    before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+    while before[-1:] in (["tendon"], ["flexor"], ["direct"], ["primary"]):
+        before = before[:-1]
+    return before[-1:] in (["no"], ["without"])
 
 
 def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
@@ -280,7 +290,39 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
         return focus
     if value in ("reinserted",) and scene.header:
         return focus
+    if value == "repaired" and near and not scene.header:
+        return _sewn_now(desk, scene, mention)
     return []
+
+
+def _sewn_now(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'FDP cut through. Repaired.', 'It was sutured the same day': the cut tendons spoken of just before."""
+    words = scene.words(mention.i, mention.j) or [""]
+    noun = not words[-1].endswith("ed") and words[-1] not in ("sewn", "rep'd", "rpr'd")
+    if _of_other_kind(desk, scene) or words in (["secured"], ["was", "fixed"]) or (noun and not _opens(scene, mention)):
+        return []
+    focus = [t for t in scene.setting.focus if desk.is_cut(t)]
+    found = focus or carried(desk, scene)[0]
+    return [t for t in found if t not in desk.treatments and desk.extents.get(t) != "intact"]
+
+
+def _opens(scene: Scene, mention: Mention) -> bool:
+    """'Repair.', 'Direct suture.', 'Repair was done.': a deed as a noun that is nearly all the sentence says."""
+    rest = [w for w in scene.words(mention.j, scene.sentence.j) if w not in (".", "was", "were", "done", "performed")]
+    short = len(rest) <= 2 and _UNDONE.isdisjoint(rest)
+    return mention.i == scene.sentence.i and short
+
+
+_UNDONE = frozenset(["not", "abandoned", "impossible", "planned", "deferred", "later", "no", "?", "never", "failed"])
+
+
+def _of_other_kind(desk: Desk, scene: Scene) -> bool:
+    """'The nerve was cut. Repaired.', 'A3 was torn. It was sutured.': what was named last was no tendon or finger."""
+    before = desk.scene_before(scene)
+    if before is None:
+        return False
+    named = [s for s in before.subjects if s.kind != "role"]
+    return bool(named) and named[-1].kind not in ("tendon", "digit")
 
 
 def _of_other_thing(desk: Desk, scene: Scene) -> bool:
