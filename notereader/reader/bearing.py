@@ -422,8 +422,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
-    if ("cut", ",") in pairwise(words):
-        return False  # 'the ulnar slip cut, radial slip untouched'
+    if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
+        return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
 
 

@@ -125,6 +125,8 @@ def _a_unit(page: Page, k: int) -> tuple[float, int] | None:
     long_units = ("centimetre", "centimeter", "millimetre", "millimeter", "cm", "week", "fortnight")
     if word == "a" and after in long_units:
         return 1.0, k + 1
+    if word == "a" and after in ("good", "full", "whole", "clear") and page.words[k + 2 : k + 3] != []:
+        return (1.0, k + 2) if page.words[k + 2] in long_units else None  # 'a good centimetre of either stump'
     if word == "a" and after == "couple":
         of = k + 2 < len(page.words) and page.words[k + 2] == "of"
         unit = k + 2 + of

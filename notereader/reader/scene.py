@@ -246,9 +246,17 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
         own = scene.next_word(mention.j) in _VERBS and word in ("and", ",")  # 'it caught on A4, and A4 was vented'
         if before and not own:
             return is_landmark(scene, before[-1])
-    if mention.kind == "role" and word in ("in", "for"):
+    if mention.kind == "role" and (word in ("in", "for") or _of_sheath(scene, mention, k)):
         return True
     return word in _LANDMARK and word != "to"
+
+
+def _of_sheath(scene: Scene, mention: Mention, k: int) -> bool:
+    """'within zone II of the flexor sheath and was repaired': where the tendon was cut."""
+    first = scene.sentence.i
+    while k > first and scene.page.words[k] in ("flexor", "tendon", "digital", "synovial", "fibrous", "the"):
+        k -= 1
+    return mention.value == "sheath" and scene.page.words[k] == "of"
 
 
 def find_owner(scene: Scene, i: int, j: int) -> Subject | None:

@@ -19,6 +19,8 @@ _BY_STUMP_WORDS_2 = word_list("sutures", "by_stump_words_2")
 _TRIMS = word_list("sutures", "trims")
 _GONE = frozenset(["off", "away", "gone", "lost"])
 _ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "roughly", "of", "was", "ca", "circa"])
+_LOCKS = frozenset(["lock", "locks", "loop", "loops"])
+_ACROSS = frozenset(["diameter", "across", "wide", "measure", "measured", "measures", "width", "size", "cross-section"])
 _OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "pulley"])
 _STUMPS = word_list("sutures", "stumps")
 
@@ -106,7 +108,8 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
 
 def _interval(scene: Scene, q: Quantity) -> Interval:
     before = scene.words(max(scene.sentence.i, q.i - 3), q.i)
-    if ("least" in before) or ("than" in before and "more" in before) or "minimum" in before:
+    more = "than" in before and not {"more", "less", "fewer"}.isdisjoint(before)
+    if "least" in before or more or "minimum" in before:
         return Interval(low=q.low, high=None)
     after = scene.words(q.j, min(q.j + 3, scene.sentence.j))
     if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"]) or after[:1] in (["plus"], ["+"]):
@@ -124,7 +127,9 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
             continue
         word = scene.page.words[mention.j - 1]
         gap = mention.i - q.j if mention.i >= q.j else q.i - mention.j
-        reach = 3 if first == scene.part(q.i)[0] else 5  # 'locks at each corner, 2 mm'
+        measured = not _ACROSS.isdisjoint(scene.words(min(mention.i, q.i), max(mention.j, q.j) + 1))
+        reach = 10 if measured and word in _LOCKS else 3
+        reach = max(reach, 3 if first == scene.part(q.i)[0] else 5)  # 'locks at each corner, 2 mm'
         if gap <= reach and (word != "diameter" or mention.i >= q.j or mention.i == scene.sentence.i + 1):
             after = scene.words(max(q.j, mention.j), min(scene.sentence.j, max(q.j, mention.j) + 4))
             return not (word in ("bite", "bites") and any(w in _IS_LOCK_WORDS for w in after))

@@ -45,6 +45,14 @@ def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor])
     """'locking' said of plates, of a finger that locks, or only of the peripheral suture says nothing of the core."""
     if "core" in scene.words(mention.i, mention.j):
         return True
+    if scene.next_word(mention.j) in ("forceps", "instrument") or scene.word_before(mention.i) in (
+        "can",
+        "to",
+        "could",
+    ):
+        return False
+    if scene.words(mention.j, mention.j + 2) == ["was", "attempted"]:
+        return False
     if scene.word_before(mention.i) in ("finger", "thumb", "digit"):
         return False
     if (

@@ -4,6 +4,8 @@ from notereader.reader.desk import Desk
 from notereader.reader.rules.suture_owners import lay_suture
 from notereader.reader.scene import Scene
 
+_OF_OTHERS = frozenset(["epitendinous", "peripheral", "epi", "nerve", "pulley", "skin", "stay", "dressing", "drain"])
+
 
 def knot(desk: Desk, scene: Scene) -> None:
     """Find where the knots lie: 'knots buried', 'knot outside'."""
@@ -19,6 +21,9 @@ def knot(desk: Desk, scene: Scene) -> None:
             scene.sentence.i, scene.sentence.j
         ):
             continue
+        before = scene.words(max(scene.part(near[0].i)[0], near[0].i - 5), near[0].i)
+        if not _OF_OTHERS.isdisjoint(before):
+            continue  # 'epitendinous knot buried', 'pulley suture knot outside'
         if (
             scene.words(mention.i, mention.j) in (["inside"], ["outside"], ["surface"], ["superficial"])
             and abs(near[0].i - mention.i) > 5

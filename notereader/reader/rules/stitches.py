@@ -15,6 +15,7 @@ _TIMES = {"two": 2, "2": 2, "twice": 2, "doubled": 2, "double": 2, "three": 3, "
 _OF_COUNT = frozenset([",", "fashion", "technique", "style", "type", "and", "then", "done", "(", "a", "such", "up"])
 _COUNTED = frozenset(["such", "times", "loops", "of", "sutures", "stitches"])
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
+_OTHER_THINGS = word_list("sutures", "other_things")
 _TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
 _DONE = word_list("sutures", "done")
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
@@ -29,7 +30,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             or of_other_structure(scene, mention.i, mention.j)
         ):
             continue
-        if _is_person(scene, mention):
+        if _is_person(scene, mention) or _names_other_thing(scene, mention):
             continue
         if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
             continue
@@ -99,6 +100,15 @@ def _is_person(scene: Scene, mention: Mention) -> bool:
     """'Assisted by Dr Evans', 'from Adelaide': a name that stitches bear too."""
     before = [w for w in scene.words(max(scene.sentence.i, mention.i - 2), mention.i) if w != "."]
     return bool(before) and before[-1] in _TITLES
+
+
+def _names_other_thing(scene: Scene, mention: Mention) -> bool:
+    """'Tang's subdivision', 'a Bunnell needle', 'cruciate pulley', 'a simple two-strand Kessler'."""
+    after = [w for w in scene.words(mention.j, min(mention.j + 3, scene.sentence.j)) if w not in ("-", "type")]
+    if after and after[0] in _OTHER_THINGS:
+        return True
+    later = [m for m in scene.of("stitch") if 0 <= m.i - mention.j <= 3 and m.value not in _WEAK_STITCHES]
+    return mention.value == "simple" and (bool(later) or after[:1] == ["grasps"])
 
 
 def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor], threads: list[Thread]) -> bool:

@@ -1,5 +1,6 @@
 """Strand counts: 'four-strand', 'two two-strand repairs', 'strands: 4', a bare count carried on."""
 
+import re
 from itertools import zip_longest
 
 from notereader.reader.bearing import Target
@@ -19,6 +20,13 @@ _ADDED_CORE = word_list("sutures", "added_core")
 _TISSUE = word_list("sutures", "tissue")
 _BOX = word_list("sutures", "box")
 _OF_REPAIR = word_list("sutures", "of_repair")
+_CROSSING = word_list("sutures", "crossing")
+_COUNT_WORDS = {word: int(n) for word, _, n in (pair.partition("=") for pair in word_list("sutures", "count_words"))}
+_REPAIR_WORDS = word_list("sutures", "repair_words")
+# Words between a count and its strands: 'four separate core strands', '6 x strands'.
+_BETWEEN = frozenset(["-", "core", "main", "separate", "full", "x", "individual", "parallel", "longitudinal", "suture"])
+_ONE_WORD = re.compile(r"(1?[0-9])(strands?|stranded|str|strd|s|st)\Z")
+_TIMES = re.compile(r"([2468])x\Z")
 
 
 def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
@@ -53,11 +61,14 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
     """Return (count, i, j) of every strand count in a sentence: 'four-strand', '6 strands', 'strands: 4'."""
     found: list[tuple[int, int, int]] = []
     page = scene.page
+    found += [m for k in range(scene.sentence.i, scene.sentence.j) for m in _in_one_word(scene, k)]
     for mention in scene.of("strandword"):
         k = mention.i - 1 if mention.i < mention.j else -1
-        while k > scene.sentence.i and page.words[k] in ("-", "core", "main", "separate", "full"):
+        while k > scene.sentence.i and page.words[k] in _BETWEEN:
             k -= 1
         count = _count_at(page, k)
+        if count is None:
+            count, k = _count_word(page, k, scene.sentence.i)
         if count is None:
             count, end = _count_after(page, mention.j, scene.sentence.j, mention.i if mention.i == mention.j else -1)
             if count is not None:
@@ -80,6 +91,37 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
     return found
 
 
+def _count_word(page: Page, k: int, first: int) -> tuple[int | None, int]:
+    """Read 'tetra-strand', 'VI-strand', '(2)-strand', '4x strand', 'half a dozen strands', 'a pair of strands'."""
+    word = page.words[k] if k >= first else ""
+    if word in _COUNT_WORDS:
+        return _COUNT_WORDS[word], k
+    if word == ")" and k - 2 >= first and page.words[k - 2] == "(":
+        return _count_at(page, k - 1), k - 2
+    if page.words[max(first, k - 2) : k + 1] == ["half", "a", "dozen"]:
+        return 6, k - 2
+    if page.words[max(first, k - 1) : k + 1] in (["pair", "of"], ["couple", "of"]):
+        return 2, k - 1
+    times = _TIMES.match(word)
+    return (int(times.group(1)), k) if times else (None, k)
+
+
+def _in_one_word(scene: Scene, k: int) -> list[tuple[int, int, int]]:
+    """Read '4strand', '6str', and '4S' beside words of a repair: count and strands in one word."""
+    word = scene.page.words[k]
+    if not word[0].isdecimal():
+        return []
+    match = _ONE_WORD.match(word)
+    if match is None:
+        return []
+    if match.group(2) in ("s", "st"):
+        near = scene.words(max(scene.sentence.i, k - 6), min(scene.sentence.j, k + 4))
+        written = match.group(2) == "st" or scene.page.raw(k, k + 1)[-1] == "S"
+        if not written or _REPAIR_WORDS.isdisjoint(near) or int(match.group(1)) not in (2, 4, 6, 8):
+            return []
+    return [(int(match.group(1)), k, k + 1)]
+
+
 def _ends_range(page: Page, k: int) -> bool:
     """Tell whether the count at word k is the upper end of a range: 'four to six', '4-6', 'four or six'."""
     if k < 2 or _count_at(page, k - 2) is None:
@@ -100,11 +142,30 @@ def _count_at(page: Page, k: int) -> int | None:
 def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int | None, int]:
     """Read 'strands: 4', 'strands x 4', 'strands in tendon [ ] 2 [x] 4'."""
     k = _box_after(page, j, end)
-    while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - j < 2:
+    if k == j:
+        k = _label_goes_on(page, j, end)
+    start = k
+    while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - start < 2:
         k += 1
-    if (k == j and j != virtual) or k >= end:
+    if (k == j and j != virtual and not _counted_label(page, j)) or k >= end:
         return None, j
     return _count_at(page, k), k + 1
+
+
+def _label_goes_on(page: Page, j: int, end: int) -> int:
+    """Return the word after 'strands crossing the site', 'strand count', up to its mark or figure; else word j."""
+    k = j
+    while k < end and k - j < 6 and page.words[k] in _CROSSING:
+        k += 1
+    marked = k < end and (page.words[k] in (":", "=") or "count" in page.words[j:k])
+    behind = k > j and page.words[k + 1 : k + 3] == ["in", "number"]
+    return k if marked or behind else j
+
+
+def _counted_label(page: Page, j: int) -> bool:
+    """'number of core strands two', 'No. of strands four (4)'."""
+    before = page.words[max(0, j - 6) : j]
+    return "of" in before and not {"number", "no", "nos"}.isdisjoint(before)
 
 
 def _box_after(page: Page, j: int, end: int) -> int:

@@ -30,6 +30,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     for thread in threads:
         if scene.told(thread.i):
             _lay_thread(desk, scene, thread, _peers(scene, threads, thread))
+    _lay_loops(desk, scene, threads, found)
     strands(desk, scene, found)
     stitches(desk, scene, found, threads)
     hold(desk, scene, found)
@@ -93,6 +94,18 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
             )
         if thread.looped is not None and thread.role == CORE:
             desk.tendon(scene, target, "looped", thread.looped, [(thread.i, thread.j)], "looped suture", *doubts)
+
+
+def _lay_loops(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
+    """'M-Tang with a looped suture', 'the core was of the loop variety': a loop told without size or material."""
+    for mention in scene.of("looped"):
+        beside = any(t.i - 4 <= mention.i < t.j + 3 for t in threads)
+        core = any(a.role == CORE for a in found) or "suture" in scene.words(mention.i, mention.j)
+        if beside or not core or not scene.told(mention.i) or scene.answer(mention.j) == "":
+            continue
+        looped = mention.value == "yes" and not scene.negated(mention.i, mention.j, 2)
+        for target in suture_owners(desk, scene, mention.i, mention.j)[0]:
+            desk.tendon(scene, target, "looped", looped, [(mention.i, mention.j)], "looped suture")
 
 
 def _remember_topic(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:

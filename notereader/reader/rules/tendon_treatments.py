@@ -57,6 +57,10 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
     """Return the treatment a deed word says here, or None where it says none."""
     word = " ".join(scene.words(mention.i, mention.j))
     value = mention.value
+    if value == "tenodesed" and _no_tenodesis(scene, mention):
+        return None
+    if value == "left" and _of_ends_or_knots(scene, mention):
+        return None
     if value == "left":
         if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
             return None
@@ -65,12 +69,38 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
         return "left"
     if value == "repaired" and _no_repair(scene, mention):
         return None
+    if value in ("trimmed", "excised") and _before_repair(scene, mention):
+        return None
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if word in _DEED_WORDS and not scene.header:
+        if word in ("suture", "sutures", "graft") and _answers(scene, mention):
+            return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
+    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
+    first, _ = scene.part(mention.i)
+    knots = [m.i for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
+    ends = [k for k in range(first, mention.i) if scene.page.words[k] in ("ends", "stumps")]
+    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons]
+    return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)
+
+
+def _before_repair(scene: Scene, mention: Mention) -> bool:
+    """'repaired after minor resection', 'sutured following debridement': what went before the repair of the tendon."""
+    before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+    led = not {"after", "following"}.isdisjoint(before)
+    return led and any(d.value == "repaired" and d.j <= mention.i for d in scene.of("deed"))
+
+
+def _answers(scene: Scene, mention: Mention) -> bool:
+    """'Treatment (FPL, left thumb): suture', 'gesture: graft': a noun that answers a label."""
+    closes = scene.next_word(mention.j) in ("", ".", ",", ";")
+    return closes and scene.word_before(mention.i) == ":"
 
 
 def _no_repair(scene: Scene, mention: Mention) -> bool:
@@ -115,6 +145,11 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         return
     if value == "excised" and (_trims_ends(scene, mention) or _takes_suture_out(scene, mention)):
         return
+    if value in ("repaired", "reinserted") and any(
+        m.value == "tenodesed" and scene.told(m.i) and m.i > mention.i and not _no_tenodesis(scene, m)
+        for m in scene.of("deed")
+    ):
+        return  # 'sutured to the middle phalanx as a tenodesis'
     for target in targets:
         if target.tendon == "PL" and value == "grafted":
             continue  # a donor
@@ -133,6 +168,11 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             desk.treatments.pop(target)
             if known is not None:
                 desk.treatments[target] = known
+
+
+def _no_tenodesis(scene: Scene, mention: Mention) -> bool:
+    """'tenodesis effect normal', 'wrist tenodesis test', 'to teach tenodesis exercises'."""
+    return scene.next_word(mention.j) in ("effect", "test", "exercise", "exercises", "check", "manoeuvre", "movement")
 
 
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
@@ -181,7 +221,9 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return _last_named(desk, scene, mention)
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
-    if targets and subject is not None and subject.i >= mention.j and scene.next_word(mention.j) in _TREATED_WORDS:
+    leads = mention.i - scene.sentence.i <= 1 and not any(s.j <= mention.i for s in scene.subjects)
+    behind = subject is not None and subject.i >= mention.j and not leads
+    if targets and behind and scene.next_word(mention.j) in _TREATED_WORDS:
         before = [s.group for s in scene.subjects if s.j <= mention.i and s.group is not None and s.group.tendons]
         return group_targets(scene, before[-1]) if before and value == "grafted" else []
     if (
@@ -308,12 +350,10 @@ def _sewn_now(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
 
 def _opens(scene: Scene, mention: Mention) -> bool:
     """'Repair.', 'Direct suture.', 'Repair was done.': a deed as a noun that is nearly all the sentence says."""
-    rest = [w for w in scene.words(mention.j, scene.sentence.j) if w not in (".", "was", "were", "done", "performed")]
-    short = len(rest) <= 2 and _UNDONE.isdisjoint(rest)
-    return mention.i == scene.sentence.i and short
+    return mention.i == scene.sentence.i and _DONE.issuperset(scene.words(mention.j, scene.sentence.j))
 
 
-_UNDONE = frozenset(["not", "abandoned", "impossible", "planned", "deferred", "later", "no", "?", "never", "failed"])
+_DONE = word_list("tendons", "done")
 
 
 def _of_other_kind(desk: Desk, scene: Scene) -> bool:
