@@ -19,6 +19,7 @@ _SAYS = word_list("breaths", "says")
 _OPENERS = word_list("breaths", "openers")
 _STARTS = word_list("breaths", "starts")
 _GLUE = word_list("breaths", "glue")
+_QUALIFIED = (["the", "intact"], ["an", "intact"], ["the", "cut"], ["the", "divided"], ["the", "repaired"])
 
 
 @Language.component("notereader_breaths")
@@ -80,7 +81,7 @@ def _tied(page: Page, k: int) -> bool:
     if here is not None and here.kind == "digit" and here.j - here.i > 1 and k - 1 in page.tendon_words:
         return False
     before = [m for m in within(page.mentions, k - _LONGEST, k) if m.j >= k]
-    share = page.words[k - 1] in ("complete", "partial")
+    share = page.words[k - 1] in ("complete", "partial") or page.words[k - 2 : k] in _QUALIFIED
     return any(m.kind in _TIES or (m.kind == "extent" and share) for m in before)
 
 

@@ -350,7 +350,9 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
         return after[0].digits
     if after and _belongs(scene, at, after[0]):
-        return after[0].digits
+        bare = [g for g in after if not g.tendons and _belongs(scene, at, g) and scene.word_before(g.i) == "the"]
+        several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
+        return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
 
 

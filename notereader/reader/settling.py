@@ -35,8 +35,12 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
                 del fields[name]
         return
     if treatment in UNREPAIRED or treatment is None:
+        kept = (
+            ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
+        )  # a smoothed tendon may be seen to run
         for name in (*CORE, "peripheral", *_PERIPHERAL, *_BEHAVIOUR):
-            fields.pop(name, None)
+            if name not in kept:
+                fields.pop(name, None)
     if treatment == "reinserted" and "stitch" in fields:
         fixed = [f for f in fields["stitch"] if f.value in ("pull-out", "anchor")]
         fields["stitch"] = fixed or fields["stitch"]

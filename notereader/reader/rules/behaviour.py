@@ -58,7 +58,16 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if subject is not None and subject.group is not None and (subject.group.generic == "all" or subject.group.every):
         return desk.sewn()
     found, _ = suture_owners(desk, scene, i, j)
-    return [t for t in found if _sewn(desk, t)]
+    return [t for t in found if _sewn(desk, t)] or _smoothed(desk, scene)
+
+
+def _smoothed(desk: Desk, scene: Scene) -> list[Target]:
+    """'I trimmed the flap. It ran without triggering.': the one tendon smoothed, where none was sewn."""
+    if desk.repairable():
+        return []
+    found = [t for t, value in desk.treatments.items() if value == "trimmed"]
+    here = [t for t in found if t.digit in scene.setting.digits] or found
+    return here if len(here) == 1 else []
 
 
 def _sewn(desk: Desk, target: Target) -> bool:
@@ -68,6 +77,10 @@ def _sewn(desk: Desk, target: Target) -> bool:
 
 def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """Return the sewn tendons told of right before, if several; else of the digits in focus; else all."""
+    fingers = any(g.every and not (g.tendons or g.digits or g.generic) for g in scene.setting.groups)
+    if fingers and len(scene.every_digit) > 1:
+        sewn = desk.sewn(scene.every_digit or None)  # 'both digits flexed without gapping' tells of what bends the tips
+        return [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
     told = _just_named(desk, scene)
     if len(told) > 1:
         return told

@@ -326,6 +326,9 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     near = mention.i - scene.sentence.i <= 8
     if value == "excised" and mention.i <= scene.sentence.i + 1 and all(t.tendon == "FDS" for t in focus):
         return focus
+    if value == "trimmed" and near and not focus:
+        nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
+        return nicked if len(nicked) == 1 else []  # 'FDP nicked. FDS fine. I trimmed the flap.'
     if value in ("trimmed", "left") and near:
         if value == "left" and any(desk.treatments.get(t) == "repaired" for t in focus):
             return []

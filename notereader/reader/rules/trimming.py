@@ -97,12 +97,26 @@ def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
 
 
+def _of_digit_behind(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
+    """'cut back by 2 mm in the long and 3 mm in the ring finger': the digit right behind a length is whose it is."""
+    for group in scene.setting.groups:
+        lead = [w for w in scene.words(q.j, group.i) if w not in ("the", "left", "right")]
+        if group.digits and not group.tendons and q.j <= group.i and lead in (["in"], ["on"], ["for"], ["from"]):
+            named = {t for g in scene.setting.groups if g.tendons and g.j <= q.i for t in g.tendons}
+            kinds = named or {t.tendon for t in scene.setting.focus}
+            return [t for t in desk.cut(group.digits) if t.tendon in kinds]
+    return []
+
+
 def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'3 mm, from the FDP only' says whose by the tendon right after; else whose ends they are."""
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         if group.tendons and q.j <= group.i and len(between) <= 3 and "from" in between:
             return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
+    own = _of_digit_behind(desk, scene, q)
+    if own:
+        return own
     ends = [m for m in scene.of("ends", "endword") if m.j <= q.i]
     each = {"each", "both", "them", "they"} & set(scene.words(q.i - 3, q.j + 4))
     spot = ends[-1] if ends and each else Mention("ends", "", q.i, q.j)  # 'ends ragged, so 3 mm of each was pared back'
