@@ -15,6 +15,8 @@ Choice = tuple[Finding, list[Finding]]
 
 def choose(name: str, found: list[Finding]) -> Choice:
     """Return the finding to propose and its rivals."""
+    if len(found) == 1:  # as with most fields
+        return found[0], []
     corrected = [f for f in found if f.addendum]
     if corrected:
         chosen = corrected[-1]

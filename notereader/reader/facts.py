@@ -54,12 +54,20 @@ class FactMaker:
     def _evidence(self, findings: list[Finding]) -> list[Evidence]:
         """Return the words of the findings, the first one's first; words that overlap are given as one."""
         page = self.desk.page
-        spans: list[tuple[int, int]] = []
-        for i, j in (span for f in findings for span in f.spans):
-            n = next((n for n, (a, b) in enumerate(spans) if i < b and a < j), len(spans))
-            a, b = spans[n] if n < len(spans) else (i, j)
-            spans[n : n + 1] = [(min(a, i), max(b, j))]
+        spans = _joined([span for f in findings for span in f.spans])
         return [Evidence.at(page.text, page.starts[i], page.ends[j - 1], self.source) for i, j in spans]
+
+
+def _joined(spans: list[tuple[int, int]]) -> list[tuple[int, int]]:
+    """Return spans in the order given, those that overlap joined."""
+    if len(spans) == 1:  # as with most facts
+        return spans
+    joined: list[tuple[int, int]] = []
+    for i, j in spans:
+        n = next((n for n, (a, b) in enumerate(joined) if i < b and a < j), len(joined))
+        a, b = joined[n] if n < len(joined) else (i, j)
+        joined[n : n + 1] = [(min(a, i), max(b, j))]
+    return joined
 
 
 def _echoes(chosen: Finding, found: list[Finding]) -> list[Finding]:

@@ -239,6 +239,16 @@ class Record(_Strict):
 
     def facts_of(self, place: Address) -> Facts | None:
         """Return the facts of the entry an address lies in, or None where there is no such entry."""
+        digit, part, side = place.digit, place.part, place.side
+        if place.group == "repairs":
+            repairs = (r.facts for r in self.repairs if r.tendon == part and r.digit == digit and r.slip == side)
+            return next(repairs, None)
+        if place.group == "pulleys":
+            pulleys = (p.facts for p in self.pulleys if p.pulley == part and p.digit == digit and side is None)
+            return next(pulleys, None)
+        if place.group == "injuries":
+            injuries = (n.facts for n in self.injuries if n.structure == part and n.digit == digit and n.side == side)
+            return next(injuries, None)
         wanted = place.entry()
         return next((facts for found, facts in self.entries() if found == wanted), None)
 

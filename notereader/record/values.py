@@ -1,5 +1,6 @@
 """Values of facts: what is possible, refused with a reason, and shown in plain words."""
 
+from collections.abc import Callable
 from datetime import date
 
 from pydantic import BaseModel, ConfigDict, model_validator
@@ -37,17 +38,7 @@ _FLEXION = "degrees of flexion"
 
 def check_value(spec: FieldSpec, value: Value) -> Value:
     """Return the value in its stored form. Raises ValueRefused with the reason where the field cannot take it."""
-    checks = {
-        "choice": _choice,
-        "whole": _whole,
-        "number": _number,
-        "size": _size,
-        "interval": _interval,
-        "date": _date,
-        "yes-no": _yes_no,
-        "named": _named,
-    }
-    return checks[spec.kind](spec, value)
+    return _CHECKS[spec.kind](spec, value)
 
 
 def _refuse(spec: FieldSpec, value: object, wanted: str) -> ValueRefused:
@@ -115,6 +106,18 @@ def _named(spec: FieldSpec, value: Value) -> Value:
     if value is not True:
         raise _refuse(spec, value, "it is either in the note (yes) or the note is silent on it")
     return value
+
+
+_CHECKS: dict[str, Callable[[FieldSpec, Value], Value]] = {
+    "choice": _choice,
+    "whole": _whole,
+    "number": _number,
+    "size": _size,
+    "interval": _interval,
+    "date": _date,
+    "yes-no": _yes_no,
+    "named": _named,
+}
 
 
 def show_value(value: Value | None, unit: str = "") -> str:
