@@ -59,12 +59,16 @@ class Scene:
     sentence: Sentence = field(init=False)
     header: bool = field(init=False)  # the sentence stands in the lists of titles and diagnoses
     kinds: frozenset[str] = field(init=False)  # of its mentions; rules ask far more often than they find
+    said: frozenset[str] = field(init=False)  # its words
+    units: frozenset[str] = field(init=False)  # of its figures
 
     def __post_init__(self) -> None:
         """Keep at hand what every rule asks for."""
         self.sentence = self.setting.sentence
         self.header = self.sentence.section in ("procedure", "diagnosis")
         self.kinds = frozenset([m.kind for m in self.mentions])
+        self.said = frozenset(self.page.words[self.sentence.i : self.sentence.j])
+        self.units = frozenset([q.unit for q in self.quantities])
 
     def of(self, *kinds: str) -> list[Mention]:
         """Return the mentions of the kinds given."""

@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
@@ -25,6 +26,7 @@ _OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "p
 _STUMPS = word_list("sutures", "stumps")
 
 
+@needs(units=["mm", ""])
 def bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
     lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i)]

@@ -1,6 +1,7 @@
 """Fractures fixed with wires, plates or screws."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -23,6 +24,7 @@ _BEFORE_BONE = {
 }
 
 
+@needs(kinds=["bone", "structure", "fracture", "deed"])
 def bones(desk: Desk, scene: Scene) -> None:
     """Find fixed fractures: a bone or a fracture with wires, pins, plates or screws in one sentence or the next."""
     named = [m for m in scene.of("bone", "structure") if m.value in _BONES and scene.told(m.i)]

@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.suture_owners import respective
@@ -17,6 +18,7 @@ _SEWN = frozenset(["repair", "repairs", "repaired", "sutured"])
 _THESE = frozenset(["these", "those", "them"])
 
 
+@needs(kinds=["ends"])
 def ends(desk: Desk, scene: Scene) -> None:
     """Find how the ends were: 'ends clean', 'ragged stumps', 'the profundus was frayed'."""
     found = [m for m in scene.of("ends") if scene.told(m.i) and not foreign(scene, m.i, m.j)]

@@ -1,6 +1,7 @@
 """Gaps between the ends of a finished repair."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
 from notereader.reader.rules.told_apart import Answer, told_apart
@@ -17,6 +18,7 @@ _ASKING = frozenset([":", "=", "-"])
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
 
 
+@needs(kinds=["gap"])
 def gap(desk: Desk, scene: Scene) -> None:
     """Find gaps of the finished repair and their width: 'no gapping', '1 mm gap on extension'."""
     mentions = [m for m in scene.of("gap") if scene.told(m.i) and _is_repair_gap(desk, scene, m)]

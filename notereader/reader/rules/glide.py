@@ -35,8 +35,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    words = scene.words(scene.sentence.i, scene.sentence.j)
-    if "glide" not in scene.kinds and _GLIDE_FORMS.isdisjoint(words) and _RUN_FORMS.isdisjoint(words):
+    if "glide" not in scene.kinds and _GLIDE_FORMS.isdisjoint(scene.said) and _RUN_FORMS.isdisjoint(scene.said):
         return
     if not (desk.repairable() or scene.setting.focus):
         return

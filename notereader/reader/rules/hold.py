@@ -1,6 +1,7 @@
 """How the core holds: locking or grasping, where the words are said of the core."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture
@@ -11,6 +12,7 @@ _HOLDS_CORE_WORDS = word_list("sutures", "holds_core_words")
 _LOCK_WORDS_WORDS = word_list("sutures", "lock_words_words")
 
 
+@needs(kinds=["hold"])
 def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     """Find 'locking' and 'grasping' where they are said of the core."""
     stated = {m.value for m in scene.of("hold")}

@@ -1,12 +1,14 @@
 """Where the knots of the core lie."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.rules.suture_owners import lay_suture
 from notereader.reader.scene import Scene
 
 _OF_OTHERS = frozenset(["epitendinous", "peripheral", "epi", "nerve", "pulley", "skin", "stay", "dressing", "drain"])
 
 
+@needs(kinds=["knot"])
 def knot(desk: Desk, scene: Scene) -> None:
     """Find where the knots lie: 'knots buried', 'knot outside'."""
     words = scene.of("knotword")

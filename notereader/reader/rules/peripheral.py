@@ -10,6 +10,8 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
+# What tells of a peripheral suture in a sentence that does not name one.
+_WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
@@ -22,6 +24,9 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         heading = next(iter(within(scene.page.headings, scene.sentence.i, scene.sentence.j)), None)
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
+    unnamed = not spots and scene.sentence.section != PERIPHERAL
+    if unnamed and "pattern" not in scene.kinds and _WITHOUT_NAME.isdisjoint(scene.said):
+        return
     _left_out_there(desk, scene, spots)
     _none_around(desk, scene, bool(spots))
     _one_only(desk, scene, spots)

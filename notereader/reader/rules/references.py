@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Copy, Desk, Finding, carried
+from notereader.reader.needs import needs
 from notereader.reader.rules.roles import PERIPHERAL, TENDON, anchors
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -13,6 +14,7 @@ _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as"}
 
 
+@needs(words=_COMPARES | {"like"})
 def references(desk: Desk, scene: Scene) -> None:
     """Note every 'the same was done' of a sentence; the facts are taken over once all are known."""
     if scene.sentence.section in ("instructions", "closure", "indication", "anaesthesia", "dressing"):

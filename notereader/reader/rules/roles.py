@@ -43,7 +43,7 @@ class Anchor:
 def anchors(scene: Scene) -> list[Anchor]:
     """Return the words of a sentence that tell what its sutures are for, in order."""
     found: list[Anchor] = []
-    closing = not _CLOSING.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j))
+    closing = not _CLOSING.isdisjoint(scene.said)
     for m in scene.mentions:
         anchor = _anchor(scene, m, closing)
         if anchor is not None:

@@ -1,6 +1,7 @@
 """Core stitches by name, and fixation to bone by anchor or pull-out."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
@@ -21,6 +22,7 @@ _DONE = word_list("sutures", "done")
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
+@needs(kinds=["stitch", "anchor", "button"])
 def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find the names of core stitches, and anchors and pull-outs."""
     for mention in scene.of("stitch"):

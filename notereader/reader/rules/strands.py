@@ -31,6 +31,8 @@ _TIMES = re.compile(r"([2468])x\Z")
 
 def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     """Find the strand counts of a sentence and give each to its tendons."""
+    if "strandword" not in scene.kinds and desk.strands_at != scene.sentence.i:
+        return
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     for count, i, j in counts:

@@ -14,7 +14,7 @@ from notereader.reader.rules.threads import Thread, find_threads, is_old
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
-_REDONE = word_list("sutures", "redone")
+_REDONE = {phrase: frozenset(phrase.split()) for phrase in word_list("sutures", "redone")}
 _SUTURES_WORDS = word_list("sutures", "sutures_words")
 
 
@@ -42,9 +42,11 @@ def sutures(desk: Desk, scene: Scene) -> None:
 
 def _note_redone(desk: Desk, scene: Scene) -> None:
     """'Core taken out completely', 'second attempt: ...': what is told of the core from here on replaces the rest."""
+    likely = [phrase for phrase, words in _REDONE.items() if words <= scene.said]
+    if not likely or not scene.told(scene.sentence.i) or scene.header:
+        return
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
-    phrase = next((p for p in _REDONE if f" {p} " in text), None)
-    if phrase is None or not scene.told(scene.sentence.i) or scene.header:
+    if not any(f" {phrase} " in text for phrase in likely):
         return
     if any(w in text for w in (" old ", " nerve ", " skin ", " pulley ", " graft ", " stay ")):
         return

@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import (
     after_repair,
@@ -41,6 +42,7 @@ _NEAR = 12
 _RESULTS = ("gap", "glide", "bulk", "tension")
 
 
+@needs(kinds=["test"], words=_PATIENT_MOVES | _MOVING | _ANSWERS.keys() | {"same"})
 def table_test(desk: Desk, scene: Scene) -> None:
     """Find how the finished repair was tested on the table; examinations before it are none."""
     mentions = [m for m in scene.of("test") if scene.told(m.i) and _is_test(desk, scene, m)]

@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import DIGITS, Group, Target, has
 from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, Subject, group_targets, series
@@ -24,8 +25,15 @@ _CUT = word_list("tendons", "cut")
 _CUT_LABELS = word_list("tendons", "cut_labels")
 _IN_FULL = (["in", "full"], ["in", "total"], ["in", "toto"], ["in", "continuity"], ["throughout", "its"])
 _REMAINING = word_list("tendons", "remaining")
+_SAME = frozenset(["same", "ditto", "idem", "likewise"])
+_NONE = frozenset(["none", "nil"])
 
 
+@needs(
+    kinds=["extent", "fraction", "neutral", "slip"],
+    words=_CUT | _SAME | _NONE | {"neither", "avulsion"},
+    units=["%", ""],
+)
 def extents(desk: Desk, scene: Scene) -> None:
     """Find how much of each tendon was cut, or that it was not."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
@@ -130,7 +138,7 @@ def _none_of_slip(desk: Desk, scene: Scene) -> None:
     shares = any(q.unit == "%" for q in scene.quantities)
     for group in (g for g in scene.setting.groups if any(slip or shares for _, _, slip in g.pairs)):
         after = scene.words(group.j, min(group.j + 2, scene.sentence.j))
-        if after[:1] in (["none"], ["nil"]) and after[1:] in ([], ["."], [";"], [","]) and scene.told(group.i):
+        if after and after[0] in _NONE and after[1:] in ([], ["."], [";"], [","]) and scene.told(group.i):
             for target in group_targets(scene, group):
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 1)], "extent intact")
 
@@ -143,7 +151,7 @@ def _same_again(desk: Desk, scene: Scene) -> None:
     after = [
         w for w in scene.words(group.j, min(group.j + 4, scene.sentence.j)) if w not in (":", "-", "finger", "the")
     ]
-    if after[:1] not in (["same"], ["ditto"], ["idem"], ["likewise"]) or after[1:2] not in ([], [","], ["."], [";"]):
+    if not after or after[0] not in _SAME or after[1:2] not in ([], [","], ["."], [";"]):
         return
     for before in scene.setting.focus:
         for digit in group.digits:

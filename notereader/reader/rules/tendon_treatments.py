@@ -2,6 +2,7 @@
 
 from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, near_digits, others, tendon_owner
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.tendon_extents import with_name_of
 from notereader.reader.scene import Scene, group_targets
@@ -15,6 +16,7 @@ _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
 _LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
 
+@needs(kinds=["deed"], words=["bone"])
 def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):

@@ -1,6 +1,7 @@
 """Tension and bulk of a repair."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import about_repair, behaving, foreign, lay_behaviour, names_repair
 from notereader.reader.rules.told_apart import told_apart
@@ -18,6 +19,7 @@ _ADJUSTED = word_list("quality", "adjusted")
 _DRESSINGS = word_list("quality", "dressings")
 
 
+@needs(kinds=["tension"])
 def tension(desk: Desk, scene: Scene) -> None:
     """Find tension on the repair: 'no tension', 'under some tension'."""
     for mention in scene.of("tension"):
@@ -72,9 +74,10 @@ def _beside_gap(scene: Scene, mention: Mention) -> bool:
     return any(first <= m.i < last for m in scene.of("gap"))
 
 
+@needs(kinds=["bulk"])
 def bulk(desk: Desk, scene: Scene) -> None:
     """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
-    if "bulk" not in scene.kinds or not (desk.repairable() or scene.setting.focus):
+    if not (desk.repairable() or scene.setting.focus):
         return
     found = [m for m in scene.of("bulk") if scene.told(m.i) and not foreign(scene, m.i, m.j)]
     for mention in found:

@@ -33,6 +33,8 @@ class Thread:
 def find_threads(scene: Scene) -> list[Thread]:
     """Return the sutures named in a sentence: each size with the material beside it, and materials without a size."""
     threads = [Thread(i, j, size, (i, j)) for size, i, j in find_sizes(scene)]
+    if not threads and "material" not in scene.kinds:
+        return []
     for mention in scene.of("material"):
         thread = _beside(scene, threads, mention)
         if thread is None:

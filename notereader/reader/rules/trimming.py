@@ -3,6 +3,7 @@
 from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
 from notereader.reader.measures import UNITS
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import foreign, lay_behaviour
 from notereader.reader.rules.ends import deep_of_column, end_owners
@@ -19,6 +20,7 @@ _TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons"
 _REACH = 9  # words between a length and the verb it belongs to
 
 
+@needs(units=["mm"])
 def trimmed(desk: Desk, scene: Scene) -> None:
     """Find lengths of tendon trimmed away and give each to its tendon."""
     lengths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and scene.told(q.i)]

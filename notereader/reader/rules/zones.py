@@ -10,6 +10,8 @@ from notereader.reader.tables import zone_value
 
 def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
+    if "zone" not in scene.kinds and scene.sentence.section != "zone":
+        return
     _zone_heading(desk, scene)
     for mention in _zones(scene):
         if scene.page.standing[mention.i] == "story" and _only_in_story(desk):
