@@ -26,12 +26,16 @@ _REPAIR_WORDS = word_list("sutures", "repair_words")
 # Words between a count and its strands: 'four separate core strands', '6 x strands'.
 _BETWEEN = frozenset(["-", "core", "main", "separate", "full", "x", "individual", "parallel", "longitudinal", "suture"])
 _ONE_WORD = re.compile(r"(1?[0-9])(strands?|stranded|str|strd|s|st)\Z")
+_GLUED = frozenset(
+    f"{n}{word}" for n in range(1, 17) for word in ("strand", "strands", "stranded", "str", "strd", "s", "st")
+)
 _TIMES = re.compile(r"([2468])x\Z")
 
 
 def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     """Find the strand counts of a sentence and give each to its tendons."""
-    if "strandword" not in scene.kinds and desk.strands_at != scene.sentence.i:
+    likely = "strandword" in scene.kinds or not _GLUED.isdisjoint(scene.said)
+    if not likely and desk.strands_at != scene.sentence.i:
         return
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
