@@ -215,6 +215,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
             a.value = named if named in ("radial", "ulnar") else a.value  # 'one slip (ulnar)'
     if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
         atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
+    atoms = sorted([*atoms, *_other_slip(page, atoms, sentence)], key=lambda a: (a.i, a.j))
     quantifiers = [m for m in mentions if m.kind == "quantifier"]
     groups: list[Group] = []
     run: list[Mention] = []
@@ -234,6 +235,25 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
         _mark_manner(page, group, sentence)
     _take_up(page, groups, mentions)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
+
+
+def _other_slip(page: Page, atoms: list[Mention], sentence: Sentence) -> list[Mention]:
+    """'radial slip 100%, ulnar ok', 'the radial slip was cut, the ulnar not': the other slip, told by its side alone."""
+    named = [a for a in atoms if a.kind == "slip" and a.value in ("radial", "ulnar") and a.i < a.j]
+    if len({a.value for a in named}) != 1:
+        return []
+    other = "ulnar" if named[0].value == "radial" else "radial"
+    for k in range(named[0].j, sentence.j - 1):
+        before = page.words[k - 2 : k] if page.words[k - 1] == "the" else page.words[k - 1 : k]
+        if page.words[k] == other and before[0] in (",", ";", "and", "but", "while") and _ends_side(page, k + 1):
+            return [Mention("slip", other, k, k + 1)]
+    return []
+
+
+def _ends_side(page: Page, k: int) -> bool:
+    """Tell whether a side that ends before word k is told alone: no nerve, artery or edge follows it."""
+    says = (m for m in within(page.mentions, k, k + 1) if m.kind in ("extent", "opened", "deed", "neutral", "hurt"))
+    return page.words[k] in ("one", "not", "was", "is") or any(says) or page.words[k].endswith("%")
 
 
 def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:

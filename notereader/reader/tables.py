@@ -10,6 +10,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Page, Sentence, page_of, within
+from notereader.reader.sentences import sentence_end
 from notereader.vocabulary.wordlists import word_list
 
 _BODY_OF_WORDS = word_list("tables", "body_of_words")
@@ -295,8 +296,19 @@ def _cells(
             continue
         head = title.cells[column]
         section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
-        made.append(_sentence(page, *cell, section, block, [*prefix, head]))
+        made += [_sentence(page, i, j, section, block, [*prefix, head]) for i, j in _sentences_of(page, cell)]
     return made
+
+
+def _sentences_of(page: Page, cell: Span) -> list[Span]:
+    """Cut a cell that tells several things, '4 mm trimmed. Cruciate, 3-0 Ethibond. Epitendinous 5-0', at its stops."""
+    found: list[Span] = []
+    i, last = cell
+    while i < last:
+        j = min(sentence_end(page, i), last)
+        found.append((i, j))
+        i = j
+    return found
 
 
 def _names(page: Page, labels: list[Span]) -> bool:

@@ -55,6 +55,8 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
+    if scene.next_word(mention.j) in ("core", "repair", "suture", "stitch", "result", "join"):
+        return True  # 'too short for a tidy core'
     if scene.page.words[mention.j - 1] == "torn" and scene.next_word(mention.j) in _TORN_OFF:
         return True  # 'the ends were torn off the bone' tells how, not what they looked like
     return scene.negated(mention.i, mention.j, 3) or (

@@ -129,6 +129,7 @@ def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor
 def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
     """An anchor or a button puts the tendon back to bone."""
     done = bool(_DONE & set(scene.words(scene.sentence.i, scene.sentence.j))) or _set_in_bone(scene, mention)
+    done = done or any(d.value == "reinserted" and scene.told(d.i) for d in scene.of("deed"))
     if stitch == "anchor" and not scene.header and not done:
         return
     if scene.sentence.section in ("implants", "instructions"):
@@ -149,5 +150,5 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
 def _set_in_bone(scene: Scene, mention: Mention) -> bool:
     """'Mini anchor in P3', 'bone anchor x1 into the footprint': where it sits, told without a verb."""
     after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
-    place = next((k for k, word in enumerate(after) if word in ("in", "into")), None)
+    place = next((k for k, word in enumerate(after) if word in ("in", "into", "at")), None)
     return place is not None and not _BONE.isdisjoint(after[place + 1 :])
