@@ -238,7 +238,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
 
 
 def _other_slip(page: Page, atoms: list[Mention], sentence: Sentence) -> list[Mention]:
-    """'radial slip 100%, ulnar ok', 'the radial slip was cut, the ulnar not': the other slip, told by its side alone."""
+    """'radial slip 100%, ulnar ok', 'the radial slip was cut, the ulnar not': the other slip, told by its side."""
     named = [a for a in atoms if a.kind == "slip" and a.value in ("radial", "ulnar") and a.i < a.j]
     if len({a.value for a in named}) != 1:
         return []

@@ -130,6 +130,8 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
             free = k
         if free is None or free in taken or not _tendon_runs(scene, k):
             continue
+        if word == "excursion" and scene.words(k - 2, k) in (["under", "full"], ["on", "full"], ["through", "full"]):
+            continue  # 'under full excursion there was no gap'
         i, j = min(free, k), max(free, k) + 1
         found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
     return found[:1]

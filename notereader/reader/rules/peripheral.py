@@ -13,6 +13,7 @@ _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
 # What tells of a peripheral suture in a sentence that does not name one.
 _WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
+_NO = frozenset(["no", "none", "nil", "n", "not", "omitted"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 
@@ -46,7 +47,10 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         )
         return
     for spot in _one_a_part(scene, spots):
-        if not scene.told(spot.i):
+        if not scene.told(spot.i) or _of_other_thing(scene, spot):
+            continue
+        if scene.answer(spot.j) in _NO:
+            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
             continue
         if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
             lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
@@ -138,7 +142,19 @@ def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
             desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
 
 
+def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
+    """'epineurium of the ulnar nerve closed with a circumferential 9-0', 'peripheral neuropathy'."""
+    if scene.next_word(spot.j) in ("neuropathy", "nerve", "nerves", "vascular", "pulses", "oedema", "line", "cannula"):
+        return True
+    nerve = "epineurium" in scene.words(scene.sentence.i, scene.sentence.j) or bool(scene.of("sided", "anynerve"))
+    tendon = any(g.tendons or g.generic for g in scene.setting.groups) or bool(scene.of("stitch", "strandword"))
+    round_it = scene.words(spot.i, spot.j) in (["circumferential"], ["circumferentially"], ["around"], ["round"])
+    return nerve and round_it and not tendon
+
+
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
+    if any(m.j <= spot.i and spot.i - m.j <= 5 for m in scene.of("gap", "glide")):
+        return False  # 'no gap before or after the epitendinous suture'
     return scene.negated(spot.i, spot.j, 5) or "neither" in scene.words(scene.part(spot.i)[0], spot.i)
 
 
