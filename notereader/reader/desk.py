@@ -180,10 +180,12 @@ class Desk:
     def deep_named(self) -> list[Target]:
         """Return the deep flexors named as this operation's; none where a tendon went another way than end to end."""
         if self._deep_named is None:
-            told = [(s, g) for s in self.having("tendon") for g in s.setting.groups if g.tendons and s.told(g.i)]
-            named = dict.fromkeys(t for s, g in told if not (g.reference or g.excepted) for t in group_targets(s, g))
+            named = [(s, g) for s in self.having("tendon") for g in s.setting.groups if g.tendons]
+            told = [(s, g) for s, g in named if s.told(g.i)]
+            told = told or [(s, g) for s, g in named if self.page.standing[g.i] == "history"]  # what ruptured again
+            targets = dict.fromkeys(t for s, g in told if not (g.reference or g.excepted) for t in group_targets(s, g))
             otherwise = self.values_told("deed") & {"tenodesed", "grafted", "reinserted"}
-            deep = [t for t in named if t.tendon in ("FDP", "FPL") and t.slip is None]
+            deep = [t for t in targets if t.tendon in ("FDP", "FPL") and t.slip is None]
             self._deep_named = [] if otherwise else deep
         return self._deep_named
 
@@ -194,7 +196,7 @@ class Desk:
     def is_cut(self, target: Target) -> bool:
         """Tell whether a tendon is known to be cut or to have been treated."""
         extent = self.extents.get(target)
-        return extent != "intact" and (extent in HURT_KINDS or target in self.treatments)
+        return extent != "intact" and (extent in HURT_KINDS or target in self.treatments or self.has_suture(target))
 
     def repairable(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons that were repaired or, being cut, not said to have been treated otherwise."""
@@ -343,6 +345,8 @@ def _unclear(desk: Desk, digits: tuple[str, ...] | None, possible: list[Target])
     """
     taken = {t.digit for t in possible if t.tendon != "FDS" or desk.treatments.get(t) in _SEWN}
     found = [t for t in desk.deep_named if digits is None or t.digit in digits]
+    if digits == ("thumb",) and not desk.cut(digits) and Target("thumb", "FPL") not in found:
+        found.append(Target("thumb", "FPL"))  # a thumb has no other flexor tendon
     return [t for t in found if t.digit not in taken and t not in possible and desk.may_be_repaired(t)]
 
 

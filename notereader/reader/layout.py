@@ -125,11 +125,19 @@ def _cuts(page: Page, lines: list[Line]) -> list[Section]:
     cuts: list[Section] = []
     reach = 0
     for heading in sorted(page.headings, key=lambda h: (h.i, -h.j)):
-        if heading.i < reach:
+        if heading.i < reach or (cuts and _row_of(page, cuts[-1], heading.i, heading.j)):
             continue
         reach = heading.j
         cuts.append(Section(heading.value, starts.get(heading.i, heading.i), heading.j))
     return cuts
+
+
+def _row_of(page: Page, cut: Section, i: int, j: int) -> bool:
+    """'Core    FDP: 3/0 ...' with 'FDS: 4/0 ...' below it: names of tendons under a label head nothing of their own."""
+    if cut.kind not in ("core", "peripheral", "zone") or page.words[i:j] not in (["fdp"], ["fds"], ["fpl"]):
+        return False
+    same_line = max(page.breaks[cut.i : i + 1], default=Break.NONE) < Break.LINE
+    return same_line or (page.breaks[i] == Break.LINE and _indent(page, i) > _indent(page, cut.h))
 
 
 def _settle_before_and_after(page: Page, cuts: list[Section]) -> None:

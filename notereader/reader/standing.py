@@ -375,7 +375,11 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 _mark(page, cue.i, end, "considered")
                 continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
-            _mark(page, *_square_or(page, cue, first, sentence.j), "conditional")
+            span = _square_or(page, cue, first, sentence.j)
+            if page.words[cue.i - 1] == "only":  # '(complete only if the tendon was sutured)'
+                bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
+                span = bracketed if page.words[bracketed[0]] == "(" else span
+            _mark(page, *span, "conditional")
         elif cue.value == "considered":
             _mark(page, *_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
