@@ -7,7 +7,7 @@ thing before it, unless another subject has taken over since, or to the one that
 from dataclasses import dataclass
 from itertools import pairwise
 
-from notereader.reader.page import Mention, within
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
 
@@ -145,6 +145,8 @@ class Attachment:
         """Return the thing right after a word, with only small words between."""
         for thing in self.things:
             if thing.i >= m.j:
+                if "_" in self.scene.words(m.j, thing.i) and Break.COLUMN in self.scene.page.breaks[m.j : thing.i + 1]:
+                    return None  # 'A2 _intact_   A3 _cut_' of a form filled in
                 between = self._between(m.j, thing.i)
                 near = len(between) <= 14 and all(w in _LEAD or self._measure(w) for w in between)
                 return thing if near and not _PLACE & set(between) - {"over"} else None
@@ -157,7 +159,7 @@ class Attachment:
         """Return the words from i to j but those that say which finger or say something themselves."""
         page = self.scene.page
         kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words)
-        return [page.words[k] for k in kept if page.standing[k] not in _EMPTY]
+        return [page.words[k] for k in kept if page.standing[k] not in _EMPTY and page.words[k].strip("_")]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)

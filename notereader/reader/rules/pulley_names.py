@@ -87,6 +87,8 @@ def _left_out(scene: Scene, m: Mention) -> bool:
 def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
     """Tell whether a pulley belongs to a group before it; columns of space part titles from one another."""
     between = scene.words(group.j, mention.i)
+    if mention.value in group.values and "and" in between:
+        return False  # 'it caught on A4, and A4 was vented'
     if not between and scene.page.breaks[mention.i] == Break.COLUMN:
         return False
     return len(between) <= 4 and all(w in _GLUE for w in between) and ("+" not in between or "," not in between)

@@ -75,7 +75,8 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
     for word in words:
         strong = word.value != "intact" or " ".join(scene.words(word.i, word.j)) not in WEAK
         owners = attachment.owners(word, loosely=strong)
-        if word.value in ("vented", "released") and attachment.with_others(word):
+        cuts = scene.page.words[word.i] not in ("vented", "released")  # these are words of the surgeon's own doing
+        if word.value in ("vented", "released") and cuts and attachment.with_others(word):
             word = Mention("opened", "injured", word.i, word.j)  # cut together with tendons: the accident did it
         for n in owners:
             groups[n].actions.append(word)

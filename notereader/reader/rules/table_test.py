@@ -64,7 +64,9 @@ def _value(scene: Scene, mention: Mention) -> str:
     """'pulled the finger out straight' moves the joints; 'pulled on the tendon' pulls."""
     after = scene.words(mention.j, min(mention.j + 5, scene.sentence.j))
     moves = not {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "straight" in after
-    if mention.value == "active" and (_by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i))):
+    if mention.value == "active" and (
+        _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i))
+    ):
         return "passive"
     return "passive" if mention.value == "traction" and moves else mention.value
 
