@@ -1,6 +1,7 @@
 """Core and peripheral sutures of a sentence: every rule of them, in order, and sizes and materials."""
 
-from notereader.reader.desk import Desk, carried
+from notereader.reader.bearing import Target
+from notereader.reader.desk import Desk, carried, is_correction
 from notereader.reader.rules.bites import bites
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
@@ -63,7 +64,7 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
     if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
-    targets = respective(scene, thread.i, peers, every)
+    targets = [t for t in respective(scene, thread.i, peers, every) if not _second_thread(desk, scene, thread, t)]
     if thread.material and len(targets) < len(every) and len(scene.of("material")) == 1:
         for target in [t for t in every if t not in targets]:  # '3-0 and 4-0 Ethibond respectively'
             at, rule = [thread.material_at], f"material of the {thread.role} suture"
@@ -96,6 +97,21 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
             )
         if thread.looped is not None and thread.role == CORE:
             desk.tendon(scene, target, "looped", thread.looped, [(thread.i, thread.j)], "looped suture", *doubts)
+
+
+def _second_thread(desk: Desk, scene: Scene, thread: Thread, target: Target) -> bool:
+    """'5-0 Ethilon.' in a sentence that names neither a tendon nor a core, where the core's size was told before.
+
+    It is the skin's, or a stitch put in besides; the core has one size, unless the sentence takes the other back.
+    """
+    named = any((g.tendons or g.generic or g.digits) and g.i < g.j for g in scene.setting.groups)
+    core = scene.of("stitch", "strandword") or any(m.value == CORE for m in scene.of("role"))
+    if thread.role != CORE or not thread.size or named or core or scene.sentence.prefix or is_correction(scene):
+        return False
+    if target in desk.redone or scene.sentence.section == CORE:
+        return False
+    told = [f for f in desk.told_of("repairs", target) if f.field == "size" and not f.header]
+    return any(f.value != thread.size and f.order < scene.sentence.i for f in told)
 
 
 def _lay_loops(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
