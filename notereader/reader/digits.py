@@ -107,10 +107,29 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
         mention.kind = "digit"
         return False
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
+    known = known or _among_digits(page, mention)
     if not known and not _before_pulley(page, mention) and not _ordinal_again(page, mention):
         return True
     mention.kind = "digit"
     return False
+
+
+def _among_digits(page: Page, mention: Mention) -> bool:
+    """'ring no gap, little gaps 2 mm', 'none in ring, 1 mm in small': a short name beside another digit's."""
+    words, i, j = page.words, mention.i, mention.j
+    if words[i] not in ("middle", "long", "little", "small") or j - i > 1 or i == 0:
+        return False
+    others = [m for m in within(page.mentions, i - 14, i + 14) if m.kind == "digit" and not m.i <= i < m.j]
+    if not any("." not in words[min(m.j, j) : max(m.i, i)] for m in others):
+        return False
+    after = words[j] if j < len(words) else "."
+    if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
+        return True
+    says = any(m.kind in ("gap", "glide") for m in within(page.mentions, j, j + 2))
+    return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
+
+
+_SAYS_AFTER = word_list("bearing", "says_after")
 
 
 def _no_digit(page: Page, mention: Mention) -> bool:

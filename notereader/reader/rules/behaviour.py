@@ -45,11 +45,28 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
 
 def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
+    return _of_finger(desk, scene, _behaving(desk, scene, i, j))
+
+
+def _of_finger(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+    """'FDS slip: figure-of-eight. Pulled on with a hook: no gap.': what no tendon is named for is said of the finger.
+
+    Its deep flexor bends the tip, so where that was sewn too the remark is of it, and not of the slip told of last.
+    """
+    if any(g.tendons or g.generic for g in scene.setting.groups) or any(t.tendon != "FDS" for t in targets):
+        return targets
+    deep = [Target(d, "FDP") for d in dict.fromkeys(t.digit for t in targets)]
+    return deep if deep and all(desk.may_be_repaired(t) and desk.has_suture(t) for t in deep) else targets
+
+
+def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
+    """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
     if said_of_all(scene, i):
         wide = suture_owners(desk, scene, i, j)[0]
         if len(wide) > 1:
             return wide
-    if collective(scene, i, j):
+    one_or_other = "one or the other" in " ".join(scene.words(scene.sentence.i, scene.sentence.j))
+    if collective(scene, i, j) or one_or_other:
         return everyone(desk, scene, i)
     targets = [t for t in owners(desk, scene, i, j)[0] if _sewn(desk, t)]
     if targets:
@@ -122,6 +139,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     before = words[n - 1] if n else ""
     if (words[n], before) == ("all", "at"):
         return False
+    if words[n] == "none" and n == 0:
+        return True  # 'None bulky.'
     if (
         words[n] == "either"
         and before not in ("in", "of", "at", "on", "from", "with", "to")

@@ -20,7 +20,10 @@ _RESOLVED = word_list("quality", "resolved")
 _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
 _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
-_ALONE = frozenset(["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/"])
+_ALONE_WORDS = frozenset(["free", "smooth"])
+_ALONE = frozenset(
+    ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
+)
 _EDGES = frozenset(["edge", "lip", "margin", "pulley", "rim", "border"])
 
 
@@ -138,12 +141,13 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
 
 
 def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
-    """'Ring: free and no gap', 'no gap, free as well': one word beside what was seen of the gap."""
-    if "gap" not in scene.kinds or not after_repair(desk, scene):
+    """'Ring: free and no gap', 'no gap, free as well', 'It was smooth': one word beside what was seen or tested."""
+    tested = "gap" in scene.kinds or _tested_before(desk, scene)
+    if _ALONE_WORDS.isdisjoint(scene.said) or not tested or not after_repair(desk, scene) or "ends" in scene.said:
         return []
     taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
     for k in range(scene.sentence.i, scene.sentence.j):
-        if scene.page.words[k] != "free" or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
+        if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
         before, after = scene.word_before(k), scene.next_word(k + 1)
         if before in _ALONE and after in _ALONE and not denied(scene, k, k + 1, 2):
@@ -186,6 +190,7 @@ def _tendon_runs(scene: Scene, k: int) -> bool:
     around = scene.words(first, min(last, k + 2))
     if "suture" in around[:-1] and around[around.index("suture") + 1] in ("line", "site"):
         around.remove("suture")
-    if word in _MOVES and not _BODY.isdisjoint(around):
+    named = not {"tendon", "repair", "it", "join", "junction"}.isdisjoint(scene.words(max(first, k - 2), k))
+    if word in _MOVES and not _BODY.isdisjoint(around) and not named:
         return False
     return word not in _RUN_FORMS or _NO_TENDON.isdisjoint(around)

@@ -62,8 +62,9 @@ def table_test(desk: Desk, scene: Scene) -> None:
 
 def _value(scene: Scene, mention: Mention) -> str:
     """'pulled the finger out straight' moves the joints; 'pulled on the tendon' pulls."""
-    after = scene.words(mention.j, min(mention.j + 5, scene.sentence.j))
-    moves = not {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "straight" in after
+    after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
+    parts = {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "fingers" not in after[:5]
+    moves = not parts and "straight" in after
     if mention.value == "active" and (
         _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i))
     ):
