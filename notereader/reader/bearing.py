@@ -331,14 +331,15 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         if page.words[q.i - 1] in ("in", "at", "after") and page.words[q.i : q.j] == ["all"] and k == q.j:
             continue  # 'in all we count four strands'
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
-        first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS
+        around = page.words[q.i - 1] in _LEADS_TO_ALL and (page.words[q.i] in _WHOLE or page.words[q.i - 1] in _LEADS)
+        first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS or around
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         after = page.words[k] if k < sentence.j else "."
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
         closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
         thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
         first = first or thread
-        if first and not named and (noun or verb or closes or thread or page.words[q.i - 1] in ("in", "for", "to")):
+        if first and not named and (noun or verb or closes or thread or around):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
                 continue
             if page.words[q.j - 1] == "other" and not (noun or verb):
@@ -360,6 +361,8 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
     return bool(before) and before[-1].kind not in ("tendon", "digit")
 
 
+_LEADS = frozenset(["in", "for", "to"])
+_LEADS_TO_ALL = _LEADS | {"around", "round", "over"}
 _WHOLE = frozenset(["both", "all", "each"])
 _ENDS = frozenset([".", ",", ";", ":", ")"])
 _LIKE = frozenset(["like", "as"])

@@ -9,6 +9,7 @@ from notereader.vocabulary.sutures import stitches
 CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
 _PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
 _BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
+_FULLER = {"double tsuge": "tsuge", "triple tsuge": "tsuge", "modified kessler": "kessler"}
 # The rule that takes a tendon for repaired because a core suture of it is told.
 BY_SUTURE = "a core suture was placed"
 
@@ -80,10 +81,22 @@ def _drop_carried(fields: dict[str, list[Finding]]) -> None:
     fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule=BY_SUTURE)]
 
 
+def _keep_fuller_names(fields: dict[str, list[Finding]]) -> None:
+    """'a Tsuge, I did two of those, so a double Tsuge, four strands': the fuller name, where the count bears it out."""
+    told = {str(f.value) for f in fields["stitch"]}
+    counts = {f.value for f in fields.get("strands", [])}
+    for fuller, plain in _FULLER.items():
+        known = stitches().get(fuller)
+        borne_out = known is not None and (plain == "kessler" or known.strands in counts)
+        if fuller in told and plain in told and borne_out and not any(f.addendum for f in fields["stitch"]):
+            fields["stitch"] = [f for f in fields["stitch"] if f.value != plain]
+
+
 def _imply(fields: dict[str, list[Finding]]) -> None:
     """Add what follows from the name of the stitch: strands and hold, marked as implied."""
     if "stitch" not in fields:
         return
+    _keep_fuller_names(fields)
     named = choose("stitch", fields["stitch"])[0]
     stitch = stitches().get(str(named.value))
     if stitch is None:

@@ -5,7 +5,7 @@ from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners, targets_of
 from notereader.reader.rules.thread_roles import has_core
-from notereader.reader.rules.threads import find_sizes
+from notereader.reader.rules.threads import Thread, find_sizes
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -18,7 +18,7 @@ _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 
 
-def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
+def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find whether a peripheral suture was placed or left out, and its pattern."""
     spots = [a for a in found if a.role == PERIPHERAL]
     if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
@@ -69,7 +69,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
-        _lay_pattern(desk, scene, found, bool(spots))
+        _lay_pattern(desk, scene, found, bool(spots), threads)
 
 
 def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
@@ -170,12 +170,15 @@ def _only_a_word(scene: Scene, spot: Anchor) -> bool:
     return False
 
 
-def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool) -> None:
+def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool, threads: list[Thread]) -> None:
     others = [a for a in found if a.role != "pattern"]
     for mention in scene.of("pattern"):
         if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
             continue
-        if not _is_peripheral_pattern(desk, scene, mention, others, peripheral):
+        if not (
+            _of_outer_thread(scene, mention, threads)
+            or _is_peripheral_pattern(desk, scene, mention, others, peripheral)
+        ):
             continue
         value, end = _locked_as_it_goes(scene, mention)
         targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
@@ -197,6 +200,15 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
         if told and role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
             rule = "peripheral pattern named"
             lay_suture(desk, scene, mention.i, mention.j, "peripheral_pattern", mention.value, rule)
+
+
+def _of_outer_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> bool:
+    """'a running 6/0 Prolene epitendinous suture', '... + 5-0 running': the pattern stands beside the outer thread."""
+    if scene.words(mention.i, mention.j) in (["ran"], ["run"]):
+        return False
+    outer = [t for t in threads if t.role == PERIPHERAL and t.size]
+    comma = {k for k in range(mention.i - 1, mention.j + 1) if scene.page.words[k] == ","}
+    return any(mention.j == t.i or mention.i == t.j or (mention.i - t.j == 1 and t.j in comma) for t in outer)
 
 
 def _locked_as_it_goes(scene: Scene, mention: Mention) -> tuple[str, int]:

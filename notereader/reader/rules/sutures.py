@@ -35,7 +35,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     strands(desk, scene, found)
     stitches(desk, scene, found, threads)
     hold(desk, scene, found)
-    peripheral(desk, scene, found)
+    peripheral(desk, scene, found, threads)
     bites(desk, scene)
     knot(desk, scene)
     _remember_topic(desk, scene, found, threads)

@@ -22,7 +22,9 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
         thread.role = role_of(scene, thread.i, thread.j, found)
         if thread.role == CORE and _added_round(scene, thread, found):
             thread.role = PERIPHERAL
-        if thread.role in ("bone", "sheath", "other") and _holds_stump(scene, thread):
+        # 'an anchor carrying 3-0 FiberWire'
+        carried = thread.role == "bone" and any(0 <= thread.i - m.j <= 8 for m in scene.of("anchor"))
+        if carried or (thread.role in ("bone", "sheath", "other") and _holds_stump(scene, thread)):
             thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
