@@ -48,7 +48,7 @@ def standing(doc: Doc) -> Doc:
         _mark_unticked(page, sentence)
         _mark_open_choice(page, sentence)
         _mark_yes_or_no(page, sentence)
-        if page.words[sentence.j - 1] == "?":
+        if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
             kind = kind or "question"
         elif (
             page.words[sentence.j - 1] == ":"
@@ -120,6 +120,8 @@ def _opening(page: Page, sentence: Sentence) -> str:
     signed = first[:2] in (["signed", "for"], ["agreed", "to"], ["signed", "up"])
     if (signed or first[:2] in (["consented", "for"], ["consented", "to"])) and page.words[sentence.j - 1] != "?":
         return "story"
+    if _is_aside_of(first):
+        return "teaching"
     if first[:2] in (["were", "a"], ["were", "the"], ["were", "it"], ["were", "there"]):
         return "conditional"
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
@@ -127,6 +129,27 @@ def _opening(page: Page, sentence: Sentence) -> str:
     if first[:1] == ["had"] and {"would", "should", "might"} & set(page.words[sentence.i : sentence.j]):
         return "considered"
     return ""
+
+
+def _is_aside_of(first: list[str]) -> bool:
+    """'(SpR: two strands was what my boss did)', 'note for reg: ...': somebody's remark to somebody."""
+    if first[:1] == ["("] and first[1:2] != [] and first[1] in _SPEAKERS and ":" in first[2:4]:
+        return True
+    return first[:2] in (["note", "for"], ["note", "to"], ["nb", "for"]) and first[2:3] != [] and first[2] in _SPEAKERS
+
+
+_SPEAKERS = word_list("standing", "speakers")
+
+
+def _asks(page: Page, sentence: Sentence) -> bool:
+    """Tell whether a sentence with a question mark is one; '... are sutured after Zechner?' doubts a word."""
+    words = page.words[sentence.i : sentence.j]
+    told = _AUXILIARIES & set(words[3:]) & _FINITE
+    return len(words) <= 12 or not told or words[0] in _ASKING or words[0] in ("(", '"') or "'" in words[0]
+
+
+_FINITE = frozenset(["was", "were", "is", "are", "had", "has", "have"])
+_ASKING = word_list("standing", "asking")
 
 
 def _says_something(page: Page, sentence: Sentence) -> bool:

@@ -4,7 +4,7 @@ from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk, owners
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
-from notereader.reader.rules.suture_owners import said_of_all, suture_owners
+from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -66,14 +66,16 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         if len(wide) > 1:
             return wide
     one_or_other = "one or the other" in " ".join(scene.words(scene.sentence.i, scene.sentence.j))
-    if collective(scene, i, j) or one_or_other:
+    own = [g for g in scene.setting.groups if g.digits and scene.part(i)[0] <= g.i < scene.part(i)[1]]
+    if one_or_other or (collective(scene, i, j) and not own):
         return everyone(desk, scene, i)
     targets = [t for t in owners(desk, scene, i, j)[0] if _sewn(desk, t)]
     if targets:
         return targets
     subject = scene.owner(i, j)
-    if subject is not None and subject.group is not None and (subject.group.generic == "all" or subject.group.every):
-        return desk.sewn()
+    group = subject.group if subject is not None else None
+    if group is not None and (group.generic == "all" or group.every) and not (own and group not in own):
+        return fingers_only(scene, group, desk.sewn())
     found, _ = suture_owners(desk, scene, i, j)
     return [t for t in found if _sewn(desk, t)] or _smoothed(desk, scene)
 

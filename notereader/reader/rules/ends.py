@@ -119,7 +119,7 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return _of_all(desk, scene, group)
     if _all_words(scene):
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
-        return told or _parted(desk, scene, digits or None)
+        return told if len(told) > 1 else _parted(desk, scene, digits or None)
     return _in_focus(desk, scene, digits, mention, group is not None)
 
 

@@ -61,7 +61,8 @@ def gap(desk: Desk, scene: Scene) -> None:
         ]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
-        if word in _OPENINGS and not widths and value != "none":
+        denied = value == "none" and (word.startswith("gap") or scene.next_word(mention.j) in ("neither", "none"))
+        if word in _OPENINGS and not widths and not denied:
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
         if value == "seen":

@@ -59,6 +59,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if not scene.told(mention.i) or not _is_glide(desk, scene, mention):
             continue
         value = mention.value
+        if scene.words(mention.j, mention.j + 2) == ["on", "nothing"] or scene.next_word(mention.j) == "nothing":
+            continue
         if not {"said", "felt", "feels"}.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
             continue  # what the patient says of it
         ended = _ended(scene, mention) if value == "catching" else None

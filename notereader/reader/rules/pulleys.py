@@ -281,6 +281,9 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     """
     known = [f for digit in (*DIGITS, None) for f in desk.told_of("pulleys", (digit, mention.value, None))]
     cut = {t.digit for t in desk.cut()}
+    found = {m.value for m in scene.of("opened", "extent")}
+    if found == {"intact"} and scene.sentence.section == "findings" and set(told) & cut:
+        return ()  # 'Little: ... A2 and A4 both unhurt', though the ring finger's A2 was hurt
     astray = scene.sentence.section == "addendum" or bool(cut and not cut & set(told))
     digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or (astray and f.entry[0] in cut)))
     return digits if len(digits) == 1 else ()

@@ -28,6 +28,7 @@ _KIND_ROLES = {
     "anchor": CORE,
     "button": CORE,
 }
+_ADDING = word_list("roles", "adding")
 
 
 @dataclass(slots=True)
@@ -102,7 +103,7 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     first, last = scene.part(i)
     part = [a for a in found if first <= a.i < last]
     if part:
-        return _nearest(part, i, j)
+        return _nearest(scene, part, i, j)
     before = [a for a in found if a.j <= i]
     if before:
         reach = scene.part(before[-1].i)[0]
@@ -164,8 +165,16 @@ def _lead(scene: Scene, i: int, found: list[Anchor]) -> str:
     return last.role
 
 
-def _nearest(part: list[Anchor], i: int, j: int) -> str:
+def _next_suture(scene: Scene, i: int, j: int) -> bool:
+    """'with Ti-Cron 3-0 and in addition a running suture with 5-0': what follows these words is another suture."""
+    return not _ADDING.isdisjoint(scene.words(i, j))
+
+
+def _nearest(scene: Scene, part: list[Anchor], i: int, j: int) -> str:
     """Return the role of the anchor nearest in the part; weak ones only where there is no strong one."""
+    part = [a for a in part if not (a.i >= j and _next_suture(scene, j, a.i))]
+    if not part:
+        return ""
     strong = [a for a in part if a.strong] or part
     nearest = min(strong, key=lambda a: (a.i - j if a.i >= j else i - a.j, a.i < i))
     return _leaning([a for a in part if a.role == "pattern"] + [nearest]) if not nearest.strong else nearest.role

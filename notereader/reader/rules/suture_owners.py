@@ -147,13 +147,20 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             and group.i > scene.sentence.i + 1
         ):
             return _taken_together(desk, scene, named, group)
-        return desk.sewn(group.digits or None)
+        return fingers_only(scene, group, desk.sewn(group.digits or None))
     if group.generic == "others":
         return others(desk, scene, group, desk.repairable())
     if group.every:
         return desk.sewn()
     found, _ = carried(desk, scene, near_digits(scene, group) or None)
     return found
+
+
+def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
+    """'the four finger tendons', 'all digital flexors': not those of the wrist."""
+    if scene.word_before(group.i) not in ("finger", "digital"):
+        return targets
+    return [t for t in targets if t.digit] or targets
 
 
 def _taken_together(desk: Desk, scene: Scene, named: list[Group], group: Group) -> list[Target]:
