@@ -103,7 +103,7 @@ def bearing(doc: Doc) -> Doc:
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
-        elif standing in ("", "plan", "question", "unticked", "unfilled") and not _left_out(page, sentence):
+        elif standing in ("", "plan", "question", "unticked", "unfilled") and not _passes_by(page, sentence, setting):
             digits, focus = _moved(page, setting)
             named = [g for g in groups if g.tendons or g.digits]
             labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
@@ -117,6 +117,7 @@ def bearing(doc: Doc) -> Doc:
     return doc
 
 
+_SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
 
 
@@ -170,10 +171,19 @@ def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:
     return [(own if digit is None else digit, tendon, slip) for digit, tendon, slip in group.pairs]
 
 
+def _passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
+    """Tell whether a sentence names a digit in passing; one that names a tendon turns to it all the same."""
+    tendons = any(g.tendons for g in setting.groups)
+    return bool(setting.digits or not setting.groups) and not tendons and _left_out(page, sentence)
+
+
 def _left_out(page: Page, sentence: Sentence) -> bool:
-    """'The ring finger was not touched' names a digit without turning to it."""
+    """'The ring finger was not touched', 'Ring: skin only' name a digit without turning to it."""
     words = page.words[sentence.i : sentence.j]
-    return "not" in words and any(w in _LEFT_OUT for w in words) and sentence.j - sentence.i <= 9
+    if sentence.j - sentence.i > 9:
+        return False
+    skin_deep = not _SKIN_DEEP.isdisjoint(words) or ("skin" in words and "only" in words)
+    return skin_deep or ("not" in words and any(w in _LEFT_OUT for w in words))
 
 
 def _mentions_by_sentence(page: Page) -> list[list[Mention]]:
@@ -330,6 +340,8 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
             k += 1
         if page.words[q.i - 1] in ("in", "at", "after") and page.words[q.i : q.j] == ["all"] and k == q.j:
             continue  # 'in all we count four strands'
+        if page.words[q.i : q.j] == ["none"] and q.i > sentence.i:
+            continue  # 'no epitendinous suture held, and none was set'
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
         around = page.words[q.i - 1] in _LEADS_TO_ALL and (page.words[q.i] in _WHOLE or page.words[q.i - 1] in _LEADS)
         first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS or around
@@ -456,7 +468,8 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
 
 
 def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:
-    return any(q.j <= at and at - q.j < reach and page.words[q.j - 1] != "same" for q in quantifiers)
+    near = (q for q in quantifiers if q.j <= at and at - q.j < reach)
+    return any(page.words[q.j - 1] != "same" and "," not in page.words[q.j : at] for q in near)
 
 
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:

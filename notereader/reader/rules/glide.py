@@ -152,7 +152,8 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
         before, after = scene.word_before(k), scene.next_word(k + 1)
-        if before in _ALONE and after in _ALONE and not denied(scene, k, k + 1, 2):
+        named = any(g.j == k for g in scene.setting.groups)  # 'IF, MF, RF free, no gap'
+        if (named or before in _ALONE) and after in _ALONE and not denied(scene, k, k + 1, 2):
             return [_Event(k, k + 1, "free")]
     return []
 

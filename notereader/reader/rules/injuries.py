@@ -193,7 +193,7 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
         if value in ("conduit", "grafted") or m.i - scene.sentence.i <= 6:
             _carry(desk, scene, "treatment", value, m)
-    early = [m for m in words if m.i - scene.sentence.i <= 5]
+    early = [m for m in words if m.i - scene.sentence.i <= 5 and scene.words(m.i, m.j) != ["all", "the", "way"]]
     extents = [(value, m) for m in early if (value := extent_said(scene, structure, m))]
     if extents and {"it", "they", "both"} & opening:
         value, m = min(extents, key=lambda f: EXTENTS.index(f[0]))

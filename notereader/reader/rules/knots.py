@@ -8,6 +8,14 @@ from notereader.reader.scene import Scene
 _OF_OTHERS = frozenset(["epitendinous", "peripheral", "epi", "nerve", "pulley", "skin", "stay", "dressing", "drain"])
 
 
+def _goes_on(desk: Desk, scene: Scene) -> bool:
+    """'Knots: FPL inside the join. The others on the surface.', 'IF buried.': the knots told of just before."""
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or scene.sentence.j - scene.sentence.i > 8:
+        return False
+    return bool(before.of("knotword")) and bool(before.of("knot")) and bool(scene.setting.groups)
+
+
 @needs(kinds=["knot"])
 def knot(desk: Desk, scene: Scene) -> None:
     """Find where the knots lie: 'knots buried', 'knot outside'."""
@@ -15,6 +23,7 @@ def knot(desk: Desk, scene: Scene) -> None:
     for mention in scene.of("knot"):
         own = {"knot", "knots"} & set(scene.words(mention.i, mention.j))
         near = [mention] if own else [w for w in words if abs(w.i - mention.i) <= 9]
+        near = near or ([mention] if _goes_on(desk, scene) else [])
         if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
             continue
         if any(m.kind == "role" and m.value == "skin" for m in scene.mentions) and not scene.of("strandword", "stitch"):

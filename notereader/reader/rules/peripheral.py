@@ -137,6 +137,9 @@ def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         own = targets_of(desk, scene, group)
         digits = tuple(dict.fromkeys(t.digit for t in own if t.digit))
         others = [t for t in desk.sewn(digits) if t not in own and t.tendon not in group.tendons and t.digit in digits]
+        told_apart = group.digits or not set(group.tendons) & {"FDP", "FDS"}
+        if spots and spots[0].i == scene.sentence.i and told_apart:  # 'Epi: FPL only, ...' of all that were sewn
+            others = [t for t in desk.sewn() if t not in own]
         for target in others:
             spot = [(group.i, k + 1)]
             desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")

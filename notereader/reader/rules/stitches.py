@@ -75,7 +75,7 @@ def _counted(scene: Scene, mention: Mention) -> tuple[str, int, int] | None:
     k, words = mention.j, scene.page.words
     while k < scene.sentence.j and k - mention.j < 4 and (words[k] in _OF_COUNT or words[k] in ("times", "x")):
         k += 1
-    if k == mention.j or k >= scene.sentence.j or words[k] not in _TIMES:
+    if k >= scene.sentence.j or words[k] not in _TIMES or (k == mention.j and words[k] not in ("twice", "doubled")):
         return None
     behind = scene.next_word(k + 1)
     if any(w.startswith("strand") for w in scene.words(k + 1, min(k + 3, scene.sentence.j))):

@@ -135,6 +135,10 @@ def _fuller(group: Group, pool: list[Group], named: list[Group]) -> Group:
 def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """Return the tendons a group named in the sentence stands for, where a suture is said of it."""
     subject_i, subject_j = group.i, group.j
+    if group.four and not group.digits and any(t in ("FDP", "FDS") for t in group.tendons):
+        sewn = [t for t in desk.sewn() if t.tendon in group.tendons]  # 'All FDPs 6/0 Prolene running'
+        if sewn:
+            return sewn
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
         return [t for t in found if desk.extents.get(t) != "intact"] or found

@@ -24,7 +24,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     for mention in scene.of("deed"):
         if not scene.told(mention.i) or mention.value in ("ligated", "conduit", "fixed"):
             continue
-        value = _deed(scene, mention)
+        value = _deed(desk, scene, mention)
         if value is not None:
             _treatment(desk, scene, mention, value)
     _slip_left_over(desk, scene)
@@ -55,13 +55,13 @@ def _likewise(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "treatment", "repaired", [(group.i, group.j + 1)], "treatment repaired")
 
 
-def _deed(scene: Scene, mention: Mention) -> str | None:
+def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     """Return the treatment a deed word says here, or None where it says none."""
     word = " ".join(scene.words(mention.i, mention.j))
     value = mention.value
     if value == "tenodesed" and _no_tenodesis(scene, mention):
         return None
-    if value == "left" and _of_ends_or_knots(scene, mention):
+    if value == "left" and (_of_ends_or_knots(scene, mention) or _of_gap_before(desk, scene)):
         return None
     if value == "left":
         if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
@@ -81,6 +81,13 @@ def _deed(scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _of_gap_before(desk: Desk, scene: Scene) -> bool:
+    """'A gap of 1 mm was seen. I left it.': what was left is the gap."""
+    before = desk.scene_before(scene)
+    short = scene.sentence.j - scene.sentence.i <= 6 and not any(g.tendons for g in scene.setting.groups)
+    return short and before is not None and bool(before.of("gap", "glide", "bulk", "tension")) and bool(desk.treatments)
 
 
 def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
@@ -388,7 +395,7 @@ def _slip_left_over(desk: Desk, scene: Scene) -> None:
         deed = next((d for d in scene.of("deed") if d.i >= mention.j and d.i - mention.j <= 4), None)
         if deed is None:
             continue
-        value = _deed(scene, deed)
+        value = _deed(desk, scene, deed)
         slip = "ulnar" if named[0].slip == "radial" else "radial"
         if value in ("repaired", "excised", "left", "trimmed"):
             target = Target(named[0].digit, named[0].tendon, slip)
