@@ -241,10 +241,19 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     if run:
         groups += _parse(page, run, quantifiers)
     groups += _others(page, sentence, quantifiers, groups) or _bare_quantifier(page, sentence, quantifiers, groups)
+    groups = [g for g in groups if not _of_the_tendons(page, g, groups)]
     for group in groups:
         _mark_manner(page, group, sentence)
     _take_up(page, groups, mentions)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
+
+
+def _of_the_tendons(page: Page, group: Group, groups: list[Group]) -> bool:
+    """'FCU last of the tendons, 2-0 Ethibond': the tendon is meant that stands before."""
+    before = page.words[group.i - 3 : group.i]
+    if group.generic != "all" or before[1:] != ["of", "the"] or before[0] not in ("last", "first", "deepest", "largest"):
+        return False
+    return any(g.tendons and 0 <= group.i - g.j <= 5 for g in groups)
 
 
 def _other_slip(page: Page, atoms: list[Mention], sentence: Sentence) -> list[Mention]:
@@ -374,7 +383,7 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
 
 
 _LEADS = frozenset(["in", "for", "to"])
-_LEADS_TO_ALL = _LEADS | {"around", "round", "over"}
+_LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}
 _WHOLE = frozenset(["both", "all", "each"])
 _ENDS = frozenset([".", ",", ";", ":", ")"])
 _LIKE = frozenset(["like", "as"])

@@ -317,13 +317,15 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in (wanted or scene.setting.digits)]
     unsewn = (
         bool(focus)
-        and all(t.tendon == "FDS" and t not in desk.treatments for t in focus)
+        and all(t.tendon == "FDS" and t not in desk.treatments and not desk.has_suture(t) for t in focus)
         and not scene.setting.labelled
     )
     if deep and ((scene.setting.relabelled and wanted is None) or unsewn):
         near = deep
     if near:
         return near, ""
+    if wanted is None and _spent(desk, scene):
+        return [], ""  # better nothing than another finger's tendon
     if len(possible) == 1:
         return possible, ""
     if focus and not possible:
@@ -336,6 +338,16 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, "the tendon is not named here; taken for the deep flexor"
     lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _spent(desk: Desk, scene: Scene) -> bool:
+    """'Index - proximal FDP excised. Distal stump fixed to P2 ...': the finger spoken of, with no tendon left to sew."""
+    digits = scene.setting.digits
+    if len(digits) != 1 or len(scene.every_digit) < 2 or desk.repairable(digits):
+        return False
+    known = [t for t in desk.named if t.digit in digits and t.tendon in ("FDP", "FPL")]
+    focused = any(t.digit in digits for t in scene.setting.focus)
+    return focused and any(desk.treatments.get(t) in ("excised", "left", "tenodesed") for t in known)
 
 
 def _unclear(desk: Desk, digits: tuple[str, ...] | None, possible: list[Target]) -> list[Target]:

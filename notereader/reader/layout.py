@@ -28,6 +28,7 @@ _TREATMENT = frozenset(["therapy", "treatment"])
 # What was done rather than ordered, where sizes of sutures stand under it.
 _TREATED = frozenset([*_TREATMENT, "rx", "tx", "management"])
 _SIZE = re.compile(r"[1-9]-0\Z")
+_SEEN = frozenset(["o / e", "on exam", "on examination", "exam", "examination"])
 _BODY = frozenset(["findings", "narrative", "closure"])
 
 
@@ -153,6 +154,8 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
     phrase = " ".join(page.words[cut.h : cut.i])
     if cut.kind == "procedure" and "findings" in seen:
         cut.kind = "narrative"
+    elif cut.kind == "indication" and phrase in _SEEN and _OPERATIVE.search(" ".join(page.words[cut.h - 15 : cut.h])):
+        cut.kind = "findings"  # 'Wound lengthened. O/E: FDP severed.'
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
     elif cut.kind == "instructions" and phrase in _TREATED and any(map(_SIZE.match, page.words[cut.i : limit])):
@@ -253,7 +256,7 @@ _PROSE = re.compile(
 _OPERATIVE = re.compile(
     r"\b(?:tourniquet|cuff|draped|prepped|exsanguinated|supine|incisions?|bruner|repaired|repair was|sutured|sewn|skin|"
     r"block|anaesthe\w+|anesthe\w+|general|walant|cefazolin|cephazolin|was opened|were opened|theatre|excised|"
-    r"vented|preserved|closed|nylon|splint|lidocaine|lignocaine)\b"
+    r"vented|preserved|closed|nylon|splint|lidocaine|lignocaine|lengthened|extended|laid open|opened up)\b"
 )
 
 
