@@ -251,7 +251,11 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
 def _of_the_tendons(page: Page, group: Group, groups: list[Group]) -> bool:
     """'FCU last of the tendons, 2-0 Ethibond': the tendon is meant that stands before."""
     before = page.words[group.i - 3 : group.i]
-    if group.generic != "all" or before[1:] != ["of", "the"] or before[0] not in ("last", "first", "deepest", "largest"):
+    if (
+        group.generic != "all"
+        or before[1:] != ["of", "the"]
+        or before[0] not in ("last", "first", "deepest", "largest")
+    ):
         return False
     return any(g.tendons and 0 <= group.i - g.j <= 5 for g in groups)
 
@@ -494,7 +498,8 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     ):
         at = run[-1]
         atoms += [Mention("digit", d, at.i, at.j) for d in DIGITS[1:]]
-    pairs = _pairs(page, _with_ranges(page, atoms))
+    atoms = _with_ranges(page, atoms)
+    pairs = _pairs(page, atoms)
     every = _quantified(page, run[0].i, quantifiers) or any(q.i > run[0].i and q.j <= run[-1].i for q in quantifiers)
     digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
     tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))

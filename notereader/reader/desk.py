@@ -341,7 +341,7 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
 
 
 def _spent(desk: Desk, scene: Scene) -> bool:
-    """'Index - proximal FDP excised. Distal stump fixed to P2 ...': the finger spoken of, with no tendon left to sew."""
+    """'Index - proximal FDP excised. Distal stump fixed to P2': the finger spoken of has no tendon left to sew."""
     digits = scene.setting.digits
     if len(digits) != 1 or len(scene.every_digit) < 2 or desk.repairable(digits):
         return False
@@ -391,7 +391,8 @@ def others(desk: Desk, scene: Scene, group: Group, possible: list[Target]) -> li
     digits = {d for g in before if not g.tendons for d in g.digits}
     spoken = named | {t for t in possible if t.digit in digits} or set(scene.setting.focus)
     left = [t for t in possible if t not in spoken]
-    return [t for t in left if not desk.has_suture(t)] or left
+    unsewn = [t for t in left if not desk.has_suture(t)]
+    return (unsewn if scene.of("material", "stitch", "strandword") else []) or left
 
 
 def near_digits(scene: Scene, group: Group) -> tuple[str, ...]:

@@ -15,6 +15,7 @@ _LABELS_WORDS_2 = word_list("bearing", "labels_words_2")
 _LABELS_WORDS_3 = word_list("bearing", "labels_words_3")
 _LABELS_WORDS_4 = word_list("bearing", "labels_words_4")
 _CHAIN = word_list("bearing", "chain")
+_NOT_FINGERS = frozenset(["strand", "strands", "stranded", "str", "0", "core", "fold", "ply"])
 _NUMBERED = {
     "2": "index",
     "3": "middle",
@@ -50,6 +51,8 @@ def _number_digits(page: Page) -> None:
     for m in page.mentions:
         if m.kind not in ("tendon", "digit") or (m.kind == "digit" and not _by_number(words[m.j - 1])):
             continue
+        if m.kind == "tendon" and m.value not in ("FDP", "FDS"):
+            continue  # 'FPL 4-str'
         k = m.j
         if m.kind == "tendon" and words[k : k + 1] == ["-"] and page.breaks[k] == Break.NONE and k + 1 < count:
             k += page.breaks[k + 1] == Break.NONE  # 'FDP-3'
@@ -92,7 +95,7 @@ def _ends_number(page: Page, k: int) -> bool:
     ranged = after in ("to", "-", "or") and page.words[k + 2 : k + 3] and page.words[k + 2].isdecimal()
     if ranged and page.words[k + 3 : k + 4] and page.words[k + 3] in _ENDS_NUMBER_WORDS:
         return False  # 'from the ends of the deep flexors 2 to 3 mm'
-    if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in ("strand", "0", "core"):
+    if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in _NOT_FINGERS:
         return False
     return after not in _ENDS_NUMBER_WORDS
 
@@ -106,6 +109,10 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
     if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
         mention.kind = "digit"
         return False
+    if page.words[mention.i - 2 : mention.j] == ["in", "the", "middle"] and _KNOTS & set(
+        page.words[mention.i - 7 : mention.i]
+    ):
+        return True  # 'knot in the middle'
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
     known = known or _among_digits(page, mention)
     if not known and not _before_pulley(page, mention) and not _ordinal_again(page, mention):
@@ -129,6 +136,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
+_KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
 _SAYS_AFTER = word_list("bearing", "says_after")
 
 

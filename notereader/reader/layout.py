@@ -28,6 +28,7 @@ _TREATMENT = frozenset(["therapy", "treatment"])
 # What was done rather than ordered, where sizes of sutures stand under it.
 _TREATED = frozenset([*_TREATMENT, "rx", "tx", "management"])
 _SIZE = re.compile(r"[1-9]-0\Z")
+_RESULT = re.compile(r"\b(?:no gap|gapped|gapping|glides|glided|no catching|catches|joins hold|repairs? held)\b")
 _SEEN = frozenset(["o / e", "on exam", "on examination", "exam", "examination"])
 _BODY = frozenset(["findings", "narrative", "closure"])
 
@@ -154,6 +155,8 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
     phrase = " ".join(page.words[cut.h : cut.i])
     if cut.kind == "procedure" and "findings" in seen:
         cut.kind = "narrative"
+    elif cut.kind == "instructions" and phrase == "after" and _RESULT.search(" ".join(page.words[cut.i : limit])):
+        cut.kind = "narrative"  # 'After: moved passively, no gap.'
     elif cut.kind == "indication" and phrase in _SEEN and _OPERATIVE.search(" ".join(page.words[cut.h - 15 : cut.h])):
         cut.kind = "findings"  # 'Wound lengthened. O/E: FDP severed.'
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):

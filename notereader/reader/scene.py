@@ -294,6 +294,8 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     joined = [subject]
     for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
         between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
+        if any(before.j <= m.i < joined[-1].i or m.j == before.i for m in scene.of("extent")):
+            break  # 'FDS ok both slips, UDN 100%'
         if not between or not _JOINS.issuperset(between) or _PLACES.issuperset(between):
             break
         joined.append(before)

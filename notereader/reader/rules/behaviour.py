@@ -53,7 +53,9 @@ def _of_finger(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
 
     Its deep flexor bends the tip, so where that was sewn too the remark is of it, and not of the slip told of last.
     """
-    if any(g.tendons or g.generic for g in scene.setting.groups) or any(t.tendon != "FDS" for t in targets):
+    if any(g.tendons or g.generic not in ("", "one") for g in scene.setting.groups) or any(
+        t.tendon != "FDS" for t in targets
+    ):
         return targets
     deep = [Target(d, "FDP") for d in dict.fromkeys(t.digit for t in targets)]
     return deep if deep and all(desk.may_be_repaired(t) and desk.has_suture(t) for t in deep) else targets

@@ -21,6 +21,7 @@ _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
 _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
 _ALONE_WORDS = frozenset(["free", "smooth"])
+_SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
@@ -38,7 +39,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    if "glide" not in scene.kinds and _GLIDE_FORMS.isdisjoint(scene.said) and _RUN_FORMS.isdisjoint(scene.said):
+    if "glide" not in scene.kinds and _SAYS_GLIDE.isdisjoint(scene.said):
         return
     if not (desk.repairable() or scene.setting.focus):
         return

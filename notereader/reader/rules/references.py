@@ -63,6 +63,9 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
                 j = k + 2 + after.index(noun)
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
                 return k, j, None, "peripheral" if peripheral else "all"
+            led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
+            if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
+                return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
             if after[:2] == ["was", "done"] or after[:1] == ["for"] or after[:2] == ["again", "for"]:
                 return k, k + 2, None, "all"
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
@@ -80,8 +83,9 @@ def _part_told(scene: Scene, i: int) -> str:
 
 def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
-    if scene.page.words[i] in _ALIKE and groups and groups[-1].j == i:
-        groups = groups[-1:]  # 'the profundus with 3-0, the superficialis likewise'
+    beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
+    if source is None and beside:
+        groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]
     if not named and groups:
         digits = tuple(d for g in groups for d in g.digits)

@@ -153,7 +153,10 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             return _taken_together(desk, scene, named, group)
         return fingers_only(scene, group, desk.sewn(group.digits or None))
     if group.generic == "others":
-        return others(desk, scene, group, desk.repairable())
+        left = others(desk, scene, group, desk.repairable())
+        if scene.of("material", "stitch", "strandword"):
+            return left
+        return [t for t in others(desk, scene, group, desk.sewn()) if desk.has_suture(t)] or left
     if group.every:
         return desk.sewn()
     found, _ = carried(desk, scene, near_digits(scene, group) or None)

@@ -16,7 +16,9 @@ _TELLS_INTACT_WORDS_2 = word_list("tendons", "tells_intact_words_2")
 _TELLS_INTACT_WORDS_3 = word_list("tendons", "tells_intact_words_3") | {""}
 _CUTS_TENDON_WORDS = word_list("tendons", "cuts_tendon_words")
 _FRACTION_CUTS_CUT = word_list("tendons", "fraction_cuts_cut")
-_BARE = frozenset(["all the way", "through", "out", "off", "right through", "clean through", "cleanly through", "straight through"])
+_BARE = frozenset(
+    ["all the way", "through", "out", "off", "right through", "clean through", "cleanly through", "straight through"]
+)
 _BARE_BETWEEN = word_list("tendons", "bare_between")
 _NOT_A_CUT = word_list("tendons", "not_a_cut")
 _DRUGS = word_list("tendons", "drugs")
@@ -324,7 +326,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
 
 def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
-    headed = _headed_list(scene, mention)
+    headed = _headed_list(scene, mention) or _listed_behind(scene, mention)
     if headed:
         return headed
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
@@ -374,6 +376,16 @@ def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
     listed = [s for s in scene.subjects if s.i >= mention.j]
     ended = next((m.i for m in scene.of("extent", "deed", "hurt") if m.i > mention.j + colon), scene.sentence.j)
     return [t for s in listed if s.j <= ended and s.group for t in group_targets(scene, s.group) if s.group.tendons]
+
+
+def _listed_behind(scene: Scene, mention: Mention) -> list[Target]:
+    """'Everything else, FPL included, is intact: FDP and FDS of the ring and FDP of the middle finger.'"""
+    if mention.value != "intact" or scene.next_word(mention.j) != ":":
+        return []
+    others = [m for m in scene.of("extent", "hurt", "deed") if m.i >= mention.j]
+    behind = [g for g in scene.setting.groups if g.i >= mention.j and g.tendons and not g.reference]
+    before = [g for g in scene.setting.groups if g.j <= mention.i and g.tendons and scene.next_word(g.j) == "included"]
+    return [] if others or not behind else [t for g in [*before, *behind] for t in group_targets(scene, g)]
 
 
 def _of_thumb(scene: Scene, group: Group) -> bool:
