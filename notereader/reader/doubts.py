@@ -1,4 +1,4 @@
-"""Reasons to look twice that follow from where a fact stands: whose it is was inferred, or no title knows it."""
+"""Reasons to look twice that follow from what titles and diagnoses name: no finger at all, or another one."""
 
 from dataclasses import dataclass, field
 
@@ -8,7 +8,6 @@ from notereader.reader.scene import Scene, group_targets
 
 Named = tuple[str | None, str]  # digit, tendon
 
-_FAR = 2  # from how many sentences on a finger named before may no longer be the one meant
 _OF_A_FINGER = ("FDP", "FDS")
 _ABOUT_TENDONS = ("repairs", "pulleys")
 
@@ -41,33 +40,11 @@ class Doubts:
         found = []
         if f.group == "repairs" and f.field == "treatment" and not self._titled(digit, f.entry[1]):
             found.append(f"neither title nor diagnosis names the {f.entry[1]} of the {finger}")
-        if self._inferred(f, digit):
-            found.append(f"the sentence names no finger; taken for the {finger}, named before")
         return found
 
     def _titled(self, digit: str, tendon: str) -> bool:
         named = self.tendons
         return not named or (digit, tendon) in named or (None, tendon) in named
-
-    def _inferred(self, f: Finding, digit: str) -> bool:
-        """Tell whether a finding of several fingers' note goes to one that was last named some sentences before."""
-        if f.header or not self.desk.scenes or len(self.desk.scenes[0].every_digit) < 2:
-            return False
-        here = self.desk.scene_at(f.order)
-        # The first words of a grid's fact are the title of its column; its finger stands in the label of the row.
-        if any(_digits(self.desk.scene_at(i)) for i, _ in f.spans) or any(
-            g.every or g.generic == "all" for g in here.setting.groups
-        ):
-            return False
-        scene = self.desk.scene_before(here)
-        for _ in range(_FAR):
-            if scene is None:
-                return False
-            named = _digits(scene)
-            if named:
-                return named != {digit}
-            scene = self.desk.scene_before(scene)
-        return True
 
 
 def _digits(scene: Scene) -> set[str]:

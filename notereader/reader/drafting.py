@@ -8,6 +8,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, Finding
 from notereader.reader.facts import FactMaker
 from notereader.reader.naming import where_named
 from notereader.reader.settling import BY_SUTURE, settle_repair
+from notereader.reader.weighing import weigh
 from notereader.record import Address, Note, Record, Remark, Review
 from notereader.record.values import Value, ValueRefused, check_value
 from notereader.vocabulary.fields import FieldSpec, field_specs
@@ -29,6 +30,7 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
                 continue
         _fill(record, maker, entry, fields)
     _sort(record)
+    weigh(record, desk.page)
     _remark_on_no_repair(record)
     _remark_on_failures(record, maker)
     return record

@@ -24,6 +24,7 @@ _OTHER_FILES = (
     "audit.toml",
     "cautions.toml",
     "checks.toml",
+    "doubts.toml",
     "glide.toml",
     "healing.toml",
     "identifiers.toml",

@@ -1,0 +1,222 @@
+"""Signs that a proposed fact may be misread: what stands in its sentence, its paragraph and the rest of the draft.
+
+A sign alone decides nothing. resources/doubts.toml holds what each weighs, and notereader.reader.weighing adds up.
+"""
+
+import re
+from bisect import bisect_left, bisect_right
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.record import Address, Fact, Record
+from notereader.vocabulary.wordlists import word_list
+
+_CORE = frozenset(["stitch", "strands", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot"])
+_PERIPHERAL = frozenset(["peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material"])
+# The kind of mention that a field's value is taken from, where its values are words.
+_KINDS = {
+    "material": "material",
+    "stitch": "stitch",
+    "treatment": "deed",
+    "extent": "extent",
+    "gap": "gap",
+    "bulk": "bulk",
+    "glide": "glide",
+    "tension": "tension",
+    "test": "test",
+    "ends": "ends",
+    "finding": "opened",
+    "zone": "zone",
+    "mechanism": "mechanism",
+    "anaesthesia": "anaesthesia",
+    "side": "side",
+    "splint": "splint",
+    "programme": "programme",
+    "hold": "hold",
+    "knot": "knot",
+    "peripheral_pattern": "pattern",
+    "peripheral_material": "material",
+}
+_OTHER_PARTS = frozenset(
+    ["structure", "anynerve", "anyartery", "sided", "pulley", "bone", "fracture", "button", "anchor"]
+)
+_FORM = re.compile(r"_{2,}|\.{4,}|\[ ?x? ?\]|\|", re.IGNORECASE)
+_TOGETHER = re.compile(r"\b(both|each|all|respectively|either|same|likewise|two|three|four|x ?2)\b", re.IGNORECASE)
+_NEGATION = re.compile(r"\b(no|not|nor|neither|never|without|none|nil|cannot)\b|n't\b", re.IGNORECASE)
+_WORD = re.compile(r"[a-z]+")
+_LONG, _SHORT = 30, 4  # words of a sentence
+_FAR = 40  # words between a tendon's name and what is said of it
+_MANY_RIVALS, _MANY_STITCHES, _MANY_TENDONS = 4, 3, 4
+
+Entry = tuple[str | None, ...]
+
+
+@dataclass(slots=True)
+class Signs:
+    """The signs of the facts of one draft; what all of them need is gathered once."""
+
+    page: Page
+    record: Record
+    entries: dict[Entry, dict[str, Fact]] = field(init=False)
+    of_note: list[str] = field(init=False)
+    digits: frozenset[str] = field(init=False)
+    unused: list[Mention] = field(init=False)
+    _sharers: Counter[tuple[str, tuple[int, int]]] = field(init=False)
+    _tendons: list[Mention] = field(init=False)
+    _sentence_starts: list[int] = field(init=False)
+
+    def __post_init__(self) -> None:
+        """Gather the entries, the words that no fact holds, and the signs of the note as a whole."""
+        facts = list(self.record.walk())
+        self.entries = {}
+        for place, fact in facts:
+            self.entries.setdefault(_entry(place), {})[place.field] = fact
+        spans = [(place.field, span) for place, fact in facts for span in fact_spans(fact)[:1]]
+        self._sharers = Counter(spans)
+        self.digits = frozenset(m.value for m in self.page.mentions if m.kind == "digit")
+        self._tendons = [m for m in self.page.mentions if m.kind == "tendon"]
+        self._sentence_starts = [s.i for s in self.page.sentences]
+        self.unused = self._find_unused([span for _, fact in facts for span in fact_spans(fact)])
+        self.of_note = list(self._note_signs())
+
+    def of(self, place: Address, fact: Fact) -> list[tuple[str, str]]:
+        """Return the signs of a fact, each with the word of the note that shows it ('' where there is none)."""
+        if fact.basis == "silent":
+            return []
+        found = [(name, "") for name in self._entry_signs(place)]
+        if len(fact_spans(fact)) > 1:
+            found.append(("told_twice", ""))
+        where = self._where(fact)
+        if where is not None:
+            found += self._sentence_signs(place, fact, where[1])
+            found += [(name, "") for name in self._owner_signs(place, fact, *where)]
+        return found
+
+    # --- the note
+
+    def _find_unused(self, spans: list[tuple[int, int]]) -> list[Mention]:
+        """Return the mentions that stand as findings of this operation and prove no fact."""
+        page = self.page
+        taken = bytearray(len(page.text) + 1)
+        for start, end in spans:
+            taken[start:end] = b"\1" * (end - start)
+        return [
+            m for m in page.mentions if not page.standing[m.i] and not any(taken[page.starts[m.i] : page.ends[m.j - 1]])
+        ]
+
+    def _note_signs(self) -> Iterator[str]:
+        """Yield what tells of the whole note how hard it was to read."""
+        repairs = {entry: facts for entry, facts in self.entries.items() if entry[0] == "repairs"}
+        if any(_is(facts, "treatment", "repaired") and not _CORE & facts.keys() for facts in repairs.values()):
+            yield "bare_repair"
+        if sum(bool(f.rivals) for facts in self.entries.values() for f in facts.values()) >= _MANY_RIVALS:
+            yield "many_rivals"
+        if any(entry[3] for entry in repairs):
+            yield "single_slips"
+        if len(repairs) >= _MANY_TENDONS:
+            yield "many_tendons"
+        if len({m.value for m in self.page.mentions if m.kind == "stitch"}) >= _MANY_STITCHES:
+            yield "many_stitches"
+
+    # --- the entry
+
+    def _entry_signs(self, place: Address) -> Iterator[str]:
+        if place.group not in ("repairs", "pulleys"):
+            return
+        yield from (n for n in self.of_note if n != "many_stitches" or place.field in _CORE | _PERIPHERAL)
+        facts = self.entries[_entry(place)]
+        if place.digit is None:
+            yield "no_finger"
+        if len(facts) == 1:
+            yield "only_fact"
+        if place.group != "repairs":
+            return
+        if place.part == "PL":
+            yield "graft_tendon"
+        if place.part == "FDS":
+            yield "superficial"
+        if "extent" not in facts:
+            yield "no_extent"
+        if len(_CORE & facts.keys()) == 1:
+            yield "one_core_fact"
+
+    # --- the sentence
+
+    def _where(self, fact: Fact) -> tuple[int, Sentence] | None:
+        """Return the first word of a fact's evidence and its sentence, or None where no sentence holds it."""
+        spans = fact_spans(fact)
+        if not spans:
+            return None
+        word = max(0, bisect_right(self.page.starts, spans[0][0]) - 1)
+        n = bisect_right(self._sentence_starts, word) - 1
+        if n < 0 or word >= self.page.sentences[n].j:
+            return None
+        return word, self.page.sentences[n]
+
+    def _sentence_signs(self, place: Address, fact: Fact, s: Sentence) -> Iterator[tuple[str, str]]:
+        text = self.page.raw(s.i, s.j)
+        hedges = word_list("doubts", "hedges")
+        shown = next((w for w in _WORD.findall(text.lower()) if w in hedges), "")
+        if shown:
+            yield "hedged", shown
+        if _NEGATION.search(text):
+            yield "negated", ""
+        if _FORM.search(text):
+            yield "form", ""
+        if s.j - s.i > _LONG:
+            yield "long_sentence", ""
+        elif s.j - s.i <= _SHORT:
+            yield "short_sentence", ""
+        kind = _KINDS.get(place.field)
+        if kind is None:
+            return
+        if len({m.value for m in within(self.page.mentions, s.i, s.j) if m.kind == kind}) > 1:
+            yield "two_of_a_kind", ""
+        other = next((m for m in self.unused if m.kind == kind and m.value != fact.value), None)
+        if other is not None:
+            yield "another_untaken", self.page.raw(other.i, other.j)
+
+    def _owner_signs(self, place: Address, fact: Fact, word: int, s: Sentence) -> Iterator[str]:
+        """Yield what a simple look at the words around says against the tendon, pulley or finger of a fact."""
+        if place.group not in ("repairs", "pulleys"):
+            return
+        here = within(self.page.mentions, s.i, s.j)
+        digits = {m.value for m in here if m.kind == "digit"}
+        if digits and place.digit is not None and place.digit not in digits:
+            yield "other_finger"
+        elif not digits and len(self.digits) > 1:
+            yield "finger_unnamed"
+        if len(digits) > 1:
+            yield "two_fingers"
+        span = fact_spans(fact)[0]
+        if self._sharers[place.field, span] > 1 and not _TOGETHER.search(self.page.raw(s.i, s.j)):
+            yield "shared_words"
+        if place.group == "repairs":
+            yield from self._tendon_signs(place, word, here)
+
+    def _tendon_signs(self, place: Address, word: int, here: list[Mention]) -> Iterator[str]:
+        tendons = {m.value for m in here if m.kind == "tendon"}
+        if tendons and place.part not in tendons:
+            yield "other_tendon"
+        elif not tendons and sum(entry[0] == "repairs" for entry in self.entries) > 1:
+            yield "tendon_unnamed"
+        n = bisect_left(self._tendons, word + 1, key=lambda m: m.i) - 1
+        if n >= 0 and self._tendons[n].value == place.part and word - self._tendons[n].i > _FAR:
+            yield "far_from_name"
+        if place.field in _CORE | _PERIPHERAL and any(m.kind in _OTHER_PARTS for m in here):
+            yield "other_part"
+
+
+def fact_spans(fact: Fact) -> list[tuple[int, int]]:
+    """Return the places of a fact's words in the note, in code points."""
+    return [evidence.span for evidence in fact.evidence if evidence.span is not None]
+
+
+def _entry(place: Address) -> Entry:
+    return place.group, place.digit, place.part, place.side
+
+
+def _is(facts: dict[str, Fact], name: str, value: str) -> bool:
+    return name in facts and facts[name].value == value

@@ -1,0 +1,35 @@
+"""Which proposed facts are to be looked at twice: the signs of a misreading are added up, and the heaviest are told."""
+
+from notereader.reader.page import Page
+from notereader.reader.signs import Signs
+from notereader.record import Address, Fact, Record
+from notereader.vocabulary.doubts import DoubtTable, doubt_table
+from notereader.vocabulary.fields import field_specs
+
+_AT_MOST = 3  # reasons added to one fact: more are not read
+
+
+def weigh(record: Record, page: Page) -> None:
+    """Add to each fact of a draft that bears signs enough of a misreading the reasons to look at it twice."""
+    table, signs = doubt_table(), Signs(page, record)
+    weighed = [(fact, _reasons(table, place, fact, signs.of(place, fact))) for place, fact in _weighable(record)]
+    for fact, reasons in weighed:
+        fact.look_twice.extend(reasons)
+
+
+def _weighable(record: Record) -> list[tuple[Address, Fact]]:
+    """Return the facts whose words can be misread; an element is a stretch of the note and nothing more."""
+    return [(place, fact) for place, fact in record.walk() if place.group != "elements" and fact.value is not None]
+
+
+def _reasons(table: DoubtTable, place: Address, fact: Fact, found: list[tuple[str, str]]) -> list[str]:
+    name = f"{place.group}.{place.field}"
+    before = table.fields.get(name, 0.0) + table.values.get(f"{name}={fact.value}", 0.0)
+    doubt = table.start + before + sum(table.signs[sign].weight for sign, _ in found)
+    if doubt <= table.enough:
+        return []
+    told = [(table.signs[sign].weight, table.signs[sign].reason, word) for sign, word in found]
+    if before >= table.often:
+        told.append((before, table.often_misread, field_specs()[place.group][place.field].label.lower()))
+    heavy = sorted((each for each in told if each[0] > 0 and each[1]), key=lambda each: -each[0])[:_AT_MOST]
+    return [reason.replace("WORD", word) for _, reason, word in heavy] or [table.often_misread.replace("WORD", name)]
