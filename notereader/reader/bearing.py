@@ -353,6 +353,12 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
             k += 1
         if page.words[q.i - 1] in ("in", "at", "after") and page.words[q.i : q.j] == ["all"] and k == q.j:
             continue  # 'in all we count four strands'
+        if k == q.j and (page.words[k : k + 1] or ["."])[0] in _PARTS:
+            continue  # 'two locking throws on each limb', '9 mm of tendon in either stump'
+        if page.words[q.i - 1] == "in" and not _TAKEN.isdisjoint(page.words[max(sentence.i, q.i - 4) : q.i]):
+            continue  # 'at least 1 cm of tendon in each'
+        if page.words[q.i : q.j] == ["all"] and page.words[k : k + 1] == ["a"]:
+            continue  # 'a two-strand, all a tendon of this calibre would take'
         if page.words[q.i : q.j] == ["none"] and q.i > sentence.i:
             continue  # 'no epitendinous suture held, and none was set'
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
@@ -386,6 +392,8 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
     return bool(before) and before[-1].kind not in ("tendon", "digit")
 
 
+_PARTS = word_list("bearing", "parts_of_a_repair")
+_TAKEN = frozenset(["mm", "cm", "bite", "bites", "purchase"])
 _LEADS = frozenset(["in", "for", "to"])
 _LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}
 _WHOLE = frozenset(["both", "all", "each"])
@@ -416,6 +424,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest")
         and not group.tendons
     ):
+        group.reference = True
+    if _touched_only(page, group, sentence):
         group.reference = True
     if (
         before[-1:]
@@ -450,6 +460,18 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+_TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
+_MATCHED = frozenset(["matched", "matches", "matching", "compared"])
+
+
+def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'She bent it to touch the base of the small finger', 'cascade matched to the MF': a digit to measure by."""
+    if group.tendons or not group.digits:
+        return False
+    before = page.words[max(sentence.i, group.i - 5) : group.i]
+    return not _TOUCHED.isdisjoint(before) or not _MATCHED.isdisjoint(before[-3:])
 
 
 _DONOR = frozenset(["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"])
@@ -674,6 +696,8 @@ def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, 
 
 def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
     phrase = page.words[mention.i]
+    if mention.i and page.words[mention.i - 1] == "a":
+        return Group(mention.i, mention.j, generic="one")  # 'all a tendon of this calibre would take'
     every = mention.value == "tendons" or phrase == "both" or _quantified(page, mention.i, quantifiers)
     return Group(mention.i, mention.j, generic="all" if every else "one", every=every)
 

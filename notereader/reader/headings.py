@@ -149,10 +149,13 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
         return False
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
+    tied = tied or (page.words[heading.i] in _TENDONS and page.words[heading.i - 1] in _SLIPS)  # 'Radial slip FDS:'
     return not tied and _stands_as_label(page, heading, line, in_columns)
 
 
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
+_TENDONS = frozenset(["fds", "superficialis", "sublimis"])
+_SLIPS = frozenset(["slip", "slips", "half", "limb", "tail"])
 _TYING = frozenset(["and", "or", "of", "the", "with", "to", "&", "+"])
 
 

@@ -9,8 +9,26 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
-_OPENINGS = frozenset(["opened", "opened up", "gaping", "gape", "gapes", "parted", "came apart", "gave"])
-_PARTED = frozenset(["opened", "opened up", "parted", "came apart", "gave"])
+_OPENINGS = frozenset(
+    [
+        "opens",
+        "opens by",
+        "opens up",
+        "parts",
+        "parts by",
+        "opened",
+        "opened up",
+        "gaping",
+        "gape",
+        "gapes",
+        "parted",
+        "came apart",
+        "gave",
+    ]
+)
+_PARTED = frozenset(
+    ["opens", "opens by", "opens up", "parts", "parts by", "opened", "opened up", "parted", "came apart", "gave"]
+)
 _SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])

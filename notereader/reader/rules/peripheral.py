@@ -158,7 +158,8 @@ def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     if any(m.j <= spot.i and spot.i - m.j <= 5 for m in scene.of("gap", "glide")):
         return False  # 'no gap before or after the epitendinous suture'
-    return scene.negated(spot.i, spot.j, 5) or "neither" in scene.words(scene.part(spot.i)[0], spot.i)
+    before = scene.words(scene.part(spot.i)[0], spot.i)
+    return scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
 
 
 def _only_a_word(scene: Scene, spot: Anchor) -> bool:

@@ -78,6 +78,9 @@ def _part_told(scene: Scene, i: int) -> str:
     """'7/0 Prolene running, same as the middle': only the peripheral suture is told of, so only it is the same."""
     first, _ = scene.part(i)
     told = {a.role for a in anchors(scene) if first <= a.i < i and a.role != TENDON}
+    words = scene.words(first, i)
+    if any(words[k] == "same" and words[k + 1] in ("core", "stitch", "suture") for k in range(len(words) - 1)):
+        return "core"  # 'Same core as the index'
     return "peripheral" if told and told <= {PERIPHERAL, "pattern"} else ""
 
 

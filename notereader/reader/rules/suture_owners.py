@@ -68,6 +68,9 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
     last = next(ends, scene.sentence.j)
     beside = next((g for g in groups if g.i == j and g.tendons), None)
     closed = beside is not None and (beside.j >= scene.sentence.j or scene.page.words[beside.j] in _CLOSES)
+    bracketed = next((g for g in groups if g.i == j + 1 and g.tendons and scene.page.words[j] == "("), None)
+    if bracketed is not None and _in_brackets(scene, bracketed):
+        return targets_of(desk, scene, bracketed)  # 'Sutures used: 4-0 Ethibond (FDP), 5-0 PDS (FDS)'
     if beside is not None and closed and not any(g.j == i and g.tendons for g in groups):
         return targets_of(desk, scene, beside)  # '3-0 Ethibond FDS; 4-0 nylon FDP'
     group = next((g for g in groups if j <= g.i < last and (g.tendons or g.digits)), None)
@@ -82,6 +85,11 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
     if len(others) > (not own):
         return []
     return targets_of(desk, scene, group)
+
+
+def _in_brackets(scene: Scene, group: Group) -> bool:
+    """Tell whether brackets hold a tendon and no more than a word of its part: '(FDP)', '(FDP rim)'."""
+    return ")" in scene.words(group.j, min(group.j + 3, scene.sentence.j))
 
 
 def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:

@@ -309,6 +309,10 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    if any(m.j == mention.i for m in scene.of("fraction")) or any(
+        q.j == mention.i and q.unit == "%" and (q.high or 100) < 100 for q in scene.quantities
+    ):
+        return False  # 'three quarters whole, the other quarter frayed'
     if word in ("no injury", "no laceration", "no cut", "no damage"):
         owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2
         return owned or scene.next_word(mention.j) in ("to", "of", "in")

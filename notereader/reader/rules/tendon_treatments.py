@@ -12,6 +12,7 @@ _DEED_WORDS = word_list("tendons", "deed_words")
 _LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
 _TREATED_WORDS = word_list("tendons", "treated_words")
 _FLAP = word_list("tendons", "flap")
+_SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
 _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
 _LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
@@ -136,6 +137,8 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
         return True
+    if before == "," and _only_names(scene):
+        return False  # 'Thumb, left, FPL.'
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
         return False  # 'Suture of both deep flexors, left; ...'
     if scene.words(mention.j, mention.j + 2) == ["as", "found"]:
@@ -145,6 +148,15 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
         return True  # 'FCR repaired, PL left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+def _only_names(scene: Scene) -> bool:
+    """Tell whether a sentence says no more than which tendons of which finger and side it is about."""
+    named = {k for g in scene.setting.groups for k in range(g.i, g.j)}
+    rest = [
+        w for k, w in enumerate(scene.words(scene.sentence.i, scene.sentence.j), scene.sentence.i) if k not in named
+    ]
+    return bool(named) and all(w in _SIDES or not w[0].isalnum() for w in rest)
 
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:

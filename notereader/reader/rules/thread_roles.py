@@ -10,6 +10,8 @@ _ROUND = frozenset(["around", "round", "over"])
 _OVER_IT = {(a, b) for a in ("over", "around", "round") for b in ("it", "that", "this", "them", "both", "each", "all")}
 _OVERSEWN = frozenset(["oversewn", "overrun", "oversewed", "round-and-round"])
 _FIXES = frozenset(["sutured", "sewn", "fixed", "secured", "anchored", "stitched", "attached"])
+_TIES = frozenset(["tied", "sutured", "stitched", "attached", "secured"])
+_ROD_ENDS = frozenset(["rod", "its"])
 _THICK = frozenset(["0", "1", "2-0", "3-0"])
 _THIN = frozenset(["5-0", "6-0", "7-0"])
 _CLOSING_WORDS = word_list("sutures", "closing_words")
@@ -20,6 +22,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
     """Give each suture its role, by its sentence or by what was worked on before."""
     for thread in threads:
         thread.role = role_of(scene, thread.i, thread.j, found)
+        if _draws_graft(scene, thread):
+            thread.role = "tag"
         if thread.role == CORE and _added_round(scene, thread, found):
             thread.role = PERIPHERAL
         # 'an anchor carrying 3-0 FiberWire'
@@ -28,6 +32,13 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+
+
+def _draws_graft(scene: Scene, thread: Thread) -> bool:
+    """'The graft was tied to the rod with a 3-0 silk and the rod drawn out': a thread that only pulls it through."""
+    before = scene.words(scene.sentence.i, thread.i)
+    tied = next((k for k, word in enumerate(before) if word in _TIES and "to" in before[k : k + 2]), len(before))
+    return "rod" in before and "graft" in before[:tied] and not _ROD_ENDS.isdisjoint(before[tied : tied + 6])
 
 
 def _added_round(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
