@@ -162,7 +162,7 @@ class ReadingSide(QWidget):
         self._tip.setText(f"What counts: {row.tip}" if row and row.tip else "")
         self._tip.setVisible(row is not None and bool(row.tip))
         reasons = row.reasons if row else ()
-        self._reasons.setText("\n".join(f"Look twice: {reason}" for reason in reasons))
+        self._reasons.setText(_reasons_text(reasons))
         self._reasons.setVisible(bool(reasons))
         self._show_rivals(row)
         has_value = row is not None and row.fact is not None and row.fact.value is not None
@@ -291,6 +291,13 @@ class EditingSide(QWidget):
         except ValueRefused as refusal:
             self.say(str(refusal))
             self._editor.setFocus()
+
+
+def _reasons_text(reasons: tuple[str, ...]) -> str:
+    """Return the reasons to look twice: one on the line of its title, several in a list below it."""
+    if len(reasons) < 2:
+        return "".join(f"Look twice: {reason}" for reason in reasons)
+    return "\n".join(["Look twice:", *(f"  \N{BULLET} {reason}" for reason in reasons)])
 
 
 def _scrolled(side: QWidget, name: str) -> QScrollArea:
