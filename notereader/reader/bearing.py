@@ -393,6 +393,7 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
 
 
 _PARTS = word_list("bearing", "parts_of_a_repair")
+_PART_NOUNS = [[word] for word in sorted(_PARTS)]
 _TAKEN = frozenset(["mm", "cm", "bite", "bites", "purchase"])
 _LEADS = frozenset(["in", "for", "to"])
 _LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}
@@ -504,7 +505,8 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
 
 def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:
     near = (q for q in quantifiers if q.j <= at and at - q.j < reach)
-    return any(page.words[q.j - 1] != "same" and "," not in page.words[q.j : at] for q in near)
+    between = (page.words[q.j : at] for q in near if page.words[q.j - 1] != "same")
+    return any("," not in words and words[:1] not in _PART_NOUNS for words in between)
 
 
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:

@@ -220,6 +220,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     capitals = page.raw(mention.i, mention.j).isupper() and page.breaks[mention.i] >= Break.LINE
     if after == "(" and capitals and word in ("long", "middle", "little", "small"):
         return True  # 'MIDDLE (H.R.)'
+    if after in (".", ":") and word in ("long", "middle", "little", "small") and _in_capital_label(page, mention):
+        return True
     opened = (
         (".", "-", "*", "|", ">", ";", "(", ")", "]", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
     )
@@ -255,6 +257,14 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+def _in_capital_label(page: Page, mention: Mention) -> bool:
+    """'REPAIR LITTLE.' in capitals heads what follows."""
+    k = mention.i - 1
+    if k < 0 or page.words[k] not in ("repair", "found", "findings", "finger", "exploration"):
+        return False
+    return page.raw(k, mention.j).isupper()
 
 
 def _after_side(page: Page, mention: Mention) -> bool:

@@ -106,7 +106,7 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     lower = page.text[page.starts[line.i]].islower()
     last = page.words[line.i - 1]
     narrow = before.length + before.room < _NARROW
-    fits = narrow or before.room > page.ends[line.i] - page.starts[line.i] + 1
+    fits = narrow or before.room > _first_width(page, line) + 1
     if page.breaks[line.i] == Break.BLANK:
         return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
@@ -118,6 +118,14 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
+
+
+def _first_width(page: Page, line: Line) -> int:
+    """Return how many characters wide the first word of a line is: '1/3' is one word to whoever broke the line."""
+    k = line.i + 1
+    while k < line.j and page.breaks[k] == Break.NONE:
+        k += 1
+    return page.ends[k - 1] - page.starts[line.i]
 
 
 def _indent(page: Page, k: int) -> int:

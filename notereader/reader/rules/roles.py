@@ -53,6 +53,7 @@ def anchors(scene: Scene) -> list[Anchor]:
         timed = scene.words(max(scene.sentence.i, group.i - 2), group.i)
         if (group.tendons or group.generic) and not {"after", "before", "once", "until", "while"} & set(timed):
             around = group.tendons and {"around", "round"} & set(timed)  # 'around the profundus, 6-0 running'
+            around = around or (group.tendons and scene.next_word(group.j) == "rim")
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=bool(around)))
     found.sort(key=lambda a: a.i)
     return found
@@ -94,6 +95,8 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     inside = [a for a in found if i <= a.i and a.j <= j and a.role != TENDON]
     if inside:
         return _leaning(inside)
+    if scene.words(j, j + 2) in (["(", "pulley"], ["(", "pulleys"]):
+        return "pulley"  # '5-0 Prolene (pulley), 4-0 Ethibond (FDP)'
     head = _head(scene, j, found)
     if head:
         return head
