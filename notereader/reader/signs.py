@@ -66,6 +66,7 @@ class Signs:
     _sharers: Counter[tuple[str, tuple[int, int]]] = field(init=False)
     _tendons: list[Mention] = field(init=False)
     _sentence_starts: list[int] = field(init=False)
+    _of_sentence: dict[int, list[tuple[str, str]]] = field(init=False, default_factory=dict)
 
     def __post_init__(self) -> None:
         """Gather the entries, the words that no fact holds, and the signs of the note as a whole."""
@@ -73,12 +74,12 @@ class Signs:
         self.entries = {}
         for place, fact in facts:
             self.entries.setdefault(_entry(place), {})[place.field] = fact
-        spans = [(place.field, span) for place, fact in facts for span in fact_spans(fact)[:1]]
-        self._sharers = Counter(spans)
+        placed = [(place.field, _spans(fact)) for place, fact in facts]
+        self._sharers = Counter((name, spans[0]) for name, spans in placed if spans)
         self.digits = frozenset(m.value for m in self.page.mentions if m.kind == "digit")
         self._tendons = [m for m in self.page.mentions if m.kind == "tendon"]
         self._sentence_starts = [s.i for s in self.page.sentences]
-        self.unused = self._find_unused([span for _, fact in facts for span in fact_spans(fact)])
+        self.unused = self._find_unused([span for _, spans in placed for span in spans])
         self.of_note = list(self._note_signs())
 
     def of(self, place: Address, fact: Fact) -> list[tuple[str, str]]:
@@ -86,12 +87,14 @@ class Signs:
         if fact.basis == "silent":
             return []
         found = [(name, "") for name in self._entry_signs(place)]
-        if len(fact_spans(fact)) > 1:
+        spans = _spans(fact)
+        if len(spans) > 1:
             found.append(("told_twice", ""))
-        where = self._where(fact)
+        where = self._where(spans)
         if where is not None:
-            found += self._sentence_signs(place, fact, where[1])
-            found += [(name, "") for name in self._owner_signs(place, fact, *where)]
+            found += self._sentence_signs(where[1])
+            found += self._kind_signs(place, fact, where[1])
+            found += [(name, "") for name in self._owner_signs(place, spans[0], *where)]
         return found
 
     # --- the note
@@ -144,9 +147,8 @@ class Signs:
 
     # --- the sentence
 
-    def _where(self, fact: Fact) -> tuple[int, Sentence] | None:
+    def _where(self, spans: list[tuple[int, int]]) -> tuple[int, Sentence] | None:
         """Return the first word of a fact's evidence and its sentence, or None where no sentence holds it."""
-        spans = fact_spans(fact)
         if not spans:
             return None
         word = max(0, bisect_right(self.page.starts, spans[0][0]) - 1)
@@ -155,7 +157,13 @@ class Signs:
             return None
         return word, self.page.sentences[n]
 
-    def _sentence_signs(self, place: Address, fact: Fact, s: Sentence) -> Iterator[tuple[str, str]]:
+    def _sentence_signs(self, s: Sentence) -> list[tuple[str, str]]:
+        """Return the signs of a sentence's words, looked for once however many facts it holds."""
+        if s.i not in self._of_sentence:
+            self._of_sentence[s.i] = list(self._word_signs(s))
+        return self._of_sentence[s.i]
+
+    def _word_signs(self, s: Sentence) -> Iterator[tuple[str, str]]:
         text = self.page.raw(s.i, s.j)
         hedges = word_list("doubts", "hedges")
         shown = next((w for w in _WORD.findall(text.lower()) if w in hedges), "")
@@ -169,6 +177,9 @@ class Signs:
             yield "long_sentence", ""
         elif s.j - s.i <= _SHORT:
             yield "short_sentence", ""
+
+    def _kind_signs(self, place: Address, fact: Fact, s: Sentence) -> Iterator[tuple[str, str]]:
+        """Yield what else of the kind of a fact's value its sentence or the note names."""
         kind = _KINDS.get(place.field)
         if kind is None:
             return
@@ -178,7 +189,7 @@ class Signs:
         if other is not None:
             yield "another_untaken", self.page.raw(other.i, other.j)
 
-    def _owner_signs(self, place: Address, fact: Fact, word: int, s: Sentence) -> Iterator[str]:
+    def _owner_signs(self, place: Address, span: tuple[int, int], word: int, s: Sentence) -> Iterator[str]:
         """Yield what a simple look at the words around says against the tendon, pulley or finger of a fact."""
         if place.group not in ("repairs", "pulleys"):
             return
@@ -190,7 +201,6 @@ class Signs:
             yield "finger_unnamed"
         if len(digits) > 1:
             yield "two_fingers"
-        span = fact_spans(fact)[0]
         if self._sharers[place.field, span] > 1 and not _TOGETHER.search(self.page.raw(s.i, s.j)):
             yield "shared_words"
         if place.group == "repairs":
@@ -209,7 +219,7 @@ class Signs:
             yield "other_part"
 
 
-def fact_spans(fact: Fact) -> list[tuple[int, int]]:
+def _spans(fact: Fact) -> list[tuple[int, int]]:
     """Return the places of a fact's words in the note, in code points."""
     return [evidence.span for evidence in fact.evidence if evidence.span is not None]
 
