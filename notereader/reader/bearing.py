@@ -493,6 +493,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
+    if ("same", "as") in pairwise(words):
+        return False  # 'middle profundus same as the index'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
@@ -512,9 +514,8 @@ def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3)
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
     """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
-        return [_generic(page, m, quantifiers) for m in run if m.kind == "generic"] + _all_digits(
-            page, run, quantifiers
-        )
+        known = (m for m in run if m.kind == "generic" and page.words[m.i - 1] != "a")  # 'a tendon of this calibre'
+        return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
     run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
     if any(m.kind == "plural" and "four" in page.words[max(0, m.i - 2) : m.i] for m in run) and not any(
@@ -698,8 +699,6 @@ def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, 
 
 def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
     phrase = page.words[mention.i]
-    if mention.i and page.words[mention.i - 1] == "a":
-        return Group(mention.i, mention.j, generic="one")  # 'all a tendon of this calibre would take'
     every = mention.value == "tendons" or phrase == "both" or _quantified(page, mention.i, quantifiers)
     return Group(mention.i, mention.j, generic="all" if every else "one", every=every)
 

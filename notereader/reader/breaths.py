@@ -51,7 +51,7 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
         begun = by_word.get(k)
-        if said and k - first >= 4 and _begins(page, k, begun):
+        if said and k - first >= 3 and _begins(page, k, begun):
             start = _with_opener(page, k, first)
             if start - first >= 3:
                 parts.append(Sentence(first, start, sentence.section, sentence.block, False))
@@ -80,9 +80,11 @@ def _tied(page: Page, k: int) -> bool:
     here = next(iter(within(page.mentions, k, k + 1)), None)
     if here is not None and here.kind == "digit" and here.j - here.i > 1 and k - 1 in page.tendon_words:
         return False
-    before = [m for m in within(page.mentions, k - _LONGEST, k) if m.j >= k]
+    before = [m for m in within(page.mentions, k - _LONGEST, k) if m.j >= k - 1]
     share = page.words[k - 1] in ("complete", "partial") or page.words[k - 2 : k] in _QUALIFIED
-    return any(m.kind in _TIES or (m.kind == "extent" and share) for m in before)
+    told = share and any(m.j == k - 1 and m.kind in ("tendon", "slip") for m in before)  # 'profundus complete'
+    ending = [m for m in before if m.j >= k]
+    return any(m.kind in _TIES or (m.kind == "extent" and share and not told) for m in ending)
 
 
 def _with_opener(page: Page, k: int, first: int) -> int:

@@ -4,7 +4,7 @@ import itertools
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
-from notereader.reader.bearing import Group, Target
+from notereader.reader.bearing import Group, Target, resolve_pairs
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -247,6 +247,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
         return [], subject.group if subject else None
     group = subject.group
+    behind = _digits_behind(scene, group, j)
+    if behind:
+        return resolve_pairs(group, behind), group
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
@@ -260,6 +263,16 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
             targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
     return targets, group
+
+
+def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:
+    """'the superficialis was intact in the ring and half cut in the small': each state names its finger behind it."""
+    if group.digits or group.every or group.four:
+        return ()
+    named = [g for g in scene.setting.groups if g.digits and not g.tendons and g.i >= group.j and not g.reference]
+    led = [g for g in named if tuple(w for w in scene.words(g.i - 2, g.i) if w != "the")[-1:] in (("in",), ("on",))]
+    beside = next((g for g in led if 0 < g.i - j <= 2), None)
+    return beside.digits if beside is not None and len(led) > 1 else ()
 
 
 def _spoken_of(desk: Desk, scene: Scene) -> list[Target]:
@@ -288,7 +301,8 @@ def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:
     """A tendon named without a digit, where the digit in focus has none that was cut: the one that was."""
-    if group.digits or target.tendon not in ("FDP", "FDS"):
+    named = any(g.digits and g.j <= group.i and not g.reference for g in scene.setting.groups)
+    if group.digits or named or target.tendon not in ("FDP", "FDS"):
         return target
     sound = desk.extents.get(target) == "intact" and target not in desk.treatments
     if not sound and (target in desk.named or not desk.settled):
@@ -315,6 +329,8 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
     deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in (wanted or scene.setting.digits)]
+    if scene.sentence.prefix and deep:
+        return deep, ""  # a cell under 'core' or 'gap' tells of what was sewn first
     unsewn = (
         bool(focus)
         and all(t.tendon == "FDS" and t not in desk.treatments and not desk.has_suture(t) for t in focus)

@@ -132,7 +132,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     after = words[j] if j < len(words) else "."
     if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
         return True
-    says = any(m.kind in ("gap", "glide") for m in within(page.mentions, j, j + 2))
+    says = any(m.kind in ("gap", "glide", "ends", "bulk") for m in within(page.mentions, j, j + 2))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
@@ -222,6 +222,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         return True  # 'MIDDLE (H.R.)'
     if after in (".", ":") and word in ("long", "middle", "little", "small") and _in_capital_label(page, mention):
         return True
+    if after == ")" and page.words[mention.i - 1] in _SIDES and word in ("long", "middle", "little", "small"):
+        return True  # '(RIGHT SMALL)'
     opened = (
         (".", "-", "*", "|", ">", ";", "(", ")", "]", ":", ",") if after == ":" else (".", "-", "*", "|", ">", ";", "(")
     )

@@ -187,6 +187,12 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
         return not _tail_of_prose(page, heading, line)
     if _closed_by_colon(page, after, line):
         return not _goes_on_from_above(page, heading, line)
+    if (
+        heading.value == "teaching"
+        and page.words[after] in ("to", "for", "with")
+        and ":" in page.words[after : after + 5]
+    ):
+        return True  # 'TEACHING to FY2: ...'
     mark, phrase, raw = page.words[after], _phrase(page, heading), page.raw(heading.i, heading.j)
     capitals = raw.isupper() and len(raw) > 1
     bracketed = mark == "]" and heading.i > line.i and page.words[heading.i - 1] == "["

@@ -53,15 +53,24 @@ def _listed(page: Page) -> list[Row]:
         word = page.words[i]
         if not sentence.label or sentence.prefix or not word.isdecimal() or int(word) > _MOST or j - i < 3:
             continue
-        if page.words[i + 1] in (".", ")", ":", "-") or page.breaks[i + 1] == Break.NONE:
+        dotted = page.words[i + 1] in (".", ")")
+        if (page.words[i + 1] in (":", "-") or page.breaks[i + 1] == Break.NONE) and not dotted:
+            continue
+        if dotted and not _only_named(page, i + 2, j):
             continue
         end = next((k for k in range(i + 1, j) if page.words[k] in (",", ":", "(", ";")), j)
         named = within(page.mentions, i + 1, end)
         end = min([end, *(m.i for m in named if m.kind in _STATES)])
         if any(m.kind in _KINDS and m.j <= end for m in named):
-            found.append(Row(word, i, j, (i + 1, end)))
+            found.append(Row(word, i, j, (i + 1 + dotted, end)))
     counts_up = any(int(b.number) == int(a.number) + 1 for a, b in pairwise(found))
     return found if counts_up else []
+
+
+def _only_named(page: Page, i: int, j: int) -> bool:
+    """Tell whether a line says no more than which tendon it is about: '1) FDP small finger'."""
+    covered = {k for m in within(page.mentions, i, j) for k in range(m.i, m.j)}
+    return all(k in covered or page.words[k] in _JOINS or page.words[k] in (".", "of", "the") for k in range(i, j))
 
 
 def _footnotes(page: Page) -> dict[str, list[Span]]:

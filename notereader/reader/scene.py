@@ -352,6 +352,8 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         return before[-1].digits
     if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):
         return scene.every_digit or scene.setting.digits
+    if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
+        return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
     after = [g for g in scene.setting.groups if g.digits and g.i >= at]
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
         return after[0].digits
@@ -360,6 +362,9 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
         return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
+
+
+_IN_BOTH = (["in", "both"], ["in", "each"], ["on", "both"], ["for", "both"])
 
 
 def _belongs(scene: Scene, at: int, group: Group) -> bool:

@@ -111,6 +111,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
+    if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
+        return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
     if line.prose:
         return (lower and not small) or not fits
     if lower and not small:

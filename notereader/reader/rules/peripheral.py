@@ -211,7 +211,7 @@ def _of_outer_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> b
     if scene.words(mention.i, mention.j) in (["ran"], ["run"]):
         return False
     outer = [t for t in threads if t.role == PERIPHERAL and t.size]
-    comma = {k for k in range(mention.i - 1, mention.j + 1) if scene.page.words[k] == ","}
+    comma = {k for k in range(mention.i - 1, min(mention.j + 1, scene.sentence.j)) if scene.page.words[k] == ","}
     return any(mention.j == t.i or mention.i == t.j or (mention.i - t.j == 1 and t.j in comma) for t in outer)
 
 

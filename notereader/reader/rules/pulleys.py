@@ -248,11 +248,22 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if bare and not PART_NOUNS & set(scene.words(mention.j + 1, mention.j + 2)):
         return (bare,)
     told = digits_at(scene, None, mention.i)
+    if len(scene.every_digit) == 2 and _in_both(scene, mention):
+        return scene.every_digit
     if any(g.digits for g in groups):
         return told
     if any(m.value in _THUMB_ONLY for m in scene.of("pulley")):
         return ("thumb",)
     return _known_digits(desk, scene, mention, told) or told
+
+
+def _in_both(scene: Scene, mention: Mention) -> bool:
+    """'A2 intact in both, A4 vented in the middle': of both fingers, where no tendon is spoken of."""
+    _, last = scene.part(mention.i)
+    last = next((k for k in range(mention.j, last) if scene.page.words[k] == ","), last)
+    words = scene.words(mention.j, last)
+    both = any(words[k : k + 2] in (["in", "both"], ["on", "both"], ["in", "each"]) for k in range(len(words)))
+    return both and words[-1:] in (["both"], ["each"]) and not any(g.tendons for g in scene.setting.groups)
 
 
 def _every_group(scene: Scene, mention: Mention) -> Group | None:

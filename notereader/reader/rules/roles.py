@@ -52,9 +52,10 @@ def anchors(scene: Scene) -> list[Anchor]:
     for group in scene.setting.groups:
         timed = scene.words(max(scene.sentence.i, group.i - 2), group.i)
         if (group.tendons or group.generic) and not {"after", "before", "once", "until", "while"} & set(timed):
-            around = group.tendons and {"around", "round"} & set(timed)  # 'around the profundus, 6-0 running'
-            around = around or (group.tendons and scene.next_word(group.j) == "rim")
-            found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=bool(around)))
+            # 'around the profundus, 6-0 running', '6-0 Prolene (FDP rim)'
+            led = not {"around", "round"}.isdisjoint(timed) or scene.next_word(group.j) == "rim"
+            around = bool(group.tendons) and led
+            found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
     found.sort(key=lambda a: a.i)
     return found
 
@@ -98,8 +99,11 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     if scene.words(j, j + 2) in (["(", "pulley"], ["(", "pulleys"]):
         return "pulley"  # '5-0 Prolene (pulley), 4-0 Ethibond (FDP)'
     head = _head(scene, j, found)
-    if head:
+    if head and head != TENDON:
         return head
+    if head == TENDON:
+        lead = _lead(scene, i, found)
+        return lead if lead == PERIPHERAL else head  # 'Peripheral 6-0 on FDP II and III'
     lead = _lead(scene, i, found)
     if lead:
         return lead

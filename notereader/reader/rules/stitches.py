@@ -22,6 +22,10 @@ _DONE = word_list("sutures", "done")
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
+# What follows an anchor told without a verb: 'Micro anchor, films happy. Armed with 3-0 ...'.
+_BESIDE_ANCHOR = frozenset([",", ".", "armed", "loaded", "with", "x", "+"])
+
+
 @needs(kinds=["stitch", "anchor", "button"])
 def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find the names of core stitches, and anchors and pull-outs."""
@@ -129,6 +133,7 @@ def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor
 def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
     """An anchor or a button puts the tendon back to bone."""
     done = bool(_DONE & set(scene.words(scene.sentence.i, scene.sentence.j))) or _set_in_bone(scene, mention)
+    done = done or (mention.i == scene.sentence.i and scene.next_word(mention.j) in _BESIDE_ANCHOR)
     done = done or any(d.value == "reinserted" and scene.told(d.i) for d in scene.of("deed"))
     if stitch == "anchor" and not scene.header and not done:
         return

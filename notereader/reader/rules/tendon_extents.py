@@ -27,6 +27,14 @@ _CUT = word_list("tendons", "cut")
 _CUT_LABELS = word_list("tendons", "cut_labels")
 _IN_FULL = (["in", "full"], ["in", "total"], ["in", "toto"], ["in", "continuity"], ["throughout", "its"])
 _REMAINING = word_list("tendons", "remaining")
+_ITS = frozenset(["its", "the", "their", "his", "her", "both"])
+_SAME_OF = (
+    ["same", "was", "true"],
+    ["same", "applied", "to"],
+    ["same", "held", "for"],
+    ["same", "applies", "to"],
+    ["same", "is", "true"],
+)
 _SAME = frozenset(["same", "ditto", "idem", "likewise"])
 _NONE = frozenset(["none", "nil"])
 
@@ -128,9 +136,16 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
             for target in group_targets(scene, group) if group.tendons and group.i > mention.j else []:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
         also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
+        also = also or _as_was(scene, group)
         if group.tendons and group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+
+
+def _as_was(scene: Scene, group: Group) -> bool:
+    """'..., as was its superficialis', 'and so were the superficial ones': said of the tendon before too."""
+    before = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in _ITS]
+    return before[-2:] in (["as", "was"], ["as", "were"], ["so", "was"], ["so", "were"], ["as", "had"])
 
 
 def _none_of_slip(desk: Desk, scene: Scene) -> None:
@@ -148,7 +163,12 @@ def _none_of_slip(desk: Desk, scene: Scene) -> None:
 def _same_again(desk: Desk, scene: Scene) -> None:
     """'Middle: FDP cut clean through. Ring: same.'"""
     group = scene.setting.groups[0] if scene.setting.groups else None
-    if group is None or group.tendons or not group.digits or group.i != scene.sentence.i or group.j == group.i:
+    if group is None or group.tendons or not group.digits or group.j == group.i:
+        return
+    if any(scene.words(k, k + 3) in _SAME_OF for k in range(scene.sentence.i, group.i)):
+        _all_the_same(desk, scene, group)
+        return
+    if group.i != scene.sentence.i:
         return
     after = [
         w for w in scene.words(group.j, min(group.j + 4, scene.sentence.j)) if w not in (":", "-", "finger", "the")
@@ -161,6 +181,21 @@ def _same_again(desk: Desk, scene: Scene) -> None:
                 target = Target(digit, before.tendon)
                 span = (group.i, min(group.j + 2, scene.sentence.j))
                 desk.tendon(scene, target, "extent", desk.extents[before], [span], "same as the finger before")
+
+
+def _all_the_same(desk: Desk, scene: Scene, group: Group) -> None:
+    """'The same was true of the middle finger.': every extent that the sentence before told of its finger."""
+    before = desk.scene_before(scene)
+    if before is None or not scene.told(group.i):
+        return
+    told = dict.fromkeys(
+        t for g in before.setting.groups if g.tendons and not g.reference for t in group_targets(before, g)
+    )
+    for known in told:
+        for digit in group.digits:
+            if known in desk.extents and known.slip is None and digit != "thumb" != known.digit:
+                span = [(scene.sentence.i, group.j)]
+                desk.tendon(scene, Target(digit, known.tendon), "extent", desk.extents[known], span, "same as before")
 
 
 def _both_slips(desk: Desk, scene: Scene) -> None:
@@ -548,6 +583,8 @@ def _fractions(desk: Desk, scene: Scene) -> None:
         behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
         if behind is not None and scene.next_word(mention.j) == "of" and any(slip for _, _, slip in behind.pairs):
             targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
+        if not targets and scene.words(scene.sentence.i, scene.sentence.i + 2) == ["it", "was"]:
+            targets = carried(desk, scene)[0] if mention.i - scene.sentence.i <= 3 else []
         if not targets or not _fraction_cuts(scene, mention):
             continue
         _part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)

@@ -12,6 +12,7 @@ _DEED_WORDS = word_list("tendons", "deed_words")
 _LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
 _TREATED_WORDS = word_list("tendons", "treated_words")
 _FLAP = word_list("tendons", "flap")
+_DIP = frozenset(["dip", "dipj"])
 _SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
 _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
 _LEFT_AFTER = word_list("tendons", "left_after") | {""}
@@ -31,6 +32,19 @@ def treatments(desk: Desk, scene: Scene) -> None:
     _slip_left_over(desk, scene)
     _likewise(desk, scene)
     _to_bone(desk, scene)
+    _of_the_joint(desk, scene)
+
+
+def _of_the_joint(desk: Desk, scene: Scene) -> None:
+    """'DIPJ flexor tenodesis, R middle finger': a title whose joint tells the tendon, the deep flexor."""
+    if _DIP.isdisjoint(scene.said) or any(g.tendons for g in scene.setting.groups):
+        return
+    for deed in (d for d in scene.of("deed") if d.value == "tenodesed" and scene.told(d.i)):
+        if _DIP.isdisjoint(scene.words(max(scene.sentence.i, deed.i - 3), deed.j + 4)):
+            continue
+        for digit in dict.fromkeys(d for g in scene.setting.groups for d in g.digits if d != "thumb"):
+            target = Target(digit, "FDP")
+            desk.tendon(scene, target, "treatment", "tenodesed", [(deed.i, deed.j)], "treatment tenodesed")
 
 
 def _to_bone(desk: Desk, scene: Scene) -> None:

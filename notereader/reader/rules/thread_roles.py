@@ -45,7 +45,8 @@ def _added_round(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
     """'4-0 Prolene, Kessler, 2 strands + 6-0 running': a thin running suture joined on to the core by a sign."""
     if thread.size not in _THIN or scene.word_before(thread.i) not in ("+", "&", "plus"):
         return False
-    return any(a.role == "pattern" and thread.i <= a.i <= thread.j + 1 for a in found)
+    last = scene.next_word(thread.j) in ("", ".", ";", ")", "(")
+    return last or any(a.role == "pattern" and thread.i <= a.i <= thread.j + 1 for a in found)
 
 
 def _leads_round(scene: Scene, thread: Thread) -> bool:
