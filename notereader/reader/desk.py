@@ -1,6 +1,7 @@
 """Where rules lay down what they found, and what is known so far of each tendon."""
 
 import itertools
+from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
@@ -85,6 +86,10 @@ class Desk:
     def having(self, kind: str) -> list[Scene]:
         """Return the scenes that have a mention of a kind, in the order of the note."""
         return self._having.get(kind, [])
+
+    def saying(self, words: Set[str]) -> list[Scene]:
+        """Return the scenes that hold at least one of the words, in the order of the note."""
+        return [scene for scene in self.scenes if not scene.said.isdisjoint(words)]
 
     def values_told(self, kind: str) -> frozenset[str]:
         """Return the values of all mentions of a kind that stand as findings of this operation."""

@@ -32,7 +32,7 @@ def aftercare(desk: Desk) -> None:
 def _splint(desk: Desk) -> None:
     """Find the splint; a dorsal one that blocks extension counts before a plain one."""
     told: list[tuple[Scene, str, Span]] = []
-    for scene in desk.scenes:
+    for scene in desk.having("splint"):
         if scene.sentence.section in ("indication", "diagnosis", "procedure", "previous"):
             continue
         for m in scene.of("splint"):
@@ -91,6 +91,8 @@ def _positions(desk: Desk) -> None:
     """Find the angle each joint is to be held at; an addendum is read besides the first place that tells it."""
     done: set[tuple[str, bool]] = set()
     for scene in desk.scenes:
+        if "joint" not in scene.kinds and "w" not in scene.said:
+            continue
         joints = _joints(desk, scene)
         if not joints or not _is_splint_position(desk, scene):
             continue
@@ -285,6 +287,8 @@ def _programme(desk: Desk) -> None:
 
 def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
     """Return the programmes a sentence orders; 'place and hold or early active' leaves the choice to others."""
+    if "programme" not in scene.kinds and _MOTIONS.keys().isdisjoint(scene.said):
+        return []
     found: list[tuple[str, Span]] = []
     for m in scene.of("programme"):
         negated = scene.negated(m.i, m.j, 4) and not _denies_itself(scene, m)
@@ -308,7 +312,7 @@ def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
 
 def _left_to_therapist(scene: Scene) -> bool:
     """'Regime: ... therapist to choose', 'their call: place and hold or early active'."""
-    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    words = scene.said
     if "guess" in words:
         return True  # 'I'd guess passive only'
     return bool({"choose", "decide"} & words and {"therapist", "therapists", "ht", "therapy"} & words)

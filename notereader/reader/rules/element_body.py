@@ -13,6 +13,11 @@ from notereader.reader.scene import Scene
 _TITLES = 10  # sentences among which a title line stands
 _SHOWN = 8  # words of a sentence shown at most
 _STATE = frozenset(["extent", "ends", "hurt", "nervestate", "fracture"])
+_DIAGNOSIS = frozenset(["dx", "diagnosis", "diagnoses"])
+_BLOOD = frozenset(["loss", "lost", "bleeding", "blood"])
+_STOP = frozenset(["barrier", "stop", "block", "lock"])
+_REASON = re.compile(r"\b(?:hence the operation|brought (?:him|her|them) to theatre|is indicated)\b")
+_REASONS = frozenset(["hence", "brought", "indicated"])  # no sentence without one of these gives that reason
 _THINGS = frozenset(["tendon", "generic", "slip", "structure", "bundle", "sided", "anynerve", "anyartery", "bone"])
 
 
@@ -43,6 +48,8 @@ def _consent(desk: Desk) -> Span | None:
         told = desk.page.standing[scene.sentence.i] == "story" or scene.sentence.section in ("surgeon", "narrative")
         if not told or scene.sentence.section in ("signature", "instructions"):
             continue
+        if scene.said.isdisjoint(("undersigned", "signed")):
+            continue
         for k in range(scene.sentence.i, scene.sentence.j):
             word = scene.page.words[k]
             before = set(scene.words(scene.sentence.i, k)) or _risks_before(desk, scene)
@@ -60,7 +67,7 @@ def _risks_before(desk: Desk, scene: Scene) -> set[str]:
 
 def _complications(desk: Desk) -> Span | None:
     """'Compl -> 0', 'Trouble   nil', 'Upsets  none'."""
-    for scene in desk.scenes:
+    for scene in desk.saying(element_list("mishaps")):
         for span in near_words(scene, element_list("mishaps"), element_list("none"), 3):
             return span
     return None
@@ -68,22 +75,22 @@ def _complications(desk: Desk) -> Span | None:
 
 def _diagnosis(desk: Desk) -> Span | None:
     """'Dx R palm - ski edge', 'preop diagnosis laceration left index': the word with what it names behind it."""
-    for scene in desk.scenes:
+    for scene in desk.saying(_DIAGNOSIS):
         if desk.page.standing[scene.sentence.i] not in ("", "story", "plan"):
             continue
         for k in range(scene.sentence.i, scene.sentence.j - 2):
-            if scene.page.words[k] in ("dx", "diagnosis", "diagnoses") and scene.page.words[k + 1].isalpha():
+            if scene.page.words[k] in _DIAGNOSIS and scene.page.words[k + 1].isalpha():
                 return k, min(k + 4, scene.sentence.j)
     return None
 
 
 def _blood_loss(desk: Desk) -> Span | None:
     """'Loss 20 mls', 'Bleeding negligible', 'About 10 ml of blood', 'Next to no bleeding'."""
-    for scene in desk.scenes:
+    for scene in desk.saying(_BLOOD):
         if not _said(desk, scene) or scene.sentence.section in ("indication", "instructions"):
             continue
         for k in range(scene.sentence.i, scene.sentence.j):
-            if scene.page.words[k] not in ("loss", "lost", "bleeding", "blood"):
+            if scene.page.words[k] not in _BLOOD:
                 continue
             near = range(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + 5))
             measured = [m for m in near if scene.page.words[m] in element_list("little_blood")]
@@ -96,7 +103,7 @@ def _blood_loss(desk: Desk) -> Span | None:
 
 def _specimens(desk: Desk) -> Span | None:
     """'Nothing to pathology', 'cultures sent', 'Nothing sent'."""
-    for scene in desk.scenes:
+    for scene in desk.saying(element_list("sent_off")):
         if scene.sentence.section in ("indication", "instructions", "consent") or not _said(desk, scene):
             continue
         for span in near_words(scene, element_list("sent_off"), element_list("sent_to"), 3):
@@ -106,8 +113,8 @@ def _specimens(desk: Desk) -> Span | None:
 
 def _tourniquet(desk: Desk) -> Span | None:
     """'Blood barrier at the upper arm 280 mmHg'."""
-    for scene in desk.scenes:
-        for span in near_words(scene, frozenset(["blood"]), frozenset(["barrier", "stop", "block", "lock"]), 1):
+    for scene in desk.saying(_STOP):
+        for span in near_words(scene, frozenset(["blood"]), _STOP, 1):
             return span
     return None
 
@@ -121,13 +128,13 @@ def _indication(desk: Desk) -> Span | None:
     if told:
         return told[0]
     for scene in desk.scenes[: max(12, len(desk.scenes) // 2)]:
-        words = scene.words(scene.sentence.i, scene.sentence.j)
-        said = " ".join(words)
-        reason = re.search(r"\b(?:hence the operation|brought (?:him|her|them) to theatre|is indicated)\b", said)
-        if reason:
-            k = scene.sentence.i + len(said[: reason.start()].split())
-            return k, k + len(reason.group().split())
-        person = element_list("patient") & set(words)
+        if not scene.said.isdisjoint(_REASONS):
+            said = " ".join(scene.words(scene.sentence.i, scene.sentence.j))
+            reason = _REASON.search(said)
+            if reason:
+                k = scene.sentence.i + len(said[: reason.start()].split())
+                return k, k + len(reason.group().split())
+        person = element_list("patient") & scene.said
         hurt = [m for m in scene.of("mechanism") if not is_no_thing(scene, m)]
         if person and hurt and not scene.header:
             return _start_of(scene, 14)
@@ -146,12 +153,11 @@ def symptom(desk: Desk, sections: tuple[str, ...] = ()) -> list[Span]:
         if desk.page.standing[scene.sentence.i] not in ("", "story"):
             continue
         listed = shown_by_words(desk, "indication", scene.sentence.i, scene.sentence.j)
-        words = set(scene.words(scene.sentence.i, scene.sentence.j))
         bends = [
             *near_words(scene, element_list("cannot"), element_list("bends"), 6),
             *near_words(scene, element_list("weakly"), element_list("bends"), 2),
         ]
-        found = listed or ([] if words & element_list("operative") else bends)
+        found = listed or ([] if scene.said & element_list("operative") else bends)
         if found:
             return [min(found)]
     return []
@@ -166,7 +172,8 @@ def _findings(desk: Desk) -> list[Span]:
         scene = scene_at(desk, f.spans[0][0])
         spans.append(_heading_of_grid(desk, scene) or _up_to(scene, f.spans[0]))
     first = min((s[0] for s in spans), default=len(desk.page.words))
-    earlier = next((s for s in map(_tells_state, desk.scenes) if s and s[0] < first), None) if spans else None
+    before = (scene for scene in desk.scenes if scene.sentence.i < first)
+    earlier = next((s for s in map(_tells_state, before) if s), None) if spans else None
     return list(dict.fromkeys([*spans, *([earlier] if earlier else [])]))
 
 
@@ -196,13 +203,14 @@ def _tells_state(scene: Scene) -> Span | None:
     standing = scene.page.standing[scene.sentence.i]
     if scene.header or standing or scene.sentence.section in element_list("not_findings") or scene.of("mechanism"):
         return None
+    if element_list("was").isdisjoint(scene.said):
+        return None
     words = range(scene.sentence.i, scene.sentence.j)
-    was = any(scene.page.words[k] in element_list("was") for k in words)
     things = [m for m in scene.mentions if m.kind in _THINGS]
     wide = [*things, *scene.of("pulley", "pulleys"), *(m for m in scene.of("role") if m.value == "sheath")]
     states = [m.j for m in scene.mentions if m.kind in _STATE] if things else []
     states += [k + 1 for k in words if scene.page.words[k] in element_list("states")] if wide else []
-    return (scene.sentence.i, min(states)) if was and states else None
+    return (scene.sentence.i, min(states)) if states else None
 
 
 def _procedure(desk: Desk) -> Span | None:
@@ -230,11 +238,11 @@ def _procedure(desk: Desk) -> Span | None:
 
 def _closure(desk: Desk) -> Span | None:
     """'Skin was closed with 4-0 nylon', '4-0 nylon throughout' before the dressing."""
-    for scene in reversed(desk.scenes):
+    for scene in reversed(desk.having("role")):
         for m in scene.of("role"):
             if m.value == "skin" and desk.page.standing[m.i] in ("", "plan") and _sews(scene):
                 return m.i, m.j
-    for scene in reversed(desk.scenes):
+    for scene in reversed(desk.saying(element_list("closes"))):
         k = _closed_at(desk, scene)
         if k is not None:
             return k, min(k + 5, scene.sentence.j)
@@ -267,7 +275,7 @@ def _is_thread(scene: Scene, dressed: int) -> bool:
 
 
 def _sews(scene: Scene) -> bool:
-    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    words = scene.said
     sized = any(w.endswith("-0") for w in words) or bool(scene.of("material"))
     return bool(words & element_list("sews")) or (sized and "skin" in words)
 
@@ -276,7 +284,7 @@ def _instructions(desk: Desk) -> Span | None:
     """An order without a heading after the closure: therapy, splint time, stitches out, review."""
     after = _after_closure(desk)
     for scene in desk.scenes:
-        words = set(scene.words(scene.sentence.i, scene.sentence.j))
+        words = scene.said
         if scene.header or words & {"dictated", "follow", "complications"}:
             continue
         therapy = bool(scene.of("therapy")) and bool(words & element_list("orders"))
@@ -291,7 +299,7 @@ def _instructions(desk: Desk) -> Span | None:
 
 def _after_closure(desk: Desk) -> int:
     """Return the word after the sentence that closes the skin, else the word at three fifths of the note."""
-    closing = [s for s in desk.scenes if any(m.value == "skin" for m in s.of("role")) and _sews(s)]
+    closing = [s for s in desk.having("role") if any(m.value == "skin" for m in s.of("role")) and _sews(s)]
     late = int(len(desk.page.words) * 0.6)
     return closing[-1].sentence.j if closing and closing[-1].sentence.j > late // 2 else late
 

@@ -9,12 +9,14 @@ from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
 _INITIALS = re.compile(r"[A-Z]{1,2}\Z|(?:[A-Za-z]\.){1,3}[A-Za-z]?\Z")
+_DONE = frozenset(["performed", "operated", "done"])
+_ANAESTHESIA = frozenset(["anaesthesia", "anesthesia"])
 _TEAM = frozenset(["surgeon", "consultant", "attending"])
 
 
 def surgeon(desk: Desk) -> Span | None:
     """'The registrar who operated', 'performed by the consultant', 'op = KJ', 'SpR, SHO assisting', 'I repaired'."""
-    for scene in desk.scenes:
+    for scene in desk.saying(element_list("operates") | element_list("operator_labels") | _DONE):
         if scene.sentence.section not in ("indication", "previous", "instructions"):
             for span in near_words(scene, element_list("operates"), element_list("people"), 3):
                 return span
@@ -30,7 +32,7 @@ def surgeon(desk: Desk) -> Span | None:
 def _done_by(scene: Scene) -> Span | None:
     """'Performed on 21 November 2032 by the resident consultant'."""
     words = scene.page.words
-    done = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in ("performed", "operated", "done")]
+    done = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _DONE]
     for k in done[:1]:
         by = next((m for m in range(k + 1, min(k + 9, scene.sentence.j)) if words[m] == "by"), None)
         if by is not None:
@@ -44,6 +46,8 @@ def _done_by(scene: Scene) -> Span | None:
 def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
     """'op = KJ', 'Op: W.K.', 'ass. Y.': initials behind a short label."""
     page = desk.page
+    if labels.isdisjoint(scene.said):
+        return None
     for k in range(scene.sentence.i, min(scene.sentence.j, scene.sentence.i + 40) - 1):
         if page.words[k] not in labels:
             continue
@@ -77,6 +81,8 @@ def _is_term(desk: Desk, k: int) -> bool:
 def _before_assistant(scene: Scene) -> Span | None:
     """'SpR (K.B.), SHO assisting', 'Consultant, foundation doctor to assist': the first of the two operated."""
     words = scene.page.words
+    if element_list("helps").isdisjoint(scene.said):
+        return None
     people = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in element_list("people")]
     helps = next((k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in element_list("helps")), None)
     if helps is None or len(people) < 2 or people[0] - scene.sentence.i > 4 or "," not in words[people[0] : helps]:
@@ -88,6 +94,8 @@ def _me_and(desk: Desk) -> tuple[Span, Span] | None:
     """'me + FY2': who writes operated, who is named behind helped."""
     for scene in desk.scenes[: max(4, len(desk.scenes) // 4)]:
         words = scene.page.words
+        if "me" not in scene.said:
+            continue
         for k in range(scene.sentence.i, scene.sentence.j - 2):
             if words[k] == "me" and words[k + 1] in ("+", "&") and words[k + 2] in element_list("people"):
                 return (k, k + 1), (k + 2, k + 3)
@@ -103,7 +111,7 @@ def _letter_writer(desk: Desk) -> Span | None:
 
 def _first_person(desk: Desk) -> Span | None:
     """'I repaired the FDP', 'I did it myself', 'operated by me': who writes operated."""
-    for scene in desk.scenes:
+    for scene in desk.saying(element_list("own_deeds")):
         if scene.sentence.section in ("indication", "previous", "instructions", "teaching"):
             continue
         words = scene.page.words
@@ -118,6 +126,8 @@ def assistant(desk: Desk) -> Span | None:
     """'Consultant hand surgeon with associate specialist', 'the PA helping', 'fellow scrubbed', 'ass = RW'."""
     for scene in desk.scenes[: max(6, len(desk.scenes) // 3)]:
         words = scene.page.words
+        if _TEAM.isdisjoint(scene.said) or scene.said.isdisjoint(("with", "+")):
+            continue
         for k in range(scene.sentence.i + 1, scene.sentence.j - 1):
             team = set(scene.words(max(scene.sentence.i, k - 4), k)) & _TEAM
             if words[k] in ("with", "+") and team and set(words[k + 1 : k + 4]) & element_list("people"):
@@ -139,7 +149,8 @@ def _helped(desk: Desk, scene: Scene) -> Span | None:
         alone = {"nobody", "no", "none", "not"} & set(words[max(scene.sentence.i, i - 3) : j])
         if scene.told(i) and not alone:
             return i, j
-    for k in range(scene.sentence.i, scene.sentence.j - 2):
+    together = range(scene.sentence.i, scene.sentence.j - 2) if "together" in scene.said else ()
+    for k in together:
         if words[k : k + 2] == ["together", "with"] and set(words[k + 2 : k + 5]) & element_list("people"):
             return k, min(k + 4, scene.sentence.j)
     return None
@@ -152,7 +163,7 @@ def anaesthetist(desk: Desk) -> Span | None:
     """'by the anesthesia service', 'given by Dr. G', 'axillary block, Dr. C. present', 'Anaes: SAS grade'."""
     for scene in desk.scenes:
         given = [m for m in scene.of("anaesthesia") if desk.page.standing[m.i] in ("", "story")]
-        for i, j in near_words(scene, frozenset(["anaesthesia", "anesthesia"]), element_list("anaesthetic_people"), 2):
+        for i, j in near_words(scene, _ANAESTHESIA, element_list("anaesthetic_people"), 2):
             if not any(h.i < j and i < h.j for h in desk.page.headings):
                 return i, j
         headed = scene.sentence.section in ("anaesthesia", "anaesthetist")
@@ -171,8 +182,7 @@ def anaesthetist(desk: Desk) -> Span | None:
 
 
 def _names_gas(scene: Scene) -> bool:
-    words = scene.words(scene.sentence.i, scene.sentence.j)
-    return any(w.startswith(("anaes", "anes", "narcos")) for w in words)
+    return any(w.startswith(("anaes", "anes", "narcos")) for w in scene.said)
 
 
 def _giver(desk: Desk, scene: Scene, after: list[int], headed: bool) -> Span | None:

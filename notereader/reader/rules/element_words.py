@@ -181,8 +181,7 @@ _RULES = {
 def near_words(scene: Scene, firsts: frozenset[str], seconds: frozenset[str], reach: int) -> Iterator[Span]:
     """Yield the spans of a sentence in which a word of one list stands within `reach` words of one of another."""
     words, i, j = scene.page.words, scene.sentence.i, scene.sentence.j
-    own = words[i:j]
-    if firsts.isdisjoint(own) or seconds.isdisjoint(own):
+    if firsts.isdisjoint(scene.said) or seconds.isdisjoint(scene.said):
         return
     for k in range(i, j):
         if words[k] not in firsts:

@@ -12,7 +12,7 @@ _MARKS = frozenset([",", ".", ";", "", "("])
 def mechanism(desk: Desk) -> None:
     """Find how the injury came about, in the story, the diagnosis or the title."""
     found: list[tuple[int, Scene, Mention]] = []
-    for scene in desk.scenes:
+    for scene in desk.having("mechanism"):
         section = scene.sentence.section
         rank = _STORY_FIRST.get(section, 3)
         if section == "admin" and scene.of("digit", "side"):
@@ -20,7 +20,7 @@ def mechanism(desk: Desk) -> None:
         elif section in case_list("not_mechanism_sections") or (rank == 3 and not _tells_story(scene)):
             continue
         found += [(rank, scene, m) for m in scene.of("mechanism") if _is_mechanism(desk, scene, m)]
-    torn = [(_STORY_FIRST.get(s.sentence.section, 3), s, m) for s in desk.scenes for m in _torn_tendon(s)]
+    torn = [(_STORY_FIRST.get(s.sentence.section, 3), s, m) for s in desk.saying(_TORN.keys()) for m in _torn_tendon(s)]
     torn = [f for f in torn if _is_mechanism(desk, f[1], f[2])]
     found += [f for f in torn if f[1].header and f[2].value == "rupture" and not _names_injury(found)]
     found = found or ([] if _cut_by_something(desk) else torn)
@@ -135,7 +135,7 @@ def _firmest(found: list[tuple[int, Scene, Mention]]) -> list[tuple[int, Scene, 
 
 def _tells_story(scene: Scene) -> bool:
     """Outside the story a mechanism counts only in a sentence that tells one, or at the start of the note."""
-    words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    words = scene.said
     if scene.sentence.block <= 1 and any(m.kind in ("digit", "side", "hurt", "zone") for m in scene.mentions):
         return True
     i, j = scene.sentence.i, scene.sentence.j
@@ -146,7 +146,7 @@ def _tells_story(scene: Scene) -> bool:
     return len(words & case_list("story")) >= 2
 
 
-def _told_early(scene: Scene, words: set[str]) -> bool:
+def _told_early(scene: Scene, words: frozenset[str]) -> bool:
     """'Bench saw, 3 days back.', 'She had fallen on to a bottle', 'Slate edge 15/10/2032', before the operation."""
     i, j = scene.sentence.i, scene.sentence.j
     if 2 * i >= len(scene.page.words) or scene.page.standing[i] not in ("", "story") or words & case_list("surgical"):

@@ -22,6 +22,8 @@ def ordered_rest(desk: Desk, scene: Scene) -> Span | None:
     'No movement until I say so' sets no rest.
     """
     words, end = scene.page.words, scene.sentence.j
+    if _DENIES.isdisjoint(scene.said) and "still" not in scene.said:
+        return None
     for k in range(scene.sentence.i, end - 1):
         if words[k] in _DENIES and is_order(desk, scene, k):
             span = _no_motion(scene, k)
