@@ -130,10 +130,12 @@ def _note_rows(sentence: Sentence, groups: list[Group], rows: list[Row], known: 
 
 def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[str, list[Group]]) -> list[Group]:
     """Read 'Lines 1 and 3:' and a number at the start of a remark as the tendons of those rows of the grid."""
+    if not known:
+        return []
     words = page.words
     in_row = any(sentence.i < row.j and row.i < sentence.j for row in rows)
     compares = words[sentence.i] in ("as", "like", "same")
-    if not known or (in_row and not compares) or (sentence.prefix and not in_row):
+    if (in_row and not compares) or (sentence.prefix and not in_row):
         return []
     found: list[Group] = []
     k = sentence.i
@@ -219,6 +221,9 @@ _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
 def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
     """Return the groups of targets of one sentence, in order."""
     atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
+    quantifiers = [m for m in mentions if m.kind == "quantifier"]
+    if not (atoms or quantifiers):
+        return []
     for a in atoms:
         if a.kind == "slip" and a.value == "one" and page.words[a.j : a.j + 1] == ["("] and a.j + 1 < len(page.words):
             named = page.words[a.j + 1]
@@ -226,7 +231,6 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
         atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
     atoms = sorted([*atoms, *_other_slip(page, atoms, sentence)], key=lambda a: (a.i, a.j))
-    quantifiers = [m for m in mentions if m.kind == "quantifier"]
     groups: list[Group] = []
     run: list[Mention] = []
     label = [a for a in atoms if a.i == a.j]

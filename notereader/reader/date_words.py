@@ -161,7 +161,7 @@ def _by_day(page: Page) -> Iterator[tuple[int, int, int]]:
     """Yield 'on the eighth', 'on the 8th' where no noun follows that is counted."""
     words = page.words
     for k in range(len(words) - 2):
-        if words[k : k + 2] != ["on", "the"]:
+        if words[k] != "on" or words[k + 1] != "the":
             continue
         day = day_after(words, k + 2)
         told = day is not None and not words[k + 2].isdecimal() and words[k + 2] not in NUMBER_WORDS

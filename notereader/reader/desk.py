@@ -236,10 +236,10 @@ class Desk:
 
 def is_correction(scene: Scene) -> bool:
     """Tell whether a sentence corrects what stands before: under 'Addendum', or with 'correction', 'should read'."""
-    words = scene.words(scene.sentence.i, scene.sentence.j)
-    if scene.sentence.section == "addendum" or not _CORRECTS.isdisjoint(words):
+    if scene.sentence.section == "addendum" or not _CORRECTS.isdisjoint(scene.said):
         return True
-    return "should" in words and any(a == "should" and b == "read" for a, b in itertools.pairwise(words))
+    words = scene.words(scene.sentence.i, scene.sentence.j) if "should" in scene.said else []
+    return any(a == "should" and b == "read" for a, b in itertools.pairwise(words))
 
 
 def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], Group | None]:

@@ -47,9 +47,9 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
     labels = _lines_of_labels(page, found, by_word)
     for heading in found:
         line = by_word[heading.i]
-        value = bool(kept) and _is_value_of(page, kept[-1], heading)
+        in_columns = line.i in columns and not (kept and _is_value_of(page, kept[-1], heading))
         flat = line.i in labels and heading.j < line.j and page.words[heading.j] == ":"
-        if flat or _believed(page, heading, line, starts, line.i in columns and not value):
+        if flat or _believed(page, heading, line, starts, in_columns):
             kept.append(heading)
             if heading.i in starts and _in_column(page, heading.j, line):
                 columns.add(line.i)

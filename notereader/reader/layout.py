@@ -192,7 +192,7 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
             return k
         if k == told and limit - k > _LONG and not _line_ends(page, k, _LONG):
             return k
-        if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and not page.words[k].startswith("."):
+        if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and page.words[k][0] != ".":
             seen += 1
     return limit
 
@@ -235,8 +235,9 @@ def _unknown_headings(page: Page, lines: list[Line]) -> frozenset[int]:
     These are short lines in capitals, '3  READY', and those whose label leads by dots to what it heads.
     """
     found = set()
+    dots = {word for word in page.words if word.startswith("...")}
     for line in lines:
-        if any(word.startswith("...") for word in page.words[line.i + 1 : min(line.i + 8, line.j)]):
+        if not dots.isdisjoint(page.words[line.i + 1 : min(line.i + 8, line.j)]):
             found.add(line.i)
         letters = [w for w in page.words[line.i : line.j] if w.isalpha()]
         raw = page.raw(line.i, line.j)

@@ -70,7 +70,7 @@ def measures(doc: Doc) -> Doc:
     begins = [
         k
         for k, w in enumerate(page.words)
-        if w[0].isdecimal() or w in _BEGINS or (len(w) <= 3 and _SLIPPED.fullmatch(w))
+        if w[0].isdecimal() or w in _BEGINS or (w[0] in "lio" and len(w) <= 3 and _SLIPPED.fullmatch(w))
     ]
     page.figures = [k for k in begins if page.words[k][0].isdecimal() or page.words[k] in NUMBER_WORDS]
     reach = 0

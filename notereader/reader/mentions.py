@@ -6,6 +6,7 @@ words can head a line, name a thing and carry a cue.
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from operator import attrgetter
 
 from spacy.language import Language
 from spacy.matcher import PhraseMatcher
@@ -103,7 +104,8 @@ def _by_family(mentions: list[Mention]) -> list[Mention]:
     neutral = [m for m in mentions if m.kind == "neutral"]
     kept = longest([m for m in mentions if m.kind not in _FAMILIES])
     for family in _FAMILIES:
-        kept += [m for m in longest([*neutral, *(m for m in mentions if m.kind == family)]) if m.kind == family]
+        own = [m for m in mentions if m.kind == family]
+        kept += [m for m in longest([*neutral, *own]) if m.kind == family] if own else []
     kept.sort(key=_span)
     return kept
 
@@ -129,5 +131,4 @@ def _longest_first(mention: Mention) -> tuple[int, int]:
     return mention.i - mention.j, mention.i
 
 
-def _span(mention: Mention) -> tuple[int, int]:
-    return mention.i, mention.j
+_span = attrgetter("i", "j")

@@ -39,7 +39,9 @@ class Rescue:
         raw = resource_file("spelling.toml")
         self.words = known
         self.known = known | set(raw["ordinary"]["words"])
-        self.names = sorted(names - set(raw["never"]["words"]))
+        self.names: dict[str, list[str]] = {}  # by their first letter
+        for name in sorted(names - set(raw["never"]["words"])):
+            self.names.setdefault(name[0], []).append(name)
         self._look_up = lru_cache(maxsize=50_000)(self._find)
 
     def spelling(self, word: str) -> str | None:
@@ -56,7 +58,7 @@ class Rescue:
         return self._resembling(word) if len(word) >= _SHORTEST else None
 
     def _resembling(self, word: str) -> str | None:
-        names = [name for name in self.names if name[0] == word[0] and abs(len(name) - len(word)) <= 2]
+        names = [name for name in self.names.get(word[0], ()) if abs(len(name) - len(word)) <= 2]
         best = process.extractOne(word, names, scorer=fuzz.ratio, score_cutoff=80)
         if best is None:
             return None
@@ -67,9 +69,9 @@ class Rescue:
 
     def apply(self, page: Page, doc: Doc) -> None:
         """Note the rescued spellings on the Page; the matcher then reads a Doc with them in place."""
-        known = self.known
-        strange = [(k, w) for k, w in enumerate(page.words) if len(w) >= _SHORTEST_SLIP and w not in known]
-        respelt = {k: name for k, word in strange if (name := self.spelling(word))}
+        strange = set(page.words) - self.known
+        names = {word: name for word in strange if (name := self.spelling(word))}
+        respelt = {k: names[word] for k, word in enumerate(page.words) if word in names} if names else {}
         page.respelt = respelt
         if respelt:
             words = [respelt.get(k, word) for k, word in enumerate(page.words)]

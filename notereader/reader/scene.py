@@ -201,7 +201,7 @@ def _asides(page: Page, marks: list[int], end: int) -> list[tuple[int, int]]:
     return found
 
 
-def _stands_free(breaks: list[Break], k: int, end: int) -> bool:
+def _stands_free(breaks: list[int], k: int, end: int) -> bool:
     """Tell whether word k has space on both sides within the sentence that ends before word `end`."""
     return breaks[k] != Break.NONE and k + 1 < end and breaks[k + 1] != Break.NONE
 

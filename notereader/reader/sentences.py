@@ -55,7 +55,7 @@ def sentence_end(page: Page, k: int) -> int:
 def _empty_label(page: Page, i: int, j: int) -> bool:
     """Tell whether words i to j are a line of a form left empty, 'Gap after repair:', with another label after it."""
     own = page.words[i:j]
-    leader = next((k for k, word in enumerate(own) if word.startswith("..") and k), None)
+    leader = next((k for k, word in enumerate(own) if word[0] == "." and k and word.startswith("..")), None)
     if leader is not None and not any(w[0].isalnum() for w in own[leader:]):
         below = j < len(page.words) and page.breaks[j] == Break.LINE and _indent(page, j) > _indent(page, i)
         return not below and (j >= len(page.words) or page.breaks[j] >= Break.COLUMN)  # 'removed ............'
@@ -77,8 +77,9 @@ def in_small_letters(page: Page) -> bool:
     """
     begun = "".join(page.text[s] for s in _after_stops(page))
     large, little = sum(map(str.isupper, begun)), sum(map(str.islower, begun))
-    capitals = sum(map(str.isupper, page.text)) * 50
-    return capitals < len(page.text) and (not large or (little >= 4 and little >= 2 * large))
+    if large and (little < 4 or little < 2 * large):
+        return False
+    return sum(map(str.isupper, page.text)) * 50 < len(page.text)
 
 
 def _after_stops(page: Page) -> list[int]:

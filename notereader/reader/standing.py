@@ -182,6 +182,8 @@ _STOPS = frozenset([".", ";", ","])
 def _mark_yes_or_no(page: Page, sentence: Sentence) -> None:
     """'Locking: Y / N': a question of a form with both answers still there was not answered."""
     words = page.words
+    if "/" not in words[sentence.i : sentence.j]:
+        return
     for k in range(sentence.i + 1, sentence.j - 2):
         if words[k] in ("y", "yes") and words[k + 1] == "/" and words[k + 2] in ("n", "no"):
             ends = (m for m in range(k, sentence.i, -1) if page.breaks[m] >= Break.COLUMN or words[m - 1] in _STOPS)
@@ -217,8 +219,9 @@ def _mark_open_choice(page: Page, sentence: Sentence) -> None:
 def _mark_before_arrow(page: Page, sentence: Sentence) -> None:
     """'Laterality   R / L   -> L': single words parted by slashes before an arrow were not chosen."""
     words = page.words
-    arrow = next((k for k in range(sentence.i + 3, sentence.j - 1) if words[k] == ">"), None)
-    k = arrow - 1 if arrow is not None else sentence.i
+    if ">" not in words[sentence.i + 3 : sentence.j - 1]:
+        return
+    k = words.index(">", sentence.i + 3) - 1
     while k > sentence.i and words[k] == "-":
         k -= 1
     last = k + 1

@@ -44,7 +44,7 @@ _HEADER_LINE = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 # No line without one of these is a header; looking for them spares most lines the pattern.
-_HEADER_HINTS = ("fax", "facs", "page", "pg", "p.", "heet")
+_HEADER_HINT = re.compile(r"fax|facs|page|pg|p\.|heet", re.IGNORECASE)
 
 # Most words are plain: letters alone, not begun as a figure may be misread, and no hyphen, figure or quote behind them.
 # Found first, they need none of the other patterns tried; those would read them just so.
@@ -98,8 +98,11 @@ _UNFILLED = re.compile(
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
 
+# No choice without one of these; looking for them first spares most notes the pattern.
+_UNFILLED_MARKS = ("{", "[", "**", "__", "(blank", "(left", "(empty")
+
 # Looked up once for every word.
-_NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break
+_NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, Break.LINE, Break.BLANK
 
 # The space between two lines, blanked lines in it included.
 _GAP = re.compile(r"\n[ \n\x00]*+")
@@ -107,7 +110,9 @@ _GAP = re.compile(r"\n[ \n\x00]*+")
 
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
-    work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), text.translate(_SAME_LENGTH))
+    work = text.translate(_SAME_LENGTH)
+    if any(mark in work for mark in _UNFILLED_MARKS):
+        work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
     if "\n" not in work:
         return work
     lines = work.replace("\x00", " ").split("\n")
@@ -122,8 +127,7 @@ def _is_noise(line: str) -> bool:
     """Tell whether a line only draws a rule or belongs to the fax machine or the printer."""
     if not line.strip(_RULE):
         return len(line) >= 3
-    folded = line.casefold()
-    return any(hint in folded for hint in _HEADER_HINTS) and _HEADER_LINE.match(line) is not None
+    return _HEADER_HINT.search(line) is not None and _HEADER_LINE.match(line) is not None
 
 
 def _closed(gap: re.Match[str]) -> str:
@@ -197,7 +201,7 @@ class NoteTokenizer:
             ends.append(end)
             breaks.append(space)
 
-    def _add_broken(self, page: Page, raw: str, start: int, end: int, space: Break) -> None:
+    def _add_broken(self, page: Page, raw: str, start: int, end: int, space: int) -> None:
         """Add a word broken at a line end, joined or, where it is a compound, as two words with their hyphen."""
         first, _, rest = raw.partition("-")
         second = rest.strip()
@@ -229,14 +233,14 @@ def _cleaned(kind: str, raw: str) -> str:
     return raw.lower()
 
 
-def _add(page: Page, word: str, start: int, end: int, space: Break) -> None:
+def _add(page: Page, word: str, start: int, end: int, space: int) -> None:
     page.words.append(word)
     page.starts.append(start)
     page.ends.append(end)
     page.breaks.append(space)
 
 
-def _break(work: str, last: int, start: int) -> Break:
+def _break(work: str, last: int, start: int) -> int:
     if start == last:
         return _NONE if start else _BLANK
     lines = work.count("\n", last, start)

@@ -1,5 +1,6 @@
 """Who operated, helped, gave the anaesthetic and signed, where no heading names them."""
 
+import itertools
 import re
 
 from notereader.reader.desk import Desk
@@ -11,6 +12,7 @@ from notereader.reader.scene import Scene
 _INITIALS = re.compile(r"[A-Z]{1,2}\Z|(?:[A-Za-z]\.){1,3}[A-Za-z]?\Z")
 _DONE = frozenset(["performed", "operated", "done"])
 _ANAESTHESIA = frozenset(["anaesthesia", "anesthesia"])
+_GASES = ("anaes", "anes", "narcos")  # how words of anaesthesia begin
 _TEAM = frozenset(["surgeon", "consultant", "attending"])
 
 
@@ -161,13 +163,14 @@ def _helped(desk: Desk, scene: Scene) -> Span | None:
 
 def anaesthetist(desk: Desk) -> Span | None:
     """'by the anesthesia service', 'given by Dr. G', 'axillary block, Dr. C. present', 'Anaes: SAS grade'."""
+    gases = frozenset(w for w in desk.page.words if w.startswith(_GASES))
     for scene in desk.scenes:
         given = [m for m in scene.of("anaesthesia") if desk.page.standing[m.i] in ("", "story")]
         for i, j in near_words(scene, _ANAESTHESIA, element_list("anaesthetic_people"), 2):
             if not any(h.i < j and i < h.j for h in desk.page.headings):
                 return i, j
         headed = scene.sentence.section in ("anaesthesia", "anaesthetist")
-        if given or headed or _names_gas(scene):
+        if given or headed or not gases.isdisjoint(scene.said):
             found = _giver(desk, scene, [m.j for m in given], headed)
             found = found or _labelled(desk, scene, element_list("anaesthetist_labels"))
             if found is not None:
@@ -181,14 +184,10 @@ def anaesthetist(desk: Desk) -> Span | None:
     return None
 
 
-def _names_gas(scene: Scene) -> bool:
-    return any(w.startswith(("anaes", "anes", "narcos")) for w in scene.said)
-
-
 def _giver(desk: Desk, scene: Scene, after: list[int], headed: bool) -> Span | None:
     """Return the words of who gave an anaesthetic: behind 'by', or a doctor or a grade told in the same breath."""
     words, last = scene.page.words, scene.sentence.j
-    gas = [k for k in range(scene.sentence.i, last) if words[k].startswith(("anaes", "anes", "narcos"))]
+    gas = [k for k in range(scene.sentence.i, last) if words[k].startswith(_GASES)]
     low = min([*after, *(k + 1 for k in gas)], default=scene.sentence.i if headed else last)
     heads = {k for h in desk.page.headings for k in range(h.i, h.j)}
     for k in range(low, min(low + 16, last)):
@@ -302,6 +301,6 @@ def _last_lines(desk: Desk, count: int = 3, end: int | None = None) -> list[Span
     """Return the last lines of the note, or of what stands before word `end`, the last one first."""
     page = desk.page
     stop = len(page.words) if end is None else end
-    starts = [0, *(k for k, gap in enumerate(page.breaks[:stop]) if k and gap >= Break.LINE)]
-    ends = [*starts[1:], stop]
-    return [(i, j) for i, j in list(zip(starts, ends, strict=True))[-count:][::-1] if i < j]
+    starts = (k for k in range(stop - 1, 0, -1) if page.breaks[k] >= Break.LINE)  # from the end: few are wanted
+    last = [*itertools.islice(starts, count), 0][:count]
+    return [(i, j) for i, j in zip(last, [stop, *last], strict=False) if i < j]

@@ -1,6 +1,7 @@
 """Which parts of a note are in it at all: a heading with something behind it, else words that show the part."""
 
 from dataclasses import dataclass
+from itertools import islice
 
 from notereader.reader.desk import Desk
 from notereader.reader.layout import ONE_LINE
@@ -89,7 +90,8 @@ def _parts(page: Page) -> list[_Headed]:
 
 def _has_content(page: Page, i: int, j: int) -> bool:
     """Tell whether something stands behind a heading that is not an unfilled choice."""
-    words = [w for w in page.words[i:j] if w.isalnum() or any(c.isalnum() for c in w)]
+    told = (w for w in page.words[i:j] if w.isalnum() or any(c.isalnum() for c in w))
+    words = list(islice(told, 2))  # two tell all: a narrative has hundreds
     if words[:1] == ["a"] and (len(words) == 1 or page.breaks[i] >= Break.LINE):
         words = words[1:]
     text = page.raw(i, j)

@@ -73,10 +73,14 @@ def _conditional(desk: Desk, scene: Scene, k: int) -> bool:
 
 def _set_aside(scene: Scene) -> bool:
     """'The usual regime (early active, day 4) does NOT apply', 'some of you prefer place and hold'."""
-    words = scene.words(scene.sentence.i, scene.sentence.j)
+    words = scene.words(scene.sentence.i, scene.sentence.j) if "apply" in scene.said else []
     if any(a == "not" and b == "apply" for a, b in pairwise(words)):
         return True
-    return bool({"prefer", "prefers", "favour", "favor"} & set(words)) and bool({"some", "you", "many"} & set(words))
+    return not (scene.said.isdisjoint(_PREFERS) or scene.said.isdisjoint(_OTHERS))
+
+
+_PREFERS = frozenset(["prefer", "prefers", "favour", "favor"])
+_OTHERS = frozenset(["some", "you", "many"])
 
 
 def is_other_section(scene: Scene) -> bool:
