@@ -6,18 +6,18 @@ fraction of letting the rule look for itself.
 
 import functools
 from collections.abc import Callable, Iterable
-from typing import Concatenate, ParamSpec
+from typing import TypeVarTuple
 
 from notereader.reader.desk import Desk
 from notereader.reader.scene import Scene
 
-_Rest = ParamSpec("_Rest")
-Rule = Callable[Concatenate[Desk, Scene, _Rest], None]
+_Rest = TypeVarTuple("_Rest")
+Rule = Callable[[Desk, Scene, *_Rest], None]
 
 
 def needs(
     *, kinds: Iterable[str] = (), words: Iterable[str] = (), units: Iterable[str] = ()
-) -> Callable[[Rule[_Rest]], Rule[_Rest]]:
+) -> Callable[[Rule[*_Rest]], Rule[*_Rest]]:
     """Let a rule read only sentences that hold at least one mention of `kinds`, one of `words` or a figure in `units`.
 
     The unit of a bare figure is ''. Whoever teaches the rule to look for something else names it here as well;
@@ -25,11 +25,11 @@ def needs(
     """
     kinds, words, units = frozenset(kinds), frozenset(words), frozenset(units)
 
-    def gate(rule: Rule[_Rest]) -> Rule[_Rest]:
+    def gate(rule: Rule[*_Rest]) -> Rule[*_Rest]:
         @functools.wraps(rule)
-        def gated(desk: Desk, scene: Scene, /, *rest: _Rest.args, **named: _Rest.kwargs) -> None:
+        def gated(desk: Desk, scene: Scene, *rest: *_Rest) -> None:
             if not (scene.kinds.isdisjoint(kinds) and scene.said.isdisjoint(words) and scene.units.isdisjoint(units)):
-                rule(desk, scene, *rest, **named)
+                rule(desk, scene, *rest)
 
         return gated
 

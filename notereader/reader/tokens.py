@@ -44,7 +44,7 @@ _HEADER_LINE = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 # No line without one of these is a header; looking for them spares most lines the pattern.
-_HEADER_HINT = re.compile(r"fax|facs|page|pg|p\.|heet", re.IGNORECASE)
+_HEADER_HINTS = ("fax", "facs", "page", "pg", "p.", "heet")
 
 # Most words are plain: letters alone, not begun as a figure may be misread, and no hyphen, figure or quote behind them.
 # Found first, they need none of the other patterns tried; those would read them just so.
@@ -116,18 +116,21 @@ def without_noise(text: str) -> str:
     if "\n" not in work:
         return work
     lines = work.replace("\x00", " ").split("\n")
-    noise = [_is_noise(line) for line in lines]
+    folded = work.casefold()
+    hints = [hint for hint in _HEADER_HINTS if hint in folded]
+    noise = [_is_noise(line, hints) for line in lines]
     if not any(noise):
         return "\n".join(lines)
     work = "\n".join("\x00" * len(line) if blank else line for line, blank in zip(lines, noise, strict=True))
     return _GAP.sub(_closed, work).replace("\x00", " ")
 
 
-def _is_noise(line: str) -> bool:
-    """Tell whether a line only draws a rule or belongs to the fax machine or the printer."""
+def _is_noise(line: str, hints: list[str]) -> bool:
+    """Tell whether a line only draws a rule or belongs to the fax machine; `hints`: those that its note holds."""
     if not line.strip(_RULE):
         return len(line) >= 3
-    return _HEADER_HINT.search(line) is not None and _HEADER_LINE.match(line) is not None
+    folded = line.casefold() if hints else ""
+    return any(hint in folded for hint in hints) and _HEADER_LINE.match(line) is not None
 
 
 def _closed(gap: re.Match[str]) -> str:

@@ -4,7 +4,7 @@ Positions count Unicode code points of the note text as stored; `end` is exclusi
 """
 
 import hashlib
-from typing import Literal
+from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
@@ -55,7 +55,7 @@ class Evidence(BaseModel):
     model_config = ConfigDict(extra="forbid")
 
     source: str = ""
-    selector: list[TextPosition | TextQuote]
+    selector: list[Annotated[TextPosition | TextQuote, Field(union_mode="left_to_right")]]
 
     @classmethod
     def at(cls, text: str, start: int, end: int, source: str) -> "Evidence":

@@ -63,8 +63,11 @@ def find_threads(scene: Scene) -> list[Thread]:
 
 def find_sizes(scene: Scene) -> list[tuple[str, int, int]]:
     """Return the sizes of a sentence: '4-0', 'four-oh', '4 - 0', '000' beside a material, 'size 0'."""
+    figures = scene.page.figures_in(scene.sentence.i, scene.sentence.j)
+    if not figures:
+        return []
     words, found, reach = scene.page.words, [], 0
-    for k in scene.page.figures_in(scene.sentence.i, scene.sentence.j):
+    for k in figures:
         size, j = _size_at(scene.page, k, scene.sentence.j) if k >= reach else ("", k)
         if size:
             found.append((size, k, j))
