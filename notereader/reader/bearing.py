@@ -82,10 +82,11 @@ def bearing(doc: Doc) -> Doc:
     wide: tuple[str, ...] = ()
     relabelled = all_before = labelled = False
     rows = page.rows
+    rows_at = _rows_at(rows)
     settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
-        groups += _line_groups(page, sentence, rows, settings_of_rows)
+        groups += _line_groups(page, sentence, rows_at, settings_of_rows)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
         setting = Setting(
@@ -99,7 +100,7 @@ def bearing(doc: Doc) -> Doc:
             relabelled=relabelled,
             mentions=by_sentence[n],
         )
-        _note_rows(sentence, groups, rows, settings_of_rows)
+        _note_rows(sentence, groups, rows, rows_at, settings_of_rows)
         standing = page.standing[groups[0].i] if groups else "none"
         if standing == "story" and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
@@ -121,19 +122,37 @@ _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-d
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
 
 
-def _note_rows(sentence: Sentence, groups: list[Group], rows: list[Row], known: dict[str, list[Group]]) -> None:
+def _rows_at(rows: list[Row]) -> dict[int, list[int]]:
+    """Return word -> the rows it stands in, by their place in the list, so that no sentence goes through all rows."""
+    found: dict[int, list[int]] = {}
+    for n, row in enumerate(rows):
+        for k in range(row.i, row.j):
+            found.setdefault(k, []).append(n)
+    return found
+
+
+def _note_rows(
+    sentence: Sentence,
+    groups: list[Group],
+    rows: list[Row],
+    rows_at: dict[int, list[int]],
+    known: dict[str, list[Group]],
+) -> None:
     """Remember which tendons the numbered rows of a grid are about."""
-    for row in rows:
-        if row.number.isdecimal() and sentence.i < row.j and row.i < sentence.j:
+    own = {n for k in range(sentence.i, sentence.j) for n in rows_at.get(k, ())} if rows_at else set[int]()
+    for row in (rows[n] for n in sorted(own)):
+        if row.number.isdecimal():
             known.setdefault(row.number, []).extend(g for g in groups if row.i <= g.i < row.j and g.tendons)
 
 
-def _line_groups(page: Page, sentence: Sentence, rows: list[Row], known: dict[str, list[Group]]) -> list[Group]:
+def _line_groups(
+    page: Page, sentence: Sentence, rows_at: dict[int, list[int]], known: dict[str, list[Group]]
+) -> list[Group]:
     """Read 'Lines 1 and 3:' and a number at the start of a remark as the tendons of those rows of the grid."""
     if not known:
         return []
     words = page.words
-    in_row = any(sentence.i < row.j and row.i < sentence.j for row in rows)
+    in_row = any(k in rows_at for k in range(sentence.i, sentence.j))
     compares = words[sentence.i] in ("as", "like", "same")
     if (in_row and not compares) or (sentence.prefix and not in_row):
         return []

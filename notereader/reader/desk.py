@@ -65,6 +65,7 @@ class Desk:
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     _deep_named: list[Target] | None = None  # once looked for
+    at_wrist: bool | None = None  # the note is of a wrist or a forearm; once looked for
     failed: list[tuple[str, Scene | None]] = made_by(default_factory=list)  # rules that failed, and on which sentence
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(

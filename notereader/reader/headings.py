@@ -88,11 +88,13 @@ def _bare(page: Page, heading: Mention) -> Mention:
     j = heading.j
     while j - 1 > heading.i and page.words[j - 1] in (":", ".", ","):
         j -= 1
-    return Mention(heading.kind, heading.value, heading.i, j, heading.rescued)
+    return heading if j == heading.j else Mention(heading.kind, heading.value, heading.i, j, heading.rescued)
 
 
 def _on_one_line(page: Page, heading: Mention) -> list[Mention]:
     """Split words matched across a line end or a column of space into the headings that each side holds of them."""
+    if heading.j - heading.i == 1:
+        return [heading]
     cuts = [k for k in range(heading.i + 1, heading.j) if page.breaks[k] >= Break.COLUMN]
     only_columns = all(page.breaks[k] == Break.COLUMN for k in cuts)
     if not cuts or (only_columns and tuple(page.words[heading.i : cuts[0]]) not in _kinds()):

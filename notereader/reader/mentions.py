@@ -62,7 +62,7 @@ class Mentions:
                 found[meaning.layer].append(Mention(meaning.kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family(found["mentions"])
         page.headings = longest(found["headings"])
-        page.cues = sorted(found["cues"], key=lambda m: m.i)
+        page.cues = sorted(found["cues"], key=_first_word)
         page.elements = longest(found["elements"])
         return doc
 
@@ -111,7 +111,23 @@ def _by_family(mentions: list[Mention]) -> list[Mention]:
 
 
 def longest(mentions: list[Mention]) -> list[Mention]:
-    """Keep the longest of overlapping phrases with all their meanings, in the order of the note."""
+    """Keep the longest of overlapping phrases with all their meanings, in the order of the note.
+
+    Most overlap no other: only those that do are weighed against each other.
+    """
+    kept: list[Mention] = []
+    heap: list[Mention] = []  # phrases that overlap one another
+    reach = 0
+    for mention in sorted(mentions, key=_first_word):
+        if heap and mention.i >= reach:
+            kept += _longest_of(heap) if len(heap) > 1 else heap
+            heap = []
+        heap.append(mention)
+        reach = max(reach, mention.j)
+    return kept + (_longest_of(heap) if len(heap) > 1 else heap)
+
+
+def _longest_of(mentions: list[Mention]) -> list[Mention]:
     mentions.sort(key=_longest_first)
     taken: dict[int, tuple[int, int]] = {}
     kept: list[Mention] = []
@@ -131,4 +147,4 @@ def _longest_first(mention: Mention) -> tuple[int, int]:
     return mention.i - mention.j, mention.i
 
 
-_span = attrgetter("i", "j")
+_first_word, _span = attrgetter("i"), attrgetter("i", "j")

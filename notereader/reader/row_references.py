@@ -32,8 +32,9 @@ def row_references(doc: Doc) -> Doc:
     notes = _footnotes(page)
     if not rows and not notes:
         return doc
+    in_rows = {k for row in page.rows for k in range(row.i, row.j)}
     for sentence in page.sentences:
-        if sentence.prefix or any(row.i <= sentence.i < row.j for row in page.rows):
+        if sentence.prefix or sentence.i in in_rows:
             continue
         footnote = notes.get(page.words[sentence.i])
         if footnote and page.words[sentence.i + 1 : sentence.i + 2] in ([")"], ["."], [":"]):

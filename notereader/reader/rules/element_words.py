@@ -25,7 +25,7 @@ def shown_by_words(desk: Desk, name: str, i: int = 0, j: int = -1) -> list[Span]
     if name not in _BY_WORDS:
         return []
     end = j if j >= 0 else len(desk.page.words)
-    shown = [m for m in desk.page.elements if m.value == name and i <= m.i < end and _shows(desk, m, name)]
+    shown = [m for m in within(desk.page.elements, i, end) if m.value == name and _shows(desk, m, name)]
     if not shown:
         return []
     best = min(shown, key=lambda m: (_says_little(desk, m, name), m.i))

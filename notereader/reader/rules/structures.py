@@ -147,7 +147,7 @@ def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
         return [Part(m.i, _end(scene, m), m.value, _sides(scene, m, both=_plural(scene, m)))]
     if m.value in ("phalanx", "metacarpal"):
         return []
-    if m.value in _OF_A_DIGIT and _of_digit(scene, m):
+    if m.value in _OF_A_DIGIT and _of_digit(desk, scene, m):
         side = m.value.split()[0]
         sides = tuple(dict.fromkeys((side, *_second_side(scene, m, side))))
         return [Part(m.i, m.j, _OF_A_DIGIT[m.value], sides)]
@@ -187,21 +187,23 @@ def _only_beside(scene: Scene, m: Mention) -> bool:
     return m.value == "extensor tendon" and bool(_ONTO & set(before[-1:]))
 
 
-def _of_digit(scene: Scene, m: Mention) -> bool:
+def _of_digit(desk: Desk, scene: Scene, m: Mention) -> bool:
     """Tell whether 'the radial artery' is one of a finger: '... of the finger', or beside digital nerves."""
     after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
     if after[:1] in (["of"], ["to"]) and ({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after)):
         return True
     digital = any(n.kind == "bundle" or n.value in _PAIRED for n in scene.of("bundle", "structure"))
-    if scene.setting.digits and scene.every_digit and not _at_the_wrist(scene):
+    if scene.setting.digits and scene.every_digit and not _at_the_wrist(desk):
         return True
     return digital or any(n.value.endswith(("digital nerve", "digital artery")) for n in scene.of("sided"))
 
 
-def _at_the_wrist(scene: Scene) -> bool:
+def _at_the_wrist(desk: Desk) -> bool:
     """Tell whether the note is of a wrist or a forearm, where the ulnar nerve and the arteries run whole."""
-    found = {m.value for m in scene.page.mentions if m.kind in ("tendon", "zone", "structure", "pulley")}
-    return bool(found & _WRIST) or bool(_WRIST_WORDS & set(scene.page.words))
+    if desk.at_wrist is None:
+        found = {m.value for m in desk.page.mentions if m.kind in ("tendon", "zone", "structure", "pulley")}
+        desk.at_wrist = bool(found & _WRIST) or not _WRIST_WORDS.isdisjoint(desk.page.words)
+    return desk.at_wrist
 
 
 def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:

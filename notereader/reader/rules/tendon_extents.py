@@ -235,6 +235,7 @@ def _all_of_slip(scene: Scene, cut: Mention) -> bool:
     return words == ["gone"] or (words == ["cut"] and beside and scene.next_word(cut.j) in (",", ";", "and"))
 
 
+@needs(words=["neither"])
 def _neither(desk: Desk, scene: Scene) -> None:
     """'Neither the FDP nor the FDS was cut.'"""
     words = scene.page.words
@@ -533,6 +534,7 @@ def _none_cut(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "extent", "intact", [(q.i, q.j)], "extent intact")
 
 
+@needs(words=["avulsion"])
 def _avulsion(desk: Desk, scene: Scene) -> None:
     """'Closed avulsion of the profundus': torn off its bone."""
     words = scene.page.words
