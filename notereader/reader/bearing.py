@@ -387,6 +387,9 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         named = any(g.i < k + 2 and g.j > q.i for g in groups)
         around = page.words[q.i - 1] in _LEADS_TO_ALL and (page.words[q.i] in _WHOLE or page.words[q.i - 1] in _LEADS)
         first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS or around
+        first = first or (
+            q.i == sentence.i + 1 and page.words[q.i - 1] in _SUTURES
+        )  # 'Epitendinous both: 6-0 Prolene.'
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         after = page.words[k] if k < sentence.j else "."
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
@@ -417,6 +420,7 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
 
 _PARTS = word_list("bearing", "parts_of_a_repair")
 _PART_NOUNS = [[word] for word in sorted(_PARTS)]
+_SUTURES = frozenset(["epitendinous", "epi", "peripheral", "core", "cores"])
 _TAKEN = frozenset(["mm", "cm", "bite", "bites", "purchase"])
 _LEADS = frozenset(["in", "for", "to"])
 _LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}

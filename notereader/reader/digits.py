@@ -132,11 +132,14 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     after = words[j] if j < len(words) else "."
     if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
         return True
+    if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
+        return after in _DONE_AFTER  # 'the ring with six strands, the little with four'
     says = any(m.kind in ("gap", "glide", "ends", "bulk") for m in within(page.mentions, j, j + 2))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
+_DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", "has", "is"])
 _SAYS_AFTER = word_list("bearing", "says_after")
 
 
@@ -220,6 +223,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     capitals = page.raw(mention.i, mention.j).isupper() and page.breaks[mention.i] >= Break.LINE
     if after == "(" and capitals and word in ("long", "middle", "little", "small"):
         return True  # 'MIDDLE (H.R.)'
+    if after == ":" and page.words[mention.i - 1] in _SIDES and word in ("long", "middle", "little", "small"):
+        return True  # 'Zone II right small: ...'
     if after in (".", ":") and word in ("long", "middle", "little", "small") and _in_capital_label(page, mention):
         return True
     if after == ")" and page.words[mention.i - 1] in _SIDES and word in ("long", "middle", "little", "small"):

@@ -138,7 +138,7 @@ def _row_of(page: Page, cut: Section, i: int, j: int) -> bool:
     """'Core    FDP: 3/0 ...' with 'FDS: 4/0 ...' below it: names of tendons under a label head nothing of their own."""
     if cut.kind not in ("core", "peripheral", "zone") or page.words[i:j] not in (["fdp"], ["fds"], ["fpl"]):
         return False
-    same_line = max(page.breaks[cut.i : i + 1], default=Break.NONE) < Break.LINE
+    same_line = max(page.breaks[cut.i : i + 1], default=Break.NONE) < Break.LINE and "." not in page.words[cut.i : i]
     return same_line or (page.breaks[i] == Break.LINE and _indent(page, i) > _indent(page, cut.h))
 
 

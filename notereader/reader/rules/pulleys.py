@@ -181,7 +181,7 @@ def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tupl
     share = share_in(scene, low, high) | share_in(scene, max(low, after), high) if value in OPENINGS else {}
     if value == "injured":
         return value, part_in(scene, low, high)
-    if value == "vented" and "extent_percent" in share and share["extent_percent"][0] == 100:
+    if value in ("vented", "released") and "extent_percent" in share and share["extent_percent"][0] == 100:
         return "released", {}
     if value == "released" and "extent_percent" in share:
         return "vented", share

@@ -1,6 +1,6 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.bearing import Group, Target
+from notereader.reader.bearing import Group, Target, has
 from notereader.reader.desk import Desk, carried, near_digits, others, owners
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -56,10 +56,18 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             group = _fuller(pool[0], before if pool[0] in before else after, named)
             found = targets_of(desk, scene, group)
             if group is not pool[0]:
-                found = [t for t in found if t.digit in pool[0].digits] or found  # 'both FDPs ..., in the long as ...'
+                found = _of_the_digit(found, pool[0], group)
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
+
+
+def _of_the_digit(found: list[Target], digit: Group, tendon: Group) -> list[Target]:
+    """'both FDPs ..., in the long as ...'; 'the ring FDP with six strands, the little with four': the other's FDP."""
+    own = [t for t in found if t.digit in digit.digits]
+    if own or not tendon.digits or tendon.i > digit.i:
+        return own or found
+    return [Target(d, t) for d in digit.digits for t in tendon.tendons if has(d, t)]
 
 
 def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
@@ -94,8 +102,10 @@ def _in_brackets(scene: Scene, group: Group) -> bool:
 
 def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:
     """'a double Tsuge in the index and a single one in the middle'; 'the last two', 'the former'."""
+    stitch = next((m for m in scene.of("stitch") if 0 <= m.i - j <= 1), None)
+    behind = j if stitch is None else stitch.j  # 'a four-strand Strickland in the thumb'
     for group in groups:
-        between = scene.words(j, group.i)
+        between = scene.words(behind, group.i)
         if (
             group.digits
             and j <= group.i

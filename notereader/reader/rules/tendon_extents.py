@@ -440,15 +440,23 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if not group.every and "all" not in scene.words(group.j, group.j + 3):
         return []
     before, after = scene.word_before(group.i), scene.words(group.j, group.j + 4)
+    wrist = not desk.values_told("tendon").isdisjoint(("FCR", "FCU", "PL")) and len(set(scene.every_digit)) > 1
+    if after[:2] == ["all", "intact"] and wrist:
+        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]  # 'FDP all intact'
     four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3))
     if not four and before not in ("remaining", "other"):
         return []
-    fingers = [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
+    fingers = _of_four(group)
     known = {t.digit for t in desk.named} | set(scene.every_digit)
     at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
     if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
         return []  # one finger was worked on: its neighbours were not looked at
     return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
+
+
+def _of_four(group: Group) -> list[Target]:
+    """Return a group's deep or superficial flexors of all four fingers."""
+    return [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
 
 
 def _in_series(scene: Scene, subject: Subject, mention: Mention) -> list[Target]:

@@ -151,6 +151,8 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
         return True
+    if before == ")" and mention.j >= scene.sentence.j - 1 and any(g.tendons for g in scene.setting.groups):
+        return after in ("", ".")  # 'FDS (ring) left.'
     if before == "," and _only_names(scene):
         return False  # 'Thumb, left, FPL.'
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):

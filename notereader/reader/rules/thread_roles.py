@@ -43,8 +43,12 @@ def _draws_graft(scene: Scene, thread: Thread) -> bool:
 
 def _added_round(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
     """'4-0 Prolene, Kessler, 2 strands + 6-0 running': a thin running suture joined on to the core by a sign."""
-    if thread.size not in _THIN or scene.word_before(thread.i) not in ("+", "&", "plus"):
+    before = scene.word_before(thread.i)
+    if thread.size not in _THIN or before not in ("+", "&", "plus", "and", "then"):
         return False
+    if before in ("and", "then"):  # 'M-Tang with 4-0 looped nylon and 5-0 Prolene running locking'
+        core = any(a.role == CORE and a.j <= thread.i for a in found)
+        return core and any(a.role == "pattern" and thread.i < a.i <= thread.j + 2 for a in found)
     last = scene.next_word(thread.j) in ("", ".", ";", ")", "(")
     return last or any(a.role == "pattern" and thread.i <= a.i <= thread.j + 1 for a in found)
 

@@ -156,4 +156,7 @@ def _without_second_names(scene: Scene, threads: list[Thread]) -> list[Thread]:
 
 def is_old(scene: Scene, thread: Thread) -> bool:
     """'both old Prolene strands were pulled out': a thread of the earlier operation."""
-    return any(w in _OLD for w in scene.words(max(scene.sentence.i, thread.i - 2), thread.i))
+    before = scene.words(max(scene.sentence.i, thread.i - 2), thread.i)
+    if before in (["first", "with"], ["first", "using"]):
+        return False  # 'FDS was repaired first using 4-0 Ethibond'
+    return any(w in _OLD for w in before)
