@@ -81,6 +81,7 @@ def bearing(doc: Doc) -> Doc:
     focus: tuple[Target, ...] = ()
     wide: tuple[str, ...] = ()
     relabelled = all_before = labelled = False
+    seen: dict[str, None] = {}  # digits named so far
     rows = page.rows
     rows_at = _rows_at(rows)
     settings_of_rows: dict[str, list[Group]] = {}
@@ -106,6 +107,9 @@ def bearing(doc: Doc) -> Doc:
             digits = next((g.digits for g in groups if g.digits), ())
         elif standing in ("", "plan", "question", "unticked", "unfilled") and not _passes_by(page, sentence, setting):
             digits, focus = _moved(page, setting)
+            seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
+            if len(seen) > 1 and _heads_all(sentence, groups):
+                digits, focus = tuple(seen), ()  # 'BOTH FINGERS' heads what follows
             named = [g for g in groups if g.tendons or g.digits]
             labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
             if groups:
@@ -116,6 +120,12 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _heads_all(sentence: Sentence, groups: list[Group]) -> bool:
+    """Tell whether a sentence is nothing but 'BOTH FINGERS' or 'All digits:'."""
+    whole = [g for g in groups if g.every and not (g.tendons or g.digits or g.generic)]
+    return len(groups) == len(whole) == 1 and sentence.j - sentence.i <= 3
 
 
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])

@@ -219,7 +219,9 @@ class Desk:
     def has_suture(self, target: Target) -> bool:
         """Tell whether a core suture of a tendon was told."""
         entry = (target.digit, target.tendon, target.slip)
-        return any(f.field in ("strands", "stitch", "size") for f in self._told.get(("repairs", entry), ()))
+        if any(f.field in ("strands", "stitch", "size") for f in self._told.get(("repairs", entry), ())):
+            return True
+        return any(target in copy.targets for copy in self.copies)
 
     def is_donor(self, target: Target) -> bool:
         """Tell whether a tendon was only taken as a graft for another."""
@@ -346,6 +348,8 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         near = deep
     if near:
         return near, ""
+    if wanted is None and not scene.setting.focus and len(scene.setting.digits) > 1 and len(deep) > 1:
+        return deep, ""  # under 'BOTH FINGERS'
     if wanted is None and _spent(desk, scene):
         return [], ""  # better nothing than another finger's tendon
     if len(possible) == 1:

@@ -135,6 +135,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
         return after in _DONE_AFTER  # 'the ring with six strands, the little with four'
     says = any(m.kind in ("gap", "glide", "ends", "bulk") for m in within(page.mentions, j, j + 2))
+    counted = after.isdecimal() and words[j + 1 : j + 2] in (["strand"], ["strands"], ["-"])
+    says = says or (counted and any(m.kind == "strandword" for m in within(page.mentions, j, j + 4)))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 

@@ -298,7 +298,7 @@ def _option_before(page: Page, k: int, first: int) -> int:
 def _option_after(page: Page, k: int, last: int) -> int:
     """Return the word after the option that begins behind a box at word k."""
     j = k
-    while j < last and page.words[j] not in _OPENED and page.breaks[j] < Break.COLUMN:
+    while j < last and page.words[j] not in _OPENED and page.words[j] != ";" and page.breaks[j] < Break.COLUMN:
         j += 1
     return j
 

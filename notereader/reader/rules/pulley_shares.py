@@ -32,6 +32,10 @@ def reach_of(scene: Scene, group: PulleyGroup, action: Mention, apart: bool = Fa
         return earlier[-1], high
     if any(group.j <= p.i and p.j <= action.i for p in scene.of("pulley") if p not in group.mentions):
         return action.i, high
+    ahead = [p.j for p in scene.of("pulley") if action.j <= p.i and p.j <= group.i and p not in group.mentions]
+    if ahead:  # 'Venting: ring A2 distal third, small A4 complete'
+        commas = [k for k in range(max(ahead), group.i) if scene.page.words[k] in (",", ";")]
+        return max([*ahead, *commas]), high
     first = low = min(group.i, action.i)
     while low > scene.sentence.i and first - low < 8 and _measures(scene, low - 1):
         low -= 1

@@ -200,6 +200,9 @@ def _hurt_before(scene: Scene, m: Mention) -> bool:
     return bool(hurt) and not any(hurt[-1].j <= p.i < m.i for p in scene.of("pulley"))
 
 
+_WOUNDED = frozenset(["split", "cut", "divided", "slit", "torn", "laid", "incised", "lacerated"])
+
+
 def _by_accident(scene: Scene, m: Mention) -> bool:
     """Tell whether the wound did it: 'split by the glass', 'already divided', 'the blade had slit A2'."""
     after = scene.words(m.j, min(m.j + 8, scene.sentence.j))
@@ -210,6 +213,8 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
     before = set(_before(scene, m, 4))
     if {"already", "found"} & before:
         return True
+    if _before(scene, m, 2) == ["had", "been"] and scene.page.words[m.i] in _WOUNDED:
+        return True  # 'the A2 pulley had been split over its middle third'
     wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
     return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
 

@@ -38,6 +38,7 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     if not likely and desk.strands_at != scene.sentence.i:
         return
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
+    counts += _left_out(scene, counts)
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
@@ -49,6 +50,19 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         desk.strands_at = scene.sentence.j
     elif desk.strands_at == scene.sentence.i or counts:
         _elliptic(desk, scene)
+
+
+def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
+    """'the FDP of the small finger with four strands, the FDP of the ring with six, ...': the noun is left out."""
+    if len(counts) != 1:
+        return []
+    named = [g for g in scene.setting.groups if g.digits and g.i >= counts[0][2]]
+    for group in (g for g in named if scene.next_word(g.j) == "with" and g.j + 1 < scene.sentence.j):
+        closes = scene.next_word(group.j + 2) in ("", ",", ".", ";", "and")
+        count = _count_at(scene.page, group.j + 1)
+        if count in (2, 4, 6, 8) and closes and scene.told(group.j + 1):
+            return [(count, group.j + 1, group.j + 2)]
+    return []
 
 
 def _sums_up(desk: Desk, scene: Scene, target: Target, count: int) -> bool:

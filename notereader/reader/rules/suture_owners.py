@@ -65,7 +65,7 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
 def _of_the_digit(found: list[Target], digit: Group, tendon: Group) -> list[Target]:
     """'both FDPs ..., in the long as ...'; 'the ring FDP with six strands, the little with four': the other's FDP."""
     own = [t for t in found if t.digit in digit.digits]
-    if own or not tendon.digits or tendon.i > digit.i:
+    if own or tendon.i > digit.i:
         return own or found
     return [Target(d, t) for d in digit.digits for t in tendon.tendons if has(d, t)]
 
@@ -81,9 +81,13 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
         return targets_of(desk, scene, bracketed)  # 'Sutures used: 4-0 Ethibond (FDP), 5-0 PDS (FDS)'
     if beside is not None and closed and not any(g.j == i and g.tendons for g in groups):
         return targets_of(desk, scene, beside)  # '3-0 Ethibond FDS; 4-0 nylon FDP'
-    group = next((g for g in groups if j <= g.i < last and (g.tendons or g.digits)), None)
+    group = next((g for g in groups if j <= g.i < last and (g.tendons or g.digits or g.generic == "all")), None)
     if group is None:
         return []
+    if group.generic == "all" and not (group.tendons or group.digits):
+        # '..., and added a running 6-0 Prolene to each'
+        each = scene.page.words[group.i] in ("each", "both") and scene.words(j, group.i)[-1:] in (["to"], ["round"])
+        return targets_of(desk, scene, group) if each else []
     lead = [w for w in scene.words(j, group.i) if w not in _DETERMINERS]
     around = lead[-1:] in (["around"], ["round"])
     if not lead or lead[-1] not in _PUT_AROUND or not (around or (group.tendons and len(lead) <= 2)):

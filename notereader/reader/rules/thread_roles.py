@@ -49,7 +49,7 @@ def _added_round(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
     if before in ("and", "then"):  # 'M-Tang with 4-0 looped nylon and 5-0 Prolene running locking'
         core = any(a.role == CORE and a.j <= thread.i for a in found)
         return core and any(a.role == "pattern" and thread.i < a.i <= thread.j + 2 for a in found)
-    last = scene.next_word(thread.j) in ("", ".", ";", ")", "(")
+    last = scene.next_word(thread.j) in ("", ".", ";", ")", "(", ",")
     return last or any(a.role == "pattern" and thread.i <= a.i <= thread.j + 1 for a in found)
 
 
