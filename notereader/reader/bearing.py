@@ -494,6 +494,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])
     ):
         group.excepted = True
+    if before[-1:] == ["not"] and group.tendons and "," in page.words[max(sentence.i, group.i - 4) : group.i]:
+        group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
     if group.tendons == ("PL",):
@@ -519,7 +521,10 @@ def _is_donor(page: Page, group: Group) -> bool:
     """'A strip of palmaris longus', 'palmaris longus graft': what was taken to mend something else."""
     after = page.words[group.j : group.j + 2]
     lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in ("the", "a", "of", "his", "her", "free")]
-    return bool({"graft", "grafts", "donor", "strip"} & set(after[:1])) or (lead[-1:] != [] and lead[-1] in _DONOR)
+    taken = {"harvested", "harvest", "harvesting"} & set(page.words[group.j : group.j + 8])
+    return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1])) or (
+        lead[-1:] != [] and lead[-1] in _DONOR
+    )
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:

@@ -18,8 +18,10 @@ _SHORTENED = word_list("headings", "shortened")
 _SPOKEN = word_list("headings", "spoken")
 _SPOKEN_AFTER = word_list("headings", "spoken_after")
 _ROLES = word_list("headings", "roles")
+_TITLES = word_list("tables", "titles") | word_list("tables", "labels")
 _MONTHS = word_list("headings", "months")
 _ADDED = word_list("headings", "added")
+_ENDERS = frozenset([".", ":", ";", "!", "?", ",", "-", ")"])
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 _FRESH = frozenset([".", ";", "|", ")", "]", "?", "/", ",", "(", ">"])
 _WORD = re.compile(r"[^\W_]+(?:'[^\W\d_]+)?|[^\w\s]|_")
@@ -262,7 +264,9 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
 
 def _goes_on_from_above(page: Page, heading: Mention, line: Line) -> bool:
     """Tell whether an ordinary word goes on with the line above: '... was opened and / closed: it ran freely'."""
-    lower = page.raw(heading.i, heading.j).islower() and _phrase(page, heading) in _ORDINARY
+    lower = page.raw(heading.i, heading.j).islower() and (line.prose or _phrase(page, heading) in _ORDINARY)
+    if lower and line.prose and heading.i == line.i > 0 and page.breaks[line.i] < Break.BLANK:
+        return page.words[line.i - 1] not in _ENDERS  # 'Wrist taken through its arc by me / afterwards: nothing opened'
     if not lower or not line.i or heading.i != line.i or page.breaks[line.i] >= Break.BLANK:
         return False
     return page.words[line.i - 1] in _LEADING_ON
@@ -320,6 +324,8 @@ def _names_a_column(page: Page, heading: Mention, line: Line) -> bool:
     if line.j - line.i < 4 or not (_in_column(page, heading.j, line) or heading.j >= line.j):
         return False
     cells = _cells(page, line)
+    if len(cells) >= 4 and all(j - i <= 2 for i, j in cells) and sum(page.words[i] in _TITLES for i, _ in cells) >= 3:
+        return True  # 'tendon   cut   repaired   how'
     heads = [tuple(page.words[i:j]) in _kinds() and page.words[i] not in _ROLES for i, j in cells]
     beside = any(a and b for a, b in pairwise(heads))
     return len(cells) >= 4 and beside and 2 * sum(heads) > len(cells)

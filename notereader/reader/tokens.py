@@ -99,6 +99,10 @@ _UNFILLED = re.compile(
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
 
+# "zone [ IIB ]  bite [ 9 ] mm": a form whose answers stand in boxes; a single letter there is only a tick.
+_BOXED = re.compile(r"(?<=[A-Za-z0-9)])( {1,12})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]")
+_FEWEST_BOXED = 6
+
 # No choice without one of these; looking for them first spares most notes the pattern.
 _UNFILLED_MARKS = ("{", "[", "**", "__", "(blank", "(left", "(empty")
 
@@ -114,6 +118,8 @@ def without_noise(text: str) -> str:
     work = text.translate(_SAME_LENGTH)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
+        if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
+            work = _BOXED.sub(_unboxed, work)
     if "\n" not in work:
         return work
     lines = work.replace("\x00", " ").split("\n")
@@ -124,6 +130,12 @@ def without_noise(text: str) -> str:
         return "\n".join(lines)
     work = "\n".join("\x00" * len(line) if blank else line for line, blank in zip(lines, noise, strict=True))
     return _GAP.sub(_closed, work).replace("\x00", " ")
+
+
+def _unboxed(box: re.Match[str]) -> str:
+    """Return 'zone : IIB  ' for 'zone [ IIB ]': a label and its answer, at the same places."""
+    whole = box.group()
+    return f"{box.group(1)}:{box.group(2)}".ljust(len(whole))
 
 
 def _is_noise(line: str, hints: list[str]) -> bool:

@@ -35,13 +35,18 @@ _SAME_OF = (
     ["same", "applies", "to"],
     ["same", "is", "true"],
 )
+_FAR = {
+    **dict.fromkeys(("whole", "full", "total", "through"), "complete"),
+    **dict.fromkeys(("none", "nil", "no", "uncut"), "intact"),
+    "half": "half",
+}
 _SAME = frozenset(["same", "ditto", "idem", "likewise"])
 _NONE = frozenset(["none", "nil"])
 
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words=_CUT | _SAME | _NONE | {"neither", "avulsion"},
+    words=_CUT | _SAME | _NONE | {"neither", "avulsion"} | _FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -63,6 +68,24 @@ def extents(desk: Desk, scene: Scene) -> None:
     _none_cut(desk, scene)
     _avulsion(desk, scene)
     _cell_of_cut(desk, scene)
+    _cell_of_how_far(desk, scene)
+
+
+def _cell_of_how_far(desk: Desk, scene: Scene) -> None:
+    """'FDS 3   whole   yes' under 'tendon   cut   repaired': how far, told by a word that means it only there."""
+    first, prefix = scene.sentence.i, scene.sentence.prefix
+    if not prefix or scene.next_word(first + 1) not in ("", ",", ";", ".") or not scene.told(first):
+        return
+    word, title = scene.page.words[first], scene.words(*prefix[-1])
+    value = _FAR.get(word) if title in (["cut"], ["cut?"], ["lesion"], ["injury"], ["damage"]) else None
+    label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
+    if value is None or label is None:
+        return
+    for target in group_targets(scene, label):
+        if value == "half":
+            _part_cut(desk, scene, [target], 50.0, first, first + 1)
+        else:
+            desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
 
 
 def _cell_of_cut(desk: Desk, scene: Scene) -> None:
@@ -517,7 +540,8 @@ def _percents(desk: Desk, scene: Scene) -> None:
             targets = _hurt_of(scene, quantity) or targets
             subject = scene.owner(quantity.i, quantity.j)
             if not targets and subject is None:
-                targets = list(scene.setting.focus) if quantity.i - scene.sentence.i <= 4 else []
+                asked = scene.words(quantity.i - 2, quantity.i) == ["cut", ":"]
+                targets = list(scene.setting.focus) if asked or quantity.i - scene.sentence.i <= 4 else []
             elif not targets and not share and subject and subject.group and subject.group.generic == "one":
                 targets = carried(desk, scene)[0] or list(scene.setting.focus)  # '% of tendon cut: 60'
             peers = [q.i for q in scene.quantities if q.unit == "%"]

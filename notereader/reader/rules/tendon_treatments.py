@@ -84,6 +84,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         if "left" not in word and scene.of("gap") and scene.owner(mention.i, mention.j) is not None:
             return None  # 'no diastasis of either repair was observed'
         return "left"
+    if value == "repaired" and "nothing" in scene.words(max(scene.sentence.i, mention.i - 2), mention.i):
+        return None  # 'nothing was sewn there'
     if value == "repaired" and _no_repair(scene, mention):
         return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):
@@ -115,8 +117,12 @@ def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
 
 
 def _before_repair(scene: Scene, mention: Mention) -> bool:
-    """'repaired after minor resection', 'sutured following debridement': what went before the repair of the tendon."""
+    """'repaired after minor resection', 'debrided very lightly and then repaired': what went before the repair."""
     before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+    ahead = next((d for d in scene.of("deed") if d.value == "repaired" and 0 < d.i - mention.j <= 8), None)
+    between = scene.words(mention.j, ahead.i) if ahead is not None else []
+    if not {"then", "and"}.isdisjoint(between) and {"not", "nothing", "no", ";", ".", ","}.isdisjoint(between):
+        return not any(g.tendons for g in scene.setting.groups if ahead is not None and mention.j <= g.i < ahead.i)
     led = not {"after", "following"}.isdisjoint(before)
     return led and any(d.value == "repaired" and d.j <= mention.i for d in scene.of("deed"))
 
