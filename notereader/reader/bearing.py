@@ -102,10 +102,12 @@ def bearing(doc: Doc) -> Doc:
             mentions=by_sentence[n],
         )
         _note_rows(sentence, groups, rows, rows_at, settings_of_rows)
-        standing = page.standing[groups[0].i] if groups else "none"
-        if standing == "story" and not digits:
+        standing = next((page.standing[g.i] for g in groups if not page.standing[g.i]), None)
+        if standing is None:
+            standing = page.standing[groups[0].i] if groups else "none"
+        if standing not in _TURNED_TO and groups and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
-        elif standing in ("", "plan", "question", "unticked", "unfilled") and not _passes_by(page, sentence, setting):
+        elif standing in _TURNED_TO and not _passes_by(page, sentence, setting):
             digits, focus = _moved(page, setting)
             seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
             if len(seen) > 1 and _heads_all(sentence, groups):
@@ -128,6 +130,7 @@ def _heads_all(sentence: Sentence, groups: list[Group]) -> bool:
     return len(groups) == len(whole) == 1 and sentence.j - sentence.i <= 3
 
 
+_TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
 
@@ -437,7 +440,7 @@ _LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}
 _WHOLE = frozenset(["both", "all", "each"])
 _ENDS = frozenset([".", ",", ";", ":", ")"])
 _LIKE = frozenset(["like", "as"])
-_CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before"])
+_CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
 _EXCEPT = frozenset(["except", "excepting", "save", "but"])
 
 
@@ -485,6 +488,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # a cell of a grid: 'as long'
     closes = group.j >= sentence.j or page.words[group.j] in _CLAUSE_ENDS
     lead = before[:-1] if before[-1:] in (["in"], ["for"], ["on"], ["with"]) else before
+    if page.words[max(sentence.i, group.i - 3) : group.i - 1] == ["as", "for"]:
+        lead = ["as"]  # 'repaired as for the index but with 4-0'
     if lead[-1:] == ["as"] and lead[-2:-1] != ["such"] and not group.tendons and closes:
         group.reference = True  # 'epi as index.'
     if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":

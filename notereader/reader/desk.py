@@ -280,6 +280,11 @@ def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:
     named = [g for g in scene.setting.groups if g.digits and not g.tendons and g.i >= group.j and not g.reference]
     led = [g for g in named if tuple(w for w in scene.words(g.i - 2, g.i) if w != "the")[-1:] in (("in",), ("on",))]
     beside = next((g for g in led if 0 < g.i - j <= 2), None)
+    after, every = scene.words(j, j + 3), scene.every_digit
+    if after[:2] == ["in", "both"] and after[2:] in ([], ["."], [","], [";"], ["fingers"], ["digits"]):
+        return every if len(every) == 2 else scene.setting.digits if len(scene.setting.digits) == 2 else ()
+    if after in (["in", "all", "three"], ["in", "all", "3"]):
+        return every if len(every) == 3 else ()
     return beside.digits if beside is not None and len(led) > 1 else ()
 
 

@@ -354,7 +354,7 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         return scene.every_digit or scene.setting.digits
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
-    after = [g for g in scene.setting.groups if g.digits and g.i >= at]
+    after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
         return after[0].digits
     if after and _belongs(scene, at, after[0]):

@@ -141,12 +141,25 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
     fingers = [g for g in scene.setting.groups if g.digits and not g.tendons and g.j > group.i]
     found: dict[tuple[str, ...], list[Mention]] = {}
     for m in group.actions:
-        after = [g for g in fingers if 0 <= g.i - m.j <= 3]
+        after = [g for g in fingers if 0 <= g.i - m.j <= 3] or _told_behind(scene, group, m, fingers)
         before = [g for g in fingers if 0 <= m.i - g.j <= 5]
         if after or before:
             found.setdefault((after[:1] or before[-1:])[0].digits, []).append(m)
     told = sum(len(actions) for actions in found.values())
     return found if len(found) > 1 and told == len(group.actions) else {(): group.actions}
+
+
+def _told_behind(scene: Scene, group: PulleyGroup, m: Mention, fingers: list[Group]) -> list[Group]:
+    """'intact in the ring finger and vented 4 mm distally in the little finger': a word's finger follows its measure."""
+    later = [a.i for a in group.actions if a.i > m.i]
+    reach = min([m.j + 9, scene.sentence.j, *later])
+    led = [g for g in fingers if m.j <= g.i < reach and "in" in scene.words(g.i - 2, g.i)]
+    return [g for g in led[:1] if {",", ";"}.isdisjoint(scene.words(m.j, g.i)) and _starts(scene, g.i)]
+
+
+def _starts(scene: Scene, k: int) -> bool:
+    """Tell whether 'in' or 'in the' leads up to word k."""
+    return scene.words(k - 1, k) == ["in"] or scene.words(k - 2, k) == ["in", "the"]
 
 
 # --- laying down

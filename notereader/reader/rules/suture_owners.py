@@ -17,7 +17,7 @@ _ALL_OF = word_list("sutures", "all_of")
 
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
-    groups = [g for g in scene.setting.groups if not g.reference and not (g.excepted and g.i >= j)]
+    groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     excepted = {t for g in scene.setting.groups if _excepts(scene, g, i, j) for t in group_targets(scene, g)}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     return [t for t in found if t not in excepted], reasons
@@ -25,7 +25,14 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
 
 def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
     """An exception bears on the clause right before it: '..., and finished with 5-0, except the FCR'."""
+    if group.excepted and group.j <= i and not _which(scene, group, i):
+        return scene.part(i)[0] <= group.i  # 'Every one except that of the ring finger was given a running 6-0'
     return group.excepted and group.i >= j and scene.part(i)[1] >= scene.part(group.i)[0] - 1
+
+
+def _which(scene: Scene, group: Group, i: int) -> bool:
+    """'..., except the FCR, which got no circumferential suture': what follows is said of the exception itself."""
+    return group.j <= i and "which" in scene.words(group.j, min(group.j + 2, i))
 
 
 def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:

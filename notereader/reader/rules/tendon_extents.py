@@ -520,12 +520,27 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
     """Return the tendons meant by 'both tendons' or 'all tendons': those named so far of the digits spoken of."""
     before = [g for g in scene.setting.groups if g.digits and g.j <= group.i]
     digits = group.digits or (before[-1].digits if before else scene.setting.digits)
+    if not before and not group.digits and (listed := _listed_before(desk, scene, group)):
+        return listed
     named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
     if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
         quantified = "both" in scene.words(max(scene.sentence.i, group.i - 1), group.j)
         if quantified and len(digits) == 1 and digits[0] != "thumb":
             return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
     return named if value != "intact" or len(named) > 1 else []
+
+
+def _listed_before(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'FCR, PL and FCU were exposed. All three were completely divided.': so many tendons named right before."""
+    counts = {"both": 2, "two": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
+    words = scene.words(group.i, min(group.j + 2, scene.sentence.j))
+    count = next((counts[w] for w in words if w in counts), 0)
+    before = desk.scene_before(scene)
+    if group.i != scene.sentence.i or not count or before is None or words[-1:] in (["tendons"], ["slips"]):
+        return []
+    told = [g for g in before.setting.groups if g.tendons and not (g.reference or g.excepted)]
+    named = list(dict.fromkeys(t for g in told for t in group_targets(before, g)))
+    return named if len(named) == count else []
 
 
 def _percents(desk: Desk, scene: Scene) -> None:
