@@ -107,14 +107,14 @@ def bearing(doc: Doc) -> Doc:
             standing = page.standing[groups[0].i] if groups else "none"
         if standing not in _TURNED_TO and groups and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
-        elif standing in _TURNED_TO and not _passes_by(page, sentence, setting):
+        elif standing in _TURNED_TO and not _nothing_ticked(page, sentence) and not _passes_by(page, sentence, setting):
             digits, focus = _moved(page, setting)
             seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
             if len(seen) > 1 and _heads_all(sentence, groups):
                 digits, focus = tuple(seen), ()  # 'BOTH FINGERS' heads what follows
             named = [g for g in groups if g.tendons or g.digits]
             labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
-            if groups:
+            if groups and not (wide and not named and page.words[groups[-1].i] in ("both", "each")):
                 all_before = groups[-1].generic == "all" and not groups[-1].digits
             if named:
                 relabelled = not named[-1].tendons
@@ -122,6 +122,14 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _nothing_ticked(page: Page, sentence: Sentence) -> bool:
+    """'FPL   [ ] complete  [ ] partial   [ ]': a row of a form whose boxes are all empty turns to nothing."""
+    standing = page.standing[sentence.i : sentence.j]
+    words = page.words[sentence.i : sentence.j]
+    boxes = sum(a == "[" and b == "]" for a, b in pairwise(words))
+    return boxes > 1 and "unticked" in standing and words.count("[") == boxes
 
 
 def _heads_all(sentence: Sentence, groups: list[Group]) -> bool:
@@ -549,7 +557,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
     """'40% of the ulnar slip, radial slip uninjured': behind a comma alone the other slip begins a new statement."""
-    return before.kind == atom.kind == "slip" and page.words[before.j : atom.i] == [","]
+    between = page.words[before.j : atom.i]
+    return before.kind == atom.kind == "slip" and between in ([","], [",", "the"], [",", "its"])
 
 
 def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:

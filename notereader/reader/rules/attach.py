@@ -277,8 +277,9 @@ class Attachment:
             between = self._between(self.things[k - 1].j, self.things[k].i)
             joined = joined or bool({"and", "&"} & set(between)) or between == ["+"]
             plain = all(w in _CHAIN or self._measure(w) for w in between)
-            if not joined or not between or len(between) > 7 or not plain:
-                break
+            told = any(w in self.said for w in range(self.things[k - 1].j, self.things[k].i))
+            if not joined or not between or len(between) > 7 or not plain or (told and between[:1] == ["and"]):
+                break  # 'the A2 pulley was left untouched and the A4 pulley was incised'
             k -= 1
             found.append(self.things[k])
         return found

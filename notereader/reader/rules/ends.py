@@ -137,7 +137,9 @@ def _each_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     named = list(dict.fromkeys(t for g in groups for t in group_targets(scene, g)))
     own = [g for g in groups if g.i >= first]
     if len(named) == 1 and "all" in scene.words(max(groups[-1].j, mention.i - 3), mention.j):
-        return [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
+        kind = {t.tendon for t in named} if not own or not groups[-1].digits else set()
+        told = [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
+        return [t for t in told if not kind or t.tendon in kind]  # 'FDP ends all clean'
     if len(named) < 2 or (own and own[0].i > first):
         return []
     return [t for t in named if desk.extents.get(t) != "intact"]

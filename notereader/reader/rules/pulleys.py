@@ -150,7 +150,7 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
 
 
 def _told_behind(scene: Scene, group: PulleyGroup, m: Mention, fingers: list[Group]) -> list[Group]:
-    """'intact in the ring finger and vented 4 mm distally in the little finger': a word's finger follows its measure."""
+    """'intact in the ring finger and vented 4 mm distally in the little finger': a finger may follow the measure."""
     later = [a.i for a in group.actions if a.i > m.i]
     reach = min([m.j + 9, scene.sentence.j, *later])
     led = [g for g in fingers if m.j <= g.i < reach and "in" in scene.words(g.i - 2, g.i)]

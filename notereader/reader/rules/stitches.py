@@ -22,6 +22,8 @@ _DONE = word_list("sutures", "done")
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
+# 'two modified Kesslers, one in each slip': one core, not a doubled one.
+_ONE_EACH = (["one", "in", "each"], ["one", "to", "each"], ["one", "for", "each"], ["one", "per", "slip"])
 # What follows an anchor told without a verb: 'Micro anchor, films happy. Armed with 3-0 ...'.
 _BESIDE_ANCHOR = frozenset([",", ".", "armed", "loaded", "with", "x", "+"])
 
@@ -56,6 +58,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
 def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     """'modified Kessler, doubled', 'run as a Tsuge and doubled up', '2x modified Kessler': the stitch, its words."""
     counts = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
+    if scene.words(mention.j, mention.j + 4)[:3] in _ONE_EACH or scene.words(mention.j + 1, mention.j + 4) in _ONE_EACH:
+        return _BASES.get(mention.value, mention.value), mention.i, mention.j
     numbered = mention.value in _BASES and scene.page.words[mention.j - 1] in ("2", "x2", "3", "x3")
     if numbered and any(w.startswith("strand") for w in counts):
         return _BASES[mention.value], mention.i, mention.j  # 'modified Kessler x 2 strands'

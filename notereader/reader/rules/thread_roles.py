@@ -13,6 +13,7 @@ _FIXES = frozenset(["sutured", "sewn", "fixed", "secured", "anchored", "stitched
 _TIES = frozenset(["tied", "sutured", "stitched", "attached", "secured"])
 _ROD_ENDS = frozenset(["rod", "its"])
 _THICK = frozenset(["0", "1", "2-0", "3-0"])
+_MICRO = frozenset(["8-0", "9-0", "10-0", "11-0"])  # for nerves and vessels; no tendon is held by these
 _THIN = frozenset(["5-0", "6-0", "7-0"])
 _CLOSING_WORDS = word_list("sutures", "closing_words")
 _DISSOLVING = frozenset(["polyglactin", "other"])
@@ -22,6 +23,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
     """Give each suture its role, by its sentence or by what was worked on before."""
     for thread in threads:
         thread.role = role_of(scene, thread.i, thread.j, found)
+        if thread.size in _MICRO and thread.role in (CORE, PERIPHERAL, "", TENDON, "pattern"):
+            thread.role = "nerve"
         if _draws_graft(scene, thread):
             thread.role = "tag"
         if thread.role == CORE and _added_round(scene, thread, found):

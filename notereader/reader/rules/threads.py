@@ -84,7 +84,8 @@ def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
         at = k + 1
         if at < end and page.words[at] in ("-", "/"):
             at += 1
-        if at < end and page.words[at] in _ZERO and (at > k + 1 or page.words[at] not in ("0", "o")):
+        spaced = at == k + 1 and _names_thread(page, k, at + 1)
+        if at < end and page.words[at] in _ZERO and (at > k + 1 or spaced or page.words[at] not in ("0", "o")):
             number = NUMBER_WORDS.get(word) or int(word)
             size = "0" if number == 1 else f"{number}-0"
             return (size, at + 1) if size in sizes() else ("", k)
@@ -93,6 +94,14 @@ def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
     if word in ("0", "1", "2") and (page.words[k - 1] in ("size", "#") if k else False):
         return word, k + 1
     return "", k
+
+
+def _names_thread(page: Page, k: int, j: int) -> bool:
+    """'6 0 Prolene', 'the looped nylon that is 4 0': a size typed with a space, beside its material."""
+    before = page.words[k - 2 : k] == ["that", "is"] and any(
+        m.kind == "material" for m in within(page.mentions, k - 4, k)
+    )
+    return before or _material_next(page, j)
 
 
 def _material_next(page: Page, k: int) -> bool:
