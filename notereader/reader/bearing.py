@@ -12,6 +12,7 @@ from typing import NamedTuple
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.shared_nouns import settle_shared_nouns
@@ -76,6 +77,7 @@ def bearing(doc: Doc) -> Doc:
     page = page_of(doc)
     settle_shared_nouns(page)
     settle_digits(page)
+    put_right(page)
     by_sentence = _mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()
@@ -225,7 +227,7 @@ def _left_out(page: Page, sentence: Sentence) -> bool:
     if sentence.j - sentence.i > 9:
         return False
     skin_deep = not _SKIN_DEEP.isdisjoint(words) or ("skin" in words and "only" in words)
-    return skin_deep or ("not" in words and any(w in _LEFT_OUT for w in words))
+    return skin_deep or (not {"not", "never"}.isdisjoint(words) and any(w in _LEFT_OUT for w in words))
 
 
 def _mentions_by_sentence(page: Page) -> list[list[Mention]]:
@@ -509,10 +511,18 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if before[-1:] == ["not"] and group.tendons and "," in page.words[max(sentence.i, group.i - 4) : group.i]:
         group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
+    if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
+        group.reference = True  # 'it was the middle finger, not the ring'
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
+    """Tell whether nothing but a noun follows a group in its sentence."""
+    rest = [w for w in page.words[group.j : sentence.j] if w[0].isalnum()]
+    return all(w in ("finger", "one", "as", "dictated", "typed", "stated", "written") for w in rest)
 
 
 _TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])

@@ -109,6 +109,8 @@ class Page:
     digit_words: set[int] = field(default_factory=set)
     maybe_digit_words: set[int] = field(default_factory=set)
     tendon_words: set[int] = field(default_factory=set)
+    # A finger put right: the one meant, the one named by mistake, and the first word of the sentence that says so.
+    renamed: tuple[str, str, int] | None = None
     standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none
 
     def figures_in(self, i: int, j: int) -> list[int]:

@@ -22,6 +22,7 @@ from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.quality import quality
 from notereader.reader.rules.references import references, take_over
+from notereader.reader.rules.renamed import renamed
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
@@ -71,7 +72,7 @@ def findings(doc: Doc) -> Doc:
     for scene in scenes:
         for rule in (zones, sutures, quality, pulleys, injuries, references):
             _heed(rule, desk, scene)
-    for whole in (take_over, operation, aftercare, elements):
+    for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)
     doc.user_data["desk"] = desk
     return doc

@@ -38,7 +38,7 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     if not likely and desk.strands_at != scene.sentence.i:
         return
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
-    counts += _left_out(scene, counts)
+    counts = _with_the_first(scene, counts) + _left_out(scene, counts)
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
@@ -50,6 +50,15 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         desk.strands_at = scene.sentence.j
     elif desk.strands_at == scene.sentence.i or counts:
         _elliptic(desk, scene)
+
+
+def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
+    """'repaired with six and four strands respectively': the first count has no noun of its own."""
+    if len(counts) != 1 or "respectively" not in scene.said:
+        return counts
+    _, i, _ = counts[0]
+    first = _count_at(scene.page, i - 2) if scene.words(i - 1, i) in (["and"], [","]) else None
+    return [(first, i - 2, i - 1), *counts] if first in (2, 4, 6, 8) else counts
 
 
 def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:

@@ -1,0 +1,51 @@
+"""The finger put right: 'Correction: it was the middle finger throughout, not the ring.'
+
+Such a sentence takes back the name of the finger everywhere before it, so the words of the wrong name are read as the
+right one before any rule asks whose a finding is.
+"""
+
+from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_CORRECTS = word_list("corrected_digits", "corrects")
+_NOT = frozenset(["not", "never"])
+_INSTEAD = (["instead", "of"], ["rather", "than"])
+_DETERMINERS = frozenset(["the", "left", "right", "finger"])
+# A correction that names one of these speaks of it, and not of the finger as a whole.
+_ABOUT_ONE_THING = frozenset(["tendon", "pulley", "sided", "structure", "anynerve", "zone", "material", "stitch"])
+
+
+def put_right(page: Page) -> None:
+    """Give the words of a finger named by mistake the finger meant; what was changed is noted on the Page."""
+    for sentence in page.sentences:
+        if sentence.section != "addendum" and _CORRECTS.isdisjoint(page.words[sentence.i : sentence.j]):
+            continue
+        pair = _pair(page, sentence)
+        before = [m for m in page.mentions if m.kind == "digit" and m.j <= sentence.i]
+        if pair is None or any(m.value == pair[0] for m in before):
+            continue  # where both fingers were spoken of, one fact only may be meant
+        right, wrong = pair
+        for m in before:
+            m.value = right if m.value == wrong else m.value
+        page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, wrong)]
+        page.renamed = (right, wrong, sentence.i)
+
+
+def _pair(page: Page, sentence: Sentence) -> tuple[str, str] | None:
+    """Return the finger meant and the one named by mistake; None where a sentence says anything else."""
+    mentions = within(page.mentions, sentence.i, sentence.j)
+    if any(m.kind in _ABOUT_ONE_THING for m in mentions):
+        return None
+    digits = [m for m in mentions if m.kind == "digit"]
+    denied = {m.value for m in digits if _is_denied(page, m, sentence)}
+    meant = {m.value for m in digits} - denied
+    return (meant.pop(), denied.pop()) if len(meant) == len(denied) == 1 else None
+
+
+def _is_denied(page: Page, m: Mention, sentence: Sentence) -> bool:
+    before = [w for w in page.words[max(sentence.i, m.i - 4) : m.i] if w not in _DETERMINERS]
+    return not _NOT.isdisjoint(before[-1:]) or before[-2:] in _INSTEAD
+
+
+def _is_wrong(m: Mention, sentence: Sentence, wrong: str) -> bool:
+    return m.kind == "digit" and m.value == wrong and sentence.i <= m.i < sentence.j
