@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
+from notereader.reader.ordinals import at_place, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.tables import Row
@@ -52,6 +53,7 @@ class Group:
     four: int = 0  # 2: 'all four FDS', 1: 'all FDP' of a hand
     reference: bool = False  # named only to compare: 'repaired like the index'
     excepted: bool = False  # left out: 'except the FCR'
+    place: bool = False  # told by its place in what was named before: 'the latter'
 
 
 @dataclass(slots=True)
@@ -84,12 +86,14 @@ def bearing(doc: Doc) -> Doc:
     wide: tuple[str, ...] = ()
     relabelled = all_before = labelled = False
     seen: dict[str, None] = {}  # digits named so far
+    listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
     rows = page.rows
     rows_at = _rows_at(rows)
     settings_of_rows: dict[str, list[Group]] = {}
     for n, sentence in enumerate(page.sentences):
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows_at, settings_of_rows)
+        groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
         setting = Setting(
@@ -121,6 +125,7 @@ def bearing(doc: Doc) -> Doc:
             if named:
                 relabelled = not named[-1].tendons
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
+        listed = _listed(setting) or listed
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
@@ -138,6 +143,38 @@ def _heads_all(sentence: Sentence, groups: list[Group]) -> bool:
     """Tell whether a sentence is nothing but 'BOTH FINGERS' or 'All digits:'."""
     whole = [g for g in groups if g.every and not (g.tendons or g.digits or g.generic)]
     return len(groups) == len(whole) == 1 and sentence.j - sentence.i <= 3
+
+
+def _listed(setting: Setting) -> tuple[Target, ...]:
+    """Return the tendons a sentence names one after another, where it names several."""
+    named = [g for g in setting.groups if g.tendons and not (g.reference or g.excepted or g.place)]
+    digits = setting.digits
+    found: dict[Target, None] = {}
+    for group in named:
+        found.update(dict.fromkeys(resolve_pairs(group, group.digits or digits)))
+        digits = group.digits or digits
+    return tuple(found) if len(found) > 1 else ()
+
+
+def _by_place(
+    page: Page,
+    sentence: Sentence,
+    mentions: list[Mention],
+    groups: list[Group],
+    listed: tuple[Target, ...],
+    digits: tuple[str, ...],
+) -> list[Group]:
+    """Return groups for 'the former', 'the latter', 'the second': of the tendons named in the sentence or before it."""
+    found: list[Group] = []
+    for k, word in places_told(page, sentence, mentions):
+        own = _listed(Setting(sentence, [g for g in groups if g.j <= k], digits))
+        targets = own or listed
+        place = at_place(word, len(targets))
+        if place is not None and not any(g.i <= k + 1 < g.j for g in groups):
+            t = targets[place]
+            pair = ("" if t.digit is None and t.tendon in _WRIST else t.digit, t.tendon, t.slip)
+            found.append(Group(k, k + 2, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
+    return found
 
 
 _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])

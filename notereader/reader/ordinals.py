@@ -1,0 +1,36 @@
+"""'The former', 'the latter', 'the second': a tendon meant by its place in what was named last."""
+
+from notereader.reader.page import Mention, Page, Sentence
+from notereader.vocabulary.wordlists import word_list
+
+_PLACES = {"former": 0, "first": 0, "second": 1, "third": 2, "latter": -1, "last": -1}
+_OF_TWO = frozenset(["former", "latter"])
+_FOLLOWS = word_list("ordinals", "follows")
+_OTHER_THINGS = frozenset(["pulley", "sided", "bundle", "anynerve", "anyartery", "structure", "bone", "date"])
+
+
+def places_told(page: Page, sentence: Sentence, mentions: list[Mention]) -> list[tuple[int, str]]:
+    """Return the words of a sentence that point to a tendon by its place, each with the word for the place."""
+    words = page.words
+    found: list[tuple[int, str]] = []
+    for k in range(sentence.i, sentence.j - 1):
+        word = words[k + 1]
+        if words[k] != "the" or word not in _PLACES or not _stands_alone(words, k + 2, sentence.j):
+            continue
+        if not any(m.kind in _OTHER_THINGS and m.i < k for m in mentions):
+            found.append((k, word))
+    return found
+
+
+def _stands_alone(words: list[str], k: int, end: int) -> bool:
+    """Tell whether the place is said of no noun: 'the first was repaired', not 'the first stitch'."""
+    after = words[k] if k < end else "."
+    return after in _FOLLOWS or (after.endswith("ed") and after not in ("needed",))
+
+
+def at_place(word: str, count: int) -> int | None:
+    """Return which of so many tendons a word means, counted from nought; None where the word does not fit the count."""
+    if count < 2 or (word in _OF_TWO and count != 2):
+        return None
+    place = _PLACES[word]
+    return place if place < count else None
