@@ -450,6 +450,8 @@ def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention],
         first = first or (
             q.i == sentence.i + 1 and page.words[q.i - 1] in _SUTURES
         )  # 'Epitendinous both: 6-0 Prolene.'
+        if page.words[q.i : q.i + 2] == ["every", "one"]:
+            return [Group(q.i, q.i + 2, generic="all", every=True)]
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         after = page.words[k] if k < sentence.j else "."
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
@@ -550,6 +552,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
     if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
         group.reference = True  # 'it was the middle finger, not the ring'
+    if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
+        group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
     if group.tendons == ("PL",):

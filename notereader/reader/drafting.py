@@ -166,7 +166,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             taken_out = f.field == "extent" and f.value == "intact" and (entry, "treatment") in own
             if (entry, f.field) in own or taken_out:
                 continue
-            if not (f.field == "zone" and _slip_intact(findings, entry)):
+            if not _slip_intact(findings, entry):  # a slip that was whole was not sewn
                 result.append(replace(f, entry=entry))
     return result
 

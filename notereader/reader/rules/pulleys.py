@@ -142,10 +142,14 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
     found: dict[tuple[str, ...], list[Mention]] = {}
     for m in group.actions:
         after = [g for g in fingers if 0 <= g.i - m.j <= 3] or _told_behind(scene, group, m, fingers)
-        before = [g for g in fingers if 0 <= m.i - g.j <= 5]
+        before = [g for g in fingers if 0 <= m.i - g.j <= (12 if g.excepted else 5)]
         if after or before:
             found.setdefault((after[:1] or before[-1:])[0].digits, []).append(m)
     told = sum(len(actions) for actions in found.values())
+    rest = [m for m in group.actions if not any(m in actions for actions in found.values())]
+    excepted = any(g.excepted and g.digits in found for g in scene.setting.groups)
+    if rest and excepted and any(g.every and not g.digits for g in scene.setting.groups):
+        return {**found, (): rest}  # 'intact in every finger except the index, where its distal 4 mm was vented'
     return found if len(found) > 1 and told == len(group.actions) else {(): group.actions}
 
 
@@ -253,7 +257,8 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     groups = scene.setting.groups
     every = _every_group(scene, mention)
     if every is not None:
-        return every_digit(desk, scene, every)
+        left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}
+        return tuple(d for d in every_digit(desk, scene, every) if d not in left_out)
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
     if beside:
         return beside[0].digits

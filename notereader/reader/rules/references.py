@@ -89,12 +89,20 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
     beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
     if source is None and beside:
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
+    done = next((g for g in groups if g.digits and not g.tendons and _done_for(scene, i, g)), None)
+    groups = [done] if done is not None else groups
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]
     if not named and groups:
         digits = tuple(d for g in groups for d in g.digits)
         named = [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL")] or desk.repairable(digits)
     named = named or carried(desk, scene)[0]
     return [t for t in named if desk.may_be_repaired(t)]
+
+
+def _done_for(scene: Scene, i: int, group: Group) -> bool:
+    """'the same was done for the ring finger': the finger right behind is the one it was done for."""
+    lead = [w for w in scene.words(i, group.i) if w != "the"]
+    return lead[-1:] in (["for"], ["in"], ["to"], ["on"]) and len(lead) <= 4
 
 
 def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:

@@ -18,9 +18,11 @@ _ALL_OF = word_list("sutures", "all_of")
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
-    excepted = {t for g in scene.setting.groups if _excepts(scene, g, i, j) for t in group_targets(scene, g)}
+    left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j)]
+    excepted = {t for g in left_out for t in group_targets(scene, g)}
+    digits = {d for g in left_out if not g.tendons for d in g.digits}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
-    return [t for t in found if t not in excepted], reasons
+    return [t for t in found if t not in excepted and t.digit not in digits], reasons
 
 
 def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
@@ -180,7 +182,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             and group.i > scene.sentence.i + 1
         ):
             return _taken_together(desk, scene, named, group)
-        return fingers_only(scene, group, desk.sewn(group.digits or None))
+        wide = scene.setting.wide if scene.words(group.i, group.j) == ["every", "one"] else ()
+        sewn = [t for t in desk.sewn(group.digits or None) if not wide or t.tendon in wide]
+        return fingers_only(scene, group, sewn)
     if group.generic == "others":
         left = others(desk, scene, group, desk.repairable())
         if scene.of("material", "stitch", "strandword"):

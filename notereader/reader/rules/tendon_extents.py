@@ -29,6 +29,7 @@ _IN_FULL = (["in", "full"], ["in", "total"], ["in", "toto"], ["in", "continuity"
 _REMAINING = word_list("tendons", "remaining")
 _ITS = frozenset(["its", "the", "their", "his", "her", "both"])
 _SAME_OF = (
+    ["same", "was", "found"],
     ["same", "was", "true"],
     ["same", "applied", "to"],
     ["same", "held", "for"],
