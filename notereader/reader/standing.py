@@ -341,8 +341,24 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     cues = [c for c in cues if not (c.value == "history" and _is_a_place(page, c))]
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
+    if _mended_before(page, sentence):
+        return True
     years = _earlier_years(page, sentence, year)
     return bool(years) and not any(d.i <= years[0][0] < d.j for d in page.dates)
+
+
+_MENDED = frozenset(["repaired", "repair", "mended", "sewn", "sutured", "fixed"])
+
+
+def _mended_before(page: Page, sentence: Sentence) -> bool:
+    """'had his FDP mended here on 4 November 2031 with a two-strand Kessler': a repair dated before this operation."""
+    words = page.words[sentence.i : sentence.j]
+    if "had" not in words or _MENDED.isdisjoint(words):
+        return False
+    dated = [d.value for s in page.sections if s.kind == "date" for d in page.dates if s.h <= d.i < s.j]
+    here = [d for d in page.dates if sentence.i <= d.i < sentence.j and not d.yearless]
+    had = sentence.i + words.index("had")
+    return bool(dated) and any(d.value < min(dated) and d.i > had for d in here)
 
 
 def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int, int]]:

@@ -55,6 +55,7 @@ Span = tuple[int, int]
 
 _LABELS_WIDE = 6  # characters; titles that start right of this leave room for labels of rows
 _SHORT_TITLE = 4  # words; in a grid of two columns a longer one is a finding: 'middle   both bundles intact, ...'
+_LONGEST_TITLE = 9  # words
 _FEWEST_GAPS = 3  # columns of space in the smallest grid
 
 
@@ -136,6 +137,8 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     short = all(b - a <= _SHORT_TITLE for a, b in title.cells)
     if len(title.cells) < 3 and not (len(title.cells) == 2 and short and _digit_titles(page, title) == 2):
         return []
+    if max((b - a for a, b in title.cells), default=0) > _LONGEST_TITLE:
+        return []  # 'SEEN   INDEX   FDP divided, zone 2A. FDS intact.' says something already
     names = [page.words[a] for a, _ in title.cells]
     last = [page.words[b - 1] for _, b in title.cells]
     known = sum(a in _TITLES or b in _TITLES for a, b in zip(names, last, strict=True))

@@ -25,6 +25,8 @@ def ends(desk: Desk, scene: Scene) -> None:
     if not found:
         return
     nouns = scene.of("endword")
+    if "wound" in scene.said and not nouns and _STUMPS.isdisjoint(scene.said) and not scene.of("tendon"):
+        return  # 'Volar wound 6 cm, clean edges'
     kept = [m for m in found if _said_of_ends(scene, m, nouns) and not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:

@@ -1,5 +1,6 @@
 """Gaps between the ends of a finished repair."""
 
+from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
@@ -34,6 +35,32 @@ _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
 _ASKING = frozenset([":", "=", "-"])
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
+
+
+_GONE = (
+    ["there", "was", "none"],
+    ["there", "was", "nothing"],
+    ["gap", "gone", ","],
+    ["was", "none", "left"],
+)
+
+
+@needs(words={"none", "nothing", "gone"})
+def gap_gone(desk: Desk, scene: Scene) -> None:
+    """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
+    words = scene.page.words
+    spot = next((k for k in range(scene.sentence.i, scene.sentence.j) if words[k : k + 3] in _GONE), None)
+    if spot is None or not scene.told(spot):
+        return
+    first = scene
+    if not any(m.value == "seen" and m.j <= spot for m in scene.of("gap")):
+        before = desk.scene_before(scene)
+        if before is None or not any(m.value == "seen" for m in before.of("gap")) or scene.of("gap"):
+            return
+        first = before
+    seen = [f for f in desk.findings if f.field == "gap" and f.value == "seen" and f.order >= first.sentence.i]
+    for target in dict.fromkeys(Target(*f.entry) for f in seen if f.order <= spot):
+        desk.tendon(scene, target, "gap", "none", [(spot, spot + 3)], "gap none")
 
 
 @needs(kinds=["gap"])

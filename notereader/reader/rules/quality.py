@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.rules.ends import ends
-from notereader.reader.rules.gaps import gap
+from notereader.reader.rules.gaps import gap, gap_gone
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.table_test import table_test
 from notereader.reader.rules.tension import bulk, tension
@@ -20,6 +20,7 @@ def quality(desk: Desk, scene: Scene) -> None:
     ends(desk, scene)
     trimmed(desk, scene)
     gap(desk, scene)
+    gap_gone(desk, scene)
     glide(desk, scene)
     tension(desk, scene)
     bulk(desk, scene)

@@ -53,6 +53,10 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     inside = [g for g in groups if first <= g.i < last]
     before = [g for g in groups if g.j <= i]
     after = [g for g in groups if g.i >= j]
+    if before and ";" in scene.words(before[-1].j, i) and not [g for g in inside if g.j <= i]:
+        before = (
+            [] if [g for g in inside if g.i >= j and g.tendons] else before
+        )  # '...; four strands is for the FDP only'
     itself = [g for g in groups if g.i == i and g.j == j]
     for pool in (
         itself,

@@ -486,7 +486,11 @@ def _of_four(group: Group) -> list[Target]:
 def _in_series(scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
     """'The FCR, both flexors of the index and the median nerve were intact': the tendons named before in the list."""
     before = [s.group for s in series(scene, subject, mention.i) if s is not subject and s.group is not None]
-    return [t for group in before if group.tendons for t in group_targets(scene, group)]
+    apart = subject.group is not None and any(slip for _, _, slip in subject.group.pairs)
+    listed = [g for g in before if g.tendons and not (apart and any(slip for _, _, slip in g.pairs))]
+    return [
+        t for group in listed for t in group_targets(scene, group)
+    ]  # 'cut on its radial slip, the ulnar being whole'
 
 
 def _of_one_slip(scene: Scene, group: Group | None) -> bool:
