@@ -552,6 +552,8 @@ def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
     if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
         group.reference = True  # 'it was the middle finger, not the ring'
+    if before[-2:] in (["fingers", "but"], ["digits", "but"]) and group.digits and not group.tendons:
+        group.excepted = True  # 'in all fingers but the index'
     if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
         group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:

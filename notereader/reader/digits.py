@@ -229,6 +229,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         return True  # 'Zone II right small: ...'
     if after in (".", ":") and word in ("long", "middle", "little", "small") and _in_capital_label(page, mention):
         return True
+    if after == "]" and page.words[mention.i - 1] == "[" and page.breaks[mention.i - 1] >= Break.LINE:
+        return True  # '[small]   Profundus completely divided ...'
     if after == ")" and page.words[mention.i - 1] in _SIDES and word in ("long", "middle", "little", "small"):
         return True  # '(RIGHT SMALL)'
     opened = (

@@ -59,7 +59,8 @@ def _listed(page: Page) -> list[Row]:
             continue
         if dotted and not _only_named(page, i + 2, j):
             continue
-        end = next((k for k in range(i + 1, j) if page.words[k] in (",", ":", "(", ";")), j)
+        cuts = [k for k in range(i + 1, j) if page.words[k] in (",", ":", "(", ";")]
+        end = next((k for k in cuts if any(m.kind in _KINDS for m in within(page.mentions, i + 1, k))), j)
         named = within(page.mentions, i + 1, end)
         end = min([end, *(m.i for m in named if m.kind in _STATES)])
         if any(m.kind in _KINDS and m.j <= end for m in named):

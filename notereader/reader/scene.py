@@ -351,7 +351,8 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
     if before:
         return before[-1].digits
     if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):
-        return scene.every_digit or scene.setting.digits
+        left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
+        return tuple(d for d in scene.every_digit or scene.setting.digits if d not in left_out)
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
     after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]

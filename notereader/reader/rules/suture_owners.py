@@ -89,7 +89,8 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
     last = next(ends, scene.sentence.j)
     beside = next((g for g in groups if g.i == j and g.tendons), None)
     closed = beside is not None and (beside.j >= scene.sentence.j or scene.page.words[beside.j] in _CLOSES)
-    bracketed = next((g for g in groups if g.i == j + 1 and g.tendons and scene.page.words[j] == "("), None)
+    opens = ("(", "[")
+    bracketed = next((g for g in groups if g.i == j + 1 and g.tendons and scene.page.words[j] in opens), None)
     if bracketed is not None and _in_brackets(scene, bracketed):
         return targets_of(desk, scene, bracketed)  # 'Sutures used: 4-0 Ethibond (FDP), 5-0 PDS (FDS)'
     if beside is not None and closed and not any(g.j == i and g.tendons for g in groups):
@@ -114,7 +115,8 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
 
 def _in_brackets(scene: Scene, group: Group) -> bool:
     """Tell whether brackets hold a tendon and no more than a word of its part: '(FDP)', '(FDP rim)'."""
-    return ")" in scene.words(group.j, min(group.j + 3, scene.sentence.j))
+    behind = scene.words(group.j, min(group.j + 2, scene.sentence.j))
+    return behind[:1] in ([")"], ["]"], [","]) or behind == ["rim", ")"]
 
 
 def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> list[Target]:

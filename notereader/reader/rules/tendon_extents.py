@@ -3,7 +3,7 @@
 from notereader.reader.bearing import DIGITS, Group, Target, has
 from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention, Quantity
+from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -516,7 +516,8 @@ def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return []
     first = scene.sentence.i
     lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
-    starts = mention.i - first <= 3 and not lead
+    lead = [m for m in lead if not (m.i == first and m.j == mention.i and scene.page.breaks[m.j] >= Break.COLUMN)]
+    starts = mention.i - first <= 3 and not lead  # 'Cut     completely divided' is a label and its answer
     known = [t for t in focus if desk.extents.get(t) in ("intact", "complete") and desk.extents[t] != mention.value]
     return [t for t in focus if t not in known] if starts else []
 
