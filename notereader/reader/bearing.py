@@ -4,73 +4,26 @@ Tendons and digits that stand together ("FDS and FDP of the index and middle fin
 clause without one takes the group it is nearest to in its sentence, else what was spoken of before.
 """
 
-from collections.abc import Iterable
-from dataclasses import dataclass, field
 from itertools import pairwise
-from typing import NamedTuple
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
+from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
+from notereader.reader.manner import LIKE, mark_manner
 from notereader.reader.ordinals import at_place, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
 _LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
-_BARE_QUANTIFIER_WORDS = word_list("bearing", "bare_quantifier_words")
 
-DIGITS = ("thumb", "index", "middle", "ring", "small")
-_WRIST = frozenset(["FCR", "FCU", "PL"])
 _GLUE = word_list("bearing", "glue")
-
-
-class Target(NamedTuple):
-    """A tendon of a digit, or a slip of it."""
-
-    digit: str | None
-    tendon: str
-    slip: str | None = None
-
-
-@dataclass(slots=True)
-class Group:
-    """Targets named together in words i to j.
-
-    `tendons` empty: only digits were named. `every`: all of them are meant.
-    """
-
-    i: int
-    j: int
-    digits: tuple[str, ...] = ()
-    tendons: tuple[str, ...] = ()
-    pairs: tuple[tuple[str | None, str, str | None], ...] = ()  # digit (None: from context), tendon, slip
-    generic: str = ""  # "one" for 'the tendon', "all" for 'both tendons'
-    every: bool = False  # 'each FDP', 'both fingers'
-    four: int = 0  # 2: 'all four FDS', 1: 'all FDP' of a hand
-    reference: bool = False  # named only to compare: 'repaired like the index'
-    excepted: bool = False  # left out: 'except the FCR'
-    place: bool = False  # told by its place in what was named before: 'the latter'
-
-
-@dataclass(slots=True)
-class Setting:
-    """What a sentence is about: its own groups, and what was spoken of when it began."""
-
-    sentence: Sentence
-    groups: list[Group] = field(default_factory=list)
-    digits: tuple[str, ...] = ()  # digits in focus when the sentence begins
-    focus: tuple[Target, ...] = ()  # tendons in focus when the sentence begins
-    after: tuple[Target, ...] = ()  # tendons in focus when it ends
-    after_digits: tuple[str, ...] = ()
-    labelled: bool = False  # the sentence before was nothing but the name of the tendon in focus
-    all_before: bool = False  # 'both repairs:' was the last subject
-    relabelled: bool = False  # a digit was named since the last tendon: its deep flexor is meant
-    wide: tuple[str, ...] = ()  # tendons last named as 'all three FDP', whatever the digit
-    mentions: list[Mention] = field(default_factory=list)  # of the sentence, those of a grid's labels first
+_PART_NOUNS = [[word] for word in sorted(PARTS)]
 
 
 @Language.component("notereader_bearing")
@@ -172,7 +125,7 @@ def _by_place(
         place = at_place(word, len(targets))
         if place is not None and not any(g.i <= k + 1 < g.j for g in groups):
             t = targets[place]
-            pair = ("" if t.digit is None and t.tendon in _WRIST else t.digit, t.tendon, t.slip)
+            pair = ("" if t.digit is None and t.tendon in WRIST else t.digit, t.tendon, t.slip)
             found.append(Group(k, k + 2, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
     return found
 
@@ -223,7 +176,7 @@ def _line_groups(
         first = k
         if (
             words[k] in _LINE_GROUPS_WORDS
-            or (in_row and words[k] in _LIKE)
+            or (in_row and words[k] in LIKE)
             or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known)
         ):
             k += 0 if words[k] in known else 1
@@ -234,9 +187,9 @@ def _line_groups(
         if numbers:
             pairs = tuple(p for n in numbers for g in known[n] for p in _row_pairs(g))
             digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
-            first += words[first] in _LIKE
+            first += words[first] in LIKE
             group = Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)
-            group.reference = first > sentence.i and words[first - 1] in _LIKE
+            group.reference = first > sentence.i and words[first - 1] in LIKE
             found.append(group)
         else:
             k = first + 1
@@ -323,10 +276,10 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
         run.append(atom)
     if run:
         groups += _parse(page, run, quantifiers)
-    groups += _others(page, sentence, quantifiers, groups) or _bare_quantifier(page, sentence, quantifiers, groups)
+    groups += others_told(page, sentence, quantifiers, groups) or bare_quantifier(page, sentence, quantifiers, groups)
     groups = [g for g in groups if not _of_the_tendons(page, g, groups)]
     for group in groups:
-        _mark_manner(page, group, sentence)
+        mark_manner(page, group, sentence)
     _take_up(page, groups, mentions)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
 
@@ -394,203 +347,6 @@ def _take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: 
 
 _PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
 _OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
-_VERBS = word_list("bearing", "verbs")
-_COUNTS = word_list("bearing", "counts")
-
-
-_REST = word_list("bearing", "rest")
-_REST_NOUNS = word_list("bearing", "rest_nouns")
-_REST_AFTER = word_list("bearing", "rest_after")
-
-
-def _others(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
-    """'The others with 3-0', 'the remaining two were repaired', 'the rest': the tendons not spoken of yet."""
-    words = page.words
-    for q in quantifiers:
-        i, k = q.i, q.j
-        if not any(words[n] in _REST for n in range(i, k)) or {"these", "those", "them"} & set(words[i : k + 2]):
-            continue
-        while k < sentence.j and k - q.j < 4 and words[k] in _REST_NOUNS:
-            k += 1
-        after = words[k] if k < sentence.j else "."
-        if k == q.j and words[k - 1] == "other":
-            continue  # 'no triggering from one or the other'
-        if i == sentence.i and words[k - 1] == "others":
-            after = "."
-        if after not in _REST_AFTER and not after.endswith("ed"):
-            continue
-        overlapping = [g for g in groups if g.i < k and g.j > i]
-        if any(g.tendons or g.digits for g in overlapping) or _after_other(page, sentence, q):
-            continue
-        for g in overlapping:
-            groups.remove(g)
-        return [Group(i, k, generic="others", every=True)]
-    return []
-
-
-def _bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
-    """'Both received 6-0 ...', 'All six were tested', 'Each of the other six was joined ...' without a noun."""
-    for q in quantifiers:
-        k = q.j
-        while k < sentence.j and page.words[k] in _COUNTS and k - q.j < 4:
-            k += 1
-        if page.words[q.i - 1] in ("in", "at", "after") and page.words[q.i : q.j] == ["all"] and k == q.j:
-            continue  # 'in all we count four strands'
-        if k == q.j and (page.words[k : k + 1] or ["."])[0] in _PARTS:
-            continue  # 'two locking throws on each limb', '9 mm of tendon in either stump'
-        if page.words[q.i - 1] == "in" and not _TAKEN.isdisjoint(page.words[max(sentence.i, q.i - 4) : q.i]):
-            continue  # 'at least 1 cm of tendon in each'
-        if page.words[q.i : q.j] == ["all"] and page.words[k : k + 1] == ["a"]:
-            continue  # 'a two-strand, all a tendon of this calibre would take'
-        if page.words[q.i : q.j] == ["none"] and q.i > sentence.i:
-            continue  # 'no epitendinous suture held, and none was set'
-        named = any(g.i < k + 2 and g.j > q.i for g in groups)
-        around = page.words[q.i - 1] in _LEADS_TO_ALL and (page.words[q.i] in _WHOLE or page.words[q.i - 1] in _LEADS)
-        first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS or around
-        first = first or (
-            q.i == sentence.i + 1 and page.words[q.i - 1] in _SUTURES
-        )  # 'Epitendinous both: 6-0 Prolene.'
-        if page.words[q.i : q.i + 2] == ["every", "one"]:
-            return [Group(q.i, q.i + 2, generic="all", every=True)]
-        noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
-        after = page.words[k] if k < sentence.j else "."
-        verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
-        closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
-        thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
-        first = first or thread
-        if first and not named and (noun or verb or closes or thread or around):
-            if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
-                continue
-            if page.words[q.j - 1] == "other" and not (noun or verb):
-                continue  # 'in the other plane'
-            these = {"these", "those", "them"} & set(page.words[q.i : k])
-            return [Group(q.i, k, generic="one" if these else "all", every=not these)]
-    return []
-
-
-def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:
-    """Tell whether a suture ends right before word k: '3-0 PDS both, ...', '4-strand cruciate each'."""
-    return any(m.j == k and m.kind in ("material", "stitch") for m in within(page.mentions, sentence.i, k))
-
-
-def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
-    """'The pulleys were dilated and both were preserved': the quantifier takes up what stands before it."""
-    kinds = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")
-    before = [m for m in within(page.mentions, sentence.i, q.i) if m.kind in kinds]
-    return bool(before) and before[-1].kind not in ("tendon", "digit")
-
-
-_PARTS = word_list("bearing", "parts_of_a_repair")
-_PART_NOUNS = [[word] for word in sorted(_PARTS)]
-_SUTURES = frozenset(["epitendinous", "epi", "peripheral", "core", "cores"])
-_TAKEN = frozenset(["mm", "cm", "bite", "bites", "purchase"])
-_LEADS = frozenset(["in", "for", "to"])
-_LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}
-_WHOLE = frozenset(["both", "all", "each"])
-_ENDS = frozenset([".", ",", ";", ":", ")"])
-_LIKE = frozenset(["like", "as"])
-_CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
-_EXCEPT = frozenset(["except", "excepting", "save", "but"])
-
-
-def _mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
-    """Note where a group is only compared with or left out."""
-    before = page.words[max(sentence.i, group.i - 3) : group.i]
-    if (
-        before[-1:] == ["the"]
-        or before[-1:] == ["in"]
-        or before[-1:] == ["for"]
-        or before[-1:] == ["on"]
-        or before[-1:] == ["with"]
-    ):
-        before = before[:-1]
-    if (
-        before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"])
-        and not group.tendons
-    ):
-        group.reference = True
-    if (
-        before[-1:]
-        and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest")
-        and not group.tendons
-    ):
-        group.reference = True
-    if _touched_only(page, group, sentence):
-        group.reference = True
-    if (
-        before[-1:]
-        and (before[-1] in _LIKE or before[-2:] == ["same", "as"] or before[-1] == "than")
-        and before[-2:-1] != ["such"]
-    ):
-        group.reference = before[-1] in ("like", "than") or before[-2:-1] in (
-            ["same"],
-            ["repaired"],
-            ["done"],
-            ["sutured"],
-            [","],
-            ["manner"],
-            ["way"],
-            ["just"],
-        )
-    alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
-    if before == ["as"] and alone:
-        group.reference = True  # a cell of a grid: 'as long'
-    closes = group.j >= sentence.j or page.words[group.j] in _CLAUSE_ENDS
-    lead = before[:-1] if before[-1:] in (["in"], ["for"], ["on"], ["with"]) else before
-    if page.words[max(sentence.i, group.i - 3) : group.i - 1] == ["as", "for"]:
-        lead = ["as"]  # 'repaired as for the index but with 4-0'
-    if lead[-1:] == ["as"] and lead[-2:-1] != ["such"] and not group.tendons and closes:
-        group.reference = True  # 'epi as index.'
-    if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
-        group.reference = True  # 'FDP of the ring back to bone + middle check'
-    if before[-1:] and (
-        before[-1] in ("except", "excepting", "save")
-        or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])
-    ):
-        group.excepted = True
-    if before[-1:] == ["not"] and group.tendons and "," in page.words[max(sentence.i, group.i - 4) : group.i]:
-        group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
-    if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
-        group.reference = True  # 'it was the middle finger, not the ring'
-    if before[-2:] in (["fingers", "but"], ["digits", "but"]) and group.digits and not group.tendons:
-        group.excepted = True  # 'in all fingers but the index'
-    if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
-        group.excepted = True
-    if "except" in before or before[-2:] == ["exception", "of"]:
-        group.excepted = True
-    if group.tendons == ("PL",):
-        group.reference = group.reference or _is_donor(page, group)
-
-
-def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
-    """Tell whether nothing but a noun follows a group in its sentence."""
-    rest = [w for w in page.words[group.j : sentence.j] if w[0].isalnum()]
-    return all(w in ("finger", "one", "as", "dictated", "typed", "stated", "written") for w in rest)
-
-
-_TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
-_MATCHED = frozenset(["matched", "matches", "matching", "compared"])
-
-
-def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
-    """'She bent it to touch the base of the small finger', 'cascade matched to the MF': a digit to measure by."""
-    if group.tendons or not group.digits:
-        return False
-    before = page.words[max(sentence.i, group.i - 5) : group.i]
-    return not _TOUCHED.isdisjoint(before) or not _MATCHED.isdisjoint(before[-3:])
-
-
-_DONOR = frozenset(["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"])
-
-
-def _is_donor(page: Page, group: Group) -> bool:
-    """'A strip of palmaris longus', 'palmaris longus graft': what was taken to mend something else."""
-    after = page.words[group.j : group.j + 2]
-    lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in ("the", "a", "of", "his", "her", "free")]
-    taken = {"harvested", "harvest", "harvesting"} & set(page.words[group.j : group.j + 8])
-    return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1])) or (
-        lead[-1:] != [] and lead[-1] in _DONOR
-    )
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
@@ -799,7 +555,7 @@ def _slips(values: list[str]) -> list[str | None]:
 
 
 def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, str, str | None]:
-    if tendon in _WRIST:
+    if tendon in WRIST:
         return "", tendon, None
     if tendon == "FPL":
         return "thumb", tendon, None
@@ -841,23 +597,3 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
             own = tuple(dict.fromkeys(t.digit for t in focus if t.digit))
             digits = own or digits
     return digits, focus
-
-
-def has(digit: str, tendon: str) -> bool:
-    """Tell whether a digit has a tendon: the thumb its FPL, the fingers FDP and FDS."""
-    return tendon == "FPL" if digit == "thumb" else tendon in ("FDP", "FDS")
-
-
-def resolve_pairs(group: Group, digits: Iterable[str]) -> list[Target]:
-    """Return the targets of a group, tendons without a digit taking the digits given."""
-    targets: list[Target] = []
-    context = list(digits)
-    for digit, tendon, slip in group.pairs:
-        if digit == "":
-            targets.append(Target(None, tendon, None))
-        elif digit is not None:
-            targets.append(Target(digit, tendon, slip))
-        else:
-            own = [d for d in context if d != "thumb"]
-            targets += [Target(d, tendon, slip) for d in own] or [Target(None, tendon, slip)]
-    return list(dict.fromkeys(targets))

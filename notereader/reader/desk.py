@@ -5,7 +5,7 @@ from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
-from notereader.reader.bearing import Group, Target, resolve_pairs
+from notereader.reader.groups import Group, Target, resolve_pairs
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value

@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass, field
 
-from notereader.reader.bearing import DIGITS
 from notereader.reader.desk import Desk, Finding
+from notereader.reader.groups import DIGITS
 from notereader.reader.scene import Scene, group_targets
 
 Named = tuple[str | None, str]  # digit, tendon

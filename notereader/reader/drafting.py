@@ -2,10 +2,10 @@
 
 from dataclasses import replace
 
-from notereader.reader.bearing import DIGITS, Target
 from notereader.reader.choosing import choose
 from notereader.reader.desk import HURT_KINDS, Desk, Finding
 from notereader.reader.facts import FactMaker
+from notereader.reader.groups import DIGITS, Target
 from notereader.reader.naming import where_named
 from notereader.reader.settling import BY_SUTURE, settle_repair
 from notereader.reader.weighing import weigh

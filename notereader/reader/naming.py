@@ -1,7 +1,7 @@
 """Where a note names a tendon whose repair follows only from its suture."""
 
-from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group, Target
 from notereader.reader.scene import Scene, group_targets
 
 _BESIDE = 12  # words between a deed and the tendon it is told of in a title

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Final
 from spacy.tokens import Doc
 
 if TYPE_CHECKING:
-    from notereader.reader.bearing import Setting
+    from notereader.reader.groups import Setting
     from notereader.reader.tables import Row
 
 

@@ -4,7 +4,7 @@ from bisect import bisect_left
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from notereader.reader.bearing import Group, Setting, Target, resolve_pairs
+from notereader.reader.groups import Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 from notereader.vocabulary.wordlists import word_list

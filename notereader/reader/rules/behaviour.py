@@ -1,7 +1,7 @@
 """Whose behaviour is told after a repair, and whether words speak of a repair at all."""
 
-from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk, owners
+from notereader.reader.groups import Target
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners

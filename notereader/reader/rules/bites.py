@@ -1,7 +1,7 @@
 """Lengths of the core: purchase in each end and the size of its locks."""
 
-from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors

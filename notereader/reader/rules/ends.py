@@ -1,7 +1,7 @@
 """How the ends of a tendon were found."""
 
-from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import foreign

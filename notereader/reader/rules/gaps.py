@@ -1,7 +1,7 @@
 """Gaps between the ends of a finished repair."""
 
-from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour

@@ -1,5 +1,7 @@
 """The peripheral suture: placed or left out, and its pattern."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
@@ -89,9 +91,16 @@ def _heading_says_none(scene: Scene, spot: Anchor) -> bool:
 
 def _heading_says_nothing(scene: Scene, spot: Anchor) -> bool:
     """'Epitendinous: ___ suture ___' was never filled in."""
-    if scene.answer(spot.j) == "":
+    if scene.answer(spot.j) == "" or _no_box_ticked(scene):
         return True
     return not [w for w in scene.words(spot.j, scene.sentence.j) if w not in _NO_ANSWER] and not scene.sentence.prefix
+
+
+def _no_box_ticked(scene: Scene) -> bool:
+    """'Epitendinous: [ ] Y  [ ] N' was never answered."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    empty = sum(a == "[" and b == "]" for a, b in pairwise(words))
+    return empty > 1 and words.count("[") == empty and not scene.of("material", "pattern")
 
 
 def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

@@ -3,8 +3,8 @@
 from bisect import bisect_right
 from itertools import pairwise
 
-from notereader.reader.bearing import DIGITS, Group
 from notereader.reader.desk import Desk
+from notereader.reader.groups import DIGITS, Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, named
@@ -259,6 +259,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if every is not None:
         left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}
         return tuple(d for d in every_digit(desk, scene, every) if d not in left_out)
+    right_before = next((g for g in groups if g.digits and g.j == mention.i and g.i < g.j), None)
+    if right_before is not None:
+        return right_before.digits  # 'ring A2 distal third, small A4 complete'
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
     if beside:
         return beside[0].digits

@@ -1,7 +1,7 @@
 """Sutures told by reference: 'in the same manner', 'like the index', 'likewise', 'as line 1', 'same epitendinous'."""
 
-from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Copy, Desk, Finding, carried
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import PERIPHERAL, TENDON, anchors
 from notereader.reader.scene import Scene, group_targets

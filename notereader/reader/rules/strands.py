@@ -3,8 +3,8 @@
 import re
 from itertools import zip_longest
 
-from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.roles import Anchor
@@ -176,6 +176,8 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
     start = k
     while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - start < 2:
         k += 1
+    if k == j and page.words[k : k + 1] in (["was"], ["were"], ["is"]) and _counted_label(page, j):
+        k += 1  # 'number of strands was four'
     if (k == j and j != virtual and not _counted_label(page, j)) or k >= end:
         return None, j
     return _count_at(page, k), k + 1

@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from notereader.reader.bearing import DIGITS, Group
 from notereader.reader.desk import Desk, Finding
+from notereader.reader.groups import DIGITS, Group
 from notereader.reader.page import Break, Mention
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list

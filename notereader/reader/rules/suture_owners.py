@@ -1,7 +1,7 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.bearing import Group, Target, has
 from notereader.reader.desk import Desk, carried, near_digits, others, owners
+from notereader.reader.groups import Group, Target, has
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list

@@ -1,7 +1,7 @@
 """Core and peripheral sutures of a sentence: every rule of them, in order, and sizes and materials."""
 
-from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk, carried, is_correction
+from notereader.reader.groups import Target
 from notereader.reader.rules.bites import bites
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot

@@ -1,7 +1,7 @@
 """How the finished repair was tested on the table."""
 
-from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import (

@@ -1,7 +1,7 @@
 """How much of each tendon was cut, or that it was not."""
 
-from notereader.reader.bearing import DIGITS, Group, Target, has
 from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
+from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.suture_owners import respective

@@ -1,7 +1,7 @@
 """What was done to each tendon."""
 
-from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk, carried, near_digits, others, tendon_owner
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.tendon_extents import with_name_of
@@ -86,6 +86,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left"
     if value == "repaired" and "nothing" in scene.words(max(scene.sentence.i, mention.i - 2), mention.i):
         return None  # 'nothing was sewn there'
+    if word == "fixed" and scene.words(mention.j, mention.j + 2) in (["in", "scar"], ["by", "scar"], ["to", "the"]):
+        return None  # 'the distal stump was fixed in scar'
     if value == "repaired" and _no_repair(scene, mention):
         return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):

@@ -1,7 +1,7 @@
 """Boxes of a form under 'tick if divided' or 'tick if intact': each ticked one says so of its tendon or pulley."""
 
-from notereader.reader.bearing import Target, has
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target, has
 from notereader.reader.page import Break, Mention, Page, within
 from notereader.reader.scene import Scene
 

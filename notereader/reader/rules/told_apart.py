@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from notereader.reader.bearing import Group, Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group, Target
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.suture_owners import targets_of
 from notereader.reader.scene import Scene, group_targets

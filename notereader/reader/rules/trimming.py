@@ -1,7 +1,7 @@
 """What was trimmed from the ends of a tendon: 'trimmed back 3 mm', '2 mm resected from each end'."""
 
-from notereader.reader.bearing import Target
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity

@@ -1,7 +1,7 @@
 """At which zone each tendon was cut."""
 
-from notereader.reader.bearing import Group
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, digits_at, group_targets

@@ -1,0 +1,108 @@
+"""How a group of tendons stands in its sentence: spoken of, only compared with, left out, or named in passing."""
+
+from notereader.reader.groups import Group
+from notereader.reader.page import Page, Sentence
+
+LIKE = frozenset(["like", "as"])
+_CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
+_EXCEPT = frozenset(["except", "excepting", "save", "but"])
+
+
+def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
+    """Note where a group is only compared with or left out."""
+    before = page.words[max(sentence.i, group.i - 3) : group.i]
+    if (
+        before[-1:] == ["the"]
+        or before[-1:] == ["in"]
+        or before[-1:] == ["for"]
+        or before[-1:] == ["on"]
+        or before[-1:] == ["with"]
+    ):
+        before = before[:-1]
+    if (
+        before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"])
+        and not group.tendons
+    ):
+        group.reference = True
+    if (
+        before[-1:]
+        and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest")
+        and not group.tendons
+    ):
+        group.reference = True
+    if _touched_only(page, group, sentence):
+        group.reference = True
+    if (
+        before[-1:]
+        and (before[-1] in LIKE or before[-2:] == ["same", "as"] or before[-1] == "than")
+        and before[-2:-1] != ["such"]
+    ):
+        group.reference = before[-1] in ("like", "than") or before[-2:-1] in (
+            ["same"],
+            ["repaired"],
+            ["done"],
+            ["sutured"],
+            [","],
+            ["manner"],
+            ["way"],
+            ["just"],
+        )
+    alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
+    if before == ["as"] and alone:
+        group.reference = True  # a cell of a grid: 'as long'
+    closes = group.j >= sentence.j or page.words[group.j] in _CLAUSE_ENDS
+    lead = before[:-1] if before[-1:] in (["in"], ["for"], ["on"], ["with"]) else before
+    if page.words[max(sentence.i, group.i - 3) : group.i - 1] == ["as", "for"]:
+        lead = ["as"]  # 'repaired as for the index but with 4-0'
+    if lead[-1:] == ["as"] and lead[-2:-1] != ["such"] and not group.tendons and closes:
+        group.reference = True  # 'epi as index.'
+    if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
+        group.reference = True  # 'FDP of the ring back to bone + middle check'
+    if before[-1:] and (
+        before[-1] in ("except", "excepting", "save")
+        or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])
+    ):
+        group.excepted = True
+    if before[-1:] == ["not"] and group.tendons and "," in page.words[max(sentence.i, group.i - 4) : group.i]:
+        group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
+    if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
+        group.reference = True  # 'it was the middle finger, not the ring'
+    if before[-2:] in (["fingers", "but"], ["digits", "but"]) and group.digits and not group.tendons:
+        group.excepted = True  # 'in all fingers but the index'
+    if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
+        group.excepted = True
+    if "except" in before or before[-2:] == ["exception", "of"]:
+        group.excepted = True
+    if group.tendons == ("PL",):
+        group.reference = group.reference or _is_donor(page, group)
+
+
+def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
+    """Tell whether nothing but a noun follows a group in its sentence."""
+    rest = [w for w in page.words[group.j : sentence.j] if w[0].isalnum()]
+    return all(w in ("finger", "one", "as", "dictated", "typed", "stated", "written") for w in rest)
+
+
+_TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
+_MATCHED = frozenset(["matched", "matches", "matching", "compared"])
+
+
+def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'She bent it to touch the base of the small finger', 'cascade matched to the MF': a digit to measure by."""
+    if group.tendons or not group.digits:
+        return False
+    before = page.words[max(sentence.i, group.i - 5) : group.i]
+    return not _TOUCHED.isdisjoint(before) or not _MATCHED.isdisjoint(before[-3:])
+
+
+_DONOR = frozenset(["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"])
+
+
+def _is_donor(page: Page, group: Group) -> bool:
+    """'A strip of palmaris longus', 'palmaris longus graft': what was taken to mend something else."""
+    after = page.words[group.j : group.j + 2]
+    lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in ("the", "a", "of", "his", "her", "free")]
+    taken = {"harvested", "harvest", "harvesting"} & set(page.words[group.j : group.j + 8])
+    return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1])) or (
+        lead[-1:] != [] and lead[-1] in _DONOR
+    )

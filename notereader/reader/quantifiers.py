@@ -1,0 +1,105 @@
+"""'Both', 'each', 'all six', 'the others': words that stand for several tendons without naming one."""
+
+from notereader.reader.groups import Group
+from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_BARE_QUANTIFIER_WORDS = word_list("bearing", "bare_quantifier_words")
+PARTS = word_list("bearing", "parts_of_a_repair")
+_SUTURES = frozenset(["epitendinous", "epi", "peripheral", "core", "cores"])
+_TAKEN = frozenset(["mm", "cm", "bite", "bites", "purchase"])
+_LEADS = frozenset(["in", "for", "to"])
+_LEADS_TO_ALL = _LEADS | {"around", "round", "over", "on"}
+_WHOLE = frozenset(["both", "all", "each"])
+_ENDS = frozenset([".", ",", ";", ":", ")"])
+_VERBS = word_list("bearing", "verbs")
+_COUNTS = word_list("bearing", "counts")
+
+
+_REST = word_list("bearing", "rest")
+_REST_NOUNS = word_list("bearing", "rest_nouns")
+_REST_AFTER = word_list("bearing", "rest_after")
+
+
+def others_told(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
+    """'The others with 3-0', 'the remaining two were repaired', 'the rest': the tendons not spoken of yet."""
+    words = page.words
+    for q in quantifiers:
+        i, k = q.i, q.j
+        if not any(words[n] in _REST for n in range(i, k)) or {"these", "those", "them"} & set(words[i : k + 2]):
+            continue
+        while k < sentence.j and k - q.j < 4 and words[k] in _REST_NOUNS:
+            k += 1
+        after = words[k] if k < sentence.j else "."
+        if k == q.j and words[k - 1] == "other":
+            continue  # 'no triggering from one or the other'
+        if i == sentence.i and words[k - 1] == "others":
+            after = "."
+        if after not in _REST_AFTER and not after.endswith("ed"):
+            continue
+        overlapping = [g for g in groups if g.i < k and g.j > i]
+        if any(g.tendons or g.digits for g in overlapping) or _after_other(page, sentence, q):
+            continue
+        for g in overlapping:
+            groups.remove(g)
+        return [Group(i, k, generic="others", every=True)]
+    return []
+
+
+def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], groups: list[Group]) -> list[Group]:
+    """'Both received 6-0 ...', 'All six were tested', 'Each of the other six was joined ...' without a noun."""
+    for q in quantifiers:
+        k = q.j
+        while k < sentence.j and page.words[k] in _COUNTS and k - q.j < 4:
+            k += 1
+        if _stands_for_no_tendons(page, sentence, q, k, groups):
+            continue
+        named = any(g.i < k + 2 and g.j > q.i for g in groups)
+        around = page.words[q.i - 1] in _LEADS_TO_ALL and (page.words[q.i] in _WHOLE or page.words[q.i - 1] in _LEADS)
+        first = q.i == sentence.i or page.words[q.i - 1] in _BARE_QUANTIFIER_WORDS or around
+        first = first or (
+            q.i == sentence.i + 1 and page.words[q.i - 1] in _SUTURES
+        )  # 'Epitendinous both: 6-0 Prolene.'
+        if page.words[q.i : q.i + 2] == ["every", "one"]:
+            return [Group(q.i, q.i + 2, generic="all", every=True)]
+        noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
+        after = page.words[k] if k < sentence.j else "."
+        verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
+        closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
+        thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
+        first = first or thread
+        if first and not named and (noun or verb or closes or thread or around):
+            if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
+                continue
+            if page.words[q.j - 1] == "other" and not (noun or verb):
+                continue  # 'in the other plane'
+            these = {"these", "those", "them"} & set(page.words[q.i : k])
+            return [Group(q.i, k, generic="one" if these else "all", every=not these)]
+    return []
+
+
+def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, groups: list[Group]) -> bool:
+    """Tell whether a quantifier, whose count ends before word k, is said of something else or of nothing."""
+    said, lead = page.words[q.i : q.j], page.words[q.i - 1]
+    after = page.words[k] if k < sentence.j else "."
+    if said == ["all"] and ((lead in ("in", "at", "after") and k == q.j) or after == "a"):
+        return True  # 'in all we count four strands', 'all a tendon of this calibre would take'
+    if k == q.j and after in PARTS:
+        return True  # 'two locking throws on each limb', '9 mm of tendon in either stump'
+    if lead == "in" and not _TAKEN.isdisjoint(page.words[max(sentence.i, q.i - 4) : q.i]):
+        return True  # 'at least 1 cm of tendon in each'
+    if lead == "in" and said == ["both"] and after in (".", ",", ";"):
+        return any(g.tendons and not g.digits and g.j <= q.i for g in groups)  # 'FDS intact in both': both fingers
+    return said == ["none"] and q.i > sentence.i  # 'no epitendinous suture held, and none was set'
+
+
+def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:
+    """Tell whether a suture ends right before word k: '3-0 PDS both, ...', '4-strand cruciate each'."""
+    return any(m.j == k and m.kind in ("material", "stitch") for m in within(page.mentions, sentence.i, k))
+
+
+def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
+    """'The pulleys were dilated and both were preserved': the quantifier takes up what stands before it."""
+    kinds = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")
+    before = [m for m in within(page.mentions, sentence.i, q.i) if m.kind in kinds]
+    return bool(before) and before[-1].kind not in ("tendon", "digit")
