@@ -4,11 +4,14 @@ Such a sentence takes back the name of the finger everywhere before it, so the w
 right one before any rule asks whose a finding is.
 """
 
+from itertools import pairwise
+
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _CORRECTS = word_list("corrected_digits", "corrects")
 _NOT = frozenset(["not", "never"])
+_WRONG = {("wrong", "finger"), ("wrong", "digit")}
 _INSTEAD = (["instead", "of"], ["rather", "than"])
 _DETERMINERS = frozenset(["the", "left", "right", "finger"])
 # A correction that names one of these speaks of it, and not of the finger as a whole.
@@ -17,18 +20,39 @@ _ABOUT_ONE_THING = frozenset(["tendon", "pulley", "sided", "structure", "anynerv
 
 def put_right(page: Page) -> None:
     """Give the words of a finger named by mistake the finger meant; what was changed is noted on the Page."""
-    for sentence in page.sentences:
+    for n, sentence in enumerate(page.sentences):
+        named = _wrong_finger(page, sentence, page.sentences[n : n + 3])
+        if named is not None:
+            _rename(page, *named)
+            continue
         if sentence.section != "addendum" and _CORRECTS.isdisjoint(page.words[sentence.i : sentence.j]):
             continue
         pair = _pair(page, sentence)
         before = [m for m in page.mentions if m.kind == "digit" and m.j <= sentence.i]
         if pair is None or any(m.value == pair[0] for m in before):
             continue  # where both fingers were spoken of, one fact only may be meant
-        right, wrong = pair
-        for m in before:
-            m.value = right if m.value == wrong else m.value
-        page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, wrong)]
-        page.renamed = (right, wrong, sentence.i)
+        page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, pair[1])]
+        _rename(page, *pair, sentence.i)
+
+
+def _rename(page: Page, right: str, wrong: str, at: int) -> None:
+    for m in page.mentions:
+        if m.kind == "digit" and m.value == wrong and m.j <= at:
+            m.value = right
+    page.renamed = (right, wrong, at)
+
+
+def _wrong_finger(page: Page, sentence: Sentence, here: list[Sentence]) -> tuple[str, str, int] | None:
+    """'Sorry, wrong finger in the header. It is the middle finger.': of a note that named one finger only."""
+    words = page.words[sentence.i : sentence.j]
+    if not any(pair in _WRONG for pair in pairwise(words)):
+        return None
+    before = {m.value for m in page.mentions if m.kind == "digit" and m.j <= sentence.i}
+    later = [m for s in here for m in within(page.mentions, s.i, s.j) if m.kind == "digit"]
+    right = later[0].value if later else None
+    if len(before) != 1 or right is None or right in before:
+        return None
+    return right, before.pop(), sentence.i
 
 
 def _pair(page: Page, sentence: Sentence) -> tuple[str, str] | None:

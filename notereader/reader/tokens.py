@@ -155,6 +155,8 @@ def _closed(gap: re.Match[str]) -> str:
 def _clean_word(raw: str) -> str:
     """Return the cleaned lower-case spelling of a word: full forms of ligatures, letters for figures inside words."""
     word = raw if raw.isascii() else _plain_letters(raw)
+    if "I" in word[1:] and word[1:].replace("I", "").islower():
+        word = word[0] + word[1:].replace("I", "l")
     if len(word) >= 4 and not word.isalpha() and sum(map(str.isalpha, word)) > len(word) / 2:
         word = _mend_letters(word)
     elif len(word) in (2, 3) and "0" in word and word.replace("0", "o").lower() in _SHORT_WORDS:
@@ -209,6 +211,8 @@ class NoteTokenizer:
                 self._add_broken(page, raw, start, end, space)
                 before = page.words[-1]
                 continue
+            if kind == "plain" and "I" in raw and not raw.isupper():
+                kind = "word"  # 'LittIe', 'haIf' of a scan
             if before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
                 kind = "zone"
             before = raw.lower() if kind == "plain" else _cleaned(kind, raw)

@@ -37,6 +37,8 @@ def test_a_tendon_told_by_its_place(note: str, field: str, expected: dict[str, o
     [
         ("ADDENDUM: It was the middle finger throughout, not the ring.", "middle"),
         ("Correction: the middle finger was operated on, not the ring finger.", "middle"),
+        ("CORRECTION\nSorry, wrong finger in the header. It is the MIDDLE finger.", "middle"),
+        ("Addendum: the wrong finger was dictated above. The small finger was operated on.", "small"),
         ("ADDENDUM\nThis should be the small finger instead of the ring finger.", "small"),
     ],
 )
