@@ -214,7 +214,7 @@ def _passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
 def _left_out(page: Page, sentence: Sentence) -> bool:
     """'The ring finger was not touched', 'Ring: skin only' name a digit without turning to it."""
     words = page.words[sentence.i : sentence.j]
-    if sentence.j - sentence.i > 9:
+    if sentence.j - sentence.i > 12:
         return False
     skin_deep = not _SKIN_DEEP.isdisjoint(words) or ("skin" in words and "only" in words)
     return skin_deep or (not {"not", "never"}.isdisjoint(words) and any(w in _LEFT_OUT for w in words))

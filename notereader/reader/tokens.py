@@ -155,7 +155,7 @@ def _closed(gap: re.Match[str]) -> str:
 def _clean_word(raw: str) -> str:
     """Return the cleaned lower-case spelling of a word: full forms of ligatures, letters for figures inside words."""
     word = raw if raw.isascii() else _plain_letters(raw)
-    if "I" in word[1:] and word[1:].replace("I", "").islower():
+    if len(word) > 4 and "I" in word[1:] and word[1:].replace("I", "").islower():
         word = word[0] + word[1:].replace("I", "l")
     if len(word) >= 4 and not word.isalpha() and sum(map(str.isalpha, word)) > len(word) / 2:
         word = _mend_letters(word)

@@ -39,20 +39,28 @@ class Floor:
 
 
 FLOORS = {
-    "fresh1": Floor(98, 98, 97),
+    "fresh1": Floor(98, 99, 98),
     "fresh2": Floor(98, 99, 97),
-    "fresh3": Floor(95, 96, 96),
+    "fresh3": Floor(95, 97, 96),
     "fresh4": Floor(97, 98, 97),
     "fresh5": Floor(97, 98, 97),
     "fresh6": Floor(94, 96, 97),
-    "fresh7": Floor(94, 95, 97),
-    "fresh8": Floor(91, 93, 95),
-    "voices1": Floor(95, 97, 97),
-    "voices2": Floor(90, 93, 94),
-    "voices3": Floor(83, 89, 96),
+    "fresh7": Floor(95, 96, 97),
+    "fresh8": Floor(92, 93, 96),
+    "fresh9": Floor(95, 95, 96),
+    "fresh10": Floor(95, 95, 97),
+    "fresh11": Floor(90, 92, 96),
+    "fresh12": Floor(86, 91, 95),
+    "voices1": Floor(96, 97, 97),
+    "voices2": Floor(92, 94, 95),
+    "voices3": Floor(92, 93, 96),
+    "voices4": Floor(95, 96, 96),
+    "voices5": Floor(92, 94, 96),
+    "voices6": Floor(98, 98, 98),
+    "voices7": Floor(92, 93, 96),
     "golden": Floor(98, 99, 99),
-    "samples": Floor(98, 99, 99),
-    "practice": Floor(99, 99, 98),
+    "samples": Floor(99, 99, 99),
+    "practice": Floor(99, 99, 99),
 }
 
 # A new collection is held to nothing but sound quotes and the allow-list until its first score is written down here.
