@@ -39,6 +39,7 @@ def bearing(doc: Doc) -> Doc:
     wide: tuple[str, ...] = ()
     relabelled = all_before = labelled = False
     seen: dict[str, None] = {}  # digits named so far
+    heading: tuple[str, ...] = ()  # tendons that stand alone on a line, as the head of lines for the fingers
     listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
     rows = page.rows
     rows_at = _rows_at(rows)
@@ -49,6 +50,7 @@ def bearing(doc: Doc) -> Doc:
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
+        heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
         setting = Setting(
             sentence,
             groups,
@@ -73,6 +75,7 @@ def bearing(doc: Doc) -> Doc:
                 digits, focus = tuple(seen), ()  # 'BOTH FINGERS' heads what follows
             named = [g for g in groups if g.tendons or g.digits]
             labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
+            labelled = labelled or (bool(heading) and bool(groups) and groups[0].tendons == heading)
             if groups and not (wide and not named and page.words[groups[-1].i] in ("both", "each")):
                 all_before = groups[-1].generic == "all" and not groups[-1].digits
             if named:
@@ -82,6 +85,26 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _under_heading(
+    page: Page, sentence: Sentence, groups: list[Group], mentions: list[Mention], heading: tuple[str, ...]
+) -> tuple[str, ...]:
+    """'FDP' on a line of its own, then 'Index: completely divided.': give the finger it; return the heading."""
+    alone = [g for g in groups if g.tendons and not g.digits]
+    own_line = page.breaks[sentence.i] >= Break.LINE
+    if own_line and len(groups) == len(alone) == 1 and all(m.kind in ("tendon", "generic") for m in mentions):
+        covers = alone[0].i == sentence.i and sentence.j - alone[0].j <= 1
+        return alone[0].tendons if covers else ()
+    first = groups[0] if groups else None
+    if first is None and not any(m.kind in ("pulley", "structure", "sided") for m in mentions):
+        return heading
+    labels = first is not None and first.i == sentence.i and bool(first.digits) and not any(g.tendons for g in groups)
+    if first is None or not labels or page.words[first.j : first.j + 1] != [":"] or first.j + 1 >= sentence.j:
+        return ()
+    pairs = [(d, t, None) for d in first.digits for t in heading if has(d, t)]
+    first.pairs, first.tendons = tuple(pairs), tuple(dict.fromkeys(t for _, t, _ in pairs))
+    return heading
 
 
 def _nothing_ticked(page: Page, sentence: Sentence) -> bool:

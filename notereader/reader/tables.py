@@ -76,6 +76,7 @@ class _Line:
     cells: list[Span] = field(default_factory=list)
     starts: list[int] = field(default_factory=list)  # column of each cell on its line
     ends: list[int] = field(default_factory=list)
+    tabs: list[int] = field(default_factory=list)  # how many tabs stand before each cell; empty where there are none
 
 
 @Language.component("notereader_tables")
@@ -129,6 +130,8 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
                 line.starts.append(page.starts[first] - origin)
                 line.ends.append(page.ends[k - 1] - origin)
             first = k + 1 if at_bar else k
+    tabs = [page.text.count("\t", origin, page.starts[i]) for i, _ in line.cells]
+    line.tabs = tabs if max(tabs, default=0) and len(set(tabs)) == len(tabs) else []
 
 
 def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
@@ -149,10 +152,12 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     if _numbers_lines(page, lines, n) or _is_row(page, title):
         return []
     body: list[_Line] = []
+    title_bars = page.words[title.i : title.j].count("|")
     for line in lines[n + 1 :]:
         if page.breaks[line.i] == Break.BLANK and body:
             break
-        barred = page.words[line.i : line.j].count("|") >= 3 and bool(line.cells)
+        bars = page.words[line.i : line.j].count("|")
+        barred = (bars >= 3 or bars == title_bars >= 2) and bool(line.cells)  # 'DONE   |     |' between the rows
         hangs = bool(body) and _goes_on(title, line)
         if len(line.cells) < 2 and not (body and (barred or hangs or page.words[line.i] in _BODY_OF_WORDS)):
             break
@@ -277,6 +282,8 @@ def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list
 
 def _column(title: _Line, line: _Line, n: int) -> int | None:
     """Return the column a cell stands under; None for a label left of the first title."""
+    if title.tabs and line.tabs:  # a tab has no width of its own: the cells of a column follow as many tabs
+        return title.tabs.index(line.tabs[n]) if line.tabs[n] in title.tabs else None
     start, end = line.starts[n], line.ends[n]
     beside = line.ends[0] <= title.starts[0] or line.starts[0] > title.ends[0]  # a label, or no cell under the first
     if len(line.cells) == len(title.cells) and not (beside and title.starts[0] >= _LABELS_WIDE):

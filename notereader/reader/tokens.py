@@ -205,6 +205,8 @@ class NoteTokenizer:
             kind = found.lastgroup or ""
             start, end = found.span(kind)
             space = _SPACE if start == last + 1 and work[last] == " " else _break(work, last, start)
+            if space == _SPACE and page.text[start - 1] == "\t":
+                space = _COLUMN  # a tab parts cells, however narrow it is
             raw = work[start:end]
             last = end
             if kind == "broken":

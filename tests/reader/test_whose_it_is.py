@@ -226,3 +226,44 @@ def test_a_slip_that_was_whole_was_not_sewn() -> None:
 def test_a_row_without_a_tick_turns_to_nothing(row: str, digit: str) -> None:
     note = f"Index finger.\nFDP     [x] complete [ ] partial\n{row}\nCore: 4-strand cruciate, 3-0 Ethibond\n"
     assert set(told(note, "strands")) == {f"{digit} FDP"}
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "\tMiddle\tRing\tSmall\nFDP\tcompletely divided\tcompletely divided\tintact\n"
+            "FDS\tintact\tcompletely divided\tcompletely divided\n",
+            {
+                "middle FDP": "complete",
+                "ring FDP": "complete",
+                "small FDP": "intact",
+                "middle FDS": "intact",
+                "ring FDS": "complete",
+                "small FDS": "complete",
+            },
+        ),
+        (
+            "      | RING       | SMALL\nFDP   | complete   | complete\n"
+            "DONE  |            |\nFDS   | complete   | intact\n",
+            {"ring FDP": "complete", "small FDP": "complete", "ring FDS": "complete", "small FDS": "intact"},
+        ),
+        (
+            "FDP\nIndex: completely divided, zone II.\nMiddle: intact.\n\nFDS\nIndex: intact.\n"
+            "Middle: completely divided.\n",
+            {"index FDP": "complete", "middle FDP": "intact", "index FDS": "intact", "middle FDS": "complete"},
+        ),
+        (
+            "Finger            Middle\nTendon            FDP\nCut               completely divided\n"
+            "Tendon            FDS\nCut               intact\n",
+            {"middle FDP": "complete", "middle FDS": "intact"},
+        ),
+        (
+            "SEEN      INDEX   FDP divided, zone 2A. FDS intact. RDN contused, left.\n"
+            "          MIDDLE  FDP 70% cut, zone 2A. FDS intact. UDN divided.\n",
+            {"index FDP": "complete", "index FDS": "intact", "middle FDP": "partial", "middle FDS": "intact"},
+        ),
+    ],
+)
+def test_a_layout_gives_each_finger_its_own_tendons(note: str, expected: dict[str, str]) -> None:
+    assert {entry: facts["extent"] for entry, facts in told(note, "extent").items()} == expected

@@ -4,7 +4,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
-from notereader.reader.rules.suture_owners import lay_suture, suture_owners
+from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -31,6 +31,7 @@ _BESIDE_ANCHOR = frozenset([",", ".", "armed", "loaded", "with", "x", "+"])
 @needs(kinds=["stitch", "anchor", "button"])
 def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find the names of core stitches, and anchors and pull-outs."""
+    peers = [m.i for m in scene.of("stitch") if m.value not in _WEAK_STITCHES]
     for mention in scene.of("stitch"):
         if (
             not scene.told(mention.i)
@@ -44,7 +45,9 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             continue
         reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
         value, i, j = _doubled(scene, mention)
-        lay_suture(desk, scene, i, j, "stitch", value, "core stitch named", *reasons)
+        targets, doubts = suture_owners(desk, scene, i, j)
+        for target in respective(scene, mention.i, peers, targets):
+            desk.tendon(scene, target, "stitch", value, [(i, j)], "core stitch named", *doubts, *reasons)
     for mention in scene.of("anchor"):
         if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (
             scene.header and mention.kind == "anchor"

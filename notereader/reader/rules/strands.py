@@ -96,6 +96,10 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
         while k > scene.sentence.i and page.words[k] in _BETWEEN:
             k -= 1
         count = _count_at(page, k)
+        ticked = _ticked_before(page, k, scene.sentence.i)
+        if ticked is not None:
+            found.append(ticked)
+            continue
         if count is None:
             count, k = _count_word(page, k, scene.sentence.i)
         if count is None:
@@ -118,6 +122,17 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             count, i = count * times[0], times[1]
         found.append((count, i, mention.j))
     return found
+
+
+def _ticked_before(page: Page, k: int, first: int) -> tuple[int, int, int] | None:
+    """'[ ] 2 [x] 4 [ ] 6 strands': the ticked one of the counts ahead of the word, with its words."""
+    if k < first or page.standing[k] != "unticked":
+        return None
+    for m in range(k, first + 2, -1):
+        count = _count_at(page, m)
+        if count is not None and page.words[m - 1] in ("]", ")") and page.words[m - 2] in ("x", "v", "y"):
+            return count, m, m + 1
+    return None
 
 
 def _count_word(page: Page, k: int, first: int) -> tuple[int | None, int]:

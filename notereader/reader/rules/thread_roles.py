@@ -10,6 +10,7 @@ _ROUND = frozenset(["around", "round", "over"])
 _OVER_IT = {(a, b) for a in ("over", "around", "round") for b in ("it", "that", "this", "them", "both", "each", "all")}
 _OVERSEWN = frozenset(["oversewn", "overrun", "oversewed", "round-and-round"])
 _FIXES = frozenset(["sutured", "sewn", "fixed", "secured", "anchored", "stitched", "attached"])
+_JOINS = frozenset(["+", "&", "plus", "and", "then"])
 _TIES = frozenset(["tied", "sutured", "stitched", "attached", "secured"])
 _ROD_ENDS = frozenset(["rod", "its"])
 _THICK = frozenset(["0", "1", "2-0", "3-0"])
@@ -33,8 +34,20 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
         carried = thread.role == "bone" and any(0 <= thread.i - m.j <= 8 for m in scene.of("anchor"))
         if carried or (thread.role in ("bone", "sheath", "other") and _holds_stump(scene, thread)):
             thread.role = CORE
+        if thread.role == "pattern" and _others_pattern(scene, thread, threads, found):
+            thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+
+
+def _others_pattern(scene: Scene, thread: Thread, threads: list[Thread], found: list[Anchor]) -> bool:
+    """'Lim-Tsai, 4-0 looped Supramid + 5-0 Prolene running': the pattern is of the thread beside it only."""
+    after = next((t for t in threads if t.i >= thread.j), None)
+    if after is None or after.size not in _THIN or scene.word_before(after.i) not in _JOINS:
+        return False
+    patterns = [a.i for a in found if a.role == "pattern" and a.i >= thread.j]
+    core = any(a.role == CORE and a.j <= thread.i for a in found)
+    return core and bool(patterns) and patterns[0] >= after.j
 
 
 def _draws_graft(scene: Scene, thread: Thread) -> bool:
