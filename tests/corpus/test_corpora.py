@@ -49,7 +49,7 @@ FLOORS = {
     "fresh8": Floor(92, 93, 96),
     "fresh9": Floor(95, 95, 96),
     "fresh10": Floor(95, 95, 97),
-    "fresh11": Floor(91, 92, 97),
+    "fresh11": Floor(91, 92, 96),
     "fresh12": Floor(92, 94, 95),
     "voices1": Floor(96, 97, 97),
     "voices2": Floor(92, 94, 95),
