@@ -50,6 +50,7 @@ def bearing(doc: Doc) -> Doc:
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
+        groups[:0] = _other_finger(page, sentence, groups, digits, tuple(seen))
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
         setting = Setting(
             sentence,
@@ -85,6 +86,18 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _other_finger(
+    page: Page, sentence: Sentence, groups: list[Group], digits: tuple[str, ...], seen: tuple[str, ...]
+) -> list[Group]:
+    """'The other finger was done next': of two fingers the one not spoken of."""
+    k = sentence.i
+    opens = page.words[k : k + 3] in (["the", "other", "finger"], ["the", "other", "digit"])
+    if not opens or len(seen) != 2 or len(digits) != 1 or digits[0] not in seen or any(g.digits for g in groups):
+        return []
+    groups[:] = [g for g in groups if g.i >= k + 3]
+    return [Group(k, k + 3, tuple(d for d in seen if d != digits[0]))]
 
 
 def _under_heading(

@@ -69,9 +69,25 @@ def _number_digits(page: Page) -> None:
                 k += 1
                 continue
             break
-    made += _ticked_digits(page)
+    made += _ticked_digits(page) + _numbered_fingers(page, taken)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
+    """'Finger 3: ...', 'fingers 3 and 4' in a note that names its fingers so more than once."""
+    words, found = page.words, []
+    named = {k for m in page.mentions if m.kind in ("digit", "digit?") for k in range(m.i, m.j)}
+    for k in range(len(words) - 1):
+        if words[k] not in ("finger", "fingers") or k in named or words[k + 1] not in _NUMBERED:
+            continue
+        n = k + 1
+        while n < len(words) and words[n] in _NUMBERED and page.breaks[n] < Break.COLUMN and n not in taken:
+            if not _ends_number(page, n):
+                break
+            found.append(Mention("digit", _NUMBERED[words[n]], n, n + 1))
+            n += 2 if words[n + 1 : n + 2] in (["and"], [","]) else len(words)
+    return found if len({m.i for m in found}) > 1 else []
 
 
 _LETTERS = {"t": "thumb", "i": "index", "m": "middle", "r": "ring", "s": "small", "l": "small"}
@@ -251,6 +267,9 @@ def _labels(page: Page, mention: Mention) -> bool:
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
+    lead = page.words[max(0, mention.i - 2) : mention.i]
+    if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
+        return True  # 'in all fingers but the small one'
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small"):

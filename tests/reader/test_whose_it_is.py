@@ -125,6 +125,28 @@ def test_each_pulley_has_its_own_finger_and_state(note: str, expected: Shown) ->
             {"FCR": "complete", "PL": "complete", "FCU": "complete"},
         ),
         ("Index FDS three quarters whole, the other quarter frayed.", {}),
+        (
+            "Index and middle fingers. The profundus was completely divided in all fingers but the index, where it was "
+            "intact.",
+            {"middle FDP": "complete", "index FDP": "intact"},
+        ),
+        (
+            "Ring and small fingers, saw. FDP completely cut in all fingers but the small one, where it was intact.",
+            {"ring FDP": "complete", "small FDP": "intact"},
+        ),
+        (
+            "Finger 3: FDP completely divided. Finger 4: FDP intact, FDS completely divided.",
+            {"middle FDP": "complete", "ring FDP": "intact", "ring FDS": "complete"},
+        ),
+        (
+            "Fingers 3 and 4 were cut. FDP of finger 3 completely divided, FDP of finger 4 intact.",
+            {"middle FDP": "complete", "ring FDP": "intact"},
+        ),
+        (
+            "Right ring and small fingers. In the ring finger the profundus was completely divided. The other finger "
+            "was done next. Here the profundus was intact.",
+            {"ring FDP": "complete", "small FDP": "intact"},
+        ),
     ],
 )
 def test_extents_shared_or_told_apart(note: str, expected: dict[str, str]) -> None:

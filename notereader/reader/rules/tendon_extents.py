@@ -390,7 +390,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
 
 def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
-    headed = _headed_list(scene, mention) or _listed_behind(scene, mention)
+    headed = _of_the_exception(scene, mention) or _headed_list(scene, mention) or _listed_behind(scene, mention)
     if headed:
         return headed
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
@@ -427,6 +427,18 @@ def _digits_before(scene: Scene, group: Group) -> tuple[str, ...]:
     """'Middle finger: skin cut only, tendons seen and not cut': the digit named before, if no tendon of it is."""
     before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
     return before[-1].digits if before and not before[-1].tendons and not before[-1].generic else ()
+
+
+def _of_the_exception(scene: Scene, mention: Mention) -> list[Target]:
+    """'The profundus was divided in all fingers but the index, where it was intact': said of the finger left out."""
+    lead = scene.words(mention.i - 3, mention.i)
+    if lead != ["where", "it", "was"] and lead[1:] != ["where", "it"]:
+        return []
+    left_out = [g for g in scene.setting.groups if g.excepted and not g.tendons and g.j <= mention.i]
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.excepted]
+    if not left_out or not named:
+        return []
+    return [Target(d, t) for d in left_out[-1].digits for t in named[-1].tendons if has(d, t)]
 
 
 def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
