@@ -623,9 +623,8 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
             continue
         if group.digits:
             if not group.tendons and group.digits != digits and focus:
-                same = tuple(
-                    Target(d, t.tendon) for d in group.digits for t in focus if t.digit in digits and has(d, t.tendon)
-                )
+                known = [t for t in focus if t.digit is None or t.digit in digits]  # 'FDP avulsion R RF'
+                same = tuple(Target(d, t.tendon) for d in group.digits for t in known if has(d, t.tendon))
                 focus = tuple(dict.fromkeys(same))
             digits = group.digits
         if group.tendons:

@@ -315,7 +315,7 @@ def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:
     """A tendon named without a digit, where the digit in focus has none that was cut: the one that was."""
     named = any(g.digits and g.j <= group.i and not g.reference for g in scene.setting.groups)
-    if group.digits or named or target.tendon not in ("FDP", "FDS"):
+    if group.digits or named or target.tendon not in ("FDP", "FDS") or scene.word_before(group.i) == "its":
         return target
     sound = desk.extents.get(target) == "intact" and target not in desk.treatments
     if not sound and (target in desk.named or not desk.settled):

@@ -157,6 +157,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
 
 
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
+_TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an"])
 _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", "has", "is"])
 _SAYS_AFTER = word_list("bearing", "says_after")
 
@@ -284,6 +285,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         if word == "middle" or spoken:
             if not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
+            if spoken and after in _TURNS_TO and page.words[mention.i - 2] not in ("of", "from"):
+                return True  # 'In the little the FDP took four strands'
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False

@@ -6,6 +6,7 @@ from notereader.vocabulary.wordlists import word_list
 _PLACES = {"former": 0, "first": 0, "second": 1, "third": 2, "latter": -1, "last": -1}
 _OF_TWO = frozenset(["former", "latter"])
 _FOLLOWS = word_list("ordinals", "follows")
+_MERELY = frozenset(["merely", "only", "just", "simply", "then", "also", "not"])
 _OTHER_THINGS = frozenset(["pulley", "sided", "bundle", "anynerve", "anyartery", "structure", "bone", "date"])
 
 
@@ -25,6 +26,8 @@ def places_told(page: Page, sentence: Sentence, mentions: list[Mention]) -> list
 def _stands_alone(words: list[str], k: int, end: int) -> bool:
     """Tell whether the place is said of no noun: 'the first was repaired', not 'the first stitch'."""
     after = words[k] if k < end else "."
+    if after in _MERELY and k + 1 < end:
+        after = words[k + 1]  # 'the latter merely smoothed'
     return after in _FOLLOWS or (after.endswith("ed") and after not in ("needed",))
 
 

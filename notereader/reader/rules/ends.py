@@ -15,6 +15,7 @@ _STUMPS = frozenset(["stumps", "stump"])
 _TORN_OFF = frozenset(["apart", "off", "from", "away", "out", "loose"])
 _COLLECTIVE = frozenset(["all", "both", "each", "every", "three", "four", "pair"])
 _SEWN = frozenset(["repair", "repairs", "repaired", "sutured"])
+_WHEN = frozenset(["when", "while", "as", "after", "finger", "fingers", "thumb", "wrist"])
 _THESE = frozenset(["these", "those", "them"])
 
 
@@ -57,6 +58,8 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
+    if scene.page.words[mention.i] == "stretched" and not _WHEN.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+        return True  # 'neither gapped when the finger was stretched out'
     if scene.next_word(mention.j) in ("core", "repair", "suture", "stitch", "result", "join"):
         return True  # 'too short for a tidy core'
     if scene.page.words[mention.j - 1] == "torn" and scene.next_word(mention.j) in _TORN_OFF:
@@ -173,8 +176,9 @@ def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mention, grouped: bool) -> list[Target]:
     if not scene.subjects and scene.setting.digits:
         here = [t for t in _parted(desk, scene, scene.setting.digits) if _named_before(desk, scene, t)]
-        if len(here) > 1:
-            return here
+        live = [t for t in here if not _taken_out_before(desk, scene, t)]
+        if len(here) > 1 and live:
+            return live
     if "these" in scene.words(scene.sentence.i, mention.i) and scene.setting.focus:
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     if scene.setting.wide and not digits:

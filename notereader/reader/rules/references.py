@@ -66,7 +66,7 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
             led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
             if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
                 return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
-            if after[:2] == ["was", "done"] or after[:1] == ["for"] or after[:2] == ["again", "for"]:
+            if after[:2] == ["was", "done"] or after[:1] in (["for"], ["done"]) or after[:2] == ["again", "for"]:
                 return k, k + 2, None, "all"
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
         if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i and named:
@@ -139,6 +139,9 @@ def _before(desk: Desk, copy: Copy) -> Target | None:
         if f.group == "repairs" and f.field in ("strands", "stitch", "size") and f.order < copy.span[0]
     ]
     told = [f for f in told if Target(*f.entry) not in copy.targets and not f.header]
+    alike = [f for f in told if copy.targets and f.entry[1] == copy.targets[0].tendon]
+    if alike and told[-1].entry[0] != copy.targets[0].digit:
+        told = alike  # 'RF: FDP ditto' after the FDP and the FDS of another finger
     return Target(*told[-1].entry) if told else None
 
 

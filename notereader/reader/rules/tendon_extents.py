@@ -154,7 +154,8 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
     """'The profundus was severed and the superficialis too.'"""
     for group in scene.setting.groups:
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
-        own = [m for m in scene.of("extent") if group.j <= m.i < group.j + 8]
+        end = min([g.i for g in scene.setting.groups if g.i > group.i] + [group.j + 8])
+        own = [m for m in scene.of("extent") if group.j <= m.i < end]
         spared = mention.value == "complete" and after[:1] != after[1:2] and after[1:2] == ["not"]
         if spared and after[0] in ("was", "were", "is", "are") and after[2:] in ([], ["."], [";"], [","]):
             for target in group_targets(scene, group) if group.tendons and group.i > mention.j else []:
@@ -407,6 +408,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if subject.group is None:
         return []
     assert group is not None
+    if group.generic == "others":
+        return _rest_of_four(scene, group)
     if group.generic == "all" and mention.value == "intact" and (group.digits or _digits_before(scene, group)):
         digits = group.digits or _digits_before(scene, group)
         return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
@@ -488,6 +491,15 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
         return []  # one finger was worked on: its neighbours were not looked at
     return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
+
+
+def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
+    """'Only that of the index was whole. The other three were cut': the same tendon of the other three fingers."""
+    told = [t for t in scene.setting.focus if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:]]
+    counted = {"three", "3"} & set(scene.words(group.i, group.j + 1))
+    if not counted or len(told) != 1 or len(scene.setting.focus) != 1:
+        return []
+    return [Target(d, told[0].tendon) for d in DIGITS[1:] if d != told[0].digit]
 
 
 def _of_four(group: Group) -> list[Target]:

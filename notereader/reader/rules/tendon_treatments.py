@@ -171,6 +171,9 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
     if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
         return True  # 'FCR repaired, PL left.'
+    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
+    if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
+        return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
 
 
