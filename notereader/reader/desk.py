@@ -357,6 +357,8 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, ""  # under 'BOTH FINGERS'
     if wanted is None and _spent(desk, scene):
         return [], ""  # better nothing than another finger's tendon
+    if wanted is None and focus and _elsewhere(scene, focus, possible):
+        return focus, ""  # 'Middle (me): ... It has a Kessler' where only the index is known to be cut
     if len(possible) == 1:
         return possible, ""
     if focus and not possible:
@@ -369,6 +371,13 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, "the tendon is not named here; taken for the deep flexor"
     lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _elsewhere(scene: Scene, focus: list[Target], possible: list[Target]) -> bool:
+    """Tell whether the finger spoken of has a deep flexor in focus, and what is known to be cut is another finger's."""
+    digits = set(scene.setting.digits)
+    deep = all(t.tendon in ("FDP", "FPL") and t.digit in digits for t in focus)
+    return deep and len(digits) == 1 and bool(possible) and not any(t.digit in digits for t in possible)
 
 
 def _spent(desk: Desk, scene: Scene) -> bool:

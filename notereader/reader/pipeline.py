@@ -11,7 +11,7 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from notereader import __version__
-from notereader.reader import bearing, breaths, layout, measures, mentions, row_references, standing, tables
+from notereader.reader import bearing, boxes, breaths, layout, measures, mentions, row_references, standing, tables
 from notereader.reader.desk import Desk
 from notereader.reader.drafting import draft
 from notereader.reader.page import page_of
@@ -37,6 +37,7 @@ COMPONENTS = (
     "notereader_mentions",
     "notereader_layout",
     "notereader_tables",
+    "notereader_boxes",
     "notereader_row_references",
     "notereader_breaths",
     "notereader_measures",
@@ -46,6 +47,7 @@ COMPONENTS = (
 )
 _MODULES = (
     bearing,
+    boxes,
     breaths,
     layout,
     measures,

@@ -11,6 +11,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.boxes import boxes_trail, find_boxes, option_after, option_before
 from notereader.reader.dates import find_dates
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
@@ -159,12 +160,12 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
 
 def _mark_unticked(page: Page, sentence: Sentence) -> None:
     """'[ ] released  [x] intact', 'released [ ]   intact [x]': what an empty box stands for was not chosen."""
-    boxes = _boxes(page, sentence)
-    trailing = _boxes_trail(page, sentence, boxes)
+    boxes = find_boxes(page, sentence)
+    trailing = boxes_trail(page, sentence, boxes)
     for i, j, ticked in boxes:
         if ticked:
             continue
-        first, last = (_option_before(page, i, sentence.i), j) if trailing else (i, _option_after(page, j, sentence.j))
+        first, last = (option_before(page, i, sentence.i), j) if trailing else (i, option_after(page, j, sentence.j))
         _mark(page, first, last, "unticked")
     if "unticked" in page.standing[sentence.i : sentence.j]:
         rest = [
@@ -255,52 +256,6 @@ def _choice(page: Page, i: int, j: int) -> str:
         return "choice"
     kinds = {m.kind for m in within(page.mentions, i, j) if m.i == i and m.j == j}
     return "choice" if kinds & _CHOICES else ""
-
-
-_OPENED, _CLOSED = frozenset(["[", "("]), frozenset(["]", ")"])
-
-
-def _boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
-    """Return the boxes of a sentence: first word, word after, and whether ticked."""
-    words = page.words
-    found: list[tuple[int, int, bool]] = []
-    if _OPENED.isdisjoint(words[sentence.i : sentence.j]):
-        return found
-    for k in range(sentence.i, sentence.j - 1):
-        if words[k] not in _OPENED:
-            continue
-        if words[k + 1] in _CLOSED:
-            found.append((k, k + 2, False))
-        elif k + 2 < sentence.j and words[k + 2] in _CLOSED and words[k + 1] in ("x", "v", "y"):
-            found.append((k, k + 3, True))
-    return found
-
-
-def _boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool]]) -> bool:
-    """Tell whether boxes stand behind their options ('right [ ]   left [x]'), which the wider gap behind them shows."""
-    leans = 0
-    for i, j, _ in boxes:
-        behind = page.breaks[j] if j < sentence.j else Break.COLUMN
-        leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
-    return leans > 0 and boxes[0][0] > sentence.i
-
-
-def _option_before(page: Page, k: int, first: int) -> int:
-    """Return the first word of the option that ends before a box at word k."""
-    i = k
-    while i > first and page.breaks[i] < Break.COLUMN and page.words[i - 1] not in _CLOSED | {":", "|"}:
-        if page.words[i - 1].startswith(".."):
-            break
-        i -= 1
-    return i
-
-
-def _option_after(page: Page, k: int, last: int) -> int:
-    """Return the word after the option that begins behind a box at word k."""
-    j = k
-    while j < last and page.words[j] not in _OPENED and page.words[j] != ";" and page.breaks[j] < Break.COLUMN:
-        j += 1
-    return j
 
 
 def _is_operative(cues: list[Mention]) -> bool:

@@ -59,7 +59,9 @@ def _not_fixed(desk: Desk, scene: Scene, named: list[Mention]) -> None:
 
 def _fixes(scene: Scene, m: Mention) -> bool:
     fixed = m.value == "fixed" or scene.page.words[m.j - 1] == "fixed"
-    return fixed and scene.told(m.i) and not scene.negated(m.i, m.j, 3)
+    return (
+        fixed and m.i < m.j and scene.told(m.i) and not scene.negated(m.i, m.j, 3)
+    )  # the label of a cell says nothing
 
 
 def _of_a_bone(scene: Scene, fixed: list[Mention], named: list[Mention], broken: bool) -> bool:

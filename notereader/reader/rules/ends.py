@@ -58,7 +58,8 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
-    if scene.page.words[mention.i] == "stretched" and not _WHEN.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    if scene.page.words[mention.i] == "stretched" and not _WHEN.isdisjoint(lead):
         return True  # 'neither gapped when the finger was stretched out'
     if scene.next_word(mention.j) in ("core", "repair", "suture", "stitch", "result", "join"):
         return True  # 'too short for a tidy core'

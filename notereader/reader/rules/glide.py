@@ -25,6 +25,7 @@ _SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
+_GLIDE_NOUNS = frozenset(["glide", "gliding", "excursion", "run", "runs", "glides"])
 _EDGES = frozenset(["edge", "lip", "margin", "pulley", "rim", "border"])
 
 
@@ -41,9 +42,11 @@ def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
     if "glide" not in scene.kinds and _SAYS_GLIDE.isdisjoint(scene.said):
         return
+    asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus):
         return
-    events = sorted([*_told(desk, scene), *_run_freely(desk, scene), *_free_alone(desk, scene)], key=lambda e: e.i)
+    told = _answered(scene) if asked else _told(desk, scene)
+    events = sorted([*told, *_run_freely(desk, scene), *_free_alone(desk, scene)], key=lambda e: e.i)
     before = ""
     for event in events:
         if before == "catching" and event.value == "restricted":
@@ -51,6 +54,21 @@ def glide(desk: Desk, scene: Scene) -> None:
         before = event.value
         targets = behaving(desk, scene, event.i, event.j)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, event.j, f"glide {event.value}")
+
+
+def _asked(scene: Scene) -> bool:
+    """Tell whether a cell stands under 'Glide': its words need not name a tendon or a test."""
+    labels = scene.sentence.prefix
+    return bool(labels) and not _GLIDE_NOUNS.isdisjoint(scene.words(*labels[-1]))
+
+
+def _answered(scene: Scene) -> list[_Event]:
+    """'Glide: [x] free   [ ] catches': one word of the vocabulary, or 'free', answers."""
+    found = [_Event(m.i, m.j, m.value) for m in scene.of("glide") if scene.told(m.i) and m.i < m.j]
+    k = scene.sentence.i
+    if not found and scene.page.words[k] in _ALONE_WORDS and scene.sentence.j - k <= 2 and scene.told(k):
+        found = [_Event(k, k + 1, "free")]
+    return [e for e in found if not denied(scene, e.i, e.j, 4, free=e.value == "free")]
 
 
 def _told(desk: Desk, scene: Scene) -> list[_Event]:

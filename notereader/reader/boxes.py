@@ -1,0 +1,95 @@
+"""The boxes of a form, ticked or empty, and the options they stand for: '[x] intact   [ ] divided'."""
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader.reader.page import Break, Page, Sentence, page_of
+
+_OPENED, _CLOSED = frozenset(["[", "("]), frozenset(["]", ")"])
+_LONGEST_LABEL = 6  # words
+_READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # other rows are read as a whole
+
+
+@Language.component("notereader_boxes")
+def boxes(doc: Doc) -> Doc:
+    """Turn each ticked option of a row 'label: [x] one  [ ] other' into a cell told with its label. RETURNS the Doc."""
+    page = page_of(doc)
+    if "[" not in page.words and "(" not in page.words:
+        return doc
+    found: list[Sentence] = []
+    for sentence in page.sentences:
+        found += _answers(page, sentence) or [sentence]
+    page.sentences = found
+    return doc
+
+
+def _answers(page: Page, sentence: Sentence) -> list[Sentence]:
+    """Return a sentence for each ticked option of a row; nothing where it is no such row or nothing is ticked."""
+    if sentence.prefix or sentence.section not in _READ_AS_CELLS:
+        return []
+    told = find_boxes(page, sentence)
+    if len(told) < 2 or not any(ticked for _, _, ticked in told) or boxes_trail(page, sentence, told):
+        return []
+    first = told[0][0]
+    label = page.words[sentence.i : first]
+    if label[-1:] != [":"] or not 2 <= len(label) <= _LONGEST_LABEL:
+        return []
+    ends = [*(i for i, _, _ in told[1:]), sentence.j]
+    options = [(j, end, ticked) for (_, j, ticked), end in zip(told, ends, strict=True)]
+    if ":" in page.words[first : sentence.j] or any(option_after(page, j, end) < end for j, end, _ in options):
+        return []  # 'UDN: [x] intact   RDN: [ ] intact', '[x] yes   type: 6-0': more than one question
+    spans = [(j, end) for j, end, ticked in options if ticked]
+    return [
+        Sentence(i, j, sentence.section, sentence.block, prefix=[(sentence.i, first - 1)]) for i, j in spans if i < j
+    ]
+
+
+def find_boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
+    """Return the boxes of a sentence: first word, word after, and whether ticked."""
+    words = page.words
+    found: list[tuple[int, int, bool]] = []
+    if _OPENED.isdisjoint(words[sentence.i : sentence.j]):
+        return found
+    for k in range(sentence.i, sentence.j - 1):
+        if words[k] not in _OPENED:
+            continue
+        if words[k + 1] in _CLOSED:
+            found.append((k, k + 2, False))
+        elif k + 2 < sentence.j and words[k + 2] in _CLOSED and words[k + 1] in ("x", "v", "y"):
+            found.append((k, k + 3, True))
+    return found
+
+
+def boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool]]) -> bool:
+    """Tell whether boxes stand behind their options ('right [ ]   left [x]'), which the wider gap behind them shows."""
+    leans = 0
+    for i, j, _ in boxes:
+        behind = page.breaks[j] if j < sentence.j else Break.COLUMN
+        leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
+    return leans > 0 and boxes[0][0] > sentence.i
+
+
+def option_before(page: Page, k: int, first: int) -> int:
+    """Return the first word of the option that ends before a box at word k."""
+    i = k
+    while i > first and page.breaks[i] < Break.COLUMN and page.words[i - 1] not in _CLOSED | {":", "|"}:
+        if page.words[i - 1].startswith(".."):
+            break
+        i -= 1
+    return i
+
+
+def option_after(page: Page, k: int, last: int) -> int:
+    """Return the word after the option that begins behind a box at word k."""
+    j = k
+    while j < last and not _is_box(page, j) and page.words[j] != ";" and page.breaks[j] < Break.COLUMN:
+        j += 1
+    return j
+
+
+def _is_box(page: Page, k: int) -> bool:
+    """Tell whether a box opens at word k, rather than a remark in brackets."""
+    after = page.words[k + 1 : k + 3]
+    return page.words[k] in _OPENED and (
+        after[:1] != [] and (after[0] in _CLOSED or (after[1:] != [] and after[1] in _CLOSED))
+    )
