@@ -156,6 +156,16 @@ class Desk:
         """Return the findings laid down so far of one tendon ('repairs') or pulley ('pulleys'), in the order found."""
         return list(self._told.get((group, entry), ()))
 
+    def withdraw(self, target: Target, fields: tuple[str, ...], before: int) -> None:
+        """Take back what was told of a tendon's fields before a word: it was undone again."""
+        entry = (target.digit, target.tendon, target.slip)
+        kept = [
+            f for f in self._told.get(("repairs", entry), ()) if f.field not in fields or f.order >= before or f.header
+        ]
+        gone = {id(f) for f in self._told.get(("repairs", entry), ())} - {id(f) for f in kept}
+        self._told[("repairs", entry)] = kept
+        self.findings = [f for f in self.findings if id(f) not in gone]
+
     def tendon(
         self,
         scene: Scene,

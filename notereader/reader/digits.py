@@ -157,7 +157,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
 
 
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
-_TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an"])
+_TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])
 _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", "has", "is"])
 _SAYS_AFTER = word_list("bearing", "says_after")
 

@@ -83,7 +83,19 @@ def standing(doc: Doc) -> Doc:
         _mark_misquoted(page, sentence)
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
+    _mark_disowned(page)
     return doc
+
+
+def _mark_disowned(page: Page) -> None:
+    """'The paragraph above does not fit this patient': what the block before it said is nobody's finding."""
+    for n, sentence in enumerate(page.sentences):
+        words = page.words[sentence.i : sentence.j]
+        if not _DISOWNS.isdisjoint(words) and not _TEXTS.isdisjoint(words) and "above" in words:
+            before = page.sentences[n - 1].block if n and page.sentences[n - 1].block != sentence.block else -1
+            for other in page.sentences[:n]:
+                if other.block == before or (before < 0 and other.block == sentence.block):
+                    _mark(page, other.i, other.j, "teaching")
 
 
 def _mark_asked(page: Page, sentence: Sentence) -> None:
@@ -241,6 +253,8 @@ def _options(words: list[str]) -> bool:
 _POLITE = word_list("standing", "polite")
 # What makes a quoted earlier wording hold no more, and names of such wordings before it.
 _WRONG = word_list("standing", "wrong")
+_DISOWNS = word_list("standing", "disowns")
+_TEXTS = word_list("standing", "texts")
 _ENTRIES = word_list("standing", "entries")
 _YES_NO = word_list("standing", "yes_no")
 _CHOICES = word_list("standing", "choices")

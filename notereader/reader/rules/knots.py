@@ -6,6 +6,7 @@ from notereader.reader.rules.suture_owners import lay_suture
 from notereader.reader.scene import Scene
 
 _OF_OTHERS = frozenset(["epitendinous", "peripheral", "epi", "nerve", "pulley", "skin", "stay", "dressing", "drain"])
+_NERVES = frozenset(["anynerve", "sided", "anyartery", "bundle"])
 
 
 def _goes_on(desk: Desk, scene: Scene) -> bool:
@@ -40,6 +41,9 @@ def knot(desk: Desk, scene: Scene) -> None:
             and abs(near[0].i - mention.i) > 5
         ):
             continue
+        subject = scene.owner(near[0].i, near[0].j)
+        if subject is not None and subject.kind in _NERVES and subject.i < near[0].i:
+            continue  # 'Repair of nerve: two 9-0, knots buried'
         i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
         lay_suture(desk, scene, i, j, "knot", mention.value, "place of the knots")
         return

@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners, targets_of
@@ -15,6 +16,11 @@ _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
 # What tells of a peripheral suture in a sentence that does not name one.
 _WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
+_FIELDS = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
+_OF_SUTURES = frozenset([*_FIELDS, "strands", "stitch", "size", "material", "hold"])
+_TAKEN_OUT = word_list("sutures", "taken_out")
+_OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
+_SOON = 60  # words after which 'it' is something else
 _NO = frozenset(["no", "none", "nil", "n", "not", "omitted"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
@@ -22,6 +28,7 @@ _NO_ANSWER = word_list("sutures", "no_answer")
 
 def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find whether a peripheral suture was placed or left out, and its pattern."""
+    _taken_out(desk, scene)
     spots = [a for a in found if a.role == PERIPHERAL]
     if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
         heading = next(iter(within(scene.page.headings, scene.sentence.i, scene.sentence.j)), None)
@@ -72,6 +79,24 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def _taken_out(desk: Desk, scene: Scene) -> None:
+    """'I began a running 6-0. It bunched, so I took it all out again': no peripheral suture was left in."""
+    if _OUT.isdisjoint(scene.said) or scene.header:
+        return
+    text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
+    if not any(f" {phrase} " in text for phrase in _TAKEN_OUT) or not scene.told(scene.sentence.i):
+        return
+    told = [f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.j and f.field in _OF_SUTURES]
+    last = told[-1] if told else None
+    near = last is not None and scene.sentence.i - last.order < _SOON
+    if last is None or not near or not last.field.startswith("peripheral") or last.value == "absent":
+        return
+    target = Target(*last.entry)
+    desk.withdraw(target, _FIELDS, scene.sentence.j)
+    span = (scene.sentence.i, scene.sentence.j)
+    desk.tendon(scene, target, "peripheral", "absent", [span], "peripheral suture taken out again")
 
 
 def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:

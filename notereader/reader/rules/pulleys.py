@@ -369,6 +369,7 @@ def _lay_again(desk: Desk, scene: Scene, action: Mention) -> None:
     if value == "vented" and in_full(scene, low, high):
         value = "released"
     value, share = _measured(scene, value, low, high, action.j)
+    fingers = [g.digits for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)]
     for name, digits in desk.last_pulleys:
-        for digit in digits:
+        for digit in fingers[0] if fingers else digits:  # 'A2 was kept in the ring. In the small it was divided.'
             _put(desk, scene, digit, name, value, share, (action.i, action.j))

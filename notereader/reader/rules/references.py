@@ -10,6 +10,8 @@ from notereader.vocabulary.wordlists import word_list
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "knot")
 _PERIPHERAL = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _SAME = word_list("references", "same")
+_THREAD = ("size", "material")
+_THREADS = frozenset(["thread", "material", "gauge"])  # 'Same thread' says nothing of the stitch
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as"}
 
@@ -61,6 +63,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
             noun = next((w for w in after if w in _SAME), None)
             if noun is not None:
                 j = k + 2 + after.index(noun)
+                if noun in _THREADS:
+                    return k, j, None, "thread"
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
                 return k, j, None, "peripheral" if peripheral else "all"
             led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
@@ -125,7 +129,7 @@ def take_over(desk: Desk) -> None:
         if source is None:
             continue
         given = [f for f in desk.told_of("repairs", (source.digit, source.tendon, source.slip)) if not f.header]
-        wanted = {"peripheral": _PERIPHERAL, "core": _CORE}.get(copy.fields, (*_CORE, *_PERIPHERAL))
+        wanted = {"peripheral": _PERIPHERAL, "core": _CORE, "thread": _THREAD}.get(copy.fields, (*_CORE, *_PERIPHERAL))
         for target in copy.targets:
             if target != source:
                 _give(desk, copy, target, [f for f in given if f.field in wanted and f.order < copy.span[1]])

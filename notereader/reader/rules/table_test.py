@@ -240,6 +240,8 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
         reach = 2 if scene.words(mention.i, mention.i + 1) == ["active"] else 0
         if denied(scene, mention.i, mention.j, reach):
             return False
+    elif scene.word_before(mention.i) in ("not", "never") or scene.word_before(mention.i).endswith("n't"):
+        return False  # 'I did not pull on it'
     elif scene.negated(mention.i, mention.j, 4):
         return {"tested", "test", "performed", "done"}.isdisjoint(words)
     return not any(p in text for p in _NOT_TESTED)

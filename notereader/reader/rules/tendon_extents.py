@@ -162,8 +162,8 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
         also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
         also = also or _as_was(scene, group)
-        if group.tendons and group.i > mention.j and also and not own and not group.reference:
-            for target in group_targets(scene, group):
+        if group.i > mention.j and also and not own and not group.reference:
+            for target in group_targets(scene, group) if group.tendons else _same_tendon(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
