@@ -63,6 +63,7 @@ class Desk:
     last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = made_by(default_factory=list)
     last_parts_end: int = -1  # where the last sentence about another structure ended
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
+    last_pulley_named: bool = False  # the pulleys spoken of last were named, not only a place of something else
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     _deep_named: list[Target] | None = None  # once looked for
     at_wrist: bool | None = None  # the note is of a wrist or a forearm; once looked for

@@ -273,6 +273,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         return True  # 'in all fingers but the small one'
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
+    if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):
+        return page.words[mention.i - 1] in (".", ";", ",", "and") or at_start  # 'Ring: no gap. Small same.'
     if word in ("long", "middle", "little", "small"):
         compared = page.words[mention.i - 1 : mention.i] in (["as"], ["like"], ["see"])
         if compared and (ends or after in ("|", ".", ";", ",")):

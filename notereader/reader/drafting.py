@@ -19,7 +19,7 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
     findings = _with_digits(desk, [f for f in map(_at_home, desk.findings) if f is not None])
     findings = _under_body_digit(findings)
     findings = _spread_zones(findings)
-    findings = _by_slips(findings)
+    findings = _by_slips(_as_one(findings))
     grouped = _grouped(findings)
     record = Record(note=Note.of(desk.page.text, name), review=Review(reader_version=version))
     maker = FactMaker(desk)
@@ -142,6 +142,23 @@ def _cut_entries(findings: list[Finding]) -> list[tuple[str | None, str, str | N
             else:
                 state[f.entry] = "cut"
     return [entry for entry, value in state.items() if value == "cut"]
+
+
+def _as_one(findings: list[Finding]) -> list[Finding]:
+    """'Radial slip complete, ulnar slip complete': slips of which the same is told are one tendon."""
+    told: dict[tuple[str | None, str, str | None], set[tuple[str, str]]] = {}
+    for f in findings:
+        if f.group == "repairs" and f.entry[2]:
+            told.setdefault(f.entry, set()).add((f.field, str(f.value)))
+    alike = {
+        (digit, tendon)
+        for (digit, tendon, slip), facts in told.items()
+        if slip == "radial" and told.get((digit, tendon, "ulnar")) == facts
+    }
+    return [
+        replace(f, entry=(*f.entry[:2], None)) if f.group == "repairs" and f.entry[2] and f.entry[:2] in alike else f
+        for f in findings
+    ]
 
 
 def _by_slips(findings: list[Finding]) -> list[Finding]:

@@ -49,6 +49,9 @@ def bites(desk: Desk, scene: Scene) -> None:
         _lay_purchase(desk, scene, taken)
 
 
+_LOST = frozenset(["missing", "lost", "loss", "kerf", "defect", "destroyed", "shredded"])
+
+
 def _bare_bite(scene: Scene, q: Quantity) -> bool:
     """'bite 8-10': a range without a unit right behind the word for what is taken."""
     if q.unit or q.low is None or q.high is None or not 5 <= q.low < q.high <= 15 or not scene.told(q.i):
@@ -169,6 +172,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """Tell whether a length is tendon taken by the core, not a stump, a wound, a gap or what was trimmed away."""
     if q.high is not None and not 2 <= q.high <= 25:
         return False
+    if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
+        return False  # 'a kerf of about 3 mm of tendon was missing'
     if not _GONE.isdisjoint(scene.words(q.j, min(q.j + 4, scene.sentence.j))):
         return False  # '3 mm taken off each side'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):

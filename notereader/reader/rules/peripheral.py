@@ -18,6 +18,8 @@ _WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _FIELDS = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _OF_SUTURES = frozenset([*_FIELDS, "strands", "stitch", "size", "material", "hold"])
+_NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
+_AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _TAKEN_OUT = word_list("sutures", "taken_out")
 _OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
 _SOON = 60  # words after which 'it' is something else
@@ -193,6 +195,11 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     if any(m.j <= spot.i and spot.i - m.j <= 5 for m in scene.of("gap", "glide")):
         return False  # 'no gap before or after the epitendinous suture'
     before = scene.words(scene.part(spot.i)[0], spot.i)
+    led = scene.words(max(scene.sentence.i, spot.i - 12), spot.i)
+    led = led[led.index(":") + 1 :] if ":" in led else led
+    unroomed = any(led[k : k + 2] in _NO_ROOM for k in range(len(led))) and scene.next_word(spot.j) != ":"
+    if unroomed and _AFTER_ALL.isdisjoint(led):
+        return True  # 'no room for, and no attempt at, a circumferential stitch'
     return scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
 
 

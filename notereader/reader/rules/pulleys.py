@@ -22,6 +22,7 @@ _OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyart
 _ALSO = word_list("pulleys", "also")
 _TOGETHER = (["as", "was"], ["so", "was"], ["and", "so"], ["together", "with"], ["along", "with"], ["well", "as"])
 _PRONOUNS = word_list("pulleys", "pronouns")
+_NOT_OF_LANDMARKS = frozenset(["cut", "back", "trimmed", "divided", "excised", "resected"])
 _PLURAL = frozenset(["they", "both", "these", "neither", "them"])
 # What may be said of a tendon or a wound as well; a pronoun is believed for these only where nothing else was named.
 _SHARED = frozenset(["intact", "injured", "repaired", "excised", "trimmed"])
@@ -50,6 +51,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
     else:
         last = (groups or places)[-1]
         desk.last_pulley_end = scene.sentence.j
+        desk.last_pulley_named = bool(groups)
         desk.last_pulleys = [(value, _digits(desk, scene, last.mentions[0], value)) for value in last.values]
 
 
@@ -342,6 +344,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     action = strongest(scene, words)
     if not desk.last_pulleys or scene.sentence.i != desk.last_pulley_end or action is None:
         return
+    if not desk.last_pulley_named and _NOT_OF_LANDMARKS & set(scene.words(action.i, action.j)):
+        return  # 'The profundus lay beside A1, frayed. This was cut back 4 mm.'
     opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 5, scene.sentence.j)))
     several = bool(_PLURAL & opening)
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)

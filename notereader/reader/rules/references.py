@@ -10,6 +10,8 @@ from notereader.vocabulary.wordlists import word_list
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "knot")
 _PERIPHERAL = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _SAME = word_list("references", "same")
+_KNOWN_BY = ("strands", "stitch", "size")
+_RESULTS = ("gap", "gap_mm", "glide", "test")
 _THREAD = ("size", "material")
 _THREADS = frozenset(["thread", "material", "gauge"])  # 'Same thread' says nothing of the stitch
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
@@ -31,9 +33,21 @@ def references(desk: Desk, scene: Scene) -> None:
     )
     if foreign and not any(g.tendons for g in scene.setting.groups):
         return  # 'the skin was closed in the same way'
+    if source is None and fields == "all" and _of_a_test(desk, scene):
+        if not any(g.tendons or g.digits for g in scene.setting.groups):
+            return  # 'then pulled the same way again'
+        fields = "results"
     targets = _targets(desk, scene, i, source)
     if targets and scene.told(i):
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
+
+
+def _of_a_test(desk: Desk, scene: Scene) -> bool:
+    """'Ring pulled on: no gap. Small same.': what is the same is what was seen, not how it was sewn."""
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or scene.of("material", "stitch", "strandword"):
+        return False
+    return bool(before.of("gap", "glide", "test")) and not before.of("material", "stitch", "strandword", "pattern")
 
 
 def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
@@ -125,23 +139,21 @@ def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:
 def take_over(desk: Desk) -> None:
     """Give the suture of the source to every target of a reference that has none of its own."""
     for copy in desk.copies:
-        source = copy.source or _before(desk, copy)
+        source = copy.source or _before(desk, copy, _RESULTS if copy.fields == "results" else _KNOWN_BY)
         if source is None:
             continue
         given = [f for f in desk.told_of("repairs", (source.digit, source.tendon, source.slip)) if not f.header]
-        wanted = {"peripheral": _PERIPHERAL, "core": _CORE, "thread": _THREAD}.get(copy.fields, (*_CORE, *_PERIPHERAL))
+        wanted = {"peripheral": _PERIPHERAL, "core": _CORE, "thread": _THREAD, "results": _RESULTS}.get(
+            copy.fields, (*_CORE, *_PERIPHERAL)
+        )
         for target in copy.targets:
             if target != source:
                 _give(desk, copy, target, [f for f in given if f.field in wanted and f.order < copy.span[1]])
 
 
-def _before(desk: Desk, copy: Copy) -> Target | None:
-    """Return the tendon whose core suture was told last before a reference."""
-    told = [
-        f
-        for f in desk.findings
-        if f.group == "repairs" and f.field in ("strands", "stitch", "size") and f.order < copy.span[0]
-    ]
+def _before(desk: Desk, copy: Copy, known_by: tuple[str, ...]) -> Target | None:
+    """Return the tendon of which one of the fields was told last before a reference."""
+    told = [f for f in desk.findings if f.group == "repairs" and f.field in known_by and f.order < copy.span[0]]
     told = [f for f in told if Target(*f.entry) not in copy.targets and not f.header]
     alike = [f for f in told if copy.targets and f.entry[1] == copy.targets[0].tendon]
     if alike and told[-1].entry[0] != copy.targets[0].digit:

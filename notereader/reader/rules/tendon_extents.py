@@ -200,12 +200,15 @@ def _same_again(desk: Desk, scene: Scene) -> None:
     ]
     if not after or after[0] not in _SAME or after[1:2] not in ([], [","], ["."], [";"]):
         return
-    for before in scene.setting.focus:
+    before = desk.scene_before(scene)
+    if before is None or not before.of("extent", "hurt", "fraction", "slip"):
+        return  # 'RF holds, no gap. LF same'
+    for known in scene.setting.focus:
         for digit in group.digits:
-            if before in desk.extents and before.slip is None and digit != "thumb" != before.digit:
-                target = Target(digit, before.tendon)
+            if known in desk.extents and known.slip is None and digit != "thumb" != known.digit:
+                target = Target(digit, known.tendon)
                 span = (group.i, min(group.j + 2, scene.sentence.j))
-                desk.tendon(scene, target, "extent", desk.extents[before], [span], "same as the finger before")
+                desk.tendon(scene, target, "extent", desk.extents[known], [span], "same as the finger before")
 
 
 def _all_the_same(desk: Desk, scene: Scene, group: Group) -> None:
