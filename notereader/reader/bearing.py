@@ -393,7 +393,7 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
-    if ("same", "as") in pairwise(words):
+    if words == ["as"] or ("same", "as") in pairwise(words):
         return False  # 'middle profundus same as the index'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'

@@ -106,6 +106,7 @@ def _second_thread(desk: Desk, scene: Scene, thread: Thread, target: Target) -> 
     """
     named = any((g.tendons or g.generic or g.digits) and g.i < g.j for g in scene.setting.groups)
     core = scene.of("stitch", "strandword") or any(m.value == CORE for m in scene.of("role"))
+    named = named and scene.word_before(thread.i) not in ("another", "extra", "further", "additional", "more")
     if thread.role != CORE or not thread.size or named or core or scene.sentence.prefix or is_correction(scene):
         return False
     if target in desk.redone or scene.sentence.section == CORE:

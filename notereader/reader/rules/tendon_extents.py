@@ -60,6 +60,7 @@ def extents(desk: Desk, scene: Scene) -> None:
             if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
                 _part_cut(desk, scene, _cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
     _percents(desk, scene)
+    _listed_shares(desk, scene)
     _fractions(desk, scene)
     _in_continuity(desk, scene)
     _both_slips(desk, scene)
@@ -595,6 +596,28 @@ def _percents(desk: Desk, scene: Scene) -> None:
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _listed_shares(desk: Desk, scene: Scene) -> None:
+    """'FDP: IF 100, MF 100, RF 50, LF 0': shares without a sign, told finger by finger behind the tendon."""
+    groups = [g for g in scene.setting.groups if not g.reference]
+    if len(groups) < 3 or not groups[0].tendons or groups[0].digits or scene.next_word(groups[0].j) != ":":
+        return
+    told = [(g, scene.next_word(g.j)) for g in groups[1:]]
+    shares = [(g, float(word)) for g, word in told if word.isdecimal() and len(word) <= 3 and int(word) <= 100]
+    if len(shares) < 2 or len(shares) != len(told) or not scene.told(groups[0].i):
+        return
+    digits: tuple[str, ...] = ()
+    for group, share in shares:
+        digits = group.digits or digits
+        pairs = (
+            group_targets(scene, group) if group.tendons else [Target(d, t) for d in digits for t in groups[0].tendons]
+        )
+        for target in (t._replace(digit=t.digit or digits[0]) for t in pairs if digits):
+            if share:
+                _part_cut(desk, scene, [target], share, group.i, group.j + 1)
+            else:
+                desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 1)], "share of nothing")
 
 
 def _hurt_of(scene: Scene, quantity: Quantity) -> list[Target]:

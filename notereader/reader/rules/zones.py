@@ -79,7 +79,7 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     groups = [g for g in scene.setting.groups if g.tendons]
     following = scene.next_word(mention.j)
     if (
-        following == "all"
+        following in ("all", "throughout")
         or (following == "both" and scene.next_word(mention.j + 1) in ("", ".", ",", ";"))
         or scene.words(mention.i - 2, mention.i) == ["all", "at"]
     ):
@@ -106,7 +106,8 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
     first, last = scene.part(mention.i)
     values = desk.values_told("zone")
-    if len(values) == 1 and (mention.value in ("IV", "V") or scene.next_word(mention.j) in ("all", "both")):
+    following = scene.next_word(mention.j)
+    if following == "throughout" or (len(values) == 1 and (mention.value in ("IV", "V") or following in ("all", "both"))):
         return ()
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
     return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
