@@ -5,7 +5,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Page, Sentence, page_of
 
-_OPENED, _CLOSED = frozenset(["[", "("]), frozenset(["]", ")"])
+_OPENED, _CLOSED = frozenset(["[", "(", "{"]), frozenset(["]", ")", "}"])
 _LONGEST_LABEL = 6  # words
 _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # other rows are read as a whole
 
@@ -14,7 +14,7 @@ _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone
 def boxes(doc: Doc) -> Doc:
     """Turn each ticked option of a row 'label: [x] one  [ ] other' into a cell told with its label. RETURNS the Doc."""
     page = page_of(doc)
-    if "[" not in page.words and "(" not in page.words:
+    if _OPENED.isdisjoint(page.words):
         return doc
     found: list[Sentence] = []
     for sentence in page.sentences:

@@ -142,6 +142,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     words, i, j = page.words, mention.i, mention.j
     if words[i] not in ("middle", "long", "little", "small") or j - i > 1 or i == 0:
         return False
+    if words[i - 1] == "." and words[j : j + 1] != [] and words[j] in _OPENS_WITH:
+        return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
     others = [m for m in within(page.mentions, i - 14, i + 14) if m.kind == "digit" and not m.i <= i < m.j]
     if not any("." not in words[min(m.j, j) : max(m.i, i)] for m in others):
         return False
@@ -156,6 +158,9 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
+_OPENS_WITH = frozenset(
+    ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
+)
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
 _TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])
 _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", "has", "is"])

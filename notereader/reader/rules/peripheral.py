@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners, targets_of
@@ -19,6 +19,7 @@ _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _FIELDS = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _OF_SUTURES = frozenset([*_FIELDS, "strands", "stitch", "size", "material", "hold"])
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
+_LEFT_OUT = (["left", "out"], ["not", "done"], ["not", "needed"], ["not", "placed"], ["left", "without"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _TAKEN_OUT = word_list("sutures", "taken_out")
 _OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
@@ -31,6 +32,8 @@ _NO_ANSWER = word_list("sutures", "no_answer")
 def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find whether a peripheral suture was placed or left out, and its pattern."""
     _taken_out(desk, scene)
+    if scene.sentence.section == PERIPHERAL and _finger_without(desk, scene):
+        return
     spots = [a for a in found if a.role == PERIPHERAL]
     if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
         heading = next(iter(within(scene.page.headings, scene.sentence.i, scene.sentence.j)), None)
@@ -101,6 +104,20 @@ def _taken_out(desk: Desk, scene: Scene) -> None:
     desk.tendon(scene, target, "peripheral", "absent", [span], "peripheral suture taken out again")
 
 
+def _finger_without(desk: Desk, scene: Scene) -> bool:
+    """'Epi: ring, 6-0 PDS. Little: left out.': a finger's answer under a heading of peripheral sutures."""
+    group = scene.setting.groups[0] if scene.setting.groups else None
+    if group is None or group.i != scene.sentence.i or not group.digits or group.tendons or group.i == group.j:
+        return False
+    k = group.j + (scene.next_word(group.j) in (":", "-", "="))
+    left_out = scene.next_word(k) in ("none", "nil", "omitted") or scene.words(k, k + 2) in _LEFT_OUT
+    if not left_out or not scene.told(k):
+        return False
+    for target in (t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL")):
+        desk.tendon(scene, target, "peripheral", "absent", [(group.i, k + 1)], "peripheral suture said to be left out")
+    return True
+
+
 def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
     """Return the first mention of a peripheral suture in each part of the sentence."""
     kept: dict[tuple[int, int], Anchor] = {}
@@ -154,11 +171,21 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
         while k > scene.sentence.i and words[k] in ("the", "left", "right", "either"):
             k -= 1
         around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to"))
+        if told and words[k - 2 : k - 1] in (["was"], ["were"]):
+            k -= 2  # 'none was used on the superficialis'
         if around and words[k - 1] in ("none", "nothing") and k - 1 >= scene.sentence.i and scene.told(k):
             deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
-            for target in targets_of(desk, scene, group) if group.tendons else deep if group.digits else []:
+            named = _tendons_everywhere(desk, scene, group) if group.tendons else deep if group.digits else []
+            for target in named:
                 spot = [(k - 1, group.j)]
                 desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
+
+
+def _tendons_everywhere(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'...added to all three profundus repairs; none on the superficialis': of every finger spoken of."""
+    if group.digits or len(scene.every_digit) < 2 or "all" not in scene.said:
+        return targets_of(desk, scene, group)
+    return [t for t in desk.sewn() if t.tendon in group.tendons]
 
 
 def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

@@ -12,7 +12,7 @@ _PERIPHERAL = ("peripheral", "peripheral_pattern", "peripheral_size", "periphera
 _SAME = word_list("references", "same")
 _KNOWN_BY = ("strands", "stitch", "size")
 _RESULTS = ("gap", "gap_mm", "glide", "test")
-_THREAD = ("size", "material")
+_THREAD = ("size", "material", "looped")
 _THREADS = frozenset(["thread", "material", "gauge"])  # 'Same thread' says nothing of the stitch
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as"}
@@ -166,7 +166,7 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     told = [f for f in desk.told_of("repairs", entry) if not f.header]
     own = {f.field for f in told}
     stitches = {f.value for f in told if f.field == "stitch"}
-    if stitches and not stitches & {f.value for f in given if f.field == "stitch"}:
+    if copy.fields != "thread" and stitches and not stitches & {f.value for f in given if f.field == "stitch"}:
         own.update(_CORE)  # a stitch of its own says that its core suture is another
     for f in given:
         if f.field not in own:

@@ -19,6 +19,8 @@ _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 _OTHER_THINGS = word_list("sutures", "other_things")
 _TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
 _DONE = word_list("sutures", "done")
+_NO_ROOM = (["no", "room"], ["no", "space"], ["not", "enough"], ["too", "little"], ["too", "short"], ["too", "small"])
+_TURNS = frozenset([",", ";", ":", "so", "but", "then"])
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
@@ -39,7 +41,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             or of_other_structure(scene, mention.i, mention.j)
         ):
             continue
-        if _is_person(scene, mention) or _names_other_thing(scene, mention):
+        if _no_room_for(scene, mention) or _is_person(scene, mention) or _names_other_thing(scene, mention):
             continue
         if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
             continue
@@ -107,6 +109,13 @@ def of_other_structure(scene: Scene, i: int, j: int) -> bool:
     return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
         g.tendons for g in scene.setting.groups
     )
+
+
+def _no_room_for(scene: Scene, mention: Mention) -> bool:
+    """'No room in there for an M-Tang, so two loops': a stitch that could not be put in."""
+    before = scene.words(max(scene.sentence.i, mention.i - 9), mention.i)
+    at = next((k for k in range(len(before) - 1) if before[k : k + 2] in _NO_ROOM), None)
+    return at is not None and {"for", "to"}.isdisjoint(before[:at]) and _TURNS.isdisjoint(before[at:])
 
 
 def _is_person(scene: Scene, mention: Mention) -> bool:

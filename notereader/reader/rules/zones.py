@@ -107,7 +107,9 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     first, last = scene.part(mention.i)
     values = desk.values_told("zone")
     following = scene.next_word(mention.j)
-    if following == "throughout" or (len(values) == 1 and (mention.value in ("IV", "V") or following in ("all", "both"))):
+    if following == "throughout" or (
+        len(values) == 1 and (mention.value in ("IV", "V") or following in ("all", "both"))
+    ):
         return ()
     here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
     return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
