@@ -48,6 +48,10 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
             ["just"],
         )
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
+    those = page.words[max(sentence.i, group.i - 5) : group.i]
+    those = those[:-1] if those[-1:] == ["the"] else those
+    if those[-3:] in (["as", "those", "of"], ["as", "that", "of"], ["like", "those", "of"], ["like", "that", "of"]):
+        group.reference = True  # 'dealt with in the same way as those of the middle finger'
     if before == ["as"] and alone:
         group.reference = True  # a cell of a grid: 'as long'
     closes = group.j >= sentence.j or page.words[group.j] in _CLAUSE_ENDS

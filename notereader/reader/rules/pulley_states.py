@@ -145,6 +145,8 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return None
     if word == "closed" and {"kept", "left", "stayed"} & set(_before(scene, m, 5)):
         return "intact"
+    if m.value in OPENINGS | {"injured"} and _neither(scene, m):
+        return "intact"
     if _negated(scene, m, 4):
         further = {"further", "more", "again"} & set(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
         return "intact" if m.value in OPENINGS and not further else None
@@ -153,6 +155,14 @@ def state_of(scene: Scene, m: Mention) -> str | None:
     if m.value == "vented" and _DIVIDING & set(words):
         return _cut_or_opened(scene, m, word)
     return m.value
+
+
+def _neither(scene: Scene, m: Mention) -> bool:
+    """'In neither finger had the A4 pulley been hurt', 'neither of these was opened': whole in both."""
+    before = _before(scene, m, 12)
+    if "neither" not in before:
+        return False
+    return {",", ";", ".", "but", "so", "and", "then"}.isdisjoint(before[before.index("neither") :])
 
 
 def _before(scene: Scene, m: Mention, reach: int) -> list[str]:

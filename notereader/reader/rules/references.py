@@ -1,7 +1,7 @@
 """Sutures told by reference: 'in the same manner', 'like the index', 'likewise', 'as line 1', 'same epitendinous'."""
 
 from notereader.reader.desk import Copy, Desk, Finding, carried
-from notereader.reader.groups import Group, Target
+from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import PERIPHERAL, TENDON, anchors
 from notereader.reader.scene import Scene, group_targets
@@ -37,9 +37,22 @@ def references(desk: Desk, scene: Scene) -> None:
         if not any(g.tendons or g.digits for g in scene.setting.groups):
             return  # 'then pulled the same way again'
         fields = "results"
+    if source is not None and fields == "all" and _each_like_its_own(desk, scene, source, (i, j)):
+        return
     targets = _targets(desk, scene, i, source)
     if targets and scene.told(i):
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
+
+
+def _each_like_its_own(desk: Desk, scene: Scene, source: Group, span: tuple[int, int]) -> bool:
+    """'The ring finger tendons were dealt with as those of the middle finger': profundus as profundus, and so on."""
+    several = next((g for g in scene.setting.groups if g.generic == "all" and g.digits and not g.tendons), None)
+    if several is None or not source.digits or source.tendons or not scene.told(span[0]):
+        return False
+    for known in desk.repairable(source.digits):
+        targets = [Target(d, known.tendon, known.slip) for d in several.digits if has(d, known.tendon)]
+        desk.copies.append(Copy(scene, [t for t in targets if desk.may_be_repaired(t)], known, span, "all"))
+    return True
 
 
 def _of_a_test(desk: Desk, scene: Scene) -> bool:
@@ -57,7 +70,7 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
         (
             g
             for g in scene.setting.groups
-            if g.reference and {"like", "as"} & set(words[max(g.i - 3, scene.sentence.i) : g.i])
+            if g.reference and {"like", "as"} & set(words[max(g.i - 5, scene.sentence.i) : g.i])
         ),
         None,
     )

@@ -556,6 +556,10 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
     digits = group.digits or (before[-1].digits if before else scene.setting.digits)
     if not before and not group.digits and (listed := _listed_before(desk, scene, group)):
         return listed
+    if {"listed", "above", "aforementioned"} & set(scene.words(group.i, min(group.j + 3, scene.sentence.j))):
+        return (
+            [t for t in desk.named if t.slip is None and desk.extents.get(t) != "intact"] if value != "intact" else []
+        )
     named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
     if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
         quantified = "both" in scene.words(max(scene.sentence.i, group.i - 1), group.j)

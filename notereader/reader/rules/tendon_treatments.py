@@ -29,10 +29,26 @@ def treatments(desk: Desk, scene: Scene) -> None:
         value = _deed(desk, scene, mention)
         if value is not None:
             _treatment(desk, scene, mention, value)
+    _which_slip(desk, scene)
     _slip_left_over(desk, scene)
     _likewise(desk, scene)
     _to_bone(desk, scene)
     _of_the_joint(desk, scene)
+
+
+def _which_slip(desk: Desk, scene: Scene) -> None:
+    """'The resected slip was the radial one': which slip it was that the note told of before."""
+    words = scene.page.words
+    for deed in (d for d in scene.of("deed") if d.value in ("excised", "repaired", "left") and scene.told(d.i)):
+        if scene.next_word(deed.j) != "slip" or scene.words(deed.j + 1, deed.j + 3) not in (
+            ["was", "the"],
+            ["is", "the"],
+        ):
+            continue
+        side = words[deed.j + 3] if deed.j + 3 < scene.sentence.j else ""
+        for digit in scene.setting.digits if side in ("radial", "ulnar") else ():
+            target = Target(digit, "FDS", side)
+            desk.tendon(scene, target, "treatment", deed.value, [(deed.i, deed.j + 4)], f"treatment {deed.value}")
 
 
 def _of_the_joint(desk: Desk, scene: Scene) -> None:
