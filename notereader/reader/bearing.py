@@ -17,6 +17,7 @@ from notereader.reader.ordinals import at_place, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.reader.shared_nouns import settle_shared_nouns
+from notereader.reader.slips import settle_slips
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
@@ -31,6 +32,7 @@ def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
     settle_shared_nouns(page)
+    settle_slips(page)
     settle_digits(page)
     put_right(page)
     by_sentence = _mentions_by_sentence(page)

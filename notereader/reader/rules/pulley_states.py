@@ -70,6 +70,8 @@ def _longest_first(m: Mention) -> tuple[int, int]:
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
+    if word == "in order" and scene.next_word(m.j) in ("to", "that"):
+        return True
     if word == "opening" and scene.word_before(m.i) in ("on", "at", "upon", "an"):
         return True
     if word == "repair" and not scene.header and scene.next_word(m.j) not in ("of", ":"):

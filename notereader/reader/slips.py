@@ -1,0 +1,52 @@
+"""Which words name a slip of a superficialis: 'its ulnar half', 'of its two slips the radial was whole'."""
+
+from notereader.reader.page import Mention, Page, Sentence, within
+
+_SIDES = frozenset(["radial", "ulnar"])
+_PARTS = frozenset(["half", "part", "limb", "tail"])
+_PLURALS = frozenset(["slips", "halves", "limbs", "tails"])
+_SAYS = frozenset(["was", "is", "being", "had", "has", "were", "cut", "gone", "intact", "whole", "one"])
+_OTHERS = frozenset(["pulley", "pulley?", "sided", "bundle", "anynerve", "anyartery", "structure"])
+_OF_IT = frozenset(["fds", "superficialis", "sublimis", "superficial"])
+
+
+def settle_slips(page: Page) -> None:
+    """Add the slips told as halves, or by their side alone, and drop the shares that such a half only seems to be."""
+    if not page.words or _SIDES.isdisjoint(page.words):
+        return
+    made: list[Mention] = []
+    latest = ""
+    for sentence in page.sentences:
+        inside = within(page.mentions, sentence.i, sentence.j)
+        if not any(m.kind in _OTHERS for m in inside):
+            made += _told(page, sentence, inside, latest)
+        latest = next((m.value for m in reversed(inside) if m.kind == "tendon"), latest)
+    slips = [*made, *(m for m in page.mentions if m.kind == "slip" and m.value in _SIDES)]
+    taken = {k for m in slips for k in range(m.i, m.j)}
+    kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
+    page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) -> list[Mention]:
+    """Return the slips of one sentence; `latest` is the tendon named last before it."""
+    words, found = page.words, []
+    named = {k for m in inside if m.kind == "slip" for k in range(m.i, m.j)}
+    for k in range(sentence.i, sentence.j - 1):
+        if words[k] not in _SIDES or k in named:
+            continue
+        tendon = next((m.value for m in reversed(inside) if m.kind == "tendon" and m.i <= k), latest)
+        ahead = next((m.value for m in inside if m.kind == "tendon" and 0 < m.i - k <= 4), "")
+        several = not _PLURALS.isdisjoint(words[sentence.i : k])
+        if words[k + 1] in _PARTS and "FDS" in (tendon, ahead) and _of_the_tendon(words, k + 2):
+            found.append(Mention("slip", words[k], k, k + 2))
+        elif several and tendon == "FDS" and words[k - 1] in ("the", "(") and words[k + 1] in _SAYS:
+            found.append(Mention("slip", words[k], k, k + 1 + (words[k + 1] == "one")))
+    return found
+
+
+def _of_the_tendon(words: list[str], k: int) -> bool:
+    """Tell whether a half is not that of something else: 'the ulnar half of the FDS', not 'of A2'."""
+    if words[k : k + 1] != ["of"]:
+        return True
+    noun = words[k + 2 : k + 3] if words[k + 1 : k + 2] in (["the"], ["its"], ["this"]) else words[k + 1 : k + 2]
+    return bool(noun) and noun[0] in _OF_IT
