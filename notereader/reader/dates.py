@@ -13,7 +13,7 @@ _NAMES = (
     *("january", "february", "march", "april", "may", "june"),
     *("july", "august", "september", "october", "november", "december"),
 )
-_MONTHS = {short: n for n, name in enumerate(_NAMES, 1) for short in (name, name[:3])} | {"sept": 9}
+MONTHS = {short: n for n, name in enumerate(_NAMES, 1) for short in (name, name[:3])} | {"sept": 9}
 _NUMERIC = re.compile(r"(\d{1,2})[./-](\d{1,2})[./-](\d{4}|\d{2})\Z")
 _ISO = re.compile(r"(\d{4})[./-](\d{2})[./-](\d{2})\Z")
 _NAMED = re.compile(r"(\d{1,2})-?([A-Za-z]{3,9})-?(\d{4}|\d{2})\Z")
@@ -36,12 +36,12 @@ def find_dates(page: Page) -> list[FoundDate]:
             numeric.append((k, match))
         elif iso := _ISO.match(word):
             found += _made(page, k, k + 1, int(iso[1]), int(iso[2]), int(iso[3]))
-        elif (named := _NAMED.match(word)) and named[2].lower() in _MONTHS:
-            found += _made(page, k, k + 1, _year(named[3]), _MONTHS[named[2].lower()], int(named[1]))
+        elif (named := _NAMED.match(word)) and named[2].lower() in MONTHS:
+            found += _made(page, k, k + 1, _year(named[3]), MONTHS[named[2].lower()], int(named[1]))
     month_first = _month_first([m for _, m in numeric], found, page)
     for k, match in numeric:
         found += _numeric(page, k, match, month_first)
-    found += without_year(page, found, _MONTHS)
+    found += without_year(page, found, MONTHS)
     return sorted(found, key=lambda d: d.i)
 
 
@@ -122,7 +122,7 @@ def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None)
 def _worded(page: Page) -> Iterator[FoundDate]:
     """Yield dates with the month in letters: '3 June 2029', 'June 3, 2029', 'the third of June twenty thirty'."""
     words = page.words
-    for k, month in [(k, _MONTHS[word]) for k, word in enumerate(words) if word in _MONTHS]:
+    for k, month in [(k, MONTHS[word]) for k, word in enumerate(words) if word in MONTHS]:
         year = _year_at(words, k + 1) or _short_year(page, k + 1)
         if year is not None:
             day = day_before(words, k)

@@ -199,8 +199,12 @@ class Desk:
         if self._deep_named is None:
             named = [(s, g) for s in self.having("tendon") for g in s.setting.groups if g.tendons]
             told = [(s, g) for s, g in named if s.told(g.i)]
-            told = told or [(s, g) for s, g in named if self.page.standing[g.i] == "history"]  # what ruptured again
-            targets = dict.fromkeys(t for s, g in told if not (g.reference or g.excepted) for t in group_targets(s, g))
+            before = [
+                (s, g) for s, g in named if self.page.standing[g.i] in ("history", "story")
+            ]  # what ruptured again
+            targets = _named_by(told)
+            known = {t.digit for t in targets}
+            targets |= {t: None for t in _named_by(before) if t.digit not in known}
             otherwise = self.values_told("deed") & {"tenodesed", "grafted", "reinserted"}
             deep = [t for t in targets if t.tendon in ("FDP", "FPL") and t.slip is None]
             self._deep_named = [] if otherwise else deep
@@ -246,6 +250,11 @@ class Desk:
 
     def _of(self, target: Target, digits: tuple[str, ...] | None) -> bool:
         return digits is None or not digits or target.digit in digits or target.digit is None
+
+
+def _named_by(named: list[tuple[Scene, Group]]) -> dict[Target, None]:
+    """Return the tendons that groups of scenes name, but for those compared with or left out."""
+    return dict.fromkeys(t for s, g in named if not (g.reference or g.excepted) for t in group_targets(s, g))
 
 
 def is_correction(scene: Scene) -> bool:

@@ -355,7 +355,7 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         return tuple(d for d in scene.every_digit or scene.setting.digits if d not in left_out)
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
-    after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]
+    after = [g for g in scene.setting.groups if g.digits and g.i >= at and not (g.reference or _of_a_pulley(scene, g))]
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
         return after[0].digits
     if after and _belongs(scene, at, after[0]):
@@ -363,6 +363,13 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
         return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
+
+
+def _of_a_pulley(scene: Scene, group: Group) -> bool:
+    """'... had FDP sutures elsewhere, A2 of the ring cut through': the finger says whose the pulley is."""
+    k = group.i - 1 - (scene.word_before(group.i) == "the")
+    pulleys = scene.of("pulley") if not group.tendons and scene.page.words[k] == "of" else []
+    return any(m.j == k for m in pulleys)
 
 
 _IN_BOTH = (["in", "both"], ["in", "each"], ["on", "both"], ["for", "both"])

@@ -12,7 +12,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.boxes import boxes_trail, find_boxes, option_after, option_before
-from notereader.reader.dates import find_dates
+from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -310,7 +310,7 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     cues = [c for c in cues if not (c.value == "history" and _is_a_place(page, c))]
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
-    if _mended_before(page, sentence):
+    if _mended_before(page, sentence) or _in_a_month_before(page, sentence):
         return True
     years = _earlier_years(page, sentence, year)
     return bool(years) and not any(d.i <= years[0][0] < d.j for d in page.dates)
@@ -328,6 +328,19 @@ def _mended_before(page: Page, sentence: Sentence) -> bool:
     here = [d for d in page.dates if sentence.i <= d.i < sentence.j and not d.yearless]
     had = sentence.i + words.index("had")
     return bool(dated) and any(d.value < min(dated) and d.i > had for d in here)
+
+
+def _in_a_month_before(page: Page, sentence: Sentence) -> bool:
+    """'FDS there had been cut out in June': a month alone, behind 'had been', is before this operation."""
+    words = page.words
+    for k in range(sentence.i, sentence.j - 5):
+        if words[k] == "had" and words[k + 1] == "been":
+            month = next(
+                (n for n in range(k + 3, min(k + 8, sentence.j)) if words[n - 1] == "in" and words[n] in MONTHS), 0
+            )
+            if month and words[month + 1 : month + 2] != ["of"]:
+                return True
+    return False
 
 
 def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int, int]]:

@@ -41,13 +41,15 @@ _FAR = {
     **dict.fromkeys(("none", "nil", "no", "uncut"), "intact"),
     "half": "half",
 }
+_GAVE_WAY = frozenset(["way", "ruptured", "parted", "snapped", "dehisced", "failed", "apart"])
+_OLD_REPAIR = frozenset(["repair", "repairs", "suture", "sutures", "join", "tenorrhaphy"])
 _SAME = frozenset(["same", "ditto", "idem", "likewise"])
 _NONE = frozenset(["none", "nil"])
 
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words=_CUT | _SAME | _NONE | {"neither", "avulsion"} | _FAR.keys(),
+    words=_CUT | _SAME | _NONE | _GAVE_WAY | {"neither", "avulsion"} | _FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -69,6 +71,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _none_of_slip(desk, scene)
     _none_cut(desk, scene)
     _avulsion(desk, scene)
+    _gave_way(desk, scene)
     _cell_of_cut(desk, scene)
     _cell_of_how_far(desk, scene)
 
@@ -652,6 +655,20 @@ def _avulsion(desk: Desk, scene: Scene) -> None:
         named = [g for g in groups if 0 < g.i - k <= 3]
         for target in (t for g in named[:1] for t in group_targets(scene, g) if t.tendon in ("FDP", "FPL", "FDS")):
             desk.tendon(scene, target, "extent", "complete", [(min(k, named[0].i), max(k + 1, named[0].j))], "avulsion")
+
+
+def _gave_way(desk: Desk, scene: Scene) -> None:
+    """'The repair had given way', 'the old suture line has parted': the deep flexor sewn before is in two again."""
+    if _GAVE_WAY.isdisjoint(scene.said) or scene.of("tendon") or len(scene.setting.digits) != 1 or scene.header:
+        return
+    words = scene.page.words
+    for k in range(scene.sentence.i + 1, scene.sentence.j):
+        before = scene.words(max(scene.sentence.i, k - 5), k)
+        if words[k] not in _GAVE_WAY or _OLD_REPAIR.isdisjoint(before) or not scene.told(k) or scene.negated(k, k + 1):
+            continue
+        digit = scene.setting.digits[0]
+        for target in (t for t in desk.deep_named if t.digit == digit and t not in desk.extents):
+            desk.tendon(scene, target, "extent", "complete", [(k - len(before), k + 1)], "the repair gave way")
 
 
 def _answers_percent(scene: Scene, quantity: Quantity) -> bool:
