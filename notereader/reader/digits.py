@@ -162,6 +162,7 @@ _OPENS_WITH = frozenset(
     ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
 )
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
+_NEXT = frozenset(["now", "next", "then", "first", "lastly", "finally", "second", "third", "last"])
 _TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])
 _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", "has", "is"])
 _SAYS_AFTER = word_list("bearing", "says_after")
@@ -289,6 +290,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
             return after not in _LABELS_WORDS
         spoken = page.words[mention.i - 1 : mention.i] == ["the"] and page.words[mention.i - 2] in _SPOKEN_OF
+        if page.words[mention.i - 1] == "the" and page.words[mention.i - 2] in _NEXT and after in (".", ":", ",", ";"):
+            return True  # 'Now the MIDDLE.'
         if word == "middle" or spoken:
             if not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
                 return False  # 'a lump in the middle' where no middle finger is spoken of

@@ -56,7 +56,8 @@ def _empty_label(page: Page, i: int, j: int) -> bool:
     """Tell whether words i to j are a line of a form left empty, 'Gap after repair:', with another label after it."""
     own = page.words[i:j]
     leader = next((k for k, word in enumerate(own) if word[0] == "." and k and word.startswith("..")), None)
-    if leader is not None and not any(w[0].isalnum() for w in own[leader:]):
+    told = own[:leader].count(":") > 1 or "[" in own[:leader]  # 'core : 3-0    strands : 4    type : ......'
+    if leader is not None and not told and not any(w[0].isalnum() for w in own[leader:]):
         below = j < len(page.words) and page.breaks[j] == Break.LINE and _indent(page, j) > _indent(page, i)
         return not below and (j >= len(page.words) or page.breaks[j] >= Break.COLUMN)  # 'removed ............'
     colon = i + own.index(":") if ":" in own else j
@@ -110,6 +111,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     fits = narrow or before.room > _first_width(page, line) + 1
     if page.breaks[line.i] == Break.BLANK:
         return False
+    if _in_columns(page, before) and _in_columns(page, line):
+        return False  # rows of a grid
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
@@ -121,6 +124,11 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
+
+
+def _in_columns(page: Page, line: Line) -> bool:
+    """Tell whether a line holds more than one column of space."""
+    return sum(page.breaks[k] == Break.COLUMN for k in range(line.i + 1, line.j)) > 1
 
 
 def _first_width(page: Page, line: Line) -> int:

@@ -145,7 +145,8 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     names = [page.words[a] for a, _ in title.cells]
     last = [page.words[b - 1] for _, b in title.cells]
     known = sum(a in _TITLES or b in _TITLES for a, b in zip(names, last, strict=True))
-    if known < 3 and _digit_titles(page, title) < 2:
+    lacks_one = known == 2 and len(title.cells) == 3 and _name_rows(page, lines[n + 1 : n + 4])
+    if known < 3 and _digit_titles(page, title) < 2 and not lacks_one:
         return []
     if {":", "[", "=="} & set(page.words[title.i : title.j]):  # a line of a form, not of titles
         return []
@@ -167,6 +168,13 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     for line in body:
         _cut_cells(page, line, [start for start in title.starts if start > 2])
     return body
+
+
+def _name_rows(page: Page, lines: list[_Line]) -> bool:
+    """Tell whether lines of three cells each begin with a tendon or another structure: rows of a grid."""
+    kinds = ("tendon", "sided", "anynerve", "anyartery")
+    starts = [line.cells[0] for line in lines if len(line.cells) == 3]
+    return len(starts) == 3 and all(any(m.kind in kinds for m in within(page.mentions, i, j)) for i, j in starts)
 
 
 def _numbers_lines(page: Page, lines: list[_Line], n: int) -> bool:

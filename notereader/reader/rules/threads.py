@@ -168,4 +168,6 @@ def is_old(scene: Scene, thread: Thread) -> bool:
     before = scene.words(max(scene.sentence.i, thread.i - 2), thread.i)
     if before in (["first", "with"], ["first", "using"]):
         return False  # 'FDS was repaired first using 4-0 Ethibond'
+    if before[-1:] == ["the"] and scene.words(thread.j, thread.j + 1) == ["had"]:
+        return True  # 'with 4-0 Ethibond this time, because the 3-0 had frayed the fibres'
     return any(w in _OLD for w in before)
