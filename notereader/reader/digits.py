@@ -26,6 +26,7 @@ _NUMBERED = {
     "iv": "ring",
     "v": "small",
 }
+_ROMAN = frozenset(["ii", "iii", "iv", "v"])
 _SPOKEN_OF = frozenset(["of", "in", "for", "on", "to", "from", "let"])
 _ORDINALS = frozenset(["second", "2nd", "third", "3rd", "fourth", "4th", "fifth", "5th"])
 _BY_RANK = frozenset(["ray", "rays", "2", "3", "4", "5", "ii", "iii", "iv", "v"])
@@ -69,9 +70,26 @@ def _number_digits(page: Page) -> None:
                 k += 1
                 continue
             break
-    made += _ticked_digits(page) + _numbered_fingers(page, taken)
+    made += _ray_of(page, taken) + _ticked_digits(page) + _numbered_fingers(page, taken)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+def _ray_of(page: Page, taken: set[int]) -> list[Mention]:
+    """'FDP of III', 'A1 IV': a Roman numeral behind a tendon or pulley, in a note that names rays or fingers so."""
+    words, found = page.words, []
+    by_numeral = any(m.kind == "digit" and words[m.j - 1] in _ROMAN for m in page.mentions)
+    for m in page.mentions:
+        k = m.j
+        if m.kind == "tendon" and words[k : k + 1] == ["of"] and m.value in ("FDP", "FDS"):
+            k += 1
+        elif m.kind != "pulley" or not by_numeral:
+            continue
+        while k < len(words) and words[k] in _ROMAN and k not in taken and page.raw(k, k + 1).isupper():
+            found.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
+            joined = words[k + 1 : k + 2] in (["and"], [","], ["+"], ["&"])
+            k += 2 if joined else len(words)
+    return found
 
 
 def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:

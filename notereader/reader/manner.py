@@ -47,6 +47,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
             ["way"],
             ["just"],
         )
+    if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 in page.tendon_words:
+        group.reference = True  # 'RF FDP as MF FDP.'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those

@@ -66,7 +66,7 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
         after = page.words[k] if k < sentence.j else "."
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
         closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
-        closes = closes or (k > q.j and page.words[q.i : q.j] == ["all"] and after == ":")  # 'All four: knots inside'
+        closes = closes or (k > q.i + 1 and page.words[q.i] == "all" and after == ":")  # 'All four: knots inside'
         thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
         first = first or thread
         if first and not named and (noun or verb or closes or thread or around):

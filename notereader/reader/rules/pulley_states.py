@@ -154,6 +154,8 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return "intact" if m.value in OPENINGS and not further else None
     if m.value in ("vented", "released") and _by_accident(scene, m):
         return "injured"
+    if m.value in ("vented", "released") and {"rest", "remainder", "remaining"} & set(_before(scene, m, 4)):
+        return "released"  # 'torn through half its length; the remainder was divided too'
     if m.value == "vented" and _DIVIDING & set(words):
         return _cut_or_opened(scene, m, word)
     return m.value
