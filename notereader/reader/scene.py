@@ -222,11 +222,16 @@ def _subjects(scene: Scene) -> list[Subject]:
     return subjects
 
 
+_PARTS_BESIDE = frozenset(["lumbrical", "lumbricals", "vinculum", "vincula", "muscle", "paratenon"])
+
+
 def _lies_under(scene: Scene, group: Group) -> bool:
     """'The skin over the FDS was intact': the tendon is only the place."""
     before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
     if before[-1:] == ["the"]:
         before = before[:-1]
+    if len(before) > 1 and before[-2] in _PARTS_BESIDE and before[-1] in ("to", "of", "from", "on"):
+        return True  # 'Lumbrical to RF FDP: ragged, cut out'
     return (
         bool(before)
         and before[0] in ("skin", "fat", "sheath", "nerve")

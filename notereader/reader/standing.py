@@ -133,6 +133,8 @@ def _opening(page: Page, sentence: Sentence) -> str:
     signed = first[:2] in (["signed", "for"], ["agreed", "to"], ["signed", "up"])
     if (signed or first[:2] in (["consented", "for"], ["consented", "to"])) and page.words[sentence.j - 1] != "?":
         return "story"
+    if first[:1] == ["plan"] and first[1:2] in (["a"], ["b"], ["c"]) and first[2:3] != ["."]:
+        return "considered"  # 'Plan B = sew FDP, four strands of 3-0 Prolene'
     if _is_aside_of(first):
         return "teaching"
     if first[:2] in (["were", "a"], ["were", "the"], ["were", "it"], ["were", "there"]):

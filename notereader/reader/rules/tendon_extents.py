@@ -49,7 +49,7 @@ _NONE = frozenset(["none", "nil"])
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words=_CUT | _SAME | _NONE | _GAVE_WAY | {"neither", "avulsion"} | _FAR.keys(),
+    words={"flexors"} | _CUT | _SAME | _NONE | _GAVE_WAY | {"neither", "avulsion"} | _FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -70,6 +70,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _same_again(desk, scene)
     _none_of_slip(desk, scene)
     _none_cut(desk, scene)
+    _other_flexors(desk, scene)
     _avulsion(desk, scene)
     _gave_way(desk, scene)
     _cell_of_cut(desk, scene)
@@ -500,6 +501,31 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
 
 
+@needs(words=["flexors"])
+def _other_flexors(desk: Desk, scene: Scene) -> None:
+    """'Remaining flexors of the fingers: intact' at the wrist: both flexors of each finger no cut was told of."""
+    words = scene.page.words
+    for k in range(scene.sentence.i + 1, scene.sentence.j):
+        if words[k] != "flexors" or not scene.told(k) or not _of_the_fingers(scene, k):
+            continue
+        before = set(scene.words(max(scene.sentence.i, k - 4), k))
+        whole = [m for m in scene.of("extent") if m.value == "intact" and m.i > k and not scene.negated(m.i, m.j)]
+        at_wrist = bool(desk.values_told("zone") & {"IV", "V"}) or {"FCR", "FCU", "PL"} & desk.values_told("tendon")
+        if not whole or not at_wrist or before.isdisjoint(("remaining", "other", "rest")):
+            continue
+        for target in (Target(d, t) for d in DIGITS[1:] for t in ("FDP", "FDS")):
+            if desk.extents.get(target) not in HURT_KINDS and target not in desk.treatments:
+                desk.tendon(scene, target, "extent", "intact", [(k - 1, whole[0].j)], "extent intact")
+
+
+def _of_the_fingers(scene: Scene, k: int) -> bool:
+    behind = scene.words(k + 1, k + 4)
+    return scene.word_before(k) in ("finger", "digital") or behind in (
+        ["of", "the", "fingers"],
+        ["to", "the", "fingers"],
+    )
+
+
 def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
     """'Only that of the index was whole. The other three were cut': the same tendon of the other three fingers."""
     told = [t for t in scene.setting.focus if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:]]
@@ -727,6 +753,8 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
         return scene.word_before(mention.i - 1) in ("its", "the") and not any(
             m.value == "FDS" for m in scene.of("tendon")
         )
+    if before == ":" and any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups):
+        return True  # 'FDS of II: one third, at its radial edge'
     if before == "by" and scene.word_before(mention.i - 1) in ("hanging", "held", "attached", "connected", "on"):
         return False  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
