@@ -308,7 +308,11 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
         groups += _parse(page, label, quantifiers)
         atoms = [a for a in atoms if a.i < a.j]
     for atom in atoms:
-        if run and (not _glued(page, run[-1].j, atom.i, quantifiers) or _next_slip(page, run[-1], atom)):
+        if run and (
+            not _glued(page, run[-1].j, atom.i, quantifiers)
+            or _next_slip(page, run[-1], atom)
+            or _new_list(run, atom, page, atoms)
+        ):
             groups += _parse(page, run, quantifiers)
             run = []
         run.append(atom)
@@ -400,6 +404,16 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
+
+
+def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'FDP repair MF + LF, FDS slip RF': behind a comma a tendon with a finger of its own begins a new list."""
+    fingers_first = run[0].kind == "digit" and all(m.kind == "digit" for m in run)
+    if not fingers_first or atom.kind != "tendon" or page.words[run[-1].j : atom.i] != [","]:
+        return False
+    later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
+    tendon_before = any(m.kind == "tendon" and m.j <= run[0].i for m in atoms)
+    return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:

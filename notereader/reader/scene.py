@@ -232,6 +232,8 @@ def _lies_under(scene: Scene, group: Group) -> bool:
         before = before[:-1]
     if len(before) > 1 and before[-2] in _PARTS_BESIDE and before[-1] in ("to", "of", "from", "on"):
         return True  # 'Lumbrical to RF FDP: ragged, cut out'
+    if before[-2:] in (["ahead", "of"], ["front", "of"]):
+        return True  # 'closed with two 5-0 PDS sutures ahead of the tendon'
     return (
         bool(before)
         and before[0] in ("skin", "fat", "sheath", "nerve")

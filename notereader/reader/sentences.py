@@ -95,7 +95,7 @@ def _soft_lines(page: Page, lines: list[Line], edges: set[int], small: bool) -> 
     last_item = 0
     for before, line in pairwise(lines):
         number = _item_number(page, line)
-        if line.i in edges or _item(page, line, last_item):
+        if line.i in edges or (_item(page, line, last_item) and not _measures(page, line)):
             last_item = number or last_item
             continue
         if goes_on(page, before, line, small):
@@ -105,7 +105,7 @@ def _soft_lines(page: Page, lines: list[Line], edges: set[int], small: bool) -> 
 
 def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     """Tell whether a line goes on with the sentence of the line before it; `small`: the note is in small letters."""
-    lower = page.text[page.starts[line.i]].islower()
+    lower = page.text[page.starts[line.i]].islower() or _measures(page, line)
     last = page.words[line.i - 1]
     narrow = before.length + before.room < _NARROW
     fits = narrow or before.room > _first_width(page, line) + 1
@@ -124,6 +124,12 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
+
+
+def _measures(page: Page, line: Line) -> bool:
+    """Tell whether a line begins with a length or a share, '2 mm at the back of the join', and not with a number."""
+    after = page.words[line.i + 1 : line.i + 2]
+    return page.words[line.i].isdecimal() and after != [] and after[0] in ("mm", "cm", "%", "per", "percent", "strands")
 
 
 def _in_columns(page: Page, line: Line) -> bool:

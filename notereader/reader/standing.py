@@ -91,7 +91,8 @@ def _mark_disowned(page: Page) -> None:
     """'The paragraph above does not fit this patient': what the block before it said is nobody's finding."""
     for n, sentence in enumerate(page.sentences):
         words = page.words[sentence.i : sentence.j]
-        if not _DISOWNS.isdisjoint(words) and not _TEXTS.isdisjoint(words) and "above" in words:
+        named = not _TEXTS.isdisjoint(words) or words[:3] in (["the", "above", "is"], ["the", "above", "should"])
+        if not _DISOWNS.isdisjoint(words) and named and "above" in words:
             before = page.sentences[n - 1].block if n and page.sentences[n - 1].block != sentence.block else -1
             for other in page.sentences[:n]:
                 if other.block == before or (before < 0 and other.block == sentence.block):
@@ -357,6 +358,8 @@ def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int,
 
 def _is_a_place(page: Page, cue: Mention) -> bool:
     """'The profundus had come apart at the old repair': only where."""
+    if page.words[cue.i - 2 : cue.i] in (["from", "the"], ["from", "his"], ["from", "her"], ["of", "the"]):
+        return page.words[cue.j - 1] in ("operation", "repair", "surgery", "procedure") and cue.i >= 3
     return page.words[cue.j - 1] == "repair" and page.words[cue.i - 2 : cue.i] in (["at", "the"], ["through", "the"])
 
 

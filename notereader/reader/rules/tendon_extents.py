@@ -17,7 +17,17 @@ _TELLS_INTACT_WORDS_3 = word_list("tendons", "tells_intact_words_3") | {""}
 _CUTS_TENDON_WORDS = word_list("tendons", "cuts_tendon_words")
 _FRACTION_CUTS_CUT = word_list("tendons", "fraction_cuts_cut")
 _BARE = frozenset(
-    ["all the way", "through", "out", "off", "right through", "clean through", "cleanly through", "straight through"]
+    [
+        "all the way",
+        "through",
+        "out",
+        "off",
+        "gone",
+        "right through",
+        "clean through",
+        "cleanly through",
+        "straight through",
+    ]
 )
 _BARE_BETWEEN = word_list("tendons", "bare_between")
 _NOT_A_CUT = word_list("tendons", "not_a_cut")
@@ -430,7 +440,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if group.generic == "one" and mention.value != "intact":
         return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
     if group.digits and mention.value != "intact" and not group.generic:
-        return _same_tendon(scene, group)
+        pulleys = [m for m in scene.of("pulley") if m.j <= mention.i]
+        return [] if pulleys else _same_tendon(scene, group)
     return []
 
 
@@ -753,6 +764,9 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
         return scene.word_before(mention.i - 1) in ("its", "the") and not any(
             m.value == "FDS" for m in scene.of("tendon")
         )
+    column = scene.page.breaks[mention.i] == Break.COLUMN and scene.next_word(mention.j) in ("", ".", ",", ";")
+    if column and any(g.tendons and g.j == mention.i for g in scene.setting.groups):
+        return True  # 'FDS RF    2/3'
     if before == ":" and any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups):
         return True  # 'FDS of II: one third, at its radial edge'
     if before == "by" and scene.word_before(mention.i - 1) in ("hanging", "held", "attached", "connected", "on"):

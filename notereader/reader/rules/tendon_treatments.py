@@ -171,6 +171,10 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
 
 def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
+    if not {"little", "much", "enough", "nothing"}.isdisjoint(
+        scene.words(max(scene.sentence.i, mention.i - 6), mention.i)
+    ):
+        return False  # 'how little good tendon was left'
     if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:

@@ -30,6 +30,9 @@ class Thread:
     reasons: list[str] = field(default_factory=list)
 
 
+_WIRES = frozenset(["wire", "wires", "suture", "sutures", "thread", "monofilament", "loop", ".", ","])
+
+
 def find_threads(scene: Scene) -> list[Thread]:
     """Return the sutures named in a sentence: each size with the material beside it, and materials without a size."""
     threads = [Thread(i, j, size, (i, j)) for size, i, j in find_sizes(scene)]
@@ -37,6 +40,12 @@ def find_threads(scene: Scene) -> list[Thread]:
         return []
     for mention in scene.of("material"):
         thread = _beside(scene, threads, mention)
+        if (
+            thread is None
+            and scene.words(mention.i, mention.j) == ["steel"]
+            and scene.next_word(mention.j) not in _WIRES
+        ):
+            continue  # 'the steel having made a neat cut'
         if thread is None:
             threads.append(Thread(mention.i, mention.j, "", (0, 0), mention.value, (mention.i, mention.j)))
         else:
