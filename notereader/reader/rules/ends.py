@@ -177,7 +177,7 @@ def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mention, grouped: bool) -> list[Target]:
     if not scene.subjects and scene.setting.digits:
         here = [t for t in _parted(desk, scene, scene.setting.digits) if _named_before(desk, scene, t)]
-        live = [t for t in here if not _taken_out_before(desk, scene, t)]
+        live = [t for t in here if not _taken_out_before(desk, scene, t, titles=False)]
         if len(here) > 1 and live:
             return live
     if "these" in scene.words(scene.sentence.i, mention.i) and scene.setting.focus:
@@ -193,9 +193,10 @@ def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mentio
     return cut if len(cut) == 1 or grouped else carried(desk, scene, digits or None)[0]
 
 
-def _taken_out_before(desk: Desk, scene: Scene, target: Target) -> bool:
+def _taken_out_before(desk: Desk, scene: Scene, target: Target, titles: bool = True) -> bool:
     """Tell whether a tendon was told to be taken out or left before this sentence: its ends are trimmed no more."""
     told = [f for f in desk.told_of("repairs", target) if f.field == "treatment" and f.order < scene.sentence.i]
+    told = [f for f in told if titles or not f.header]
     return bool(told) and told[-1].value in ("excised", "left")
 
 

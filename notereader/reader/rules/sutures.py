@@ -137,5 +137,6 @@ def _remember_topic(desk: Desk, scene: Scene, found: list[Anchor], threads: list
         if anchor.role == "sheath" and not threads:
             continue
         desk.topic = TENDON if anchor.role in (CORE, PERIPHERAL, TENDON) else anchor.role
-    if threads and threads[-1].role in (CORE, PERIPHERAL):
+    tenodesed = any(d.value == "tenodesed" and scene.told(d.i) for d in scene.of("deed"))
+    if tenodesed or (threads and threads[-1].role in (CORE, PERIPHERAL)):
         desk.topic = TENDON

@@ -51,6 +51,7 @@ _FAR = {
     **dict.fromkeys(("none", "nil", "no", "uncut"), "intact"),
     "half": "half",
 }
+_WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on"])
 _GAVE_WAY = frozenset(["way", "ruptured", "parted", "snapped", "dehisced", "failed", "apart"])
 _OLD_REPAIR = frozenset(["repair", "repairs", "suture", "sutures", "join", "tenorrhaphy"])
 _SAME = frozenset(["same", "ditto", "idem", "likewise"])
@@ -119,6 +120,8 @@ def _cell_of_cut(desk: Desk, scene: Scene) -> None:
 
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     word = " ".join(scene.words(mention.i, mention.j))
+    if word == "nick" and scene.word_before(mention.i) in ("cm", "mm") and scene.next_word(mention.j) in _WHERE:
+        return  # 'through a 1 cm nick above the wrist'
     _so_was(desk, scene, mention)
     targets = _cut_targets(desk, scene, mention)
     if not targets:
@@ -740,8 +743,9 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
 def _fractions(desk: Desk, scene: Scene) -> None:
     """Read fractions said of a tendon's width: 'FDP half cut', 'a nick through a fifth of its width'."""
     for mention in scene.of("fraction"):
-        if not scene.told(mention.i):
-            continue
+        ranged = scene.next_word(mention.j) in ("to", "-") and any(m.i == mention.j + 1 for m in scene.of("fraction"))
+        if not scene.told(mention.i) or ranged:
+            continue  # of 'half to two thirds' the larger share is the weaker tendon
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
         behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
         if behind is not None and scene.next_word(mention.j) == "of" and any(slip for _, _, slip in behind.pairs):

@@ -24,6 +24,8 @@ _REACH = 9  # words between a length and the verb it belongs to
 def trimmed(desk: Desk, scene: Scene) -> None:
     """Find lengths of tendon trimmed away and give each to its tendon."""
     lengths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and scene.told(q.i)]
+    totals = [q for q in lengths if _sums_up(scene, q)]
+    lengths = totals if len(totals) == 1 and len(lengths) > 1 else lengths  # '2 mm and 3 mm, 5 mm altogether'
     if not lengths:
         return
     for q in lengths:
@@ -34,6 +36,11 @@ def trimmed(desk: Desk, scene: Scene) -> None:
         targets = respective(scene, q.i, [p.i for p in lengths], targets)
         i, j = min(verb.i, q.i), max(verb.j, q.j)
         lay_behaviour(desk, scene, targets, "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
+
+
+def _sums_up(scene: Scene, q: Quantity) -> bool:
+    after = scene.words(q.j, min(q.j + 2, scene.sentence.j))
+    return after[:1] in (["altogether"], ["total"]) or after in (["in", "all"], ["in", "total"], ["all", "told"])
 
 
 def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
@@ -54,11 +61,20 @@ def _cut_back(scene: Scene) -> list[Mention]:
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if words[k] in _OFF_VERBS and scene.next_word(k + 1) == "from" and _ends_named(scene, k + 2):
             found.append(Mention("restored", "trimmed", k, k + 2))
+        if words[k] in ("took", "take", "taken") and _takes_from_end(scene, k):
+            found.append(Mention("restored", "trimmed", k, k + 1))
         if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
             end = next((n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off")), None)
             if end is not None and all(w in _CUT_BACK or w in UNITS or w.isdigit() for w in words[k + 1 : end]):
                 found.append(Mention("restored", "trimmed", k, end + 1))
     return found
+
+
+def _takes_from_end(scene: Scene, k: int) -> bool:
+    """'I took 2 mm from the proximal end and 3 mm from the distal one'."""
+    q = next((q for q in scene.quantities if q.i == k + 1 and q.unit == "mm"), None)
+    behind = scene.words(q.j, min(q.j + 5, scene.sentence.j)) if q is not None else []
+    return behind[:1] == ["from"] and not _WHOSE.isdisjoint(behind)
 
 
 def _ends_named(scene: Scene, k: int) -> bool:
