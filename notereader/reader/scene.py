@@ -232,6 +232,8 @@ def _lies_under(scene: Scene, group: Group) -> bool:
         before = before[:-1]
     if len(before) > 1 and before[-2] in _PARTS_BESIDE and before[-1] in ("to", "of", "from", "on"):
         return True  # 'Lumbrical to RF FDP: ragged, cut out'
+    if before[-1:] == ["over"] and group.generic == "one" and any(m.kind == "pulley" for m in scene.mentions):
+        return True  # 'A4 was stitched shut again over the repair'
     if before[-2:] in (["ahead", "of"], ["front", "of"]):
         return True  # 'closed with two 5-0 PDS sutures ahead of the tendon'
     return (

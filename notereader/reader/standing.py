@@ -84,7 +84,22 @@ def standing(doc: Doc) -> Doc:
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
     _mark_disowned(page)
+    _mark_asides(page)
     return doc
+
+
+def _mark_asides(page: Page) -> None:
+    """'(SHO asks: why not? Two strands of anything is a worry.)': a remark in brackets goes on to where they close."""
+    open_block = -1
+    for sentence in page.sentences:
+        words = page.words[sentence.i : sentence.j]
+        if sentence.block == open_block:
+            _mark(page, sentence.i, sentence.j, "teaching")
+            open_block = -1 if ")" in words else open_block
+        elif _is_aside_of(words[:4]) and words[0] == "(" and ")" not in words:
+            open_block = sentence.block
+        else:
+            open_block = -1
 
 
 def _mark_disowned(page: Page) -> None:
@@ -256,6 +271,7 @@ def _options(words: list[str]) -> bool:
 _POLITE = word_list("standing", "polite")
 # What makes a quoted earlier wording hold no more, and names of such wordings before it.
 _WRONG = word_list("standing", "wrong")
+_GAVE_WAY = frozenset(["ruptured", "parted", "failed", "dehisced", "way", "apart"])
 _DISOWNS = word_list("standing", "disowns")
 _TEXTS = word_list("standing", "texts")
 _ENTRIES = word_list("standing", "entries")
@@ -358,6 +374,10 @@ def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int,
 
 def _is_a_place(page: Page, cue: Mention) -> bool:
     """'The profundus had come apart at the old repair': only where."""
+    if page.words[cue.j - 1] in ("repair", "sutures", "suture") and not _GAVE_WAY.isdisjoint(
+        page.words[cue.j : cue.j + 4]
+    ):
+        return True  # 'The previous repair had ruptured': found so today
     if page.words[cue.i - 2 : cue.i] in (["from", "the"], ["from", "his"], ["from", "her"], ["of", "the"]):
         return page.words[cue.j - 1] in ("operation", "repair", "surgery", "procedure") and cue.i >= 3
     return page.words[cue.j - 1] == "repair" and page.words[cue.i - 2 : cue.i] in (["at", "the"], ["through", "the"])

@@ -37,6 +37,7 @@ _ASKING = frozenset([":", "=", "-"])
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
 
 
+_LOOKED_FOR = tuple(["and", verb, "none"] for verb in ("saw", "found", "had"))
 _GONE = (
     ["there", "was", "none"],
     ["there", "was", "nothing"],
@@ -86,6 +87,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
+        if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
+            value = "none"  # 'looked carefully for a gap and saw none'
         if scene.next_word(mention.j) in ("neither", "none"):
             value = "none"  # 'traction opened neither repair'
         answer = scene.answer(mention.j)

@@ -41,6 +41,9 @@ class Anchor:
     strong: bool = True
 
 
+_TIMED = frozenset(["after", "before", "once", "until", "while"])
+
+
 def anchors(scene: Scene) -> list[Anchor]:
     """Return the words of a sentence that tell what its sutures are for, in order."""
     found: list[Anchor] = []
@@ -51,7 +54,8 @@ def anchors(scene: Scene) -> list[Anchor]:
             found.append(anchor)
     for group in scene.setting.groups:
         timed = scene.words(max(scene.sentence.i, group.i - 2), group.i)
-        if (group.tendons or group.generic) and not {"after", "before", "once", "until", "while"} & set(timed):
+        over = "over" in timed and any(a.role == "pulley" and a.i < group.i for a in found)
+        if (group.tendons or group.generic) and not over and _TIMED.isdisjoint(timed):
             # 'around the profundus, 6-0 running', '6-0 Prolene (FDP rim)'
             led = not {"around", "round"}.isdisjoint(timed) or scene.next_word(group.j) == "rim"
             around = bool(group.tendons) and led

@@ -16,6 +16,7 @@ from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _REDONE = {phrase: frozenset(phrase.split()) for phrase in word_list("sutures", "redone")}
+_EXTRA = frozenset(["another", "extra", "further", "additional", "more"])
 _SUTURES_WORDS = word_list("sutures", "sutures_words")
 
 
@@ -106,12 +107,13 @@ def _second_thread(desk: Desk, scene: Scene, thread: Thread, target: Target) -> 
     """
     named = any((g.tendons or g.generic or g.digits) and g.i < g.j for g in scene.setting.groups)
     core = scene.of("stitch", "strandword") or any(m.value == CORE for m in scene.of("role"))
-    named = named and scene.word_before(thread.i) not in ("another", "extra", "further", "additional", "more")
+    told = [f for f in desk.told_of("repairs", target) if f.field == "size" and not f.header]
+    if thread.role == CORE and thread.size and scene.word_before(thread.i) in _EXTRA and told:
+        return any(f.value != thread.size for f in told)  # 'gap 2 mm, extra 4-0 figure-of-eight'
     if thread.role != CORE or not thread.size or named or core or scene.sentence.prefix or is_correction(scene):
         return False
     if target in desk.redone or scene.sentence.section == CORE:
         return False
-    told = [f for f in desk.told_of("repairs", target) if f.field == "size" and not f.header]
     return any(f.value != thread.size and f.order < scene.sentence.i for f in told)
 
 

@@ -23,6 +23,8 @@ _BARE = frozenset(
         "out",
         "off",
         "gone",
+        "right across",
+        "clean across",
         "right through",
         "clean through",
         "cleanly through",
@@ -764,6 +766,12 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
         return False
     cut = _FRACTION_CUTS_CUT
     before = scene.word_before(mention.i)
+    if (
+        before in ("radial", "ulnar")
+        and mention.value != "50"
+        and scene.word_before(mention.i - 1) in (",", "cut", "(")
+    ):
+        return any(w in cut for w in near)  # 'FDP cut, radial third'
     if before in ("radial", "ulnar"):  # half of the FDS is a slip of it
         return scene.word_before(mention.i - 1) in ("its", "the") and not any(
             m.value == "FDS" for m in scene.of("tendon")

@@ -12,6 +12,8 @@ _DEED_WORDS = word_list("tendons", "deed_words")
 _LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
 _TREATED_WORDS = word_list("tendons", "treated_words")
 _FLAP = word_list("tendons", "flap")
+_WAS = frozenset(["was", "is", "were", "are", "still", "remained", "had", "found", "seen", "to", "be", "all"])
+_HOLDING = frozenset(["intact", "holding", "sound", "whole", "solid", "held", "good"])
 _DIP = frozenset(["dip", "dipj"])
 _SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
 _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
@@ -100,6 +102,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         if "left" not in word and scene.of("gap") and scene.owner(mention.i, mention.j) is not None:
             return None  # 'no diastasis of either repair was observed'
         return "left"
+    if word in ("repair", "repairs") and _still_holds(scene, mention):
+        return None  # 'the superficialis repair was intact'
     if value == "repaired" and "nothing" in scene.words(max(scene.sentence.i, mention.i - 2), mention.i):
         return None  # 'nothing was sewn there'
     if word == "fixed" and scene.words(mention.j, mention.j + 2) in (["in", "scar"], ["by", "scar"], ["to", "the"]):
@@ -116,6 +120,12 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _still_holds(scene: Scene, mention: Mention) -> bool:
+    """Tell whether an earlier repair is only said to be whole: 'superficialis repair holding', 'FDS repair intact'."""
+    after = [w for w in scene.words(mention.j, min(mention.j + 4, scene.sentence.j)) if w not in _WAS]
+    return bool(after) and after[0] in _HOLDING and any(g.j == mention.i for g in scene.setting.groups)
 
 
 def _of_gap_before(desk: Desk, scene: Scene) -> bool:

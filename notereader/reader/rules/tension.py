@@ -31,6 +31,8 @@ def tension(desk: Desk, scene: Scene) -> None:
         after = scene.words(mention.j, mention.j + 2)
         if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
             continue
+        if word == "tension" and (after[:1] in (["set"], ["adjusted"], ["judged"]) or before in ("setting", "set")):
+            continue  # 'Tension set with the wrist flexed'
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
         if word == "tension" and before in _TENSION_WORDS:
