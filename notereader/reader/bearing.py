@@ -78,16 +78,38 @@ def bearing(doc: Doc) -> Doc:
                 digits, focus = tuple(seen), ()  # 'BOTH FINGERS' heads what follows
             named = [g for g in groups if g.tendons or g.digits]
             labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
+            labelled = labelled or _labels_line(page, sentence, groups)
             labelled = labelled or (bool(heading) and bool(groups) and groups[0].tendons == heading)
             if groups and not (wide and not named and page.words[groups[-1].i] in ("both", "each")):
                 all_before = groups[-1].generic == "all" and not groups[-1].digits
             if named:
-                relabelled = not named[-1].tendons
+                relabelled = not named[-1].tendons and not _says_which_finger(page, sentence, named[-1], setting)
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
         listed = _listed(setting) or listed
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _labels_line(page: Page, sentence: Sentence, groups: list[Group]) -> bool:
+    """'* FDS small: complete.': a tendon heads its line, and what follows on the line is told of it."""
+    first = groups[0] if groups else None
+    if first is None or not first.tendons or len([g for g in groups if g.tendons]) > 1:
+        return False
+    lead = [w for w in page.words[sentence.i : first.i] if w[0].isalnum()]
+    heads = page.words[first.j : first.j + 1] == [":"] and page.breaks[sentence.i] >= Break.LINE and not lead
+    return heads and sentence.j - first.j <= 4 and sentence.j < len(page.words) and page.breaks[sentence.j] < Break.LINE
+
+
+def _says_which_finger(page: Page, sentence: Sentence, group: Group, setting: Setting) -> bool:
+    """'Tendon 2: FDS', then 'Finger: index': the label only says of which finger the tendon is."""
+    label = page.words[sentence.i : sentence.i + 2]
+    return (
+        label[:1] in (["finger"], ["digit"], ["ray"])
+        and label[1:] == [":"]
+        and bool(setting.focus)
+        and group.i > sentence.i
+    )
 
 
 def _other_finger(
@@ -360,6 +382,7 @@ def _ends_side(page: Page, k: int) -> bool:
 def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
     """'The profundus of the index was cut; that of the ring finger was not': the same tendon of another digit."""
     groups.sort(key=lambda g: g.i)
+    joined: list[Group] = []
     for before, group in pairwise(groups):
         if group.tendons or group.generic or not group.digits or group.i == group.j or not before.pairs:
             continue
@@ -372,6 +395,14 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
         kinds = list(dict.fromkeys((tendon, slip) for _, tendon, slip in before.pairs))
         pairs = [(d, tendon, slip) for d in group.digits for tendon, slip in kinds if has(d, tendon)]
         group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
+        between = [w for w in page.words[before.j : group.i] if w != "the"]
+        if between[:1] in (["and"], ["&"]) and len(between) == 3 and len(before.digits) and pairs:
+            digits = dict.fromkeys(
+                (*before.digits, *group.digits)
+            )  # 'the FDP of the ring and that of the little finger'
+            group.i, group.digits, group.pairs = before.i, tuple(digits), (*before.pairs, *pairs)
+            joined.append(before)
+    groups[:] = [g for g in groups if not any(g is other for other in joined)]
 
 
 def _take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
@@ -399,7 +430,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
-    if words == ["as"] or ("same", "as") in pairwise(words):
+    compares = "as" in words and ("as", "well") not in pairwise(words) and ("well", "as") not in pairwise(words)
+    if compares or ("same", "as") in pairwise(words):
         return False  # 'middle profundus same as the index'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'

@@ -374,6 +374,8 @@ def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int,
 
 def _is_a_place(page: Page, cue: Mention) -> bool:
     """'The profundus had come apart at the old repair': only where."""
+    if page.words[cue.i] == "first" and page.words[cue.j - 1] == "repair" and _counts_repairs(page, cue):
+        return True  # 'First repair, index FDP: ...', 'Second repair, ...'
     if page.words[cue.j - 1] in ("repair", "sutures", "suture") and not _GAVE_WAY.isdisjoint(
         page.words[cue.j : cue.j + 4]
     ):
@@ -381,6 +383,13 @@ def _is_a_place(page: Page, cue: Mention) -> bool:
     if page.words[cue.i - 2 : cue.i] in (["from", "the"], ["from", "his"], ["from", "her"], ["of", "the"]):
         return page.words[cue.j - 1] in ("operation", "repair", "surgery", "procedure") and cue.i >= 3
     return page.words[cue.j - 1] == "repair" and page.words[cue.i - 2 : cue.i] in (["at", "the"], ["through", "the"])
+
+
+def _counts_repairs(page: Page, cue: Mention) -> bool:
+    words = page.words[cue.j :]
+    return page.words[cue.j : cue.j + 1] in ([","], [":"], ["-"]) and any(
+        a == "second" and b == "repair" for a, b in pairwise(words)
+    )
 
 
 def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: int) -> tuple[int, int] | None:

@@ -120,6 +120,8 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
     beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
     if source is None and beside:
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
+    elif source is None and groups and 0 < i - groups[-1].j <= 2 and "," not in scene.words(groups[-1].j, i):
+        groups = groups[-1:]  # '..., and that of the little finger in the same way'
     done = next((g for g in groups if g.digits and not g.tendons and _done_for(scene, i, g)), None)
     groups = [done] if done is not None else groups
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]

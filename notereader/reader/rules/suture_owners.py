@@ -70,9 +70,19 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             found = targets_of(desk, scene, group)
             if group is not pool[0]:
                 found = _of_the_digit(found, pool[0], group)
+            found = _not_of_a_whole_one(desk, scene, found, before) or found
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
+
+
+def _not_of_a_whole_one(desk: Desk, scene: Scene, found: list[Target], before: list[Group]) -> list[Target]:
+    """'FDP completely divided; FDS intact; 4-strand cruciate': the tendon before it in the sentence that was cut."""
+    if not found or any(desk.extents.get(t) != "intact" or t in desk.treatments for t in found):
+        return []
+    digits = {t.digit for t in found}
+    named = [t for g in before if g.tendons for t in group_targets(scene, g)]
+    return [t for t in named if t.digit in digits and t not in found and desk.is_cut(t)]
 
 
 def _of_the_digit(found: list[Target], digit: Group, tendon: Group) -> list[Target]:
