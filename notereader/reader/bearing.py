@@ -52,7 +52,7 @@ def bearing(doc: Doc) -> Doc:
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
-        groups[:0] = _other_finger(page, sentence, groups, digits, tuple(seen))
+        _other_finger(page, sentence, groups, digits, tuple(seen))
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
         setting = Setting(
             sentence,
@@ -114,14 +114,18 @@ def _says_which_finger(page: Page, sentence: Sentence, group: Group, setting: Se
 
 def _other_finger(
     page: Page, sentence: Sentence, groups: list[Group], digits: tuple[str, ...], seen: tuple[str, ...]
-) -> list[Group]:
-    """'The other finger was done next': of two fingers the one not spoken of."""
-    k = sentence.i
-    opens = page.words[k : k + 3] in (["the", "other", "finger"], ["the", "other", "digit"])
-    if not opens or len(seen) != 2 or len(digits) != 1 or digits[0] not in seen or any(g.digits for g in groups):
-        return []
-    groups[:] = [g for g in groups if g.i >= k + 3]
-    return [Group(k, k + 3, tuple(d for d in seen if d != digits[0]))]
+) -> None:
+    """'In the other finger the FDP was cut': of two fingers the one not spoken of becomes a group of its own."""
+    words = page.words
+    spots = range(sentence.i, sentence.j - 2) if "other" in words[sentence.i : sentence.j] else ()
+    k = next((k for k in spots if words[k : k + 3] in (["the", "other", "finger"], ["the", "other", "digit"])), -1)
+    named = next((g.digits for g in reversed(groups) if g.digits and g.j <= k), digits)
+    if k < 0 or len(seen) != 2 or len(named) != 1 or named[0] not in seen or any(g.digits and g.i > k for g in groups):
+        return
+    kept = [g for g in groups if g.j <= k or g.i >= k + 3]
+    for cut in [g for g in groups if g.i < k + 3 < g.j and g.tendons]:  # 'the other finger the FDP'
+        kept.append(Group(k + 3, cut.j, tendons=cut.tendons, pairs=tuple((None, t, s) for _, t, s in cut.pairs)))
+    groups[:] = sorted([*kept, Group(k, k + 3, tuple(d for d in seen if d != named[0]))], key=lambda g: g.i)
 
 
 def _under_heading(
@@ -134,6 +138,9 @@ def _under_heading(
         covers = alone[0].i == sentence.i and sentence.j - alone[0].j <= 1
         return alone[0].tendons if covers else ()
     first = groups[0] if groups else None
+    label = page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 5 and own_line
+    if label and not alone:
+        return ()  # 'Test:' above 'Index: passive, no gap' ends what 'FDS:' headed
     if first is None and not any(m.kind in ("pulley", "structure", "sided") for m in mentions):
         return heading
     labels = first is not None and first.i == sentence.i and bool(first.digits) and not any(g.tendons for g in groups)
@@ -334,6 +341,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
             not _glued(page, run[-1].j, atom.i, quantifiers)
             or _next_slip(page, run[-1], atom)
             or _new_list(run, atom, page, atoms)
+            or _whole_before(page, run[-1], atom, mentions)
         ):
             groups += _parse(page, run, quantifiers)
             run = []
@@ -436,6 +444,12 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
+
+
+def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:
+    """'... with an intact FDS, the middle FDP and FDS were cut': what was called whole is no part of the next list."""
+    whole = any(m.kind == "extent" and m.value == "intact" and m.j == last.i for m in mentions)
+    return whole and last.kind == "tendon" and atom.kind == "digit" and "," in page.words[last.j : atom.i]
 
 
 def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:

@@ -279,6 +279,10 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if behind:
         return resolve_pairs(group, behind), group
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
+    if group.four == 1 and not group.digits and _of_repairs(scene, group):
+        own = [t for t in desk.repairable() if t.tendon in group.tendons]
+        if own:
+            return own, group  # 'All FDP repairs were tested': those that were sewn
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
@@ -291,6 +295,11 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
             targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
     return targets, group
+
+
+def _of_repairs(scene: Scene, group: Group) -> bool:
+    words = scene.words(group.j - 1, min(group.j + 1, scene.sentence.j))
+    return not {"repair", "repairs", "repaired", "sutured", "joins", "tested"}.isdisjoint(words)
 
 
 def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.headings import Line, believed_headings, line_starts
-from notereader.reader.page import Break, Page, Section, page_of
+from notereader.reader.page import Break, Page, Section, page_of, within
 from notereader.reader.sentences import goes_on, make_sentences, sentence_end
 from notereader.vocabulary.wordlists import word_list
 
@@ -159,12 +159,24 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"  # 'After: moved passively, no gap.'
     elif cut.kind == "indication" and phrase in _SEEN and _OPERATIVE.search(" ".join(page.words[cut.h - 15 : cut.h])):
         cut.kind = "findings"  # 'Wound lengthened. O/E: FDP severed.'
+    elif cut.kind == "admin" and _heads_operation(page, cut, limit):
+        cut.kind = "narrative"  # 'Theatre:' above the findings and the repair
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
     elif cut.kind == "instructions" and phrase in _TREATED and any(map(_SIZE.match, page.words[cut.i : limit])):
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
+
+
+def _heads_operation(page: Page, cut: Section, limit: int) -> bool:
+    """Tell whether a heading of the hospital's own stands alone on its line above lines that tell of cut tendons."""
+    phrase = " ".join(page.words[cut.h : cut.i])
+    if phrase not in ("theatre", "theater", "operating theatre", "or") or cut.i + 1 >= limit:
+        return False
+    first = cut.i + (page.words[cut.i] == ":")
+    alone = first < limit and page.breaks[first] >= Break.LINE
+    return alone and any(m.kind == "tendon" for m in within(page.mentions, first, min(limit, first + 30)))
 
 
 def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[int], wrapped: frozenset[int]) -> int:

@@ -89,7 +89,9 @@ def _footnotes(page: Page) -> dict[str, list[Span]]:
 def _opening_numbers(page: Page, sentence: Sentence) -> list[str]:
     """Return the numbers that a sentence opens with before a colon: 'Remark on 4, 5, 8:', '1+2:', '3:'."""
     words, k = page.words, sentence.i
-    while k < sentence.j and words[k] in _LEADS:
+    while k < sentence.j and (
+        words[k] in _LEADS or (words[k] == "." and words[k - 1] in ("no", "nos") and k > sentence.i)
+    ):
         k += 1
     numbers: list[str] = []
     ranged = False

@@ -365,6 +365,8 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
     after = [g for g in scene.setting.groups if g.digits and g.i >= at and not (g.reference or _of_a_pulley(scene, g))]
+    if group is not None and after and not _has_any(after[0].digits, group):
+        after = after[1:]  # 'the profundus was repaired ...; next was the thumb'
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
         return after[0].digits
     if after and _belongs(scene, at, after[0]):
@@ -372,6 +374,11 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
         return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
+
+
+def _has_any(digits: tuple[str, ...], group: Group) -> bool:
+    fingers = {"FDP", "FDS"} & set(group.tendons)
+    return not (fingers and digits == ("thumb",) and "FPL" not in group.tendons)
 
 
 def _of_a_pulley(scene: Scene, group: Group) -> bool:

@@ -81,6 +81,7 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
         _mark_misquoted(page, sentence)
+        _mark_contrast(page, sentence)
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
     _mark_disowned(page)
@@ -120,6 +121,19 @@ def _mark_asked(page: Page, sentence: Sentence) -> None:
         if page.words[k] == "?":
             first = next((m for m in range(k - 1, sentence.i, -1) if page.words[m] in (",", ";", ":", "+")), sentence.i)
             _mark(page, first, k, "question")
+
+
+def _mark_contrast(page: Page, sentence: Sentence) -> None:
+    """'A two-strand modified Kessler of 4-0, not a 4-strand cruciate of 3-0': all of what it was not."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 2):
+        if words[k] == "not" and words[k - 1] in (",", "(") and words[k + 1] in ("a", "an"):
+            end = next((n for n in range(k + 1, sentence.j) if words[n] in (",", ";", ".", ")", "but")), sentence.j)
+            suture = ("stitch", "strandword")
+            if any(m.kind in suture for m in within(page.mentions, k, end)) and any(
+                m.kind in suture for m in within(page.mentions, sentence.i, k)
+            ):
+                _mark(page, k, end, "considered")
 
 
 def _mark_misquoted(page: Page, sentence: Sentence) -> None:
@@ -376,7 +390,8 @@ def _is_a_place(page: Page, cue: Mention) -> bool:
     """'The profundus had come apart at the old repair': only where."""
     if page.words[cue.i] == "first" and page.words[cue.j - 1] == "repair" and _counts_repairs(page, cue):
         return True  # 'First repair, index FDP: ...', 'Second repair, ...'
-    if page.words[cue.j - 1] in ("repair", "sutures", "suture") and not _GAVE_WAY.isdisjoint(
+    nouns = page.words[cue.j - 1 : cue.j + 1]
+    if not {"repair", "sutures", "suture"}.isdisjoint(nouns) and not _GAVE_WAY.isdisjoint(
         page.words[cue.j : cue.j + 4]
     ):
         return True  # 'The previous repair had ruptured': found so today

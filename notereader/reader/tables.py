@@ -76,6 +76,8 @@ class _Line:
     cells: list[Span] = field(default_factory=list)
     starts: list[int] = field(default_factory=list)  # column of each cell on its line
     ends: list[int] = field(default_factory=list)
+    bars: list[int] = field(default_factory=list)  # how many bars stand before each cell; empty where there are none
+    all_bars: int = 0
     tabs: list[int] = field(default_factory=list)  # how many tabs stand before each cell; empty where there are none
 
 
@@ -130,6 +132,8 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
                 line.starts.append(page.starts[first] - origin)
                 line.ends.append(page.ends[k - 1] - origin)
             first = k + 1 if at_bar else k
+    line.all_bars = bars
+    line.bars = [page.words[line.i : i].count("|") for i, _ in line.cells] if bars > 1 else []
     tabs = [page.text.count("\t", origin, page.starts[i]) for i, _ in line.cells]
     line.tabs = tabs if max(tabs, default=0) and len(set(tabs)) == len(tabs) else []
 
@@ -292,6 +296,8 @@ def _column(title: _Line, line: _Line, n: int) -> int | None:
     """Return the column a cell stands under; None for a label left of the first title."""
     if title.tabs and line.tabs:  # a tab has no width of its own: the cells of a column follow as many tabs
         return title.tabs.index(line.tabs[n]) if line.tabs[n] in title.tabs else None
+    if title.bars and title.all_bars == line.all_bars and len(set(line.bars)) == len(line.bars):
+        return title.bars.index(line.bars[n]) if line.bars[n] in title.bars else None
     start, end = line.starts[n], line.ends[n]
     beside = line.ends[0] <= title.starts[0] or line.starts[0] > title.ends[0]  # a label, or no cell under the first
     if len(line.cells) == len(title.cells) and not (beside and title.starts[0] >= _LABELS_WIDE):

@@ -45,7 +45,7 @@ def glide(desk: Desk, scene: Scene) -> None:
     asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus):
         return
-    told = _answered(scene) if asked else _told(desk, scene)
+    told = (_answered(scene) if asked else []) or _told(desk, scene)
     events = sorted([*told, *_run_freely(desk, scene), *_free_alone(desk, scene)], key=lambda e: e.i)
     before = ""
     for event in events:
@@ -59,7 +59,7 @@ def glide(desk: Desk, scene: Scene) -> None:
 def _asked(scene: Scene) -> bool:
     """Tell whether a cell stands under 'Glide': its words need not name a tendon or a test."""
     labels = scene.sentence.prefix
-    return bool(labels) and not _GLIDE_NOUNS.isdisjoint(scene.words(*labels[-1]))
+    return any(not _GLIDE_NOUNS.isdisjoint(scene.words(*label)) for label in labels)
 
 
 def _answered(scene: Scene) -> list[_Event]:

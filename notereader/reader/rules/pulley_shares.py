@@ -146,6 +146,8 @@ def part_in(scene: Scene, low: int, high: int) -> Share:
         word = scene.page.words[k]
         if word == "mid" and "line" in scene.words(k + 1, k + 3):
             continue
+        if word == "middle" and any(m.kind == "digit" and m.i == k for m in scene.mentions):
+            continue  # 'middle A2 intact'
         if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
             return {"part": (PARTS[word], (k, k + 1))}
     return {}

@@ -140,7 +140,10 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
 
 def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Mention]]:
     """Return the words for a group of pulleys by digit: 'A4 was vented in the ring finger and excised in the index'."""
-    fingers = [g for g in scene.setting.groups if g.digits and not g.tendons and g.j > group.i]
+    bare = [g for g in scene.setting.groups if g.digits and not g.tendons]
+    fingers = [g for g in bare if g.j > group.i]
+    if any(g for g in fingers if scene.next_word(g.j) == "it"):
+        fingers = [g for g in bare if g.j > group.i - 4]  # 'In the middle A2 was vented; in the ring it is intact'
     found: dict[tuple[str, ...], list[Mention]] = {}
     for m in group.actions:
         after = [g for g in fingers if 0 <= g.i - m.j <= 3] or _told_behind(scene, group, m, fingers)
@@ -264,6 +267,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     right_before = next((g for g in groups if g.digits and g.j == mention.i and g.i < g.j), None)
     if right_before is not None:
         return right_before.digits  # 'ring A2 distal third, small A4 complete'
+    listed = [g for g in groups if g.digits and not g.tendons and g.i > mention.j and scene.word_before(g.i) == ":"]
+    if listed and not any(g.digits and g.i < listed[0].i for g in groups):
+        return listed[0].digits  # 'A2 vented 5 mm distally: middle.'
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
     if beside:
         return beside[0].digits
@@ -318,7 +324,9 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     found = {m.value for m in scene.of("opened", "extent")}
     if found == {"intact"} and scene.sentence.section == "findings" and set(told) & cut:
         return ()  # 'Little: ... A2 and A4 both unhurt', though the ring finger's A2 was hurt
-    astray = scene.sentence.section == "addendum" or bool(cut and not cut & set(told))
+    named = [s for s in desk.scenes if s.sentence.section == "addendum" and s.sentence.i < scene.sentence.i]
+    added = any(g.digits for s in named for g in s.setting.groups)  # 'ADDENDUM. The ring finger was left out ...'
+    astray = (scene.sentence.section == "addendum" and not added) or bool(cut and not cut & set(told))
     digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or (astray and f.entry[0] in cut)))
     return digits if len(digits) == 1 else ()
 
@@ -353,6 +361,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     tendons = [g for g in scene.setting.groups if not g.generic]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
+    if state_of(scene, action) == "repaired" and scene.of("strandword", "stitch"):
+        return  # '... back under A2, which is intact. It was repaired with a four-strand cruciate': the tendon
     if state_of(scene, action) not in _SHARED or _nothing_else(desk, scene):
         _lay_again(desk, scene, action)
 

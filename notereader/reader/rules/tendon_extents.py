@@ -124,6 +124,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     word = " ".join(scene.words(mention.i, mention.j))
     if word == "nick" and scene.word_before(mention.i) in ("cm", "mm") and scene.next_word(mention.j) in _WHERE:
         return  # 'through a 1 cm nick above the wrist'
+    if "respectively" in scene.said and sum(q.unit == "%" for q in scene.quantities) > 1:
+        return  # '60% and 100% divided respectively': the shares are dealt out
     _so_was(desk, scene, mention)
     targets = _cut_targets(desk, scene, mention)
     if not targets:
@@ -444,6 +446,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return [Target("thumb", "FPL")]
     if group.generic == "one" and mention.value != "intact":
         return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
+    if group.every and not (group.digits or group.generic):
+        return _in_every_finger(scene, group, mention)
     if group.digits and mention.value != "intact" and not group.generic:
         pulleys = [m for m in scene.of("pulley") if m.j <= mention.i]
         return [] if pulleys else _same_tendon(scene, group)
@@ -540,6 +544,16 @@ def _of_the_fingers(scene: Scene, k: int) -> bool:
         ["of", "the", "fingers"],
         ["to", "the", "fingers"],
     )
+
+
+def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Target]:
+    """'FDP: completely divided in all three fingers': the tendon that heads the line, in each finger worked on."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.digits]
+    if len(named) != 1 or named[0].i > scene.sentence.i + 1 or scene.next_word(named[0].j) != ":":
+        return []
+    left_out = {d for g in scene.setting.groups if g.excepted for d in g.digits}
+    fingers = [d for d in scene.every_digit if d != "thumb" and d not in left_out]
+    return [Target(d, t) for d in fingers for t in named[0].tendons if has(d, t)]
 
 
 def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
