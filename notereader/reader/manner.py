@@ -6,6 +6,12 @@ from notereader.reader.page import Page, Sentence
 LIKE = frozenset(["like", "as"])
 _CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
 _EXCEPT = frozenset(["except", "excepting", "save", "but"])
+_PARTS_OF = (["insertion"], ["decussation"], ["chiasm"], ["bifurcation"])
+_PLACING = frozenset(["to", "of", "at", "past", "beyond", "near", "behind", "above", "below", "under", "over"])
+
+
+def _leads_to_place(before: list[str]) -> bool:
+    return bool(before) and before[-1] in _PLACING
 
 
 def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
@@ -49,6 +55,13 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         )
     if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 in page.tendon_words:
         group.reference = True  # 'RF FDP as MF FDP.'
+    if (
+        group.tendons
+        and not group.digits
+        and page.words[group.j : group.j + 1] in _PARTS_OF
+        and _leads_to_place(before)
+    ):
+        group.reference = True  # 'zone I, distal to the FDS insertion: torn through'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those

@@ -30,6 +30,7 @@ _VERBS = frozenset(["was", "were", "is", "are", "had"])
 _WITHIN = frozenset(["in", "of", "on", "to"])
 _SIDES = frozenset(["r", "l", "rt", "lt", "right", "left"])
 
+_ACTS = frozenset(["held", "caught", "hid", "overlay", "bound", "hit", "met", "overrode", "kept"])
 SUBJECT_KINDS = word_list("scene", "subject_kinds")
 
 
@@ -290,12 +291,24 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
     if near_after and _closely_followed(scene, i, j, near_after[0]):
         return near_after[0]
     if near_before:
+        near_before = _not_its_object(scene, near_before, i)
         return _with_tendon(near_before)
     if near_after:
         return near_after[0]
     if before:
         return _with_tendon([s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
+
+
+def _not_its_object(scene: Scene, before: list[Subject], i: int) -> list[Subject]:
+    """'The ulnar slip tethered the profundus and was taken out': what went on is the slip, not what it tethered."""
+    last = before[-1]
+    follows = scene.words(last.j, i) in (["and", "was"], ["and", "were"], ["and", "was", "therefore"], ["and", "had"])
+    if len(before) < 2 or not follows or last.kind != "tendon":
+        return before
+    lead = [w for w in scene.words(before[-2].j, last.i) if w not in ("the", "its", "a")]
+    acts = len(lead) == 1 and (lead[0].endswith("ed") or lead[0] in _ACTS)
+    return before[:-1] if acts else before
 
 
 def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:

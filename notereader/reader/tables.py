@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.page import Break, Page, Sentence, page_of, within
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.sentences import sentence_end
 from notereader.vocabulary.wordlists import word_list
 
@@ -217,8 +217,16 @@ def _label_of_a_form(page: Page, line: _Line, body: list[_Line]) -> bool:
 
 def _digit_titles(page: Page, title: _Line) -> int:
     kinds = ("digit", "digit?", "tendon", "pulley", "border")
-    digits = {m.i for m in within(page.mentions, title.i, title.j) if m.kind in kinds}
+    named = [m for m in within(page.mentions, title.i, title.j) if m.kind in kinds]
+    digits = {m.i for m in named if m.kind != "digit?" or _is_all_of_a_cell(page, title, m)}
     return sum(any(a <= k < b for k in digits) for a, b in title.cells)
+
+
+def _is_all_of_a_cell(page: Page, title: _Line, m: Mention) -> bool:
+    """Tell whether a word that only may name a finger fills its cell: 'Little', and not '2nd operator'."""
+    cell = next(((i, j) for i, j in title.cells if i <= m.i < j), (m.i, m.j))
+    rest = {w for k, w in enumerate(page.words[cell[0] : cell[1]], cell[0]) if not m.i <= k < m.j}
+    return rest <= {"finger", "ray", "digit", "(", ")", ".", "l", "r", "left", "right"}
 
 
 def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:

@@ -416,6 +416,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
 
 def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
+    if scene.sentence.prefix and not scene.setting.groups and scene.mentions and _of_another_row(scene):
+        return []
     headed = _of_the_exception(scene, mention) or _headed_list(scene, mention) or _listed_behind(scene, mention)
     if headed:
         return headed
@@ -452,6 +454,13 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         pulleys = [m for m in scene.of("pulley") if m.j <= mention.i]
         return [] if pulleys else _same_tendon(scene, group)
     return []
+
+
+def _of_another_row(scene: Scene) -> bool:
+    """Tell whether a cell stands in a row whose label names no tendon that the reader knows: it tells of none."""
+    label = scene.sentence.prefix[0]
+    words = scene.words(*label)
+    return _CUT_LABELS.isdisjoint(words) and not {"how", "extent", "cut", "tendon", "state", "far"} & set(words)
 
 
 def _digits_before(scene: Scene, group: Group) -> tuple[str, ...]:
@@ -648,6 +657,8 @@ def _percents(desk: Desk, scene: Scene) -> None:
             continue
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
+            if scene.sentence.prefix and not scene.setting.groups and _of_another_row(scene):
+                continue
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
             targets = _hurt_of(scene, quantity) or targets
             subject = scene.owner(quantity.i, quantity.j)
