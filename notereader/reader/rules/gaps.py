@@ -87,6 +87,9 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
+        lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in ("a", "some")]
+        if lead[-2:] == ["not", "without"]:
+            value = "seen"  # 'is not without a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'
         if scene.next_word(mention.j) in ("neither", "none"):

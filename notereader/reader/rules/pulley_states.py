@@ -189,6 +189,8 @@ def _only_possible(scene: Scene, m: Mention) -> bool:
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     """Return 'intact' for words that say so without doubt; 'left' needs 'alone' or the end of the clause."""
     before = _before(scene, m, 9)
+    if "neither" in before and {"nor", "of"} & set(before):
+        return None  # 'Neither A2 nor A4 was left whole'
     if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
     if word == "alone":
