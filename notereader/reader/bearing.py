@@ -324,7 +324,8 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     if not (atoms or quantifiers):
         return []
     for a in atoms:
-        if a.kind == "slip" and a.value == "one" and page.words[a.j : a.j + 1] == ["("] and a.j + 1 < len(page.words):
+        beside = page.words[a.j : a.j + 1] in (["("], ["-"], [","]) and a.j + 1 < len(page.words)
+        if a.kind == "slip" and a.value == "one" and beside:
             named = page.words[a.j + 1]
             a.value = named if named in ("radial", "ulnar") else a.value  # 'one slip (ulnar)'
     if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):

@@ -444,6 +444,8 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return [], []
     if group is not None and group.generic == "others":
         return others(desk, scene, group, desk.repairable()), []
+    if group is not None and group.generic == "all" and pair_in_focus(desk, scene, group):
+        return list(scene.setting.focus), []
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
         return desk.sewn(digits or None), []
@@ -451,6 +453,13 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return desk.sewn(), []
     found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
     return found, [reason] if reason else []
+
+
+def pair_in_focus(desk: Desk, scene: Scene, group: Group) -> bool:
+    """'FDS ring and small: 3-0. Neither was given an epitendinous suture.': the two tendons spoken of right before."""
+    two = scene.words(group.i, group.j) in (["neither"], ["both"]) and not group.digits and group.i == scene.sentence.i
+    focus = scene.setting.focus
+    return two and len(focus) == 2 and all(desk.may_be_repaired(t) and desk.has_suture(t) for t in focus)
 
 
 def others(desk: Desk, scene: Scene, group: Group, possible: list[Target]) -> list[Target]:

@@ -54,8 +54,10 @@ _LOST = frozenset(["missing", "lost", "loss", "kerf", "defect", "destroyed", "sh
 
 def _bare_bite(scene: Scene, q: Quantity) -> bool:
     """'bite 8-10': a range without a unit right behind the word for what is taken."""
-    if q.unit or q.low is None or q.high is None or not 5 <= q.low < q.high <= 15 or not scene.told(q.i):
+    if q.unit or q.low is None or q.high is None or not 5 <= q.low <= q.high <= 15 or not scene.told(q.i):
         return False
+    if q.low == q.high:
+        return scene.word_before(q.i) == "purchase" and scene.next_word(q.j) in ("", ",", ";", ".")
     return scene.word_before(q.i) in ("bite", "bites", "purchase") and scene.next_word(q.j) in ("", ",", ";", ".")
 
 
@@ -162,6 +164,9 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """'10 mm in the middle and 7 mm in the ring finger', '1 cm and the distal 8 mm', '10 mm and 8 mm respectively'."""
     between = scene.words(before.j, q.i)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    listed = between in (["/"], [",", "distal"], [",", "proximal"], [",", "prox"], [",", "dist"])
+    if listed and 2 <= (q.high or 0) <= 25:
+        return True  # 'purchase 8 mm / 6 mm', 'proximal 10 mm, distal 7 mm'
     if "and" not in between or not _NOT_TAKEN.isdisjoint([*between, *after]) or not 2 <= (q.high or 0) <= 25:
         return False
     sides = _STUMPS | {"in", "respectively", "other"}

@@ -3,7 +3,7 @@
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets, series
@@ -123,6 +123,9 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     digits = group.digits if group is not None else ()
     if group is not None and _collects(group):
         return _of_all(desk, scene, group)
+    listed = _of_the_list(desk, scene)
+    if listed:
+        return listed
     if _all_words(scene):
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
         return told if len(told) > 1 else _parted(desk, scene, digits or None)
@@ -205,6 +208,23 @@ def _named_before(desk: Desk, scene: Scene, target: Target) -> bool:
     entry = (target.digit, target.tendon, target.slip)
     told = [f.order for f in desk.told_of("repairs", entry) if f.field == "extent" and not f.header]
     return bool(told) and min(told) < scene.sentence.j
+
+
+def _of_the_list(desk: Desk, scene: Scene) -> list[Target]:
+    """'Ends sharp, no fray.' on a line of its own under a list of several fingers: of every cut tendon told of."""
+    first = scene.sentence.i
+    words = [
+        w for w in scene.words(first, first + 4) if w not in ("the", "-", "*", "all", "of", "these", "tendon", "cut")
+    ]
+    opens = words[:1] in (["ends"], ["stumps"]) or scene.words(first, first + 1) == ["all"]
+    own_line = scene.page.breaks[first] >= Break.LINE or scene.words(first, first + 1) in (["all"], ["tendon"])
+    named = any(g.digits or g.tendons for g in scene.setting.groups)
+    if not (opens and own_line) or named or scene.sentence.prefix:
+        return []
+    cut = [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
+    told = {f.entry for f in desk.findings if f.field == "ends"}
+    several = len({t.digit for t in cut}) > 1
+    return cut if several and not any((t.digit, t.tendon, t.slip) in told for t in cut) else []
 
 
 def _all_words(scene: Scene) -> bool:

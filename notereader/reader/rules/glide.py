@@ -25,6 +25,9 @@ _SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
+_PASSES = frozenset(
+    ["pass", "passes", "passed", "past", "through", "under", "beneath", "enters", "entered", "clears", "clear"]
+)
 _GLIDE_NOUNS = frozenset(["glide", "gliding", "excursion", "run", "runs", "glides"])
 _EDGES = frozenset(["edge", "lip", "margin", "pulley", "rim", "border"])
 
@@ -116,14 +119,20 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if ("swollen" in words or words & _FLAPS or {"cut", "edge"} <= words) and "repair" not in words:
         return False
     subject = scene.owner(mention.i, mention.j)
-    if subject is not None and subject.group is None and not (subject.kind == "role" or _is_where(subject, mention)):
+    if (
+        subject is not None
+        and subject.group is None
+        and not (subject.kind == "role" or _is_where(scene, subject, mention))
+    ):
         return False
     return bool(words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene))
 
 
-def _is_where(subject: Subject, mention: Mention) -> bool:
+def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
     """'catches when entering the new A2': a pulley told behind is the place; 'A4 was stuck to bone' tells of A4."""
-    return subject.kind in ("pulley", "pulleys") and subject.i >= mention.j
+    if subject.kind not in ("pulley", "pulleys"):
+        return False
+    return subject.i >= mention.j or scene.word_before(subject.i) in _PASSES
 
 
 def _tested_before(desk: Desk, scene: Scene) -> bool:

@@ -1,6 +1,6 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.desk import Desk, carried, near_digits, others, owners
+from notereader.reader.desk import Desk, carried, near_digits, others, owners, pair_in_focus
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -189,6 +189,8 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
         return [t for t in found if desk.extents.get(t) != "intact"] or found
+    if group.generic == "all" and pair_in_focus(desk, scene, group):
+        return list(scene.setting.focus)
     if group.generic == "all":
         named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
         if (

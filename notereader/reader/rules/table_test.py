@@ -1,6 +1,6 @@
 """How the finished repair was tested on the table."""
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, others
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
@@ -153,6 +153,8 @@ def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if tendons:
         return list(dict.fromkeys(t for g in tendons for t in behaving(desk, scene, g.i, g.j)))
     told = _with_results(desk, scene)
+    if told and ":" in scene.words(mention.j, min(mention.j + 6, scene.sentence.j)):
+        told = list(dict.fromkeys([*told, *_results_after(desk, scene)]))  # 'Pulled on: index gaps 1 mm. Rest no gap.'
     if told:
         return told
     later = _results_after(desk, scene) if not own else []
@@ -185,10 +187,15 @@ def _results_after(desk: Desk, scene: Scene) -> list[Target]:
     for _ in range(4):
         if after is None or after.sentence.block != scene.sentence.block or not after.of(*_RESULTS):
             break
-        groups = [g for g in after.setting.groups if (g.tendons or g.digits) and not g.reference]
+        groups = [
+            g for g in after.setting.groups if (g.tendons or g.digits or g.generic == "others") and not g.reference
+        ]
         if not groups or after.of("test"):
             break
         for group in groups:
+            if group.generic == "others":
+                found += others(desk, after, group, desk.sewn())
+                continue
             found += [
                 t for t in desk.repairable(group.digits or None) if not group.tendons or t.tendon in group.tendons
             ]

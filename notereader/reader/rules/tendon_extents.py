@@ -130,6 +130,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     targets = _cut_targets(desk, scene, mention)
     if not targets:
         return
+    if word == "gone" and scene.page.words[mention.i - 1] in ("has", "had", "have", "was"):
+        return  # 'the proximal end had gone to the palm'
     if word in _BARE and not _bare_is_cut(scene, mention):
         return
     if word in ("complete", "completely") and (

@@ -61,6 +61,8 @@ def _cut_back(scene: Scene) -> list[Mention]:
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if words[k] in _OFF_VERBS and scene.next_word(k + 1) == "from" and _ends_named(scene, k + 2):
             found.append(Mention("restored", "trimmed", k, k + 2))
+        if words[k] in ("ends", "stumps") and words[k + 1] == "back" and any(q.i == k + 2 for q in scene.quantities):
+            found.append(Mention("restored", "trimmed", k, k + 2))  # 'FDP ends back 4 mm to good tendon'
         if words[k] in ("took", "take", "taken") and _takes_from_end(scene, k):
             found.append(Mention("restored", "trimmed", k, k + 1))
         if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
