@@ -64,6 +64,9 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
             return [Group(q.i, q.i + 2, generic="all", every=True)]
         noun = page.words[k - 1] in ("repair", "repairs", "join", "tenorrhaphy")
         after = page.words[k] if k < sentence.j else "."
+        if after in ("them", "these", "those") and k + 1 < sentence.j:
+            k += 1
+            after = page.words[k]
         if after in ("also", "then", "now", "too", "alike") and k + 1 < sentence.j:
             after = page.words[k + 1]  # 'Each of them also received'
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)

@@ -36,10 +36,10 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) ->
             continue
         tendon = next((m.value for m in reversed(inside) if m.kind == "tendon" and m.i <= k), latest)
         ahead = next((m.value for m in inside if m.kind == "tendon" and 0 < m.i - k <= 4), "")
-        several = not _PLURALS.isdisjoint(words[sentence.i : k])
+        several = not _PLURALS.isdisjoint(words[sentence.i : k]) or any(m.kind == "slip" and m.j <= k for m in inside)
         if words[k + 1] in _PARTS and "FDS" in (tendon, ahead) and _of_the_tendon(words, k + 2):
             found.append(Mention("slip", words[k], k, k + 2))
-        elif several and tendon == "FDS" and words[k - 1] in ("the", "(") and words[k + 1] in _SAYS:
+        elif several and tendon == "FDS" and words[k - 1] in ("the", "(") and (words[k + 1] in _SAYS):
             found.append(Mention("slip", words[k], k, k + 1 + (words[k + 1] == "one")))
     return found
 

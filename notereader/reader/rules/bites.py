@@ -33,7 +33,12 @@ def bites(desk: Desk, scene: Scene) -> None:
     bare = [
         q
         for q in scene.quantities
-        if not q.unit and lengths and 0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS
+        if not q.unit
+        and lengths
+        and (
+            (0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS)
+            or (0 < q.i - lengths[-1].j <= 6 and scene.words(q.j, q.j + 3) == ["on", "the", "other"])
+        )
     ]
     lengths += bare or [q for q in scene.quantities if _bare_bite(scene, q)]
     if not lengths:
@@ -49,6 +54,7 @@ def bites(desk: Desk, scene: Scene) -> None:
         _lay_purchase(desk, scene, taken)
 
 
+_LISTING = _STUMPS | {",", "/", "hold", "bite", "bites", "purchase", "on", "one", "side", "the", "and", "end"}
 _LOST = frozenset(["missing", "lost", "loss", "kerf", "defect", "destroyed", "shredded"])
 
 
@@ -164,8 +170,8 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """'10 mm in the middle and 7 mm in the ring finger', '1 cm and the distal 8 mm', '10 mm and 8 mm respectively'."""
     between = scene.words(before.j, q.i)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
-    listed = between in (["/"], [",", "distal"], [",", "proximal"], [",", "prox"], [",", "dist"])
-    if listed and 2 <= (q.high or 0) <= 25:
+    other_side = not _STUMPS.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
+    if set(between) <= _LISTING and {",", "/"} & set(between) and other_side and 2 <= (q.high or 0) <= 25:
         return True  # 'purchase 8 mm / 6 mm', 'proximal 10 mm, distal 7 mm'
     if "and" not in between or not _NOT_TAKEN.isdisjoint([*between, *after]) or not 2 <= (q.high or 0) <= 25:
         return False
@@ -196,6 +202,9 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     if not _NOT_TAKEN.isdisjoint(words) and not _takes(scene, *own):
         return False
     near = [m for m in scene.of("bite") if first <= m.i < last and -8 <= m.i - q.j <= 6]
+    held = "hold" in (scene.word_before(q.i), scene.next_word(q.j)) and (q.low or 0) >= 5
+    if held:
+        return _about_core(desk, scene, q)  # 'Hold 12 mm.', '20 mm hold'
     strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in _IS_PURCHASE_WORDS_3]
     if strong or scene.words(scene.sentence.i, scene.sentence.i + 1) == ["catch"]:
         return _about_core(desk, scene, q)

@@ -214,7 +214,7 @@ def _of_the_list(desk: Desk, scene: Scene) -> list[Target]:
     """'Ends sharp, no fray.' on a line of its own under a list of several fingers: of every cut tendon told of."""
     first = scene.sentence.i
     words = [
-        w for w in scene.words(first, first + 4) if w not in ("the", "-", "*", "all", "of", "these", "tendon", "cut")
+        w for w in scene.words(first, first + 6) if w not in ("the", "-", "*", "all", "of", "these", "tendon", "cut")
     ]
     opens = words[:1] in (["ends"], ["stumps"]) or scene.words(first, first + 1) == ["all"]
     own_line = scene.page.breaks[first] >= Break.LINE or scene.words(first, first + 1) in (["all"], ["tendon"])

@@ -116,7 +116,8 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if _takes_tendon(scene, mention) or not after_repair(desk, scene):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if ("swollen" in words or words & _FLAPS or {"cut", "edge"} <= words) and "repair" not in words:
+    flaps = words & _FLAPS - ({"stump"} if scene.page.words[mention.j : mention.j + 4][-1:] == ["stump"] else set())
+    if ("swollen" in words or flaps or {"cut", "edge"} <= words) and "repair" not in words:
         return False
     subject = scene.owner(mention.i, mention.j)
     if (

@@ -22,6 +22,8 @@ def knot(desk: Desk, scene: Scene) -> None:
     """Find where the knots lie: 'knots buried', 'knot outside'."""
     words = scene.of("knotword")
     for mention in scene.of("knot"):
+        if scene.next_word(mention.j) in ("arch", "palmar", "branch", "radial", "fascia"):
+            continue  # 'Superficial arch tied'
         own = {"knot", "knots"} & set(scene.words(mention.i, mention.j))
         near = [mention] if own else [w for w in words if abs(w.i - mention.i) <= 9]
         near = near or ([mention] if _goes_on(desk, scene) else [])

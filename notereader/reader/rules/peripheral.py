@@ -18,6 +18,13 @@ _WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _FIELDS = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _OF_SUTURES = frozenset([*_FIELDS, "strands", "stitch", "size", "material", "hold"])
+_NOT_ONE = (
+    "did not get one",
+    "did not receive one",
+    "did not have one",
+    "was left without one",
+    "were left without one",
+)
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
 _LEFT_OUT = (["left", "out"], ["not", "done"], ["not", "needed"], ["not", "placed"], ["left", "without"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
@@ -32,6 +39,7 @@ _NO_ANSWER = word_list("sutures", "no_answer")
 def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find whether a peripheral suture was placed or left out, and its pattern."""
     _taken_out(desk, scene)
+    _got_none(desk, scene)
     if scene.sentence.section == PERIPHERAL and _finger_without(desk, scene):
         return
     spots = [a for a in found if a.role == PERIPHERAL]
@@ -116,6 +124,26 @@ def _finger_without(desk: Desk, scene: Scene) -> bool:
     for target in (t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL")):
         desk.tendon(scene, target, "peripheral", "absent", [(group.i, k + 1)], "peripheral suture said to be left out")
     return True
+
+
+def _got_none(desk: Desk, scene: Scene) -> None:
+    """'Each had a 5-0 epitendinous suture. The superficialis repairs did not get one.'"""
+    text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
+    before = desk.scene_before(scene)
+    if "one" not in scene.said or before is None or not any(f" {p} " in text for p in _NOT_ONE):
+        return
+    told = [f for f in desk.findings if f.field == "peripheral" and before.sentence.i <= f.order < scene.sentence.i]
+    if not told and not any(m.value == PERIPHERAL for m in scene.of("role")):
+        return
+    for group in (g for g in scene.setting.groups if g.tendons and not g.reference):
+        named = (
+            [t for t in desk.sewn() if t.tendon in group.tendons]
+            if not group.digits
+            else targets_of(desk, scene, group)
+        )
+        for target in named:
+            span = [(group.i, scene.sentence.j)]
+            desk.tendon(scene, target, "peripheral", "absent", span, "peripheral suture said to be left out")
 
 
 def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:

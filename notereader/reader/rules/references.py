@@ -15,7 +15,7 @@ _RESULTS = ("gap", "gap_mm", "glide", "test")
 _THREAD = ("size", "material", "looped")
 _THREADS = frozenset(["thread", "material", "gauge"])  # 'Same thread' says nothing of the stitch
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
-_COMPARES = _ALIKE | {"same", "identical", "similar", "as"}
+_COMPARES = _ALIKE | {"same", "identical", "similar", "as", "so"}
 
 
 @needs(words=_COMPARES | {"like"})
@@ -81,6 +81,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
         return None
     for k in range(scene.sentence.i, scene.sentence.j):
         word = words[k]
+        if word == "so" and words[k + 1 : k + 2] in (["was"], ["were"]) and _slip_behind(scene, k + 2):
+            return k, k + 2, None, "slip"
         if word in _ALIKE:
             return k, k + 1, None, "all"
         if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(
@@ -105,6 +107,12 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
     return None
 
 
+def _slip_behind(scene: Scene, k: int) -> bool:
+    """'The radial slip was joined with a figure-of-eight, and so was the ulnar one.'"""
+    behind = [g for g in scene.setting.groups if 0 <= g.i - k <= 1 and any(slip for _, _, slip in g.pairs)]
+    return bool(behind) and any(g.j < k for g in scene.setting.groups if any(slip for _, _, slip in g.pairs))
+
+
 def _part_told(scene: Scene, i: int) -> str:
     """'7/0 Prolene running, same as the middle': only the peripheral suture is told of, so only it is the same."""
     first, _ = scene.part(i)
@@ -117,6 +125,8 @@ def _part_told(scene: Scene, i: int) -> str:
 
 def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
+    if source is None and scene.words(i, i + 2) in (["so", "was"], ["so", "were"]):
+        groups = [g for g in groups if 0 <= g.i - i - 2 <= 1]
     beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
     if source is None and beside:
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'

@@ -17,6 +17,9 @@ _OFF_VERBS = frozenset(["taken", "cut", "removed", "pared", "nibbled", "shaved",
 _WHOSE = frozenset(["each", "both", "either", "every", "end", "ends", "stump", "stumps", "them"])
 _NOT_TENDON = frozenset(["skin", "nerve", "wound", "bone", "nail"])
 _TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons", "fdp", "fds", "fpl", "profundus"])
+_STUMP_NAMES = frozenset(
+    ["prox", "proximal", "proximally", "dist", "distal", "distally", "off", "from", "end", "stump"]
+)
 _REACH = 9  # words between a length and the verb it belongs to
 
 
@@ -28,6 +31,7 @@ def trimmed(desk: Desk, scene: Scene) -> None:
     lengths = totals if len(totals) == 1 and len(lengths) > 1 else lengths  # '2 mm and 3 mm, 5 mm altogether'
     if not lengths:
         return
+    lengths = _largest_of_each(scene, lengths)
     for q in lengths:
         verb = _verb(scene, q, lengths)
         if verb is None or foreign(scene, q.i, q.j) or _of_pulley(scene, q) or not _of_tendon(desk, scene, verb):
@@ -36,6 +40,20 @@ def trimmed(desk: Desk, scene: Scene) -> None:
         targets = respective(scene, q.i, [p.i for p in lengths], targets)
         i, j = min(verb.i, q.i), max(verb.j, q.j)
         lay_behaviour(desk, scene, targets, "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
+
+
+def _largest_of_each(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
+    """'Ends cut back, 3 mm (prox), 5 mm (dist)': of the two ends of one tendon the one that lost more."""
+    kept: list[Quantity] = []
+    for q in lengths:
+        before = kept[-1] if kept else None
+        between = scene.words(before.j, q.i) if before is not None else []
+        ends = {w for w in between if w[0].isalnum()}
+        if before is not None and "," in between and len(between) <= 5 and ends and ends <= _STUMP_NAMES:
+            kept[-1] = max(before, q, key=lambda x: x.high or 0)
+        else:
+            kept.append(q)
+    return kept
 
 
 def _sums_up(scene: Scene, q: Quantity) -> bool:
