@@ -6,6 +6,7 @@ from spacy.tokens import Doc
 from notereader.reader.page import Break, Page, Sentence, page_of
 
 _OPENED, _CLOSED = frozenset(["[", "(", "{"]), frozenset(["]", ")", "}"])
+_NOTHING = (["none"], ["nil"])
 _LONGEST_LABEL = 6  # words
 _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # other rows are read as a whole
 
@@ -39,6 +40,8 @@ def _answers(page: Page, sentence: Sentence) -> list[Sentence]:
     if ":" in page.words[first : sentence.j] or any(option_after(page, j, end) < end for j, end, _ in options):
         return []  # 'UDN: [x] intact   RDN: [ ] intact', '[x] yes   type: 6-0': more than one question
     spans = [(j, end) for j, end, ticked in options if ticked]
+    if any(page.words[i:j] in _NOTHING for i, j in spans):
+        return []  # 'Nerve injury: [ ] radial [ ] ulnar [x] none' tells of all that the row names
     return [
         Sentence(i, j, sentence.section, sentence.block, prefix=[(sentence.i, first - 1)]) for i, j in spans if i < j
     ]

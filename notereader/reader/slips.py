@@ -35,7 +35,9 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) ->
         if words[k] not in _SIDES or k in named:
             continue
         tendon = next((m.value for m in reversed(inside) if m.kind == "tendon" and m.i <= k), latest)
-        ahead = next((m.value for m in inside if m.kind == "tendon" and 0 < m.i - k <= 4), "")
+        ahead = next(
+            (m.value for m in inside if m.kind == "tendon" and ";" not in words[k : m.i] and 0 < m.i - k <= 4), ""
+        )
         several = not _PLURALS.isdisjoint(words[sentence.i : k]) or any(m.kind == "slip" and m.j <= k for m in inside)
         if words[k + 1] in _PARTS and "FDS" in (tendon, ahead) and _of_the_tendon(words, k + 2):
             found.append(Mention("slip", words[k], k, k + 2))

@@ -63,6 +63,7 @@ def change(data, record: Record, kinds=KINDS):
         new = draw(values(spec_of(place)))
         assume(not same_value(spec_of(place), new, old))
         changed.fact(place).value = new
+        changed.fact(place).rivals = [r for r in changed.fact(place).rivals if r.value != new]
     elif kind == "silent":
         changed.put(place, Fact(value=None, basis="silent", status="added"))
     elif kind == "no words":

@@ -76,7 +76,7 @@ def test_an_anaesthetist_is_one(line: str) -> None:
 
 def test_a_vague_heading_of_the_closure_is_shown_with_its_words() -> None:
     assert shown(f"{BODY}\nOUT\nCuff down. Skin 5-0 nylon.\n", "closure") == ["OUT", "Skin"]
-    assert shown(f"{BODY}\nEnd\n4-0 nylon. Jelonet.\n", "closure") == ["End", "nylon"]
+    assert shown(f"{BODY}\nShut\n4-0 nylon. Jelonet.\n", "closure") == ["Shut", "nylon"]
 
 
 # --- words

@@ -119,7 +119,8 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if targets and group is not None and scene.next_word(group.j) == "pair":
         return [t for t in desk.cut() if t.tendon in group.tendons]
     if targets:
-        return [t for t in targets if desk.extents.get(t) != "intact"]
+        here = _intact_here(desk, scene, group)
+        return [t for t in targets if desk.extents.get(t) != "intact" and not here]
     digits = group.digits if group is not None else ()
     if group is not None and _collects(group):
         return _of_all(desk, scene, group)
@@ -130,6 +131,16 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
         return told if len(told) > 1 else _parted(desk, scene, digits or None)
     return _in_focus(desk, scene, digits, mention, group is not None)
+
+
+def _intact_here(desk: Desk, scene: Scene, group: Group | None) -> bool:
+    """Tell whether the sentence says the tendon is whole: 'the superficialis is intact the ends looked clean'."""
+    if group is None or group.digits or not scene.setting.digits:
+        return False
+    first, last = scene.sentence.i, scene.sentence.j
+    told = [f for f in desk.findings if f.field == "extent" and f.value == "intact"]
+    here = [f for f in told if first <= f.order < last]
+    return any(f.entry[0] in scene.setting.digits and f.entry[1] in group.tendons for f in here)
 
 
 def _collects(group: Group | None) -> bool:

@@ -412,7 +412,10 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         named = (
             subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
         )
-        return closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6
+        if not (closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6):
+            return False
+        between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
+        return not any(subject.j <= k < mention.i for k in between)
     return True
 
 
