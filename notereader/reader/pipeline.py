@@ -11,7 +11,18 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from notereader import __version__
-from notereader.reader import bearing, boxes, breaths, layout, measures, mentions, row_references, standing, tables
+from notereader.reader import (
+    bearing,
+    boxes,
+    breaths,
+    labels,
+    layout,
+    measures,
+    mentions,
+    row_references,
+    standing,
+    tables,
+)
 from notereader.reader.desk import Desk
 from notereader.reader.drafting import draft
 from notereader.reader.page import page_of
@@ -38,6 +49,7 @@ COMPONENTS = (
     "notereader_layout",
     "notereader_tables",
     "notereader_boxes",
+    "notereader_labels",
     "notereader_row_references",
     "notereader_breaths",
     "notereader_measures",
@@ -49,6 +61,7 @@ _MODULES = (
     bearing,
     boxes,
     breaths,
+    labels,
     layout,
     measures,
     mentions,

@@ -116,6 +116,8 @@ class Scene:
         '' where the answer was left open, None where the words are no label of a form.
         """
         k, last = j, self.sentence.j
+        if j <= self.sentence.i and any(j == label[1] for label in self.sentence.prefix):
+            return self.page.words[self.sentence.i]
         while k < last and k - j < 8 and self.page.words[k] in _LABEL_TAILS:
             k += 1
         if k >= last:

@@ -55,7 +55,7 @@ _TOKEN = re.compile(
     \s*+(?:
     (?P<dotted>(?<![0-9A-Za-z.])(?:[A-Z]\.){{3,4}}(?![0-9A-Za-z]))
   | (?P<plain>{_PLAIN})
-  | (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z]+)
+  | (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z][a-z01]*+(?![0-9]))
   | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{4}}(?P<part>[./-]){_D}{{2}}(?P=part){_D}{{2}}(?![0-9A-Za-z])
         | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
@@ -106,6 +106,9 @@ _FEWEST_BOXED = 6
 # No choice without one of these; looking for them first spares most notes the pattern.
 _UNFILLED_MARKS = ("{", "[", "**", "__", "(blank", "(left", "(empty")
 
+# 'operative_findings = ...': the name of a field in a record printed from a computer.
+_JOINING = re.compile(r"(?<=[^\W\d_])_(?=[^\W\d_])")
+
 # Looked up once for every word.
 _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, Break.LINE, Break.BLANK
 
@@ -116,6 +119,8 @@ _GAP = re.compile(r"\n[ \n\x00]*+")
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
     work = text.translate(_SAME_LENGTH)
+    if "_" in work:
+        work = _JOINING.sub(" ", work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
         if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
