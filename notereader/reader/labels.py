@@ -1,38 +1,54 @@
-"""A label that holds for more than one sentence of its line: 'GLIDE: MF catches at A2. RF free.'"""
+"""A label that is answered finger by finger: 'GLIDE: MF catches at A2. RF free.', 'Tension: ring none, middle some'."""
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.page import Break, Page, Sentence, page_of, within
 
 _ASKED = frozenset(
-    ["glide", "gliding", "run", "bulk", "bulky", "gap", "gaps", "tension", "knot", "knots", "test", "ends"]
+    [
+        "glide",
+        "gliding",
+        "run",
+        "bulk",
+        "bulky",
+        "gap",
+        "gaps",
+        "tension",
+        "knot",
+        "knots",
+        "test",
+        "ends",
+        "peripheral",
+        "epi",
+        "epitendinous",
+    ]
 )
+_FINGERS = frozenset(["middle", "long", "ring", "index", "small", "little"])
 _LONGEST_LABEL, _LONGEST_ANSWER = 3, 5  # words
 
 
 @Language.component("notereader_labels")
 def labels(doc: Doc) -> Doc:
-    """Give the short sentences on a label's line that begin with a finger that label. RETURNS the same Doc."""
+    """Turn what such a label asks into cells, each told with its finger and the label. RETURNS the same Doc."""
     page = page_of(doc)
+    found: list[Sentence] = []
     label: tuple[int, int] | None = None
     for sentence in page.sentences:
         if page.breaks[sentence.i] >= Break.LINE or sentence.prefix:
             label = None if sentence.prefix else _label(page, sentence)
-        elif label is not None and sentence.j - sentence.i <= _LONGEST_ANSWER:
-            finger = _finger_at(page, sentence.i)
-            if finger is None or finger.j >= sentence.j:
-                label = None
-                continue
-            sentence.prefix = [(finger.i, finger.j), label]
-            sentence.i = finger.j
-        else:
+            found += _cells(page, sentence, label) if label is not None else [sentence]
+            continue
+        finger = _finger_at(page, sentence.i)
+        if label is None or finger is None or sentence.j - sentence.i > _LONGEST_ANSWER:
             label = None
+        found.append(sentence if label is None or finger is None else _cell(page, sentence, finger, label, sentence.j))
+    page.sentences = found
     return doc
 
 
 def _label(page: Page, sentence: Sentence) -> tuple[int, int] | None:
-    """Return the label of a sentence that asks how something went, where its answer begins with a finger too."""
+    """Return the label of a sentence that asks how something went, where its answer begins with a finger."""
     head = page.words[sentence.i : sentence.i + _LONGEST_LABEL + 1]
     if ":" not in head[1:]:
         return None
@@ -41,5 +57,28 @@ def _label(page: Page, sentence: Sentence) -> tuple[int, int] | None:
     return (sentence.i, colon) if asks and _finger_at(page, colon + 1) is not None else None
 
 
-def _finger_at(page: Page, k: int) -> Mention | None:
-    return next((m for m in within(page.mentions, k, k + 1) if m.kind == "digit" and m.i == k), None)
+def _cells(page: Page, sentence: Sentence, label: tuple[int, int]) -> list[Sentence]:
+    """Return a cell for each of several fingers that a labelled sentence answers for, or the sentence as it is."""
+    begun = [label[1] + 1]
+    begun += [k + 1 for k in range(label[1], sentence.j - 1) if page.words[k] in (",", ";")]
+    fingers = [finger for k in begun if (finger := _finger_at(page, k)) is not None]
+    if len(fingers) < 2:
+        return [sentence]
+    ends = [*(finger[0] - 1 for finger in fingers[1:]), sentence.j]
+    return [_cell(page, sentence, finger, label, end) for finger, end in zip(fingers, ends, strict=True)]
+
+
+def _cell(page: Page, sentence: Sentence, finger: tuple[int, int], label: tuple[int, int], j: int) -> Sentence:
+    """Return what is told behind a finger, up to word j, as a cell; a finger with nothing behind it stays as it is."""
+    i = finger[1] + (page.words[finger[1] : finger[1] + 1] == [":"])
+    if i >= j:
+        return Sentence(finger[0], j, sentence.section, sentence.block)
+    return Sentence(i, j, sentence.section, sentence.block, prefix=[finger, label])
+
+
+def _finger_at(page: Page, k: int) -> tuple[int, int] | None:
+    """Return the words of the finger named at word k; behind such a label 'middle' and 'long' are fingers too."""
+    named = next((m for m in within(page.mentions, k, k + 1) if m.kind == "digit" and m.i == k), None)
+    if named is not None:
+        return named.i, named.j
+    return (k, k + 1) if page.words[k : k + 1] and page.words[k] in _FINGERS else None

@@ -1,0 +1,111 @@
+"""Tendons that got no peripheral suture, told by finger, by tendon or by the room there was."""
+
+import pytest
+from reader_sentences import told
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "There was no room for a circumferential suture.",
+            {"ring FDP": "absent"},
+        ),
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "No space in the sheath for an epitendinous stitch.",
+            {"ring FDP": "absent"},
+        ),
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "There was no room for the needle at first, but then a running 6-0 epitendinous suture was placed.",
+            {"ring FDP": "present"},
+        ),
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "No attempt at an epitendinous suture.",
+            {"ring FDP": "absent"},
+        ),
+    ],
+)
+def test_no_room_for_one(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["peripheral"] for entry, facts in told(note, "peripheral").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring and small FDP completely divided, each repaired with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "Epitendinous suture:\n"
+            "Ring: 6-0 Prolene, running. Small: left out.\n",
+            {"ring FDP": "present", "small FDP": "absent"},
+        ),
+        (
+            "Ring and small FDP completely divided, each repaired with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "PERIPHERAL SUTURE\n"
+            "Ring finger: none. Small finger: running 6-0 nylon.\n",
+            {"ring FDP": "absent", "small FDP": "present"},
+        ),
+    ],
+)
+def test_a_finger_without_one(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["peripheral"] for entry, facts in told(note, "peripheral").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger. FDP and FDS completely divided, FDP repaired with a four-strand cruciate of "
+            "3-0 Ethibond, FDS repaired with a 4-0 Prolene Kessler. A running 6-0 Prolene epitendinous "
+            "suture was added to the profundus; none was used on the superficialis.",
+            {"ring FDP": "present", "ring FDS": "absent"},
+        ),
+        (
+            "Left ring finger. FDP and FDS completely divided, FDP repaired with a four-strand cruciate of "
+            "3-0 Ethibond, FDS repaired with a 4-0 Prolene Kessler. The profundus had a 5-0 epitendinous "
+            "suture. The superficialis repair did not get one.",
+            {"ring FDP": "present", "ring FDS": "absent"},
+        ),
+        (
+            "Left ring finger. FDP and FDS completely divided, FDP repaired with a four-strand cruciate of "
+            "3-0 Ethibond, FDS repaired with a 4-0 Prolene Kessler. A circumferential 6-0 nylon suture went "
+            "around the profundus, none around the superficialis.",
+            {"ring FDP": "present", "ring FDS": "absent"},
+        ),
+    ],
+)
+def test_a_tendon_without_one(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["peripheral"] for entry, facts in told(note, "peripheral").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring and small FDP completely divided, each repaired with a four-strand cruciate of 3-0 "
+            "Ethibond. Each of them also received a running 6-0 Prolene epitendinous suture.",
+            {"ring FDP": "present", "small FDP": "present"},
+        ),
+        (
+            "Ring and small FDP completely divided, each repaired with a four-strand cruciate of 3-0 "
+            "Ethibond. Both then got a circumferential 6-0 nylon.",
+            {"ring FDP": "present", "small FDP": "present"},
+        ),
+        (
+            "Ring and small FDP completely divided, each repaired with a four-strand cruciate of 3-0 "
+            "Ethibond. Neither was given an epitendinous suture.",
+            {"ring FDP": "absent", "small FDP": "absent"},
+        ),
+    ],
+)
+def test_everybody_got_one(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["peripheral"] for entry, facts in told(note, "peripheral").items()}
+    assert found == expected
