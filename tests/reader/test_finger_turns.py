@@ -1,4 +1,4 @@
-"""How a note turns to a finger: 'in the little', 'now the middle', by numeral, as the other one, by a repair's number."""
+"""How a note turns to a finger: 'in the little', 'now the middle', by numeral, as the other one, by number."""
 
 import pytest
 from reader_sentences import Shown, told
@@ -228,4 +228,48 @@ def test_a_core_is_not_of_a_whole_tendon(note: str, expected: dict[str, object])
 )
 def test_a_zone_throughout(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["zone"] for entry, facts in told(note, "zone").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Index finger. FDP completely divided. The wedding band was taken off with a ring cutter, all intact.",
+            {"index FDP": "complete"},
+        ),
+        (
+            "Small finger under a ring block. FDP completely divided.",
+            {"small FDP": "complete"},
+        ),
+        (
+            "Index finger. FDP completely divided, held open by a ring retractor.",
+            {"index FDP": "complete"},
+        ),
+    ],
+)
+def test_a_ring_that_is_no_finger(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["extent"] for entry, facts in told(note, "extent").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Index finger and thumb. In the index the profundus was completely divided. The profundus was "
+            "repaired with a four-strand cruciate of 3-0 Ethibond; next was the thumb. FPL completely "
+            "divided, repaired with a two-strand Kessler of 4-0 Prolene.",
+            {"index FDP": 4, "thumb FPL": 2},
+        ),
+        (
+            "Ring finger and thumb. The ring FDP was completely divided. The profundus took a six-strand "
+            "Savage of 4-0 Prolene; then came the thumb. FPL completely divided, repaired with a four-strand "
+            "cruciate of 3-0 Ethibond.",
+            {"ring FDP": 6, "thumb FPL": 4},
+        ),
+    ],
+)
+def test_the_next_finger_named_is_the_thumb(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["strands"] for entry, facts in told(note, "strands").items()}
     assert found == expected

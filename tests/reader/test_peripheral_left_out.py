@@ -109,3 +109,45 @@ def test_a_tendon_without_one(note: str, expected: dict[str, object]) -> None:
 def test_everybody_got_one(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["peripheral"] for entry, facts in told(note, "peripheral").items()}
     assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring and small fingers. FDP and FDS of both completely divided. FDP ring and small: four-strand "
+            "cruciate of 3-0 Ethibond, running 6-0 Prolene epitendinous suture. FDS ring and small: 4-0 "
+            "Prolene Kessler. Neither was given an epitendinous suture.",
+            {"ring FDP": "present", "small FDP": "present", "ring FDS": "absent", "small FDS": "absent"},
+        ),
+        (
+            "Index and middle fingers. FDP and FDS of both completely divided. FDP index and middle: "
+            "six-strand Savage of 4-0 Prolene with a running 6-0 epitendinous suture. FDS index and middle: "
+            "4-0 nylon Kessler. Neither received a circumferential suture.",
+            {"index FDP": "present", "middle FDP": "present", "index FDS": "absent", "middle FDS": "absent"},
+        ),
+    ],
+)
+def test_neither_of_the_pair_just_told(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["peripheral"] for entry, facts in told(note, "peripheral").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "An outer circle of 6-0 Prolene was run around the join.",
+            {"ring FDP": "6-0"},
+        ),
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "Finished with an outer ring of 5-0 nylon.",
+            {"ring FDP": "5-0"},
+        ),
+    ],
+)
+def test_an_outer_circle(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["peripheral_size"] for entry, facts in told(note, "peripheral_size").items()}
+    assert found == expected

@@ -310,3 +310,22 @@ def test_the_repair_under_a_pulley(note: str, expected: dict[str, object]) -> No
 def test_the_fingers_of_pulleys_by_numeral(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["finding"] for entry, facts in told(note, "finding", group="pulleys").items()}
     assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring and small fingers. FDP of the small finger completely divided, A2 of the ring cut through "
+            "by the glass.",
+            {"ring A2": "injured"},
+        ),
+        (
+            "Index and middle fingers. FDP of the index completely divided, A4 of the middle finger torn.",
+            {"middle A4": "injured"},
+        ),
+    ],
+)
+def test_the_finger_of_the_pulley(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["finding"] for entry, facts in told(note, "finding", group="pulleys").items()}
+    assert found == expected

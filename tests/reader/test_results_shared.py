@@ -231,3 +231,63 @@ def test_where_it_catches(note: str, expected: dict[str, object]) -> None:
 def test_stretching_a_finger_says_nothing_of_its_ends(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["ends"] for entry, facts in told(note, "ends").items()}
     assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Index and ring fingers. FDP of both completely divided, each repaired with a four-strand "
+            "cruciate of 3-0 Ethibond. Small FDP intact. All FDP repairs were tested by traction.",
+            {"index FDP": "traction", "ring FDP": "traction"},
+        ),
+        (
+            "Middle and small fingers. FDP of both completely divided, each repaired with a four-strand "
+            "cruciate of 3-0 Ethibond. Ring FDP intact. All FDP repairs were moved passively.",
+            {"middle FDP": "passive", "small FDP": "passive"},
+        ),
+    ],
+)
+def test_all_repairs_of_one_tendon(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["test"] for entry, facts in told(note, "test").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left hand. FDP of all four fingers completely divided, each repaired with a four-strand core of "
+            "3-0 Ethibond. All four: knots buried.",
+            {"index FDP": "buried", "middle FDP": "buried", "ring FDP": "buried", "small FDP": "buried"},
+        ),
+        (
+            "Index and ring fingers. FDP of both completely divided, each repaired with a four-strand core "
+            "of 3-0 Ethibond. Both: knots outside.",
+            {"index FDP": "external", "ring FDP": "external"},
+        ),
+        (
+            "Index, middle and small fingers. FDP of all completely divided, each repaired with a "
+            "four-strand core of 3-0 Ethibond. All three: knots inside.",
+            {"index FDP": "buried", "middle FDP": "buried", "small FDP": "buried"},
+        ),
+    ],
+)
+def test_all_four(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["knot"] for entry, facts in told(note, "knot").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "Moved passively, the repair catches on the FDS stump.",
+            {"ring FDP": "catching"},
+        ),
+    ],
+)
+def test_a_stump_it_catches_on(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["glide"] for entry, facts in told(note, "glide").items()}
+    assert found == expected

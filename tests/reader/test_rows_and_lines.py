@@ -172,3 +172,64 @@ def test_ends_under_a_list(note: str, expected: dict[str, object]) -> None:
 def test_ends_are_not_of_a_whole_tendon(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["ends"] for entry, facts in told(note, "ends").items()}
     assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Ring finger. FDP and FDS completely divided. FDS was excised. The ends were clean.",
+            {"ring FDP": "clean"},
+        ),
+        (
+            "Small finger. FDP and FDS cut through. The FDS was resected. Ends ragged.",
+            {"small FDP": "ragged"},
+        ),
+    ],
+)
+def test_ends_are_not_of_a_tendon_taken_out(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["ends"] for entry, facts in told(note, "ends").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "The sheath was closed with two 5-0 PDS sutures ahead of the tendon.",
+            {"ring FDP": "3-0"},
+        ),
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. "
+            "Sheath: 6-0 nylon in front of the FDP.",
+            {"ring FDP": "3-0"},
+        ),
+    ],
+)
+def test_a_sheath_closed_ahead_of_the_tendon(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["size"] for entry, facts in told(note, "size").items()}
+    assert found == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "Shut: 4-0 nylon.\n",
+            {"ring FDP": "3-0"},
+        ),
+        (
+            "Left ring finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "SHUTTING\n"
+            "5-0 Prolene to skin.\n",
+            {"ring FDP": "3-0"},
+        ),
+    ],
+)
+def test_closure_is_no_core(note: str, expected: dict[str, object]) -> None:
+    found = {entry: facts["size"] for entry, facts in told(note, "size").items()}
+    assert found == expected

@@ -180,8 +180,9 @@ def _joined_before(desk: Desk, scene: Scene, first: int) -> list[Target]:
 def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'the ends of these tendons', 'both repairs: ends clean', 'ends clean in both'."""
     words = set(scene.words(group.i - 1, group.j))
-    if words & _THESE and scene.setting.focus:
-        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    these = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"] if words & _THESE else []
+    if these:
+        return these
     digits = group.digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
     if words & _SEWN:
         return desk.sewn(digits or None)
@@ -194,6 +195,14 @@ def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mentio
         live = [t for t in here if not _taken_out_before(desk, scene, t, titles=False)]
         if len(here) > 1 and live:
             return live
+    if (
+        not scene.setting.groups
+        and _END_NOUNS & scene.said
+        and all(desk.extents.get(t) == "intact" for t in scene.setting.focus)
+    ):
+        told = _told_before(desk, scene)
+        if told:
+            return told
     if "these" in scene.words(scene.sentence.i, mention.i) and scene.setting.focus:
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     if scene.setting.wide and not digits:
@@ -205,6 +214,15 @@ def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mentio
         return focus
     cut = _parted(desk, scene, digits or scene.setting.digits or None)
     return cut if len(cut) == 1 or grouped else carried(desk, scene, digits or None)[0]
+
+
+def _told_before(desk: Desk, scene: Scene) -> list[Target]:
+    """'Both profundi were divided; both index tendons were intact. The divided ends were sharp.': the divided ones."""
+    before = desk.scene_before(scene)
+    if before is None:
+        return []
+    named = dict.fromkeys(t for g in before.setting.groups if g.tendons for t in group_targets(before, g))
+    return [t for t in named if desk.extents.get(t) == "complete"]
 
 
 def _taken_out_before(desk: Desk, scene: Scene, target: Target, titles: bool = True) -> bool:

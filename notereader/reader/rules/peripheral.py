@@ -19,11 +19,11 @@ _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _FIELDS = ("peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material")
 _OF_SUTURES = frozenset([*_FIELDS, "strands", "stitch", "size", "material", "hold"])
 _NOT_ONE = (
-    "did not get one",
-    "did not receive one",
-    "did not have one",
-    "was left without one",
-    "were left without one",
+    ["not", "get", "one"],
+    ["not", "receive", "one"],
+    ["not", "have", "one"],
+    ["not", "given", "one"],
+    ["left", "without", "one"],
 )
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
 _LEFT_OUT = (["left", "out"], ["not", "done"], ["not", "needed"], ["not", "placed"], ["left", "without"])
@@ -127,22 +127,27 @@ def _finger_without(desk: Desk, scene: Scene) -> bool:
 
 
 def _got_none(desk: Desk, scene: Scene) -> None:
-    """'Each had a 5-0 epitendinous suture. The superficialis repairs did not get one.'"""
-    text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
+    """'Each had a 5-0 epitendinous suture; the superficialis repairs did not get one.'"""
+    if "one" not in scene.said:
+        return
+    ends = [k + 1 for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] == "one"]
+    end = next((k for k in ends if any(scene.words(k - len(p), k) == p for p in _NOT_ONE)), None)
     before = desk.scene_before(scene)
-    if "one" not in scene.said or before is None or not any(f" {p} " in text for p in _NOT_ONE):
+    if end is None or before is None:
         return
     told = [f for f in desk.findings if f.field == "peripheral" and before.sentence.i <= f.order < scene.sentence.i]
     if not told and not any(m.value == PERIPHERAL for m in scene.of("role")):
         return
-    for group in (g for g in scene.setting.groups if g.tendons and not g.reference):
+    first = scene.part(end - 1)[0]
+    named_here = [g for g in scene.setting.groups if g.tendons and not g.reference and g.i < end]
+    for group in [g for g in named_here if g.i >= first] or named_here:
         named = (
             [t for t in desk.sewn() if t.tendon in group.tendons]
             if not group.digits
             else targets_of(desk, scene, group)
         )
         for target in named:
-            span = [(group.i, scene.sentence.j)]
+            span = [(group.i, end)]
             desk.tendon(scene, target, "peripheral", "absent", span, "peripheral suture said to be left out")
 
 

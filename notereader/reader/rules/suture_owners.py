@@ -243,10 +243,19 @@ def lay_suture(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value
         desk.tendon(scene, target, name, value, [(i, j)], rule, *doubts, *reasons)
 
 
+def respective_part(scene: Scene, i: int) -> tuple[int, int]:
+    """Return the words that one 'respectively' deals out: from the one before word i to the one behind it."""
+    marks = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] == "respectively"]
+    first = max((k for k in marks if k < i), default=scene.sentence.i)
+    return first, min((k for k in marks if k > i), default=scene.sentence.j)
+
+
 def respective(scene: Scene, i: int, peers: list[int], targets: list[Target]) -> list[Target]:
     """'3-0 and 4-0 respectively': the n-th of as many values as tendons belongs to the n-th tendon."""
-    if "respectively" not in scene.words(scene.sentence.i, scene.sentence.j) or i not in peers:
+    if "respectively" not in scene.said or i not in peers:
         return targets
+    first, last = respective_part(scene, i)
+    peers = [k for k in peers if first <= k < last]
     digits = list(dict.fromkeys(t.digit for t in targets))
     n = peers.index(i)
     if len(peers) == len(targets):

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk, carried, is_correction
 from notereader.reader.groups import Target
+from notereader.reader.page import within
 from notereader.reader.rules.bites import bites
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
@@ -9,7 +10,7 @@ from notereader.reader.rules.peripheral import peripheral
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors
 from notereader.reader.rules.stitches import stitches
 from notereader.reader.rules.strands import strands
-from notereader.reader.rules.suture_owners import respective, suture_owners
+from notereader.reader.rules.suture_owners import respective, respective_part, suture_owners
 from notereader.reader.rules.thread_roles import give_roles
 from notereader.reader.rules.threads import Thread, find_threads, is_old
 from notereader.reader.scene import Scene, group_targets
@@ -66,7 +67,8 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
     targets = [t for t in respective(scene, thread.i, peers, every) if not _second_thread(desk, scene, thread, t)]
-    if thread.material and len(targets) < len(every) and len(scene.of("material")) == 1:
+    materials = within(scene.page.mentions, *respective_part(scene, thread.i))
+    if thread.material and len(targets) < len(every) and sum(m.kind == "material" for m in materials) == 1:
         for target in [t for t in every if t not in targets]:  # '3-0 and 4-0 Ethibond respectively'
             at, rule = [thread.material_at], f"material of the {thread.role} suture"
             desk.tendon(scene, target, f"{prefix}material", thread.material, at, rule, *doubts, *thread.reasons)

@@ -96,6 +96,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "left" and (_of_ends_or_knots(scene, mention) or _of_gap_before(desk, scene)):
         return None
+    if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
+        return None  # '... an epitendinous suture; the superficialis was left without one'
     if value == "left":
         if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
             return None
