@@ -127,6 +127,9 @@ class Scene:
             return None
         while k < last and (self.page.standing[k] == "unticked" or self._is_form_mark(k)):
             k += 1
+        column = k < last and self.page.breaks[k] >= Break.COLUMN and ":" in self.page.words[k + 1 : k + 3]
+        if column and "unticked" in self.page.standing[j:k]:
+            return ""  # 'Bulky: [ ] yes  [ ] no     Tension: ...': the next label
         return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
 
     def _is_form_mark(self, k: int) -> bool:

@@ -94,6 +94,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     value = mention.value
     if value == "tenodesed" and _no_tenodesis(scene, mention):
         return None
+    if value == "left" and _of_a_stump(desk, scene, mention):
+        return None
     if value == "left" and (_of_ends_or_knots(scene, mention) or _of_gap_before(desk, scene)):
         return None
     if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
@@ -135,6 +137,15 @@ def _of_gap_before(desk: Desk, scene: Scene) -> bool:
     before = desk.scene_before(scene)
     short = scene.sentence.j - scene.sentence.i <= 6 and not any(g.tendons for g in scene.setting.groups)
     return short and before is not None and bool(before.of("gap", "glide", "bulk", "tension")) and bool(desk.treatments)
+
+
+def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Distal stump tenodesed. Proximal stump shortened and left in the palm.': one end of a tendon dealt with."""
+    if "stump" not in scene.words(scene.sentence.i, mention.i):
+        return False
+    return any(
+        f.value != "left" for t in scene.setting.focus for f in desk.told_of("repairs", t) if f.field == "treatment"
+    )
 
 
 def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:

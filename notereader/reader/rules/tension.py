@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import about_repair, after_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -97,6 +98,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
         if word in _OF_JOIN and not words & _JOIN_NOUNS:
             continue
+        if word.endswith("thick") and find_sizes(scene) and not names_repair(scene):
+            continue  # 'a 3-0 was opened but was too thick'
         if value == "present" and not after_repair(desk, scene):
             continue  # 'the end thick and soft' of a tendon not yet sewn
         answer = scene.answer(mention.j)

@@ -1,4 +1,6 @@
-"""Boxes of a form under 'tick if divided' or 'tick if intact': each ticked one says so of its tendon or pulley."""
+"""Boxes of a form, under 'tick if divided' or under titles: each ticked one says so of its tendon or pulley."""
+
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target, has
@@ -9,6 +11,7 @@ _ASKED = {
     **dict.fromkeys(("divided", "cut", "severed", "transected"), "complete"),
     **dict.fromkeys(("intact", "uninjured", "preserved"), "intact"),
 }
+_LONGEST_NAME = 4  # words before the first box of a row
 _OPENED, _CLOSED, _MARKS = frozenset(["[", "("]), frozenset(["]", ")"]), frozenset(["x", "v", "y"])
 
 
@@ -22,6 +25,62 @@ def ticks(desk: Desk) -> None:
         end = next((m for m in range(k + 1, limit) if desk.page.breaks[m] == Break.BLANK), limit)
         if state:
             _read_boxes(desk, k, end, state)
+    if not _OPENED.isdisjoint(words):
+        _read_grids(desk)
+
+
+def _read_grids(desk: Desk) -> None:
+    """'PULLEYS   intact   vented   divided' over 'A1   [ ]   [x]   [ ]': the title over a ticked box is what is so."""
+    page = desk.page
+    starts = [k for k in range(len(page.words)) if k == 0 or page.breaks[k] >= Break.LINE]
+    titles: list[tuple[int, int]] = []
+    for first, last in pairwise([*starts, len(page.words)]):
+        boxes = _boxes(page, first, last)
+        if not boxes:
+            cells = [k for k in range(first, last) if k == first or page.breaks[k] == Break.COLUMN]
+            titles = list(pairwise([*cells, last]))
+        elif len(boxes) > 1 and boxes[0][0] - first <= _LONGEST_NAME and len(titles) - len(boxes) in (0, 1):
+            _read_row(desk, first, boxes, titles[-len(boxes) :])
+
+
+def _boxes(page: Page, first: int, last: int) -> list[tuple[int, int]]:
+    """Return the boxes of a line of which nothing but boxes follows the first: first word, word after."""
+    opened = [k for k in range(first, last) if page.words[k] in _OPENED]
+    found = [(k, k + 2 + (page.words[k + 1 : k + 2] not in ([c] for c in _CLOSED))) for k in opened]
+    held = sum(j - i for i, j in found)
+    whole = all(page.words[j - 1 : j] in ([c] for c in _CLOSED) for _, j in found)
+    return found if found and whole and held == last - found[0][0] else []
+
+
+def _read_row(desk: Desk, first: int, boxes: list[tuple[int, int]], titles: list[tuple[int, int]]) -> None:
+    page, scene = desk.page, desk.scene_at(first)
+    if page.standing[first] not in ("", "unticked", "unfilled"):
+        return
+    row = next(
+        (m for m in within(page.mentions, first, boxes[0][0]) if m.kind in ("pulley", "pulley?", "tendon")), None
+    )
+    for (i, j), title in zip(boxes, titles, strict=True):
+        if row is None or page.words[i + 1] not in _MARKS:
+            continue
+        said = within(page.mentions, *title)
+        span = [(first, j)]
+        if row.kind == "tendon":
+            for m in (m for m in said if m.kind in ("extent", "deed")):
+                name = "extent" if m.kind == "extent" else "treatment"
+                for target in _targets(page, scene, row):
+                    desk.tendon(scene, target, name, m.value, span, f"ticked as {m.value}")
+            continue
+        for m in (m for m in said if m.kind == "opened"):
+            value = "released" if m.value == "vented" and _beside_vented(page, titles, title) else m.value
+            for digit in scene.setting.digits or (None,):
+                place = (_digit_of(row.value, digit), row.value, None)
+                desk.add(scene, "pulleys", place, "finding", value, span, f"ticked as {value}")
+
+
+def _beside_vented(page: Page, titles: list[tuple[int, int]], title: tuple[int, int]) -> bool:
+    """Tell whether 'divided' is the title of a column beside one for 'vented': then it is divided through."""
+    vented = [page.words[i:j] == ["vented"] for i, j in titles]
+    return any(vented) and page.words[title[0] : title[1]] != ["vented"]
 
 
 def _read_boxes(desk: Desk, i: int, j: int, state: str) -> None:
