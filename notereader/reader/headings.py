@@ -209,8 +209,15 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
     if mark == ".":
         return _closed_by_stop(page, heading, line, capitals)
     if mark == ",":
-        return _spoken(page, heading) and raw[:1].isupper()
+        return raw[:1].isupper() and (_spoken(page, heading) or _addendum_dated(page, heading, after + 1))
     return _value_without_mark(page, heading, line, capitals)
+
+
+def _addendum_dated(page: Page, heading: Mention, k: int) -> bool:
+    """'Late entry, 25 February', 'Addendum by the registrar': an addendum with who or when behind it, at word k."""
+    word = page.words[k] if k < len(page.words) else ""
+    dated = word[:1].isdecimal() or word in _ADDED or word[:3] in _MONTHS
+    return heading.value == "addendum" and dated
 
 
 def _closed_by_colon(page: Page, k: int, line: Line) -> bool:
@@ -255,7 +262,7 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     if heading.value == "date" and (first[0].isdecimal() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
     if heading.value == "addendum" and page.raw(heading.i, heading.j)[:1].isupper():
-        return first[0].isdecimal() or first == "#" or first in _ADDED or first[:3] in _MONTHS
+        return first == "#" or _addendum_dated(page, heading, heading.j)
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
     short = heading.value != "splint" and line.j - heading.j <= 3

@@ -123,10 +123,17 @@ def _mark_asked(page: Page, sentence: Sentence) -> None:
             _mark(page, first, k, "question")
 
 
+_THE = frozenset(["the", "our", "my", "his", "her", "their"])
+_USUAL = frozenset(["usual", "customary", "standard", "normal", "regular", "habitual"])
+
+
 def _mark_contrast(page: Page, sentence: Sentence) -> None:
     """'A two-strand modified Kessler of 4-0, not a 4-strand cruciate of 3-0': all of what it was not."""
     words = page.words
     for k in range(sentence.i + 1, sentence.j - 2):
+        if words[k] == "not" and words[k + 1] in _THE and words[k + 2] in _USUAL:
+            end = next((n for n in range(k + 1, sentence.j) if words[n] in (",", ";", ".", ")", "but")), sentence.j)
+            _mark(page, k, end, "considered")  # 'hence PDS and not the usual 3-0 four strand'
         if words[k] == "not" and words[k - 1] in (",", "(") and words[k + 1] in ("a", "an"):
             end = next((n for n in range(k + 1, sentence.j) if words[n] in (",", ";", ".", ")", "but")), sentence.j)
             suture = ("stitch", "strandword")
