@@ -120,6 +120,11 @@ def _only_in_story(desk: Desk) -> bool:
     return len({m.value for _, m in zones}) == 1 and not any(s.told(m.i) for s, m in zones)
 
 
+def _unslipped(word: str) -> str:
+    """Return 'iii' for the 'lll' of a scan."""
+    return word.replace("l", "i") if set(word) <= {"l", "i"} else word
+
+
 # 'Zone: [x] I  [ ] II': what draws a ticked box.
 _BOX = frozenset(["[", "]", "(", ")", "x"])
 
@@ -131,7 +136,7 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.told(k)]
     if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
         words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
-    value = zone_value([scene.page.words[k] for k in words if scene.page.words[k] not in _BOX])
+    value = zone_value([_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX])
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     if not named and scene.setting.labelled:
         named = list(scene.setting.focus)  # 'Tendon: FDP / Zone: 2B'
