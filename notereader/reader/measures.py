@@ -81,7 +81,22 @@ def measures(doc: Doc) -> Doc:
         if found is not None:
             page.quantities.append(found)
             reach = found.j
+    _take_units_of_labels(page)
     return doc
+
+
+def _take_units_of_labels(page: Page) -> None:
+    """'Bite (mm): 8-10', a cell '8' of a row 'Trimmed, mm': the label holds the unit."""
+    labels = {sentence.i: sentence.prefix for sentence in page.sentences if sentence.prefix}
+    for q in page.quantities:
+        if q.unit:
+            continue
+        k = q.i
+        while k > 0 and q.i - k < 3 and page.words[k - 1] in (":", "=", ")"):
+            k -= 1
+        beside = k < q.i and page.words[k - 1] == "mm"
+        if beside or any("mm" in page.words[max(i, j - 2) : j] for i, j in labels.get(q.i, ())):
+            q.unit = "mm"
 
 
 def figure_at(page: Page, k: int) -> tuple[float, int] | None:

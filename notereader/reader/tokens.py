@@ -109,6 +109,9 @@ _UNFILLED_MARKS = ("{", "[", "**", "__", "(blank", "(left", "(empty")
 # 'operative_findings = ...': the name of a field in a record printed from a computer.
 _JOINING = re.compile(r"(?<=[^\W\d_])_(?=[^\W\d_])")
 
+# '.......... INDEX ......... MIDDLE': titles of a grid whose corner is empty, led to by dots.
+_LED_TITLES = re.compile(r"^ *\.{3,} [^\n.]+(?:\.{3,} [^\n.]+)+$", re.MULTILINE)
+
 # Looked up once for every word.
 _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, Break.LINE, Break.BLANK
 
@@ -121,6 +124,8 @@ def without_noise(text: str) -> str:
     work = text.translate(_SAME_LENGTH)
     if "_" in work:
         work = _JOINING.sub(" ", work)
+    if "..." in work:
+        work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
         if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
@@ -141,6 +146,11 @@ def _unboxed(box: re.Match[str]) -> str:
     """Return 'zone : IIB  ' for 'zone [ IIB ]': a label and its answer, at the same places."""
     whole = box.group()
     return f"{box.group(1)}:{box.group(2)}".ljust(len(whole))
+
+
+def _unled(line: re.Match[str]) -> str:
+    """Return a line of titles with space in place of the dots."""
+    return line.group().replace(".", " ")
 
 
 def _is_noise(line: str, hints: list[str]) -> bool:

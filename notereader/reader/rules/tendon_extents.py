@@ -49,10 +49,11 @@ _SAME_OF = (
     ["same", "is", "true"],
 )
 _FAR = {
-    **dict.fromkeys(("whole", "full", "total", "through"), "complete"),
+    **dict.fromkeys(("whole", "full", "total", "through", "all"), "complete"),
     **dict.fromkeys(("none", "nil", "no", "uncut"), "intact"),
     "half": "half",
 }
+_HOW_FAR = frozenset(["cut", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent", "divided"])
 _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on"])
 _GAVE_WAY = frozenset(["way", "ruptured", "parted", "snapped", "dehisced", "failed", "apart"])
 _OLD_REPAIR = frozenset(["repair", "repairs", "suture", "sutures", "join", "tenorrhaphy"])
@@ -95,8 +96,8 @@ def _cell_of_how_far(desk: Desk, scene: Scene) -> None:
     first, prefix = scene.sentence.i, scene.sentence.prefix
     if not prefix or scene.next_word(first + 1) not in ("", ",", ";", ".") or not scene.told(first):
         return
-    word, title = scene.page.words[first], scene.words(*prefix[-1])
-    value = _FAR.get(word) if title in (["cut"], ["cut?"], ["lesion"], ["injury"], ["damage"]) else None
+    word, titles = scene.page.words[first], [" ".join(scene.words(*label)) for label in prefix]
+    value = _FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
     if value is None or label is None:
         return
