@@ -10,6 +10,7 @@ CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm"
 _PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
 _BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
 _FULLER = {"double tsuge": "tsuge", "triple tsuge": "tsuge", "modified kessler": "kessler"}
+_ONE_BREATH = 25  # words
 # The rule that takes a tendon for repaired because a core suture of it is told.
 BY_SUTURE = "a core suture was placed"
 
@@ -21,6 +22,7 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
         _trim_no_cut_through(fields)
     if extent != "intact":
         _treat_by_suture(fields)
+        _trimmed_then_sewn(fields)
     _drop_carried(fields)
     treatment = choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
     if (
@@ -70,6 +72,17 @@ def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
     core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
     if core is not None and all((f.header or f.carried) and f.value == "repaired" for f in told):
         fields["treatment"] = [*told, replace(core, field="treatment", value="repaired", rule=BY_SUTURE)]
+
+
+def _trimmed_then_sewn(fields: dict[str, list[Finding]]) -> None:
+    """'FDP: rims pared off, cruciate with 3-0, 4 strands': what is trimmed and then sewn in one breath is repaired."""
+    told = [f for f in fields.get("treatment", []) if not f.header]
+    if not told or any(f.value != "trimmed" for f in told):
+        return
+    stitch = next((f for f in fields.get("stitch", []) if 0 < f.order - told[-1].order < _ONE_BREATH), None)
+    sized = any(0 < f.order - told[-1].order < _ONE_BREATH for n in ("strands", "size") for f in fields.get(n, []))
+    if stitch is not None and sized and not stitch.carried:
+        fields["treatment"] = [replace(stitch, field="treatment", value="repaired", rule=BY_SUTURE)]
 
 
 def _drop_carried(fields: dict[str, list[Finding]]) -> None:

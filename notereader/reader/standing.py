@@ -81,6 +81,7 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
         _mark_misquoted(page, sentence)
+        _mark_stranger(page, sentence)
         _mark_contrast(page, sentence)
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
@@ -154,6 +155,14 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
             _mark(page, first, last + 1, "teaching")
 
 
+def _mark_stranger(page: Page, sentence: Sentence) -> None:
+    """'Addendum on a different patient (filed in error): "index FDP, eight strands"': nothing of this hand."""
+    pairs = pairwise(page.words[sentence.i : sentence.j])
+    if any(first in _OTHER and second in ("patient", "chart", "case") for first, second in pairs):
+        _mark(page, sentence.i, sentence.j, "teaching")
+
+
+_OTHER = frozenset(["different", "another", "wrong", "other"])
 _RISKS = word_list("standing", "risks")
 
 

@@ -137,6 +137,9 @@ def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Menti
     return [d for d in deeds if at is None or d[0].i < at]
 
 
+_WENT = frozenset(["back", "to", "into", "as", "up", "under", "proximally", "past", "through"])
+
+
 def state_of(scene: Scene, m: Mention) -> str | None:
     """Return what a word says of a pulley; a negated opening is an intact pulley, other negations say nothing sure."""
     words = scene.words(m.i, m.j)
@@ -145,6 +148,8 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return _kept(scene, m, word)
     if m.value != "injured" and _only_possible(scene, m):
         return None
+    if word == "gone" and scene.next_word(m.j) in _WENT:
+        return None  # 'the proximal end had gone back as far as the oblique pulley'
     if word == "closed" and {"kept", "left", "stayed"} & set(_before(scene, m, 5)):
         return "intact"
     if m.value in OPENINGS | {"injured"} and _neither(scene, m):
