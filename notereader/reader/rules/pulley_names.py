@@ -68,8 +68,40 @@ def _mentions(scene: Scene) -> list[Mention]:
     found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) and not _left_out(scene, m)]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
-    kept = [m for m in found if m.kind == "pulley" or len(found) > 1 or (thumb and scene.next_word(m.j) in _AFTER_NAME)]
+    kept = [
+        m
+        for m in found
+        if m.kind == "pulley"
+        or len(found) > 1
+        or (thumb and (scene.next_word(m.j) in _AFTER_NAME or _opens_with_state(scene, m)))
+    ]
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
+
+
+def _opens_with_state(scene: Scene, m: Mention) -> bool:
+    """'Oblique [x] intact', 'Oblique looked at: all there': the sentence is about it and tells of its state."""
+    if m.i != scene.sentence.i or scene.next_word(m.j) in _NO_PULLEY:
+        return False
+    return any(other.i >= m.j for other in scene.of("opened"))
+
+
+_NO_PULLEY = frozenset(
+    [
+        "incision",
+        "fracture",
+        "wound",
+        "cut",
+        "laceration",
+        "line",
+        "scar",
+        "osteotomy",
+        "view",
+        "tear",
+        "damage",
+        "loss",
+        "absent",
+    ]
+)
 
 
 def _left_out(scene: Scene, m: Mention) -> bool:

@@ -125,6 +125,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     word = " ".join(scene.words(mention.i, mention.j))
     if word == "nick" and scene.word_before(mention.i) in ("cm", "mm") and scene.next_word(mention.j) in _WHERE:
         return  # 'through a 1 cm nick above the wrist'
+    if word in ("nick", "nicks") and "through" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
+        return  # 'harvested through two nicks'
     if "respectively" in scene.said and sum(q.unit == "%" for q in scene.quantities) > 1:
         return  # '60% and 100% divided respectively': the shares are dealt out
     _so_was(desk, scene, mention)

@@ -94,6 +94,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     value = mention.value
     if value == "tenodesed" and _no_tenodesis(scene, mention):
         return None
+    if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
+        return None  # 'all the sutured tendons slid'
     if value == "left" and _of_a_stump(desk, scene, mention):
         return None
     if value == "left" and (_of_ends_or_knots(scene, mention) or _of_gap_before(desk, scene)):
@@ -137,6 +139,13 @@ def _of_gap_before(desk: Desk, scene: Scene) -> bool:
     before = desk.scene_before(scene)
     short = scene.sentence.j - scene.sentence.i <= 6 and not any(g.tendons for g in scene.setting.groups)
     return short and before is not None and bool(before.of("gap", "glide", "bulk", "tension")) and bool(desk.treatments)
+
+
+_SEWN_ONES = frozenset(["sutured", "repaired", "sewn", "mended"])
+
+
+def _named_all(scene: Scene, mention: Mention) -> bool:
+    return scene.word_before(mention.i) in ("the", "all", "both", "these", "each", "every", "of")
 
 
 def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
