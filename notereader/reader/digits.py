@@ -149,7 +149,8 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
         return True  # 'knot in the middle'
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
     known = known or _among_digits(page, mention)
-    if not known and not _before_pulley(page, mention) and not _ordinal_again(page, mention):
+    known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
+    if not known and not _ordinal_again(page, mention):
         return True
     mention.kind = "digit"
     return False
@@ -255,6 +256,20 @@ def _before_pulley(page: Page, mention: Mention) -> bool:
     if page.words[mention.i] not in ("small", "little", "long", "middle") or page.breaks[mention.j] >= Break.COLUMN:
         return False
     if page.words[mention.i - 1] in ("the", "a") or not page.words[mention.j][1:2].isdecimal():
+        return False
+    return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+
+
+def _after_pulley(page: Page, mention: Mention) -> bool:
+    """'A2 of small was torn', 'the A4 of the little': a short name behind a pulley's, spoken of elsewhere too."""
+    words, i = page.words, mention.i
+    if words[i] not in ("small", "little", "long", "middle") or mention.j - i > 1:
+        return False
+    k = i - 1 - (words[i - 1] == "the")
+    if words[k] not in ("of", "in"):
+        return False
+    k -= words[k - 1] == "pulley"
+    if not any(m.kind == "pulley" and m.j == k for m in within(page.mentions, k - 2, k)):
         return False
     return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
 

@@ -11,6 +11,8 @@ from notereader.vocabulary.wordlists import word_list
 _HOLDS_CORE_WORDS = word_list("sutures", "holds_core_words")
 _LOCK_WORDS_WORDS = word_list("sutures", "lock_words_words")
 
+_OF_RECORDS = frozenset(["saved", "record", "form", "entry", "signed", "printed", "version", "document"])
+
 
 @needs(kinds=["hold"])
 def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
@@ -27,6 +29,8 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
             continue  # 'Locked: registrar' closes a record
+        if mention.value == "locking" and not _OF_RECORDS.isdisjoint(scene.said) and not found:
+            continue  # '[ Saved 18:05 ]  [ Locked ]'
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
 
 
