@@ -181,6 +181,8 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "story"
     if first[:1] == ["plan"] and first[1:2] in (["a"], ["b"], ["c"]) and first[2:3] != ["."]:
         return "considered"  # 'Plan B = sew FDP, four strands of 3-0 Prolene'
+    if first[:1] in (["booked"], ["listed"]) and first[1:2] in (["as"], ["for"], [":"]):
+        return "plan"
     if _is_aside_of(first):
         return "teaching"
     if first[:2] in (["were", "a"], ["were", "the"], ["were", "it"], ["were", "there"]):

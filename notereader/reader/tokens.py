@@ -66,7 +66,8 @@ _TOKEN = re.compile(
   | (?P<times>(?<![0-9A-Za-z])[xX](?=[0-9]{{1,2}}(?:(?:-[0-9]{{1,2}})?/(?:7|52|12)|wks?|weeks)?(?![0-9A-Za-z/])))
   | (?P<term>(?<![0-9A-WYZa-wyz])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
   | (?P<decimal>(?<![0-9A-Za-z])[0-9OlI]+[.,][0-9O]+(?=[A-Za-z%\s,;)\]]|$|[.-]))
-  | (?P<slipped>(?<![0-9A-Za-z])(?:[lI][O0]{{1,2}}(?=[ ]?(?:%|(?:mm|cm|ml|degrees|days|weeks)\b))|[lI](?=/[2-5](?![0-9A-Za-z/]))))
+  | (?P<slipped>(?<![0-9A-Za-z])(?:[lI][O0]{{1,2}}(?=[ ]?(?:%|(?:mm|cm|ml|degrees|days|weeks)\b))
+        |[lI](?=/[2-5](?![0-9A-Za-z/]))))
   | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
   | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)
         (?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wks|weeks|days|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
@@ -94,7 +95,7 @@ _TO_FIGURES = str.maketrans("OolI", "0011")
 
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(
-    r"(?<=[^\n])\{[^{}\n]{0,200}\}|"
+    r"(?<=[^\n])\{(?! ?[xXvV]? ?\})[^{}\n]{0,200}\}|"
     r"\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|"
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )

@@ -12,6 +12,7 @@ _FOREIGN_WORDS = word_list("quality", "foreign_words")
 _STAND_FOR_ALL = word_list("quality", "stand_for_all")
 _TELL_REPAIR = frozenset(["strands", "stitch", "size", "treatment"])
 _BOUNDS = word_list("standing", "bounds") | {".", "then", "with"}
+_REST = frozenset(["rest", "remainder", "others", "remaining"])
 _QUANTIFIERS = frozenset(["either", "neither", "both", "each", "none", "all", "any"])
 
 
@@ -63,6 +64,9 @@ def _of_finger(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
 
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
+    others = _the_rest(desk, scene)
+    if others:
+        return others
     if said_of_all(scene, i):
         wide = suture_owners(desk, scene, i, j)[0]
         if len(wide) > 1:
@@ -80,6 +84,17 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return fingers_only(scene, group, desk.sewn())
     found, _ = suture_owners(desk, scene, i, j)
     return [t for t in found if _sewn(desk, t)] or _smoothed(desk, scene)
+
+
+def _the_rest(desk: Desk, scene: Scene) -> list[Target]:
+    """'Pulled on: index gaps 1 mm. Rest no gap.': every sewn tendon but those named just before."""
+    k = scene.sentence.i + (scene.page.words[scene.sentence.i] == "the")
+    before = desk.scene_before(scene)
+    if scene.page.words[k] not in _REST or scene.next_word(k + 1) == "of" or before is None:
+        return []
+    named = [g for g in before.setting.groups if (g.digits or g.tendons) and not g.reference]
+    told = {t for g in named for t in desk.sewn(g.digits or None) if not g.tendons or t.tendon in g.tendons}
+    return [t for t in desk.sewn() if t not in told] if told else []
 
 
 def _smoothed(desk: Desk, scene: Scene) -> list[Target]:

@@ -88,7 +88,7 @@ def gap(desk: Desk, scene: Scene) -> None:
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
         lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in ("a", "some")]
-        if lead[-2:] == ["not", "without"]:
+        if lead[-2:] == ["not", "without"] or (word.startswith("without") and lead[-1:] == ["not"]):
             value = "seen"  # 'is not without a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'

@@ -186,6 +186,8 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     if tunnel or (value == "vented" and in_full(scene, low, high)):
         value = "released"
     value, share = _measured(scene, value, low, high, action.j)
+    if _the_rest_too(scene, action):
+        value, share = "released", {}
     if value in ("vented", "trimmed") and "part" not in share and "there" in scene.words(low, high):
         share |= _part_before(desk, scene, group)
     i, j = min(group.i, action.i), max(group.j, action.j)
@@ -193,6 +195,12 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     for name in group.values:
         for digit in fingers or _digits(desk, scene, group.mentions[0], name):
             _put(desk, scene, digit, name, value, share, span)
+
+
+def _the_rest_too(scene: Scene, action: Mention) -> bool:
+    """'Torn through half its length; the remainder was divided too': nothing of it is left standing."""
+    before = scene.words(max(scene.sentence.i, action.i - 4), action.i)
+    return state_of(scene, action) == "released" and not {"rest", "remainder", "remaining"}.isdisjoint(before)
 
 
 def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tuple[str, Share]:
@@ -354,11 +362,12 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return
     if not desk.last_pulley_named and _NOT_OF_LANDMARKS & set(scene.words(action.i, action.j)):
         return  # 'The profundus lay beside A1, frayed. This was cut back 4 mm.'
-    opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 5, scene.sentence.j)))
+    first = _past_the_finger(scene)
+    opening = set(scene.words(first, min(first + 5, scene.sentence.j)))
     several = bool(_PLURAL & opening)
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
-    pronoun = words[0].i - scene.sentence.i <= 5 and bool(_PRONOUNS & opening)
-    tendons = [g for g in scene.setting.groups if not g.generic]
+    pronoun = words[0].i - first <= 5 and bool(_PRONOUNS & opening)
+    tendons = [g for g in scene.setting.groups if g.tendons and not g.generic]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
     if state_of(scene, action) == "repaired" and scene.of("strandword", "stitch"):
@@ -367,10 +376,17 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         _lay_again(desk, scene, action)
 
 
+def _past_the_finger(scene: Scene) -> int:
+    """Return the word after the finger that a sentence opens with: 'In the index finger it was excised.'"""
+    lead = next((g for g in scene.setting.groups if g.digits and not g.tendons and g.i < g.j), None)
+    return lead.j if lead is not None and lead.i - scene.sentence.i <= 2 else scene.sentence.i
+
+
 def _nothing_else(desk: Desk, scene: Scene) -> bool:
     """Tell whether neither this sentence nor the one before names anything but pulleys."""
     before = _scene_before(desk, scene)
-    return not scene.subjects and before is not None and not any(s.kind == "tendon" for s in before.subjects)
+    fingers = all(s.group is not None and s.group.digits and not s.group.tendons for s in scene.subjects)
+    return fingers and before is not None and not any(s.kind == "tendon" for s in before.subjects)
 
 
 def _lay_again(desk: Desk, scene: Scene, action: Mention) -> None:
