@@ -173,6 +173,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return after in _DONE_AFTER  # 'the ring with six strands, the little with four'
     says = any(m.kind in ("gap", "glide", "ends", "bulk") for m in within(page.mentions, j, j + 2))
     counted = after.isdecimal() and words[j + 1 : j + 2] in (["strand"], ["strands"], ["-"])
+    figured = after.isdecimal() and any(words[m.j : m.j + 1] and words[m.j].isdecimal() for m in others)
+    says = says or figured  # 'FDS: index 30, middle 100'
     says = says or (counted and any(m.kind == "strandword" for m in within(page.mentions, j, j + 4)))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 

@@ -82,6 +82,7 @@ def standing(doc: Doc) -> Doc:
         _mark_cues(page, sentence, cues)
         _mark_misquoted(page, sentence)
         _mark_stranger(page, sentence)
+        _mark_muscles(page, sentence)
         _mark_contrast(page, sentence)
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
@@ -153,6 +154,13 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
         before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
         if (after[:1] in (["is"], ["was"]) and not _WRONG.isdisjoint(after)) or not _ENTRIES.isdisjoint(before):
             _mark(page, first, last + 1, "teaching")
+
+
+def _mark_muscles(page: Page, sentence: Sentence) -> None:
+    """'Lumbrical to ring FDP: ragged, excised': what is told behind the label is the muscle's fate."""
+    words = page.words[sentence.i : sentence.j]
+    if words[0] in ("lumbrical", "lumbricals", "lumb") and ":" in words[:8]:
+        _mark(page, sentence.i, sentence.j, "other")
 
 
 def _mark_stranger(page: Page, sentence: Sentence) -> None:

@@ -118,9 +118,11 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     targets, group = ([], None) if later else tendon_owner(desk, scene, mention.i, mention.j)
     if targets and group is not None and scene.next_word(group.j) == "pair":
         return [t for t in desk.cut() if t.tendon in group.tendons]
+    if targets and _intact_here(desk, scene, group):
+        cut = _parted(desk, scene, scene.setting.digits or None)
+        return cut if len(cut) == 1 and cut[0].digit in scene.setting.digits else []
     if targets:
-        here = _intact_here(desk, scene, group)
-        return [t for t in targets if desk.extents.get(t) != "intact" and not here]
+        return [t for t in targets if desk.extents.get(t) != "intact"]
     digits = group.digits if group is not None else ()
     if group is not None and _collects(group):
         return _of_all(desk, scene, group)

@@ -30,6 +30,7 @@ _LEFT_OUT = (["left", "out"], ["not", "done"], ["not", "needed"], ["not", "place
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _TAKEN_OUT = word_list("sutures", "taken_out")
 _OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
+_OTHER_SUTURES = frozenset(["stay", "stays", "traction", "tag", "tagging", "holding", "tacking", "needle", "needles"])
 _SOON = 60  # words after which 'it' is something else
 _NO = frozenset(["no", "none", "nil", "n", "not", "omitted"])
 _BOX = word_list("sutures", "box")
@@ -101,6 +102,8 @@ def _taken_out(desk: Desk, scene: Scene) -> None:
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
     if not any(f" {phrase} " in text for phrase in _TAKEN_OUT) or not scene.told(scene.sentence.i):
         return
+    if not _OTHER_SUTURES.isdisjoint(scene.said):
+        return  # 'The stay suture was taken out.'
     told = [f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.j and f.field in _OF_SUTURES]
     last = told[-1] if told else None
     near = last is not None and scene.sentence.i - last.order < _SOON

@@ -683,7 +683,9 @@ def _percents(desk: Desk, scene: Scene) -> None:
 def _listed_shares(desk: Desk, scene: Scene) -> None:
     """'FDP: IF 100, MF 100, RF 50, LF 0': shares without a sign, told finger by finger behind the tendon."""
     groups = [g for g in scene.setting.groups if not g.reference]
-    if len(groups) < 3 or not groups[0].tendons or groups[0].digits or scene.next_word(groups[0].j) != ":":
+    if len(groups) < 3 or not groups[0].tendons or groups[0].digits:
+        return
+    if ":" not in scene.words(groups[0].j, groups[0].j + 1 + (scene.next_word(groups[0].j) in _CUTS_ASKED)):
         return
     told = [(g, scene.next_word(g.j)) for g in groups[1:]]
     shares = [(g, float(word)) for g, word in told if word.isdecimal() and len(word) <= 3 and int(word) <= 100]
@@ -700,6 +702,9 @@ def _listed_shares(desk: Desk, scene: Scene) -> None:
                 _part_cut(desk, scene, [target], share, group.i, group.j + 1)
             else:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 1)], "share of nothing")
+
+
+_CUTS_ASKED = frozenset(["cut", "cuts", "division", "divided", "laceration", "lacerated", "%", "share", "extent"])
 
 
 def _hurt_of(scene: Scene, quantity: Quantity) -> list[Target]:
@@ -778,7 +783,8 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
 def _fractions(desk: Desk, scene: Scene) -> None:
     """Read fractions said of a tendon's width: 'FDP half cut', 'a nick through a fifth of its width'."""
     for mention in scene.of("fraction"):
-        ranged = scene.next_word(mention.j) in ("to", "-") and any(m.i == mention.j + 1 for m in scene.of("fraction"))
+        upper = mention.j + 1 + (scene.next_word(mention.j + 1) == "a")
+        ranged = scene.next_word(mention.j) in ("to", "-", "or") and any(m.i == upper for m in scene.of("fraction"))
         if not scene.told(mention.i) or ranged:
             continue  # of 'half to two thirds' the larger share is the weaker tendon
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)

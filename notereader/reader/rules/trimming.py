@@ -20,6 +20,7 @@ _TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons"
 _STUMP_NAMES = frozenset(
     ["prox", "proximal", "proximally", "dist", "distal", "distally", "off", "from", "end", "stump"]
 )
+_ENDS_TOLD = frozenset(["and", "the", "one", "of", "a", "about", "another"])
 _REACH = 9  # words between a length and the verb it belongs to
 
 
@@ -49,7 +50,9 @@ def _largest_of_each(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
         before = kept[-1] if kept else None
         between = scene.words(before.j, q.i) if before is not None else []
         ends = {w for w in between if w[0].isalnum()}
-        if before is not None and "," in between and len(between) <= 5 and ends and ends <= _STUMP_NAMES:
+        listed = "," in between and ends <= _STUMP_NAMES and len(between) <= 5
+        told = "and" in between and ends <= _STUMP_NAMES | _ENDS_TOLD and not ends.isdisjoint(_STUMP_NAMES)
+        if before is not None and ends and (listed or told):
             kept[-1] = max(before, q, key=lambda x: x.high or 0)
         else:
             kept.append(q)
@@ -135,11 +138,16 @@ def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
 
 
+_LEADING = (["in"], ["on"], ["for"], ["from"], ["("])
+
+
 def _of_digit_behind(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'cut back by 2 mm in the long and 3 mm in the ring finger': the digit right behind a length is whose it is."""
     for group in scene.setting.groups:
         lead = [w for w in scene.words(q.j, group.i) if w not in ("the", "left", "right")]
-        if group.digits and not group.tendons and q.j <= group.i and lead in (["in"], ["on"], ["for"], ["from"]):
+        if group.tendons and q.j <= group.i and lead in (["on"], ["in"]):
+            return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
+        if group.digits and not group.tendons and q.j <= group.i and lead in _LEADING:
             named = {t for g in scene.setting.groups if g.tendons and g.j <= q.i for t in g.tendons}
             kinds = named or {t.tendon for t in scene.setting.focus}
             return [t for t in desk.cut(group.digits) if t.tendon in kinds]
