@@ -141,7 +141,7 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
 def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     """Return the rows under line n where it is the title line of a grid, else nothing."""
     title = lines[n]
-    short = all(b - a <= _SHORT_TITLE for a, b in title.cells)
+    short = all(b - a <= _SHORT_TITLE for a, b in title.cells) and not _tells_a_share(page, title)
     if len(title.cells) < 3 and not (len(title.cells) == 2 and short and _digit_titles(page, title) == 2):
         return []
     if max((b - a for a, b in title.cells), default=0) > _LONGEST_TITLE:
@@ -172,6 +172,11 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     for line in body:
         _cut_cells(page, line, [start for start in title.starts if start > 2])
     return body
+
+
+def _tells_a_share(page: Page, title: _Line) -> bool:
+    """'FCR | half, radial side' is a row."""
+    return any(m.kind in ("fraction", "extent") for m in within(page.mentions, title.i, title.j))
 
 
 def _name_rows(page: Page, lines: list[_Line]) -> bool:

@@ -113,6 +113,10 @@ _JOINING = re.compile(r"(?<=[^\W\d_])_(?=[^\W\d_])")
 # '.......... INDEX ......... MIDDLE': titles of a grid whose corner is empty, led to by dots.
 _LED_TITLES = re.compile(r"^ *\.{3,} [^\n.]+(?:\.{3,} [^\n.]+)+$", re.MULTILINE)
 
+# Three lines or more of 'FCU | through': a label and its answer, parted by one bar.
+_PAIR = r"^ *+[A-Za-z][^|\n:]{1,30}?(?<! ) *+\|[^|\n:]*+$"
+_PAIRS = re.compile(rf"{_PAIR}(?:\n{_PAIR}){{2,}}", re.MULTILINE)
+
 # Looked up once for every word.
 _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, Break.LINE, Break.BLANK
 
@@ -125,6 +129,8 @@ def without_noise(text: str) -> str:
     work = text.translate(_SAME_LENGTH)
     if "_" in work:
         work = _JOINING.sub(" ", work)
+    if "|" in work:
+        work = _PAIRS.sub(_colons, work)
     if "..." in work:
         work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
@@ -152,6 +158,11 @@ def _unboxed(box: re.Match[str]) -> str:
 def _unled(line: re.Match[str]) -> str:
     """Return a line of titles with space in place of the dots."""
     return line.group().replace(".", " ")
+
+
+def _colons(lines: re.Match[str]) -> str:
+    """Return lines of label and answer with colons in place of their bars."""
+    return lines.group().replace("|", ":")
 
 
 def _is_noise(line: str, hints: list[str]) -> bool:
