@@ -482,9 +482,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
     run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
-    if any(m.kind == "plural" and "four" in page.words[max(0, m.i - 2) : m.i] for m in run) and not any(
-        m.kind == "digit" for m in run
-    ):
+    if any(m.kind == "plural" and _of_four(page, m, run) for m in run) and not any(m.kind == "digit" for m in run):
         at = run[-1]
         atoms += [Mention("digit", d, at.i, at.j) for d in DIGITS[1:]]
     atoms = _with_ranges(page, atoms)
@@ -513,6 +511,13 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
+    """'All four fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
+    before = page.words[max(0, m.i - 2) : m.i]
+    tendons = any(other.kind == "tendon" and other.i < m.i for other in run)
+    return "four" in before or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
 
 
 _PLURAL_TENDONS = word_list("bearing", "plural_tendons")

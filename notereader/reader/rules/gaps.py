@@ -43,10 +43,11 @@ _GONE = (
     ["there", "was", "nothing"],
     ["gap", "gone", ","],
     ["was", "none", "left"],
+    *(["again", mark, said] for mark in (",", ":", "-") for said in ("nothing", "none", "nil", "0")),
 )
 
 
-@needs(words={"none", "nothing", "gone"})
+@needs(words={"none", "nothing", "gone", "again"})
 def gap_gone(desk: Desk, scene: Scene) -> None:
     """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
     words = scene.page.words
@@ -55,13 +56,25 @@ def gap_gone(desk: Desk, scene: Scene) -> None:
         return
     first = scene
     if not any(m.value == "seen" and m.j <= spot for m in scene.of("gap")):
-        before = desk.scene_before(scene)
-        if before is None or not any(m.value == "seen" for m in before.of("gap")) or scene.of("gap"):
+        before = _gap_before(desk, scene)
+        if before is None or scene.of("gap"):
             return
         first = before
     seen = [f for f in desk.findings if f.field == "gap" and f.value == "seen" and f.order >= first.sentence.i]
     for target in dict.fromkeys(Target(*f.entry) for f in seen if f.order <= spot):
         desk.tendon(scene, target, "gap", "none", [(spot, spot + 3)], "gap none")
+
+
+def _gap_before(desk: Desk, scene: Scene) -> Scene | None:
+    """Return the sentence, at most three back in the paragraph, that told of a gap."""
+    before = desk.scene_before(scene)
+    for _ in range(3):
+        if before is None or before.sentence.block != scene.sentence.block:
+            return None
+        if any(m.value == "seen" for m in before.of("gap")):
+            return before
+        before = desk.scene_before(before)
+    return None
 
 
 @needs(kinds=["gap"])
