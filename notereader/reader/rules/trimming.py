@@ -112,7 +112,7 @@ def _distance(m: Mention, q: Quantity) -> int:
 def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
     """Tell whether verb and length stand in one clause; a comma may part them, a semicolon or a 'but' may not."""
     first, last = scene.part(q.i)
-    taken = any(first <= b.i < last for b in scene.of("bite"))
+    taken = any(first <= b.i < last and scene.page.words[b.j - 1] not in _STUMP_NAMES for b in scene.of("bite"))
     if not first <= m.i < last and taken and "end" not in scene.words(first, last):
         return False  # '10 mm purchase on both sides, ends trimmed'
     i, j = (m.j, q.i) if m.i < q.i else (q.j, m.i)
