@@ -257,7 +257,9 @@ def _before_pulley(page: Page, mention: Mention) -> bool:
         return False
     if page.words[mention.i] not in ("small", "little", "long", "middle") or page.breaks[mention.j] >= Break.COLUMN:
         return False
-    if page.words[mention.i - 1] in ("the", "a") or not page.words[mention.j][1:2].isdecimal():
+    if not page.words[mention.j][1:2].isdecimal():
+        return False
+    if page.words[mention.i - 1] in ("the", "a") and page.words[mention.i - 2] != "in":
         return False
     return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
 

@@ -138,15 +138,19 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
 
 
+_TAKES_UP = frozenset(["it", "they", "this", "both", "these"])
+
+
 def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Mention]]:
     """Return the words for a group of pulleys by digit: 'A4 was vented in the ring finger and excised in the index'."""
     bare = [g for g in scene.setting.groups if g.digits and not g.tendons]
     fingers = [g for g in bare if g.j > group.i]
-    if any(g for g in fingers if scene.next_word(g.j) == "it"):
+    if any(g for g in fingers if scene.next_word(g.j) in _TAKES_UP):
         fingers = [g for g in bare if g.j > group.i - 4]  # 'In the middle A2 was vented; in the ring it is intact'
     found: dict[tuple[str, ...], list[Mention]] = {}
     for m in group.actions:
-        after = [g for g in fingers if 0 <= g.i - m.j <= 3] or _told_behind(scene, group, m, fingers)
+        after = [g for g in fingers if 0 <= g.i - m.j <= 3 and scene.next_word(g.j) not in _TAKES_UP]
+        after = after or _told_behind(scene, group, m, fingers)
         before = [g for g in fingers if 0 <= m.i - g.j <= (12 if g.excepted else 5)]
         if after or before:
             found.setdefault((after[:1] or before[-1:])[0].digits, []).append(m)
