@@ -64,6 +64,13 @@ def anchors(scene: Scene) -> list[Anchor]:
     return found
 
 
+def placed(scene: Scene, found: list[Anchor], k: int) -> list[Anchor]:
+    """Leave out what is told behind word k as not placed: 'one mattress of 4-0 Prolene and no epitendinous suture'."""
+    denied = [a for a in found if a.role == PERIPHERAL and a.i >= k]
+    denied = [a for a in denied if scene.negated(a.i, a.j, 3) or scene.word_before(a.i) == "nothing"]
+    return [a for a in found if a not in denied]
+
+
 def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
     if m.kind == "role":
         phrase = " ".join(scene.words(m.i, m.j))

@@ -3,7 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
-from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene
@@ -136,7 +136,7 @@ def _names_other_thing(scene: Scene, mention: Mention) -> bool:
 def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor], threads: list[Thread]) -> bool:
     """A mattress or figure of eight is a tendon's stitch only beside a tendon, not in skin or around the outside."""
     thread = next((t for t in threads if -3 <= t.i - mention.j <= 4 or 0 <= mention.i - t.j <= 6), None)
-    role = role_of(scene, mention.i, mention.j, found)
+    role = role_of(scene, mention.i, mention.j, placed(scene, found, mention.j))
     if role in ("", TENDON, "pattern"):
         role = (
             thread.role

@@ -1,7 +1,7 @@
 """Which suture is core, peripheral or of another structure, where its sentence names no part."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.threads import Thread, find_sizes
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -22,6 +22,7 @@ _DISSOLVING = frozenset(["polyglactin", "other"])
 
 def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
     """Give each suture its role, by its sentence or by what was worked on before."""
+    found = placed(scene, found, max((t.j for t in threads), default=0))
     for thread in threads:
         thread.role = role_of(scene, thread.i, thread.j, found)
         if thread.size in _MICRO and thread.role in (CORE, PERIPHERAL, "", TENDON, "pattern"):
@@ -59,7 +60,8 @@ def _draws_graft(scene: Scene, thread: Thread) -> bool:
 
 def _added_round(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
     """'4-0 Prolene, Kessler, 2 strands + 6-0 running': a thin running suture joined on to the core by a sign."""
-    before = scene.word_before(thread.i)
+    article = scene.word_before(thread.i) in ("a", "an")
+    before = scene.word_before(thread.i - article)
     if thread.size not in _THIN or before not in ("+", "&", "plus", "and", "then"):
         return False
     if before in ("and", "then"):  # 'M-Tang with 4-0 looped nylon and 5-0 Prolene running locking'
