@@ -294,7 +294,22 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         if len({t.digit for t in wide}) > 1:
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
             targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
+    if not any(t.digit for t in targets):
+        return _counted(scene, group) or targets, group
     return targets, group
+
+
+_COUNTS = {"both": 2, "two": 2, "three": 3, "2": 2, "3": 3}
+
+
+def _counted(scene: Scene, group: Group) -> list[Target]:
+    """'All three FDP were cut' before any finger is named: of as many fingers as the note works on."""
+    before = scene.words(max(scene.sentence.i, group.i - 2), group.i + 1)
+    fingers = [d for d in scene.every_digit if d != "thumb"]
+    counted = next((_COUNTS[w] for w in before if w in _COUNTS), 0)
+    if group.digits or counted != len(fingers):
+        return []
+    return [Target(d, t) for d in fingers for t in group.tendons if t in ("FDP", "FDS")]
 
 
 def _of_repairs(scene: Scene, group: Group) -> bool:
@@ -377,6 +392,7 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         bool(focus)
         and all(t.tendon == "FDS" and t not in desk.treatments and not desk.has_suture(t) for t in focus)
         and not scene.setting.labelled
+        and not all(_sewn_before(desk, t, focus[0]) for t in deep)
     )
     if deep and ((scene.setting.relabelled and wanted is None) or unsewn):
         near = deep
@@ -400,6 +416,13 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, "the tendon is not named here; taken for the deep flexor"
     lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _sewn_before(desk: Desk, deep: Target, other: Target) -> bool:
+    """'FDP cut. Core 3-0, 4 strands. FDS cut. Core 4-0, 2 strands.': the first core was told before the second cut."""
+    cores = [f.order for f in desk.told_of("repairs", deep) if f.field in ("strands", "stitch", "size")]
+    cuts = [f.order for f in desk.told_of("repairs", other) if f.field == "extent" and not f.header]
+    return bool(cores) and bool(cuts) and min(cores) < max(cuts)
 
 
 def _elsewhere(scene: Scene, focus: list[Target], possible: list[Target]) -> bool:

@@ -194,19 +194,27 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
     seen = 0
     told = sentence_end(page, section.i) if section.kind in _ONE_SENTENCE and section.i < len(page.words) else -1
     base = _indent(page, section.h)
+    heads_items = section.i < limit and page.breaks[section.i] >= Break.LINE and _is_item(page, section.i)
     for k in range(section.i, limit):
         if seen and page.breaks[k] == Break.BLANK and not _story_goes_on(page, section, k, limit):
             return k
         if seen and story and k in unknown:
             return k
         new_line = page.breaks[k] == Break.LINE and k not in wrapped
-        if seen and new_line and section.kind in ONE_LINE and _indent(page, k) <= base:
+        listed = heads_items and _is_item(page, k)  # 'Peripheral sutures' above '1. Index FDP: 6/0 nylon'
+        if seen and new_line and section.kind in ONE_LINE and _indent(page, k) <= base and not listed:
             return k
         if k == told and limit - k > _LONG and not _line_ends(page, k, _LONG):
             return k
         if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and page.words[k][0] != ".":
             seen += 1
     return limit
+
+
+def _is_item(page: Page, k: int) -> bool:
+    """Tell whether a line begins as an item of a list: '2. Index FDS', '- ring FDP'."""
+    words = page.words[k : k + 2]
+    return words[:1] in (["-"], ["*"]) or (words[0].isdecimal() and words[1:] in (["."], [")"]))
 
 
 def _line_ends(page: Page, k: int, count: int) -> bool:
