@@ -1,12 +1,12 @@
 """Lengths of the core: purchase in each end and the size of its locks."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Interval
 from notereader.vocabulary.wordlists import word_list
 
@@ -68,7 +68,14 @@ def _bare_bite(scene: Scene, q: Quantity) -> bool:
 
 
 def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
-    """'10 mm in the middle and 7 mm in the ring finger': the digit right after a length is whose it is."""
+    """'10 mm in the middle and 7 mm in the ring finger', 'index FDP 10 mm': whose a length is, told beside it."""
+    beside = _group_beside(scene, q)
+    if beside is not None and beside.tendons:
+        return [t for t in group_targets(scene, beside) if desk.extents.get(t) != "intact"]
+    if beside is not None and beside.j <= q.i:
+        kinds = {t.tendon for t in scene.setting.focus}
+        found = desk.repairable(beside.digits)
+        return [t for t in found if t.tendon in kinds] or found
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         if (
@@ -171,12 +178,35 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     between = scene.words(before.j, q.i)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     other_side = not _STUMPS.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
+    if _of_another(scene, before, q) and _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25:
+        return True  # '9 mm in the ring, 7 mm in the small finger', 'index 8 mm, middle 10 mm'
     if set(between) <= _LISTING and {",", "/"} & set(between) and other_side and 2 <= (q.high or 0) <= 25:
         return True  # 'purchase 8 mm / 6 mm', 'proximal 10 mm, distal 7 mm'
     if "and" not in between or not _NOT_TAKEN.isdisjoint([*between, *after]) or not 2 <= (q.high or 0) <= 25:
         return False
     sides = _STUMPS | {"in", "respectively", "other"}
     return not sides.isdisjoint(between) or not sides.isdisjoint(after)
+
+
+def _of_another(scene: Scene, before: Quantity, q: Quantity) -> bool:
+    """Tell whether two lengths are listed, each beside the finger or tendon it is of."""
+    own, other = _group_beside(scene, before), _group_beside(scene, q)
+    return own is not None and other is not None and own is not other
+
+
+def _group_beside(scene: Scene, q: Quantity) -> Group | None:
+    """Return the finger or tendon a length stands beside: '7 mm in the small finger', 'index FDP 10 mm'."""
+    groups = [g for g in scene.setting.groups if g.digits or g.tendons]
+    for group in groups:
+        between = scene.words(q.j, group.i)
+        if q.j <= group.i and between and len(between) <= 3 and set(between) <= _IN_THE and "in" in between:
+            return group
+    before = [g for g in groups if g.j <= q.i and set(scene.words(g.j, q.i)) <= _LEADS_TO]
+    return before[-1] if before else None
+
+
+_IN_THE = frozenset(["in", "the", "on", "for", "left", "right"])
+_LEADS_TO = frozenset(["only", "just", "was", "were", "about", "=", ":", "to", "at", "purchase", "bite", "bites"])
 
 
 def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
@@ -192,6 +222,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     if scene.next_word(q.j) == "of" and any(0 < s.i - q.j <= 5 for s in scene.subjects if s.kind in _OTHERS):
         return False  # '12 mm of the radial digital nerve'
     if _by_stump(scene, q) and _about_core(desk, scene, q):
+        return True
+    if _under_label(scene) and _group_beside(scene, q) is not None:
         return True
     first, last = _stretch(scene, q)
     bite_words = {k for m in scene.of("bite") for k in range(m.i, m.j)}
@@ -214,6 +246,12 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
         and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
+
+
+def _under_label(scene: Scene) -> bool:
+    """'Purchase: FPL 10 mm, index FDP 8 mm': the sentence answers a label for what is taken."""
+    first = next((m for m in scene.of("bite") if m.i == scene.sentence.i), None)
+    return first is not None and scene.next_word(first.j) == ":"
 
 
 def _takes(scene: Scene, first: int, last: int) -> bool:
