@@ -485,6 +485,40 @@ def pair_in_focus(desk: Desk, scene: Scene, group: Group) -> bool:
     return two and len(focus) == 2 and all(desk.may_be_repaired(t) and desk.has_suture(t) for t in focus)
 
 
+_PAIRS = frozenset(["both", "either", "neither"])
+
+
+def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[Target]) -> list[Target]:
+    """Return, of the sewn tendons, those that 'both', 'either' or 'each of them' at word i takes up.
+
+    'Each profundus received a core. A running 6-0 was placed round both.' speaks of the two deep flexors, and not of
+    the superficialis that was sewn too.
+    """
+    named = _named_last(desk, scene, i, sewn)
+    if not words.isdisjoint(_PAIRS):
+        if len(sewn) <= 2:
+            return sewn
+        deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
+        return named if len(named) == 2 else deep if len(deep) == 2 else sewn
+    return named if "each" in words and len(named) > 1 else sewn
+
+
+def _named_last(desk: Desk, scene: Scene, i: int, sewn: list[Target]) -> list[Target]:
+    """Return, of the sewn tendons, those named last before word i: in the sentence, or at most two before it."""
+    told = [g for g in scene.setting.groups if g.tendons and not g.reference and g.j <= i]
+    fingers = [g for g in scene.setting.groups if g.digits and not g.reference and g.j <= i]
+    before = desk.scene_before(scene)
+    for _ in range(2):
+        if told or before is None or before.sentence.block != scene.sentence.block:
+            break
+        told = [g for g in before.setting.groups if g.tendons and not g.reference]
+        fingers = [g for g in before.setting.groups if g.digits and not g.reference]
+        before = desk.scene_before(before)
+    kinds = {t for g in told for t in g.tendons}
+    digits = {d for g in fingers for d in g.digits}
+    return [t for t in sewn if t.tendon in kinds and (not digits or t.digit in digits)]
+
+
 def others(desk: Desk, scene: Scene, group: Group, possible: list[Target]) -> list[Target]:
     """Return, of the tendons possible, those that 'the others' or 'the remaining two' leaves to be spoken of."""
     before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]

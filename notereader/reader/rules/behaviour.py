@@ -1,6 +1,6 @@
 """Whose behaviour is told after a repair, and whether words speak of a repair at all."""
 
-from notereader.reader.desk import Desk, owners
+from notereader.reader.desk import Desk, meant_by_all, owners
 from notereader.reader.groups import Target
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
@@ -123,7 +123,9 @@ def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
     named = [g.digits for g in scene.setting.groups if g.digits and g.j <= i and not g.reference]
     digits = named[-1] if named else scene.setting.digits
     here = desk.sewn(digits or None)
-    return here if len(here) > 1 and len({t.digit for t in here}) == len(set(digits)) else desk.sewn()
+    found = here if len(here) > 1 and len({t.digit for t in here}) == len(set(digits)) else desk.sewn()
+    words = set(scene.words(max(scene.part(i)[0], i - 8), min(i + 9, scene.part(i)[1])))
+    return meant_by_all(desk, scene, i, words, found)
 
 
 def _just_named(desk: Desk, scene: Scene) -> list[Target]:

@@ -1,6 +1,6 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.desk import Desk, carried, near_digits, others, owners, pair_in_focus
+from notereader.reader.desk import Desk, carried, meant_by_all, near_digits, others, owners, pair_in_focus
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -202,6 +202,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             return _taken_together(desk, scene, named, group)
         wide = scene.setting.wide if scene.words(group.i, group.j) == ["every", "one"] else ()
         sewn = [t for t in desk.sewn(group.digits or None) if not wide or t.tendon in wide]
+        sewn = meant_by_all(desk, scene, group.i, set(scene.words(group.i, group.j)), sewn)
         return fingers_only(scene, group, sewn)
     if group.generic == "others":
         left = others(desk, scene, group, desk.repairable())
