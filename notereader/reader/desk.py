@@ -471,7 +471,8 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return list(scene.setting.focus), []
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
-        return desk.sewn(digits or None), []
+        words = set(scene.words(group.i, group.j))
+        return meant_by_all(desk, scene, group.i, words, desk.sewn(digits or None)), []
     if group is not None and group.every and not group.tendons and len(group.digits) < 2:
         return desk.sewn(), []
     found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
@@ -499,6 +500,8 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         if len(sewn) <= 2:
             return sewn
         deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
+        here = [t for t in sewn if (t.digit,) == scene.setting.digits]
+        deep = here if len(here) == 2 else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
     return named if "each" in words and len(named) > 1 else sewn
 

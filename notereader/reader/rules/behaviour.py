@@ -113,6 +113,11 @@ def _sewn(desk: Desk, target: Target) -> bool:
 
 def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """Return the sewn tendons told of right before, if several; else of the digits in focus; else all."""
+    words = set(scene.words(max(scene.part(i)[0], i - 8), min(i + 9, scene.part(i)[1])))
+    return meant_by_all(desk, scene, i, words, _everyone(desk, scene, i))
+
+
+def _everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
     fingers = any(g.every and not (g.tendons or g.digits or g.generic) for g in scene.setting.groups)
     if fingers and len(scene.every_digit) > 1:
         sewn = desk.sewn(scene.every_digit or None)  # 'both digits flexed without gapping' tells of what bends the tips
@@ -123,9 +128,7 @@ def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
     named = [g.digits for g in scene.setting.groups if g.digits and g.j <= i and not g.reference]
     digits = named[-1] if named else scene.setting.digits
     here = desk.sewn(digits or None)
-    found = here if len(here) > 1 and len({t.digit for t in here}) == len(set(digits)) else desk.sewn()
-    words = set(scene.words(max(scene.part(i)[0], i - 8), min(i + 9, scene.part(i)[1])))
-    return meant_by_all(desk, scene, i, words, found)
+    return here if len(here) > 1 and len({t.digit for t in here}) == len(set(digits)) else desk.sewn()
 
 
 def _just_named(desk: Desk, scene: Scene) -> list[Target]:

@@ -48,7 +48,8 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
         tendons = {t for g in named_before or groups if g in named_before or g.every for t in g.tendons}
         wide = [t for t in desk.sewn(digits or None) if not tendons or t.tendon in tendons]
         if wide and not (tendons and digits):
-            return wide, []
+            words = set() if tendons else set(scene.words(*scene.part(i)))
+            return meant_by_all(desk, scene, i, words, wide), []
     first, last = scene.part(i)
     inside = [g for g in groups if first <= g.i < last]
     before = [g for g in groups if g.j <= i]
