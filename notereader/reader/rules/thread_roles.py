@@ -3,7 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.threads import Thread, find_sizes
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _ROUND = frozenset(["around", "round", "over"])
@@ -37,8 +37,22 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role == "pattern" and _others_pattern(scene, thread, threads, found):
             thread.role = CORE
+        if thread.role in ("pattern", PERIPHERAL) and _joins_the_tendon(desk, scene, thread, found):
+            thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+
+
+def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
+    """'The superficialis was repaired with two simple sutures of 4-0': what alone joins a tendon is its core."""
+    if any(a.role == PERIPHERAL for a in found):
+        return False
+    deeds = [d for d in scene.of("deed") if d.value == "repaired" and d.j <= thread.i and scene.told(d.i)]
+    if not deeds or "with" not in scene.words(deeds[-1].j, deeds[-1].j + 2) or thread.i - deeds[-1].j > 7:
+        return False
+    groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
+    targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
+    return bool(targets) and not any(desk.has_suture(t) for t in targets)
 
 
 def _others_pattern(scene: Scene, thread: Thread, threads: list[Thread], found: list[Anchor]) -> bool:
