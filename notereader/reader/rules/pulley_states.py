@@ -252,7 +252,8 @@ def _whole_or_part(scene: Scene, m: Mention) -> str:
     """Return 'released' for a whole division, 'vented' where a share, a length or a part is named."""
     first, last = scene.part(m.i)
     last = min([last, m.j + 8, *(k for k in range(m.j, last) if scene.page.words[k] in ("to", "so"))])
-    words = scene.words(max(first, m.i - 10), last)
+    fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}  # 'in the middle finger'
+    words = [scene.page.words[k] for k in range(max(first, m.i - 10), last) if k not in fingers]
     if any(w in PARTS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):
         return "vented"
     if any(q.unit in ("%", "mm") and first <= q.i < last for q in scene.quantities):
