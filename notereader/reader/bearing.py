@@ -442,6 +442,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     compares = "as" in words and ("as", "well") not in pairwise(words) and ("well", "as") not in pairwise(words)
     if compares or ("same", "as") in pairwise(words):
         return False  # 'middle profundus same as the index'
+    if ("and", "repaired") in pairwise(words):
+        return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))

@@ -317,13 +317,20 @@ def _of_repairs(scene: Scene, group: Group) -> bool:
     return not {"repair", "repairs", "repaired", "sutured", "joins", "tested"}.isdisjoint(words)
 
 
+_CUTS = frozenset(["cut", "divided", "lacerated", "severed", "torn", "transected"])
+
+
 def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:
     """'the superficialis was intact in the ring and half cut in the small': each state names its finger behind it."""
-    if group.digits or group.every or group.four:
+    if group.digits or group.four:
         return ()
+    if scene.next_word(j) in _CUTS:
+        j += 1  # '60% cut in the middle finger, 30% cut in the ring'
     named = [g for g in scene.setting.groups if g.digits and not g.tendons and g.i >= group.j and not g.reference]
     led = [g for g in named if tuple(w for w in scene.words(g.i - 2, g.i) if w != "the")[-1:] in (("in",), ("on",))]
     beside = next((g for g in led if 0 < g.i - j <= 2), None)
+    if group.every:
+        return beside.digits if beside is not None and len(led) > 1 else ()
     after, every = scene.words(j, j + 3), scene.every_digit
     if after[:2] == ["in", "both"] and after[2:] in ([], ["."], [","], [";"], ["fingers"], ["digits"]):
         return every if len(every) == 2 else scene.setting.digits if len(scene.setting.digits) == 2 else ()
@@ -362,6 +369,7 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
     if group.digits or named or target.tendon not in ("FDP", "FDS") or scene.word_before(group.i) == "its":
         return target
     sound = desk.extents.get(target) == "intact" and target not in desk.treatments
+    sound = sound or (target.slip is not None and desk.extents.get(target._replace(slip=None)) == "intact")
     if not sound and (target in desk.named or not desk.settled):
         return target
     known = [t for t in desk.named if t.tendon == target.tendon and t.slip == target.slip and desk.is_cut(t)]

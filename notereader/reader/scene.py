@@ -359,9 +359,25 @@ def _closely_followed(scene: Scene, i: int, j: int, subject: Subject) -> bool:
     between = scene.page.words[j : subject.i]
     if not between and scene.page.breaks[subject.i] >= Break.LINE:
         return False  # 'not sutured', and on the next line 'ulnar slip intact'
+    if _is_object(scene, i, between):
+        return True
     if len(between) > 4 or any(w not in _OF for w in between) or scene.page.words[j - 1] in ("off", "from"):
         return False  # 'FDP completely off P3' is said of the tendon
     return scene.page.words[i] in _PRENOMINAL or (bool(between) and between[0] == "of")
+
+
+_ACTORS = frozenset(["i", "we", "and", "then", "also", "only"])
+_OBJECTS = frozenset(["the", "its", "a", "this", "that", "both", "other"])
+_OBJECT_WORDS = _OBJECTS | frozenset(
+    ["cut", "edge", "edges", "of", "divided", "torn", "loose", "flap", "small", "nick"]
+)
+
+
+def _is_object(scene: Scene, i: int, between: list[str]) -> bool:
+    """'I repaired the ulnar slip and excised the radial slip', 'I trimmed the cut edge of it': the noun behind."""
+    deed = any(m.i == i for m in scene.of("deed"))
+    led = scene.word_before(i) in _ACTORS and between[:1] != [] and between[0] in _OBJECTS
+    return deed and led and len(between) <= 5 and _OBJECT_WORDS.issuperset(between)
 
 
 def group_targets(scene: Scene, group: Group) -> list[Target]:
