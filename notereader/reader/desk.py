@@ -272,6 +272,10 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         taken_up = _taken_up(desk, scene, subject.group)
         if taken_up:
             return taken_up, subject.group
+    if subject is not None and subject.kind == "digit" and subject.group is not None and subject.i >= j:
+        shared = _shared_tendon(scene, subject.group)
+        if shared is not None:
+            return resolve_pairs(shared, subject.group.digits), shared
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
         return [], subject.group if subject else None
     group = subject.group
@@ -310,6 +314,14 @@ def _counted(scene: Scene, group: Group) -> list[Target]:
     if group.digits or counted != len(fingers):
         return []
     return [Target(d, t) for d in fingers for t in group.tendons if t in ("FDP", "FDS")]
+
+
+def _shared_tendon(scene: Scene, finger: Group) -> Group | None:
+    """'The superficialis was cut in the middle finger, half cut in the ring and intact in the small finger.'"""
+    before = [g for g in scene.setting.groups if g.tendons and not g.reference and g.j <= finger.i]
+    told = [g for g in scene.setting.groups if g.digits and not g.tendons and not g.reference]
+    led = [w for w in scene.words(finger.i - 2, finger.i) if w != "the"][-1:] == ["in"]
+    return before[0] if len(before) == 1 and not before[0].digits and led and len(told) > 1 else None
 
 
 def _of_repairs(scene: Scene, group: Group) -> bool:

@@ -820,6 +820,9 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
         return True  # 'FDS RF    2/3'
     if before == ":" and any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups):
         return True  # 'FDS of II: one third, at its radial edge'
+    beside = any(g.tendons and g.j == mention.i for g in scene.setting.groups) and not scene.header
+    if beside and scene.next_word(mention.j) in ("", ".", ",", ";", ")"):
+        return True  # 'MF - FDP complete, FDS 1/2'
     if before == "by" and scene.word_before(mention.i - 1) in ("hanging", "held", "attached", "connected", "on"):
         return False  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")

@@ -213,6 +213,12 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return True
     if before == ")" and mention.j >= scene.sentence.j - 1 and any(g.tendons for g in scene.setting.groups):
         return after in ("", ".")  # 'FDS (ring) left.'
+    if (
+        before in ("nick", "cut", "flap")
+        and after in ("", ".", ";", ",")
+        and any(g.tendons for g in scene.setting.groups)
+    ):
+        return True  # 'MF FDS nick left.'
     if before == "," and _only_names(scene):
         return False  # 'Thumb, left, FPL.'
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
