@@ -272,10 +272,11 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         taken_up = _taken_up(desk, scene, subject.group)
         if taken_up:
             return taken_up, subject.group
-    if subject is not None and subject.kind == "digit" and subject.group is not None and subject.i >= j:
+    if subject is not None and subject.group is not None and subject.i >= j:
         shared = _shared_tendon(scene, subject.group)
-        if shared is not None:
-            return resolve_pairs(shared, subject.group.digits), shared
+        digits = _fingers_meant(scene, subject.group) if shared is not None else ()
+        if shared is not None and digits:
+            return resolve_pairs(shared, digits), shared
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
         return [], subject.group if subject else None
     group = subject.group
@@ -298,8 +299,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         if len({t.digit for t in wide}) > 1:
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
             targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
-    if not any(t.digit for t in targets):
-        return _counted(scene, group) or targets, group
+    counted = _counted(scene, group)
+    if not any(t.digit for t in targets) or (group.every and len(targets) < len(counted)):
+        return counted or targets, group
     return targets, group
 
 
@@ -311,17 +313,30 @@ def _counted(scene: Scene, group: Group) -> list[Target]:
     before = scene.words(max(scene.sentence.i, group.i - 2), group.i + 1)
     fingers = [d for d in scene.every_digit if d != "thumb"]
     counted = next((_COUNTS[w] for w in before if w in _COUNTS), 0)
-    if group.digits or counted != len(fingers):
-        return []
+    if group.digits or counted != len(fingers) or len(group.tendons) != 1:
+        return []  # 'both FDP and FDS' are two of one finger
     return [Target(d, t) for d in fingers for t in group.tendons if t in ("FDP", "FDS")]
 
 
 def _shared_tendon(scene: Scene, finger: Group) -> Group | None:
-    """'The superficialis was cut in the middle finger, half cut in the ring and intact in the small finger.'"""
+    """'The superficialis was cut in the middle finger, half cut in the ring', 'FDS intact in all three': the one."""
     before = [g for g in scene.setting.groups if g.tendons and not g.reference and g.j <= finger.i]
-    told = [g for g in scene.setting.groups if g.digits and not g.tendons and not g.reference]
-    led = [w for w in scene.words(finger.i - 2, finger.i) if w != "the"][-1:] == ["in"]
-    return before[0] if len(before) == 1 and not before[0].digits and led and len(told) > 1 else None
+    led = [w for w in scene.words(max(scene.sentence.i, finger.i - 2), finger.i) if w not in ("the", "both")][-1:]
+    if len(before) != 1 or before[0].digits or finger.tendons or led not in (["in"], ["of"]):
+        return None
+    return before[0] if set(before[0].tendons) <= {"FDP", "FDS"} else None
+
+
+def _fingers_meant(scene: Scene, group: Group) -> tuple[str, ...]:
+    """Return the digits of 'in the ring finger', 'in both fingers', 'in all three', 'of each'."""
+    if group.digits:
+        return group.digits
+    if not group.every and group.generic != "all":
+        return ()
+    words = scene.words(max(scene.sentence.i, group.i - 2), group.j)
+    counted = next((_COUNTS[w] for w in words if w in _COUNTS), 0)
+    fingers = tuple(d for d in scene.every_digit if d != "thumb")
+    return fingers if len(fingers) == counted or (not counted and len(fingers) > 1 and "each" in words) else ()
 
 
 def _of_repairs(scene: Scene, group: Group) -> bool:

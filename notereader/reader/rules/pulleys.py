@@ -289,7 +289,7 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if bare and not PART_NOUNS & set(scene.words(mention.j + 1, mention.j + 2)):
         return (bare,)
     told = digits_at(scene, None, mention.i)
-    if len(scene.every_digit) == 2 and _in_both(scene, mention):
+    if len(scene.every_digit) == _in_several(scene, mention):
         return scene.every_digit
     if any(g.digits for g in groups):
         return told
@@ -298,13 +298,22 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     return _known_digits(desk, scene, mention, told) or told
 
 
-def _in_both(scene: Scene, mention: Mention) -> bool:
-    """'A2 intact in both, A4 vented in the middle': of both fingers, where no tendon is spoken of."""
+def _in_several(scene: Scene, mention: Mention) -> int:
+    """'A2 intact in both, A4 vented in the middle', 'both A4 pulleys': of how many fingers a pulley is told, else 0."""
+    if any(g.tendons for g in scene.setting.groups):
+        return 0
+    if scene.word_before(mention.i) == "both" and scene.next_word(mention.j) == "pulleys":
+        return 2
     _, last = scene.part(mention.i)
-    last = next((k for k in range(mention.j, last) if scene.page.words[k] == ","), last)
+    last = next((k for k in range(mention.j, last) if scene.page.words[k] in (",", ".", ";")), last)
+    if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
+        return 0  # 'A1 released in the middle finger and A2 preserved in both'
     words = scene.words(mention.j, last)
-    both = any(words[k : k + 2] in (["in", "both"], ["on", "both"], ["in", "each"]) for k in range(len(words)))
-    return both and words[-1:] in (["both"], ["each"]) and not any(g.tendons for g in scene.setting.groups)
+    if words[-2:] in (["in", "both"], ["on", "both"]):
+        return 2
+    if words[-2:] == ["in", "each"]:
+        return len(scene.every_digit)
+    return 3 if words[-3:] in (["in", "all", "three"], ["in", "all", "3"]) else 0
 
 
 def _every_group(scene: Scene, mention: Mention) -> Group | None:
