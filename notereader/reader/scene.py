@@ -430,3 +430,18 @@ def _belongs(scene: Scene, at: int, group: Group) -> bool:
     before = scene.word_before(group.i)
     sided = before in _SIDES and scene.word_before(group.i - 1) in (",", "repair", "suture")
     return sided or scene.page.words[max(group.i - 2, at)] in _WITHIN or before in _WITHIN or before == "the"
+
+
+def group_beside(scene: Scene, q: Quantity) -> Group | None:
+    """Return the finger or tendon a length stands beside: '7 mm in the small finger', 'index FDP 10 mm'."""
+    groups = [g for g in scene.setting.groups if g.digits or g.tendons]
+    for group in groups:
+        between = scene.words(q.j, group.i)
+        if q.j <= group.i and between and len(between) <= 3 and set(between) <= _IN_THE and "in" in between:
+            return group
+    before = [g for g in groups if g.j <= q.i and set(scene.words(g.j, q.i)) <= _LEADS_TO]
+    return before[-1] if before else None
+
+
+_IN_THE = frozenset(["in", "the", "on", "for", "left", "right"])
+_LEADS_TO = frozenset(["only", "just", "was", "were", "about", "=", ":", "to", "at", "purchase", "bite", "bites"])

@@ -1,12 +1,12 @@
 """Lengths of the core: purchase in each end and the size of its locks."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Group, Target
+from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, group_beside, group_targets
 from notereader.record.values import Interval
 from notereader.vocabulary.wordlists import word_list
 
@@ -69,7 +69,7 @@ def _bare_bite(scene: Scene, q: Quantity) -> bool:
 
 def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'10 mm in the middle and 7 mm in the ring finger', 'index FDP 10 mm': whose a length is, told beside it."""
-    beside = _group_beside(scene, q)
+    beside = group_beside(scene, q)
     if beside is not None and beside.tendons:
         return [t for t in group_targets(scene, beside) if desk.extents.get(t) != "intact"]
     if beside is not None and beside.j <= q.i:
@@ -190,23 +190,8 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
 
 def _of_another(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """Tell whether two lengths are listed, each beside the finger or tendon it is of."""
-    own, other = _group_beside(scene, before), _group_beside(scene, q)
+    own, other = group_beside(scene, before), group_beside(scene, q)
     return own is not None and other is not None and own is not other
-
-
-def _group_beside(scene: Scene, q: Quantity) -> Group | None:
-    """Return the finger or tendon a length stands beside: '7 mm in the small finger', 'index FDP 10 mm'."""
-    groups = [g for g in scene.setting.groups if g.digits or g.tendons]
-    for group in groups:
-        between = scene.words(q.j, group.i)
-        if q.j <= group.i and between and len(between) <= 3 and set(between) <= _IN_THE and "in" in between:
-            return group
-    before = [g for g in groups if g.j <= q.i and set(scene.words(g.j, q.i)) <= _LEADS_TO]
-    return before[-1] if before else None
-
-
-_IN_THE = frozenset(["in", "the", "on", "for", "left", "right"])
-_LEADS_TO = frozenset(["only", "just", "was", "were", "about", "=", ":", "to", "at", "purchase", "bite", "bites"])
 
 
 def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
@@ -223,7 +208,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # '12 mm of the radial digital nerve'
     if _by_stump(scene, q) and _about_core(desk, scene, q):
         return True
-    if _under_label(scene) and _group_beside(scene, q) is not None:
+    if _under_label(scene) and group_beside(scene, q) is not None:
         return True
     first, last = _stretch(scene, q)
     bite_words = {k for m in scene.of("bite") for k in range(m.i, m.j)}

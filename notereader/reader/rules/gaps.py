@@ -5,7 +5,7 @@ from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
-from notereader.reader.rules.told_apart import Answer, told_apart
+from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -133,8 +133,23 @@ def gap(desk: Desk, scene: Scene) -> None:
             for q in widths[:1]:
                 i, j = min(q.i, mention.i), max(q.j, mention.j)
                 lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
-    if scene.of("mended") and mentions:
-        return
+        if value == "seen" and widths:
+            _and_another(desk, scene, mention)
+
+
+def _and_another(desk: Desk, scene: Scene, mention: Mention) -> None:
+    """'The middle finger gapped by 2 mm and the ring by 1 mm.', '..., the small finger not at all'."""
+    for group in (g for g in scene.setting.groups if g.i >= mention.j and (g.digits or g.tendons) and not g.reference):
+        led = [w for w in scene.words(mention.j, group.i) if w not in ("the", "left", "right")][-1:]
+        if led not in (["and"], [","], [";"], ["while"], ["whereas"], ["but"]):
+            continue
+        targets = repairs_of(desk, scene, group)
+        width = next((q for q in scene.quantities if q.unit == "mm" and q.i - group.j in (0, 1)), None)
+        after = scene.words(group.j, group.j + 4)
+        if width is not None and after[:1] in (["by"], scene.words(width.i, width.i + 1)):
+            _lay_answer(desk, scene, Answer(targets, True, group.i, width.j, width))
+        elif after[:3] == ["not", "at", "all"] or (after[:2] == ["did", "not"] and after[2:3] in (["."], [])):
+            _lay_answer(desk, scene, Answer(targets, False, group.i, group.j + 2, None))
 
 
 def _answered(scene: Scene, mention: Mention) -> str | None:

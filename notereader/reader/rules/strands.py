@@ -53,12 +53,19 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
 
 
 def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
-    """'repaired with six and four strands respectively': the first count has no noun of its own."""
+    """'repaired with six, four and two strands respectively': all but the last count have no noun of their own."""
     if len(counts) != 1 or "respectively" not in scene.said:
         return counts
-    _, i, _ = counts[0]
-    first = _count_at(scene.page, i - 2) if scene.words(i - 1, i) in (["and"], [","]) else None
-    return [(first, i - 2, i - 1), *counts] if first in (2, 4, 6, 8) else counts
+    found = list(counts)
+    k = counts[0][1] - 1
+    while k > scene.sentence.i and scene.page.words[k] in ("and", ","):
+        k -= scene.page.words[k - 1] == ","  # ', and'
+        count = _count_at(scene.page, k - 1)
+        if count not in (2, 4, 6, 8):
+            break
+        found.insert(0, (count, k - 1, k))
+        k -= 2
+    return found
 
 
 def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:

@@ -36,7 +36,7 @@ def told_apart(desk: Desk, scene: Scene, mention: Mention) -> tuple[list[Answer]
             continue
         yes, width = _answer(scene, group, first, last)
         if yes is not None:
-            found.append(Answer(_targets(desk, scene, group), yes, first, min(last, scene.sentence.j), width))
+            found.append(Answer(repairs_of(desk, scene, group), yes, first, min(last, scene.sentence.j), width))
     label = bool(found) and scene.next_word(mention.j) in (":", "-", "=") and mention.i - scene.sentence.i <= 3
     return found, label
 
@@ -54,7 +54,8 @@ def _answer(scene: Scene, group: Group, first: int, last: int) -> tuple[bool | N
     return None, None
 
 
-def _targets(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+def repairs_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """Return the repairs that a finger or tendon named in the sentence stands for."""
     if group.tendons:
         return [t for t in group_targets(scene, group) if desk.may_be_repaired(t)]
     deep = [t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL")]

@@ -8,7 +8,7 @@ from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import foreign, lay_behaviour
 from notereader.reader.rules.ends import deep_of_column, end_owners
 from notereader.reader.rules.suture_owners import respective
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, group_beside, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _TRIMMED_WORDS = word_list("quality", "trimmed_words")
@@ -67,13 +67,15 @@ def _sums_up(scene: Scene, q: Quantity) -> bool:
 def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
     """Return the verb of trimming a length belongs to: the nearest, unless another length stands nearer to it."""
     verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised")] + _cut_back(scene)
-    near = [m for m in verbs if _distance(m, q) <= _REACH and _joined(scene, m, q)]
+    listed = len(lengths) > 1 and group_beside(scene, q) is not None
+    near = [m for m in verbs if (listed or _distance(m, q) <= _REACH) and _joined(scene, m, q)]
     if not near:
         return None
     verb = min(near, key=lambda m: _distance(m, q))
     if "respectively" in scene.words(scene.sentence.i, scene.sentence.j):
         return verb
-    return verb if all(_distance(verb, p) >= _distance(verb, q) for p in lengths) else None
+    listed = len(lengths) > 1 and all(group_beside(scene, p) is not None for p in lengths)
+    return verb if listed or all(_distance(verb, p) >= _distance(verb, q) for p in lengths) else None
 
 
 def _cut_back(scene: Scene) -> list[Mention]:
@@ -154,13 +156,24 @@ def _of_digit_behind(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     return []
 
 
+def _of_group_before(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
+    """'Trimming: middle FDP 3 mm, ring FDP 5 mm', 'index 2 mm, middle 2 mm': whose name stands right before."""
+    group = group_beside(scene, q)
+    if group is None or group.j > q.i:
+        return []
+    if group.tendons:
+        return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
+    cut = desk.cut(group.digits)
+    return [t for t in cut if t.tendon in ("FDP", "FPL")] or cut
+
+
 def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'3 mm, from the FDP only' says whose by the tendon right after; else whose ends they are."""
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         if group.tendons and q.j <= group.i and len(between) <= 3 and "from" in between:
             return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
-    own = _of_digit_behind(desk, scene, q)
+    own = _of_digit_behind(desk, scene, q) or _of_group_before(desk, scene, q)
     if own:
         return own
     ends = [m for m in scene.of("ends", "endword") if m.j <= q.i]
