@@ -437,6 +437,8 @@ def group_beside(scene: Scene, q: Quantity) -> Group | None:
     groups = [g for g in scene.setting.groups if g.digits or g.tendons]
     for group in groups:
         between = scene.words(q.j, group.i)
+        if q.j == group.i < group.j and scene.next_word(group.j) in ("", ",", ".", ";", "and"):
+            return group  # '3 mm FDP, 2 mm FDS'
         if q.j <= group.i and between and len(between) <= 3 and set(between) <= _IN_THE and "in" in between:
             return group
     before = [g for g in groups if g.j <= q.i and set(scene.words(g.j, q.i)) <= _LEADS_TO]

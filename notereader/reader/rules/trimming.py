@@ -159,7 +159,7 @@ def _of_digit_behind(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
 def _of_group_before(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'Trimming: middle FDP 3 mm, ring FDP 5 mm', 'index 2 mm, middle 2 mm': whose name stands right before."""
     group = group_beside(scene, q)
-    if group is None or group.j > q.i:
+    if group is None or group.j > q.i or not group.digits:
         return []
     if group.tendons:
         return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
