@@ -163,10 +163,19 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"  # 'Theatre:' above the findings and the repair
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
-    elif cut.kind == "instructions" and phrase in _TREATED and any(map(_SIZE.match, page.words[cut.i : limit])):
+    elif cut.kind == "instructions" and phrase in _TREATED and _tells_what_was_done(page, cut.i, limit):
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
+
+
+def _tells_what_was_done(page: Page, i: int, limit: int) -> bool:
+    """'Treatment: repaired', 'Rx: 4/0 Prolene, 4 strands': sutures, or at once the word for what was done."""
+    line = next((k for k in range(i + 1, limit) if page.breaks[k] >= Break.LINE), limit)
+    return any(map(_SIZE.match, page.words[i:limit])) or not _DONE.isdisjoint(page.words[i : min(i + 4, line)])
+
+
+_DONE = frozenset(["repaired", "excised", "sutured", "sewn", "reinserted", "trimmed", "debrided", "resected"])
 
 
 def _heads_operation(page: Page, cut: Section, limit: int) -> bool:
