@@ -286,8 +286,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
     if group.four == 1 and not group.digits and _of_repairs(scene, group):
         own = [t for t in desk.repairable() if t.tendon in group.tendons]
-        if own:
-            return own, group  # 'All FDP repairs were tested': those that were sewn
+        return own, group  # 'All FDP repairs were tested': those that were sewn
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
@@ -344,7 +343,9 @@ def _of_repairs(scene: Scene, group: Group) -> bool:
     return not {"repair", "repairs", "repaired", "sutured", "joins", "tested"}.isdisjoint(words)
 
 
-_CUTS = frozenset(["cut", "divided", "lacerated", "severed", "torn", "transected"])
+_CUTS = frozenset(
+    ["cut", "divided", "lacerated", "severed", "torn", "transected", "division", "laceration", "transection", "injury"]
+)
 
 
 def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:

@@ -1,5 +1,7 @@
 """Which words name a digit: 'little' beside a tendon, 'FDP 4', a ticked letter; and which only seem to."""
 
+import re
+
 from notereader.reader.page import Break, Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -167,6 +169,10 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     if not any("." not in words[min(m.j, j) : max(m.i, i)] for m in others):
         return False
     after = words[j] if j < len(words) else "."
+    if words[i - 1] == "(" and after == ")":
+        return any(words[m.i - 1] == "(" for m in others)  # 'Zone: II (ring), I (small)'
+    if words[i - 1] in (",", ".", ":", "and") and _ZONE.fullmatch(after):
+        return True  # 'Zone: index IIB, middle IIC'
     if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
         return True
     if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
@@ -179,6 +185,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
+_ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")
 _OPENS_WITH = frozenset(
     ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
 )

@@ -80,5 +80,6 @@ def _finger_at(page: Page, k: int) -> tuple[int, int] | None:
     """Return the words of the finger named at word k; behind such a label 'middle' and 'long' are fingers too."""
     named = next((m for m in within(page.mentions, k, k + 1) if m.kind == "digit" and m.i == k), None)
     if named is not None:
-        return named.i, named.j
+        tendon = next((m for m in within(page.mentions, named.j, named.j + 1) if m.kind == "tendon"), None)
+        return named.i, tendon.j if tendon is not None else named.j
     return (k, k + 1) if page.words[k : k + 1] and page.words[k] in _FINGERS else None

@@ -132,6 +132,11 @@ class Scene:
             return ""  # 'Bulky: [ ] yes  [ ] no     Tension: ...': the next label
         return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
 
+    def answered_no(self) -> bool:
+        """Tell whether this is a cell that says no to a question asked by its label: 'A4 vented?   No'."""
+        asked = any(self.page.words[j - 1] == "?" for _, j in self.sentence.prefix)
+        return asked and self.page.words[self.sentence.i] in ("no", "n")
+
     def _is_form_mark(self, k: int) -> bool:
         word = self.page.words[k]
         return word in _FORM_MARKS or word in ("]", ")", "x", "v") or word.startswith(("..", "__"))

@@ -9,7 +9,7 @@ from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners, targets_of
 from notereader.reader.rules.thread_roles import has_core
 from notereader.reader.rules.threads import Thread, find_sizes
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
@@ -116,17 +116,28 @@ def _taken_out(desk: Desk, scene: Scene) -> None:
 
 
 def _finger_without(desk: Desk, scene: Scene) -> bool:
-    """'Epi: ring, 6-0 PDS. Little: left out.': a finger's answer under a heading of peripheral sutures."""
-    group = scene.setting.groups[0] if scene.setting.groups else None
-    if group is None or group.i != scene.sentence.i or not group.digits or group.tendons or group.i == group.j:
-        return False
+    """'Epi: ring, 6-0 PDS. Little: left out.': the answer for a finger or tendon under a heading of peripheral sutures.
+
+    RETURNS: whether the sentence tells nothing else.
+    """
+    told = [g for g in scene.setting.groups if (g.digits or g.tendons) and g.i < g.j and not g.reference]
+    without = [g for g in told if _without(scene, g)]
+    for group in without:
+        deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
+        named = [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"] if group.tendons else deep
+        for target in named:
+            span = [(group.i, group.j + 1)]
+            desk.tendon(scene, target, "peripheral", "absent", span, "peripheral suture said to be left out")
+    return bool(without) and len(without) == len(told)
+
+
+def _without(scene: Scene, group: Group) -> bool:
+    """Tell whether 'none' or 'left out' stands right behind a finger or tendon that begins a part of the sentence."""
     k = group.j + (scene.next_word(group.j) in (":", "-", "="))
-    left_out = scene.next_word(k) in ("none", "nil", "omitted") or scene.words(k, k + 2) in _LEFT_OUT
-    if not left_out or not scene.told(k):
-        return False
-    for target in (t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL")):
-        desk.tendon(scene, target, "peripheral", "absent", [(group.i, k + 1)], "peripheral suture said to be left out")
-    return True
+    closes = scene.next_word(k + 1) in ("", ",", ".", ";") or group.i == scene.sentence.i
+    left_out = (scene.next_word(k) in ("none", "nil", "omitted") and closes) or scene.words(k, k + 2) in _LEFT_OUT
+    begins = group.i == scene.sentence.i or scene.word_before(group.i) in (",", ";", ":", ".")
+    return left_out and begins and scene.told(k)
 
 
 def _got_none(desk: Desk, scene: Scene) -> None:

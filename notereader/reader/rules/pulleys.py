@@ -36,6 +36,8 @@ def pulleys(desk: Desk, scene: Scene) -> None:
     goes_on = bool(desk.last_pulleys) and scene.sentence.i == desk.last_pulley_end
     if scene.kinds.isdisjoint(_NAMES) and not goes_on:
         return
+    if scene.answered_no():
+        return  # 'A4 vented?   No'
     _all_annular(desk, scene)
     groups, places = named(desk, scene)
     words = pulley_words(scene)
@@ -304,7 +306,7 @@ def _in_several(scene: Scene, mention: Mention) -> int:
         return 0
     if scene.word_before(mention.i) == "both" and scene.next_word(mention.j) == "pulleys":
         return 2
-    _, last = scene.part(mention.i)
+    last = scene.sentence.j
     last = next((k for k in range(mention.j, last) if scene.page.words[k] in (",", ".", ";")), last)
     if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
         return 0  # 'A1 released in the middle finger and A2 preserved in both'

@@ -46,6 +46,8 @@ def tension(desk: Desk, scene: Scene) -> None:
                 value = "none"
         elif value == "present" and scene.negated(mention.i, mention.j):
             value = "none"
+        if word == "tension" and scene.words(mention.j, mention.j + 2) in (["on", "neither"], ["in", "neither"]):
+            value = "none"
         if word in _PULLS and not names_repair(scene) and _MEETING.isdisjoint(scene.words(*scene.part(mention.i))):
             continue
         answer = scene.answer(mention.j)

@@ -12,6 +12,8 @@ def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
+    if _by_finger(desk, scene):
+        return
     _zone_heading(desk, scene)
     for mention in _zones(scene):
         if scene.page.standing[mention.i] == "story" and _only_in_story(desk):
@@ -47,6 +49,34 @@ def zones(desk: Desk, scene: Scene) -> None:
                     [(mention.i, mention.j)],
                     "zone of the cut tendons of a digit",
                 )
+
+
+def _by_finger(desk: Desk, scene: Scene) -> bool:
+    """'Zone: II (ring), I (small)', 'ZONE: Index II. Middle III.': each finger with its own zone beside it."""
+    first = scene.words(scene.sentence.i, scene.sentence.i + 1)
+    if scene.sentence.section != "zone" and first not in (["zone"], ["zones"], ["level"]):
+        return False
+    found: list[tuple[Group, str, int]] = []
+    for group in (g for g in scene.setting.groups if g.digits and not g.tendons and scene.told(g.i)):
+        k = group.j + (scene.next_word(group.j) in (":", "=", "-"))
+        before = next((m for m in range(group.i - 1, scene.sentence.i, -1) if scene.page.words[m] not in _LEADS), None)
+        ahead = scene.words(k, k + 1) if scene.next_word(k + 1) in ("", ",", ".", ";", "and") else []
+        led = scene.words(before, before + 1) if before is not None and before < group.i - 1 else []
+        for words, at in ((ahead, k), (led, before)):
+            value = zone_value([_unslipped(w) for w in words])
+            if value and at is not None:
+                found.append((group, value, at))
+                break
+    if not found or (len(found) == 1 and len(scene.of("zone")) > 1):
+        return False
+    for group, value, at in found:
+        for digit in group.digits:
+            span = [(min(group.i, at), max(group.j, at + 1))]
+            desk.add(scene, "repairs", (digit, "*", None), "zone", value, span, "zone of the cut tendons of a digit")
+    return True
+
+
+_LEADS = frozenset(["(", "in", "the", "for", "[", "of"])
 
 
 def _zones(scene: Scene) -> list[Mention]:
