@@ -292,6 +292,8 @@ def _mentions_by_sentence(page: Page) -> list[list[Mention]]:
     found: list[list[Mention]] = []
     m, mentions = 0, page.mentions
     for sentence in page.sentences:
+        while m and mentions[m - 1].i >= sentence.i:
+            m -= 1  # a cell told once more, for the column beside it
         while m < len(mentions) and mentions[m].i < sentence.i:
             m += 1
         own: list[Mention] = []

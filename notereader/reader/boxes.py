@@ -6,6 +6,7 @@ from spacy.tokens import Doc
 from notereader.reader.page import Break, Page, Sentence, page_of
 
 _OPENED, _CLOSED = frozenset(["[", "(", "{"]), frozenset(["]", ")", "}"])
+_DRAWN = {"\u2610": False, "\u25a1": False, "\u2611": True, "\u2612": True}  # boxes drawn as one sign: ticked or not
 _NOTHING = (["none"], ["nil"])
 _LONGEST_LABEL = 6  # words
 _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # other rows are read as a whole
@@ -15,7 +16,7 @@ _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone
 def boxes(doc: Doc) -> Doc:
     """Turn each ticked option of a row 'label: [x] one  [ ] other' into a cell told with its label. RETURNS the Doc."""
     page = page_of(doc)
-    if _OPENED.isdisjoint(page.words):
+    if (_OPENED | _DRAWN.keys()).isdisjoint(page.words):
         return doc
     found: list[Sentence] = []
     for sentence in page.sentences:
@@ -51,9 +52,11 @@ def find_boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
     """Return the boxes of a sentence: first word, word after, and whether ticked."""
     words = page.words
     found: list[tuple[int, int, bool]] = []
-    if _OPENED.isdisjoint(words[sentence.i : sentence.j]):
+    if (_OPENED | _DRAWN.keys()).isdisjoint(words[sentence.i : sentence.j]):
         return found
     for k in range(sentence.i, sentence.j - 1):
+        if words[k] in _DRAWN:
+            found.append((k, k + 1, _DRAWN[words[k]]))
         if words[k] not in _OPENED:
             continue
         if words[k + 1] in _CLOSED:
@@ -93,6 +96,8 @@ def option_after(page: Page, k: int, last: int) -> int:
 def _is_box(page: Page, k: int) -> bool:
     """Tell whether a box opens at word k, rather than a remark in brackets."""
     after = page.words[k + 1 : k + 3]
+    if page.words[k] in _DRAWN:
+        return True
     return page.words[k] in _OPENED and (
         after[:1] != [] and (after[0] in _CLOSED or (after[1:] != [] and after[1] in _CLOSED))
     )

@@ -98,6 +98,8 @@ def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
     """'Finger 3: ...', 'fingers 3 and 4' in a note that names its fingers so more than once."""
     words, found = page.words, []
     named = {k for m in page.mentions if m.kind in ("digit", "digit?") for k in range(m.i, m.j)}
+    if any(words[k] == "finger" and words[k + 2] == ":" and k + 3 in named for k in range(len(words) - 3)):
+        return found  # 'Finger 1: MIDDLE' counts the fingers of the form
     for k in range(len(words) - 1):
         if words[k] not in ("finger", "fingers") or k in named or words[k + 1] not in _NUMBERED:
             continue
@@ -186,6 +188,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
 
 
 _ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")
+_ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
     ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
 )
@@ -290,6 +293,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ":"
     capitals = page.raw(mention.i, mention.j).isupper() and page.breaks[mention.i] >= Break.LINE
+    if capitals and word in ("long", "middle", "little", "small") and (after == "zone" or _ZONE_SHORT.fullmatch(after)):
+        return True  # 'SMALL z2:'
     if after == "(" and capitals and word in ("long", "middle", "little", "small"):
         return True  # 'MIDDLE (H.R.)'
     if after == ":" and page.words[mention.i - 1] in _SIDES and word in ("long", "middle", "little", "small"):

@@ -153,6 +153,8 @@ def make_scenes(page: Page) -> list[Scene]:
     q = 0
     for setting in page.settings:
         sentence = setting.sentence
+        while q and page.quantities[q - 1].i >= sentence.i:
+            q -= 1  # a cell told once more, for the column beside it
         while q < len(page.quantities) and page.quantities[q].i < sentence.i:
             q += 1
         quantities: list[Quantity] = []

@@ -280,8 +280,18 @@ def _cells(
             continue
         head = title.cells[column]
         section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
+        cell = _left_of(page, line, n, own) if page.words[cell[0] : cell[1]] in _DITTO else cell
         made += [_sentence(page, i, j, section, block, [*prefix, head]) for i, j in _sentences_of(page, cell)]
     return made
+
+
+_DITTO = (["same"], ["ditto"], ["idem"], ["as", "left"], ["do"], ["do", "."])
+
+
+def _left_of(page: Page, line: _Line, n: int, own: list[int]) -> Span:
+    """Return the nearest cell to the left that a cell 'same' or 'ditto' repeats; itself where there is none."""
+    told = [k for k in range(n) if k not in own and page.words[line.cells[k][0] : line.cells[k][1]] not in _DITTO]
+    return line.cells[told[-1]] if told else line.cells[n]
 
 
 def _sentences_of(page: Page, cell: Span) -> list[Span]:

@@ -29,6 +29,7 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = "nerve"
         if _draws_graft(scene, thread):
             thread.role = "tag"
+        thread.role = _role_of_label(scene, thread, found) or thread.role
         if thread.role == CORE and _added_round(scene, thread, found):
             thread.role = PERIPHERAL
         # 'an anchor carrying 3-0 FiberWire'
@@ -41,6 +42,21 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+
+
+def _role_of_label(scene: Scene, thread: Thread, found: list[Anchor]) -> str:
+    """'Epitendinous, both FDPs: 6-0 Prolene': the label that opens the sentence tells what the thread behind it is."""
+    first = next((a for a in found if a.role in (CORE, PERIPHERAL) and a.i - scene.sentence.i <= 4), None)
+    if first is None or ":" not in scene.words(first.j, min(first.j + 8, thread.i)) or thread.i < first.j:
+        return ""
+    if any(a.i >= first.j and a.role not in (TENDON, "pattern", first.role) for a in found):
+        return ""
+    return first.role if _only_number(scene, first.i) else ""
+
+
+def _only_number(scene: Scene, k: int) -> bool:
+    """Tell whether no more than the number of an item stands before word k: '7. Epitendinous: ...'."""
+    return all(w.isdecimal() or w in (".", ")", "-", "*", ":", "(") for w in scene.words(scene.sentence.i, k))
 
 
 def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
