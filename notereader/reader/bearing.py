@@ -506,6 +506,12 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         )
         group.every = group.every or page.words[run[-1].j - 1] in _PLURAL_TENDONS
     if (
+        pairs
+        and not digits
+        and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"])
+    ):
+        group.every = True  # 'FDP of both'
+    if (
         not pairs
         and digits == ("thumb",)
         and any(m.kind == "generic" and "flexor" in page.words[m.i : m.j] for m in run)

@@ -304,7 +304,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     return targets, group
 
 
-_COUNTS = {"both": 2, "two": 2, "three": 3, "2": 2, "3": 3}
+_COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 
 
 def _counted(scene: Scene, group: Group) -> list[Target]:

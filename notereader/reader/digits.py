@@ -177,6 +177,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return True  # 'Zone: index IIB, middle IIC'
     if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
         return True
+    if words[i - 1] == "the" and _in_a_row(words, i, j, others):
+        return True  # 'the index, the middle and the ring'
     if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
         return after in _DONE_AFTER  # 'the ring with six strands, the little with four'
     says = any(m.kind in ("gap", "glide", "ends", "bulk") for m in within(page.mentions, j, j + 2))
@@ -188,6 +190,15 @@ def _among_digits(page: Page, mention: Mention) -> bool:
 
 
 _ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")
+
+
+def _in_a_row(words: list[str], i: int, j: int, others: list[Mention]) -> bool:
+    """Tell whether a short name stands between two others of a list, each with its article, or opens or ends one."""
+    after = words[j : j + 2] == ["and", "the"] and any(m.i == j + 2 for m in others)
+    before = words[i - 2] in (",", "and") and any(m.j == i - 2 for m in others)
+    return after or (before and (words[j] if j < len(words) else ".") in (",", ".", ";", ")", "and", ":"))
+
+
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
     ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
@@ -203,6 +214,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ""
     before = page.words[mention.i - 1] if mention.i else ""
+    if word == "third" and before in ("distal", "proximal", "radial", "ulnar", "central", "one", "dist", "prox"):
+        return True  # 'vented distal third, ring intact'
     if mention.j - mention.i == 1 and word == "ring":
         if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
             return before not in _NO_DIGIT_WORDS_3

@@ -3,7 +3,7 @@
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.page import Break, Page, Sentence, page_of, within
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 
 _ASKED = frozenset(
     [
@@ -24,7 +24,7 @@ _ASKED = frozenset(
         "epitendinous",
     ]
 )
-_FINGERS = frozenset(["middle", "long", "ring", "index", "small", "little"])
+_FINGERS = {d: d for d in ("index", "middle", "ring", "small")} | {"long": "middle", "little": "small"}
 _LONGEST_LABEL, _LONGEST_ANSWER = 3, 5  # words
 
 
@@ -49,12 +49,21 @@ def labels(doc: Doc) -> Doc:
 
 def _label(page: Page, sentence: Sentence) -> tuple[int, int] | None:
     """Return the label of a sentence that asks how something went, where its answer begins with a finger."""
-    head = page.words[sentence.i : sentence.i + _LONGEST_LABEL + 1]
-    if ":" not in head[1:]:
+    first = sentence.i
+    if page.words[first] in ("[", "(") and page.words[first + 2 : first + 3] in (["]"], [")"]):
+        first += 3  # '[x] gap: ...'
+    head = page.words[first : first + _LONGEST_LABEL + 1]
+    mark = next((w for w in head[1:] if w in (":", "-")), "")
+    colon = first + head.index(mark) if mark else first
+    if not mark or (mark == "-" and page.breaks[colon] < Break.SPACE):
         return None
-    colon = sentence.i + head.index(":")
-    asks = not _ASKED.isdisjoint(page.words[sentence.i : colon])
-    return (sentence.i, colon) if asks and _finger_at(page, colon + 1) is not None else None
+    asks = not _ASKED.isdisjoint(page.words[first:colon]) or _is_pulley(page, first, colon)
+    return (first, colon) if asks and _finger_at(page, colon + 1) is not None else None
+
+
+def _is_pulley(page: Page, i: int, j: int) -> bool:
+    """Tell whether a label is the name of one pulley: 'A2 - small vented, ring intact'."""
+    return any(m.kind == "pulley" and (m.i, m.j) == (i, j) for m in within(page.mentions, i, j))
 
 
 def _cells(page: Page, sentence: Sentence, label: tuple[int, int]) -> list[Sentence]:
@@ -70,6 +79,7 @@ def _cells(page: Page, sentence: Sentence, label: tuple[int, int]) -> list[Sente
 
 def _cell(page: Page, sentence: Sentence, finger: tuple[int, int], label: tuple[int, int], j: int) -> Sentence:
     """Return what is told behind a finger, up to word j, as a cell; a finger with nothing behind it stays as it is."""
+    _settle(page, finger[0])
     i = finger[1] + (page.words[finger[1] : finger[1] + 1] == [":"])
     if i >= j:
         return Sentence(finger[0], j, sentence.section, sentence.block)
@@ -77,9 +87,16 @@ def _cell(page: Page, sentence: Sentence, finger: tuple[int, int], label: tuple[
 
 
 def _finger_at(page: Page, k: int) -> tuple[int, int] | None:
-    """Return the words of the finger named at word k; behind such a label 'middle' and 'long' are fingers too."""
+    """Return the words of the finger named at word k, with its tendon; behind such a label 'middle' is a finger too."""
     named = next((m for m in within(page.mentions, k, k + 1) if m.kind == "digit" and m.i == k), None)
-    if named is not None:
-        tendon = next((m for m in within(page.mentions, named.j, named.j + 1) if m.kind == "tendon"), None)
-        return named.i, tendon.j if tendon is not None else named.j
-    return (k, k + 1) if page.words[k : k + 1] and page.words[k] in _FINGERS else None
+    if named is None and (k >= len(page.words) or page.words[k] not in _FINGERS):
+        return None
+    j = named.j if named is not None else k + 1
+    tendon = next((m for m in within(page.mentions, j, j + 1) if m.kind == "tendon"), None)
+    return k, tendon.j if tendon is not None else j
+
+
+def _settle(page: Page, k: int) -> None:
+    """Take the word for a finger that it may name."""
+    if not any(m.kind == "digit" for m in within(page.mentions, k, k + 1)):
+        page.mentions = sorted([*page.mentions, Mention("digit", _FINGERS[page.words[k]], k, k + 1)], key=lambda m: m.i)
