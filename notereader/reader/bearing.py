@@ -188,7 +188,8 @@ def _by_place(
     found: list[Group] = []
     for k, word in places_told(page, sentence, mentions):
         own = _listed(Setting(sentence, [g for g in groups if g.j <= k], digits))
-        targets = own or listed
+        wide = any(g.tendons and not g.digits and g.i < k and g.tendons[0] not in WRIST for g in groups)
+        targets = own or (() if wide else listed)  # 'the two FDPs, the former with 3-0': of which fingers is not told
         place = at_place(word, len(targets))
         if place is not None and not any(g.i <= k + 1 < g.j for g in groups):
             t = targets[place]

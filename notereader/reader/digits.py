@@ -96,7 +96,8 @@ def _ray_of(page: Page, taken: set[int]) -> list[Mention]:
 
 def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
     """'Finger 3: ...', 'fingers 3 and 4' in a note that names its fingers so more than once."""
-    words, found = page.words, []
+    words = page.words
+    found: list[Mention] = []
     named = {k for m in page.mentions if m.kind in ("digit", "digit?") for k in range(m.i, m.j)}
     if any(words[k] == "finger" and words[k + 2] == ":" and k + 3 in named for k in range(len(words) - 3)):
         return found  # 'Finger 1: MIDDLE' counts the fingers of the form

@@ -42,6 +42,10 @@ def labels(doc: Doc) -> Doc:
         finger = _finger_at(page, sentence.i)
         if label is None or finger is None or sentence.j - sentence.i > _LONGEST_ANSWER:
             label = None
+        tendon = _tendon_of_line(page, found) if label is None and finger is not None else None
+        if tendon is not None and finger is not None and finger[1] == finger[0] + 1:
+            sentence.prefix = [tendon]  # 'FDS: index repaired with 4-0. Middle repaired with 5-0.'
+            _settle(page, finger[0])
         found.append(sentence if label is None or finger is None else _cell(page, sentence, finger, label, sentence.j))
     page.sentences = found
     return doc
@@ -59,6 +63,22 @@ def _label(page: Page, sentence: Sentence) -> tuple[int, int] | None:
         return None
     asks = not _ASKED.isdisjoint(page.words[first:colon]) or _is_pulley(page, first, colon)
     return (first, colon) if asks and _finger_at(page, colon + 1) is not None else None
+
+
+def _tendon_of_line(page: Page, before: list[Sentence]) -> tuple[int, int] | None:
+    """Return the tendon that labels the sentence before on the same line, where a finger follows the label."""
+    last = before[-1] if before else None
+    if last is None:
+        return None
+    if last.prefix:
+        return last.prefix[0] if len(last.prefix) == 1 and _is_tendon(page, *last.prefix[0]) else None
+    colon = last.i + 1
+    labels = page.words[colon : colon + 1] == [":"] and page.breaks[last.i] >= Break.LINE
+    return (last.i, colon) if labels and _is_tendon(page, last.i, colon) and _finger_at(page, colon + 1) else None
+
+
+def _is_tendon(page: Page, i: int, j: int) -> bool:
+    return any(m.kind == "tendon" and (m.i, m.j) == (i, j) for m in within(page.mentions, i, j))
 
 
 def _is_pulley(page: Page, i: int, j: int) -> bool:

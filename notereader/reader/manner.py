@@ -52,7 +52,11 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
             ["manner"],
             ["way"],
             ["just"],
+            ["fashion"],
+            ["technique"],
+            ["method"],
         )
+        group.reference = group.reference or "same" in page.words[max(sentence.i, group.i - 8) : group.i]
     if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 in page.tendon_words:
         group.reference = True  # 'RF FDP as MF FDP.'
     if (
