@@ -331,6 +331,9 @@ def _labels(page: Page, mention: Mention) -> bool:
         "lt",
         "rt",
     )
+    at_start = at_start or (
+        page.words[mention.i - 1] == "#" and page.breaks[mention.i - 2] >= Break.LINE
+    )  # '## MIDDLE'
     at_start = at_start or (bool(sided) and page.breaks[mention.i - 1] >= Break.LINE)  # 'L little - FDP off P3'
     ticked = page.words[mention.i - 1 : mention.i] in (["]"], [")"]) and page.words[mention.i - 2] in ("x", "v", "y")
     at_start = at_start or ticked or _after_side(page, mention)

@@ -189,6 +189,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False
+    if word == "nothing opened" and {"vented", "released"} & set(scene.words(mention.j, mention.j + 4)):
+        return False  # 'nothing opened, nothing vented' tells of pulleys
     if any(m.j <= mention.i and mention.i - m.j <= 6 for m in scene.of("knotword")) and word == "gap":
         return False  # 'knot sunk into the tendon gap'
     if _answers_a_form(scene, mention):

@@ -54,6 +54,8 @@ def glide(desk: Desk, scene: Scene) -> None:
     for event in events:
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
+        if before == "restricted" and event.value == "free" and scene.word_before(event.i) == "no":
+            continue  # 'moves but not freely, no click'
         before = event.value
         targets = behaving(desk, scene, event.i, event.j)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, event.j, f"glide {event.value}")
@@ -81,6 +83,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if not scene.told(mention.i) or not _is_glide(desk, scene, mention):
             continue
         value = mention.value
+        if _is_purpose(scene, mention):
+            continue
         if scene.words(mention.j, mention.j + 2) == ["on", "nothing"] or scene.next_word(mention.j) == "nothing":
             continue
         if not {"said", "felt", "feels"}.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
@@ -93,6 +97,13 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if value != "free" or after_repair(desk, scene):
             found.append(_Event(mention.i, mention.j, value))
     return found
+
+
+def _is_purpose(scene: Scene, mention: Mention) -> bool:
+    """'A1 was released so that the repair would not catch' tells what was hoped for."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 9), mention.i)
+    purpose = any(lead[k : k + 2] in (["so", "that"], ["in", "order"], ["so", "as"]) for k in range(len(lead)))
+    return purpose and not {"would", "should", "could", "might", "to"}.isdisjoint(lead)
 
 
 def _ended(scene: Scene, mention: Mention) -> bool | None:

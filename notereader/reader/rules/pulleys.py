@@ -3,7 +3,7 @@
 from bisect import bisect_right
 from itertools import pairwise
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
@@ -43,6 +43,8 @@ def pulleys(desk: Desk, scene: Scene) -> None:
     words = pulley_words(scene)
     _attach(scene, groups, places, words)
     _same_again(scene, groups)
+    if is_correction(scene):
+        _not_so(desk, scene, groups)
     for group in groups:
         for digits, actions in _by_digit(scene, group).items():
             action = strongest(scene, actions)
@@ -55,6 +57,19 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         desk.last_pulley_end = scene.sentence.j
         desk.last_pulley_named = bool(groups)
         desk.last_pulleys = [(value, _digits(desk, scene, last.mentions[0], value)) for value in last.values]
+
+
+def _not_so(desk: Desk, scene: Scene, groups: list[PulleyGroup]) -> None:
+    """An addendum's 'A2 is not intact', 'it was A4 that was vented, not A3': what was told before holds no more."""
+    for group in groups:
+        denied = scene.word_before(group.i) == "not" and scene.words(group.i - 2, group.i) in (
+            [",", "not"],
+            ["and", "not"],
+        )
+        whole = any(m.value == "intact" and scene.words(m.i - 1, m.i) == ["not"] for m in group.actions)
+        for name in group.values if denied or whole else ():
+            for digit in _digits(desk, scene, group.mentions[0], name):
+                desk.take_back("pulleys", (digit, name, None), "finding", scene.sentence.i)
 
 
 # --- which words speak of which pulleys

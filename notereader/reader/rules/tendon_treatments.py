@@ -223,7 +223,7 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False  # 'Thumb, left, FPL.'
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
         return False  # 'Suture of both deep flexors, left; ...'
-    if scene.words(mention.j, mention.j + 2) == ["as", "found"]:
+    if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
         return True
     told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
     ends = mention.j >= scene.sentence.j or after in (".", ";", ",")

@@ -17,6 +17,7 @@ _JOIN_NOUNS = word_list("quality", "join_nouns")
 _MEETING = word_list("quality", "meeting")
 _PULLS = word_list("quality", "weak_tension")
 _ADJUSTED = word_list("quality", "adjusted")
+_OTHERS = frozenset(["nerve", "nerves", "skin", "flap", "flaps", "artery", "vessels", "wound", "coaptation"])
 _DRESSINGS = word_list("quality", "dressings")
 
 
@@ -34,6 +35,9 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if word == "tension" and (after[:1] in (["set"], ["adjusted"], ["judged"]) or before in ("setting", "set")):
             continue  # 'Tension set with the wrist flexed'
+        behind = scene.words(mention.j, min(mention.j + 4, scene.part(mention.i)[1]))
+        if not _OTHERS.isdisjoint(behind) and {"repair", "repairs", "tendon", "tendons"}.isdisjoint(behind):
+            continue  # 'no tension on the nerve'
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
         if word == "tension" and before in _TENSION_WORDS:
@@ -102,6 +106,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         if word.endswith("thick") and find_sizes(scene) and not names_repair(scene):
             continue  # 'a 3-0 was opened but was too thick'
+        if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
+            continue  # 'the additional bulk was not thought justified'
         if value == "present" and not after_repair(desk, scene):
             continue  # 'the end thick and soft' of a tendon not yet sewn
         answer = scene.answer(mention.j)
