@@ -97,7 +97,7 @@ def _cell_of_how_far(desk: Desk, scene: Scene) -> None:
     if not prefix or scene.next_word(first + 1) not in ("", ",", ";", ".") or not scene.told(first):
         return
     word, titles = scene.page.words[first], [" ".join(scene.words(*label)) for label in prefix]
-    value = _FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else None
+    value = _FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else "intact" if word == "whole" else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
     if value is None or label is None:
         return

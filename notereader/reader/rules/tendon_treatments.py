@@ -20,7 +20,7 @@ _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
 _LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
 
-@needs(kinds=["deed"], words=["bone"])
+@needs(kinds=["deed"], words=["bone", "n", "no"])
 def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
@@ -31,11 +31,27 @@ def treatments(desk: Desk, scene: Scene) -> None:
         value = _deed(desk, scene, mention)
         if value is not None:
             _treatment(desk, scene, mention, value)
+    _cell_of_sewn(desk, scene)
     _which_slip(desk, scene)
     _slip_left_over(desk, scene)
     _likewise(desk, scene)
     _to_bone(desk, scene)
     _of_the_joint(desk, scene)
+
+
+_SEWN_TITLES = (["sewn"], ["repaired"], ["sutured"], ["stitched"], ["sewn", "?"], ["repaired", "?"], ["sutured", "?"])
+
+
+def _cell_of_sewn(desk: Desk, scene: Scene) -> None:
+    """'FDS   100%   n - left out' in a grid whose last title is 'sewn': a cell that says no leaves its tendon."""
+    first, prefix = scene.sentence.i, scene.sentence.prefix
+    if not prefix or scene.page.words[first] not in ("n", "no") or not scene.told(first):
+        return
+    label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
+    if label is None or not any(scene.words(*title) in _SEWN_TITLES for title in prefix):
+        return
+    for target in group_targets(scene, label):
+        desk.tendon(scene, target, "treatment", "left", [(first, first + 1)], "treatment left")
 
 
 def _which_slip(desk: Desk, scene: Scene) -> None:
