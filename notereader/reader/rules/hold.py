@@ -10,6 +10,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _HOLDS_CORE_WORDS = word_list("sutures", "holds_core_words")
 _LOCK_WORDS_WORDS = word_list("sutures", "lock_words_words")
+_TELLING = word_list("sutures", "told_of_a_hold")
 
 _OF_RECORDS = frozenset(["saved", "record", "form", "entry", "signed", "printed", "version", "document"])
 
@@ -29,9 +30,19 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
             continue  # 'Locked: registrar' closes a record
+        if mention.value == "locking" and _not_of_suture(scene, mention, found):
+            continue  # 'while fitting a lock', 'came out again before it was locked'
         if mention.value == "locking" and not _OF_RECORDS.isdisjoint(scene.said) and not found:
             continue  # '[ Saved 18:05 ]  [ Locked ]'
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _not_of_suture(scene: Scene, mention: Mention, found: list[Anchor]) -> bool:
+    """Tell whether a bare 'lock' or 'locked' stands among no words of a suture, or tells of what did not come to be."""
+    if scene.words(mention.i - 3, mention.i) in (["before", "it", "was"], ["before", "they", "were"]):
+        return True
+    bare = scene.words(mention.i, mention.j) in (["lock"], ["locked"], ["locks"])
+    return bare and not found and _TELLING.isdisjoint(scene.said) and not scene.of("material", "looped")
 
 
 def _open_choice(scene: Scene, mention: Mention) -> bool:

@@ -400,6 +400,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    if scene.word_before(mention.i) in ("branch", "branches"):
+        return False  # 'Motor branch intact.'
     if any(m.j == mention.i for m in scene.of("fraction")) or any(
         q.j == mention.i and q.unit == "%" and (q.high or 100) < 100 for q in scene.quantities
     ):

@@ -1,0 +1,221 @@
+"""What the section of a sentence makes of it: lists under a heading, late entries, treatments, printed advice."""
+
+import pytest
+from reader_sentences import Shown, told
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "DIAGNOSIS: right index finger, FDP completely divided.\n"
+            "TREATMENT: repaired under block.\n",
+            {'index FDP': {'treatment': 'repaired'}},
+        ),
+        (
+            "FINDINGS: left small finger. FDS completely divided, FDP intact.\n"
+            "Treatment: FDS excised.\n",
+            {'small FDS': {'treatment': 'excised'}},
+        ),
+    ],
+)
+def test_treatment_that_tells_what_was_done(note: str, expected: Shown) -> None:
+    assert told(note, "treatment") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "FINDINGS: right index finger. FDP partially divided, 20%.\n"
+            "TREATMENT: splint for three weeks, then therapy.\n",
+            {},
+        ),
+        (
+            "FINDINGS: left small finger. FDS nicked, FDP intact.\n"
+            "Treatment: elevation, analgesia, clinic in five days.\n",
+            {},
+        ),
+    ],
+)
+def test_treatment_that_gives_orders_repairs_nothing(note: str, expected: Shown) -> None:
+    assert told(note, "treatment") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Index and ring fingers, FDP of both completely divided.\n"
+            "\n"
+            "Core sutures\n"
+            "1. Index FDP: 3-0 Ethibond, four strands\n"
+            "2. Ring FDP: 4-0 Ethibond, four strands\n"
+            "\n"
+            "Peripheral sutures\n"
+            "1. Index FDP: 6-0 Prolene\n"
+            "2. Ring FDP: 5-0 nylon\n",
+            {'index FDP': {'size': '3-0', 'peripheral': 'present', 'peripheral_size': '6-0', 'peripheral_material': 'polypropylene'}, 'ring FDP': {'size': '4-0', 'peripheral': 'present', 'peripheral_size': '5-0', 'peripheral_material': 'nylon'}},
+        ),
+    ],
+)
+def test_a_list_under_peripheral_sutures(note: str, expected: Shown) -> None:
+    assert told(note, "size", "peripheral", "peripheral_size", "peripheral_material") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. A2 intact, A4 vented.\n"
+            "\n"
+            "Late entry, 7 June: the A2 pulley is not intact.\n",
+            {'ring A4': {'finding': 'vented'}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. A2 and A4 intact.\n"
+            "\n"
+            "Addendum by the registrar: on review A4 was not intact.\n",
+            {'ring A2': {'finding': 'intact'}},
+        ),
+    ],
+)
+def test_a_late_entry_takes_back_an_intact_pulley(note: str, expected: Shown) -> None:
+    assert told(note, "finding", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "PRINTED ADVICE: a running peripheral suture of 6-0 adds strength, and no gap is acceptable.\n",
+            {'ring FDP': {'strands': 4}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "Template text: core of six strands, epitendinous 6-0 Prolene, no gap.\n",
+            {'ring FDP': {'strands': 4}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "General advice: FDP repairs should not gap under tension.\n",
+            {'ring FDP': {'strands': 4}},
+        ),
+    ],
+)
+def test_printed_advice_is_no_finding(note: str, expected: Shown) -> None:
+    assert told(note, "gap", "strands", "peripheral") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "Addendum meant for another patient: index FDP completely divided, six strands of 4-0 Prolene.\n",
+            {'ring FDP': {'strands': 4, 'extent': 'complete'}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "\n"
+            "Entered in the wrong chart: small FDS intact, middle FDP eight strands.\n",
+            {'ring FDP': {'strands': 4, 'extent': 'complete'}},
+        ),
+    ],
+)
+def test_what_belongs_to_another_patient_is_no_finding(note: str, expected: Shown) -> None:
+    assert told(note, "strands", "peripheral", "extent") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Right index finger. The ultrasound report called the FDP intact. On opening, FDP completely divided.",
+            {'index FDP': {'extent': 'complete'}},
+        ),
+        (
+            "Right index finger. MRI suggested that the FDS was completely divided. At operation the FDS was "
+            "intact and the FDP cut through.",
+            {'index FDP': {'extent': 'complete'}, 'index FDS': {'extent': 'intact'}},
+        ),
+    ],
+)
+def test_what_a_scan_said_is_no_finding(note: str, expected: Shown) -> None:
+    assert told(note, "extent") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left middle finger. Listed as repair of FDP and FDS. FDP completely divided, sewn with four strands "
+            "of 3-0 Ethibond. FDS intact.",
+            {'middle FDP': {'treatment': 'repaired', 'strands': 4}},
+        ),
+        (
+            "Left middle finger. Consented for grafting of the FDP. FDP completely divided, sewn with four "
+            "strands of 3-0 Ethibond.",
+            {'middle FDP': {'treatment': 'repaired', 'strands': 4}},
+        ),
+        (
+            "Left middle finger, FDP completely divided. Six strands had been the plan. Two strands of 4-0 "
+            "Prolene were placed.",
+            {'middle FDP': {'treatment': 'repaired', 'strands': 2}},
+        ),
+    ],
+)
+def test_what_was_booked_is_no_finding(note: str, expected: Shown) -> None:
+    assert told(note, "treatment", "strands") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, FDP completely divided. Sewn with six strands of 3-0 Ethibond and not the usual "
+            "4-0 two strand.",
+            {'ring FDP': {'strands': 6, 'size': '3-0'}},
+        ),
+        (
+            "Right index, FDP cut through. Core of 3-0 Prolene, four strands, not our customary 4-0.",
+            {'index FDP': {'strands': 4, 'size': '3-0'}},
+        ),
+    ],
+)
+def test_not_the_usual_is_what_it_was_not(note: str, expected: Shown) -> None:
+    assert told(note, "strands", "size") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. With luck it glides freely.",
+            {},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. The repair ought to hold without a gap.",
+            {},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. I released A1 so that the repair should not catch.",
+            {},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. A4 was vented in order for the repair to glide freely.",
+            {},
+        ),
+    ],
+)
+def test_what_is_hoped_for_is_no_finding(note: str, expected: Shown) -> None:
+    assert told(note, "gap", "glide") == expected

@@ -1,0 +1,165 @@
+"""Boxes of a form ticked under the titles of their columns: the title is what is so of the row."""
+
+import pytest
+from reader_sentences import Shown, told
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "PULLEY     preserved   vented   excised\n"
+            "A2         [ ]         [x]      [ ]\n"
+            "A4         [x]         [ ]      [ ]\n",
+            {'middle A2': {'finding': 'vented'}, 'middle A4': {'finding': 'intact'}},
+        ),
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "Pulleys    intact   injured   repaired\n"
+            "A1         [x]      [ ]       [ ]\n"
+            "A3         [ ]      [x]       [ ]\n"
+            "A4         [ ]      [ ]       [x]\n",
+            {'middle A1': {'finding': 'intact'}, 'middle A3': {'finding': 'injured'}, 'middle A4': {'finding': 'repaired'}},
+        ),
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "PULLEY     intact   vented   reconstructed\n"
+            "A2         ( )      ( )      (x)\n",
+            {'middle A2': {'finding': 'reconstructed'}},
+        ),
+    ],
+)
+def test_pulleys_ticked_under_titles(note: str, expected: Shown) -> None:
+    assert told(note, "finding", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "PULLEY     whole    vented   divided\n"
+            "A3         [ ]      [ ]      [x]\n",
+            {'middle A3': {'finding': 'released'}},
+        ),
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "Pulleys    divided   vented   intact\n"
+            "A1         [x]       [ ]      [ ]\n"
+            "A2         [ ]       [x]      [ ]\n",
+            {'middle A1': {'finding': 'released'}, 'middle A2': {'finding': 'vented'}},
+        ),
+    ],
+)
+def test_divided_beside_a_column_for_vented_is_divided_through(note: str, expected: Shown) -> None:
+    assert told(note, "finding", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger.\n"
+            "\n"
+            "TENDON     intact   partial   complete\n"
+            "FDP        [ ]      [ ]       [x]\n"
+            "FDS        [x]      [ ]       [ ]\n",
+            {'ring FDP': {'extent': 'complete'}, 'ring FDS': {'extent': 'intact'}},
+        ),
+        (
+            "Left ring finger.\n"
+            "\n"
+            "Tendon     divided   uninjured\n"
+            "FDS        ( )       (x)\n"
+            "FDP        (x)       ( )\n",
+            {'ring FDP': {'extent': 'complete'}, 'ring FDS': {'extent': 'intact'}},
+        ),
+        (
+            "Left ring finger. FDP and FDS completely divided.\n"
+            "\n"
+            "TENDON     repaired   excised   left\n"
+            "FDP        [x]        [ ]       [ ]\n"
+            "FDS        [ ]        [x]       [ ]\n",
+            {'ring FDP': {'extent': 'complete', 'treatment': 'repaired'}, 'ring FDS': {'extent': 'complete', 'treatment': 'excised'}},
+        ),
+    ],
+)
+def test_tendons_ticked_under_titles(note: str, expected: Shown) -> None:
+    assert told(note, "extent", "treatment") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "PULLEY     preserved   vented   excised\n"
+            "A2         [ ]         [ ]      [ ]\n"
+            "A4         [ ]         [ ]      [ ]\n",
+            {},
+        ),
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "Pulleys    intact   vented   divided\n"
+            "A2         [ ]      [ ]      [ ]\n"
+            "A4         [ ]      [x]      [ ]\n",
+            {'middle A4': {'finding': 'vented'}},
+        ),
+    ],
+)
+def test_rows_without_a_tick_stay_unread(note: str, expected: Shown) -> None:
+    assert told(note, "finding", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "Bulky:   [ ] yes   [ ] no        Tension:   none\n",
+            {'middle FDP': {'tension': 'none'}},
+        ),
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "Gap:   [ ] yes   [ ] no        Bulk:   none\n",
+            {'middle FDP': {'bulk': 'none'}},
+        ),
+    ],
+)
+def test_empty_boxes_before_the_next_label_take_no_answer_from_it(note: str, expected: Shown) -> None:
+    assert told(note, "bulk", "tension", "gap") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Right hand.\n"
+            "\n"
+            ".............. INDEX ............ RING\n"
+            "FDP            through            intact\n"
+            "FDS            intact             through\n",
+            {'index FDP': {'extent': 'complete'}, 'index FDS': {'extent': 'intact'}, 'ring FDP': {'extent': 'intact'}, 'ring FDS': {'extent': 'complete'}},
+        ),
+        (
+            "Right hand.\n"
+            "\n"
+            "........ MIDDLE ........ SMALL\n"
+            "FDP      divided         divided\n"
+            "FDS      divided         intact\n",
+            {'middle FDP': {'extent': 'complete'}, 'middle FDS': {'extent': 'complete'}, 'small FDP': {'extent': 'complete'}, 'small FDS': {'extent': 'intact'}},
+        ),
+    ],
+)
+def test_dots_that_lead_to_titles_are_space(note: str, expected: Shown) -> None:
+    assert told(note, "extent") == expected
