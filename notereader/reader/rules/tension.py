@@ -31,6 +31,8 @@ def tension(desk: Desk, scene: Scene) -> None:
         value = mention.value
         before = scene.word_before(mention.i)
         after = scene.words(mention.j, mention.j + 2)
+        if before in ("avoid", "avoiding", "prevent", "preventing", "against"):
+            continue  # 'Avoid tension on the repair.'
         if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
             continue
         if word == "tension" and (after[:1] in (["set"], ["adjusted"], ["judged"]) or before in ("setting", "set")):
