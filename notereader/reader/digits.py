@@ -218,6 +218,7 @@ def _in_a_row(words: list[str], i: int, j: int, others: list[Mention]) -> bool:
     return after or (before and (words[j] if j < len(words) else ".") in (",", ".", ";", ")", "and", ":"))
 
 
+_SHORT_NAMES = frozenset(["long", "middle", "little", "small"])
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
     ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
@@ -333,6 +334,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         return True  # 'Zone II right small: ...'
     if after in (".", ":") and word in ("long", "middle", "little", "small") and _in_capital_label(page, mention):
         return True
+    if after == ":" and page.words[mention.i - 1] in ("pulleys", "pulley") and word in _SHORT_NAMES:
+        return True  # 'Pulleys small: A2 intact'
     if after == "]" and page.words[mention.i - 1] == "[" and page.breaks[mention.i - 1] >= Break.LINE:
         return True  # '[small]   Profundus completely divided ...'
     if after == ")" and page.words[mention.i - 1] in _SIDES and word in ("long", "middle", "little", "small"):

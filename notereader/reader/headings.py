@@ -154,6 +154,7 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     tied = tied or (page.words[heading.i - 1] in _FINGERS and page.words[heading.i - 2] in _TYING | {","})
+    tied = tied or page.words[heading.i - 1] in ("suture", "sutures", "stitch")  # 'Peripheral suture FDP: 6-0'
     tied = tied or (page.words[heading.i] in _TENDONS and page.words[heading.i - 1] in _SLIPS)  # 'Radial slip FDS:'
     return not tied and _stands_as_label(page, heading, line, in_columns)
 

@@ -11,7 +11,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _TENSION_WORDS = word_list("quality", "tension_words")
 _BULK_WORDS = word_list("quality", "bulk_words")
-_NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent", "0", "minimal", "zero", "not"])
+_NONE = frozenset(["neither", "no", "none", "nil", "n", "nothing", "absent", "0", "minimal", "zero", "not"])
 _OF_JOIN = word_list("quality", "of_join")
 _JOIN_NOUNS = word_list("quality", "join_nouns")
 _MEETING = word_list("quality", "meeting")

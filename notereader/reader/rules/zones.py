@@ -61,7 +61,8 @@ def _by_finger(desk: Desk, scene: Scene) -> bool:
         k = group.j + (scene.next_word(group.j) in (":", "=", "-"))
         before = next((m for m in range(group.i - 1, scene.sentence.i, -1) if scene.page.words[m] not in _LEADS), None)
         ahead = scene.words(k, k + 1) if scene.next_word(k + 1) in ("", ",", ".", ";", "and") else []
-        led = scene.words(before, before + 1) if before is not None and before < group.i - 1 else []
+        apart = before is not None and (before < group.i - 1 or scene.word_before(before) in ("zone", ",", ":", "zn"))
+        led = scene.words(before, before + 1) if before is not None and apart else []
         for words, at in ((ahead, k), (led, before)):
             value = zone_value([_unslipped(w) for w in words])
             if value and at is not None:
