@@ -8,14 +8,16 @@ from reader_sentences import Shown, told
     ("note", "expected"),
     [
         (
-            "DIAGNOSIS: right index finger, FDP completely divided.\n"
-            "TREATMENT: repaired under block.\n",
-            {'index FDP': {'treatment': 'repaired'}},
+            "DIAGNOSIS: right index finger, FDP completely divided.\nTREATMENT: repaired under block.\n",
+            {"index FDP": {"treatment": "repaired"}},
         ),
         (
-            "FINDINGS: left small finger. FDS completely divided, FDP intact.\n"
-            "Treatment: FDS excised.\n",
-            {'small FDS': {'treatment': 'excised'}},
+            "FINDINGS: left small finger. FDS completely divided, FDP intact.\nTreatment: FDS excised.\n",
+            {"small FDS": {"treatment": "excised"}},
+        ),
+        (
+            "Findings: thumb, FPL cut through.\nTreatment: FPL sutured end to end.\n",
+            {"thumb FPL": {"treatment": "repaired"}},
         ),
     ],
 )
@@ -55,7 +57,45 @@ def test_treatment_that_gives_orders_repairs_nothing(note: str, expected: Shown)
             "Peripheral sutures\n"
             "1. Index FDP: 6-0 Prolene\n"
             "2. Ring FDP: 5-0 nylon\n",
-            {'index FDP': {'size': '3-0', 'peripheral': 'present', 'peripheral_size': '6-0', 'peripheral_material': 'polypropylene'}, 'ring FDP': {'size': '4-0', 'peripheral': 'present', 'peripheral_size': '5-0', 'peripheral_material': 'nylon'}},
+            {
+                "index FDP": {
+                    "size": "3-0",
+                    "peripheral": "present",
+                    "peripheral_size": "6-0",
+                    "peripheral_material": "polypropylene",
+                },
+                "ring FDP": {
+                    "size": "4-0",
+                    "peripheral": "present",
+                    "peripheral_size": "5-0",
+                    "peripheral_material": "nylon",
+                },
+            },
+        ),
+        (
+            "Middle and small fingers, FDP of both completely divided.\n"
+            "\n"
+            "Cores\n"
+            "1. Middle FDP: 4-0 Prolene, six strands\n"
+            "2. Small FDP: 4-0 Prolene, two strands\n"
+            "\n"
+            "Epitendinous sutures\n"
+            "1. Middle FDP: 6-0 nylon\n"
+            "2. Small FDP: 6-0 Prolene\n",
+            {
+                "middle FDP": {
+                    "size": "4-0",
+                    "peripheral": "present",
+                    "peripheral_size": "6-0",
+                    "peripheral_material": "nylon",
+                },
+                "small FDP": {
+                    "size": "4-0",
+                    "peripheral": "present",
+                    "peripheral_size": "6-0",
+                    "peripheral_material": "polypropylene",
+                },
+            },
         ),
     ],
 )
@@ -67,16 +107,25 @@ def test_a_list_under_peripheral_sutures(note: str, expected: Shown) -> None:
     ("note", "expected"),
     [
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. A2 intact, A4 vented.\n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. A2 intact, A4 vented.\n"
             "\n"
             "Late entry, 7 June: the A2 pulley is not intact.\n",
-            {'ring A4': {'finding': 'vented'}},
+            {"ring A4": {"finding": "vented"}},
         ),
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. A2 and A4 intact.\n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. A2 and A4 intact.\n"
             "\n"
             "Addendum by the registrar: on review A4 was not intact.\n",
-            {'ring A2': {'finding': 'intact'}},
+            {"ring A2": {"finding": "intact"}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. A2 and A4 preserved.\n"
+            "\n"
+            "Late entry, 19 May: A2 is not intact, it was vented.\n",
+            {"ring A2": {"finding": "vented"}, "ring A4": {"finding": "intact"}},
         ),
     ],
 )
@@ -88,22 +137,86 @@ def test_a_late_entry_takes_back_an_intact_pulley(note: str, expected: Shown) ->
     ("note", "expected"),
     [
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond.\n"
+            "\n"
+            "Late entry, 21 June: the core had two strands, not four.\n",
+            {"ring FDP": {"strands": 2}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. Running 6-0 Prolene round it.\n"
+            "\n"
+            "Addendum, 8 March: no peripheral suture was placed.\n",
+            {"ring FDP": {"strands": 4, "peripheral": "absent"}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. No gap.\n"
+            "\n"
+            "Late entry, 21 June: there was a gap of 1 mm.\n",
+            {"ring FDP": {"strands": 4, "gap": "seen", "gap_mm": 1}},
+        ),
+    ],
+)
+def test_a_late_entry_corrects_the_body(note: str, expected: Shown) -> None:
+    assert told(note, "strands", "peripheral", "gap", "gap_mm") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. A2 intact. A4 is not intact.",
+            {"ring A2": {"finding": "intact"}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. A1 released.\n"
+            "\n"
+            "Late entry, 3 March: A2 was not intact.\n",
+            {"ring A1": {"finding": "released"}},
+        ),
+    ],
+)
+def test_a_denial_in_the_body_takes_nothing_back_from_other_pulleys(note: str, expected: Shown) -> None:
+    assert told(note, "finding", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond.\n"
             "\n"
             "PRINTED ADVICE: a running peripheral suture of 6-0 adds strength, and no gap is acceptable.\n",
-            {'ring FDP': {'strands': 4}},
+            {"ring FDP": {"strands": 4}},
         ),
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond.\n"
             "\n"
             "Template text: core of six strands, epitendinous 6-0 Prolene, no gap.\n",
-            {'ring FDP': {'strands': 4}},
+            {"ring FDP": {"strands": 4}},
         ),
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. Most repairs need a peripheral suture of 6-0.",
+            {"ring FDP": {"strands": 4}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond. Most surgeons would accept a gap of 2 mm.",
+            {"ring FDP": {"strands": 4}},
+        ),
+        (
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond.\n"
             "\n"
             "General advice: FDP repairs should not gap under tension.\n",
-            {'ring FDP': {'strands': 4}},
+            {"ring FDP": {"strands": 4}},
         ),
     ],
 )
@@ -115,16 +228,18 @@ def test_printed_advice_is_no_finding(note: str, expected: Shown) -> None:
     ("note", "expected"),
     [
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond.\n"
             "\n"
             "Addendum meant for another patient: index FDP completely divided, six strands of 4-0 Prolene.\n",
-            {'ring FDP': {'strands': 4, 'extent': 'complete'}},
+            {"ring FDP": {"strands": 4, "extent": "complete"}},
         ),
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. \n"
+            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
+            "Ethibond.\n"
             "\n"
             "Entered in the wrong chart: small FDS intact, middle FDP eight strands.\n",
-            {'ring FDP': {'strands': 4, 'extent': 'complete'}},
+            {"ring FDP": {"strands": 4, "extent": "complete"}},
         ),
     ],
 )
@@ -137,12 +252,12 @@ def test_what_belongs_to_another_patient_is_no_finding(note: str, expected: Show
     [
         (
             "Right index finger. The ultrasound report called the FDP intact. On opening, FDP completely divided.",
-            {'index FDP': {'extent': 'complete'}},
+            {"index FDP": {"extent": "complete"}},
         ),
         (
             "Right index finger. MRI suggested that the FDS was completely divided. At operation the FDS was "
             "intact and the FDP cut through.",
-            {'index FDP': {'extent': 'complete'}, 'index FDS': {'extent': 'intact'}},
+            {"index FDP": {"extent": "complete"}, "index FDS": {"extent": "intact"}},
         ),
     ],
 )
@@ -156,17 +271,17 @@ def test_what_a_scan_said_is_no_finding(note: str, expected: Shown) -> None:
         (
             "Left middle finger. Listed as repair of FDP and FDS. FDP completely divided, sewn with four strands "
             "of 3-0 Ethibond. FDS intact.",
-            {'middle FDP': {'treatment': 'repaired', 'strands': 4}},
+            {"middle FDP": {"treatment": "repaired", "strands": 4}},
         ),
         (
             "Left middle finger. Consented for grafting of the FDP. FDP completely divided, sewn with four "
             "strands of 3-0 Ethibond.",
-            {'middle FDP': {'treatment': 'repaired', 'strands': 4}},
+            {"middle FDP": {"treatment": "repaired", "strands": 4}},
         ),
         (
             "Left middle finger, FDP completely divided. Six strands had been the plan. Two strands of 4-0 "
             "Prolene were placed.",
-            {'middle FDP': {'treatment': 'repaired', 'strands': 2}},
+            {"middle FDP": {"treatment": "repaired", "strands": 2}},
         ),
     ],
 )
@@ -180,42 +295,13 @@ def test_what_was_booked_is_no_finding(note: str, expected: Shown) -> None:
         (
             "Left ring finger, FDP completely divided. Sewn with six strands of 3-0 Ethibond and not the usual "
             "4-0 two strand.",
-            {'ring FDP': {'strands': 6, 'size': '3-0'}},
+            {"ring FDP": {"strands": 6, "size": "3-0"}},
         ),
         (
             "Right index, FDP cut through. Core of 3-0 Prolene, four strands, not our customary 4-0.",
-            {'index FDP': {'strands': 4, 'size': '3-0'}},
+            {"index FDP": {"strands": 4, "size": "3-0"}},
         ),
     ],
 )
 def test_not_the_usual_is_what_it_was_not(note: str, expected: Shown) -> None:
     assert told(note, "strands", "size") == expected
-
-
-@pytest.mark.parametrize(
-    ("note", "expected"),
-    [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. With luck it glides freely.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. The repair ought to hold without a gap.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. I released A1 so that the repair should not catch.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A4 was vented in order for the repair to glide freely.",
-            {},
-        ),
-    ],
-)
-def test_what_is_hoped_for_is_no_finding(note: str, expected: Shown) -> None:
-    assert told(note, "gap", "glide") == expected

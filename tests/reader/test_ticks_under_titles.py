@@ -13,7 +13,7 @@ from reader_sentences import Shown, told
             "PULLEY     preserved   vented   excised\n"
             "A2         [ ]         [x]      [ ]\n"
             "A4         [x]         [ ]      [ ]\n",
-            {'middle A2': {'finding': 'vented'}, 'middle A4': {'finding': 'intact'}},
+            {"middle A2": {"finding": "vented"}, "middle A4": {"finding": "intact"}},
         ),
         (
             "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
@@ -22,14 +22,18 @@ from reader_sentences import Shown, told
             "A1         [x]      [ ]       [ ]\n"
             "A3         [ ]      [x]       [ ]\n"
             "A4         [ ]      [ ]       [x]\n",
-            {'middle A1': {'finding': 'intact'}, 'middle A3': {'finding': 'injured'}, 'middle A4': {'finding': 'repaired'}},
+            {
+                "middle A1": {"finding": "intact"},
+                "middle A3": {"finding": "injured"},
+                "middle A4": {"finding": "repaired"},
+            },
         ),
         (
             "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
             "\n"
             "PULLEY     intact   vented   reconstructed\n"
             "A2         ( )      ( )      (x)\n",
-            {'middle A2': {'finding': 'reconstructed'}},
+            {"middle A2": {"finding": "reconstructed"}},
         ),
     ],
 )
@@ -45,7 +49,7 @@ def test_pulleys_ticked_under_titles(note: str, expected: Shown) -> None:
             "\n"
             "PULLEY     whole    vented   divided\n"
             "A3         [ ]      [ ]      [x]\n",
-            {'middle A3': {'finding': 'released'}},
+            {"middle A3": {"finding": "released"}},
         ),
         (
             "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
@@ -53,7 +57,7 @@ def test_pulleys_ticked_under_titles(note: str, expected: Shown) -> None:
             "Pulleys    divided   vented   intact\n"
             "A1         [x]       [ ]      [ ]\n"
             "A2         [ ]       [x]      [ ]\n",
-            {'middle A1': {'finding': 'released'}, 'middle A2': {'finding': 'vented'}},
+            {"middle A1": {"finding": "released"}, "middle A2": {"finding": "vented"}},
         ),
     ],
 )
@@ -70,15 +74,11 @@ def test_divided_beside_a_column_for_vented_is_divided_through(note: str, expect
             "TENDON     intact   partial   complete\n"
             "FDP        [ ]      [ ]       [x]\n"
             "FDS        [x]      [ ]       [ ]\n",
-            {'ring FDP': {'extent': 'complete'}, 'ring FDS': {'extent': 'intact'}},
+            {"ring FDP": {"extent": "complete"}, "ring FDS": {"extent": "intact"}},
         ),
         (
-            "Left ring finger.\n"
-            "\n"
-            "Tendon     divided   uninjured\n"
-            "FDS        ( )       (x)\n"
-            "FDP        (x)       ( )\n",
-            {'ring FDP': {'extent': 'complete'}, 'ring FDS': {'extent': 'intact'}},
+            "Left ring finger.\n\nTendon     divided   uninjured\nFDS        ( )       (x)\nFDP        (x)       ( )\n",
+            {"ring FDP": {"extent": "complete"}, "ring FDS": {"extent": "intact"}},
         ),
         (
             "Left ring finger. FDP and FDS completely divided.\n"
@@ -86,11 +86,56 @@ def test_divided_beside_a_column_for_vented_is_divided_through(note: str, expect
             "TENDON     repaired   excised   left\n"
             "FDP        [x]        [ ]       [ ]\n"
             "FDS        [ ]        [x]       [ ]\n",
-            {'ring FDP': {'extent': 'complete', 'treatment': 'repaired'}, 'ring FDS': {'extent': 'complete', 'treatment': 'excised'}},
+            {
+                "ring FDP": {"extent": "complete", "treatment": "repaired"},
+                "ring FDS": {"extent": "complete", "treatment": "excised"},
+            },
         ),
     ],
 )
 def test_tendons_ticked_under_titles(note: str, expected: Shown) -> None:
+    assert told(note, "extent", "treatment") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "           A2     A4\n"
+            "intact     [ ]    [x]\n"
+            "vented     [x]    [ ]\n",
+            {"middle A2": {"finding": "vented"}, "middle A4": {"finding": "intact"}},
+        ),
+        (
+            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
+            "\n"
+            "           A1     A3\n"
+            "repaired   [ ]    [x]\n"
+            "intact     [x]    [ ]\n",
+            {"middle A1": {"finding": "intact"}, "middle A3": {"finding": "repaired"}},
+        ),
+    ],
+)
+def test_pulleys_as_titles_over_what_became_of_a_pulley(note: str, expected: Shown) -> None:
+    assert told(note, "finding", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left ring finger.\n\nTENDON     repaired   not repaired\nFDS        [ ]        [x]\n",
+            {"ring FDS": {"treatment": "left"}},
+        ),
+        (
+            "Left ring finger.\n\nTENDON     intact   not seen\nFDS        [ ]      [x]\n",
+            {},
+        ),
+    ],
+)
+def test_not_repaired_or_not_seen_as_a_title(note: str, expected: Shown) -> None:
     assert told(note, "extent", "treatment") == expected
 
 
@@ -111,7 +156,7 @@ def test_tendons_ticked_under_titles(note: str, expected: Shown) -> None:
             "Pulleys    intact   vented   divided\n"
             "A2         [ ]      [ ]      [ ]\n"
             "A4         [ ]      [x]      [ ]\n",
-            {'middle A4': {'finding': 'vented'}},
+            {"middle A4": {"finding": "vented"}},
         ),
     ],
 )
@@ -126,13 +171,13 @@ def test_rows_without_a_tick_stay_unread(note: str, expected: Shown) -> None:
             "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
             "\n"
             "Bulky:   [ ] yes   [ ] no        Tension:   none\n",
-            {'middle FDP': {'tension': 'none'}},
+            {"middle FDP": {"tension": "none"}},
         ),
         (
             "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
             "\n"
             "Gap:   [ ] yes   [ ] no        Bulk:   none\n",
-            {'middle FDP': {'bulk': 'none'}},
+            {"middle FDP": {"bulk": "none"}},
         ),
     ],
 )
@@ -149,7 +194,12 @@ def test_empty_boxes_before_the_next_label_take_no_answer_from_it(note: str, exp
             ".............. INDEX ............ RING\n"
             "FDP            through            intact\n"
             "FDS            intact             through\n",
-            {'index FDP': {'extent': 'complete'}, 'index FDS': {'extent': 'intact'}, 'ring FDP': {'extent': 'intact'}, 'ring FDS': {'extent': 'complete'}},
+            {
+                "index FDP": {"extent": "complete"},
+                "index FDS": {"extent": "intact"},
+                "ring FDP": {"extent": "intact"},
+                "ring FDS": {"extent": "complete"},
+            },
         ),
         (
             "Right hand.\n"
@@ -157,7 +207,12 @@ def test_empty_boxes_before_the_next_label_take_no_answer_from_it(note: str, exp
             "........ MIDDLE ........ SMALL\n"
             "FDP      divided         divided\n"
             "FDS      divided         intact\n",
-            {'middle FDP': {'extent': 'complete'}, 'middle FDS': {'extent': 'complete'}, 'small FDP': {'extent': 'complete'}, 'small FDS': {'extent': 'intact'}},
+            {
+                "middle FDP": {"extent": "complete"},
+                "middle FDS": {"extent": "complete"},
+                "small FDP": {"extent": "complete"},
+                "small FDS": {"extent": "intact"},
+            },
         ),
     ],
 )
