@@ -357,7 +357,26 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     for group in groups:
         mark_manner(page, group, sentence)
     _take_up(page, groups, mentions)
+    _lend_label(page, groups, sentence)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
+
+
+def _lend_label(page: Page, groups: list[Group], sentence: Sentence) -> None:
+    """'FDS: index excised. Ring repaired.': fingers that open what stands under a tendon's label are that tendon's."""
+    label = next((g for g in groups if g.tendons and not g.digits), None)
+    if label is None or label is not groups[0]:
+        return
+    inline = label.i == sentence.i < label.j and page.words[label.j : label.j + 1] == [":"]
+    fingers = [g for g in groups if g.digits and not (g.tendons or g.generic or g.reference) and g.i < g.j]
+    opens = bool(fingers) and fingers[0].i == (label.j + 1 if inline else sentence.i)
+    if not opens or not (inline or label.i == label.j):
+        return
+    if inline and "".join(page.words[fingers[0].j : fingers[0].j + 1])[:1].isdecimal():
+        return  # 'FDP: IF 100, MF 100, RF 50'
+    for group in fingers if inline else fingers[:1]:
+        pairs = [(d, tendon, slip) for d in group.digits for _, tendon, slip in label.pairs if has(d, tendon)]
+        group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
+    groups.remove(label)
 
 
 def _of_the_tendons(page: Page, group: Group, groups: list[Group]) -> bool:

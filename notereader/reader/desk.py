@@ -137,6 +137,9 @@ class Desk:
     ) -> None:
         """Lay down a finding. Words of a grid's label prove it together with their cell."""
         spans = [span if span[0] < span[1] else (scene.sentence.i, scene.sentence.j) for span in spans]
+        whose = group in ("repairs", "pulleys")
+        if whose and (scene.excepts(entry[0], entry[1], *spans[0]) or scene.unplaced(name, value, spans[0][0])):
+            return
         finding = Finding(
             group,
             entry,

@@ -218,6 +218,8 @@ def _in_a_row(words: list[str], i: int, j: int, others: list[Mention]) -> bool:
     return after or (before and (words[j] if j < len(words) else ".") in (",", ".", ";", ")", "and", ":"))
 
 
+_ENDS = (".", ",", ";", ")")
+_VERBS = ("was", "were", "is", "had")
 _SHORT_NAMES = frozenset(["long", "middle", "little", "small"])
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
@@ -364,6 +366,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     lead = page.words[max(0, mention.i - 2) : mention.i]
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'
+    if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS):
+        return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)  # 'in all but the small'
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):

@@ -90,8 +90,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
     if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
         group.reference = True  # 'it was the middle finger, not the ring'
-    if before[-2:] in (["fingers", "but"], ["digits", "but"]) and group.digits and not group.tendons:
-        group.excepted = True  # 'in all fingers but the index'
+    if before[-1:] == ["but"] and before[-2:-1] != [] and before[-2] in _BUT_AFTER and group.digits:
+        group.excepted = True  # 'in all fingers but the index', 'both but the small FDP'
     if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
         group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:
@@ -106,6 +106,9 @@ def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
     return all(w in ("finger", "one", "as", "dictated", "typed", "stated", "written") for w in rest)
 
 
+_BUT_AFTER = frozenset(
+    ["fingers", "digits", "tendons", "repairs", "all", "both", "each", "every", "everyone", "three", "four", "them"]
+)
 _TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
 _MATCHED = frozenset(["matched", "matches", "matching", "compared"])
 

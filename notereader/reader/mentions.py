@@ -106,8 +106,16 @@ def _by_family(mentions: list[Mention]) -> list[Mention]:
     for family in _FAMILIES:
         own = [m for m in mentions if m.kind == family]
         kept += [m for m in longest([*neutral, *own]) if m.kind == family] if own else []
+    kept += _digits_moved(mentions, kept)
     kept.sort(key=_span)
     return kept
+
+
+def _digits_moved(mentions: list[Mention], kept: list[Mention]) -> list[Mention]:
+    """'I moved the thumb passively': the phrase of a test does not hide the digit that it names."""
+    tests = [m for m in kept if m.kind == "test" and m.j - m.i > 1]
+    named = [m for m in mentions if m.kind == "digit"] if tests else []
+    return [m for m in named if any(t.i <= m.i and m.j <= t.j for t in tests)]
 
 
 def longest(mentions: list[Mention]) -> list[Mention]:

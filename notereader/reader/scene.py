@@ -7,6 +7,7 @@ from itertools import pairwise
 from notereader.reader.groups import Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
+from notereader.reader.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
 from notereader.vocabulary.wordlists import word_list
 
 _GOES_ON = word_list("scene", "goes_on")
@@ -62,6 +63,7 @@ class Scene:
     kinds: frozenset[str] = field(init=False)  # of its mentions; rules ask far more often than they find
     said: frozenset[str] = field(init=False)  # its words
     units: frozenset[str] = field(init=False)  # of its figures
+    left_out: list[Group] = field(init=False)  # what it excepts: 'in all but the small finger'
 
     def __post_init__(self) -> None:
         """Keep at hand what every rule asks for."""
@@ -70,6 +72,7 @@ class Scene:
         self.kinds = frozenset([m.kind for m in self.mentions])
         self.said = frozenset(self.page.words[self.sentence.i : self.sentence.j])
         self.units = frozenset([q.unit for q in self.quantities])
+        self.left_out = [g for g in self.setting.groups if g.excepted and g.digits]
 
     def of(self, *kinds: str) -> list[Mention]:
         """Return the mentions of the kinds given."""
@@ -84,6 +87,35 @@ class Scene:
     def negated(self, i: int, j: int, reach: int = 5) -> bool:
         """Tell whether words i to j stand under a negation."""
         return is_negated(self.page, i, j, self.sentence, reach)
+
+    def excepts(self, digit: str | None, tendon: str, i: int, j: int) -> bool:
+        """Tell whether words i to j are said of all but this: 'glided freely in each but the ring'."""
+        for group in self.left_out:
+            if digit not in group.digits or (group.tendons and tendon not in group.tendons) or j > group.i:
+                continue
+            every = [m.i for m in self.of("quantifier") if m.j <= group.i]
+            first = self.part(every[-1] if every else group.i - 1)[0]
+            if self.word_before(first) == ":":
+                first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
+            if i >= first:
+                return True
+        return False
+
+    def unplaced(self, name: str, value: object, k: int) -> bool:
+        """Tell whether what is said at word k is said of one of several, without saying of which, or of neither."""
+        if self.said.isdisjoint(("one", "neither")):
+            return False
+        first, last = self.part(k)
+        named = any(g.digits and first <= g.i < last and not g.reference for g in self.setting.groups)
+        if not named and (one_of_several(self.page, first, last) or self._of_the_other(first, last)):
+            return True
+        denied = DENIED_OF_NEITHER.get(name) == value or (name.startswith("peripheral") and value != "absent")
+        return denied and on_neither(self.page, first, last)
+
+    def _of_the_other(self, first: int, last: int) -> bool:
+        """'No gap in one of them, a 1 mm gap in the other.'"""
+        other = ("the", "other") in pairwise(self.words(first, last))
+        return other and one_of_several(self.page, self.sentence.i, first)
 
     def part(self, k: int) -> tuple[int, int]:
         """Return the part of the sentence, between commas and the like, in which word k stands."""

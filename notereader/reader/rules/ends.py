@@ -262,14 +262,16 @@ def _all_words(scene: Scene) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if "every" in words and "end" in words:
         return True
-    words = [w for k, w in enumerate(words) if w != "all" or not _sums_up(words, k)]
+    words = [w for k, w in enumerate(words) if w not in ("all", "four") or _tells_of_ends(words, k)]
     collective = not {"all", "four", "every"}.isdisjoint(words)
     return collective and not {"ends", "stumps", "edges"}.isdisjoint(words) and "both" not in words
 
 
-def _sums_up(words: list[str], k: int) -> bool:
-    """'5 mm in all.'"""
-    return words[max(0, k - 1) : k] == ["in"] and words[k + 1 : k + 2] in ([], ["."], [","], [";"])
+def _tells_of_ends(words: list[str], k: int) -> bool:
+    """'all ends', 'the four stumps'; not '5 mm in all.', 'a four-strand core'."""
+    if words[k] == "four":
+        return not _END_NOUNS.isdisjoint(words[k + 1 : k + 3]) or words[k + 1 : k + 2] == ["tendons"]
+    return words[max(0, k - 1) : k] != ["in"] or words[k + 1 : k + 2] not in ([], ["."], [","], [";"])
 
 
 def _parted(desk: Desk, scene: Scene, digits: tuple[str, ...] | None) -> list[Target]:

@@ -51,7 +51,8 @@ _GONE = (
 def gap_gone(desk: Desk, scene: Scene) -> None:
     """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
     words = scene.page.words
-    spot = next((k for k in range(scene.sentence.i, scene.sentence.j) if words[k : k + 3] in _GONE), None)
+    first, last = scene.sentence.i, scene.sentence.j
+    spot = next((k for k in range(first, last) if words[k : k + 3] in _GONE and _closes(scene, k + 3)), None)
     if spot is None or not scene.told(spot):
         return
     first = scene
@@ -63,6 +64,11 @@ def gap_gone(desk: Desk, scene: Scene) -> None:
     seen = [f for f in desk.findings if f.field == "gap" and f.value == "seen" and f.order >= first.sentence.i]
     for target in dict.fromkeys(Target(*f.entry) for f in seen if f.order <= spot):
         desk.tendon(scene, target, "gap", "none", [(spot, spot + 3)], "gap none")
+
+
+def _closes(scene: Scene, k: int) -> bool:
+    """'Pulled again: none seen', but not 'The wound was washed again, nothing else'."""
+    return scene.next_word(k) not in ("else", "done", "more", "further", "added")
 
 
 def _gap_before(desk: Desk, scene: Scene) -> Scene | None:
@@ -101,8 +107,8 @@ def gap(desk: Desk, scene: Scene) -> None:
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
         lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in ("a", "some")]
-        if lead[-2:] == ["not", "without"] or (word.startswith("without") and lead[-1:] == ["not"]):
-            value = "seen"  # 'is not without a gap'
+        if lead[-2:] == ["not", "without"] or (word.startswith(("without", "free of")) and lead[-1:] == ["not"]):
+            value = "seen"  # 'is not without a gap', 'was not free of a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'
         if scene.next_word(mention.j) in ("neither", "none"):

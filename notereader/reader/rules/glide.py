@@ -1,6 +1,7 @@
 """How the repair runs through sheath and pulleys."""
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
@@ -19,6 +20,7 @@ _NO_TENDON = word_list("quality", "moves_no_tendon")
 _RESOLVED = word_list("quality", "resolved")
 _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
 _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
+_SOME = frozenset(["some", "a", "little", "slight", "mild", "considerable", "more", "much", "bit", "of", "increased"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
 _ALONE_WORDS = frozenset(["free", "smooth"])
 _SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
@@ -49,12 +51,13 @@ def glide(desk: Desk, scene: Scene) -> None:
     if not (desk.repairable() or scene.setting.focus):
         return
     told = (_answered(scene) if asked else []) or _told(desk, scene)
-    events = sorted([*told, *_run_freely(desk, scene), *_free_alone(desk, scene)], key=lambda e: e.i)
+    found = [*told, *_run_freely(desk, scene), *_free_alone(desk, scene), *_hindered(desk, scene)]
+    events = sorted(found, key=lambda e: e.i)
     before = ""
     for event in events:
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
-        if before == "restricted" and event.value == "free" and scene.word_before(event.i) == "no":
+        if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
             continue  # 'moves but not freely, no click'
         before = event.value
         targets = behaving(desk, scene, event.i, event.j)
@@ -180,6 +183,23 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         i, j = min(free, k), max(free, k) + 1
         found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
     return found[:1]
+
+
+def _hindered(desk: Desk, scene: Scene) -> list[_Event]:
+    """'slides with some drag', 'did not move freely', 'runs freely under A2 but not under A4'."""
+    if not after_repair(desk, scene):
+        return []
+    words = scene.page.words
+    verbs = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _GLIDE_FORMS | _RUN_FORMS]
+    for k in verbs:
+        after = scene.words(k + 1, min(k + 8, scene.sentence.j))
+        led = [w for w in after if w not in _SOME]
+        drags = led[:1] in (["with"], ["against"]) and led[1:2] != [] and led[1] in _HINDRANCE
+        halted = bool(_FREE_WORDS & set(after[:2])) and (("but", "not") in pairwise(after))
+        not_free = after[:1] != [] and after[0] in _FREE_WORDS and denied(scene, k, k + 1, 2, free=True)
+        if (drags or halted or not_free) and scene.told(k) and _tendon_runs(scene, k):
+            return [_Event(k, k + 1 + (len(after) - len(led) + 2 if drags else 1), "restricted")]
+    return []
 
 
 def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:

@@ -277,7 +277,9 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     unroomed = any(led[k : k + 2] in _NO_ROOM for k in range(len(led))) and scene.next_word(spot.j) != ":"
     if unroomed and _AFTER_ALL.isdisjoint(led):
         return True  # 'no room for, and no attempt at, a circumferential stitch'
-    return scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
+    behind = scene.words(spot.j, scene.part(spot.i)[1])
+    nowhere = any(a in ("on", "in", "around", "round", "to") and b in ("neither", "none") for a, b in pairwise(behind))
+    return nowhere or scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
 
 
 def _only_a_word(scene: Scene, spot: Anchor) -> bool:

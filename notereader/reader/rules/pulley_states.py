@@ -167,7 +167,9 @@ def state_of(scene: Scene, m: Mention) -> str | None:
 
 
 def _neither(scene: Scene, m: Mention) -> bool:
-    """'In neither finger had the A4 pulley been hurt', 'neither of these was opened': whole in both."""
+    """'In neither finger had the A4 pulley been hurt', 'neither of these was opened', 'A2 was opened in neither'."""
+    if scene.words(m.j, m.j + 2) in (["in", "neither"], ["on", "neither"]):
+        return True
     before = _before(scene, m, 12)
     if "neither" not in before:
         return False
@@ -194,8 +196,10 @@ def _only_possible(scene: Scene, m: Mention) -> bool:
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     """Return 'intact' for words that say so without doubt; 'left' needs 'alone' or the end of the clause."""
     before = _before(scene, m, 9)
-    if "neither" in before and {"nor", "of"} & set(before):
-        return None  # 'Neither A2 nor A4 was left whole'
+    if _neither(scene, m) or ("neither" in before and {"nor", "of"} & set(before)):
+        return None  # 'Neither A2 nor A4 was left whole', 'neither pulley is intact'
+    if scene.words(m.j, m.j + 2) == ["in", "none"]:
+        return None
     if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
     if word == "alone":

@@ -209,7 +209,9 @@ def _moved(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     digits = tuple(d for g in scene.setting.groups for d in g.digits)
     if digits:
-        return desk.sewn(digits) if mention.value == "active" or len(digits) > 1 else []
+        inside = any(g.digits and mention.i <= g.i < mention.j for g in scene.setting.groups)
+        sewn = desk.sewn(digits) if mention.value == "active" or len(digits) > 1 or inside else []
+        return [t for t in sewn if t.digit in digits] if inside else sewn
     if "fingers" in words or (mention.value == "active" and words & {"fist", "fists", "them"}):
         return desk.sewn()
     return desk.sewn(scene.setting.digits) if mention.value == "active" and scene.setting.digits else []

@@ -1,0 +1,51 @@
+"""Statements of which the note does not say whose they are: 'one of them gapped', 'a running 6-0 round one', 'on neither'.
+
+What holds of one of several, unnamed, is shown of none of them.
+"""
+
+from notereader.reader.page import Page
+from notereader.vocabulary.wordlists import word_list
+
+_SEVERAL = word_list("scene", "several_named")
+_COUNTED = word_list("scene", "counted_named")
+_PLACING = word_list("scene", "placing")
+_NOUN = word_list("scene", "one_noun")
+_DOES = word_list("scene", "one_does")
+_COUNTS = frozenset(["two", "three", "four", "five"])
+_ENDS = frozenset([".", ",", ";", ")", ":", "and", "but"])
+# Where a note leaves open which of several is meant, or denies it of all, none of these may be said of any.
+DENIED_OF_NEITHER = {"extent": "intact", "glide": "free", "treatment": "repaired"}
+
+
+def one_of_several(page: Page, first: int, last: int) -> bool:
+    """Tell whether words first to last speak of one of several tendons or fingers without saying which."""
+    words = page.words
+    spots = [k for k in range(first, last) if words[k] == "one"]
+    return any(_of_them(words, k, last) or _in_one(words, k, first, last) or _does(words, k, first) for k in spots)
+
+
+def on_neither(page: Page, first: int, last: int) -> bool:
+    """Tell whether words first to last end in 'on neither', 'in neither finger'."""
+    words = page.words
+    return any(words[k] == "neither" and words[k - 1] in _PLACING for k in range(first + 1, last))
+
+
+def _of_them(words: list[str], k: int, last: int) -> bool:
+    """'one of them', 'one of the two repairs'; not 'one of the two slips'."""
+    if words[k + 1 : k + 2] != ["of"] or k + 2 >= last:
+        return False
+    after = [w for w in words[k + 2 : min(k + 6, last)] if w != "the"]
+    if not after or after[0] not in _SEVERAL:
+        return False
+    return after[0] not in _COUNTS or after[1:2] == [] or after[1] in _ENDS | _DOES | _COUNTED
+
+
+def _in_one(words: list[str], k: int, first: int, last: int) -> bool:
+    """'intact in one', 'round one finger only'; not 'in one piece'."""
+    behind = words[k + 1] if k + 1 < last else "."
+    return k > first and words[k - 1] in _PLACING and (behind in _NOUN or behind in _ENDS)
+
+
+def _does(words: list[str], k: int, first: int) -> bool:
+    """'One gapped by 1 mm.'"""
+    return k == first and words[k + 1 : k + 2] != [] and words[k + 1] in _DOES
