@@ -117,6 +117,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return True
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
         return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
+    if not lower and all(":" in page.words[own.i + 1 : min(own.i + 7, own.j)] for own in (before, line)):
+        return False  # 'Core, both FDPs: 3-0 Ethibond', then 'Epitendinous, both FDPs: 6-0 Prolene'
     if line.prose:
         return (lower and not small) or not fits
     if lower and not small:

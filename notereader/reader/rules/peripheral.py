@@ -27,6 +27,9 @@ _NOT_ONE = (
 )
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
 _LEFT_OUT = (["left", "out"], ["not", "done"], ["not", "needed"], ["not", "placed"], ["left", "without"])
+_OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skipping"])
+_ALIKE = frozenset(["same", "like", "likewise", "similarly", "as"])
+_SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _TAKEN_OUT = word_list("sutures", "taken_out")
 _OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
@@ -52,6 +55,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     if unnamed and "pattern" not in scene.kinds and _WITHOUT_NAME.isdisjoint(scene.said):
         return
     _left_out_there(desk, scene, spots)
+    _without_running(desk, scene, spots)
     _none_around(desk, scene, bool(spots))
     _one_only(desk, scene, spots)
     if (
@@ -93,6 +97,16 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def _without_running(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
+    """'Ring FDP in the same fashion but without the running suture': what outer sutures are called elsewhere."""
+    if spots or "without" not in scene.said or _ALIKE.isdisjoint(scene.said):
+        return
+    for m in scene.of("pattern"):
+        led = [w for w in scene.words(max(scene.sentence.i, m.i - 2), m.i) if w not in ("a", "the", "any")]
+        if m.value.startswith("running") and led[-1:] == ["without"] and scene.told(m.i):
+            lay_suture(desk, scene, m.i, m.j, "peripheral", "absent", "peripheral suture said to be left out")
 
 
 def _taken_out(desk: Desk, scene: Scene) -> None:
@@ -274,6 +288,8 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     before = scene.words(scene.part(spot.i)[0], spot.i)
     led = scene.words(max(scene.sentence.i, spot.i - 12), spot.i)
     led = led[led.index(":") + 1 :] if ":" in led else led
+    if _OMITTING.intersection(led[-4:]) or ("leaving", "out") in pairwise(led[-4:]):
+        return True  # 'in the same way, leaving out the peripheral suture'
     unroomed = any(led[k : k + 2] in _NO_ROOM for k in range(len(led))) and scene.next_word(spot.j) != ":"
     if unroomed and _AFTER_ALL.isdisjoint(led):
         return True  # 'no room for, and no attempt at, a circumferential stitch'
@@ -304,6 +320,8 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
             or _is_peripheral_pattern(desk, scene, mention, others, peripheral)
         ):
             continue
+        if not peripheral and any(_joined_with(scene, mention, t) for t in threads):
+            continue
         value, end = _locked_as_it_goes(scene, mention)
         targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
         for target in targets:
@@ -333,6 +351,12 @@ def _of_outer_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> b
     outer = [t for t in threads if t.role == PERIPHERAL and t.size]
     comma = {k for k in range(mention.i - 1, min(mention.j + 1, scene.sentence.j)) if scene.page.words[k] == ","}
     return any(mention.j == t.i or mention.i == t.j or (mention.i - t.j == 1 and t.j in comma) for t in outer)
+
+
+def _joined_with(scene: Scene, mention: Mention, thread: Thread) -> bool:
+    """'The FDS was repaired with a running suture of 5-0': the one thread that joins it is no peripheral suture too."""
+    between = scene.words(mention.j, thread.i)
+    return thread.role == CORE and thread.i >= mention.j and len(between) <= 2 and _SUTURE_OF.issuperset(between)
 
 
 def _locked_as_it_goes(scene: Scene, mention: Mention) -> tuple[str, int]:

@@ -64,7 +64,7 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, found: list[Anch
     if any(a.role == PERIPHERAL for a in found):
         return False
     deeds = [d for d in scene.of("deed") if d.value == "repaired" and d.j <= thread.i and scene.told(d.i)]
-    if not deeds or "with" not in scene.words(deeds[-1].j, deeds[-1].j + 2) or thread.i - deeds[-1].j > 7:
+    if not any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds):
         return False
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
     targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
