@@ -94,13 +94,16 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
         return True  # 'two locking throws on each limb', '9 mm of tendon in either stump'
     if lead == "in" and not _TAKEN.isdisjoint(page.words[max(sentence.i, q.i - 4) : q.i]):
         return True  # 'at least 1 cm of tendon in each'
-    if lead == "in" and said == ["both"] and after in (".", ",", ";"):
+    if lead == "of" and any(g.tendons and not g.digits and g.j == q.i - 1 for g in groups):
+        return True  # 'the profundus of each was cut through': of each finger
+    if lead == "in" and said[0] in _WHOLE and after in (".", ",", ";"):
         return any(g.tendons and not g.digits and g.j <= q.i for g in groups)  # 'FDS intact in both': both fingers
     return said == ["none"] and q.i > sentence.i  # 'no epitendinous suture held, and none was set'
 
 
 def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:
-    """Tell whether a suture ends right before word k: '3-0 PDS both, ...', '4-strand cruciate each'."""
+    """Tell whether a suture ends right before word k: '3-0 PDS both', '4-strand cruciate each', '3-0 PDS, all three'."""
+    k -= page.words[k - 1] == ","
     return any(m.j == k and m.kind in ("material", "stitch") for m in within(page.mentions, sentence.i, k))
 
 
