@@ -437,7 +437,9 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
         return tuple(d for d in scene.every_digit or scene.setting.digits if d not in left_out)
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
-    after = [g for g in scene.setting.groups if g.digits and g.i >= at and not (g.reference or _of_a_pulley(scene, g))]
+    after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]
+    if group is not None:
+        after = [g for g in after if not _of_a_pulley(scene, g)]
     if group is not None and after and not _has_any(after[0].digits, group):
         after = after[1:]  # 'the profundus was repaired ...; next was the thumb'
     if after and (scene.header or not scene.setting.digits or not scene.setting.focus):
