@@ -426,6 +426,14 @@ def group_targets(scene: Scene, group: Group) -> list[Target]:
 
 def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) -> tuple[str, ...]:
     """Return the digits a group or word is about: named in it, before it, after it in the sentence, else in focus."""
+    digits = _digits_at(scene, group, k)
+    if digits != ("thumb",) or group is None or group.digits or _has_any(digits, group):
+        return digits
+    fingers = tuple(d for d in scene.every_digit if d != "thumb")
+    return fingers if len(fingers) == 1 else digits  # 'The superficialis' behind words on the thumb
+
+
+def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, ...]:
     if group is not None and group.digits:
         return group.digits
     at = group.i if group is not None else (k or scene.sentence.i)

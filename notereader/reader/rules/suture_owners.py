@@ -18,11 +18,18 @@ _ALL_OF = word_list("sutures", "all_of")
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
+    groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j)]
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     return [t for t in found if t not in excepted and t.digit not in digits], reasons
+
+
+def _taken_up_together(scene: Scene, group: Group, i: int) -> bool:
+    """'Both were trimmed, the former by 3 mm and the latter by 2, and were united with four strands': of both."""
+    words = scene.words(group.j, i)
+    return "were" in words and not any(g.tendons and group.j <= g.i < i and not g.place for g in scene.setting.groups)
 
 
 def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
