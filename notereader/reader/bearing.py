@@ -18,6 +18,7 @@ from notereader.reader.page import Break, Mention, Page, Sentence, page_of, with
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slips import settle_slips
+from notereader.reader.spoken import hear_pulleys
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
@@ -31,6 +32,7 @@ _PART_NOUNS = [[word] for word in sorted(PARTS)]
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
+    hear_pulleys(page)
     settle_shared_nouns(page)
     settle_slips(page)
     settle_digits(page)

@@ -290,6 +290,9 @@ def _digits(desk: Desk, scene: Scene, mention: Mention, pulley: str) -> tuple[st
 def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
     groups = scene.setting.groups
     every = _every_group(scene, mention)
+    behind = next((g for g in groups if g.digits and 1 <= g.i - mention.j <= 2), None)
+    if every is not None and every.j <= mention.i and behind is not None and _starts(scene, behind.i):
+        return behind.digits  # 'A2 was kept in both fingers, I opened A4 in the ring finger'
     if every is not None:
         left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}
         return tuple(d for d in every_digit(desk, scene, every) if d not in left_out)

@@ -1,0 +1,32 @@
+"""What a dictation spells out: 'a two' is the A2 pulley, where no strands, sutures or lengths are counted."""
+
+from notereader.reader.page import Mention, Page, within
+from notereader.vocabulary.wordlists import word_list
+
+_NUMBERS = {"one": "A1", "two": "A2", "three": "A3", "four": "A4", "five": "A5"}
+_AFTER = word_list("spoken", "after_pulley")
+_BEFORE = word_list("spoken", "before_pulley")
+_COUNTED = word_list("spoken", "counted")
+_SAYS = frozenset(["was", "were", "is", "are", "pulley", "pulleys"])
+_REACH = 4  # words in which a count names what it counts
+
+
+def hear_pulleys(page: Page) -> None:
+    """Add the pulleys of 'a two was kept', 'I had to vent A two' to the mentions of the Page."""
+    words = page.words
+    spots = (k for k in range(len(words) - 1) if words[k] == "a" and words[k + 1] in _NUMBERS)
+    made = [Mention("pulley", _NUMBERS[words[k + 1]], k, k + 2) for k in spots if _is_pulley(page, k)]
+    if made:
+        taken = {k for m in made for k in range(m.i, m.j)}
+        kept = [m for m in page.mentions if m.kind != "strandword" or taken.isdisjoint(range(m.i, m.j))]
+        page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j))
+
+
+def _is_pulley(page: Page, k: int) -> bool:
+    words = page.words
+    after = words[k + 2] if k + 2 < len(words) else "."
+    if after not in _SAYS and not _COUNTED.isdisjoint(words[k + 2 : k + 2 + _REACH]):
+        return False
+    listed = after == "and" and words[k + 3 : k + 4] == ["a"] and words[k + 4 : k + 5] != [] and words[k + 4] in _NUMBERS
+    opened = any(m.kind in ("opened", "restored") and m.j == k for m in within(page.mentions, max(0, k - 4), k))
+    return after in _AFTER or listed or opened or (k > 0 and words[k - 1] in _BEFORE)
