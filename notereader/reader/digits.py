@@ -170,6 +170,8 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
         page.words[mention.i - 7 : mention.i]
     ):
         return True  # 'knot in the middle'
+    if _part_of_pulley(page, mention):
+        return True
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
     known = known or _among_digits(page, mention)
     known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
@@ -177,6 +179,16 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
         return True
     mention.kind = "digit"
     return False
+
+
+def _part_of_pulley(page: Page, mention: Mention) -> bool:
+    """'A2: middle 3 mm window cut', 'A4 middle third vented': a part, where a measure follows a pulley's name."""
+    words, i, j = page.words, mention.i, mention.j
+    if words[i] not in ("middle", "mid") or j >= len(words):
+        return False
+    k = i - (words[i - 1] in (":", "-", "=", ","))
+    measured = words[j] in _PART_NOUNS or (words[j].isdecimal() and words[j + 1 : j + 2] in (["mm"], ["%"], ["millimetres"]))
+    return measured and any(m.kind == "pulley" and m.j == k for m in within(page.mentions, k - 3, k))
 
 
 def _among_digits(page: Page, mention: Mention) -> bool:
@@ -208,6 +220,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
+_PART_NOUNS = frozenset(["third", "half", "part", "portion", "fifth", "segment"])
 _ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")
 
 

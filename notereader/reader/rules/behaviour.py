@@ -13,6 +13,7 @@ _STAND_FOR_ALL = word_list("quality", "stand_for_all")
 _TELL_REPAIR = frozenset(["strands", "stitch", "size", "treatment"])
 _BOUNDS = word_list("standing", "bounds") | {".", "then", "with"}
 _REST = frozenset(["rest", "remainder", "others", "remaining"])
+_EXCURSION = frozenset(["excursion", "glide", "gliding"])
 _QUANTIFIERS = frozenset(["either", "neither", "both", "each", "none", "all", "any"])
 
 
@@ -46,20 +47,43 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
 
 def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
-    return _of_finger(desk, scene, _behaving(desk, scene, i, j))
+    return _neither(desk, scene, i) or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
 
 
-def _of_finger(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+def _neither(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'Neither the ring nor the small profundus gapped': of every tendon named between 'neither' and the verb."""
+    words = scene.words(scene.sentence.i, i)
+    if "neither" not in words or "nor" not in words:
+        return []
+    first = scene.sentence.i + words.index("neither")
+    named = [g for g in scene.setting.groups if first < g.i and g.j <= i and (g.tendons or g.digits)]
+    tendons = next((g.tendons for g in reversed(named) if g.tendons), ())
+    found: dict[Target, None] = {}
+    for group in named:
+        own = group_targets(scene, group) if group.tendons else [Target(d, t) for d in group.digits for t in tendons]
+        found.update(dict.fromkeys(own))
+    goes_on = bool(named) and {"and", "but", ";"}.isdisjoint(scene.words(named[-1].j, i))
+    return [t for t in found if _sewn(desk, t)] if len(named) > 1 and goes_on else []
+
+
+def _of_finger(desk: Desk, scene: Scene, i: int, targets: list[Target]) -> list[Target]:
     """'FDS slip: figure-of-eight. Pulled on with a hook: no gap.': what no tendon is named for is said of the finger.
 
     Its deep flexor bends the tip, so where that was sewn too the remark is of it, and not of the slip told of last.
     """
-    if any(g.tendons or g.generic not in ("", "one") for g in scene.setting.groups) or any(
-        t.tendon != "FDS" for t in targets
+    if any(t.tendon != "FDS" for t in targets) or (
+        any(g.tendons or g.generic not in ("", "one") for g in scene.setting.groups) and not _excursion(scene, i)
     ):
         return targets
     deep = [Target(d, "FDP") for d in dict.fromkeys(t.digit for t in targets)]
     return deep if deep and all(desk.may_be_repaired(t) and desk.has_suture(t) for t in deep) else targets
+
+
+def _excursion(scene: Scene, i: int) -> bool:
+    """'neither the FDP nor the FDS gapped, and the excursion was unrestricted': a clause of its own on the finger."""
+    first, last = scene.part(i)
+    named = any(first <= g.i < last for g in scene.setting.groups)
+    return not named and not _EXCURSION.isdisjoint(scene.words(first, last))
 
 
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:

@@ -131,7 +131,9 @@ def gap(desk: Desk, scene: Scene) -> None:
         ]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
-        denied = value == "none" and (word.startswith("gap") or scene.next_word(mention.j) in ("neither", "none"))
+        denied = value == "none" and (
+            word.startswith("gap") or scene.next_word(mention.j) in ("neither", "none") or _none_did(scene, mention)
+        )
         if word in _OPENINGS and not widths and not denied:
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
@@ -215,9 +217,16 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if word in _PARTED:
         if any(_wide(scene, q, mention) for q in scene.quantities):
             return after_repair(desk, scene) and not scene.of("pulley", "pulleys")
-        tested = scene.of("test") or words & {"extension", "straighten", "bend", "pull", "fist"}
+        tested = scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
         return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
     return bool(desk.repairable() or scene.setting.focus)
+
+
+def _none_did(scene: Scene, mention: Mention) -> bool:
+    """'None of the three repairs opened up', 'neither join parted'."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 7), mention.i)
+    start = next((k for k, word in enumerate(lead) if word in ("none", "neither")), None)
+    return start is not None and not {"repair", "repairs", "join", "joins"}.isdisjoint(lead[start:])
 
 
 def _answers_a_form(scene: Scene, mention: Mention) -> bool:

@@ -174,7 +174,7 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         if wanted is None or k in taken or not scene.told(k) or not after_repair(desk, scene):
             continue
         free = _free_near(scene, k, wanted)
-        if free is None and word in ("glides", "glided", "slides", "slid") and _bare(scene, k):
+        if free is None and word in ("glides", "glided", "slides", "slid") and _bare(desk, scene, k):
             free = k
         if free is None or free in taken or not _tendon_runs(scene, k):
             continue
@@ -218,9 +218,9 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     return []
 
 
-def _bare(scene: Scene, k: int) -> bool:
+def _bare(desk: Desk, scene: Scene, k: int) -> bool:
     """'passive ROM: glides, no gap', 'worked passively, glides below the new loop': nothing said against it."""
-    tested = bool(scene.of("test")) or "passive" in scene.words(scene.sentence.i, scene.sentence.j)
+    tested = bool(scene.of("test", "gap")) or "passive" in scene.said or _tested_before(desk, scene)
     return tested and scene.next_word(k + 1) in ("", ",", ".", ";", "below", "under", "beneath", "through", "past")
 
 
