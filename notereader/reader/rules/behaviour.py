@@ -14,6 +14,8 @@ _TELL_REPAIR = frozenset(["strands", "stitch", "size", "treatment"])
 _BOUNDS = word_list("standing", "bounds") | {".", "then", "with"}
 _REST = frozenset(["rest", "remainder", "others", "remaining"])
 _EXCURSION = frozenset(["excursion", "glide", "gliding"])
+_JOINS = frozenset(["and", "/", "+"])
+_PLACING = frozenset(["in", "of", "on", "the", "no", "nor", "or", "for"])
 _QUANTIFIERS = frozenset(["either", "neither", "both", "each", "none", "all", "any"])
 
 
@@ -201,7 +203,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
 def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, after: bool = False) -> bool:
     """Tell whether words i to j are denied by a word before them, or with `after` by one behind them too.
 
-    With `free` an 'and' ends a denial: 'no gap and free gliding', 'no gap and the repair ran well'.
+    With `free` an 'and' ends a denial: 'no gap and free gliding', 'no gap / smooth'. So does a finger named anew: 'thumb
+    no gap either thumb catches a bit'.
     """
     for cue in within(scene.page.cues, max(scene.sentence.i, i - reach - 4), i):
         if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] == "unticked":
@@ -209,7 +212,12 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
         between = scene.words(cue.j, i)
         if not _BOUNDS.isdisjoint(between) or max(scene.page.breaks[cue.j : i + 1]) >= Break.COLUMN:
             continue
-        tail = between[len(between) - between[::-1].index("and") :] if "and" in between else None
+        if any(g.digits and cue.j < g.i and g.j == i and not g.tendons for g in scene.setting.groups) and (
+            between[-2] not in _PLACING
+        ):
+            continue
+        joint = next((n for n, word in enumerate(reversed(between)) if word in _JOINS), None)
+        tail = between[len(between) - joint :] if joint is not None else None
         if tail is None or not (tail or free):
             return True
     return after and scene.negated(i, j, 0)

@@ -213,7 +213,8 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
             continue
         before, after = scene.word_before(k), scene.next_word(k + 1)
         named = any(g.j == k for g in scene.setting.groups)  # 'IF, MF, RF free, no gap'
-        if (named or before in _ALONE) and after in _ALONE and not denied(scene, k, k + 1, 2):
+        leads = named or before in _ALONE or before == ">"  # 'catches at A2 -> A2 vented 5 mm -> free'
+        if leads and after in _ALONE and not denied(scene, k, k + 1, 2, free=True):
             return [_Event(k, k + 1, "free")]
     return []
 
