@@ -257,6 +257,9 @@ def _mark_yes_or_no(page: Page, sentence: Sentence) -> None:
         return
     for k in range(sentence.i + 1, sentence.j - 2):
         if words[k] in ("y", "yes") and words[k + 1] == "/" and words[k + 2] in ("n", "no"):
+            if words[k + 3 : k + 4] in ([":"], ["="]) and k + 4 < sentence.j and page.breaks[k + 4] < Break.LINE:
+                _mark(page, k, k + 3, "unticked")  # 'Bulky Y / N: N'
+                continue
             ends = (m for m in range(k, sentence.i, -1) if page.breaks[m] >= Break.COLUMN or words[m - 1] in _STOPS)
             _mark(page, next(ends, sentence.i), k + 3, "unfilled")
 

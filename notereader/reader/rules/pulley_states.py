@@ -100,6 +100,8 @@ def _one_of_several(scene: Scene, words: list[Mention], n: int) -> bool:
 def _answered(scene: Scene, m: Mention) -> bool:
     """Tell whether a word that is itself a question was answered with yes: 'A2 intact? Yes'."""
     words = scene.page.words
+    if m.value in OPENINGS and words[m.j : m.j + 3] == ["y", "/", "n"] and scene.answer(m.j) in ("n", "no"):
+        return False  # 'A2 vented Y / N: N'
     return words[m.j : m.j + 1] != ["?"] or words[m.j + 1 : m.j + 2] in (["yes"], ["y"])
 
 
