@@ -128,6 +128,8 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
     between = [w for w in scene.words(place.j, word.i) if w not in (",", "(")]
     around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
     owned = bool({"its", "their", "that"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
+    if between[:3] in (["both", "of", "which"], ["all", "of", "which"]):
+        between = between[2:]
     related = between[:1] == ["which"] and len(between) <= 4  # 'under A4, which I preserved'
     pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
     if owned or pronoun or related:
