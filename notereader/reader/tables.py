@@ -154,7 +154,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         return []
     if {":", "[", "=="} & set(page.words[title.i : title.j]):  # a line of a form, not of titles
         return []
-    if _numbers_lines(page, lines, n) or _is_row(page, title):
+    if _numbers_lines(page, lines, n) or _is_row(page, title) or _like_the_next(page, lines, n):
         return []
     body: list[_Line] = []
     title_bars = page.words[title.i : title.j].count("|")
@@ -201,6 +201,15 @@ def _is_row(page: Page, title: _Line) -> bool:
     kinds = {m.kind for m in within(page.mentions, first, last)}
     figures = any(w[:1].isdecimal() for i, j in title.cells[1:] if j - i > 1 for w in page.words[i:j])
     return kinds >= {"digit", "tendon"} and figures
+
+
+def _like_the_next(page: Page, lines: list[_Line], n: int) -> bool:
+    """'Ring   A2   distal half vented' above 'Ring   A4   intact': rows of a grid without titles."""
+    title, after = lines[n], lines[n + 1] if n + 1 < len(lines) else None
+    if after is None or not after.cells or after.starts[0] != title.starts[0]:
+        return False
+    kinds = [{m.kind[:5] for m in within(page.mentions, *line.cells[0])} for line in (title, after)]
+    return not kinds[0].isdisjoint(kinds[1] & {"digit", "tendo"})
 
 
 def _goes_on(title: _Line, line: _Line) -> bool:

@@ -74,9 +74,8 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
             desk.tendon(scene, target, f"{prefix}material", thread.material, at, rule, *doubts, *thread.reasons)
     for target in targets:
         if thread.role == PERIPHERAL:
-            desk.tendon(
-                scene, target, "peripheral", "present", [(thread.i, thread.j)], "peripheral suture named", *doubts
-            )
+            at, rule = [(thread.i, thread.j)], "peripheral suture named"
+            desk.tendon(scene, target, "peripheral", "present", at, rule, *doubts, *thread.reasons)
         if thread.size:
             desk.tendon(
                 scene,

@@ -1,5 +1,7 @@
 """Which suture is core, peripheral or of another structure, where its sentence names no part."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.threads import Thread, find_sizes
@@ -16,6 +18,9 @@ _ROD_ENDS = frozenset(["rod", "its"])
 _THICK = frozenset(["0", "1", "2-0", "3-0"])
 _MICRO = frozenset(["8-0", "9-0", "10-0", "11-0"])  # for nerves and vessels; no tendon is held by these
 _THIN = frozenset(["5-0", "6-0", "7-0"])
+_FINE = frozenset(["6-0", "7-0"])
+_CORES = frozenset(["2-0", "3-0", "4-0"])
+_BESIDE = frozenset([",", "+", "&", "and", "same", "plus", "then", "the", "a", "with", "pattern"])
 _CLOSING_WORDS = word_list("sutures", "closing_words")
 _DISSOLVING = frozenset(["polyglactin", "other"])
 
@@ -42,6 +47,21 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+    for before, thread in pairwise(threads):
+        if _thin_one_behind(scene, before, thread, found):
+            thread.role = PERIPHERAL
+            thread.reasons.append("named behind the core, without a word for what it is")
+
+
+def _thin_one_behind(scene: Scene, before: Thread, thread: Thread, found: list[Anchor]) -> bool:
+    """'Profundus, four strand, 3-0 Ethibond, 6-0 Prolene': of two threads for one tendon the thin one is not its core."""
+    thin = thread.size in _FINE or (thread.size in _THIN and before.size in _THICK)
+    if not thin or before.size not in _CORES or before.role != CORE or thread.role != CORE:
+        return False
+    between = set(scene.words(before.j, thread.i))
+    named = any((g.tendons or g.digits) and before.j <= g.i < thread.j for g in scene.setting.groups)
+    own = any(a.role == CORE and before.j <= a.i <= thread.j + 3 for a in found)
+    return not (named or own) and between <= _BESIDE
 
 
 def _role_of_label(scene: Scene, thread: Thread, found: list[Anchor]) -> str:
