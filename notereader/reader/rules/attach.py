@@ -145,8 +145,9 @@ class Attachment:
         """Return the thing right after a word, with only small words between."""
         for thing in self.things:
             if thing.i >= m.j:
-                if "_" in self.scene.words(m.j, thing.i) and Break.COLUMN in self.scene.page.breaks[m.j : thing.i + 1]:
-                    return None  # 'A2 _intact_   A3 _cut_' of a form filled in
+                column = Break.COLUMN in self.scene.page.breaks[m.j : thing.i + 1]
+                if column and ("_" in self.scene.words(m.j, thing.i) or thing.j in self.said):
+                    return None  # 'A2 _intact_   A3 _cut_' of a form filled in, 'A2 sewn back 4-0   A4 ok'
                 between = self._between(m.j, thing.i)
                 near = len(between) <= 14 and all(w in _LEAD or self._measure(w) for w in between)
                 return thing if near and not _PLACE & set(between) - {"over"} else None
@@ -225,7 +226,8 @@ class Attachment:
         for thing in self.things:
             if thing.i >= m.j and not thing.vague:
                 between = self._between(m.j, thing.i)
-                if len(between) > 8 or set(between) & (_STOP | _PLACE | {",", "but", "then", ":", "by"}):
+                column = Break.COLUMN in self.scene.page.breaks[m.j : thing.i + 1]
+                if column or len(between) > 8 or set(between) & (_STOP | _PLACE | {",", "but", "then", ":", "by"}):
                     return None
                 return thing
         return None
