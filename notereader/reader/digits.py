@@ -35,6 +35,7 @@ _BY_RANK = frozenset(["ray", "rays", "2", "3", "4", "5", "ii", "iii", "iv", "v"]
 # What an ordinal may count other than fingers.
 _COUNTED = word_list("bearing", "counted")
 _SIDES = frozenset(["l", "r", "left", "right"])
+_PARTED = frozenset([":", "-", "=", ")", "("])
 _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 
 
@@ -160,7 +161,7 @@ def _ends_number(page: Page, k: int) -> bool:
 def _unconfirmed(page: Page, mention: Mention) -> bool:
     """Tell whether a word that only may name a digit does not do so here; a confirmed one becomes a digit."""
     if mention.kind == "digit":
-        return _no_digit(page, mention)
+        return _no_digit(page, mention) or _counts_digits(page, mention)
     if mention.kind != "digit?":
         return False
     if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
@@ -175,6 +176,8 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
     known = known or _among_digits(page, mention)
     known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
+    before = page.words[max(0, mention.i - 3) : mention.i]
+    known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
     if not known and not _ordinal_again(page, mention):
         return True
     mention.kind = "digit"
@@ -320,6 +323,16 @@ def _before_pulley(page: Page, mention: Mention) -> bool:
     if page.words[mention.i - 1] in ("the", "a") and page.words[mention.i - 2] != "in":
         return False
     return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+
+
+def _counts_digits(page: Page, mention: Mention) -> bool:
+    """'DIGIT 2: SMALL', 'Finger 1 - ring': the number is that of the form's part, the finger is named behind it."""
+    words, j = page.words, mention.j
+    if mention.j - mention.i < 2 or words[mention.i] not in _PLURALS or not words[j - 1].isdecimal():
+        return False
+    named = [m for m in within(page.mentions, j + 1, j + 3) if m.kind in ("digit", "digit?")]
+    line = j + 1 < len(words) and page.breaks[j + 1] < Break.LINE
+    return line and words[j] in _PARTED and bool(named)
 
 
 def _after_pulley(page: Page, mention: Mention) -> bool:
