@@ -23,6 +23,7 @@ _ALSO = word_list("pulleys", "also")
 _TOGETHER = (["as", "was"], ["so", "was"], ["and", "so"], ["together", "with"], ["along", "with"], ["well", "as"])
 _PRONOUNS = word_list("pulleys", "pronouns")
 _NOT_OF_LANDMARKS = frozenset(["cut", "back", "trimmed", "divided", "excised", "resected"])
+_WHY = frozenset(["because", "as", "since", "so", "to", "for"])
 _PLURAL = frozenset(["they", "both", "these", "neither", "them"])
 # What may be said of a tendon or a wound as well; a pronoun is believed for these only where nothing else was named.
 _SHARED = frozenset(["intact", "injured", "repaired", "excised", "trimmed"])
@@ -399,16 +400,24 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return  # 'The profundus lay beside A1, frayed. This was cut back 4 mm.'
     first = _past_the_finger(scene)
     opening = set(scene.words(first, min(first + 5, scene.sentence.j)))
-    several = bool(_PLURAL & opening)
+    several = any(
+        scene.page.words[k] in _PLURAL and scene.word_before(k) not in ("in", "on")  # 'It was intact in both fingers'
+        for k in range(first, min(first + 5, scene.sentence.j))
+    )
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
     pronoun = words[0].i - first <= 5 and bool(_PRONOUNS & opening)
-    tendons = [g for g in scene.setting.groups if g.tendons and not g.generic]
+    tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
     if state_of(scene, action) == "repaired" and scene.of("strandword", "stitch"):
         return  # '... back under A2, which is intact. It was repaired with a four-strand cruciate': the tendon
     if state_of(scene, action) not in _SHARED or _nothing_else(desk, scene):
         _lay_again(desk, scene, action)
+
+
+def _reason(scene: Scene, action: Mention, group: Group) -> bool:
+    """'I vented its distal third because the FDP repair would not pass': why a pulley was opened."""
+    return group.i > action.j and not _WHY.isdisjoint(scene.words(action.j, group.i))
 
 
 def _past_the_finger(scene: Scene) -> int:
