@@ -362,6 +362,9 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
         between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
         if any(before.j <= m.i < joined[-1].i or m.j == before.i for m in scene.of("extent")):
             break  # 'FDS ok both slips, UDN 100%'
+        if not between and joined[-1].kind == "pulleys" and before.kind == "pulley":
+            joined.append(before)  # 'A1 and A2 pulleys'
+            continue
         if not between or not _JOINS.issuperset(between) or _PLACES.issuperset(between):
             break
         joined.append(before)

@@ -115,6 +115,8 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
         or scene.words(mention.i - 2, mention.i) == ["all", "at"]
     ):
         return []  # 'Zone five all of this', 'All at zone IV:'
+    if _of_all_before(scene, mention):
+        return []
     if scene.word_before(mention.i) == "both" and mention.i > scene.sentence.i + 2:
         return [g for g in groups if g.j <= mention.i]
     zones_before = [m for m in _zones(scene) if m.j <= mention.i]
@@ -133,11 +135,22 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     return glued if not zones_before or scene.header else []
 
 
+def _of_all_before(scene: Scene, mention: Mention) -> bool:
+    """'...; all of these divisions lay in zone IIC': a clause of its own on every cut told before it."""
+    first, _ = scene.part(mention.i)
+    lead = scene.words(first, mention.i)
+    named = any(first <= g.i < mention.i and (g.tendons or g.digits) for g in scene.setting.groups)
+    return first > scene.sentence.i and lead[:1] in (["all"], ["both"]) and len(lead) > 2 and not named
+
+
 def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
     """Return the digits a zone is said of; none where it is the only zone of the note and no digit stands beside it."""
     first, last = scene.part(mention.i)
     values = desk.values_told("zone")
     following = scene.next_word(mention.j)
+    if _of_all_before(scene, mention):
+        named = [d for g in scene.setting.groups if g.digits and g.j <= mention.i for d in g.digits]
+        return tuple(dict.fromkeys(named)) if len(values) > 1 else ()
     if following == "throughout" or (
         len(values) == 1 and (mention.value in ("IV", "V") or following in ("all", "both"))
     ):
