@@ -137,7 +137,7 @@ def _under_heading(
     alone = [g for g in groups if g.tendons and not g.digits]
     own_line = page.breaks[sentence.i] >= Break.LINE
     if own_line and len(groups) == len(alone) == 1 and all(m.kind in ("tendon", "generic") for m in mentions):
-        covers = alone[0].i == sentence.i and sentence.j - alone[0].j <= 1
+        covers = _after_mark(page, sentence, alone[0].i) and sentence.j - alone[0].j <= 1
         return alone[0].tendons if covers else ()
     first = groups[0] if groups else None
     label = page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 5 and own_line
@@ -145,12 +145,20 @@ def _under_heading(
         return ()  # 'Test:' above 'Index: passive, no gap' ends what 'FDS:' headed
     if first is None and not any(m.kind in ("pulley", "structure", "sided") for m in mentions):
         return heading
-    labels = first is not None and first.i == sentence.i and bool(first.digits) and not any(g.tendons for g in groups)
+    labels = first is not None and _after_mark(page, sentence, first.i) and bool(first.digits)
+    labels = labels and not any(g.tendons for g in groups)
     if first is None or not labels or page.words[first.j : first.j + 1] != [":"] or first.j + 1 >= sentence.j:
         return ()
     pairs = [(d, t, None) for d in first.digits for t in heading if has(d, t)]
     first.pairs, first.tendons = tuple(pairs), tuple(dict.fromkeys(t for _, t, _ in pairs))
     return heading
+
+
+def _after_mark(page: Page, sentence: Sentence, k: int) -> bool:
+    """Tell whether no more than the mark of a list stands before word k: '4. FDS', '- index: intact'."""
+    lead = page.words[sentence.i : k]
+    numbered = len(lead) == 2 and lead[1] in (".", ")") and (lead[0].isdecimal() or len(lead[0]) == 1)
+    return not lead or numbered or lead in (["-"], ["*"], ["+"])
 
 
 def _nothing_ticked(page: Page, sentence: Sentence) -> bool:

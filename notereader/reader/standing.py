@@ -542,6 +542,7 @@ def _object_goes_on(page: Page, cue: Mention, k: int) -> bool:
     return _AUXILIARIES.isdisjoint(after[:end])
 
 
+_VERBS = frozenset(["was", "were", "is", "are", "did", "had"])
 # Negations that follow what they negate: 'an epitendinous suture was omitted on purpose'.
 _AFTER = word_list("standing", "after")
 
@@ -553,7 +554,8 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
             continue
         if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
             return True
-        if cue.i >= j and cue.i - j <= 5 and not _crossed(page, j, cue.i):
+        other = "and" in page.words[j : cue.i] and page.words[cue.i] in _VERBS  # 'smoothed and the tendon was not sewn'
+        if cue.i >= j and cue.i - j <= 5 and not _crossed(page, j, cue.i) and not other:
             phrase = " ".join(page.words[cue.i : cue.j])
             if phrase == "no" and cue.j == sentence.j and cue.i - j <= 2:
                 return True

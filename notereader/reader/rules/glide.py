@@ -86,7 +86,7 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if not scene.told(mention.i) or not _is_glide(desk, scene, mention):
             continue
         value = mention.value
-        if _is_purpose(scene, mention):
+        if _is_purpose(scene, mention) or scene.word_before(mention.i) in ("may", "might"):
             continue
         if scene.words(mention.j, mention.j + 2) == ["on", "nothing"] or scene.next_word(mention.j) == "nothing":
             continue

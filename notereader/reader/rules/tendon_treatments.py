@@ -1,6 +1,6 @@
 """What was done to each tendon."""
 
-from notereader.reader.desk import Desk, carried, near_digits, others, tendon_owner
+from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
@@ -284,6 +284,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         ):
             continue
         known = desk.treatments.get(target)
+        if value == "left" and known in ("trimmed", "excised") and not (scene.header or is_correction(scene)):
+            continue  # 'its frayed edge was smoothed and the slip was not sutured'
         desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
         desk.findings[-1].carried = target not in named
         if target not in named and value in ("left", "trimmed", "excised"):
