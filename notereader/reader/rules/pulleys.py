@@ -366,12 +366,12 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     known = [f for digit in (*DIGITS, None) for f in desk.told_of("pulleys", (digit, mention.value, None))]
     cut = {t.digit for t in desk.cut()}
     found = {m.value for m in scene.of("opened", "extent")}
-    if found == {"intact"} and scene.sentence.section == "findings" and set(told) & cut:
-        return ()  # 'Little: ... A2 and A4 both unhurt', though the ring finger's A2 was hurt
     named = [s for s in desk.scenes if s.sentence.section == "addendum" and s.sentence.i < scene.sentence.i]
     added = any(g.digits for s in named for g in s.setting.groups)  # 'ADDENDUM. The ring finger was left out ...'
     astray = (scene.sentence.section == "addendum" and not added) or bool(cut and not cut & set(told))
-    digits = tuple(dict.fromkeys(f.entry[0] for f in known if f.value == "injured" or (astray and f.entry[0] in cut)))
+    mends = bool(found & DEEDS) or astray  # 'A2 torn' or 'A2 preserved' behind words on another finger is that finger's
+    hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
+    digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
     return digits if len(digits) == 1 else ()
 
 
@@ -409,6 +409,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
+    if any(g.j <= action.i for g in tendons):
+        return  # 'Ring: FDP and FDS both completely divided'
     if state_of(scene, action) == "repaired" and scene.of("strandword", "stitch"):
         return  # '... back under A2, which is intact. It was repaired with a four-strand cruciate': the tendon
     if state_of(scene, action) not in _SHARED or _nothing_else(desk, scene):
