@@ -110,7 +110,13 @@ class Attachment:
 
     def _has_its_own(self, thing: Thing) -> bool:
         """Tell whether a word of its own leads to a thing: 'I did not disturb the A2, and the A1 I divided'."""
-        return any(k in self.said for k in range(thing.i - 2, thing.i))
+        k = thing.i - 1
+        while k >= max(self.scene.sentence.i, thing.i - 7) and k not in self.said:
+            word = self.scene.page.words[k]
+            if word not in _LEAD and not self._measure(word):
+                return False
+            k -= 1
+        return k in self.said  # 'open the distal half of A2, and A3 I divided'
 
     def with_others(self, m: Mention) -> bool:
         """Tell whether a word is said of own and other things together: 'A2, FDP and FDS were divided'."""

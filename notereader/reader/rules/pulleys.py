@@ -110,7 +110,8 @@ def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words
     ahead = [w for w in words if w.j <= group.i and group.i - w.j <= 3 and w.value != word.value]
     leads = any(scene.word_before(w.i) not in ("was", "were", "is", "are") for w in ahead)
     together = scene.next_word(group.j) in ("were", "are", "both") or len(group.values) != len(group.mentions)
-    if leads and not together:
+    fronted = any(w.j <= group.i for w in words) and scene.words(group.j, word.i) in (["i"], ["we"])
+    if (leads or fronted) and not together:
         last = PulleyGroup(group.mentions[-1:], group.values[-1:])
         group.mentions, group.values = group.mentions[:-1], group.values[:-1]
         groups.insert(n + 1, last)
@@ -144,6 +145,7 @@ def _of_places(scene: Scene) -> list[Mention]:
 
 def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
     """'A2 vented, A4 likewise', 'A2 was kept, as was A4': a pulley without a word takes those of the one before."""
+    _so_was_tendon(scene, groups)
     for before, group in pairwise(groups):
         if group.actions or not before.actions:
             continue
@@ -158,6 +160,16 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
 
 
+def _so_was_tendon(scene: Scene, groups: list[PulleyGroup]) -> None:
+    """'Its superficialis was intact, and so were A2 and A4': the word is said of a tendon first."""
+    for group in (g for g in groups if not g.actions):
+        lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in ("the", "both")]
+        said = [m for m in scene.of("extent") if m.j <= group.i and scene.told(m.i)]
+        if said and said[-1].value == "intact" and lead[-2:] in _SO_WERE:
+            group.actions = [Mention("opened", "intact", said[-1].i, said[-1].j)]
+
+
+_SO_WERE = [[a, b] for a in ("so", "as") for b in ("was", "were", "is", "are")]
 _TAKES_UP = frozenset(["it", "they", "this", "both", "these"])
 
 
@@ -299,6 +311,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if every is not None:
         left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}
         return tuple(d for d in every_digit(desk, scene, every) if d not in left_out)
+    if scene.words(mention.j, mention.j + 3) in _IN_THAT and len(scene.setting.digits) == 1:
+        before = [g for g in groups if g.digits and g.j <= mention.i]
+        return before[-1].digits if before else scene.setting.digits
     right_before = next((g for g in groups if g.digits and g.j == mention.i and g.i < g.j), None)
     if right_before is not None:
         return right_before.digits  # 'ring A2 distal third, small A4 complete'
@@ -319,6 +334,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if any(m.value in _THUMB_ONLY for m in scene.of("pulley")):
         return ("thumb",)
     return _known_digits(desk, scene, mention, told) or told
+
+
+_IN_THAT = [[a, b, c] for a in ("in", "of") for b in ("that", "this") for c in ("finger", "digit")]
 
 
 def _in_several(scene: Scene, mention: Mention) -> int:
