@@ -51,6 +51,8 @@ def standing(doc: Doc) -> Doc:
         _mark_yes_or_no(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
             kind = kind or "question"
+        elif _mark_last_label(page, sentence):
+            pass
         elif (
             page.words[sentence.j - 1] == ":"
             and sentence.j - sentence.i <= 7
@@ -219,6 +221,21 @@ def _asks(page: Page, sentence: Sentence) -> bool:
     return len(words) <= 12 or not told or words[0] in _ASKING or words[0] in ("(", '"') or "'" in words[0]
 
 
+def _mark_last_label(page: Page, sentence: Sentence) -> bool:
+    """'Core stitch:  Savage      strands:': the label in the last column was left open, and only that one."""
+    last = sentence.j - 1
+    while last > sentence.i and page.words[last].startswith("__"):
+        last -= 1
+    column = next((k for k in range(last, sentence.i, -1) if page.breaks[k] == Break.COLUMN), None)
+    if column is None or page.words[last] != ":" or last - column > _LABEL_WIDE:
+        return False
+    if ":" not in page.words[sentence.i : column - 1]:
+        return False
+    _mark(page, column, sentence.j, "unfilled")
+    return True
+
+
+_LABEL_WIDE = 4  # words
 _FINITE = frozenset(["was", "were", "is", "are", "had", "has", "have"])
 _ASKING = word_list("standing", "asking")
 

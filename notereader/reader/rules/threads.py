@@ -55,7 +55,7 @@ def find_threads(scene: Scene) -> list[Thread]:
             (thread or threads[-1]).reasons.append(f"misspelt: read as {mention.value}")
     threads = _without_second_names(scene, threads)
     threads = _without_taken_back(scene, threads)
-    for mention in scene.of("looped"):
+    for mention in (m for m in scene.of("looped") if scene.told(m.i)):
         near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
         for thread in near[:1]:
             unlooped = scene.words(mention.i - 2, mention.i) == ["non", "-"] or scene.word_before(mention.i) == "non"
