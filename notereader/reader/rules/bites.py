@@ -212,7 +212,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return True
     first, last = _stretch(scene, q)
     bite_words = {k for m in scene.of("bite") for k in range(m.i, m.j)}
-    own = scene.part(q.i)
+    own = scene.part(q.i)[0], _own_end(scene, q)
     words = {scene.page.words[k] for k in range(*own) if k not in bite_words}
     if not {"wound", "incision", "zigzag", "zig", "skin"}.isdisjoint(words):
         return False
@@ -231,6 +231,14 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
         and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
+
+
+def _own_end(scene: Scene, q: Quantity) -> int:
+    """Return where the part of a length ends, at the latest where a second verb follows: '... and buried the knot'."""
+    last = scene.part(q.i)[1]
+    words = scene.page.words
+    ands = (k for k in range(q.j, last - 1) if words[k] == "and")
+    return next((k for k in ands if words[k + 1].endswith("ed") or words[k + 1] in ("left", "put", "the")), last)
 
 
 def _under_label(scene: Scene) -> bool:

@@ -13,6 +13,7 @@ _SAME = word_list("references", "same")
 _KNOWN_BY = ("strands", "stitch", "size")
 _RESULTS = ("gap", "gap_mm", "glide", "test")
 _THREAD = ("size", "material", "looped")
+_STITCH = (*(f for f in _CORE if f not in ("purchase_mm", "knot")), *_PERIPHERAL)  # how much it holds is not told
 _THREADS = frozenset(["thread", "material", "gauge"])  # 'Same thread' says nothing of the stitch
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as", "so"}
@@ -94,6 +95,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
                 j = k + 2 + after.index(noun)
                 if noun in _THREADS:
                     return k, j, None, "thread"
+                if noun == "stitch":
+                    return k, j, None, "stitch"
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
                 return k, j, None, "peripheral" if peripheral else "all"
             led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
@@ -168,7 +171,7 @@ def take_over(desk: Desk) -> None:
         if source is None:
             continue
         given = [f for f in desk.told_of("repairs", (source.digit, source.tendon, source.slip)) if not f.header]
-        wanted = {"peripheral": _PERIPHERAL, "core": _CORE, "thread": _THREAD, "results": _RESULTS}.get(
+        wanted = {"peripheral": _PERIPHERAL, "core": _CORE, "thread": _THREAD, "results": _RESULTS, "stitch": _STITCH}.get(
             copy.fields, (*_CORE, *_PERIPHERAL)
         )
         for target in copy.targets:

@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
-from notereader.reader.measures import UNITS
+from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import foreign, lay_behaviour
@@ -21,6 +21,7 @@ _STUMP_NAMES = frozenset(
     ["prox", "proximal", "proximally", "dist", "distal", "distally", "off", "from", "end", "stump"]
 )
 _ENDS_TOLD = frozenset(["and", "the", "one", "of", "a", "about", "another"])
+_OFF_EACH = [["off", word] for word in ("each", "both", "either")]
 _REACH = 9  # words between a length and the verb it belongs to
 
 
@@ -90,8 +91,12 @@ def _cut_back(scene: Scene) -> list[Mention]:
             found.append(Mention("restored", "trimmed", k, k + 1))
         if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
             end = next((n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off")), None)
-            if end is not None and all(w in _CUT_BACK or w in UNITS or w.isdigit() for w in words[k + 1 : end]):
+            plain = _CUT_BACK | UNITS.keys() | NUMBER_WORDS.keys()
+            if end is not None and all(w in plain or w.isdigit() for w in words[k + 1 : end]):
                 found.append(Mention("restored", "trimmed", k, end + 1))
+    for q in scene.quantities:
+        if scene.words(q.j, q.j + 2) in _OFF_EACH and q.unit == "mm" and not any(m.i < q.i < m.j for m in found):
+            found.append(Mention("restored", "trimmed", q.j, q.j + 2))  # 'ends ragged -> 2 mm off each end'
     return found
 
 
