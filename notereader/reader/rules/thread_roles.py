@@ -94,11 +94,13 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, found: list[Anch
 def _others_pattern(scene: Scene, thread: Thread, threads: list[Thread], found: list[Anchor]) -> bool:
     """'Lim-Tsai, 4-0 looped Supramid + 5-0 Prolene running': the pattern is of the thread beside it only."""
     after = next((t for t in threads if t.i >= thread.j), None)
-    if after is None or after.size not in _THIN or scene.word_before(after.i) not in _JOINS:
+    if after is None or after.size not in _THIN:
         return False
     patterns = [a.i for a in found if a.role == "pattern" and a.i >= thread.j]
     core = any(a.role == CORE and a.j <= thread.i for a in found)
-    return core and bool(patterns) and patterns[0] >= after.j
+    if core and patterns and scene.next_word(thread.j) in _JOINS and thread.j < patterns[0] < after.i:
+        return True  # 'Lim-Tsai, looped 4-0 Supramid + running 6-0 nylon'
+    return core and bool(patterns) and patterns[0] >= after.j and scene.word_before(after.i) in _JOINS
 
 
 def _draws_graft(scene: Scene, thread: Thread) -> bool:

@@ -183,6 +183,11 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
         return own
     ends = [m for m in scene.of("ends", "endword") if m.j <= q.i]
     each = {"each", "both", "them", "they"} & set(scene.words(q.i - 3, q.j + 4))
+    before = desk.scene_before(scene)
+    if each and not ends and before is not None and not any(g.tendons or g.digits for g in scene.setting.groups):
+        stumps = [m for m in before.of("endword") if before.page.words[m.j - 1] in ("ends", "stumps")]
+        if stumps and before.sentence.block == scene.sentence.block:
+            return end_owners(desk, before, stumps[-1])  # 'The profundus stumps were frayed. I cut 2 mm off each.'
     spot = ends[-1] if ends and each else Mention("ends", "", q.i, q.j)  # 'ends ragged, so 3 mm of each was pared back'
     targets = end_owners(desk, scene, spot)
     return deep_of_column(scene, targets)
