@@ -94,6 +94,9 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if others:
         return others
     if said_of_all(scene, i):
+        told = _just_named(desk, scene) if "them" in scene.words(*scene.part(i)) else []
+        if len(told) > 1:
+            return told
         wide = suture_owners(desk, scene, i, j)[0]
         if len(wide) > 1:
             return wide
@@ -167,7 +170,10 @@ def _just_named(desk: Desk, scene: Scene) -> list[Target]:
         if any(g.generic == "all" for g in before.setting.groups):
             return desk.sewn()
         if groups:
-            return list(dict.fromkeys(t for g in groups for t in group_targets(before, g) if _sewn(desk, t)))
+            named = [t for g in groups for t in group_targets(before, g) if _sewn(desk, t)]
+            if said_of_all(before, groups[0].i) and not any(g.digits for g in before.setting.groups):
+                named = [t for t in desk.sewn() if t.tendon in groups[0].tendons]  # 'Each of the three FDP repairs'
+            return list(dict.fromkeys(named))
         before = desk.scene_before(before)
     return []
 

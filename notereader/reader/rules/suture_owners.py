@@ -11,6 +11,7 @@ _ENDS_AND_SIDES = frozenset(["end", "side", "way", "stump", "sides", "direction"
 _CLOSES = frozenset([",", ";", ".", ")", "|"])
 _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
+_FLEXORS = frozenset(["fdp", "fds", "profundus", "superficialis", "flexor"])
 _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 
@@ -51,7 +52,7 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
         return own, []
     if said_of_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
-        named_before = [g for g in groups if g.j <= i and g.tendons]
+        named_before = [g for g in groups if (g.j <= i or g.i == i) and g.tendons]
         tendons = {t for g in named_before or groups if g in named_before or g.every for t in g.tendons}
         wide = [t for t in desk.sewn(digits or None) if not tendons or t.tendon in tendons]
         if wide and not (tendons and digits):
@@ -174,6 +175,8 @@ def said_of_all(scene: Scene, k: int) -> bool:
         return False
     for n, word in enumerate(words):
         after = words[n + 1 : n + 4]
+        if after[:2] == ["of", "the"] and _FLEXORS & set(words[n + 3 : n + 6]):
+            after = [w for w in words[n + 4 : n + 7] if w not in _FLEXORS]  # 'each of the three FDP repairs'
         if word in _ALL and not _ALL_OF.isdisjoint(after) and _ENDS_AND_SIDES.isdisjoint(after[:2]):
             return True
     return False
