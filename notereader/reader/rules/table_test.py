@@ -69,7 +69,9 @@ def _value(scene: Scene, mention: Mention) -> str:
         _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i))
     ):
         return "passive"
-    return "passive" if mention.value == "traction" and moves else mention.value
+    before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    bent = after[:1] == ["through"] and not _MOVED_PARTS.isdisjoint(before)  # 'each finger pulled through by hand'
+    return "passive" if mention.value == "traction" and (moves or bent) else mention.value
 
 
 def _by_another(scene: Scene, mention: Mention) -> bool:
@@ -243,7 +245,7 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     if words[mention.i - scene.sentence.i] == "i" and scene.word_before(mention.i) in ("when", "if", "as", "until"):
         return False
-    if not _pulls_repair(scene, mention, set(words)):
+    if not _pulls_repair(desk, scene, mention, set(words)):
         return False
     if mention.value == "active":
         reach = 2 if scene.words(mention.i, mention.i + 1) == ["active"] else 0
@@ -262,7 +264,7 @@ def _before_repair(words: list[str]) -> bool:
     return any(_BEFORE_THESE.isdisjoint(words[n + 1 : n + 4]) for n in places)
 
 
-def _pulls_repair(scene: Scene, mention: Mention, words: set[str]) -> bool:
+def _pulls_repair(desk: Desk, scene: Scene, mention: Mention, words: set[str]) -> bool:
     """Tell whether words that live elsewhere too tell of a test of the repair here."""
     word = " ".join(scene.words(mention.i, mention.j))
     pulls = {"traction", "pull", "pulled", "pulling"} & set(scene.words(mention.i, mention.j))
@@ -270,5 +272,5 @@ def _pulls_repair(scene: Scene, mention: Mention, words: set[str]) -> bool:
         return False
     if word in _WEAK_TESTS and words.isdisjoint(_TEST_CONTEXT):
         return False
-    tells = bool(scene.of("gap")) or not words.isdisjoint({"test", "tested", "checked"})
+    tells = _told_of_repair(desk, scene) or not words.isdisjoint({"test", "tested", "checked"})
     return not pulls or words.isdisjoint(_OTHER_PULLS) or tells
