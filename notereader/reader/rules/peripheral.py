@@ -57,6 +57,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     _left_out_there(desk, scene, spots)
     _without_running(desk, scene, spots)
     _none_around(desk, scene, bool(spots))
+    _had_none(desk, scene, bool(spots) or any(t.role == PERIPHERAL for t in threads))
     _one_only(desk, scene, spots)
     if (
         scene.sentence.prefix
@@ -245,9 +246,29 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
                 desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
 
 
+def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
+    """'..., whereas the superficialis had none', 'around the two FDSs nothing': told of it behind its name."""
+    words = scene.page.words
+    for k in range(scene.sentence.i + 1, scene.sentence.j):
+        if words[k] not in ("none", "nothing") or not scene.told(k):
+            continue
+        named = [g for g in scene.setting.groups if g.tendons and g.j <= k and not g.reference]
+        had = told and bool(named) and words[k - 1] in _HAD and scene.next_word(k + 1) in _CLOSES
+        around = bool(named) and named[-1].j == k and _AROUND & set(scene.words(named[-1].i - 3, named[-1].i))
+        for target in _tendons_everywhere(desk, scene, named[-1]) if had or around else []:
+            spot = [(named[-1].i if k - named[-1].i <= 14 else k - 1, k + 1)]
+            desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
+
+
+_HAD = frozenset(["had", "got", "received", "has", "needed", "was"])
+_CLOSES = frozenset(["", ".", ",", ";", "because", "as", "and"])
+_AROUND = frozenset(["around", "round", "on"])
+
+
 def _tendons_everywhere(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'...added to all three profundus repairs; none on the superficialis': of every finger spoken of."""
-    if group.digits or len(scene.every_digit) < 2 or "all" not in scene.said:
+    several = "all" in scene.said or (group.every and group.j - group.i <= 3)
+    if group.digits or len(scene.every_digit) < 2 or not several:
         return targets_of(desk, scene, group)
     return [t for t in desk.sewn() if t.tendon in group.tendons]
 

@@ -213,7 +213,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             return _taken_together(desk, scene, named, group)
         wide = scene.setting.wide if scene.words(group.i, group.j) == ["every", "one"] else ()
         sewn = [t for t in desk.sewn(group.digits or None) if not wide or t.tendon in wide]
-        sewn = meant_by_all(desk, scene, group.i, set(scene.words(group.i, group.j)), sewn)
+        lead = scene.words(max(scene.sentence.i, group.i - 4), group.i)
+        words = {*scene.words(group.i, group.j), *(w for w in lead if w in ("each", "both"))}
+        sewn = meant_by_all(desk, scene, group.i, words, sewn)  # 'around each of these two tendons'
         return fingers_only(scene, group, sewn)
     if group.generic == "others":
         left = others(desk, scene, group, desk.repairable())
