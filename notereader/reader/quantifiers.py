@@ -80,6 +80,8 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
             if page.words[q.j - 1] == "other" and not (noun or verb):
                 continue  # 'in the other plane'
             these = {"these", "those", "them"} & set(page.words[q.i : k])
+            if any(g.generic == "all" and g.j <= q.i for g in groups):
+                these = set()  # 'the four finger tendons that were cut, all of them got a cruciate'
             return [Group(q.i, k, generic="one" if these else "all", every=not these)]
     return []
 

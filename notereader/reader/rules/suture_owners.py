@@ -230,7 +230,8 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
     """'the four finger tendons', 'all digital flexors': not those of the wrist."""
-    if scene.word_before(group.i) not in ("finger", "digital"):
+    named = [g for g in scene.setting.groups if g.generic == "all" and g.i <= group.i]
+    if not any(scene.word_before(g.i) in ("finger", "digital") for g in named):
         return targets
     return [t for t in targets if t.digit] or targets
 
