@@ -190,7 +190,9 @@ def _part_of_pulley(page: Page, mention: Mention) -> bool:
     if words[i] not in ("middle", "mid") or j >= len(words):
         return False
     k = i - (words[i - 1] in (":", "-", "=", ","))
-    measured = words[j] in _PART_NOUNS or (words[j].isdecimal() and words[j + 1 : j + 2] in (["mm"], ["%"], ["millimetres"]))
+    measured = words[j] in _PART_NOUNS or (
+        words[j].isdecimal() and words[j + 1 : j + 2] in (["mm"], ["%"], ["millimetres"])
+    )
     return measured and any(m.kind == "pulley" and m.j == k for m in within(page.mentions, k - 3, k))
 
 

@@ -27,6 +27,8 @@ def _is_pulley(page: Page, k: int) -> bool:
     after = words[k + 2] if k + 2 < len(words) else "."
     if after not in _SAYS and not _COUNTED.isdisjoint(words[k + 2 : k + 2 + _REACH]):
         return False
-    listed = after == "and" and words[k + 3 : k + 4] == ["a"] and words[k + 4 : k + 5] != [] and words[k + 4] in _NUMBERS
+    listed = (
+        after == "and" and words[k + 3 : k + 4] == ["a"] and words[k + 4 : k + 5] != [] and words[k + 4] in _NUMBERS
+    )
     opened = any(m.kind in ("opened", "restored") and m.j == k for m in within(page.mentions, max(0, k - 4), k))
     return after in _AFTER or listed or opened or (k > 0 and words[k - 1] in _BEFORE)

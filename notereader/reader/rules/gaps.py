@@ -216,11 +216,15 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return (subject is None or subject.kind not in ("pulley", "pulleys")) and after_repair(desk, scene)
     if word in _PARTED:
         if any(_wide(scene, q, mention) for q in scene.quantities):
-            tendons = {k for g in scene.setting.groups if g.tendons for k in range(g.i, g.j)}  # 'the latter opened by 1 mm'
+            tendons = {
+                k for g in scene.setting.groups if g.tendons for k in range(g.i, g.j)
+            }  # 'the latter opened by 1 mm'
             here = scene.part(mention.i)
             pulleys = [m for m in scene.of("pulley", "pulleys") if m.i not in tendons and scene.part(m.i) == here]
             return after_repair(desk, scene) and not pulleys
-        tested = scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
+        tested = (
+            scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
+        )
         return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
     return bool(desk.repairable() or scene.setting.focus)
 

@@ -3,7 +3,7 @@
 from notereader.reader.desk import Copy, Desk, Finding, carried
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
-from notereader.reader.rules.roles import PERIPHERAL, TENDON, anchors
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -99,15 +99,34 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
                     return k, j, None, "stitch"
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
                 return k, j, None, "peripheral" if peripheral else "all"
+            answered = _label_answered(scene, k)
+            if answered:
+                return scene.sentence.i, k + 1, None, answered
             led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
             if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
                 return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
             if after[:2] == ["was", "done"] or after[:1] in (["for"], ["done"]) or after[:2] == ["again", "for"]:
                 return k, k + 2, None, "all"
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
-        if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i and named:
-            return k, k + 2, None, "all"
+        if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i:
+            part = _part_told(scene, k)
+            if named or part:
+                return k, k + 2, None, part or "all"  # 'Peripheral suture as above.'
     return None
+
+
+def _label_answered(scene: Scene, k: int) -> str:
+    """'Epitendinous: the same', 'Purchase: same': the label tells what is the same as before; '' for any other."""
+    first = scene.sentence.i
+    lead = [w for w in scene.words(first, k) if w not in ("the", ":") and not w.startswith("..")]
+    if scene.next_word(k + 1) not in ("", ".") or ":" not in scene.words(first, k) or len(lead) > 2:
+        return ""
+    if any(m.i == first for m in scene.of("bite")):
+        return "purchase"
+    return scene.sentence.section if scene.sentence.section in (CORE, PERIPHERAL) else ""
+
+
+_PERIPHERAL_NOUNS = frozenset(["epitendinous", "peripheral", "epi", "circumferential"])
 
 
 def _slip_behind(scene: Scene, k: int) -> bool:
@@ -119,6 +138,9 @@ def _slip_behind(scene: Scene, k: int) -> bool:
 def _part_told(scene: Scene, i: int) -> str:
     """'7/0 Prolene running, same as the middle': only the peripheral suture is told of, so only it is the same."""
     first, _ = scene.part(i)
+    said = scene.words(scene.sentence.i, i)
+    if said.count("same") > 1 and {"core", "suture", "stitch"} & set(said) and _PERIPHERAL_NOUNS & set(said):
+        return "all"  # 'with the same core suture and the same epitendinous suture as the index'
     told = {a.role for a in anchors(scene) if first <= a.i < i and a.role != TENDON}
     words = scene.words(first, i)
     if any(words[k] == "same" and words[k + 1] in ("core", "stitch", "suture") for k in range(len(words) - 1)):
@@ -171,9 +193,14 @@ def take_over(desk: Desk) -> None:
         if source is None:
             continue
         given = [f for f in desk.told_of("repairs", (source.digit, source.tendon, source.slip)) if not f.header]
-        wanted = {"peripheral": _PERIPHERAL, "core": _CORE, "thread": _THREAD, "results": _RESULTS, "stitch": _STITCH}.get(
-            copy.fields, (*_CORE, *_PERIPHERAL)
-        )
+        wanted = {
+            "peripheral": _PERIPHERAL,
+            "core": _CORE,
+            "thread": _THREAD,
+            "results": _RESULTS,
+            "stitch": _STITCH,
+            "purchase": ("purchase_mm",),
+        }.get(copy.fields, (*_CORE, *_PERIPHERAL))
         for target in copy.targets:
             if target != source:
                 _give(desk, copy, target, [f for f in given if f.field in wanted and f.order < copy.span[1]])
@@ -194,7 +221,7 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     told = [f for f in desk.told_of("repairs", entry) if not f.header]
     own = {f.field for f in told}
     stitches = {f.value for f in told if f.field == "stitch"}
-    if copy.fields != "thread" and stitches and not stitches & {f.value for f in given if f.field == "stitch"}:
+    if copy.fields not in ("thread", "purchase") and stitches and not stitches & {f.value for f in given if f.field == "stitch"}:
         own.update(_CORE)  # a stitch of its own says that its core suture is another
     for f in given:
         if f.field not in own:
