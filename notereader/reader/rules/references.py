@@ -145,6 +145,8 @@ def _part_told(scene: Scene, i: int) -> str:
     words = scene.words(first, i)
     if any(words[k] == "same" and words[k + 1] in ("core", "stitch", "suture") for k in range(len(words) - 1)):
         return "core"  # 'Same core as the index'
+    if told == {CORE} and words[-2:-1] == ["core"]:
+        return "core"  # 'core as for the ring finger; no epitendinous'
     return "peripheral" if told and told <= {PERIPHERAL, "pattern"} else ""
 
 

@@ -24,6 +24,7 @@ _TURNS = frozenset([",", ";", ":", "so", "but", "then"])
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
+_MORE = frozenset(["more", "extra", "further", "additional", "another"])
 # 'two modified Kesslers, one in each slip': one core, not a doubled one.
 _ONE_EACH = (["one", "in", "each"], ["one", "to", "each"], ["one", "for", "each"], ["one", "per", "slip"])
 # What follows an anchor told without a verb: 'Micro anchor, films happy. Armed with 3-0 ...'.
@@ -45,6 +46,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             continue
         if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):
             continue
+        if mention.value in _WEAK_STITCHES and not _MORE.isdisjoint(scene.words(mention.i - 3, mention.i)):
+            continue  # 'a gap of 1 mm; one more simple stitch put in'
         reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
         value, i, j = _doubled(scene, mention)
         targets, doubts = suture_owners(desk, scene, i, j)
