@@ -27,7 +27,7 @@ def one_of_several(page: Page, first: int, last: int) -> bool:
 def on_neither(page: Page, first: int, last: int) -> bool:
     """Tell whether words first to last end in 'on neither', 'in neither finger'."""
     words = page.words
-    return any(words[k] == "neither" and words[k - 1] in _PLACING for k in range(first + 1, last))
+    return any(words[k] == "neither" and words[k - 1] in _PLACING for k in range(max(first + 1, last - 5), last))
 
 
 def _of_them(words: list[str], k: int, last: int) -> bool:

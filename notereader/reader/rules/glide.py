@@ -93,6 +93,7 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if not {"said", "felt", "feels"}.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
             continue  # what the patient says of it
         ended = _ended(scene, mention) if value == "catching" else None
+        ended = True if value == "catching" and scene.next_word(mention.j) == "nowhere" else ended
         if ended is not None:
             value = "free" if ended else "catching"
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
@@ -152,7 +153,9 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
 
 def _tested_before(desk: Desk, scene: Scene) -> bool:
     before = desk.scene_before(scene)
-    return before is not None and before.sentence.block == scene.sentence.block and bool(before.of("test"))
+    if before is None or before.sentence.block != scene.sentence.block:
+        return False
+    return bool(before.of("test", "gap"))
 
 
 def _takes_tendon(scene: Scene, mention: Mention) -> bool:
@@ -212,6 +215,8 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
         before, after = scene.word_before(k), scene.next_word(k + 1)
+        if before == "now":
+            before = scene.word_before(k - 1)  # '-> A4 shaved back 2 mm -> now free'
         named = any(g.j == k for g in scene.setting.groups)  # 'IF, MF, RF free, no gap'
         leads = named or before in _ALONE or before == ">"  # 'catches at A2 -> A2 vented 5 mm -> free'
         if leads and after in _ALONE and not denied(scene, k, k + 1, 2, free=True):

@@ -76,6 +76,7 @@ def extents(desk: Desk, scene: Scene) -> None:
             if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
                 _part_cut(desk, scene, _cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
     _percents(desk, scene)
+    _share_again(desk, scene)
     _listed_shares(desk, scene)
     _fractions(desk, scene)
     _in_continuity(desk, scene)
@@ -298,6 +299,9 @@ def _neither(desk: Desk, scene: Scene) -> None:
         if words[k] != "neither" or not scene.told(k):
             continue
         cut = next((m for m in scene.of("hurt") if m.i > k and m.value in ("hurt", "complete")), None)
+        touched = next((n for n in range(k, scene.sentence.j) if words[n] in _TOUCHED), None)
+        if cut is None and touched is not None:
+            cut = Mention("hurt", "hurt", touched, touched + 1)  # 'in neither finger had the superficialis been touched'
         if cut is None or cut.i - k > 14:
             continue
         named = [g for g in scene.setting.groups if g.tendons and k < g.i and g.j <= cut.i]
@@ -307,6 +311,8 @@ def _neither(desk: Desk, scene: Scene) -> None:
             desk.tendon(scene, target, "extent", "intact", [(k, cut.j)], "extent intact")
 
 
+_OF_ITS = frozenset(["of", "the", "its", "his", "her", "their", "these"])
+_TOUCHED = frozenset(["touched", "involved", "reached", "harmed", "affected"])
 _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "are", "is"))
 
 
@@ -640,7 +646,9 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
         )
     named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
     if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
-        quantified = "both" in scene.words(max(scene.sentence.i, group.i - 1), group.j)
+        lead = scene.words(max(scene.sentence.i, group.i - 3), group.i)
+        of_both = "both" in lead and _OF_ITS.issuperset(lead[lead.index("both") + 1 :])  # 'both of its tendons'
+        quantified = of_both or "both" in scene.words(group.i, group.j)
         if quantified and len(digits) == 1 and digits[0] != "thumb":
             return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
     return named if value != "intact" or len(named) > 1 else []
@@ -680,6 +688,21 @@ def _percents(desk: Desk, scene: Scene) -> None:
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _share_again(desk: Desk, scene: Scene) -> None:
+    """'The radial slip about 80 percent cut, the ulnar one only about 20': the second share without its sign."""
+    signed = [q for q in scene.quantities if q.unit == "%"]
+    for q in scene.quantities if signed else ():
+        bare = not q.unit and q.high is not None and 5 <= q.high < 100 and q.i > signed[0].j
+        group = next((g for g in reversed(scene.setting.groups) if g.j <= q.i), None)
+        if not bare or group is None or not any(slip for _, _, slip in group.pairs) or not scene.told(q.i):
+            continue
+        if scene.next_word(q.j) in ("", ".", ",", ";") and _ABOUT.issuperset(scene.words(group.j, q.i)):
+            _part_cut(desk, scene, group_targets(scene, group), q.high or 0.0, q.i, q.j)
+
+
+_ABOUT = frozenset(["only", "about", "just", "some", "was", "perhaps", "maybe", "around", "roughly", ":", "at", "by", "one"])
 
 
 def _listed_shares(desk: Desk, scene: Scene) -> None:

@@ -92,7 +92,9 @@ def _cut_back(scene: Scene) -> list[Mention]:
         if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
             end = next((n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off")), None)
             plain = _CUT_BACK | UNITS.keys() | NUMBER_WORDS.keys()
-            if end is not None and all(w in plain or w.isdigit() for w in words[k + 1 : end]):
+            named = {n for g in scene.setting.groups if g.tendons for n in range(g.i, g.j)}  # 'cut the profundus back'
+            told = [words[n] for n in range(k + 1, end) if n not in named] if end is not None else []
+            if end is not None and all(w in plain or w.isdigit() for w in told):
                 found.append(Mention("restored", "trimmed", k, end + 1))
     for q in scene.quantities:
         if scene.words(q.j, q.j + 2) in _OFF_EACH and q.unit == "mm" and not any(m.i < q.i < m.j for m in found):
