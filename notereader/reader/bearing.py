@@ -117,17 +117,27 @@ def _says_which_finger(page: Page, sentence: Sentence, group: Group, setting: Se
 def _other_finger(
     page: Page, sentence: Sentence, groups: list[Group], digits: tuple[str, ...], seen: tuple[str, ...]
 ) -> None:
-    """'In the other finger the FDP was cut': of two fingers the one not spoken of becomes a group of its own."""
+    """'In the other finger the FDP was cut', 'its neighbour catches': of two fingers the one not spoken of.
+
+    It becomes a group of its own.
+    """
     words = page.words
-    spots = range(sentence.i, sentence.j - 2) if "other" in words[sentence.i : sentence.j] else ()
-    k = next((k for k in spots if words[k : k + 3] in (["the", "other", "finger"], ["the", "other", "digit"])), -1)
+    said = words[sentence.i : sentence.j]
+    spots = range(sentence.i, sentence.j - 2) if "other" in said or not _NEIGHBOUR.isdisjoint(said) else ()
+    own = not _NEIGHBOUR.isdisjoint(words[sentence.i + 1 : sentence.i + 2])  # 'Its neighbour still catches'
+    k = sentence.i if own else next((k for k in spots if words[k : k + 3] in _THE_OTHER), -1)
     named = next((g.digits for g in reversed(groups) if g.digits and g.j <= k), digits)
     if k < 0 or len(seen) != 2 or len(named) != 1 or named[0] not in seen or any(g.digits and g.i > k for g in groups):
         return
-    kept = [g for g in groups if g.j <= k or g.i >= k + 3]
-    for cut in [g for g in groups if g.i < k + 3 < g.j and g.tendons]:  # 'the other finger the FDP'
-        kept.append(Group(k + 3, cut.j, tendons=cut.tendons, pairs=tuple((None, t, s) for _, t, s in cut.pairs)))
-    groups[:] = sorted([*kept, Group(k, k + 3, tuple(d for d in seen if d != named[0]))], key=lambda g: g.i)
+    end = k + (2 if words[k + 1] in _NEIGHBOUR else 3)
+    kept = [g for g in groups if g.j <= k or g.i >= end]
+    for cut in [g for g in groups if g.i < end < g.j and g.tendons]:  # 'the other finger the FDP'
+        kept.append(Group(end, cut.j, tendons=cut.tendons, pairs=tuple((None, t, s) for _, t, s in cut.pairs)))
+    groups[:] = sorted([*kept, Group(k, end, tuple(d for d in seen if d != named[0]))], key=lambda g: g.i)
+
+
+_THE_OTHER = (["the", "other", "finger"], ["the", "other", "digit"])
+_NEIGHBOUR = frozenset(["neighbour", "neighbor"])
 
 
 def _under_heading(

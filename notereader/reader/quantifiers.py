@@ -104,7 +104,7 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
 
 
 def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:
-    """Tell whether a suture ends right before word k: '3-0 PDS both', '4-strand cruciate each', '3-0 PDS, all three'."""
+    """Tell whether a suture ends right before word k: '3-0 PDS both', '4-strand cruciate each', 'PDS, all three'."""
     k -= page.words[k - 1] == ","
     return any(m.j == k and m.kind in ("material", "stitch") for m in within(page.mentions, sentence.i, k))
 

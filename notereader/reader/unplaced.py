@@ -1,4 +1,4 @@
-"""Statements of which the note does not say whose they are: 'one of them gapped', 'a running 6-0 round one', 'on neither'.
+"""Statements of which the note does not say whose they are: 'one of them gapped', 'a 6-0 round one', 'on neither'.
 
 What holds of one of several, unnamed, is shown of none of them.
 """

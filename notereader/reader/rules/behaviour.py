@@ -209,8 +209,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
 def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, after: bool = False) -> bool:
     """Tell whether words i to j are denied by a word before them, or with `after` by one behind them too.
 
-    With `free` an 'and' ends a denial: 'no gap and free gliding', 'no gap / smooth'. So does a finger named anew: 'thumb
-    no gap either thumb catches a bit'.
+    With `free` an 'and' ends a denial: 'no gap and free gliding', 'no gap / smooth'. So does a finger named anew:
+    'thumb no gap either thumb catches a bit'.
     """
     for cue in within(scene.page.cues, max(scene.sentence.i, i - reach - 4), i):
         if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] == "unticked":

@@ -48,9 +48,15 @@ def deep_of_column(scene: Scene, targets: list[Target]) -> list[Target]:
     return [t for t in targets if t.tendon in ("FDP", "FPL")] or targets
 
 
+_RIMS = frozenset(["edge", "edges", "rim", "lip", "margin", "border"])
+
+
 def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
     if not _END_NOUNS.isdisjoint(scene.words(mention.i, mention.j)):
         return True
+    pulley = any(m.kind == "pulley" and 0 <= m.i - mention.j <= 4 for m in scene.mentions)
+    if scene.next_word(mention.j) in _RIMS and pulley:
+        return False  # 'caught on the shredded edge of A2'
     spots = [n.i for n in nouns]
     spots += [k for k in range(*scene.part(mention.i)) if scene.page.words[k] in _STUMPS]  # 'both stumps were furry'
     near = any(abs(k - mention.i) <= 9 and scene.word_before(k) not in ("bone", "nerve") for k in spots)

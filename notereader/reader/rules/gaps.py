@@ -51,8 +51,8 @@ _GONE = (
 def gap_gone(desk: Desk, scene: Scene) -> None:
     """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
     words = scene.page.words
-    first, last = scene.sentence.i, scene.sentence.j
-    spot = next((k for k in range(first, last) if words[k : k + 3] in _GONE and _closes(scene, k + 3)), None)
+    within_it = range(scene.sentence.i, scene.sentence.j)
+    spot = next((k for k in within_it if words[k : k + 3] in _GONE and _closes(scene, k + 3)), None)
     if spot is None or not scene.told(spot):
         return
     first = scene

@@ -223,7 +223,11 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     told = [f for f in desk.told_of("repairs", entry) if not f.header]
     own = {f.field for f in told}
     stitches = {f.value for f in told if f.field == "stitch"}
-    if copy.fields not in ("thread", "purchase") and stitches and not stitches & {f.value for f in given if f.field == "stitch"}:
+    if (
+        copy.fields not in ("thread", "purchase")
+        and stitches
+        and not stitches & {f.value for f in given if f.field == "stitch"}
+    ):
         own.update(_CORE)  # a stitch of its own says that its core suture is another
     for f in given:
         if f.field not in own:

@@ -225,7 +225,20 @@ def _the_same(desk: Desk, scene: Scene) -> None:
     if "same" not in words or not scene.of("gap", "glide"):
         return
     k = scene.sentence.i + words.index("same")
-    if scene.next_word(k + 1) not in (":", ",", ".", "-", ">", "tug", "test", "pull", "manoeuvre", "maneuver", "check", "way"):
+    if scene.next_word(k + 1) not in (
+        ":",
+        ",",
+        ".",
+        "-",
+        ">",
+        "tug",
+        "test",
+        "pull",
+        "manoeuvre",
+        "maneuver",
+        "check",
+        "way",
+    ):
         return
     told = [f for f in desk.findings if f.field == "test" and f.order < scene.sentence.i]
     for target in _with_results(desk, scene) if told else []:

@@ -301,7 +301,9 @@ def _neither(desk: Desk, scene: Scene) -> None:
         cut = next((m for m in scene.of("hurt") if m.i > k and m.value in ("hurt", "complete")), None)
         touched = next((n for n in range(k, scene.sentence.j) if words[n] in _TOUCHED), None)
         if cut is None and touched is not None:
-            cut = Mention("hurt", "hurt", touched, touched + 1)  # 'in neither finger had the superficialis been touched'
+            cut = Mention(
+                "hurt", "hurt", touched, touched + 1
+            )  # 'in neither finger had the superficialis been touched'
         if cut is None or cut.i - k > 14:
             continue
         named = [g for g in scene.setting.groups if g.tendons and k < g.i and g.j <= cut.i]
@@ -702,7 +704,9 @@ def _share_again(desk: Desk, scene: Scene) -> None:
             _part_cut(desk, scene, group_targets(scene, group), q.high or 0.0, q.i, q.j)
 
 
-_ABOUT = frozenset(["only", "about", "just", "some", "was", "perhaps", "maybe", "around", "roughly", ":", "at", "by", "one"])
+_ABOUT = frozenset(
+    ["only", "about", "just", "some", "was", "perhaps", "maybe", "around", "roughly", ":", "at", "by", "one"]
+)
 
 
 def _listed_shares(desk: Desk, scene: Scene) -> None:

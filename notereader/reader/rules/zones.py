@@ -36,7 +36,9 @@ def zones(desk: Desk, scene: Scene) -> None:
         targets = respective(scene, mention.i, _peers(scene), targets)
         digits = _zone_digits(desk, scene, mention)
         if "respectively" in scene.said and len(digits) == len(_peers(scene)) > 1 and mention.i in _peers(scene):
-            digits = (digits[_peers(scene).index(mention.i)],)  # 'ring and small fingers, zone I and zone II respectively'
+            digits = (
+                digits[_peers(scene).index(mention.i)],
+            )  # 'ring and small fingers, zone I and zone II respectively'
         if targets:
             for target in targets:
                 desk.tendon(scene, target, "zone", mention.value, [(mention.i, mention.j)], "zone of a named tendon")
