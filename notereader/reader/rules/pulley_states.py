@@ -241,7 +241,7 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
     if {"already", "found"} & before:
         return True
     if _before(scene, m, 2) == ["had", "been"] and scene.page.words[m.i] in _WOUNDED:
-        # 'the A2 pulley had been split over its middle third', but 'it jammed until 8 mm of this pulley had been divided'
+        # 'the A2 pulley had been split', but 'it jammed until the distal 8 mm of this pulley had been divided'
         return "until" not in _before(scene, m, 12)
     wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
     return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
