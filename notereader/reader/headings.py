@@ -149,6 +149,9 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
         return False
     if heading.i in starts:
         return not _ends_a_name(page, heading) and _starts_a_line(page, heading, line)
+    boxed = page.words[heading.i - 2 : heading.i] in (["x", ")"], ["x", "]"], ["(", ")"], ["[", "]"])
+    if boxed and page.breaks[heading.i] < Break.COLUMN:
+        return False  # 'Epitendinous:   ( ) none   (x) done: 6-0 nylon': an option
     if page.words[heading.i - 2 : heading.i] in (["nerves", "/"], ["nerve", "/"], ["arteries", "/"], ["artery", "/"]):
         return False
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label

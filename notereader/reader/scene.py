@@ -171,6 +171,8 @@ class Scene:
 
     def _is_form_mark(self, k: int) -> bool:
         word = self.page.words[k]
+        if word == "(":
+            return self.next_word(k + 1) in ("x", "v", ")")  # '(x) none   ( ) some'
         return word in _FORM_MARKS or word in ("]", ")", "x", "v") or word.startswith(("..", "__"))
 
     def owner(self, i: int, j: int) -> Subject | None:
