@@ -13,7 +13,7 @@ from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE, mark_manner
-from notereader.reader.ordinals import at_place, places_told
+from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.reader.shared_nouns import settle_shared_nouns
@@ -45,6 +45,7 @@ def bearing(doc: Doc) -> Doc:
     seen: dict[str, None] = {}  # digits named so far
     heading: tuple[str, ...] = ()  # tendons that stand alone on a line, as the head of lines for the fingers
     listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
+    pair: tuple[str, ...] = ()  # the fingers of the last sentence that named two
     rows = page.rows
     rows_at = _rows_at(rows)
     settings_of_rows: dict[str, list[Group]] = {}
@@ -52,6 +53,7 @@ def bearing(doc: Doc) -> Doc:
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows_at, settings_of_rows)
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
+        groups += _fingers_by_place(page, sentence, groups, pair)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
         _other_finger(page, sentence, groups, digits, tuple(seen))
@@ -87,7 +89,7 @@ def bearing(doc: Doc) -> Doc:
             if named:
                 relabelled = not named[-1].tendons and not _says_which_finger(page, sentence, named[-1], setting)
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
-        listed = _listed(setting) or listed
+        listed, pair = _listed(setting) or listed, _two_fingers(groups) or pair
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
@@ -215,6 +217,24 @@ def _by_place(
             t = targets[place]
             pair = ("" if t.digit is None and t.tendon in WRIST else t.digit, t.tendon, t.slip)
             found.append(Group(k, k + 2, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
+    return found
+
+
+def _two_fingers(groups: list[Group]) -> tuple[str, ...]:
+    """Return the two fingers a sentence names, where it names neither more nor fewer."""
+    named = tuple(dict.fromkeys(d for g in groups if not (g.reference or g.excepted) for d in g.digits))
+    return named if len(named) == 2 else ()
+
+
+def _fingers_by_place(page: Page, sentence: Sentence, groups: list[Group], pair: tuple[str, ...]) -> list[Group]:
+    """'A4 was vented in the former and left intact in the latter': of the two fingers named in or before the sentence."""
+    found: list[Group] = []
+    for k, place in fingers_told(page, sentence):
+        before = [g for g in groups if g.j <= k]
+        fingers = _two_fingers(before) or (() if any(g.digits for g in before) else pair)
+        tendons = any(g.tendons for g in before)  # 'the two profundi ..., in the former the knots were buried'
+        if fingers and not tendons and not any(g.i <= k + 1 < g.j for g in groups):
+            found.append(Group(k, k + 2, (fingers[place],)))
     return found
 
 

@@ -6,6 +6,7 @@ from notereader.vocabulary.wordlists import word_list
 _PLACES = {"former": 0, "first": 0, "second": 1, "third": 2, "latter": -1, "last": -1}
 _OF_TWO = frozenset(["former", "latter"])
 _FOLLOWS = word_list("ordinals", "follows")
+_LEADS = frozenset(["in", "of", "for", "on"])
 _MERELY = frozenset(["merely", "only", "just", "simply", "then", "also", "not"])
 _OTHER_THINGS = frozenset(["pulley", "sided", "bundle", "anynerve", "anyartery", "structure", "bone", "date"])
 
@@ -21,6 +22,16 @@ def places_told(page: Page, sentence: Sentence, mentions: list[Mention]) -> list
         if not any(m.kind in _OTHER_THINGS and m.i < k for m in mentions):
             found.append((k, word))
     return found
+
+
+def fingers_told(page: Page, sentence: Sentence) -> list[tuple[int, int]]:
+    """Return the words that point to one of two fingers: 'in the former A2 was vented', each with its place, 0 or 1."""
+    words = page.words
+    return [
+        (k, 0 if words[k + 1] == "former" else 1)
+        for k in range(sentence.i + 1, sentence.j - 1)
+        if words[k] == "the" and words[k + 1] in _OF_TWO and words[k - 1] in _LEADS
+    ]
 
 
 def _stands_alone(words: list[str], k: int, end: int) -> bool:
