@@ -255,12 +255,13 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
         named = [g for g in scene.setting.groups if g.tendons and g.j <= k and not g.reference]
         had = told and bool(named) and words[k - 1] in _HAD and scene.next_word(k + 1) in _CLOSES
         around = bool(named) and named[-1].j == k and _AROUND & set(scene.words(named[-1].i - 3, named[-1].i))
-        for target in _tendons_everywhere(desk, scene, named[-1]) if had or around else []:
+        meant = _tendons_everywhere(desk, scene, named[-1]) if had or around else []
+        for target in [t for t in meant if desk.has_suture(t)] or meant:
             spot = [(named[-1].i if k - named[-1].i <= 14 else k - 1, k + 1)]
             desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
 
 
-_HAD = frozenset(["had", "got", "received", "has", "needed", "was"])
+_HAD = frozenset(["had", "got", "received", "has", "needed", "was", "given"])
 _CLOSES = frozenset(["", ".", ",", ";", "because", "as", "and"])
 _AROUND = frozenset(["around", "round", "on"])
 

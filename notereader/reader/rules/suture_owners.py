@@ -53,7 +53,9 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     if said_of_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
         named_before = [g for g in groups if (g.j <= i or g.i == i) and g.tendons]
-        tendons = {t for g in named_before or groups if g in named_before or g.every for t in g.tendons}
+        here = scene.part(i)  # 'added to both profundus repairs, and omitted in all four superficialis repairs'
+        nearest = [g for g in groups if here[0] <= g.i < here[1] and g.tendons and g.every]
+        tendons = {t for g in nearest or named_before or groups if g in named_before or g.every for t in g.tendons}
         wide = [t for t in desk.sewn(digits or None) if not tendons or t.tendon in tendons]
         if wide and not (tendons and digits):
             words = set() if tendons else set(scene.words(*scene.part(i)))
