@@ -518,7 +518,10 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
     if group is not None and group.generic == "all":
         digits = group.digits or _fingers(scene, group)
         words = set(scene.words(group.i, group.j))
-        return meant_by_all(desk, scene, group.i, words, desk.sewn(digits or None)), []
+        sewn = desk.sewn(digits or None)
+        if group.digits:
+            sewn = [t for t in sewn if t.digit] or sewn  # 'the ring and small finger tendons': not those of the wrist
+        return meant_by_all(desk, scene, group.i, words, sewn), []
     if group is not None and group.every and not group.tendons and len(group.digits) < 2:
         return desk.sewn(), []
     found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)

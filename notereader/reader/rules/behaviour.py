@@ -90,7 +90,7 @@ def _excursion(scene: Scene, i: int) -> bool:
 
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
-    others = _the_rest(desk, scene)
+    others = _the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
     if others:
         return others
     if said_of_all(scene, i):
@@ -124,6 +124,46 @@ def _the_rest(desk: Desk, scene: Scene) -> list[Target]:
     named = [g for g in before.setting.groups if (g.digits or g.tendons) and not g.reference]
     told = {t for g in named for t in desk.sewn(g.digits or None) if not g.tendons or t.tendon in g.tendons}
     return [t for t in desk.sewn() if t not in told] if told else []
+
+
+def _them(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'The finger tendons showed no gap, and each of them glided': those of which the sentence told just before."""
+    first, last = scene.part(i)
+    named = any(first <= g.i < last and (g.tendons or g.digits) for g in scene.setting.groups)
+    if named or first == scene.sentence.i or "them" not in scene.words(first, last):
+        return []
+    told = [f for f in desk.findings if f.field in ("gap", "glide") and scene.sentence.i <= f.order < first]
+    return list(dict.fromkeys(Target(*f.entry) for f in told))
+
+
+def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'no gap in any of the six', 'all three ran freely': of the tendons told of, the set that has so many."""
+    first, last = scene.part(i)
+    words = scene.words(first, last)
+    spots = [n for n, word in enumerate(words) if word in _MANY and _counts_repairs(words, n)]
+    named = [g for g in scene.setting.groups if g.i >= first and g.j <= last and (g.tendons or g.digits)]
+    if not spots or named:
+        return []
+    groups = [g for g in scene.setting.groups if g.j <= first and not g.reference]
+    by_name = [t for g in groups if g.tendons for t in group_targets(scene, g) if _sewn(desk, t)]
+    digits = tuple(d for g in groups if not g.tendons for d in g.digits)
+    of_digits = [t for t in desk.sewn(digits) if t.digit in digits] if digits else []
+    every = desk.sewn()
+    stitched = [t for t in every if desk.has_suture(t)]
+    sets = (by_name, of_digits, _just_named(desk, scene), stitched, every, [t for t in stitched if t.digit])
+    return next((list(dict.fromkeys(s)) for s in sets if len(set(s)) == _MANY[words[spots[0]]]), [])
+
+
+def _counts_repairs(words: list[str], n: int) -> bool:
+    """Tell whether a number counts repairs: 'any of the six', 'all three', 'the three sutured tendons'."""
+    lead = words[max(0, n - 3) : n]
+    after = words[n + 1] if n + 1 < len(words) else "."
+    quantified = not _QUANTIFIERS.isdisjoint(lead) and set(lead[-2:]) <= _QUANTIFIERS | {"of", "the", "these"}
+    return quantified and (after in _STAND_FOR_ALL or after in _ENDS_COUNT or after.endswith("ed"))
+
+
+_MANY = {"three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5, "six": 6, "6": 6, "seven": 7, "eight": 8}
+_ENDS_COUNT = frozenset([".", ",", ";", "of", "ran", "was", "were", "bulky", "at"])
 
 
 def _smoothed(desk: Desk, scene: Scene) -> list[Target]:
