@@ -91,6 +91,7 @@ def _excursion(scene: Scene, i: int) -> bool:
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
     others = _the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
+    others = others or _both_kinds(desk, scene, i)
     if others:
         return others
     if said_of_all(scene, i):
@@ -134,6 +135,18 @@ def _them(desk: Desk, scene: Scene, i: int) -> list[Target]:
         return []
     told = [f for f in desk.findings if f.field in ("gap", "glide") and scene.sentence.i <= f.order < first]
     return list(dict.fromkeys(Target(*f.entry) for f in told))
+
+
+def _both_kinds(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'took both FDP repairs through passive motion, no gapping in either': of every finger's, as the sentence began."""
+    first, last = scene.part(i)
+    pairs = {"either", "neither", "both"} & set(scene.words(first, last))
+    named = any(first <= g.i < last and (g.tendons or g.digits) for g in scene.setting.groups)
+    wide = [g for g in scene.setting.groups if g.tendons and g.j <= first and not g.reference]
+    if not pairs or named or len(wide) != 1 or wide[0].digits or not wide[0].every:
+        return []
+    found = [t for t in desk.sewn() if t.tendon in wide[0].tendons]
+    return found if len(found) == 2 else []
 
 
 def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
