@@ -66,6 +66,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         and _leads_to_place(before)
     ):
         group.reference = True  # 'zone I, distal to the FDS insertion: torn through'
+    if _same_as(page.words[max(sentence.i, group.i - 6) : group.i]):
+        group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those
@@ -98,6 +100,15 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _same_as(lead: list[str]) -> bool:
+    while lead[-1:] != [] and lead[-1] in _SMALL:
+        lead = lead[:-1]
+    return lead[-2:] in (["same", "as"], ["identical", "to"], ["alike", "to"], ["similar", "to"])
+
+
+_SMALL = frozenset(["the", "in", "for", "on", "with", "of", "left", "right", "that", "at"])
 
 
 def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
