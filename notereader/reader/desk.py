@@ -297,6 +297,10 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if group.four == 1 and not group.digits and _of_repairs(scene, group):
         own = [t for t in desk.repairable() if t.tendon in group.tendons]
         return own, group  # 'All FDP repairs were tested': those that were sewn
+    unsewn = bool(targets) and all(desk.treatments.get(t) in ("left", "trimmed", "excised") for t in targets)
+    if unsewn and not group.digits and _of_repairs(scene, group):
+        sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
+        return sewn, group  # 'the superficialis repair' behind words on a finger whose own was only trimmed
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]

@@ -113,4 +113,6 @@ def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:
     """'The pulleys were dilated and both were preserved': the quantifier takes up what stands before it."""
     kinds = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "tendon", "digit")
     before = [m for m in within(page.mentions, sentence.i, q.i) if m.kind in kinds]
+    while len(before) > 1 and before[-1].kind == "digit" and before[-2].kind != "tendon":
+        before = before[:-1]  # 'the ulnar digital nerve of the ring finger, both divided'
     return bool(before) and before[-1].kind not in ("tendon", "digit")
