@@ -154,10 +154,10 @@ def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     first, last = scene.part(i)
     words = scene.words(first, last)
     spots = [n for n, word in enumerate(words) if word in _MANY and _counts_repairs(words, n)]
-    named = [g for g in scene.setting.groups if g.i >= first and g.j <= last and (g.tendons or g.digits)]
+    named = [g for g in scene.setting.groups if g.i >= first and g.j <= last and g.tendons]
     if not spots or named:
         return []
-    groups = [g for g in scene.setting.groups if g.j <= first and not g.reference]
+    groups = [g for g in scene.setting.groups if g.j <= first + spots[0] and not g.reference]
     by_name = [t for g in groups if g.tendons for t in group_targets(scene, g) if _sewn(desk, t)]
     digits = tuple(d for g in groups if not g.tendons for d in g.digits)
     of_digits = [t for t in desk.sewn(digits) if t.digit in digits] if digits else []

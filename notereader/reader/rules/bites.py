@@ -204,6 +204,9 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # '3 mm taken off each side'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
+    opened = [m for m in scene.of("opened") if m.j <= q.i and q.i - m.j <= 4]
+    if any(m.value in ("vented", "released", "trimmed", "excised") for m in opened) and desk.topic == "pulley":
+        return False  # 'A4 was kept. I vented its proximal 4 mm to reach the distal end before the core was placed'
     if scene.next_word(q.j) == "of" and any(0 < s.i - q.j <= 5 for s in scene.subjects if s.kind in _OTHERS):
         return False  # '12 mm of the radial digital nerve'
     if _by_stump(scene, q) and _about_core(desk, scene, q):
