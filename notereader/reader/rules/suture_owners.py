@@ -12,6 +12,7 @@ _CLOSES = frozenset([",", ";", ".", ")", "|"])
 _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
 _FLEXORS = frozenset(["fdp", "fds", "profundus", "superficialis", "flexor"])
+_USED = frozenset(["was", "were", "used", "placed", "chosen", "taken", "put"])
 _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 
@@ -146,6 +147,8 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
     behind = j if stitch is None else stitch.j  # 'a four-strand Strickland in the thumb'
     for group in groups:
         between = scene.words(behind, group.i)
+        while between[:1] != [] and between[0] in _USED and group.digits and not group.tendons:
+            between = between[1:]  # '3-0 was used in the index only'
         if (
             group.digits
             and j <= group.i
