@@ -13,6 +13,7 @@ from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE, mark_manner
+from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
@@ -46,6 +47,7 @@ def bearing(doc: Doc) -> Doc:
     heading: tuple[str, ...] = ()  # tendons that stand alone on a line, as the head of lines for the fingers
     listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
     pair: tuple[str, ...] = ()  # the fingers of the last sentence that named two
+    numbered = NumberedRepairs()
     rows = page.rows
     rows_at = _rows_at(rows)
     settings_of_rows: dict[str, list[Group]] = {}
@@ -53,7 +55,7 @@ def bearing(doc: Doc) -> Doc:
         groups = _groups(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows_at, settings_of_rows)
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
-        groups += _fingers_by_place(page, sentence, groups, pair)
+        groups += _fingers_by_place(page, sentence, groups, pair) + numbered.told(page, sentence)
         groups.sort(key=lambda g: g.i)
         _take_up_before(page, sentence, groups, focus)
         _other_finger(page, sentence, groups, digits, tuple(seen))
@@ -69,6 +71,7 @@ def bearing(doc: Doc) -> Doc:
             relabelled=relabelled,
             mentions=by_sentence[n],
         )
+        numbered.note(page, sentence, groups, digits)
         _note_rows(sentence, groups, rows, rows_at, settings_of_rows)
         standing = next((page.standing[g.i] for g in groups if not page.standing[g.i]), None)
         if standing is None:
@@ -227,7 +230,7 @@ def _two_fingers(groups: list[Group]) -> tuple[str, ...]:
 
 
 def _fingers_by_place(page: Page, sentence: Sentence, groups: list[Group], pair: tuple[str, ...]) -> list[Group]:
-    """'A4 was vented in the former and left intact in the latter': of the two fingers named in or before the sentence."""
+    """'A4 was vented in the former and left intact in the latter': of the two fingers named last."""
     found: list[Group] = []
     for k, place in fingers_told(page, sentence):
         before = [g for g in groups if g.j <= k]

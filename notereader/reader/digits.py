@@ -202,7 +202,9 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     if words[i] not in ("middle", "long", "little", "small") or j - i > 1 or i == 0:
         return False
     if words[i - 2 : i] == [".", "the"] and words[j : j + 1] != [] and words[j] in _RAN:
-        return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'The ring glided. The small was free.'
+        return any(
+            m.kind == "digit" for m in within(page.mentions, i - 40, i)
+        )  # 'The ring glided. The small was free.'
     if words[i - 1] == "." and words[j : j + 1] != [] and words[j] in _OPENS_WITH:
         return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
     others = [m for m in within(page.mentions, i - 14, i + 14) if m.kind == "digit" and not m.i <= i < m.j]
@@ -245,7 +247,9 @@ _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
     ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
 )
-_RAN = frozenset(["was", "is", "had", "ran", "runs", "glided", "glides", "caught", "catches", "gapped", "did", "got", "one"])
+_RAN = frozenset(
+    ["was", "is", "had", "ran", "runs", "glided", "glides", "caught", "catches", "gapped", "did", "got", "one"]
+)
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
 _NEXT = frozenset(["now", "next", "then", "first", "lastly", "finally", "second", "third", "last"])
 _TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])

@@ -71,7 +71,9 @@ def _empty_label(page: Page, i: int, j: int) -> bool:
 # --- lines
 
 
-_MANY = 6  # sentences that begin small: 'FDP and FDS' in capitals do not make a note typed in capitals and small letters
+_MANY = (
+    6  # sentences that begin small: 'FDP and FDS' in capitals do not make a note typed in capitals and small letters
+)
 
 
 def in_small_letters(page: Page) -> bool:
@@ -83,7 +85,8 @@ def in_small_letters(page: Page) -> bool:
     large, little = sum(map(str.isupper, begun)), sum(map(str.islower, begun))
     if large and (little < 4 or little < 2 * large):
         return False
-    return little >= _MANY and little > _MANY * large or sum(map(str.isupper, page.text)) * 50 < len(page.text)
+    begins_small = little >= _MANY and little > _MANY * large
+    return begins_small or sum(map(str.isupper, page.text)) * 50 < len(page.text)
 
 
 def _after_stops(page: Page) -> list[int]:

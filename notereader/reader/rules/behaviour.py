@@ -138,7 +138,7 @@ def _them(desk: Desk, scene: Scene, i: int) -> list[Target]:
 
 
 def _both_kinds(desk: Desk, scene: Scene, i: int) -> list[Target]:
-    """'took both FDP repairs through passive motion, no gapping in either': of every finger's, as the sentence began."""
+    """'took both FDP repairs through passive motion, no gapping in either': of both fingers."""
     first, last = scene.part(i)
     pairs = {"either", "neither", "both"} & set(scene.words(first, last))
     named = any(first <= g.i < last and (g.tendons or g.digits) for g in scene.setting.groups)

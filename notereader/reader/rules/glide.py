@@ -60,7 +60,10 @@ def glide(desk: Desk, scene: Scene) -> None:
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
             continue  # 'moves but not freely, no click'
         before = event.value
-        targets = behaving(desk, scene, event.i, event.j)
+        groups = [g for g in scene.setting.groups if event.i < g.i and g.j < event.j and g.tendons]
+        inside = [g for g in groups if scene.next_word(g.j) == ":"]
+        at = event.j - 1 if inside else event.i  # 'Glide, repair 2: free'
+        targets = behaving(desk, scene, at, event.j)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, event.j, f"glide {event.value}")
 
 

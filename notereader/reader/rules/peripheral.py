@@ -36,6 +36,7 @@ _OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
 _OTHER_SUTURES = frozenset(["stay", "stays", "traction", "tag", "tagging", "holding", "tacking", "needle", "needles"])
 _SOON = 60  # words after which 'it' is something else
 _NO = frozenset(["no", "none", "nil", "n", "not", "omitted"])
+_LEFT_OUT_RULE = "peripheral suture said to be left out"
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 
@@ -71,17 +72,17 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
             scene.sentence.i + 1,
             "peripheral",
             "absent",
-            "peripheral suture said to be left out",
+            _LEFT_OUT_RULE,
         )
         return
     for spot in _one_a_part(scene, spots):
         if not scene.told(spot.i) or _of_other_thing(scene, spot):
             continue
         if scene.answer(spot.j) in _NO:
-            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", _LEFT_OUT_RULE)
             continue
         if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
-            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", _LEFT_OUT_RULE)
             return
         if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
             return
@@ -91,7 +92,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         ]:
             continue
         if _peripheral_negated(scene, spot):
-            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", "peripheral suture said to be left out")
+            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", _LEFT_OUT_RULE)
             continue
         if _only_a_word(scene, spot) or (scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":"):
             continue
@@ -107,7 +108,7 @@ def _without_running(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
     for m in scene.of("pattern"):
         led = [w for w in scene.words(max(scene.sentence.i, m.i - 2), m.i) if w not in ("a", "the", "any")]
         if m.value.startswith("running") and led[-1:] == ["without"] and scene.told(m.i):
-            lay_suture(desk, scene, m.i, m.j, "peripheral", "absent", "peripheral suture said to be left out")
+            lay_suture(desk, scene, m.i, m.j, "peripheral", "absent", _LEFT_OUT_RULE)
 
 
 def _taken_out(desk: Desk, scene: Scene) -> None:
@@ -142,7 +143,7 @@ def _finger_without(desk: Desk, scene: Scene) -> bool:
         named = [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"] if group.tendons else deep
         for target in named:
             span = [(group.i, group.j + 1)]
-            desk.tendon(scene, target, "peripheral", "absent", span, "peripheral suture said to be left out")
+            desk.tendon(scene, target, "peripheral", "absent", span, _LEFT_OUT_RULE)
     return bool(without) and len(without) == len(told)
 
 
@@ -180,7 +181,7 @@ def _got_none(desk: Desk, scene: Scene) -> None:
         )
         for target in named:
             span = [(group.i, end)]
-            desk.tendon(scene, target, "peripheral", "absent", span, "peripheral suture said to be left out")
+            desk.tendon(scene, target, "peripheral", "absent", span, _LEFT_OUT_RULE)
 
 
 def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
@@ -221,11 +222,14 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         if phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
             first, _last = scene.part(cue.i)
             digits = [g for g in scene.setting.groups if first <= g.i < cue.i and g.digits]
-            if digits and spots[0].i < first and "it" in scene.words(first, cue.i):
+            behind = [g for g in scene.setting.groups if g.digits and not g.tendons and 1 <= g.i - cue.j <= 2]
+            if behind and not digits and scene.next_word(cue.j) == "in" and spots[0].i < cue.i:
+                # 'added to the two profundus repairs and was omitted in the thumb'
+                for target in [t for t in desk.repairable(behind[0].digits) if t.tendon in ("FDP", "FPL")]:
+                    desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], _LEFT_OUT_RULE)
+            elif digits and spots[0].i < first and "it" in scene.words(first, cue.i):
                 for target in [t for t in desk.repairable(digits[-1].digits) if t.tendon in ("FDP", "FPL")]:
-                    desk.tendon(
-                        scene, target, "peripheral", "absent", [(cue.i, cue.j)], "peripheral suture said to be left out"
-                    )
+                    desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], _LEFT_OUT_RULE)
 
 
 def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
@@ -243,7 +247,7 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
             named = _tendons_everywhere(desk, scene, group) if group.tendons else deep if group.digits else []
             for target in named:
                 spot = [(k - 1, group.j)]
-                desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
+                desk.tendon(scene, target, "peripheral", "absent", spot, _LEFT_OUT_RULE)
 
 
 def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
@@ -258,7 +262,7 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
         meant = _tendons_everywhere(desk, scene, named[-1]) if had or around else []
         for target in [t for t in meant if desk.has_suture(t)] or meant:
             spot = [(named[-1].i if k - named[-1].i <= 14 else k - 1, k + 1)]
-            desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
+            desk.tendon(scene, target, "peripheral", "absent", spot, _LEFT_OUT_RULE)
 
 
 _HAD = frozenset(["had", "got", "received", "has", "needed", "was", "given"])
@@ -291,7 +295,7 @@ def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
             others = [t for t in desk.sewn() if t not in own]
         for target in others:
             spot = [(group.i, k + 1)]
-            desk.tendon(scene, target, "peripheral", "absent", spot, "peripheral suture said to be left out")
+            desk.tendon(scene, target, "peripheral", "absent", spot, _LEFT_OUT_RULE)
 
 
 def _of_other_thing(scene: Scene, spot: Anchor) -> bool:

@@ -128,6 +128,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'through a 1 cm nick above the wrist'
     if word in ("nick", "nicks") and "through" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return  # 'harvested through two nicks'
+    if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
+        return  # 'exploration of three fingers, tendon repair in two'
     if "respectively" in scene.said and sum(q.unit == "%" for q in scene.quantities) > 1:
         return  # '60% and 100% divided respectively': the shares are dealt out
     _so_was(desk, scene, mention)

@@ -34,6 +34,8 @@ def told_apart(desk: Desk, scene: Scene, mention: Mention) -> tuple[list[Answer]
             continue
         if group.i < mention.i:
             continue
+        if scene.next_word(group.j) == ":" and group.j + 1 < scene.sentence.j:
+            last = scene.part(group.j + 1)[1]  # 'Gap, repair 2: 1 mm'
         yes, width = _answer(scene, group, first, last)
         if yes is not None:
             found.append(Answer(repairs_of(desk, scene, group), yes, first, min(last, scene.sentence.j), width))
