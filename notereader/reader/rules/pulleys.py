@@ -383,7 +383,8 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     """
     known = [f for digit in (*DIGITS, None) for f in desk.told_of("pulleys", (digit, mention.value, None))]
     cut = {t.digit for t in desk.cut()}
-    found = {m.value for m in scene.of("opened", "extent")}
+    first, last = scene.part(mention.i)
+    found = {m.value for m in scene.of("opened", "extent") if first <= m.i < last}
     named = [s for s in desk.scenes if s.sentence.section == "addendum" and s.sentence.i < scene.sentence.i]
     added = any(g.digits for s in named for g in s.setting.groups)  # 'ADDENDUM. The ring finger was left out ...'
     astray = (scene.sentence.section == "addendum" and not added) or bool(cut and not cut & set(told))
