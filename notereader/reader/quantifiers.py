@@ -67,8 +67,9 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
         if after in ("them", "these", "those") and k + 1 < sentence.j:
             k += 1
             after = page.words[k]
-        if after in ("also", "then", "now", "too", "alike") and k + 1 < sentence.j:
-            after = page.words[k + 1]  # 'Each of them also received'
+        if after in ("also", "then", "now", "too", "alike", "completely", "fully") and k + 1 < sentence.j:
+            cut = page.words[k + 1] in ("cut", "torn") and page.words[k + 2 : k + 3] in ([","], ["."], [";"])
+            after = "divided" if cut else page.words[k + 1]  # 'Each of them also received', 'both completely cut'
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
         closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
         closes = closes or (k > q.i + 1 and page.words[q.i] == "all" and after == ":")  # 'All four: knots inside'
