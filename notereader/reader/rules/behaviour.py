@@ -145,7 +145,7 @@ def _both_kinds(desk: Desk, scene: Scene, i: int) -> list[Target]:
     wide = [g for g in scene.setting.groups if g.tendons and g.j <= first and not g.reference]
     if not pairs or named or len(wide) != 1 or wide[0].digits or not wide[0].every:
         return []
-    found = [t for t in desk.sewn() if t.tendon in wide[0].tendons]
+    found = [t for t in desk.sewn() if t.tendon in wide[0].tendons and desk.has_suture(t)]
     return found if len(found) == 2 else []
 
 

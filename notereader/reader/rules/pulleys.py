@@ -163,7 +163,7 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
 def _so_was_tendon(scene: Scene, groups: list[PulleyGroup]) -> None:
     """'Its superficialis was intact, and so were A2 and A4': the word is said of a tendon first."""
     for group in (g for g in groups if not g.actions):
-        lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in ("the", "both")]
+        lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in ("the", "both", "its")]
         said = [m for m in scene.of("extent") if m.j <= group.i and scene.told(m.i)]
         if said and said[-1].value == "intact" and lead[-2:] in _SO_WERE:
             group.actions = [Mention("opened", "intact", said[-1].i, said[-1].j)]

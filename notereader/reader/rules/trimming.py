@@ -178,7 +178,8 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'3 mm, from the FDP only' says whose by the tendon right after; else whose ends they are."""
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
-        if group.tendons and q.j <= group.i and len(between) <= 3 and "from" in between:
+        off = between[:1] == ["off"] and "of" in between and len(between) <= 5  # 'off each end of the profundus'
+        if group.tendons and q.j <= group.i and (off or (len(between) <= 3 and "from" in between)):
             return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
     own = _of_digit_behind(desk, scene, q) or _of_group_before(desk, scene, q)
     if own:
