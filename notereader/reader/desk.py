@@ -301,6 +301,8 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if unsewn and not group.digits and _of_repairs(scene, group):
         sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
         return sewn, group  # 'the superficialis repair' behind words on a finger whose own was only trimmed
+    if not group.digits and _of_repairs(scene, group):
+        targets = [t for t in targets if desk.treatments.get(t) not in ("left", "trimmed", "excised")] or targets
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]

@@ -83,6 +83,7 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
         _mark_misquoted(page, sentence)
+        _mark_disregarded(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
         _mark_contrast(page, sentence)
@@ -156,6 +157,14 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
         before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
         if (after[:1] in (["is"], ["was"]) and not _WRONG.isdisjoint(after)) or not _ENTRIES.isdisjoint(before):
             _mark(page, first, last + 1, "teaching")
+
+
+def _mark_disregarded(page: Page, sentence: Sentence) -> None:
+    """'The core is 4-0, please disregard 3-0 in the report above': what is to be disregarded holds no more."""
+    for k in range(sentence.i, sentence.j - 1):
+        if page.words[k] in ("disregard", "ignore") and page.words[k + 1] not in ("the", "this", "that", "it", "above"):
+            end = next((n for n in range(k, sentence.j) if page.words[n] in (",", ";", ".")), sentence.j)
+            _mark(page, k, end, "teaching")
 
 
 def _mark_muscles(page: Page, sentence: Sentence) -> None:

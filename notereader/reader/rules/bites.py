@@ -20,6 +20,7 @@ _BY_STUMP_WORDS_2 = word_list("sutures", "by_stump_words_2")
 _TRIMS = word_list("sutures", "trims")
 _GONE = frozenset(["off", "away", "gone", "lost"])
 _ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "roughly", "of", "was", "ca", "circa"])
+_NO_LOCK = frozenset(["conduit", "tube", "graft", "drain", "wire", "implants", "implant"])
 _LOCKS = frozenset(["lock", "locks", "loop", "loops"])
 _ACROSS = frozenset(["diameter", "across", "wide", "measure", "measured", "measures", "width", "size", "cross-section"])
 _OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "pulley"])
@@ -142,6 +143,8 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
     if q.high is None or q.high > 5:
         return False
     first, last = _stretch(scene, q)
+    if not _NO_LOCK.isdisjoint(scene.words(first, last)):
+        return False  # 'nerve conduit, 2 mm diameter'
     for mention in scene.of("lockword"):
         if not first <= mention.i < last:
             continue
@@ -200,7 +203,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
         return False  # 'a kerf of about 3 mm of tendon was missing'
-    if not _GONE.isdisjoint(scene.words(q.j, min(q.j + 4, scene.sentence.j))):
+    after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    if not _GONE.isdisjoint(after) or ("taken" in after and "from" in after):
         return False  # '3 mm taken off each side'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False

@@ -95,6 +95,9 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             continue
         if not {"said", "felt", "feels"}.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
             continue  # what the patient says of it
+        lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+        if value == "free" and ("less", "than") in pairwise(lead):
+            value = "restricted"  # 'with distinct drag, less than a full excursion'
         ended = _ended(scene, mention) if value == "catching" else None
         ended = True if value == "catching" and scene.next_word(mention.j) == "nowhere" else ended
         if ended is not None:
@@ -151,7 +154,8 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
     """'catches when entering the new A2': a pulley told behind is the place; 'A4 was stuck to bone' tells of A4."""
     if subject.kind not in ("pulley", "pulleys"):
         return False
-    return subject.i >= mention.j or scene.word_before(subject.i) in _PASSES
+    met = "where" in scene.words(subject.j, mention.i)  # 'until it met the edge of A2, where it snagged'
+    return met or subject.i >= mention.j or scene.word_before(subject.i) in _PASSES
 
 
 def _tested_before(desk: Desk, scene: Scene) -> bool:

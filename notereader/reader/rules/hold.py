@@ -32,6 +32,8 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue  # 'Locked: registrar' closes a record
         if mention.value == "locking" and _not_of_suture(scene, mention, found):
             continue  # 'while fitting a lock', 'came out again before it was locked'
+        if scene.word_before(mention.i) == "[" and scene.next_word(mention.j) == "]":
+            continue  # '[ Locked ]' closes a record
         if mention.value == "locking" and not _OF_RECORDS.isdisjoint(scene.said) and not found:
             continue  # '[ Saved 18:05 ]  [ Locked ]'
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
