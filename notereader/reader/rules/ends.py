@@ -194,6 +194,10 @@ def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     digits = group.digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
     if words & _SEWN:
         return desk.sewn(digits or None)
+    if "both" in words and not digits and len(scene.setting.digits) == 1:
+        here = [t for t in _parted(desk, scene, scene.setting.digits) if t.digit]
+        if len(here) == 2:
+            return here  # 'both tendons' under the heading of one finger
     return _parted(desk, scene, digits or None)
 
 

@@ -13,7 +13,9 @@ _LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
 _TREATED_WORDS = word_list("tendons", "treated_words")
 _FLAP = word_list("tendons", "flap")
 _WAS = frozenset(["was", "is", "were", "are", "still", "remained", "had", "found", "seen", "to", "be", "all"])
-_HOLDING = frozenset(["intact", "holding", "sound", "whole", "solid", "held", "good"])
+_HOLDING = frozenset(
+    ["intact", "holding", "sound", "whole", "solid", "held", "good", "parted", "ruptured", "failed", "dehisced"]
+)
 _DIP = frozenset(["dip", "dipj"])
 _SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
 _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
@@ -145,7 +147,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
 
 
 def _still_holds(scene: Scene, mention: Mention) -> bool:
-    """Tell whether an earlier repair is only said to be whole: 'superficialis repair holding', 'FDS repair intact'."""
+    """Tell whether an earlier repair is only said to be whole or to have failed: 'superficialis repair holding', 'FDS repair intact'."""
     after = [w for w in scene.words(mention.j, min(mention.j + 4, scene.sentence.j)) if w not in _WAS]
     return bool(after) and after[0] in _HOLDING and any(g.j == mention.i for g in scene.setting.groups)
 
