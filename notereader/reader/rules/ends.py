@@ -35,6 +35,8 @@ def ends(desk: Desk, scene: Scene) -> None:
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     for mention, targets in laid:
         for target in targets:
+            if mention.value == "clean" and desk.treatments.get(target) in ("left", "trimmed") and len(targets) == 1:
+                continue  # 'FDS middle: partial cut left alone, fibres tidy': it has edges, but no ends
             if _as_found(scene, mention, [m for m, others in laid if target in others]):
                 spot = _with_noun(scene, mention, nouns)
                 desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
