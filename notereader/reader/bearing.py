@@ -620,8 +620,12 @@ def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
     pairs = [q for q in quantifiers if page.words[q.i] in ("both", "neither")]
     changed: list[Mention] = []
     for before, m, after in zip([None, *run], run, [*run[1:], None], strict=False):
-        named = before is not None and before.kind == "tendon" and before.j == m.i  # 'the profundus repairs of the index'
-        leads = not named and m.kind == "generic" and m.value == "tendons" and after is not None and after.kind == "digit"
+        named = (
+            before is not None and before.kind == "tendon" and before.j == m.i
+        )  # 'the profundus repairs of the index'
+        leads = (
+            not named and m.kind == "generic" and m.value == "tendons" and after is not None and after.kind == "digit"
+        )
         if (
             leads
             and page.words[m.j] in ("of", "to", "in")

@@ -1,5 +1,7 @@
 """Whose behaviour is told after a repair, and whether words speak of a repair at all."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk, meant_by_all, owners
 from notereader.reader.groups import Target
 from notereader.reader.page import Break, within
@@ -13,6 +15,9 @@ _STAND_FOR_ALL = word_list("quality", "stand_for_all")
 _TELL_REPAIR = frozenset(["strands", "stitch", "size", "treatment"])
 _BOUNDS = word_list("standing", "bounds") | {".", "then", "with"}
 _REST = frozenset(["rest", "remainder", "others", "remaining"])
+_FINGER_TENDONS = frozenset(
+    [("finger", "tendon"), ("finger", "tendons"), ("digital", "flexor"), ("digital", "flexors")]
+)
 _EXCURSION = frozenset(["excursion", "glide", "gliding"])
 _JOINS = frozenset(["and", "/", "+"])
 _PLACING = frozenset(["in", "of", "on", "the", "no", "nor", "or", "for"])
@@ -49,7 +54,13 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
 
 def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
-    return _neither(desk, scene, i) or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
+    found = _neither(desk, scene, i) or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
+    words = scene.words(*scene.part(i))
+    if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
+        return [
+            t for t in found if t.digit
+        ] or found  # 'none of the finger tendon repairs gapped': not those of the wrist
+    return found
 
 
 def _neither(desk: Desk, scene: Scene, i: int) -> list[Target]:

@@ -71,6 +71,9 @@ def _negated_quality(scene: Scene, mention: Mention) -> bool:
         return True  # 'neither gapped when the finger was stretched out'
     if scene.next_word(mention.j) in ("core", "repair", "suture", "stitch", "result", "join"):
         return True  # 'too short for a tidy core'
+    singular = "end" in scene.words(mention.i, mention.j + 1) and "of" in scene.words(mention.j, mention.j + 2)
+    if singular and scene.words(mention.j, mention.j + 3)[-1:] not in (["the"], ["it"], ["fdp"], ["fds"], ["fpl"]):
+        return True  # 'onto the sharp end of a steel strap'
     if scene.page.words[mention.j - 1] == "torn" and scene.next_word(mention.j) in _TORN_OFF:
         return True  # 'the ends were torn off the bone' tells how, not what they looked like
     return scene.negated(mention.i, mention.j, 3) or (

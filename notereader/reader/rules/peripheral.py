@@ -320,6 +320,8 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     if unroomed and _AFTER_ALL.isdisjoint(led):
         return True  # 'no room for, and no attempt at, a circumferential stitch'
     behind = scene.words(spot.j, scene.part(spot.i)[1])
+    if "neither" in behind[:3]:
+        return True  # 'an epitendinous suture was neither possible nor needed'
     nowhere = any(a in ("on", "in", "around", "round", "to") and b in ("neither", "none") for a, b in pairwise(behind))
     return nowhere or scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
 

@@ -147,11 +147,9 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
 
 
 def _still_holds(scene: Scene, mention: Mention) -> bool:
-    """Tell whether an earlier repair is only said to be whole or to have failed: 'superficialis repair holding', 'FDS repair intact'."""
+    """Tell whether an earlier repair is only said to be whole, 'FDS repair intact', or to have failed."""
     after = [w for w in scene.words(mention.j, min(mention.j + 4, scene.sentence.j)) if w not in _WAS]
-    return bool(after) and after[0] in _HOLDING and any(
-        0 <= mention.i - g.j <= 1 for g in scene.setting.groups
-    )
+    return bool(after) and after[0] in _HOLDING and any(0 <= mention.i - g.j <= 1 for g in scene.setting.groups)
 
 
 def _of_gap_before(desk: Desk, scene: Scene) -> bool:

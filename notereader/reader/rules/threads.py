@@ -1,6 +1,7 @@
 """The sutures named in a sentence: each size with the material beside it."""
 
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Mention, Page, within
@@ -12,6 +13,7 @@ _TAKEN_BACK = word_list("sutures", "taken_back")
 _CLUSTER_GLUE = word_list("sutures", "cluster_glue")
 _ZERO = word_list("sutures", "zero")
 _OLD = word_list("sutures", "old")
+_PUT_ASIDE = frozenset([("put", "aside"), ("set", "aside"), ("was", "discarded"), ("too", "thick"), ("too", "thin")])
 
 
 @dataclass(slots=True)
@@ -177,6 +179,9 @@ def is_old(scene: Scene, thread: Thread) -> bool:
     before = scene.words(max(scene.sentence.i, thread.i - 2), thread.i)
     if before in (["first", "with"], ["first", "using"]):
         return False  # 'FDS was repaired first using 4-0 Ethibond'
+    behind = scene.words(thread.j, min(thread.j + 10, scene.sentence.j))
+    if any(pair in _PUT_ASIDE for pair in pairwise(behind)):
+        return True  # 'We had opened a 3-0 but it was too thick and was put aside'
     if before[-1:] == ["the"] and scene.words(thread.j, thread.j + 1) == ["had"]:
         return True  # 'with 4-0 Ethibond this time, because the 3-0 had frayed the fibres'
     return any(w in _OLD for w in before)
