@@ -18,6 +18,7 @@ _LEANING = word_list("sentences", "leaning")
 _OPENERS = word_list("sentences", "openers")
 _NARROW = 30  # characters; a paragraph with no line that long is a list, not broken for want of room
 _ENDERS = frozenset([".", "!", "?"])
+_FULL = 100  # characters; the lines of lists are seldom as long
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 
 
@@ -128,7 +129,9 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if line.prose:
         return (lower and not small) or not fits
     if lower and not small:
-        return not fits or _indent(page, line.i) > _indent(page, before.i)
+        listed = any(Break.COLUMN in page.breaks[own.i + 1 : own.j] for own in (before, line))
+        full = before.length >= _FULL and last not in _ENDERS and not listed  # running text that ends in mid-sentence
+        return full or not fits or _indent(page, line.i) > _indent(page, before.i)
     if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
