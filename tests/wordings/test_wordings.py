@@ -15,8 +15,23 @@ import pytest
 from notereader.reader import read
 
 HERE = Path(__file__).parent
-FLOORS = {"wordings_of_fields": 94, "wordings_in_short_notes": 98, "layouts": 91, "references": 89}
-_LEAST_PRECISE = 90  # percent of what is read that must be right, whatever is missed
+FLOORS = {
+    "behaviour_of_several": 93,
+    "extents_of_several": 95,
+    "forms_and_lists": 94,
+    "layouts": 92,
+    "layouts_again": 98,
+    "references": 90,
+    "short_notes_mixed": 93,
+    "sutures_of_several": 95,
+    "traps": 82,
+    "wordings_in_short_notes": 98,
+    "wordings_of_fields": 94,
+}
+# Percent of what is read that must be right, whatever is missed. The traps were written to mislead: their facts are
+# hinted at ('a third of that', 'content with the same next door') so that even people err.
+_LEAST_PRECISE = {"traps": 85}
+_LEAST_PRECISE_ELSEWHERE = 92
 
 Facts = dict[str, Any]
 
@@ -68,4 +83,8 @@ def test_a_bank_of_wordings_is_read_as_well_as_before(bank: str) -> None:
 @pytest.mark.parametrize("bank", sorted(FLOORS))
 def test_what_is_read_of_a_bank_is_seldom_wrong(bank: str) -> None:
     right, wrong, _missed = counts(bank)
-    assert 100 * right / (right + wrong) >= _LEAST_PRECISE
+    assert 100 * right / (right + wrong) >= _LEAST_PRECISE.get(bank, _LEAST_PRECISE_ELSEWHERE)
+
+
+def test_every_bank_has_its_floor() -> None:
+    assert {path.stem for path in HERE.glob("*.jsonl")} == FLOORS.keys()
