@@ -35,6 +35,7 @@ _BY_RANK = frozenset(["ray", "rays", "2", "3", "4", "5", "ii", "iii", "iv", "v"]
 # What an ordinal may count other than fingers.
 _COUNTED = word_list("bearing", "counted")
 _SIDES = frozenset(["l", "r", "left", "right"])
+_CUTTING = word_list("injuries", "cutting") | {"thro", "thru"}
 _PARTED = frozenset([":", "-", "=", ")", "("])
 _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 
@@ -52,6 +53,8 @@ def _number_digits(page: Page) -> None:
     words, count = page.words, len(page.words)
     made: list[Mention] = []
     taken = {k for m in page.mentions if m.kind in ("digit", "zone", "strandword") for k in range(m.i, m.j)}
+    shares = [m for m in page.mentions if m.kind == "fraction" and words[m.j : m.j + 1] != []]
+    taken |= {k for m in shares if words[m.j] in _CUTTING for k in range(m.i, m.j)}  # 'FDP 2/3 through, radial side'
     for m in page.mentions:
         if m.kind not in ("tendon", "digit") or (m.kind == "digit" and not _by_number(words[m.j - 1])):
             continue
