@@ -389,6 +389,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
             or _next_slip(page, run[-1], atom)
             or _new_list(run, atom, page, atoms)
             or _whole_before(page, run[-1], atom, mentions)
+            or _whole_behind(page, run, atom, mentions)
         ):
             groups += _parse(page, run, quantifiers)
             run = []
@@ -518,6 +519,14 @@ def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Menti
     """'... with an intact FDS, the middle FDP and FDS were cut': what was called whole is no part of the next list."""
     whole = any(m.kind == "extent" and m.value == "intact" and m.j == last.i for m in mentions)
     return whole and last.kind == "tendon" and atom.kind == "digit" and "," in page.words[last.j : atom.i]
+
+
+def _whole_behind(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
+    """'complete laceration of FDP, FDS intact': what is called whole behind a comma is no part of the list before it."""
+    if atom.kind != "tendon" or page.words[run[-1].j : atom.i] != [","]:
+        return False
+    whole = any(m.kind == "extent" and m.value == "intact" and m.i == atom.j for m in mentions)
+    return whole and any(m.kind == "extent" and m.value != "intact" and 0 <= run[0].i - m.j <= 4 for m in mentions)
 
 
 def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:

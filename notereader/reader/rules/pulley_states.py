@@ -258,6 +258,8 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
 def _whole_or_part(scene: Scene, m: Mention) -> str:
     """Return 'released' for a whole division, 'vented' where a share, a length or a part is named."""
     first, last = scene.part(m.i)
+    if scene.word_before(first) == "then":
+        first = scene.part(first - 1)[0]  # 'The distal 5 mm of A2 was then divided'
     last = min([last, m.j + 8, *(k for k in range(m.j, last) if scene.page.words[k] in ("to", "so"))])
     fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}  # 'in the middle finger'
     words = [scene.page.words[k] for k in range(max(first, m.i - 10), last) if k not in fingers]

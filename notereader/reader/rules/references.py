@@ -89,7 +89,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
         if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(
             words[max(scene.sentence.i, k - 3) : k]
         ):
-            after = words[k + 1 : min(k + 4, scene.sentence.j)]
+            reach = 6 if scene.words(k + 2, k + 4) == ["-", "strand"] else 4  # 'the same four-strand method'
+            after = words[k + 1 : min(k + reach, scene.sentence.j)]
             noun = next((w for w in after if w in _SAME), None)
             if noun is not None:
                 j = k + 2 + after.index(noun)

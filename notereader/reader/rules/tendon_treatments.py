@@ -318,6 +318,8 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
 def _takes_suture_out(scene: Scene, mention: Mention) -> bool:
     """'The second Kessler was started and taken out again': a suture was removed, not its tendon."""
     first, _ = scene.part(mention.i)
+    if scene.word_before(mention.i) == "it" and first > scene.sentence.i:
+        first = scene.part(first - 1)[0]  # 'started with 3-0 Prolene, it cut out, replaced by 4-0 Ethibond'
     threads = [m for m in scene.of("stitch", "material", "strandword", "knotword") if first <= m.i and m.j <= mention.i]
     tendons = [g for g in scene.setting.groups if first <= g.i and g.j <= mention.i and g.tendons]
     return bool(threads) and not (tendons and tendons[-1].i > threads[-1].i)

@@ -125,7 +125,8 @@ def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
     if not first <= m.i < last and taken and "end" not in scene.words(first, last):
         return False  # '10 mm purchase on both sides, ends trimmed'
     i, j = (m.j, q.i) if m.i < q.i else (q.j, m.i)
-    return {";", "but", "then"}.isdisjoint(scene.words(i, j))
+    # 'I cut out the core, took fresh bites of 10 mm from each end'
+    return {";", "but", "then", "bite", "bites"}.isdisjoint(scene.words(i, j))
 
 
 def _of_pulley(scene: Scene, q: Quantity) -> bool:
