@@ -438,7 +438,7 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
     if scene.sentence.prefix and not scene.setting.groups and scene.mentions and _of_another_row(scene):
         return []
-    headed = _of_the_exception(scene, mention) or _headed_list(scene, mention) or _listed_behind(scene, mention)
+    headed = _cut_through(scene, mention) or _of_the_exception(scene, mention) or _headed_list(scene, mention) or _listed_behind(scene, mention)
     if headed:
         return headed
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
@@ -474,6 +474,18 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         pulleys = [m for m in scene.of("pulley") if m.j <= mention.i]
         return [] if pulleys else _same_tendon(scene, group)
     return []
+
+
+def _cut_through(scene: Scene, mention: Mention) -> list[Target]:
+    """'the saw had gone through both the profundus and the superficialis': the objects of the verb."""
+    if scene.page.words[mention.j - 1] != "through" or mention.value != "complete":
+        return []
+    first, _ = scene.part(mention.i)
+    if any(first <= g.i < mention.i and g.tendons for g in scene.setting.groups):
+        return []  # 'the FDP was cut through'
+    group = next((g for g in scene.setting.groups if g.i >= mention.j and g.tendons and not g.reference), None)
+    led = group is not None and set(scene.words(mention.j, group.i)) <= {"the", "both", "its", "all", "of"}
+    return group_targets(scene, group) if group is not None and led else []
 
 
 def _of_another_row(scene: Scene) -> bool:
@@ -820,7 +832,8 @@ def _fractions(desk: Desk, scene: Scene) -> None:
             continue  # of 'half to two thirds' the larger share is the weaker tendon
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
         behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
-        if behind is not None and scene.next_word(mention.j) == "of" and any(slip for _, _, slip in behind.pairs):
+        of_it = behind is not None and scene.words(mention.j, behind.i) in (["of"], ["of", "the"], ["of", "its"])
+        if behind is not None and of_it and behind.tendons:
             targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
         if not targets and scene.words(scene.sentence.i, scene.sentence.i + 2) == ["it", "was"]:
             targets = carried(desk, scene)[0] if mention.i - scene.sentence.i <= 3 else []
