@@ -138,7 +138,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return
     if word == "gone" and scene.page.words[mention.i - 1] in ("has", "had", "have", "was"):
         return  # 'the proximal end had gone to the palm'
-    if word in _BARE and not _bare_is_cut(scene, mention):
+    blade = any(m.j <= mention.i for m in scene.of("agent")) and _cut_through(scene, mention)  # 'the knife went through'
+    if word in _BARE and not blade and not _bare_is_cut(scene, mention):
         return
     if word in ("complete", "completely") and (
         scene.next_word(mention.j) in _NOT_A_CUT
@@ -832,8 +833,8 @@ def _fractions(desk: Desk, scene: Scene) -> None:
             continue  # of 'half to two thirds' the larger share is the weaker tendon
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
         behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
-        of_it = behind is not None and scene.words(mention.j, behind.i) in (["of"], ["of", "the"], ["of", "its"])
-        if behind is not None and of_it and behind.tendons:
+        lead = scene.words(mention.i, behind.i)[1:] if behind is not None else []
+        if behind is not None and "of" in lead and set(lead) <= {"of", "the", "its"} and behind.tendons:
             targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
         if not targets and scene.words(scene.sentence.i, scene.sentence.i + 2) == ["it", "was"]:
             targets = carried(desk, scene)[0] if mention.i - scene.sentence.i <= 3 else []
