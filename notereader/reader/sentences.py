@@ -82,8 +82,9 @@ def in_small_letters(page: Page) -> bool:
 
     Names ('Xeroform', 'A2') may begin a few sentences of such a note with a capital.
     """
-    begun = "".join(page.text[s] for s in _after_stops(page))
-    large, little = sum(map(str.isupper, begun)), sum(map(str.islower, begun))
+    begun = [page.text[s : s + 2] for s in _after_stops(page)]
+    large = sum(pair[0].isupper() and pair[1:].islower() for pair in begun)  # not 'FDS', 'A1'
+    little = sum(pair[0].islower() for pair in begun)
     if large and (little < 4 or little < 2 * large):
         return False
     begins_small = little >= _MANY and little > _MANY * large

@@ -28,6 +28,7 @@ _SECTIONS = {
     "epitendinous": "peripheral",
     "peripheral": "peripheral",
     "edge": "peripheral",
+    "rim": "peripheral",
     "round": "peripheral",
     "thread": "core",
     "stitch": "core",
