@@ -592,4 +592,6 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
 
 
 def _crossed(page: Page, i: int, j: int) -> bool:
+    if Break.COLUMN in page.breaks[i + 1 : j + 1]:
+        return True  # 'FDS   complete   not repaired'
     return any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))

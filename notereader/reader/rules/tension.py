@@ -114,6 +114,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'the end thick and soft' of a tendon not yet sewn
         answer = scene.answer(mention.j)
         after = scene.next_word(mention.j)
+        if word == "bulk" and after == ":" and any(m.i > mention.j for m in found):
+            continue  # 'Bulk: acceptable, not bulky'
         if word == "bulk" and after == "of" and not words & _JOIN_NOUNS:
             continue  # 'the bulk of the muscle'
         if answer == "" or after in _DRESSINGS or (after == "for" and scene.word_before(mention.i) == "too"):
