@@ -586,12 +586,12 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
             if phrase == "no" and cue.j == sentence.j and cue.i - j <= 2:
                 return True
             beside = cue.i - j <= 1 and page.words[j : cue.i] != ["and"]  # 'FDP divided and not the FDS'
+            if "not" in page.words[cue.i : cue.j] and Break.COLUMN in page.breaks[j : cue.i + 1]:
+                continue  # 'FDS   complete   not repaired'
             if phrase in _AFTER or (phrase in ("not", "never", "none", "nil") and beside):
                 return True
     return False
 
 
 def _crossed(page: Page, i: int, j: int) -> bool:
-    if Break.COLUMN in page.breaks[i + 1 : j + 1]:
-        return True  # 'FDS   complete   not repaired'
     return any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))

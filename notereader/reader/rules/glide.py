@@ -27,6 +27,7 @@ _SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
+_SOON = 40  # words
 _PASSES = frozenset(
     ["pass", "passes", "passed", "past", "through", "under", "beneath", "enters", "entered", "clears", "clear"]
 )
@@ -147,7 +148,8 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
         and not (subject.kind == "role" or _is_where(scene, subject, mention))
     ):
         return False
-    return bool(words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene))
+    near = words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene)
+    return bool(near) or _caught_before(desk, scene)
 
 
 def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
@@ -156,6 +158,12 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
         return False
     met = "where" in scene.words(subject.j, mention.i)  # 'until it met the edge of A2, where it snagged'
     return met or subject.i >= mention.j or scene.word_before(subject.i) in _PASSES
+
+
+def _caught_before(desk: Desk, scene: Scene) -> bool:
+    """'It catches on A4. A4 vented 2 mm. Catch gone.'"""
+    last = scene.sentence.i
+    return any(f.field == "glide" and f.value == "catching" and 0 < last - f.order < _SOON for f in desk.findings)
 
 
 def _tested_before(desk: Desk, scene: Scene) -> bool:

@@ -138,13 +138,20 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return
     if word == "gone" and scene.page.words[mention.i - 1] in ("has", "had", "have", "was"):
         return  # 'the proximal end had gone to the palm'
-    blade = any(m.j <= mention.i for m in scene.of("agent")) and _cut_through(scene, mention)  # 'the knife went through'
+    blade = any(m.j <= mention.i for m in scene.of("agent")) and _cut_through(
+        scene, mention
+    )  # 'the knife went through'
     if word in _BARE and not blade and not _bare_is_cut(scene, mention):
         return
-    if word in ("complete", "completely") and (
-        scene.next_word(mention.j) in _NOT_A_CUT
-        or any(m.i == mention.j and m.value == "intact" for m in scene.of("extent"))
-        or any(d.j == mention.i and d.value in ("excised", "trimmed", "repaired") for d in scene.of("deed"))
+    column = mention.j < scene.sentence.j and scene.page.breaks[mention.j] == Break.COLUMN  # 'complete   not repaired'
+    if (
+        word in ("complete", "completely")
+        and not column
+        and (
+            scene.next_word(mention.j) in _NOT_A_CUT
+            or any(m.i == mention.j and m.value == "intact" for m in scene.of("extent"))
+            or any(d.j == mention.i and d.value in ("excised", "trimmed", "repaired") for d in scene.of("deed"))
+        )
     ):
         return
     if mention.value == "intact":
@@ -439,7 +446,12 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
     if scene.sentence.prefix and not scene.setting.groups and scene.mentions and _of_another_row(scene):
         return []
-    headed = _cut_through(scene, mention) or _of_the_exception(scene, mention) or _headed_list(scene, mention) or _listed_behind(scene, mention)
+    headed = (
+        _cut_through(scene, mention)
+        or _of_the_exception(scene, mention)
+        or _headed_list(scene, mention)
+        or _listed_behind(scene, mention)
+    )
     if headed:
         return headed
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
