@@ -208,6 +208,9 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return any(
             m.kind == "digit" for m in within(page.mentions, i - 40, i)
         )  # 'The ring glided. The small was free.'
+    told = any(m.kind == "extent" for m in within(page.mentions, j, j + 1))
+    if told and words[i - 1] == ":" and any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
+        return True  # 'FDP: small completely divided.'
     if words[i - 1] == "." and words[j : j + 1] != [] and words[j] in _OPENS_WITH:
         return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
     others = [m for m in within(page.mentions, i - 14, i + 14) if m.kind == "digit" and not m.i <= i < m.j]
@@ -224,7 +227,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return True  # 'the index, the middle and the ring'
     if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
         return after in _DONE_AFTER  # 'the ring with six strands, the little with four'
-    says = any(m.kind in ("gap", "glide", "ends", "bulk") for m in within(page.mentions, j, j + 2))
+    says = any(m.kind in ("gap", "glide", "ends", "bulk", "extent") for m in within(page.mentions, j, j + 2))
     counted = after.isdecimal() and words[j + 1 : j + 2] in (["strand"], ["strands"], ["-"])
     figured = after.isdecimal() and any(words[m.j : m.j + 1] and words[m.j].isdecimal() for m in others)
     says = says or figured  # 'FDS: index 30, middle 100'

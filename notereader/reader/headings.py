@@ -157,12 +157,16 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     tied = tied or (page.words[heading.i - 1] in _FINGERS and page.words[heading.i - 2] in _TYING | {","})
+    lead = page.words[line.i : heading.i - 1]
+    listed = page.words[heading.i - 1] in (",", "for") and 1 <= len(lead) <= 3 and ":" not in lead
+    tied = tied or (listed and page.words[heading.i] in _TENDON_NAMES)  # 'Core, FDP: 3-0 Ethibond'
     tied = tied or page.words[heading.i - 1] in ("suture", "sutures", "stitch")  # 'Peripheral suture FDP: 6-0'
     tied = tied or (page.words[heading.i] in _TENDONS and page.words[heading.i - 1] in _SLIPS)  # 'Radial slip FDS:'
     return not tied and _stands_as_label(page, heading, line, in_columns)
 
 
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
+_TENDON_NAMES = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "fcr", "fcu", "both"])
 _TENDONS = frozenset(["fds", "superficialis", "sublimis"])
 _SLIPS = frozenset(["slip", "slips", "half", "limb", "tail"])
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "long"])

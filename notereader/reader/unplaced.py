@@ -11,6 +11,7 @@ _COUNTED = word_list("scene", "counted_named")
 _PLACING = word_list("scene", "placing")
 _NOUN = word_list("scene", "one_noun")
 _DOES = word_list("scene", "one_does")
+_ONE_TENDON = frozenset(["profundus", "superficialis", "tendon", "fdp", "fds"])
 _COUNTS = frozenset(["two", "three", "four", "five"])
 _ENDS = frozenset([".", ",", ";", ")", ":", "and", "but"])
 # Where a note leaves open which of several is meant, or denies it of all, none of these may be said of any.
@@ -35,6 +36,8 @@ def _of_them(words: list[str], k: int, last: int) -> bool:
     if words[k + 1 : k + 2] != ["of"] or k + 2 >= last:
         return False
     after = [w for w in words[k + 2 : min(k + 6, last)] if w != "the"]
+    if "pulleys" in after:
+        return True  # 'one of the A2 pulleys'
     if not after or after[0] not in _SEVERAL:
         return False
     return after[0] not in _COUNTS or after[1:2] == [] or after[1] in _ENDS | _DOES | _COUNTED
@@ -47,5 +50,8 @@ def _in_one(words: list[str], k: int, first: int, last: int) -> bool:
 
 
 def _does(words: list[str], k: int, first: int) -> bool:
-    """'One gapped by 1 mm.'"""
+    """'One gapped by 1 mm.', 'One profundus was repaired with 3-0.'"""
+    named = words[k + 1 : k + 2] != [] and words[k + 1] in _ONE_TENDON and words[k + 2 : k + 3] in (["was"], ["got"])
+    if k == first and named:
+        return True
     return k == first and words[k + 1 : k + 2] != [] and words[k + 1] in _DOES

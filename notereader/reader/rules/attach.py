@@ -233,7 +233,11 @@ class Attachment:
             if thing.i >= m.j and not thing.vague:
                 between = self._between(m.j, thing.i)
                 column = Break.COLUMN in self.scene.page.breaks[m.j : thing.i + 1]
-                if column or len(between) > 8 or set(between) & (_STOP | _PLACE | {",", "but", "then", ":", "by"}):
+                if (
+                    column
+                    or len(between) > 8
+                    or set(between) & (_STOP | _PLACE | {",", "but", "then", ":", "by", "than", "except", "besides"})
+                ):
                     return None
                 return thing
         return None

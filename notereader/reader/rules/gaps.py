@@ -106,8 +106,14 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
-        lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in ("a", "some")]
-        if lead[-2:] == ["not", "without"] or (word.startswith(("without", "free of")) and lead[-1:] == ["not"]):
+        lead = [
+            w for w in scene.words(max(scene.sentence.i, mention.i - 5), mention.i) if w not in ("a", "some", "any")
+        ]
+        if lead[-2:] in (["free", "of"], ["free", "from"]):
+            value = "seen" if lead[-3:-2] == ["not"] else "none"  # 'was not free of a gap'
+        if lead[-2:] == ["not", "without"] or (
+            word.startswith(("without", "free of", "free from")) and lead[-1:] == ["not"]
+        ):
             value = "seen"  # 'is not without a gap', 'was not free of a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'

@@ -222,7 +222,9 @@ def _hindered(desk: Desk, scene: Scene) -> list[_Event]:
 
 def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     """'Ring: free and no gap', 'no gap, free as well', 'It was smooth': one word beside what was seen or tested."""
-    tested = "gap" in scene.kinds or _tested_before(desk, scene)
+    tested = (
+        "gap" in scene.kinds or _tested_before(desk, scene) or any(m.value == "catching" for m in scene.of("glide"))
+    )
     if _ALONE_WORDS.isdisjoint(scene.said) or not tested or not after_repair(desk, scene) or "ends" in scene.said:
         return []
     taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}

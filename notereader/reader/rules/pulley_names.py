@@ -113,6 +113,8 @@ def _left_out(scene: Scene, m: Mention) -> bool:
         return False
     if before[-1:] == ["but"]:
         return bool({"all", "every", "each"} & set(before))
+    if before[-2:] == ["other", "than"] or before[-1:] == ["besides"]:
+        return True  # 'I did not vent any pulley other than A4'
     return bool(before) and before[-1] in ("except", "excepting", "save", "bar", "not", "apart", "exception")
 
 

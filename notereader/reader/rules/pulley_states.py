@@ -251,6 +251,7 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
     deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section == "procedure"
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
+    deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     return "injured" if word == "cut" and not deliberate else _whole_or_part(scene, m)
 

@@ -20,7 +20,9 @@ _MICRO = frozenset(["8-0", "9-0", "10-0", "11-0"])  # for nerves and vessels; no
 _THIN = frozenset(["5-0", "6-0", "7-0"])
 _FINE = frozenset(["6-0", "7-0"])
 _CORES = frozenset(["2-0", "3-0", "4-0"])
-_BESIDE = frozenset([",", "+", "&", "and", "same", "plus", "then", "the", "a", "with", "pattern"])
+_BESIDE = frozenset(
+    [",", "+", "&", "and", "same", "plus", "then", "the", "a", "with", "pattern", "suture", "stitch", "of", "simple"]
+)
 _CLOSING_WORDS = word_list("sutures", "closing_words")
 _DISSOLVING = frozenset(["polyglactin", "other"])
 
@@ -43,7 +45,7 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role == "pattern" and _others_pattern(scene, thread, threads, found):
             thread.role = CORE
-        if thread.role in ("pattern", PERIPHERAL) and _joins_the_tendon(desk, scene, thread, found):
+        if thread.role in ("pattern", PERIPHERAL) and _joins_the_tendon(desk, scene, thread, threads, found):
             thread.role = CORE
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
@@ -55,12 +57,15 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
 
 def _thin_one_behind(scene: Scene, before: Thread, thread: Thread, found: list[Anchor]) -> bool:
     """'Profundus, four strand, 3-0 Ethibond, 6-0 Prolene': of two threads for one tendon the thin one is no core."""
-    thin = thread.size in _FINE or (thread.size in _THIN and before.size in _THICK)
+    thin = thread.size in _FINE or (thread.size in _THIN and before.size in _THICK | {"4-0"})
     if not thin or before.size not in _CORES or before.role != CORE or thread.role != CORE:
         return False
-    between = set(scene.words(before.j, thread.i))
+    words = scene.page.words
+    join = next((k for k in range(before.j, thread.i) if words[k] in _JOINS or words[k] in (",", "with")), thread.i)
+    patterns = {k for m in scene.of("pattern") for k in range(m.i, m.j)}
+    between = {words[k] for k in range(join, thread.i) if k not in patterns}
     named = any((g.tendons or g.digits) and before.j <= g.i < thread.j for g in scene.setting.groups)
-    own = any(a.role == CORE and before.j <= a.i <= thread.j + 3 for a in found)
+    own = any(a.role == CORE and join <= a.i <= thread.j + 3 for a in found)
     return not (named or own) and between <= _BESIDE
 
 
@@ -79,11 +84,13 @@ def _only_number(scene: Scene, k: int) -> bool:
     return all(w.isdecimal() or w in (".", ")", "-", "*", ":", "(") for w in scene.words(scene.sentence.i, k))
 
 
-def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
+def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Thread], found: list[Anchor]) -> bool:
     """'The superficialis was repaired with two simple sutures of 4-0': what alone joins a tendon is its core."""
     if any(a.role == PERIPHERAL for a in found):
         return False
     deeds = [d for d in scene.of("deed") if d.value == "repaired" and d.j <= thread.i and scene.told(d.i)]
+    if deeds and any(deeds[-1].j <= t.i and t.j <= thread.i for t in threads):
+        return False  # '... was repaired with 3-0 Ethibond and a running 6-0 Prolene'
     if not any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds):
         return False
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
