@@ -118,7 +118,21 @@ def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
 
 
 _BUT_AFTER = frozenset(
-    ["fingers", "digits", "tendons", "repairs", "all", "both", "each", "every", "everyone", "three", "four", "them"]
+    [
+        *("finger", "digit", "tendon", "repair", "any", "one", "none", "gapped", "gap"),
+        "fingers",
+        "digits",
+        "tendons",
+        "repairs",
+        "all",
+        "both",
+        "each",
+        "every",
+        "everyone",
+        "three",
+        "four",
+        "them",
+    ]
 )
 _TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
 _MATCHED = frozenset(["matched", "matches", "matching", "compared"])

@@ -31,6 +31,8 @@ _VERBS = frozenset(["was", "were", "is", "are", "had"])
 _WITHIN = frozenset(["in", "of", "on", "to"])
 _SIDES = frozenset(["r", "l", "rt", "lt", "right", "left"])
 
+# What turns to the one that was left out: 'except the index, where it was vented'.
+_ITSELF = frozenset(["which", "where", "it", "that", "this", "whose"])
 _ACTS = frozenset(["held", "caught", "hid", "overlay", "bound", "hit", "met", "overrode", "kept"])
 SUBJECT_KINDS = word_list("scene", "subject_kinds")
 
@@ -91,15 +93,22 @@ class Scene:
     def excepts(self, digit: str | None, tendon: str, i: int, j: int) -> bool:
         """Tell whether words i to j are said of all but this: 'glided freely in each but the ring'."""
         for group in self.left_out:
-            if digit not in group.digits or (group.tendons and tendon not in group.tendons) or j > group.i:
-                continue
-            every = [m.i for m in self.of("quantifier") if m.j <= group.i]
-            first = self.part(every[-1] if every else group.i - 1)[0]
-            if self.word_before(first) == ":":
-                first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
-            if i >= first:
+            concerns = digit in group.digits and (not group.tendons or tendon in group.tendons)
+            if concerns and self.takes_out(group, i, j):
                 return True
         return False
+
+    def takes_out(self, group: Group, i: int, j: int) -> bool:
+        """Tell whether words i to j are said of all but a group that is left out, before it or behind it."""
+        named = [g for g in self.setting.groups if g.digits and not (g.excepted or g.reference)]
+        if j <= group.i:
+            every = [m.i for m in self.of("quantifier") if m.j <= group.i]
+            first = self.part(every[-1])[0] if every else self.sentence.i
+            if self.word_before(first) == ":":
+                first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
+            return i >= first and not any(j <= g.i < group.i for g in named)
+        again = any(set(g.digits) & set(group.digits) and group.j <= g.i <= i for g in named)
+        return group.j <= i and not again and _ITSELF.isdisjoint(self.words(group.j, i))
 
     def unplaced(self, name: str, value: object, k: int) -> bool:
         """Tell whether what is said at word k is said of one of several, without saying of which, or of neither."""
@@ -328,6 +337,8 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
     inside = next((s for s in subjects if s.i <= i and j <= s.j), None)
     if inside is not None:
         return inside
+    if scene.left_out:
+        subjects = [s for s in subjects if s.group not in scene.left_out or not scene.takes_out(s.group, i, j)]
     if scene.asides:
         subjects = [s for s in subjects if not any(a < s.i < b < i for a, b in scene.asides)] or subjects
     before = [s for s in subjects if s.j <= i]
@@ -443,6 +454,7 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
         return group.digits
     at = group.i if group is not None else (k or scene.sentence.i)
     before = [g for g in scene.setting.groups if g.digits and g.j <= at and not g.reference]
+    before = [g for g in before if g not in scene.left_out or not scene.takes_out(g, at, at + 1)]
     if before:
         return before[-1].digits
     if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):

@@ -114,6 +114,7 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
             return wide
     one_or_other = "one or the other" in " ".join(scene.words(scene.sentence.i, scene.sentence.j))
     own = [g for g in scene.setting.groups if g.digits and scene.part(i)[0] <= g.i < scene.part(i)[1]]
+    own = [g for g in own if g not in scene.left_out]
     if one_or_other or (collective(scene, i, j) and not own):
         return everyone(desk, scene, i)
     targets = [t for t in owners(desk, scene, i, j)[0] if _sewn(desk, t)]
