@@ -522,7 +522,7 @@ def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Menti
 
 
 def _whole_behind(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
-    """'complete laceration of FDP, FDS intact': what is called whole behind a comma is no part of the list before it."""
+    """'complete laceration of FDP, FDS intact': what is called whole behind a comma is no part of that list."""
     if atom.kind != "tendon" or page.words[run[-1].j : atom.i] != [","]:
         return False
     whole = any(m.kind == "extent" and m.value == "intact" and m.i == atom.j for m in mentions)

@@ -170,9 +170,9 @@ def _unconfirmed(page: Page, mention: Mention) -> bool:
     if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
         mention.kind = "digit"
         return False
-    if page.words[mention.i - 2 : mention.j] == ["in", "the", "middle"] and _KNOTS & set(
-        page.words[mention.i - 7 : mention.i]
-    ):
+    in_the_middle = page.words[mention.i - 2 : mention.j] == ["in", "the", "middle"]
+    excepted = page.words[mention.i - 3 : mention.i - 2] == ["except"]
+    if in_the_middle and not excepted and _KNOTS & set(page.words[mention.i - 7 : mention.i]):
         return True  # 'knot in the middle'
     if _part_of_pulley(page, mention):
         return True
@@ -408,7 +408,7 @@ def _labels(page: Page, mention: Mention) -> bool:
     lead = page.words[max(0, mention.i - 2) : mention.i]
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'
-    if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS):
+    if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS, *_RAN):
         return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)  # 'in all but the small'
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])

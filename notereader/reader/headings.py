@@ -157,6 +157,8 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     tied = tied or (page.words[heading.i - 1] in _FINGERS and page.words[heading.i - 2] in _TYING | {","})
+    both = page.words[heading.i - 1] in ("both", "each", "all") and "for" in page.words[line.i : heading.i]
+    tied = tied or both  # 'Core for both FDP: 4-0'
     lead = page.words[line.i : heading.i - 1]
     listed = page.words[heading.i - 1] in (",", "for") and 1 <= len(lead) <= 3 and ":" not in lead
     tied = tied or (listed and page.words[heading.i] in _TENDON_NAMES)  # 'Core, FDP: 3-0 Ethibond'

@@ -94,6 +94,9 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'it was the middle finger, not the ring'
     if before[-1:] == ["but"] and before[-2:-1] != [] and before[-2] in _BUT_AFTER and group.digits:
         group.excepted = True  # 'in all fingers but the index', 'both but the small FDP'
+    all_of_them = not _EVERY.isdisjoint(page.words[sentence.i : group.i])
+    if before[-1:] == ["but"] and group.digits and all_of_them and _alone_behind(page, group, sentence):
+        group.excepted = True  # 'Each got an epitendinous 6-0 nylon but the middle.'
     if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
         group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:
@@ -117,6 +120,7 @@ def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
     return all(w in ("finger", "one", "as", "dictated", "typed", "stated", "written") for w in rest)
 
 
+_EVERY = frozenset(["each", "every", "all", "both", "none"])
 _BUT_AFTER = frozenset(
     [
         *("finger", "digit", "tendon", "repair", "any", "one", "none", "gapped", "gap"),

@@ -93,7 +93,11 @@ class Scene:
     def excepts(self, digit: str | None, tendon: str, i: int, j: int) -> bool:
         """Tell whether words i to j are said of all but this: 'glided freely in each but the ring'."""
         for group in self.left_out:
-            concerns = digit in group.digits and (not group.tendons or tendon in group.tendons)
+            nobody = digit is None and tendon in (
+                "FDP",
+                "FDS",
+            )  # 'in all fingers but the index' of which none was named
+            concerns = (digit in group.digits or nobody) and (not group.tendons or tendon in group.tendons)
             if concerns and self.takes_out(group, i, j):
                 return True
         return False
@@ -303,6 +307,8 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
     """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
     if mention.kind == "role" and "skin" in scene.words(mention.i, mention.j):
         return False
+    if mention.i > scene.sentence.i and scene.page.breaks[mention.i] == Break.COLUMN:
+        return False  # 'FDP cut through   A2 sewn back': a cell of its own
     k = mention.i - 1
     first = scene.sentence.i
     while k >= first and scene.page.words[k] in _FILLER:

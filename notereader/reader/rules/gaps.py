@@ -237,9 +237,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
 
 def _none_did(scene: Scene, mention: Mention) -> bool:
     """'None of the three repairs opened up', 'neither join parted'."""
-    lead = scene.words(max(scene.sentence.i, mention.i - 7), mention.i)
+    lead = scene.words(max(scene.sentence.i, mention.i - 9), mention.i)
     start = next((k for k, word in enumerate(lead) if word in ("none", "neither")), None)
-    return start is not None and not {"repair", "repairs", "join", "joins"}.isdisjoint(lead[start:])
+    tendons = any(g.tendons and g.j <= mention.i and mention.i - g.j <= 2 for g in scene.setting.groups)
+    return start is not None and (tendons or not {"repair", "repairs", "join", "joins"}.isdisjoint(lead[start:]))
 
 
 def _answers_a_form(scene: Scene, mention: Mention) -> bool:

@@ -235,6 +235,8 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
         if before == "now":
             before = scene.word_before(k - 1)  # '-> A4 shaved back 2 mm -> now free'
         named = any(g.j == k for g in scene.setting.groups)  # 'IF, MF, RF free, no gap'
+        if before == "not" and scene.word_before(k - 1) in ("/", ",", ";", "and", "but"):
+            return [_Event(k - 1, k + 1, "restricted")]  # 'no gap / not free'
         leads = named or before in _ALONE or before == ">"  # 'catches at A2 -> A2 vented 5 mm -> free'
         if leads and after in _ALONE and not denied(scene, k, k + 1, 2, free=True):
             return [_Event(k, k + 1, "free")]

@@ -165,8 +165,9 @@ def _so_was_tendon(scene: Scene, groups: list[PulleyGroup]) -> None:
     for group in (g for g in groups if not g.actions):
         lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in ("the", "both", "its")]
         said = [m for m in scene.of("extent") if m.j <= group.i and scene.told(m.i)]
-        if said and said[-1].value == "intact" and lead[-2:] in _SO_WERE:
-            group.actions = [Mention("opened", "intact", said[-1].i, said[-1].j)]
+        if said and lead[-2:] in _SO_WERE:
+            state = "intact" if said[-1].value == "intact" else "injured"
+            group.actions = [Mention("opened", state, said[-1].i, said[-1].j)]
 
 
 _SO_WERE = [[a, b] for a in ("so", "as") for b in ("was", "were", "is", "are")]
@@ -450,7 +451,8 @@ def _past_the_finger(scene: Scene) -> int:
 def _nothing_else(desk: Desk, scene: Scene) -> bool:
     """Tell whether neither this sentence nor the one before names anything but pulleys."""
     before = _scene_before(desk, scene)
-    fingers = all(s.group is not None and s.group.digits and not s.group.tendons for s in scene.subjects)
+    named = [s.group for s in scene.subjects]
+    fingers = all(g is not None and (g.digits or g.every) and not (g.tendons or g.generic) for g in named)
     return fingers and before is not None and not any(s.kind == "tendon" for s in before.subjects)
 
 

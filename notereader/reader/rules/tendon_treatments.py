@@ -341,6 +341,10 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
 
 def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     after = scene.next_word(mention.j)
+    first, _ = scene.part(mention.i)
+    before = [g for g in scene.setting.groups if g.tendons and g.j <= first and not g.reference]
+    if value == "trimmed" and before and scene.page.words[first] == "its":
+        return group_targets(scene, before[-1])  # 'FDS partially cut: its frayed edge was trimmed'
     if after in ("it", "them"):
         return _last_named(desk, scene, mention)
     if value == "left" and scene.words(mention.j, mention.j + 2) in (["to", "it"], ["about", "it"], ["for", "it"]):

@@ -30,7 +30,8 @@ def told_apart(desk: Desk, scene: Scene, mention: Mention) -> tuple[list[Answer]
     found: list[Answer] = []
     for group in scene.setting.groups:
         first, last = scene.part(group.i)
-        if group.reference or not (group.digits or group.tendons) or (first <= mention.i < last):
+        named = group.digits or group.tendons or (group.generic == "all" and scene.next_word(group.j) == ":")
+        if group.reference or not named or (first <= mention.i < last):
             continue
         if group.i < mention.i:
             continue
