@@ -89,6 +89,8 @@ class Attachment:
         self, scene: Scene, own: list[Thing], other: list[Thing], said: list[Mention], part_words: frozenset[str]
     ) -> None:
         self.scene = scene
+        groups = [g for g in scene.setting.groups if g.digits and not g.tendons]
+        self.fingers = {k for g in groups for k in range(g.i, g.j)}  # 'of the latter' where a finger is meant
         self.said = {k for m in said for k in range(m.i, m.j)}
         taken = {k for t in own for k in range(t.i, t.j)}
         rest = [t for t in other if not any(k in taken for k in range(t.i, t.j))]
@@ -165,7 +167,7 @@ class Attachment:
     def _between(self, i: int, j: int) -> list[str]:
         """Return the words from i to j but those that say which finger or say something themselves."""
         page = self.scene.page
-        kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words)
+        kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words and k not in self.fingers)
         return [page.words[k] for k in kept if page.standing[k] not in _EMPTY and page.words[k].strip("_")]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:

@@ -174,7 +174,7 @@ def _goes_on(scene: Scene, mention: Mention) -> bool:
 def _meant(desk: Desk, scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup]) -> list[PulleyGroup]:
     """Return 'both pulleys', 'the pulley', 'the latter' as the pulleys named just before."""
     found: list[PulleyGroup] = []
-    fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}
+    fingers = {k for g in scene.setting.groups if g.digits and not g.tendons for k in range(g.i, g.j)}
     for m in (m for m in scene.of("pulleys") if m.i not in fingers):  # 'the A2 of the latter'
         before = [g for g in sorted([*groups, *places], key=lambda g: g.i) if g.j <= m.i]
         values = [v for g in before for v in g.values]

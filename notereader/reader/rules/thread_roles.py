@@ -21,7 +21,7 @@ _THIN = frozenset(["5-0", "6-0", "7-0"])
 _FINE = frozenset(["6-0", "7-0"])
 _CORES = frozenset(["2-0", "3-0", "4-0"])
 _BESIDE = frozenset(
-    [",", "+", "&", "and", "same", "plus", "then", "the", "a", "with", "pattern", "suture", "stitch", "of", "simple"]
+    [",", "+", "&", "and", "same", "plus", "then", "the", "a", "with", "pattern", "suture", "stitch", "of"]
 )
 _CLOSING_WORDS = word_list("sutures", "closing_words")
 _DISSOLVING = frozenset(["polyglactin", "other"])
