@@ -59,7 +59,7 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
             places.append(PulleyGroup([mention], [mention.value]))
         else:
             groups.append(PulleyGroup([mention], [mention.value]))
-    meant = _meant(desk, scene, groups, places) + _that_of(scene, groups)
+    meant = _meant(desk, scene, groups, places) + _that_of(scene, groups) + _former(scene, groups)
     return sorted([*groups, *meant], key=lambda g: g.i), places
 
 
@@ -188,6 +188,17 @@ def _meant(desk: Desk, scene: Scene, groups: list[PulleyGroup], places: list[Pul
         elif (m.value == "one" and len(values) == 1) or (m.value == "latter" and before):
             found.append(PulleyGroup([m], values[-1:]))
     return found
+
+
+def _former(scene: Scene, groups: list[PulleyGroup]) -> list[PulleyGroup]:
+    """'Of A2 and A4, the former was vented': the first of two pulleys named together before."""
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j - 1) if "former" in scene.said else ():
+        before = [p for p in groups if p.j <= k]
+        finger = any(g.digits and g.i <= k < g.j for g in scene.setting.groups)
+        if words[k : k + 2] == ["the", "former"] and before and len(before[-1].values) == 2 and not finger:
+            return [PulleyGroup([Mention("pulleys", "former", k, k + 2)], before[-1].values[:1])]
+    return []
 
 
 def _that_of(scene: Scene, groups: list[PulleyGroup]) -> list[PulleyGroup]:
