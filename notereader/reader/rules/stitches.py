@@ -10,6 +10,7 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _DOUBLES = {"modified kessler": "double modified kessler", "tsuge": "double tsuge"}
+_MODIFIED = frozenset(["kessler", "savage"])
 _TRIPLES = {"tsuge": "triple tsuge"}
 _BASES = {double: single for names in (_DOUBLES, _TRIPLES) for single, double in names.items()}
 _TIMES = {"two": 2, "2": 2, "twice": 2, "doubled": 2, "double": 2, "three": 3, "3": 3, "tripled": 3, "triple": 3}
@@ -58,7 +59,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             scene.header and mention.kind == "anchor"
         ):
             _lay_fixation(desk, scene, mention, "anchor")
-    for mention in scene.of("button"):
+    for mention in (m for m in scene.of("button") if not _told_of_again(scene, m, threads)):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
             _lay_fixation(desk, scene, mention, "pull-out")
 
@@ -71,6 +72,8 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     numbered = mention.value in _BASES and scene.page.words[mention.j - 1] in ("2", "x2", "3", "x3")
     if numbered and any(w.startswith("strand") for w in counts):
         return _BASES[mention.value], mention.i, mention.j  # 'modified Kessler x 2 strands'
+    if scene.words(mention.j, mention.j + 2) in ([",", "modified"], ["(", "modified"]) and mention.value in _MODIFIED:
+        return f"modified {mention.value}", mention.i, mention.j + 2  # 'Savage, modified'
     value = _DOUBLES.get(mention.value)
     if value is None:
         return mention.value, mention.i, mention.j
@@ -169,6 +172,16 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
             desk.tendon(
                 scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts
             )
+
+
+def _told_of_again(scene: Scene, mention: Mention, threads: list[Thread]) -> bool:
+    """'The button comes off at six weeks', 'not early active, because of the button': one that was placed before."""
+    known = scene.word_before(mention.i) == "the"
+    deeds = any(d.value in ("repaired", "reinserted") for d in scene.of("deed"))
+    return (known and not (threads or deeds)) or not _COMES_OFF.isdisjoint(scene.words(mention.j, mention.j + 3))
+
+
+_COMES_OFF = frozenset(["off", "removed", "out", "removal"])
 
 
 def _set_in_bone(scene: Scene, mention: Mention) -> bool:
