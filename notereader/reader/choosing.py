@@ -10,6 +10,8 @@ from notereader.vocabulary.wordlists import word_list
 UNREPAIRED = ("trimmed", "excised", "left")
 _PULLEY_DEEDS = ("vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed")
 
+_FINE = frozenset(["6-0", "7-0", "8-0", "9-0", "10-0"])
+
 Choice = tuple[Finding, list[Finding]]
 
 
@@ -60,6 +62,15 @@ def _size_rank(f: Finding) -> float:
     return list(sizes()).index(str(f.value))
 
 
+def _core_size(found: list[Finding]) -> Finding:
+    """The thinner of two; but a thread of 6-0 or finer beside a thicker one was for the outside, and stays a rival.
+
+    Common practice, no source: cores of grown people are of 2-0 to 5-0.
+    """
+    thick = [f for f in found if f.value not in _FINE]
+    return min(thick or found, key=lambda f: (_size_rank(f), f.header))
+
+
 def _low_end(f: Finding) -> float:
     return f.value.low or 0.0 if isinstance(f.value, Interval) else 0.0
 
@@ -106,7 +117,7 @@ def _pulley(found: list[Finding]) -> Finding:
 
 _CHOOSERS: dict[str, Callable[[list[Finding]], Finding]] = {
     "strands": _lowest(lambda f: float(f.value) if isinstance(f.value, int | float) else 0.0),
-    "size": _lowest(_size_rank),
+    "size": _core_size,
     "peripheral_size": _lowest(_size_rank),
     "purchase_mm": _lowest(_low_end),
     "lock_mm": _lowest(_low_end),
