@@ -233,6 +233,8 @@ _WOUNDED = frozenset(["split", "cut", "divided", "slit", "torn", "laid", "incise
 def _by_accident(scene: Scene, m: Mention) -> bool:
     """Tell whether the wound did it: 'split by the glass', 'already divided', 'the blade had slit A2'."""
     after = scene.words(m.j, min(m.j + 8, scene.sentence.j))
+    if after[:3] in (["in", "the", "injury"], ["in", "the", "accident"], ["at", "the", "injury"]):
+        return True
     if "by" in after[:6]:
         noun = after[after.index("by") + 1 :][:3]
         if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _CARERS:

@@ -70,6 +70,8 @@ def _value(scene: Scene, mention: Mention) -> str:
     ):
         return "passive"
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    if mention.value == "traction" and "passively" in scene.said:
+        return "passive"  # 'Pulled through full range passively'
     bent = after[:1] == ["through"] and not _MOVED_PARTS.isdisjoint(before)  # 'each finger pulled through by hand'
     return "passive" if mention.value == "traction" and (moves or bent) else mention.value
 
