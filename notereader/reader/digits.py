@@ -43,9 +43,32 @@ _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 def settle_digits(page: Page) -> None:
     """Add the digits told by numbers and drop the words that name none; index the words of digits and tendons."""
     index_words(page)
+    _name_parts(page)
     _number_digits(page)
     index_words(page)
     page.mentions = [m for m in page.mentions if not _unconfirmed(page, m)]
+
+
+def _name_parts(page: Page) -> None:
+    """'FINGER A: Ring', then 'Finger A, FDP: no gap': a letter or number that a form gives its finger stands for it."""
+    words, names = page.words, {m.i: m for m in page.mentions if m.kind in ("digit", "digit?")}
+    spots = [k for k in range(len(words) - 1) if words[k] in ("finger", "digit") and _is_mark(words[k + 1])]
+    meant: dict[str, str] = {}
+    for k in spots:
+        n = k + 3
+        defines = words[k + 2 : k + 3] != [] and words[k + 2] in _PARTED and n in names and page.breaks[n] < Break.LINE
+        if defines:
+            meant[words[k + 1]] = names[n].value
+    told = [k for k in spots if words[k + 1] in meant and k + 3 not in names]
+    if told:
+        taken = {k for spot in told for k in (spot, spot + 1)}
+        made = [Mention("digit", meant[words[k + 1]], k, k + 2) for k in told]
+        kept = [m for m in page.mentions if m.kind not in ("digit", "digit?", "plural") or m.i not in taken]
+        page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j))
+
+
+def _is_mark(word: str) -> bool:
+    return len(word) == 1 and (word.isalpha() or word.isdecimal())
 
 
 def _number_digits(page: Page) -> None:

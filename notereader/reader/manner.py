@@ -108,8 +108,11 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
 def _same_as(lead: list[str]) -> bool:
     while lead[-1:] != [] and lead[-1] in _SMALL:
         lead = lead[:-1]
-    return lead[-2:] in (["same", "as"], ["identical", "to"], ["alike", "to"], ["similar", "to"])
+    likened = lead[-1:] == ["as"] and lead[-2:-1] != [] and lead[-2] in _LIKENED  # 'core exactly as in the index FDP'
+    return likened or lead[-2:] in (["identical", "to"], ["alike", "to"], ["similar", "to"])
 
+
+_LIKENED = frozenset(["same", "exactly", "precisely", "just", "core", "suture", "sutures", ":"])
 
 _SMALL = frozenset(["the", "in", "for", "on", "with", "of", "left", "right", "that", "at"])
 

@@ -32,6 +32,7 @@ _WITHIN = frozenset(["in", "of", "on", "to"])
 _SIDES = frozenset(["r", "l", "rt", "lt", "right", "left"])
 
 # What turns to the one that was left out: 'except the index, where it was vented'.
+_OTHER_LABELS = frozenset(["gap", "glide", "gliding", "tension", "bulk", "test", "knot", "knots", "purchase", "lock"])
 _ITSELF = frozenset(["which", "where", "it", "that", "this", "whose"])
 _ACTS = frozenset(["held", "caught", "hid", "overlay", "bound", "hit", "met", "overrode", "kept"])
 SUBJECT_KINDS = word_list("scene", "subject_kinds")
@@ -173,7 +174,7 @@ class Scene:
         while k < last and (self.page.standing[k] == "unticked" or self._is_form_mark(k)):
             k += 1
         column = k < last and self.page.breaks[k] >= Break.COLUMN and ":" in self.page.words[k + 1 : k + 3]
-        if column and "unticked" in self.page.standing[j:k]:
+        if column and (self.page.words[k] in _OTHER_LABELS or "unticked" in self.page.standing[j:k]):
             return ""  # 'Bulky: [ ] yes  [ ] no     Tension: ...': the next label
         return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
 

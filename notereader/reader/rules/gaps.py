@@ -115,6 +115,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             word.startswith(("without", "free of", "free from")) and lead[-1:] == ["not"]
         ):
             value = "seen"  # 'is not without a gap', 'was not free of a gap'
+        if value == "seen" and _none_did(scene, mention):
+            value = "none"  # 'None of the four tendon repairs showed a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'
         if scene.next_word(mention.j) in ("neither", "none"):

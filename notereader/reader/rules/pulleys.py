@@ -307,7 +307,8 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     groups = scene.setting.groups
     every = _every_group(scene, mention)
     behind = next((g for g in groups if g.digits and 1 <= g.i - mention.j <= 2), None)
-    if every is not None and every.j <= mention.i and behind is not None and _starts(scene, behind.i):
+    of_it = behind is not None and scene.words(mention.j, behind.i)[:1] == ["of"]
+    if every is not None and every.j <= mention.i and behind is not None and (of_it or _starts(scene, behind.i)):
         return behind.digits  # 'A2 was kept in both fingers, I opened A4 in the ring finger'
     if every is not None:
         left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}

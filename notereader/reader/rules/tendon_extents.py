@@ -132,6 +132,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'exploration of three fingers, tendon repair in two'
     if "respectively" in scene.said and sum(q.unit == "%" for q in scene.quantities) > 1:
         return  # '60% and 100% divided respectively': the shares are dealt out
+    if attributive(scene, mention):
+        return
     _so_was(desk, scene, mention)
     targets = _cut_targets(desk, scene, mention)
     if not targets:
@@ -180,6 +182,18 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             f"extent {mention.value}",
         )
     _too(desk, scene, mention)
+
+
+def attributive(scene: Scene, mention: Mention) -> bool:
+    """'The ends of the two completely divided profundus tendons': which tendons are meant, not what became of them."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    counted = lead[-1:] != [] and lead[-1] in _COUNTS and lead[:1] in (["the"], ["of"], ["these"])
+    behind = next((g for g in scene.setting.groups if 0 <= g.i - mention.j <= 1), None)
+    noun = scene.next_word(mention.j) in ("tendon", "tendons", "cuts", "ones") or behind is not None
+    return counted and noun
+
+
+_COUNTS = frozenset(["two", "three", "four", "five", "six", "2", "3", "4", "5", "6"])
 
 
 def _slips_follow(scene: Scene, mention: Mention, target: Target) -> bool:
