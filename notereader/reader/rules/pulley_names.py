@@ -114,7 +114,8 @@ def _left_out(scene: Scene, m: Mention) -> bool:
     if before[-1:] == ["but"]:
         return bool({"all", "every", "each"} & set(before))
     if before[-2:] == ["other", "than"] or before[-1:] == ["besides"]:
-        return True  # 'I did not vent any pulley other than A4'
+        said = scene.of("opened")  # 'I did not vent any pulley other than A4', but 'no pulley besides A4 was opened'
+        return any(o.j <= m.i for o in said) and not any(o.i >= m.j for o in said)
     return bool(before) and before[-1] in ("except", "excepting", "save", "bar", "not", "apart", "exception")
 
 

@@ -57,6 +57,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
 
 def _thin_one_behind(scene: Scene, before: Thread, thread: Thread, found: list[Anchor]) -> bool:
     """'Profundus, four strand, 3-0 Ethibond, 6-0 Prolene': of two threads for one tendon the thin one is no core."""
+    if "respectively" in scene.said:
+        return False
     thin = thread.size in _FINE or (thread.size in _THIN and before.size in _THICK | {"4-0"})
     if not thin or before.size not in _CORES or before.role != CORE or thread.role != CORE:
         return False
