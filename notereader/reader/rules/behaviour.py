@@ -54,13 +54,37 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
 
 def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
-    found = _neither(desk, scene, i) or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
+    found = (
+        _in_finger(desk, scene, j)
+        or _neither(desk, scene, i)
+        or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
+    )
     words = scene.words(*scene.part(i))
     if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
         return [
             t for t in found if t.digit
         ] or found  # 'none of the finger tendon repairs gapped': not those of the wrist
     return found
+
+
+def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:
+    """'The repair glided freely in the middle finger and caught in the small': the finger right behind says where."""
+    groups = [g for g in scene.setting.groups if g.digits and g.i >= j and not (g.reference or g.excepted)]
+    group = groups[0] if groups else None
+    if group is None or group.tendons or group.generic:
+        return []
+    pulleys = {k for m in scene.of("pulley") for k in range(m.i, m.j)}
+    lead = [scene.page.words[k] for k in range(j, group.i) if k not in pulleys]
+    if not lead or not {"in", "of", "on"} & set(lead[-2:]) or not _WHERE.issuperset(lead):
+        return []
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= j and not g.reference]
+    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
+    own = [t for t in sewn if not named or t.tendon in named[-1].tendons]
+    deep = [t for t in own if t.tendon in ("FDP", "FPL")]
+    return own if named else deep or own
+
+
+_WHERE = frozenset(["in", "of", "on", "the", "left", "right", "under", "at", "beneath", "pulley"])
 
 
 def _neither(desk: Desk, scene: Scene, i: int) -> list[Target]:
