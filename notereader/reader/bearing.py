@@ -129,8 +129,7 @@ def _other_finger(
     words = page.words
     said = words[sentence.i : sentence.j]
     spots = range(sentence.i, sentence.j - 2) if "other" in said or not _NEIGHBOUR.isdisjoint(said) else ()
-    own = not _NEIGHBOUR.isdisjoint(words[sentence.i + 1 : sentence.i + 2])  # 'Its neighbour still catches'
-    k = sentence.i if own else next((k for k in spots if words[k : k + 3] in _THE_OTHER), -1)
+    k = next((k for k in spots if words[k : k + 3] in _THE_OTHER or _its_neighbour(words, k)), -1)
     named = next((g.digits for g in reversed(groups) if g.digits and g.j <= k), digits)
     if k < 0 or len(seen) != 2 or len(named) != 1 or named[0] not in seen or any(g.digits and g.i > k for g in groups):
         return
@@ -139,6 +138,12 @@ def _other_finger(
     for cut in [g for g in groups if g.i < end < g.j and g.tendons]:  # 'the other finger the FDP'
         kept.append(Group(end, cut.j, tendons=cut.tendons, pairs=tuple((None, t, s) for _, t, s in cut.pairs)))
     groups[:] = sorted([*kept, Group(k, end, tuple(d for d in seen if d != named[0]))], key=lambda g: g.i)
+
+
+def _its_neighbour(words: list[str], k: int) -> bool:
+    """'Its neighbour catches', 'the index caught, its neighbour ran freely', but not 'just like its neighbour'."""
+    compared = words[k - 1 : k] and words[k - 1] in ("like", "as", "than", "to", "with")
+    return words[k] in ("its", "the") and words[k + 1] in _NEIGHBOUR and not compared
 
 
 _THE_OTHER = (["the", "other", "finger"], ["the", "other", "digit"])

@@ -148,6 +148,11 @@ def test_pulleys_pointed_to(note: str, expected: Shown) -> None:
             {"index FDP": {"gap": "none"}, "middle FDP": {"gap": "seen"}},
         ),
         (
+            "TENDON REPAIR 1\nTendon: FDP index\nCore: cruciate, 4-0 Prolene\n\nTENDON REPAIR 2\nTendon: FDP middle\n"
+            "Core: cruciate, 4-0 Prolene\n\nTEST\nGap, repairs 1 and 2: none\n",
+            {"index FDP": {"gap": "none"}, "middle FDP": {"gap": "none"}},
+        ),
+        (
             "FINGER A: Ring\nFDP: complete, repaired with 3-0 Ethibond\n\nFINGER B: Small\nFDP: "
             "complete, repaired with 3-0 "
             "Ethibond\n\nTESTS\nFinger A, FDP: passive, no gap.\n",
@@ -165,6 +170,14 @@ def test_told_by_the_number_or_letter_of_the_form(note: str, expected: Shown) ->
         (
             "FDP ring and small repaired with 3-0. Passive test. The ring glided free. The small was catching on A4.",
             {"ring FDP": {"glide": "free"}, "small FDP": {"glide": "catching"}},
+        ),
+        (
+            "FDP of the index and middle repaired with 3-0. The index FDP caught at A2, its neighbour ran freely.",
+            {"index FDP": {"glide": "catching"}, "middle FDP": {"glide": "free"}},
+        ),
+        (
+            "FDP of the index, middle and ring repaired with 3-0. The middle caught at A2, its neighbours ran freely.",
+            {"middle FDP": {"glide": "catching"}},
         ),
         (
             "Middle and ring FDP repaired with 4-0. The middle finger profundus ran freely. Its "
@@ -191,6 +204,21 @@ def test_the_finger_turned_to(note: str, expected: Shown) -> None:
                 "index FDS": {"peripheral": "absent"},
                 "middle FDS": {"peripheral": "absent"},
             },
+        ),
+        (
+            "FDP of index and middle and FDS of both fingers repaired with 4-0. A running 5-0 Prolene epitendinous "
+            "suture was added to both profundus repairs and omitted in both superficialis repairs.",
+            {
+                "index FDP": {"peripheral": "present"},
+                "middle FDP": {"peripheral": "present"},
+                "index FDS": {"peripheral": "absent"},
+                "middle FDS": {"peripheral": "absent"},
+            },
+        ),
+        (
+            "FDP and FDS of the small finger repaired with 3-0. A running 6-0 epitendinous suture was added to the "
+            "profundus repair and left out in the superficialis repair.",
+            {"small FDP": {"peripheral": "present"}, "small FDS": {"peripheral": "absent"}},
         ),
         (
             "FDP and FDS of the ring finger repaired with 3-0. A running epitendinous suture of 6-0 "

@@ -20,6 +20,7 @@ _FINGER_TENDONS = frozenset(
 )
 _EXCURSION = frozenset(["excursion", "glide", "gliding"])
 _JOINS = frozenset(["and", "/", "+"])
+_NEIGHBOURS = frozenset(["neighbour", "neighbor", "neighbours", "neighbors"])
 _PLACING = frozenset(["in", "of", "on", "the", "no", "nor", "or", "for"])
 _QUANTIFIERS = frozenset(["either", "neither", "both", "each", "none", "all", "any"])
 
@@ -54,6 +55,8 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
 
 def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
+    if _of_neighbour(scene, i):
+        return []
     found = (
         _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
@@ -65,6 +68,12 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
             t for t in found if t.digit
         ] or found  # 'none of the finger tendon repairs gapped': not those of the wrist
     return found
+
+
+def _of_neighbour(scene: Scene, i: int) -> bool:
+    """'The middle finger caught, its neighbours ran freely': of fingers that nothing tells apart."""
+    at = next((k for k in range(i - 1, scene.part(i)[0] - 1, -1) if scene.page.words[k] in _NEIGHBOURS), None)
+    return at is not None and not any(g.digits and (g.i <= at < g.j or at < g.i < i) for g in scene.setting.groups)
 
 
 def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:

@@ -171,6 +171,9 @@ def _and_another(desk: Desk, scene: Scene, mention: Mention) -> None:
 def _answered(scene: Scene, mention: Mention) -> str | None:
     """Return the word that answers 'Gap: 0', 'gap = nil'; '' where only a dash does, None where nothing is asked."""
     k = mention.j
+    whose = scene.words(k, min(k + 6, scene.sentence.j))
+    if whose[:1] == [","] and ":" in whose and not {"repair", "repairs"}.isdisjoint(whose):
+        k += whose.index(":")  # 'Gap, repairs 1 and 2: none'
     while k < scene.sentence.j and scene.page.words[k] in _ASKING:
         k += 1
     if k < scene.sentence.j:

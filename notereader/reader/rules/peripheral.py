@@ -6,7 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
-from notereader.reader.rules.suture_owners import lay_suture, suture_owners, targets_of
+from notereader.reader.rules.suture_owners import LEFT_OUT, lay_suture, left_out_of, suture_owners, targets_of
 from notereader.reader.rules.thread_roles import has_core
 from notereader.reader.rules.threads import Thread, find_sizes
 from notereader.reader.scene import Scene, group_targets
@@ -219,14 +219,18 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         return
     for cue in within(scene.page.cues, scene.sentence.i, scene.sentence.j):
         phrase = " ".join(scene.page.words[cue.i : cue.j])
-        if phrase in ("left out", "omitted", "was omitted", "left off", "not used", "not done"):
+        if phrase in LEFT_OUT:
             first, _last = scene.part(cue.i)
             digits = [g for g in scene.setting.groups if first <= g.i < cue.i and g.digits]
             behind = [g for g in scene.setting.groups if g.digits and not g.tendons and 1 <= g.i - cue.j <= 2]
+            given = [g for g in scene.setting.groups if g.tendons and g.i >= cue.j and left_out_of(scene, g)]
             if behind and not digits and scene.next_word(cue.j) == "in" and spots[0].i < cue.i:
                 # 'added to the two profundus repairs and was omitted in the thumb'
                 for target in [t for t in desk.repairable(behind[0].digits) if t.tendon in ("FDP", "FPL")]:
                     desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], _LEFT_OUT_RULE)
+            elif given and spots[0].i < cue.i:
+                for target in _tendons_everywhere(desk, scene, given[0]):
+                    desk.tendon(scene, target, "peripheral", "absent", [(cue.i, given[0].j)], _LEFT_OUT_RULE)
             elif digits and spots[0].i < first and "it" in scene.words(first, cue.i):
                 for target in [t for t in desk.repairable(digits[-1].digits) if t.tendon in ("FDP", "FPL")]:
                     desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], _LEFT_OUT_RULE)

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk, carried, meant_by_all, near_digits, others, owners, pair_in_focus
 from notereader.reader.groups import Group, Target, has
+from notereader.reader.page import within
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -13,6 +14,7 @@ _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
 _FLEXORS = frozenset(["fdp", "fds", "profundus", "superficialis", "flexor"])
 _USED = frozenset(["was", "were", "used", "placed", "chosen", "taken", "put"])
+LEFT_OUT = frozenset(["left out", "omitted", "was omitted", "left off", "not used", "not done"])
 _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 
@@ -21,11 +23,26 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
-    left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j)]
+    groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
+    left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j) or (j <= g.i and left_out_of(scene, g, j))]
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     return [t for t in found if t not in excepted and t.digit not in digits], reasons
+
+
+def left_out_of(scene: Scene, group: Group, j: int | None = None) -> bool:
+    """'added to both profundus repairs and omitted in both superficialis repairs': these tendons were given none.
+
+    Not where the suture up to word `j` is itself what was omitted: 'the peripheral suture was omitted in both'.
+    """
+    k = group.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in _DETERMINERS:
+        k -= 1
+    placed = scene.page.words[k - 1] in ("in", "for", "from", "on") and k - 1 > scene.sentence.i
+    cues = within(scene.page.cues, scene.sentence.i, k)
+    cues = [c for c in cues if c.j == k - 1 and (j is None or c.i - j > 1)]
+    return placed and any(" ".join(scene.words(c.i, c.j)) in LEFT_OUT for c in cues)
 
 
 def _taken_up_together(scene: Scene, group: Group, i: int) -> bool:
