@@ -371,7 +371,7 @@ _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
 def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
     """Return the groups of targets of one sentence, in order."""
     atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
-    quantifiers = [m for m in mentions if m.kind == "quantifier"]
+    quantifiers = [m for m in mentions if m.kind == "quantifier" and not _only_answers(page, m)]
     if not (atoms or quantifiers):
         return []
     for a in atoms:
@@ -500,6 +500,12 @@ def _take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: 
 
 _PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
 _OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
+
+
+def _only_answers(page: Page, m: Mention) -> bool:
+    """'Core stitch: none; tendon reattached to bone': the answer to a label, not 'none of them'."""
+    behind = page.words[m.j : m.j + 1]
+    return page.words[m.i] == "none" and page.words[m.i - 1 : m.i] == [":"] and behind in ([";"], [","])
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:

@@ -1,11 +1,11 @@
-"""Repairs told by number: 'TENDON REPAIR 2' above the lines of one repair, then 'Gap, repair 2: 1 mm' further down."""
+"""Repairs told by number: 'TENDON REPAIR 2' or 'TENDON 2' above its lines, then 'Gap, repair 2: 1 mm' further down."""
 
 from dataclasses import dataclass, field
 
 from notereader.reader.groups import Group, resolve_pairs
 from notereader.reader.page import Break, Page, Sentence
 
-_NOUNS = frozenset(["repair", "repairs"])
+_NOUNS = frozenset(["repair", "repairs", "tendon", "tendons"])
 _JOINS = frozenset(["and", "&", "+", ","])
 _LONGEST_HEAD = 4  # words
 

@@ -3,6 +3,7 @@
 from notereader.reader.desk import Desk, carried, meant_by_all, near_digits, others, owners, pair_in_focus
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.page import within
+from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -28,6 +29,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
+    found = of_the_parted(desk, scene, found)
     return [t for t in found if t not in excepted and t.digit not in digits], reasons
 
 

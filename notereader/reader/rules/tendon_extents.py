@@ -214,6 +214,7 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
         also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
         also = also or _as_was(scene, group)
+        also = also and not any(mention.j <= m.i < group.i for m in scene.of("extent"))  # of the last one named
         if group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group) if group.tendons else _same_tendon(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
@@ -351,6 +352,8 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
         spared = before in (["and", "not"], ["but", "not"]) and mention.value == "complete"
         if not (spared or alike or before[-2:] in _SO_WAS) or scene.negated(mention.i, mention.j):
             continue
+        if any(mention.j <= m.i < group.i for m in scene.of("extent")):
+            continue  # 'half cut, whereas that of the small finger was intact, as was the FCU'
         told = [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
         if group.tendons:
             told = group_targets(scene, group)
@@ -662,6 +665,9 @@ def _same_tendon(scene: Scene, group: Group) -> list[Target]:
     return [Target(d, t) for d in group.digits for t in tendons if has(d, t)] if len(tendons) == 1 else []
 
 
+_EXTENT_OF = (["extent", "of"], ["degree", "of"], ["amount", "of"])
+
+
 def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """A sentence without any subject goes on about the tendon in focus: 'FDS? Intact, both slips.'"""
     focus = list(scene.setting.focus)
@@ -673,6 +679,7 @@ def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
     lead = [m for m in lead if not (m.i == first and m.j == mention.i and scene.page.breaks[m.j] >= Break.COLUMN)]
     starts = mention.i - first <= 3 and not lead  # 'Cut     completely divided' is a label and its answer
+    starts = starts or (scene.words(first, first + 2) in _EXTENT_OF and scene.word_before(mention.i) == ":")
     known = [t for t in focus if desk.extents.get(t) in ("intact", "complete") and desk.extents[t] != mention.value]
     return [t for t in focus if t not in known] if starts else []
 

@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk, carried, is_correction, near_digits, ot
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
+from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.tendon_extents import with_name_of
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -263,7 +264,7 @@ def _only_names(scene: Scene) -> bool:
 
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
-    targets = _treated(desk, scene, mention, value)
+    targets = of_the_parted(desk, scene, _treated(desk, scene, mention, value))
     named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
     if value == "trimmed" and not _trims_tendon(scene, mention):
         return
