@@ -81,3 +81,22 @@ def test_none_that_answers_a_label_counts_nobody(words: str) -> None:
 def test_told_by_the_number_of_the_tendon(test: str, expected: Shown) -> None:
     tendons = "TENDON 1\nTendon: FPL\nCore: 3-0 Ethibond\n\nTENDON 2\nTendon: FDP index\nCore: 4-0 Prolene\n\nTEST\n"
     assert told(tendons + test, "gap", "glide") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "FDP and FDS of the middle and FDP of the ring completely divided. Both FDPs were repaired with 3-0 PDS. "
+            "These are two-strand repairs. The FDS of the middle finger I sewed with two simple sutures of 4-0 PDS.",
+            {"middle FDP": {"strands": 2}, "ring FDP": {"strands": 2}},
+        ),
+        (
+            "FDP of index and middle and FDS of both completely divided. Both profundi were repaired with 3-0 Prolene. "
+            "They are six-strand repairs. Both FDS were sewn with 4-0 mattress sutures.",
+            {"index FDP": {"strands": 6}, "middle FDP": {"strands": 6}},
+        ),
+    ],
+)
+def test_these_repairs_are_those_told_before(note: str, expected: Shown) -> None:
+    assert told(note, "strands") == expected

@@ -31,6 +31,9 @@ _GLUED = frozenset(
 )
 _TIMES = re.compile(r"([2468])x\Z")
 
+# 'These are two-strand repairs' speaks of sutures told before it.
+_POINTING = frozenset(["these", "they", "those"])
+
 
 def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     """Find the strand counts of a sentence and give each to its tendons."""
@@ -43,6 +46,8 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
             targets, doubts = suture_owners(desk, scene, i, j)
+            if not _POINTING.isdisjoint(scene.words(scene.sentence.i, i)):
+                targets = [t for t in targets if desk.has_suture(t)] or targets
             for target in respective(scene, i, [c[1] for c in counts], targets):
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
                 desk.findings[-1].addendum = desk.findings[-1].addendum or _sums_up(desk, scene, target, count)
