@@ -1,7 +1,7 @@
 """Strand counts: 'four-strand', 'two two-strand repairs', 'strands: 4', a bare count carried on."""
 
 import re
-from itertools import zip_longest
+from itertools import pairwise, zip_longest
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
@@ -32,7 +32,7 @@ _GLUED = frozenset(
 _TIMES = re.compile(r"([2468])x\Z")
 
 # 'These are two-strand repairs' speaks of sutures told before it.
-_POINTING = frozenset(["these", "they", "those"])
+_POINTING = frozenset([("these", "are"), ("they", "are"), ("those", "are")])
 
 
 def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
@@ -46,7 +46,7 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
             targets, doubts = suture_owners(desk, scene, i, j)
-            if not _POINTING.isdisjoint(scene.words(scene.sentence.i, i)):
+            if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets
             for target in respective(scene, i, [c[1] for c in counts], targets):
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
