@@ -59,6 +59,7 @@ FLOORS = {
     "fresh18": Floor(98, 98, 98),
     "fresh19": Floor(96, 96, 97),
     "fresh20": Floor(91, 93, 97),
+    "fresh21": Floor(94, 96, 97),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
     "voices3": Floor(93, 94, 96),
