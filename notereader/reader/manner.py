@@ -2,6 +2,7 @@
 
 from notereader.reader.groups import Group
 from notereader.reader.page import Page, Sentence
+from notereader.vocabulary.wordlists import word_list
 
 LIKE = frozenset(["like", "as"])
 _CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
@@ -124,23 +125,7 @@ def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
 
 
 _EVERY = frozenset(["each", "every", "all", "both", "none"])
-_BUT_AFTER = frozenset(
-    [
-        *("finger", "digit", "tendon", "repair", "any", "one", "none", "gapped", "gap"),
-        "fingers",
-        "digits",
-        "tendons",
-        "repairs",
-        "all",
-        "both",
-        "each",
-        "every",
-        "everyone",
-        "three",
-        "four",
-        "them",
-    ]
-)
+_BUT_AFTER = word_list("bearing", "but_after")
 _TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
 _MATCHED = frozenset(["matched", "matches", "matching", "compared"])
 

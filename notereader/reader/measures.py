@@ -37,6 +37,13 @@ _TENS = dict(
     zip(["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], range(20, 100, 10), strict=True)
 )
 NUMBER_WORDS: dict[str, int] = {word: n for n, word in enumerate(_ONES)} | _TENS | {"fourty": 40}
+
+
+def count_of(word: str) -> int:
+    """Return the number a word or figure tells: 'three' and '3' are 3; 0 for any other word."""
+    return NUMBER_WORDS.get(word, int(word) if word.isdecimal() else 0)
+
+
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "tenth": 10}
 
 UNITS: dict[str, tuple[str, float]] = {

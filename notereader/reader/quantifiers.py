@@ -67,7 +67,7 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
         if after in ("them", "these", "those") and k + 1 < sentence.j:
             k += 1
             after = page.words[k]
-        wholly = after in ("completely", "fully") and page.words[q.i - 1 : q.i + 1] == ["also", "both"]
+        wholly = after in ("completely", "fully") and page.words[q.i] == "both"
         if (after in ("also", "then", "now", "too", "alike") or wholly) and k + 1 < sentence.j:
             cut = page.words[k + 1] in ("cut", "torn") and page.words[k + 2 : k + 3] in ([","], ["."], [";"])
             after = "divided" if cut else page.words[k + 1]  # 'Each of them also received', 'both completely cut'

@@ -72,9 +72,8 @@ def _empty_label(page: Page, i: int, j: int) -> bool:
 # --- lines
 
 
-_MANY = (
-    6  # sentences that begin small: 'FDP and FDS' in capitals do not make a note typed in capitals and small letters
-)
+# Sentences that begin small: 'FDP and FDS' in capitals do not make a note typed in capitals and small letters.
+_MANY = 6
 
 
 def in_small_letters(page: Page) -> bool:

@@ -222,11 +222,10 @@ def test_pulleys_of_both_and_all_three(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided. A1 released in the middle finger and A2 "
-            "intact in both.",
+            "A1 released in the middle finger and A2 intact in both.",
             {
                 "middle A1": {"finding": "released"},
                 "middle A2": {"finding": "intact"},
@@ -234,68 +233,61 @@ def test_pulleys_of_both_and_all_three(note: str, expected: Shown) -> None:
             },
         ),
         (
-            "Middle and small fingers. FDP of both completely divided. A4 vented in the small finger, A2 intact "
-            "in both.",
+            "A4 vented in the small finger, A2 intact in both.",
             {"small A4": {"finding": "vented"}, "middle A2": {"finding": "intact"}, "small A2": {"finding": "intact"}},
         ),
     ],
 )
-def test_in_both_is_of_the_pulley_beside_it(note: str, expected: Shown) -> None:
+def test_in_both_is_of_the_pulley_beside_it(words: str, expected: Shown) -> None:
+    note = "Middle and small fingers. FDP of both completely divided. " + words
     assert told(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Index, middle and ring fingers. FDP of all three completely divided, each sewn with four strands of "
-            "3-0 Ethibond. On traction the ring FDP gaps 1 mm. The others show no gap.",
+            "On traction the ring FDP gaps 1 mm. The others show no gap.",
             {"ring FDP": {"gap": "seen", "gap_mm": 1.0}, "index FDP": {"gap": "none"}, "middle FDP": {"gap": "none"}},
         ),
         (
-            "Index, middle and ring fingers. FDP of all three completely divided, each sewn with four strands of "
-            "3-0 Ethibond. Tested: index gaps 2 mm. Others no gap.",
+            "Tested: index gaps 2 mm. Others no gap.",
             {"index FDP": {"gap": "seen", "gap_mm": 2.0}, "ring FDP": {"gap": "none"}, "middle FDP": {"gap": "none"}},
         ),
     ],
 )
-def test_the_rest_of_the_repairs(note: str, expected: Shown) -> None:
+def test_the_rest_of_the_repairs(words: str, expected: Shown) -> None:
+    note = (
+        "Index, middle and ring fingers. FDP of all three completely divided, each sewn with four strands of "
+        "3-0 Ethibond. "
+    ) + words
     assert told(note, "gap", "gap_mm") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
+        ("The small finger gapped on traction. The rest of the wound was closed.", {"small FDP": {"gap": "seen"}}),
         (
-            "Middle and small fingers. FDP of both completely divided. Each was sewn with four strands of 3-0 "
-            "Ethibond. The small finger gapped on traction. The rest of the wound was closed.",
-            {"small FDP": {"gap": "seen"}},
-        ),
-        (
-            "Middle and small fingers. FDP of both completely divided. Each was sewn with four strands of 3-0 "
-            "Ethibond. The middle finger gapped on traction. The remainder of the skin was closed with no gap.",
+            "The middle finger gapped on traction. The remainder of the skin was closed with no gap.",
             {"middle FDP": {"gap": "seen"}},
         ),
     ],
 )
-def test_the_rest_of_something_else(note: str, expected: Shown) -> None:
+def test_the_rest_of_something_else(words: str, expected: Shown) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided. Each was sewn with four strands of 3-0 Ethibond. "
+    ) + words
     assert told(note, "gap") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Middle and small fingers. FDP of both completely divided. Both were sewn with four strands of 3-0 "
-            "Ethibond. Tension on neither.",
-            {"middle FDP": {"tension": "none"}, "small FDP": {"tension": "none"}},
-        ),
-        (
-            "Middle and small fingers. FDP of both completely divided. Both were sewn with six strands of 4-0 "
-            "Prolene. There was tension in neither repair.",
-            {"middle FDP": {"tension": "none"}, "small FDP": {"tension": "none"}},
-        ),
+        "Both were sewn with four strands of 3-0 Ethibond. Tension on neither.",
+        "Both were sewn with six strands of 4-0 Prolene. There was tension in neither repair.",
     ],
 )
-def test_neither_is_under_tension(note: str, expected: Shown) -> None:
-    assert told(note, "tension") == expected
+def test_neither_is_under_tension(words: str) -> None:
+    note = "Middle and small fingers. FDP of both completely divided. " + words
+    assert told(note, "tension") == {"middle FDP": {"tension": "none"}, "small FDP": {"tension": "none"}}

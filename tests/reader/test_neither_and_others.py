@@ -426,15 +426,16 @@ def test_a_run_that_is_hindered(note: str, expected: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        ("Left ring finger. FDP completely divided, 4-0 cruciate. On traction it glides, no gap.", {"glide": "free"}),
-        ("Left ring finger. FDP completely divided, 4-0 cruciate. No gap, slides under A4.", {"glide": "free"}),
-        ("Left ring finger. FDP completely divided, 4-0 cruciate. The bulky repair may catch at A4.", {}),
-        ("Left ring finger. FDP completely divided, 4-0 cruciate. It might stick at A2 later.", {}),
+        ("On traction it glides, no gap.", {"glide": "free"}),
+        ("No gap, slides under A4.", {"glide": "free"}),
+        ("The bulky repair may catch at A4.", {}),
+        ("It might stick at A2 later.", {}),
     ],
 )
-def test_glides_alone_and_what_may_catch(note: str, expected: dict[str, object]) -> None:
+def test_glides_alone_and_what_may_catch(words: str, expected: Shown) -> None:
+    note = "Left ring finger. FDP completely divided, 4-0 cruciate. " + words
     assert told(note, "glide").get("ring FDP", {}) == expected
 
 

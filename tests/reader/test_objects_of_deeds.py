@@ -170,20 +170,15 @@ def test_in_all_is_a_sum_and_not_all_tendons(note: str, expected: Shown) -> None
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Right ring finger. FDP completely divided. Palmaris longus was harvested through two nicks.",
-            {"ring FDP": {"extent": "complete"}},
-        ),
-        (
-            "Right ring finger. FDP completely divided. The FDS was drawn forward through a nick in the palm.",
-            {"ring FDP": {"extent": "complete"}},
-        ),
+        "Palmaris longus was harvested through two nicks.",
+        "The FDS was drawn forward through a nick in the palm.",
     ],
 )
-def test_a_nick_gone_through_cuts_no_tendon(note: str, expected: Shown) -> None:
-    assert told(note, "extent") == expected
+def test_a_nick_gone_through_cuts_no_tendon(words: str) -> None:
+    note = "Right ring finger. FDP completely divided. " + words
+    assert told(note, "extent") == {"ring FDP": {"extent": "complete"}}
 
 
 @pytest.mark.parametrize(
@@ -225,21 +220,19 @@ def test_a_likeness_to_another_finger(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Index and ring fingers. FDP of both completely divided. Index FDP sewn with six strands of 3-0 "
-            "Ethibond. The ring FDP could not be sewn in the same way as the index; two strands of 4-0 were used.",
+            "The ring FDP could not be sewn in the same way as the index; two strands of 4-0 were used.",
             {"index FDP": {"strands": 6}, "ring FDP": {"strands": 2}},
         ),
-        (
-            "Index and ring fingers. FDP of both completely divided. Index FDP sewn with six strands of 3-0 "
-            "Ethibond. The ring FDP the same, four strands only.",
-            {"index FDP": {"strands": 6}, "ring FDP": {"strands": 4}},
-        ),
+        ("The ring FDP the same, four strands only.", {"index FDP": {"strands": 6}, "ring FDP": {"strands": 4}}),
     ],
 )
-def test_no_likeness_where_it_is_denied(note: str, expected: Shown) -> None:
+def test_no_likeness_where_it_is_denied(words: str, expected: Shown) -> None:
+    note = (
+        "Index and ring fingers. FDP of both completely divided. Index FDP sewn with six strands of 3-0 Ethibond. "
+    ) + words
     assert told(note, "strands") == expected
 
 
@@ -309,38 +302,34 @@ def test_an_intact_branch_is_no_intact_tendon(note: str, expected: Shown) -> Non
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
         (
             "Ring finger. FDP completely divided, sewn with four strands of 3-0 Ethibond. The ulnar digital nerve "
-            "was sutured with no tension on the nerve.",
-            {},
+            "was sutured with no tension on the nerve."
         ),
         (
-            "Thumb. FPL completely divided, sewn with four strands of 3-0 Ethibond. Skin closed without tension "
-            "on the flaps.",
-            {},
+            "Thumb. FPL completely divided, sewn with four strands of 3-0 Ethibond. Skin closed without tension on"
+            " the flaps."
         ),
     ],
 )
-def test_tension_of_other_structures(note: str, expected: Shown) -> None:
-    assert told(note, "tension") == expected
+def test_tension_of_other_structures(note: str) -> None:
+    assert told(note, "tension") == {}
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
         (
             "Ring finger. FDP completely divided, sewn with four strands of 3-0 Ethibond. The extra bulk of a "
-            "peripheral suture was not wanted.",
-            {},
+            "peripheral suture was not wanted."
         ),
         (
             "Ring finger. FDP completely divided. A 3-0 was opened but was too thick. Sewn with four strands of "
-            "4-0 Ethibond.",
-            {},
+            "4-0 Ethibond."
         ),
     ],
 )
-def test_bulk_that_was_not_added(note: str, expected: Shown) -> None:
-    assert told(note, "bulk") == expected
+def test_bulk_that_was_not_added(note: str) -> None:
+    assert told(note, "bulk") == {}

@@ -30,74 +30,31 @@ def test_pairs_parted_by_a_bar(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "A2 pulley:   ☐ intact   ☒ vented   ☐ excised\n",
-            {"ring A2": {"finding": "vented"}},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "A4 pulley:   ☑ intact   ☐ vented   ☐ excised\n",
-            {"ring A4": {"finding": "intact"}},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "A2 pulley:   ☐ intact   ☐ vented   ☐ excised\n",
-            {},
-        ),
+        ("A2 pulley:   ☐ intact   ☒ vented   ☐ excised\n", {"ring A2": {"finding": "vented"}}),
+        ("A4 pulley:   ☑ intact   ☐ vented   ☐ excised\n", {"ring A4": {"finding": "intact"}}),
+        ("A2 pulley:   ☐ intact   ☐ vented   ☐ excised\n", {}),
     ],
 )
-def test_drawn_boxes(note: str, expected: Shown) -> None:
+def test_drawn_boxes(words: str, expected: Shown) -> None:
+    note = "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Glide:   ☑ free   ☐ catches\n",
-            {"ring FDP": {"glide": "free"}},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Bulky:   □ yes   ☒ no\n",
-            {"ring FDP": {"bulk": "none"}},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Gap:   □ none   ☒ seen\n",
-            {"ring FDP": {"gap": "seen"}},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Gap:   ☐ none   ☐ seen\n",
-            {},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Catching:   ☒ no   ☐ yes\n",
-            {"ring FDP": {"glide": "free"}},
-        ),
-        (
-            "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Gap on test:   ☐ none   ☑ 1 mm\n",
-            {"ring FDP": {"gap": "seen"}},
-        ),
+        ("Glide:   ☑ free   ☐ catches\n", {"ring FDP": {"glide": "free"}}),
+        ("Bulky:   □ yes   ☒ no\n", {"ring FDP": {"bulk": "none"}}),
+        ("Gap:   □ none   ☒ seen\n", {"ring FDP": {"gap": "seen"}}),
+        ("Gap:   ☐ none   ☐ seen\n", {}),
+        ("Catching:   ☒ no   ☐ yes\n", {"ring FDP": {"glide": "free"}}),
+        ("Gap on test:   ☐ none   ☑ 1 mm\n", {"ring FDP": {"gap": "seen"}}),
     ],
 )
-def test_drawn_boxes_behind_a_question(note: str, expected: Shown) -> None:
+def test_drawn_boxes_behind_a_question(words: str, expected: Shown) -> None:
+    note = "Ring finger, left. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "gap", "bulk", "glide") == expected
 
 

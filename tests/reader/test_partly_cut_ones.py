@@ -100,3 +100,15 @@ def test_told_by_the_number_of_the_tendon(test: str, expected: Shown) -> None:
 )
 def test_these_repairs_are_those_told_before(note: str, expected: Shown) -> None:
     assert told(note, "strands") == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP of the ring: started with 3-0 Prolene, it pulled out, so 4-0 Ethibond was used.",
+        "FDP of the ring repaired: first 3-0 Prolene, it cut out, replaced by 4-0 Ethibond.",
+        "FDP of the ring repaired with 3-0 Prolene, but it tore out, so 4-0 Ethibond.",
+    ],
+)
+def test_a_core_that_did_not_hold_is_not_the_core(words: str) -> None:
+    assert told(words, "size", "material") == {"ring FDP": {"size": "4-0", "material": "braided polyester"}}

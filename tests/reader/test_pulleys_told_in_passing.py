@@ -26,43 +26,32 @@ def test_the_oblique_pulley_by_its_own_sentence(note: str, expected: Shown) -> N
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
-        (
-            "Left thumb, FPL completely divided. Oblique laceration, opened further proximally.",
-            {},
-        ),
-        (
-            "Left thumb, FPL completely divided. Oblique incision, extended and opened widely.",
-            {},
-        ),
+        "Left thumb, FPL completely divided. Oblique laceration, opened further proximally.",
+        "Left thumb, FPL completely divided. Oblique incision, extended and opened widely.",
     ],
 )
-def test_oblique_things_that_are_no_pulley(note: str, expected: Shown) -> None:
-    assert told(note, "finding", group="pulleys") == expected
+def test_oblique_things_that_are_no_pulley(note: str) -> None:
+    assert told(note, "finding", group="pulleys") == {}
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
         (
             "Left ring finger, FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond. The "
-            "proximal end had gone back under A2.",
-            {},
+            "proximal end had gone back under A2."
         ),
+        "Left thumb, FPL completely divided. The proximal stump was gone as far as the A1 pulley.",
         (
-            "Left thumb, FPL completely divided. The proximal stump was gone as far as the A1 pulley.",
-            {},
-        ),
-        (
-            "Left ring finger, FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond. The "
-            "stump had gone past A1 into the palm.",
-            {},
+            "Left ring finger, FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond. The stump"
+            " had gone past A1 into the palm."
         ),
     ],
 )
-def test_a_stump_gone_back_to_a_pulley(note: str, expected: Shown) -> None:
-    assert told(note, "finding", group="pulleys") == expected
+def test_a_stump_gone_back_to_a_pulley(note: str) -> None:
+    assert told(note, "finding", group="pulleys") == {}
 
 
 @pytest.mark.parametrize(

@@ -5,110 +5,78 @@ from reader_sentences import Shown, told
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. With luck it glides freely.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. The repair ought to hold without a gap.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. I released A1 so that the tendon should not snag.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A4 was vented in order for the repair to glide freely.",
-            {},
-        ),
+        "With luck it glides freely.",
+        "The repair ought to hold without a gap.",
+        "I released A1 so that the tendon should not snag.",
+        "A4 was vented in order for the repair to glide freely.",
     ],
 )
-def test_what_is_hoped_for_is_no_finding(note: str, expected: Shown) -> None:
-    assert told(note, "gap", "glide") == expected
+def test_what_is_hoped_for_is_no_finding(words: str) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
+    assert told(note, "gap", "glide") == {}
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A1 was released so that the tendon would not snag. It ran freely.",
-            {"ring FDP": {"glide": "free"}},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A4 was vented so that it might pass. It still catches at A2.",
-            {"ring FDP": {"glide": "catching"}},
-        ),
+        ("A1 was released so that the tendon would not snag. It ran freely.", {"ring FDP": {"glide": "free"}}),
+        ("A4 was vented so that it might pass. It still catches at A2.", {"ring FDP": {"glide": "catching"}}),
     ],
 )
-def test_a_result_beside_a_purpose(note: str, expected: Shown) -> None:
+def test_a_result_beside_a_purpose(words: str, expected: Shown) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
     assert told(note, "glide") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. The repair moved, but not freely.",
-            {"ring FDP": {"glide": "restricted"}},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. The tendon slides but not freely, no gap.",
-            {"ring FDP": {"glide": "restricted"}},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. It catches under A4 and does not run freely.",
-            {"ring FDP": {"glide": "catching"}},
-        ),
+        ("The repair moved, but not freely.", {"ring FDP": {"glide": "restricted"}}),
+        ("The tendon slides but not freely, no gap.", {"ring FDP": {"glide": "restricted"}}),
+        ("It catches under A4 and does not run freely.", {"ring FDP": {"glide": "catching"}}),
     ],
 )
-def test_not_freely_is_restricted(note: str, expected: Shown) -> None:
+def test_not_freely_is_restricted(words: str, expected: Shown) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
     assert told(note, "glide") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. Avoid tension on the join for six weeks.",
-            {},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. The hand was rested in flexion to guard against tension on the repair.",
-            {},
-        ),
+        "Avoid tension on the join for six weeks.",
+        "The hand was rested in flexion to guard against tension on the repair.",
     ],
 )
-def test_tension_to_be_avoided_is_none_there(note: str, expected: Shown) -> None:
-    assert told(note, "tension") == expected
+def test_tension_to_be_avoided_is_none_there(words: str) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
+    assert told(note, "tension") == {}
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. Six strands is what one would choose in a fresh wound.",
-            {"ring FDP": {"strands": 4}},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. Others would have chosen a running peripheral suture as well.",
-            {"ring FDP": {"strands": 4}},
-        ),
+        "Six strands is what one would choose in a fresh wound.",
+        "Others would have chosen a running peripheral suture as well.",
     ],
 )
-def test_what_one_would_choose_was_not_done(note: str, expected: Shown) -> None:
-    assert told(note, "strands", "peripheral") == expected
+def test_what_one_would_choose_was_not_done(words: str) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
+    assert told(note, "strands", "peripheral") == {"ring FDP": {"strands": 4}}

@@ -5,50 +5,43 @@ from reader_sentences import Shown, told
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
-            "3-0 Ethibond.\n"
             "Gap: middle none, small 1 mm.\n",
             {"middle FDP": {"gap": "none"}, "small FDP": {"gap": "seen", "gap_mm": 1.0}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
-            "3-0 Ethibond.\n"
             "[x] gap: small none, middle 2 mm\n",
             {"small FDP": {"gap": "none"}, "middle FDP": {"gap": "seen", "gap_mm": 2.0}},
         ),
-        (
-            "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
-            "3-0 Ethibond.\n"
-            "Glide - middle free, small catches\n",
-            {"middle FDP": {"glide": "free"}, "small FDP": {"glide": "catching"}},
-        ),
+        ("Glide - middle free, small catches\n", {"middle FDP": {"glide": "free"}, "small FDP": {"glide": "catching"}}),
     ],
 )
-def test_a_label_answered_finger_by_finger(note: str, expected: Shown) -> None:
+def test_a_label_answered_finger_by_finger(words: str, expected: Shown) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
+        "3-0 Ethibond.\n"
+    ) + words
     assert told(note, "gap", "gap_mm", "glide", "bulk") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
+        ("A2 - middle vented, small intact\n", {"middle A2": {"finding": "vented"}, "small A2": {"finding": "intact"}}),
         (
-            "Middle and small fingers. FDP of both completely divided.\nA2 - middle vented, small intact\n",
-            {"middle A2": {"finding": "vented"}, "small A2": {"finding": "intact"}},
-        ),
-        (
-            "Middle and small fingers. FDP of both completely divided.\nA4: small excised, middle intact\n",
+            "A4: small excised, middle intact\n",
             {"small A4": {"finding": "excised"}, "middle A4": {"finding": "intact"}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided.\nA1 - little released, long left intact\n",
+            "A1 - little released, long left intact\n",
             {"small A1": {"finding": "released"}, "middle A1": {"finding": "intact"}},
         ),
     ],
 )
-def test_a_pulley_answered_finger_by_finger(note: str, expected: Shown) -> None:
+def test_a_pulley_answered_finger_by_finger(words: str, expected: Shown) -> None:
+    note = "Middle and small fingers. FDP of both completely divided.\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
@@ -119,64 +112,57 @@ def test_what_a_label_says_its_thread_is_for(note: str, expected: Shown) -> None
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
-            "3-0 Ethibond. Middle moves freely. Small catches at A2.",
+            "Middle moves freely. Small catches at A2.",
             {"middle FDP": {"glide": "free"}, "small FDP": {"glide": "catching"}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
-            "3-0 Ethibond. Small gapped on traction. Middle runs freely.",
+            "Small gapped on traction. Middle runs freely.",
             {"small FDP": {"gap": "seen"}, "middle FDP": {"glide": "free"}},
         ),
     ],
 )
-def test_short_names_that_open_a_sentence_are_fingers(note: str, expected: Shown) -> None:
+def test_short_names_that_open_a_sentence_are_fingers(words: str, expected: Shown) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided. Each sewn with a four-strand cruciate of "
+        "3-0 Ethibond. "
+    ) + words
     assert told(note, "gap", "glide") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided.\n"
             "A2 pulley middle excised, A2 pulley small intact.\n",
             {"middle A2": {"finding": "excised"}, "small A2": {"finding": "intact"}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided.\nPulleys: small A4 intact, middle A4 vented.\n",
+            "Pulleys: small A4 intact, middle A4 vented.\n",
             {"small A4": {"finding": "intact"}, "middle A4": {"finding": "vented"}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided.\n"
-            "A4 pulley, small: vented.\n"
-            "A4 pulley, middle: intact.\n",
+            "A4 pulley, small: vented.\nA4 pulley, middle: intact.\n",
             {"small A4": {"finding": "vented"}, "middle A4": {"finding": "intact"}},
         ),
     ],
 )
-def test_a_short_name_behind_the_word_pulley(note: str, expected: Shown) -> None:
+def test_a_short_name_behind_the_word_pulley(words: str, expected: Shown) -> None:
+    note = "Middle and small fingers. FDP of both completely divided.\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Left ring finger. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "Gap: small, 1 mm\n",
-            {"ring FDP": {"gap": "seen", "gap_mm": 1.0}},
-        ),
-        (
-            "Left ring finger. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n"
-            "Gap: little, 2 mm\n",
-            {"ring FDP": {"gap": "seen", "gap_mm": 2.0}},
-        ),
+        ("Gap: small, 1 mm\n", {"ring FDP": {"gap": "seen", "gap_mm": 1.0}}),
+        ("Gap: little, 2 mm\n", {"ring FDP": {"gap": "seen", "gap_mm": 2.0}}),
     ],
 )
-def test_words_that_only_look_like_fingers_of_a_label(note: str, expected: Shown) -> None:
+def test_words_that_only_look_like_fingers_of_a_label(words: str, expected: Shown) -> None:
+    note = "Left ring finger. FDP completely divided, sewn with a four-strand cruciate of 3-0 Ethibond.\n" + words
     assert told(note, "gap", "gap_mm") == expected
 
 
@@ -210,20 +196,14 @@ def test_short_names_in_a_row_are_fingers(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
-        (
-            "Ring finger, FDP completely divided.\n\nA2 opened?    No\nA4 excised?   No\n",
-            {},
-        ),
-        (
-            "Small finger, FDP completely divided.\n\nA1 released?   N\n",
-            {},
-        ),
+        "Ring finger, FDP completely divided.\n\nA2 opened?    No\nA4 excised?   No\n",
+        "Small finger, FDP completely divided.\n\nA1 released?   N\n",
     ],
 )
-def test_a_question_answered_no(note: str, expected: Shown) -> None:
-    assert told(note, "finding", group="pulleys") == expected
+def test_a_question_answered_no(note: str) -> None:
+    assert told(note, "finding", group="pulleys") == {}
 
 
 @pytest.mark.parametrize(

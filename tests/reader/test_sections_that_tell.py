@@ -26,22 +26,20 @@ def test_treatment_that_tells_what_was_done(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
         (
-            "FINDINGS: right index finger. FDP partially divided, 20%.\n"
-            "TREATMENT: splint for three weeks, then therapy.\n",
-            {},
+            "FINDINGS: right index finger. FDP partially divided, 20%.\nTREATMENT: splint for three weeks, then "
+            "therapy.\n"
         ),
         (
-            "FINDINGS: left small finger. FDS nicked, FDP intact.\n"
-            "Treatment: elevation, analgesia, clinic in five days.\n",
-            {},
+            "FINDINGS: left small finger. FDS nicked, FDP intact.\nTreatment: elevation, analgesia, clinic in five "
+            "days.\n"
         ),
     ],
 )
-def test_treatment_that_gives_orders_repairs_nothing(note: str, expected: Shown) -> None:
-    assert told(note, "treatment") == expected
+def test_treatment_that_gives_orders_repairs_nothing(note: str) -> None:
+    assert told(note, "treatment") == {}
 
 
 @pytest.mark.parametrize(
@@ -104,32 +102,27 @@ def test_a_list_under_peripheral_sutures(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A2 intact, A4 vented.\n"
-            "\n"
-            "Late entry, 7 June: the A2 pulley is not intact.\n",
+            "A2 intact, A4 vented.\n\nLate entry, 7 June: the A2 pulley is not intact.\n",
             {"ring A4": {"finding": "vented"}},
         ),
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A2 and A4 intact.\n"
-            "\n"
-            "Addendum by the registrar: on review A4 was not intact.\n",
+            "A2 and A4 intact.\n\nAddendum by the registrar: on review A4 was not intact.\n",
             {"ring A2": {"finding": "intact"}},
         ),
         (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A2 and A4 preserved.\n"
-            "\n"
-            "Late entry, 19 May: A2 is not intact, it was vented.\n",
+            "A2 and A4 preserved.\n\nLate entry, 19 May: A2 is not intact, it was vented.\n",
             {"ring A2": {"finding": "vented"}, "ring A4": {"finding": "intact"}},
         ),
     ],
 )
-def test_a_late_entry_takes_back_an_intact_pulley(note: str, expected: Shown) -> None:
+def test_a_late_entry_takes_back_an_intact_pulley(words: str, expected: Shown) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
     assert told(note, "finding", group="pulleys") == expected
 
 
@@ -164,87 +157,62 @@ def test_a_late_entry_corrects_the_body(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A2 intact. A4 is not intact.",
-            {"ring A2": {"finding": "intact"}},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. A1 released.\n"
-            "\n"
-            "Late entry, 3 March: A2 was not intact.\n",
-            {"ring A1": {"finding": "released"}},
-        ),
+        ("A2 intact. A4 is not intact.", {"ring A2": {"finding": "intact"}}),
+        ("A1 released.\n\nLate entry, 3 March: A2 was not intact.\n", {"ring A1": {"finding": "released"}}),
     ],
 )
-def test_a_denial_in_the_body_takes_nothing_back_from_other_pulleys(note: str, expected: Shown) -> None:
+def test_a_denial_in_the_body_takes_nothing_back_from_other_pulleys(words: str, expected: Shown) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond. "
+        + words
+    )
     assert told(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "note",
     [
         (
             "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond.\n"
-            "\n"
-            "PRINTED ADVICE: a running peripheral suture of 6-0 adds strength, and no gap is acceptable.\n",
-            {"ring FDP": {"strands": 4}},
+            "Ethibond.\n\nPRINTED ADVICE: a running peripheral suture of 6-0 adds strength, and no gap is "
+            "acceptable.\n"
         ),
         (
             "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond.\n"
-            "\n"
-            "Template text: core of six strands, epitendinous 6-0 Prolene, no gap.\n",
-            {"ring FDP": {"strands": 4}},
+            "Ethibond.\n\nTemplate text: core of six strands, epitendinous 6-0 Prolene, no gap.\n"
         ),
         (
             "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. Most repairs need a peripheral suture of 6-0.",
-            {"ring FDP": {"strands": 4}},
+            "Ethibond. Most repairs need a peripheral suture of 6-0."
         ),
         (
             "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond. Most surgeons would accept a gap of 2 mm.",
-            {"ring FDP": {"strands": 4}},
+            "Ethibond. Most surgeons would accept a gap of 2 mm."
         ),
         (
             "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond.\n"
-            "\n"
-            "General advice: FDP repairs should not gap under tension.\n",
-            {"ring FDP": {"strands": 4}},
+            "Ethibond.\n\nGeneral advice: FDP repairs should not gap under tension.\n"
         ),
     ],
 )
-def test_printed_advice_is_no_finding(note: str, expected: Shown) -> None:
-    assert told(note, "gap", "strands", "peripheral") == expected
+def test_printed_advice_is_no_finding(note: str) -> None:
+    assert told(note, "gap", "strands", "peripheral") == {"ring FDP": {"strands": 4}}
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond.\n"
-            "\n"
-            "Addendum meant for another patient: index FDP completely divided, six strands of 4-0 Prolene.\n",
-            {"ring FDP": {"strands": 4, "extent": "complete"}},
-        ),
-        (
-            "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 "
-            "Ethibond.\n"
-            "\n"
-            "Entered in the wrong chart: small FDS intact, middle FDP eight strands.\n",
-            {"ring FDP": {"strands": 4, "extent": "complete"}},
-        ),
+        "Addendum meant for another patient: index FDP completely divided, six strands of 4-0 Prolene.\n",
+        "Entered in the wrong chart: small FDS intact, middle FDP eight strands.\n",
     ],
 )
-def test_what_belongs_to_another_patient_is_no_finding(note: str, expected: Shown) -> None:
-    assert told(note, "strands", "peripheral", "extent") == expected
+def test_what_belongs_to_another_patient_is_no_finding(words: str) -> None:
+    note = (
+        "Left ring finger, zone II. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n\n"
+    ) + words
+    assert told(note, "strands", "peripheral", "extent") == {"ring FDP": {"strands": 4, "extent": "complete"}}
 
 
 @pytest.mark.parametrize(

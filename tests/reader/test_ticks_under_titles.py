@@ -5,23 +5,16 @@ from reader_sentences import Shown, told
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "PULLEY     preserved   vented   excised\n"
-            "A2         [ ]         [x]      [ ]\n"
-            "A4         [x]         [ ]      [ ]\n",
+            "PULLEY     preserved   vented   excised\nA2         [ ]         [x]      [ ]\nA4         [x]"
+            "         [ ]      [ ]\n",
             {"middle A2": {"finding": "vented"}, "middle A4": {"finding": "intact"}},
         ),
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Pulleys    intact   injured   repaired\n"
-            "A1         [x]      [ ]       [ ]\n"
-            "A3         [ ]      [x]       [ ]\n"
-            "A4         [ ]      [ ]       [x]\n",
+            "Pulleys    intact   injured   repaired\nA1         [x]      [ ]       [ ]\nA3         [ ]      [x]"
+            "       [ ]\nA4         [ ]      [ ]       [x]\n",
             {
                 "middle A1": {"finding": "intact"},
                 "middle A3": {"finding": "injured"},
@@ -29,39 +22,32 @@ from reader_sentences import Shown, told
             },
         ),
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "PULLEY     intact   vented   reconstructed\n"
-            "A2         ( )      ( )      (x)\n",
+            "PULLEY     intact   vented   reconstructed\nA2         ( )      ( )      (x)\n",
             {"middle A2": {"finding": "reconstructed"}},
         ),
     ],
 )
-def test_pulleys_ticked_under_titles(note: str, expected: Shown) -> None:
+def test_pulleys_ticked_under_titles(words: str, expected: Shown) -> None:
+    note = "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "PULLEY     whole    vented   divided\n"
-            "A3         [ ]      [ ]      [x]\n",
+            "PULLEY     whole    vented   divided\nA3         [ ]      [ ]      [x]\n",
             {"middle A3": {"finding": "released"}},
         ),
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Pulleys    divided   vented   intact\n"
-            "A1         [x]       [ ]      [ ]\n"
-            "A2         [ ]       [x]      [ ]\n",
+            "Pulleys    divided   vented   intact\nA1         [x]       [ ]      [ ]\nA2         [ ]       [x]"
+            "      [ ]\n",
             {"middle A1": {"finding": "released"}, "middle A2": {"finding": "vented"}},
         ),
     ],
 )
-def test_divided_beside_a_column_for_vented_is_divided_through(note: str, expected: Shown) -> None:
+def test_divided_beside_a_column_for_vented_is_divided_through(words: str, expected: Shown) -> None:
+    note = "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
@@ -98,27 +84,20 @@ def test_tendons_ticked_under_titles(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "           A2     A4\n"
-            "intact     [ ]    [x]\n"
-            "vented     [x]    [ ]\n",
+            "           A2     A4\nintact     [ ]    [x]\nvented     [x]    [ ]\n",
             {"middle A2": {"finding": "vented"}, "middle A4": {"finding": "intact"}},
         ),
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "           A1     A3\n"
-            "repaired   [ ]    [x]\n"
-            "intact     [x]    [ ]\n",
+            "           A1     A3\nrepaired   [ ]    [x]\nintact     [x]    [ ]\n",
             {"middle A1": {"finding": "intact"}, "middle A3": {"finding": "repaired"}},
         ),
     ],
 )
-def test_pulleys_as_titles_over_what_became_of_a_pulley(note: str, expected: Shown) -> None:
+def test_pulleys_as_titles_over_what_became_of_a_pulley(words: str, expected: Shown) -> None:
+    note = "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
@@ -140,48 +119,34 @@ def test_not_repaired_or_not_seen_as_a_title(note: str, expected: Shown) -> None
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "PULLEY     preserved   vented   excised\n"
-            "A2         [ ]         [ ]      [ ]\n"
-            "A4         [ ]         [ ]      [ ]\n",
+            "PULLEY     preserved   vented   excised\nA2         [ ]         [ ]      [ ]\nA4         [ ]"
+            "         [ ]      [ ]\n",
             {},
         ),
         (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Pulleys    intact   vented   divided\n"
-            "A2         [ ]      [ ]      [ ]\n"
-            "A4         [ ]      [x]      [ ]\n",
+            "Pulleys    intact   vented   divided\nA2         [ ]      [ ]      [ ]\nA4         [ ]      [x]"
+            "      [ ]\n",
             {"middle A4": {"finding": "vented"}},
         ),
     ],
 )
-def test_rows_without_a_tick_stay_unread(note: str, expected: Shown) -> None:
+def test_rows_without_a_tick_stay_unread(words: str, expected: Shown) -> None:
+    note = "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
-        (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Bulky:   [ ] yes   [ ] no        Tension:   none\n",
-            {"middle FDP": {"tension": "none"}},
-        ),
-        (
-            "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n"
-            "\n"
-            "Gap:   [ ] yes   [ ] no        Bulk:   none\n",
-            {"middle FDP": {"bulk": "none"}},
-        ),
+        ("Bulky:   [ ] yes   [ ] no        Tension:   none\n", {"middle FDP": {"tension": "none"}}),
+        ("Gap:   [ ] yes   [ ] no        Bulk:   none\n", {"middle FDP": {"bulk": "none"}}),
     ],
 )
-def test_empty_boxes_before_the_next_label_take_no_answer_from_it(note: str, expected: Shown) -> None:
+def test_empty_boxes_before_the_next_label_take_no_answer_from_it(words: str, expected: Shown) -> None:
+    note = "Left middle finger. FDP completely divided, joined with a four-strand cruciate of 3-0 Ethibond.\n\n" + words
     assert told(note, "bulk", "tension", "gap") == expected
 
 

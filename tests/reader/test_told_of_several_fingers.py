@@ -29,22 +29,18 @@ def test_purchases_beside_their_fingers(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. The wounds measured 20 mm in the middle and 12 mm in the small finger.",
-            {},
-        ),
-        (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. Incisions: middle 15 mm, small 10 mm.",
-            {},
-        ),
+        "The wounds measured 20 mm in the middle and 12 mm in the small finger.",
+        "Incisions: middle 15 mm, small 10 mm.",
     ],
 )
-def test_lengths_of_wounds_beside_fingers_are_none_of_the_tendon(note: str, expected: Shown) -> None:
-    assert told(note, "purchase_mm", "trimmed_mm", "gap_mm") == expected
+def test_lengths_of_wounds_beside_fingers_are_none_of_the_tendon(words: str) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
+        "of 3-0 Ethibond. "
+    ) + words
+    assert told(note, "purchase_mm", "trimmed_mm", "gap_mm") == {}
 
 
 @pytest.mark.parametrize(
@@ -88,45 +84,48 @@ def test_the_tendon_right_behind_a_length(note: str, expected: Shown) -> None:
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. On passive extension the small finger gapped by 2 mm and the middle by 1 mm.",
+            "On passive extension the small finger gapped by 2 mm and the middle by 1 mm.",
             {"small FDP": {"gap": "seen", "gap_mm": 2}, "middle FDP": {"gap": "seen", "gap_mm": 1}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. On traction the middle finger gapped 1 mm, the small finger not at all.",
+            "On traction the middle finger gapped 1 mm, the small finger not at all.",
             {"middle FDP": {"gap": "seen", "gap_mm": 1}, "small FDP": {"gap": "none"}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. Pulled on, the middle FDP gapped by 1 mm but the small FDP did not.",
+            "Pulled on, the middle FDP gapped by 1 mm but the small FDP did not.",
             {"middle FDP": {"gap": "seen", "gap_mm": 1}, "small FDP": {"gap": "none"}},
         ),
     ],
 )
-def test_gaps_of_several_fingers(note: str, expected: Shown) -> None:
+def test_gaps_of_several_fingers(words: str, expected: Shown) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
+        "of 3-0 Ethibond. "
+    ) + words
     assert told(note, "gap", "gap_mm") == expected
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. On traction the small finger gapped by 2 mm and the middle was tested next.",
+            "On traction the small finger gapped by 2 mm and the middle was tested next.",
             {"small FDP": {"gap": "seen", "gap_mm": 2}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. The middle finger gapped by 1 mm, and the small finger was then closed.",
+            "The middle finger gapped by 1 mm, and the small finger was then closed.",
             {"middle FDP": {"gap": "seen", "gap_mm": 1}},
         ),
     ],
 )
-def test_a_finger_named_after_a_gap_has_none_of_it(note: str, expected: Shown) -> None:
+def test_a_finger_named_after_a_gap_has_none_of_it(words: str, expected: Shown) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
+        "of 3-0 Ethibond. "
+    ) + words
     assert told(note, "gap", "gap_mm") == expected
 
 
@@ -327,21 +326,20 @@ def test_a_pulley_not_seen_in_the_other_finger(note: str, expected: Shown) -> No
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    ("words", "expected"),
     [
         (
-            "Middle and small fingers. FDP of both completely divided. A2 was preserved in the middle finger. In "
-            "the small finger it was excised.",
+            "A2 was preserved in the middle finger. In the small finger it was excised.",
             {"middle A2": {"finding": "intact"}, "small A2": {"finding": "excised"}},
         ),
         (
-            "Middle and small fingers. FDP of both completely divided. In the middle A4 was vented; in the small "
-            "it was left intact.",
+            "In the middle A4 was vented; in the small it was left intact.",
             {"middle A4": {"finding": "vented"}, "small A4": {"finding": "intact"}},
         ),
     ],
 )
-def test_a_pulley_taken_up_by_it_in_another_finger(note: str, expected: Shown) -> None:
+def test_a_pulley_taken_up_by_it_in_another_finger(words: str, expected: Shown) -> None:
+    note = "Middle and small fingers. FDP of both completely divided. " + words
     assert told(note, "finding", group="pulleys") == expected
 
 
@@ -365,22 +363,18 @@ def test_a_second_core_told_after_its_own_cut(note: str, expected: Shown) -> Non
 
 
 @pytest.mark.parametrize(
-    ("note", "expected"),
+    "words",
     [
-        (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. Bites were taken with care and A1 released over 8 mm in the small finger.",
-            {},
-        ),
-        (
-            "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
-            "of 3-0 Ethibond. Purchase was good. A3 divided for 9 mm in the middle finger.",
-            {},
-        ),
+        "Bites were taken with care and A1 released over 8 mm in the small finger.",
+        "Purchase was good. A3 divided for 9 mm in the middle finger.",
     ],
 )
-def test_a_length_of_a_pulley_is_no_purchase(note: str, expected: Shown) -> None:
-    assert told(note, "purchase_mm") == expected
+def test_a_length_of_a_pulley_is_no_purchase(words: str) -> None:
+    note = (
+        "Middle and small fingers. FDP of both completely divided.  Each was sewn with a four-strand cruciate "
+        "of 3-0 Ethibond. "
+    ) + words
+    assert told(note, "purchase_mm") == {}
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk, meant_by_all, owners
 from notereader.reader.groups import Target
+from notereader.reader.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
@@ -64,9 +65,8 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     )
     words = scene.words(*scene.part(i))
     if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
-        return [
-            t for t in found if t.digit
-        ] or found  # 'none of the finger tendon repairs gapped': not those of the wrist
+        # 'none of the finger tendon repairs gapped': not those of the wrist
+        return [t for t in found if t.digit] or found
     return found
 
 
@@ -198,7 +198,7 @@ def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """'no gap in any of the six', 'all three ran freely': of the tendons told of, the set that has so many."""
     first, last = scene.part(i)
     words = scene.words(first, last)
-    spots = [n for n, word in enumerate(words) if word in _MANY and _counts_repairs(words, n)]
+    spots = [n for n, word in enumerate(words) if count_of(word) >= _FEWEST and _counts_repairs(words, n)]
     named = [g for g in scene.setting.groups if g.i >= first and g.j <= last and g.tendons]
     if not spots or named:
         return []
@@ -209,7 +209,7 @@ def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     every = desk.sewn()
     stitched = [t for t in every if desk.has_suture(t)]
     sets = (by_name, of_digits, _just_named(desk, scene), stitched, every, [t for t in stitched if t.digit])
-    return next((list(dict.fromkeys(s)) for s in sets if len(set(s)) == _MANY[words[spots[0]]]), [])
+    return next((list(dict.fromkeys(s)) for s in sets if len(set(s)) == count_of(words[spots[0]])), [])
 
 
 def _counts_repairs(words: list[str], n: int) -> bool:
@@ -220,7 +220,7 @@ def _counts_repairs(words: list[str], n: int) -> bool:
     return quantified and (after in _STAND_FOR_ALL or after in _ENDS_COUNT or after.endswith("ed"))
 
 
-_MANY = {"three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5, "six": 6, "6": 6, "seven": 7, "eight": 8}
+_FEWEST = 3  # two are told by 'both' and 'neither'
 _ENDS_COUNT = frozenset([".", ",", ";", "of", "ran", "was", "were", "bulky", "at"])
 
 

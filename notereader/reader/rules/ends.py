@@ -5,8 +5,8 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
+from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.suture_owners import respective
-from notereader.reader.rules.tendon_extents import attributive
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
@@ -134,9 +134,7 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         cut = _parted(desk, scene, scene.setting.digits or None)
         return cut if len(cut) == 1 and cut[0].digit in scene.setting.digits else []
     if targets:
-        meant = next((m.value for m in scene.of("extent") if attributive(scene, m) and group and m.j <= group.i), None)
-        every = [t for t in targets if desk.extents.get(t) != "intact"]
-        return [t for t in every if meant is None or desk.extents.get(t) == meant]  # 'the two divided profundi'
+        return of_the_parted(desk, scene, [t for t in targets if desk.extents.get(t) != "intact"])
     digits = group.digits if group is not None else ()
     if group is not None and _collects(group):
         return _of_all(desk, scene, group)

@@ -2,24 +2,34 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
+from notereader.reader.measures import count_of
+from notereader.reader.page import Mention
 from notereader.reader.scene import Scene
 
 _WHOLLY = frozenset(["completely", "fully", "totally", "wholly", "entirely", "complete"])
-_COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "2": 2, "3": 3, "4": 4, "5": 5, "6": 6}
+
+
+def attributive(scene: Scene, mention: Mention) -> bool:
+    """'The ends of the two completely divided profundus tendons': which tendons are meant, not what became of them."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    counted = lead[-1:] != [] and count_of(lead[-1]) > 1 and lead[:1] in (["the"], ["of"], ["these"])
+    behind = any(0 <= g.i - mention.j <= 1 for g in scene.setting.groups)
+    return counted and (behind or scene.next_word(mention.j) in ("tendon", "tendons", "cuts", "ones"))
 
 
 def of_the_parted(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
     """Drop the partly cut tendons where a sentence speaks of those cut through, or of as many as were cut through."""
-    for mention in scene.of("extent"):
+    for mention in (m for m in scene.of("extent") if m.value == "complete"):
         behind = (g for g in scene.setting.groups if 0 <= g.i - mention.j <= 1 and (g.tendons or g.generic))
         group = next(behind, None)
-        before = scene.word_before(mention.i)
-        if mention.value != "complete" or group is None or group.digits:
+        if group is None or group.digits:
             continue
+        before = scene.word_before(mention.i)
         meant = [t for t in targets if not group.tendons or t.tendon in group.tendons]
         through = [t for t in meant if desk.extents.get(t) == "complete"]
         wholly = before == "the" and scene.page.words[mention.i] in _WHOLLY
-        if through and (wholly or _COUNTS.get(before) == len(through)):
+        if through and (wholly or count_of(before) == len(through)):
             named = {d for g in scene.setting.groups for d in g.digits}
-            targets = [t for t in targets if t not in meant or desk.extents.get(t) != "partial" or t.digit in named]
+            partly = {t for t in meant if desk.extents.get(t) == "partial" and t.digit not in named}
+            targets = [t for t in targets if t not in partly]
     return targets

@@ -15,7 +15,7 @@ _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
 _FLEXORS = frozenset(["fdp", "fds", "profundus", "superficialis", "flexor"])
 _USED = frozenset(["was", "were", "used", "placed", "chosen", "taken", "put"])
-LEFT_OUT = frozenset(["left out", "omitted", "was omitted", "left off", "not used", "not done"])
+LEFT_OUT = word_list("standing", "after")
 _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 

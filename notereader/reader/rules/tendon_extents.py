@@ -4,6 +4,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
+from notereader.reader.rules.parted import attributive
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -184,18 +185,6 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     _too(desk, scene, mention)
 
 
-def attributive(scene: Scene, mention: Mention) -> bool:
-    """'The ends of the two completely divided profundus tendons': which tendons are meant, not what became of them."""
-    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
-    counted = lead[-1:] != [] and lead[-1] in _COUNTS and lead[:1] in (["the"], ["of"], ["these"])
-    behind = next((g for g in scene.setting.groups if 0 <= g.i - mention.j <= 1), None)
-    noun = scene.next_word(mention.j) in ("tendon", "tendons", "cuts", "ones") or behind is not None
-    return counted and noun
-
-
-_COUNTS = frozenset(["two", "three", "four", "five", "six", "2", "3", "4", "5", "6"])
-
-
 def _slips_follow(scene: Scene, mention: Mention, target: Target) -> bool:
     """'FDS both slips nicked, radial 10%, ulnar 30%': each slip's own share follows."""
     later = [t for g in scene.setting.groups if g.i >= mention.j for t in group_targets(scene, g) if t.slip]
@@ -213,17 +202,15 @@ def _too(desk: Desk, scene: Scene, mention: Mention) -> None:
             for target in group_targets(scene, group) if group.tendons and group.i > mention.j else []:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
         also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
-        also = also or _as_was(scene, group)
-        also = also and not any(mention.j <= m.i < group.i for m in scene.of("extent"))  # of the last one named
+        also = also and _last_before(scene, mention, group)
         if group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group) if group.tendons else _same_tendon(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
 
 
-def _as_was(scene: Scene, group: Group) -> bool:
-    """'..., as was its superficialis', 'and so were the superficial ones': said of the tendon before too."""
-    before = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in _ITS]
-    return before[-2:] in (["as", "was"], ["as", "were"], ["so", "was"], ["so", "were"], ["as", "had"])
+def _last_before(scene: Scene, mention: Mention, group: Group) -> bool:
+    """'half cut, whereas that of the small finger was intact, as was the FCU': of the last word told."""
+    return not any(mention.j <= m.i < group.i for m in scene.of("extent"))
 
 
 def _none_of_slip(desk: Desk, scene: Scene) -> None:
@@ -344,16 +331,15 @@ _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were"
 
 
 def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
-    """'The FDP was divided and so was the ulnar slip of FDS', '... but not the FDS'."""
+    """'The FDP was divided and so was the ulnar slip of FDS', 'as was its superficialis', '... but not the FDS'."""
     for group in (g for g in scene.setting.groups if g.i > mention.j and (g.tendons or g.generic == "all")):
-        before = scene.words(max(mention.j, group.i - 3), group.i)
-        before = before[:-1] if before[-1:] in (["the"], ["both"]) else before
+        before = [w for w in scene.words(max(mention.j, group.i - 4), group.i) if w not in _ITS]
         alike = before[-1:] == ["likewise"]
-        spared = before in (["and", "not"], ["but", "not"]) and mention.value == "complete"
+        spared = before[-2:] in (["and", "not"], ["but", "not"]) and mention.value == "complete"
         if not (spared or alike or before[-2:] in _SO_WAS) or scene.negated(mention.i, mention.j):
             continue
-        if any(mention.j <= m.i < group.i for m in scene.of("extent")):
-            continue  # 'half cut, whereas that of the small finger was intact, as was the FCU'
+        if not _last_before(scene, mention, group):
+            continue
         told = [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
         if group.tendons:
             told = group_targets(scene, group)
