@@ -393,6 +393,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
             not _glued(page, run[-1].j, atom.i, quantifiers)
             or _next_slip(page, run[-1], atom)
             or _new_list(run, atom, page, atoms)
+            or _after_both(run, atom, page, atoms)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
         ):
@@ -508,6 +509,9 @@ def _only_answers(page: Page, m: Mention) -> bool:
     return page.words[m.i] == "none" and page.words[m.i - 1 : m.i] == [":"] and behind in ([";"], [","])
 
 
+_IN_TURN = frozenset(["thereafter", "subsequently"])
+
+
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     """Tell whether only connecting words stand between two atoms."""
     if j - i > 6:
@@ -523,7 +527,9 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
         return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
-    return all(page.words[k] in _GLUE or k in quantified for k in range(i, j))
+    if any(w in _IN_TURN and words[n - 1] != "and" for n, w in enumerate(words)):
+        return False  # 'FDS excised, thereafter FDP', but 'the profundi and thereafter the superficiales'
+    return all(page.words[k] in _GLUE or page.words[k] in _IN_TURN or k in quantified for k in range(i, j))
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:
@@ -548,6 +554,17 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
     later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
     tendon_before = any(m.kind == "tendon" and m.j <= run[0].i for m in atoms)
     return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
+
+
+def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'FDP of both fingers and FDS of the index': a tendon with a finger of its own behind one that is told of both."""
+    before = [m for m in run if m.kind == "tendon"]
+    if atom.kind != "tendon" or not before or any(m.kind == "digit" for m in run):
+        return False
+    between = page.words[before[-1].j : atom.i]
+    later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
+    own = bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
+    return own and between[:2] in (["of", "both"], ["in", "both"], ["of", "each"]) and "and" in between[2:]
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
@@ -582,7 +599,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if pairs and not digits:
         group.four = (
             2
-            if "four" in before and "all" in before
+            if ("four" in before and "all" in before) or _times_four(page, run[-1].j)
             else 1
             if before[-1:] == ["all"] or before[-2:] == ["all", "the"]
             else 0
@@ -604,6 +621,12 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+def _times_four(page: Page, j: int) -> bool:
+    """'FDP x 4 intact', 'FDS (x4)'; not 'FDP x 4 strands'."""
+    after = [w for w in page.words[j : j + 4] if w not in ("(", ")")]
+    return after[:2] == ["x", "4"] and after[2:3] not in (["strand"], ["strands"], ["-"], ["core"])
 
 
 def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:

@@ -6,6 +6,7 @@ from notereader.reader.choosing import choose
 from notereader.reader.desk import HURT_KINDS, Desk, Finding
 from notereader.reader.facts import FactMaker
 from notereader.reader.groups import DIGITS, Target
+from notereader.reader.held_counts import held_to_counts
 from notereader.reader.naming import where_named
 from notereader.reader.settling import BY_SUTURE, settle_repair
 from notereader.reader.weighing import weigh
@@ -17,6 +18,7 @@ from notereader.vocabulary.fields import FieldSpec, field_specs
 def draft(desk: Desk, name: str | None, version: str) -> Record:
     """Return the draft record of the findings on the desk."""
     findings = _with_digits(desk, [f for f in map(_at_home, desk.findings) if f is not None])
+    findings = held_to_counts(desk, findings)
     findings = _under_body_digit(findings)
     findings = _spread_zones(findings)
     findings = _by_slips(_as_one(findings))

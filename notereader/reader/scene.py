@@ -467,6 +467,9 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
     if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):
         left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
         return tuple(d for d in scene.every_digit or scene.setting.digits if d not in left_out)
+    of_both = group is not None and group.every and "both" in scene.words(group.i, group.j + 2)
+    if of_both and len(scene.every_digit) == 2:
+        return scene.every_digit  # 'FDP of both and FDS of the index'
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
     after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]

@@ -490,3 +490,39 @@ def test_pulleys_that_are_spelt_out(note: str, expected: dict[str, object]) -> N
 def test_counts_that_are_no_pulleys(note: str, expected: int) -> None:
     assert told(note, group="pulleys") == {}
     assert [facts["strands"] for facts in told(note, "strands").values()] == [expected]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Neither of the two profundus sutures was bulky.", "None of the profundus repairs of the two fingers was bulky."],
+)
+def test_neither_of_the_two_was_bulky(words: str) -> None:
+    assert told(BOTH_SEWN + words, "bulk") == {"ring FDP": {"bulk": "none"}, "small FDP": {"bulk": "none"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The repairs were then observed during passive extension of the fingers.",
+        "Both profundus repairs were observed while the fingers were moved passively.",
+    ],
+)
+def test_a_repair_that_was_watched_was_not_left(words: str) -> None:
+    assert {facts["treatment"] for facts in told(BOTH_SEWN + words, "treatment").values()} == {"repaired"}
+
+
+@pytest.mark.parametrize(
+    "words", ["FDP 100% + FDS 100%, ends clean.", "FDP cut through & FDS cut through, ends clean."]
+)
+def test_ends_told_behind_an_added_pair_are_of_both(words: str) -> None:
+    note = "Index finger. " + words + " FDP and FDS repaired."
+    assert told(note, "ends") == {"index FDP": {"ends": "clean"}, "index FDS": {"ends": "clean"}}
+
+
+def test_no_gap_in_any_is_said_of_the_counted_repairs_before() -> None:
+    note = (
+        THREE_SEWN + "FDS of the middle finger repaired with 4-0 Prolene.\n"
+        "The three profundus repairs were then moved passively. No gap was seen in any of them and none was bulky."
+    )
+    assert set(told(note, "gap")) == {"index FDP", "middle FDP", "ring FDP"}
+    assert set(told(note, "bulk")) == {"index FDP", "middle FDP", "ring FDP"}

@@ -85,3 +85,51 @@ def test_trimmed_in_other_words(sentence: str) -> None:
 @pytest.mark.parametrize("sentence", ["2 mm of A2 was trimmed.", "The nail was cut back 2 mm."])
 def test_trimming_of_no_tendon(sentence: str) -> None:
     assert not told(ENDS.format(sentence), "trimmed_mm")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FPL: Strickland 4-strand, 3-0 FiberWire + running 5-0 Prolene epitendinous",
+        "FPL -> cruciate, 4 strands, 3-0 FiberWire plus 5-0 Prolene continuous epitendinous",
+    ],
+)
+def test_the_suture_before_a_plus_is_the_core(words: str) -> None:
+    note = "Left thumb. FPL completely divided.\n" + words
+    expected = {
+        "size": "3-0",
+        "material": "polyblend",
+        "peripheral_size": "5-0",
+        "peripheral_material": "polypropylene",
+    }
+    assert told(note, *expected) == {"thumb FPL": expected}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The little finger FDP was not repaired with the same core as the ring; it has a two-strand Kessler, 4-0.",
+        "The FDP of the little finger was not sutured in the same way: it got a two-strand Kessler of 4-0 PDS.",
+    ],
+)
+def test_not_repaired_with_the_same_core_is_repaired(words: str) -> None:
+    note = (
+        "FDP of the ring and little fingers completely divided. FDP of the ring repaired with a four-strand cruciate. "
+        + words
+    )
+    assert told(note, "treatment", "strands") == {
+        "ring FDP": {"treatment": "repaired", "strands": 4},
+        "small FDP": {"treatment": "repaired", "strands": 2},
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The FDP ring the half cut one got a single figure of eight of 4-0 Prolene.",
+        "FDP ring the half cut one I closed with a figure of eight of 4-0 Prolene.",
+    ],
+)
+def test_the_finger_behind_a_short_name(words: str) -> None:
+    note = "FDP little completely cut, FDP ring half cut. FDP little four strand cruciate, 3-0 Ethibond. " + words
+    assert told(note, "stitch") == {"ring FDP": {"stitch": "figure-of-eight"}, "small FDP": {"stitch": "cruciate"}}

@@ -393,3 +393,56 @@ def test_a_length_of_a_pulley_is_no_purchase(words: str) -> None:
 )
 def test_divided_in_the_middle_finger_is_no_part(note: str, expected: Shown) -> None:
     assert told(note, "finding", "part", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Index and middle fingers. A3 was divided completely in the index and middle fingers and the distal third "
+            "of A2 was vented in the index finger.",
+            {"index A2": "vented", "index A3": "released", "middle A3": "released"},
+        ),
+        (
+            "Index, middle and ring fingers. A2 was preserved in the middle and ring fingers and A4 was released in "
+            "the index and ring fingers.",
+            {"index A4": "released", "middle A2": "intact", "ring A2": "intact", "ring A4": "released"},
+        ),
+    ],
+)
+def test_each_pulley_has_the_fingers_told_behind_it(note: str, expected: dict[str, object]) -> None:
+    found = told(note, "finding", group="pulleys")
+    assert {name: facts["finding"] for name, facts in found.items()} == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Left index and ring fingers. FDP of both fingers and FDS of the index finger completely divided.",
+            {"index FDP": "complete", "index FDS": "complete", "ring FDP": "complete"},
+        ),
+        (
+            "Right middle and small fingers. The profundus of both and the superficialis of the small finger were cut "
+            "through.",
+            {"middle FDP": "complete", "small FDP": "complete", "small FDS": "complete"},
+        ),
+        (
+            "Wrist. The profundus tendons of the ring and small fingers and thereafter the superficialis of the ring "
+            "finger were cut through.",
+            {"ring FDP": "complete", "ring FDS": "complete", "small FDP": "complete"},
+        ),
+        (
+            "Right wrist. FDP x 4 intact, FDS (x4) completely divided.",
+            {f"{finger} FDP": "intact" for finger in ("index", "middle", "ring", "small")}
+            | {f"{finger} FDS": "complete" for finger in ("index", "middle", "ring", "small")},
+        ),
+        (
+            "Middle and ring fingers. The profundus of both was completely divided, as was the whole of the middle "
+            "finger superficialis.",
+            {"middle FDP": "complete", "middle FDS": "complete", "ring FDP": "complete"},
+        ),
+    ],
+)
+def test_every_tendon_of_a_list_is_told(note: str, expected: dict[str, object]) -> None:
+    assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == expected

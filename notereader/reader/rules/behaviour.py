@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk, meant_by_all, owners
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
@@ -271,9 +271,17 @@ def _just_named(desk: Desk, scene: Scene) -> list[Target]:
             named = [t for g in groups for t in group_targets(before, g) if _sewn(desk, t)]
             if said_of_all(before, groups[0].i) and not any(g.digits for g in before.setting.groups):
                 named = [t for t in desk.sewn() if t.tendon in groups[0].tendons]  # 'Each of the three FDP repairs'
-            return list(dict.fromkeys(named))
+            return _as_counted(desk, before, groups) or list(dict.fromkeys(named))
         before = desk.scene_before(before)
     return []
+
+
+def _as_counted(desk: Desk, scene: Scene, groups: list[Group]) -> list[Target]:
+    """'The three profundus repairs were then moved': the sewn tendons of a kind, where there are so many of them."""
+    if len(groups) != 1 or groups[0].digits:
+        return []
+    kind = [t for t in desk.sewn() if t.tendon in groups[0].tendons]
+    return kind if len(kind) > 1 and count_of(scene.word_before(groups[0].i)) == len(kind) else []
 
 
 def collective(scene: Scene, i: int, j: int) -> bool:

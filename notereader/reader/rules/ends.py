@@ -187,6 +187,9 @@ def _joined_before(desk: Desk, scene: Scene, first: int) -> list[Target]:
     if own or not before or any(s.kind != "tendon" for s in before) or first == scene.sentence.i:
         return []
     groups = [s.group for s in series(scene, before[-1], first) if s.group is not None and s.group.tendons]
+    added = [s.group for s in before if s.group is not None and scene.word_before(s.i) in ("+", "&")]
+    if added and len(added) == len(before) - 1:
+        groups = [s.group for s in before if s.group is not None]  # 'FDP 100% + FDS 100%, ends clean'
     named = list(dict.fromkeys(t for g in groups for t in group_targets(scene, g)))
     return [t for t in named if desk.extents.get(t) != "intact"] if len(named) > 1 else []
 

@@ -316,6 +316,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if scene.words(mention.j, mention.j + 3) in _IN_THAT and len(scene.setting.digits) == 1:
         before = [g for g in groups if g.digits and g.j <= mention.i]
         return before[-1].digits if before else scene.setting.digits
+    in_turn = _finger_behind(scene, mention)
+    if in_turn:
+        return in_turn
     right_before = next((g for g in groups if g.digits and g.j == mention.i and g.i < g.j), None)
     if right_before is not None:
         return right_before.digits  # 'ring A2 distal third, small A4 complete'
@@ -336,6 +339,23 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if any(m.value in _THUMB_ONLY for m in scene.of("pulley")):
         return ("thumb",)
     return _known_digits(desk, scene, mention, told) or told
+
+
+def _finger_behind(scene: Scene, mention: Mention) -> tuple[str, ...]:
+    """'A2 was vented in the index and middle fingers and A4 was released in the ring': each pulley has its fingers."""
+    fingers = [g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)]
+    pulleys = [m for m in scene.of("pulley") if scene.told(m.i)]
+    if len(fingers) < 2 or not all(_starts(scene, g.i) for g in fingers) or mention not in pulleys:
+        return ()
+    names = [p for p, after in zip(pulleys, [*pulleys[1:], None], strict=True) if not _runs_on(scene, p, after)]
+    in_order = sorted([*((p.i, True) for p in names), *((g.i, False) for g in fingers)])
+    if [is_pulley for _, is_pulley in in_order] != [True, False] * len(fingers):
+        return ()
+    return next(g.digits for g in fingers if g.i >= mention.j)
+
+
+def _runs_on(scene: Scene, pulley: Mention, after: Mention | None) -> bool:
+    return after is not None and _joined(scene, pulley, after)
 
 
 _IN_THAT = [[a, b, c] for a in ("in", "of") for b in ("that", "this") for c in ("finger", "digit")]

@@ -119,9 +119,9 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     if lead:
         return lead
     first, last = scene.part(i)
-    part = [a for a in found if first <= a.i < last]
+    part = [a for a in found if first <= a.i < last and not (a.i >= j and _next_suture(scene, j, a.i))]
     if part:
-        return _nearest(scene, part, i, j)
+        return _nearest(part, i, j)
     before = [a for a in found if a.j <= i]
     if before:
         reach = scene.part(before[-1].i)[0]
@@ -188,11 +188,8 @@ def _next_suture(scene: Scene, i: int, j: int) -> bool:
     return not _ADDING.isdisjoint(scene.words(i, j))
 
 
-def _nearest(scene: Scene, part: list[Anchor], i: int, j: int) -> str:
+def _nearest(part: list[Anchor], i: int, j: int) -> str:
     """Return the role of the anchor nearest in the part; weak ones only where there is no strong one."""
-    part = [a for a in part if not (a.i >= j and _next_suture(scene, j, a.i))]
-    if not part:
-        return ""
     strong = [a for a in part if a.strong] or part
     nearest = min(strong, key=lambda a: (a.i - j if a.i >= j else i - a.j, a.i < i))
     return _leaning([a for a in part if a.role == "pattern"] + [nearest]) if not nearest.strong else nearest.role

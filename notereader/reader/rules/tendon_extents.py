@@ -326,6 +326,7 @@ def _neither(desk: Desk, scene: Scene) -> None:
 
 
 _OF_ITS = frozenset(["of", "the", "its", "his", "her", "their", "these"])
+_WHOLE_OF = _ITS | {"whole", "entire", "rest", "of"}  # 'as was the whole of the superficialis'
 _TOUCHED = frozenset(["touched", "involved", "reached", "harmed", "affected"])
 _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "are", "is"))
 
@@ -333,7 +334,7 @@ _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were"
 def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
     """'The FDP was divided and so was the ulnar slip of FDS', 'as was its superficialis', '... but not the FDS'."""
     for group in (g for g in scene.setting.groups if g.i > mention.j and (g.tendons or g.generic == "all")):
-        before = [w for w in scene.words(max(mention.j, group.i - 4), group.i) if w not in _ITS]
+        before = [w for w in scene.words(max(mention.j, group.i - 6), group.i) if w not in _WHOLE_OF]
         alike = before[-1:] == ["likewise"]
         spared = before[-2:] in (["and", "not"], ["but", "not"]) and mention.value == "complete"
         if not (spared or alike or before[-2:] in _SO_WAS) or scene.negated(mention.i, mention.j):

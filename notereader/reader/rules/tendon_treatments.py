@@ -94,6 +94,9 @@ def _to_bone(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "treatment", "reinserted", [(group.i, group.j + 2)], "treatment reinserted")
 
 
+_WATCHED = frozenset(["during", "while", "as", "through", "throughout", "under", "on", "in", "with", "when"])
+
+
 def _likewise(desk: Desk, scene: Scene) -> None:
     """'The profundus was repaired with 3-0 and the superficialis likewise.'"""
     for group in (g for g in scene.setting.groups if g.tendons and not g.reference):
@@ -113,10 +116,14 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     value = mention.value
     if value == "tenodesed" and _no_tenodesis(scene, mention):
         return None
+    if value in ("repaired", "left") and _sewn_otherwise(scene, mention):
+        return None
     if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
         return None  # 'all the sutured tendons slid'
     if value == "left" and _of_a_stump(desk, scene, mention):
         return None
+    if word.endswith("observed") and not _WATCHED.isdisjoint(scene.words(mention.j, mention.j + 2)):
+        return None  # 'the repairs were then observed during passive extension'
     if value == "left" and (_of_ends_or_knots(scene, mention) or _of_gap_before(desk, scene)):
         return None
     if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
@@ -208,6 +215,16 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     while before[-1:] in (["tendon"], ["flexor"], ["direct"], ["primary"]):
         before = before[:-1]
     return before[-1:] in (["no"], ["without"])
+
+
+def _sewn_otherwise(scene: Scene, mention: Mention) -> bool:
+    """'The FDP was not repaired with the same core as the ring': how it was not sewn, and so in another way."""
+    behind = scene.words(mention.j, mention.j + 5)
+    likened = any(a in _MEANS and "same" in behind[n + 1 : n + 3] for n, a in enumerate(behind[:2]))
+    return likened and (mention.value == "left" or scene.negated(mention.i, mention.j, 3))
+
+
+_MEANS = frozenset(["with", "in", "by", "using"])
 
 
 def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:

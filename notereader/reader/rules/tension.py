@@ -87,6 +87,9 @@ def _beside_gap(scene: Scene, mention: Mention) -> bool:
     return any(first <= m.i < last for m in scene.of("gap"))
 
 
+_NOBODY = frozenset(["none", "neither"])
+
+
 @needs(kinds=["bulk"])
 def bulk(desk: Desk, scene: Scene) -> None:
     """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
@@ -128,12 +131,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         if value == "present" and (answer in _NONE or (answer is None and scene.negated(mention.i, mention.j))):
             value = "none"
-        if word in ("neither bulky",) or (
-            "neither" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) and value == "present"
-        ):
-            value = "none"
-        if "none" in scene.words(max(scene.sentence.i, mention.i - 6), mention.i):
-            value = "none"
+        if word == "neither bulky" or not _NOBODY.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+            value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
             mention.j, mention.j + 2
         ) == ["on", "bone"]

@@ -1,0 +1,76 @@
+"""What is said of 'the three repairs' reaches three tendons: the count a note gives is held to."""
+
+import pytest
+from reader_sentences import Shown, told
+
+NICKED = (
+    "Left index and ring fingers. FDP of both fingers and FDS of the index finger completely divided, FDS of the ring "
+    "finger 40% divided. All four repaired with 4-0 Prolene. "
+)
+WRIST = "FDP of the ring and small fingers and FCU completely divided, all repaired with 3-0 Ethibond. "
+THREE = {"index FDP": {"ends": "clean"}, "index FDS": {"ends": "clean"}, "ring FDP": {"ends": "clean"}}
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "The ends of the three completely divided tendons were clean.",
+        "The ends of all completely cut tendons were clean.",
+        "The three severed tendons had clean ends.",
+    ],
+)
+def test_those_cut_through_do_not_count_the_nicked_one(remark: str) -> None:
+    assert told(NICKED + remark, "ends") == THREE
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            WRIST + "On passive movement the two finger tendons did not gap.",
+            {"ring FDP": {"gap": "none"}, "small FDP": {"gap": "none"}},
+        ),
+        (
+            WRIST + "Pulled on both profundus repairs: no gap in either.",
+            {"ring FDP": {"gap": "none"}, "small FDP": {"gap": "none"}},
+        ),
+    ],
+)
+def test_counted_tendons_of_the_fingers_leave_out_the_wrist(note: str, expected: Shown) -> None:
+    assert told(note, "gap") == expected
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "FDP and FDS of the ring finger and FDP of the small finger divided and repaired with 3-0 Prolene. "
+        "FDS of the small finger repaired with 4-0 Prolene. None of the five repairs gapped.",
+        "FDP and FDS of the ring finger and FDP of the small finger divided and repaired with 3-0 Prolene. "
+        "FDS of the small finger repaired with 4-0 Prolene. The four repairs showed no gap.",
+    ],
+)
+def test_a_count_that_takes_all_leaves_none_out(note: str) -> None:
+    assert set(told(note, "gap")) == {"ring FDP", "ring FDS", "small FDP", "small FDS"}
+
+
+@pytest.mark.parametrize(
+    "remark",
+    ["The two repairs showed no gap.", "Neither of the two repairs gapped."],
+)
+def test_nothing_is_said_where_the_two_that_are_meant_cannot_be_told(remark: str) -> None:
+    note = (
+        "The FDP of the index, middle and ring fingers was completely divided in zone II. Each was repaired with a "
+        "four-strand cruciate of 3-0 Ethibond.\n\n"
+    )
+    assert told(note + remark, "gap") == {}
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "FCU and both profundus tendons were clean at their ends.",
+        "The FCU and the two profundus tendons had clean ends.",
+    ],
+)
+def test_a_tendon_named_beside_the_counted_ones_is_not_cut_off(remark: str) -> None:
+    assert set(told(WRIST + remark, "ends")) == {"FCU", "ring FDP", "small FDP"}
