@@ -394,6 +394,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
             or _next_slip(page, run[-1], atom)
             or _new_list(run, atom, page, atoms)
             or _after_both(run, atom, page, atoms)
+            or _after_result(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
         ):
@@ -554,6 +555,12 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
     later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
     tendon_before = any(m.kind == "tendon" and m.j <= run[0].i for m in atoms)
     return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
+
+
+def _after_result(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'No gap ring, little opened 1 mm': the finger behind the comma begins a statement of its own."""
+    alone = len(run) == 1 and run[0].kind == atom.kind == "digit" and page.words[run[0].i - 1] in ("gap", "gapping")
+    return alone and page.words[run[0].j : atom.i] == [","] and page.words[atom.j : atom.j + 1] not in ([","], ["and"])
 
 
 def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:

@@ -19,6 +19,7 @@ _SAYS = word_list("breaths", "says")
 _OPENERS = word_list("breaths", "openers")
 _STARTS = word_list("breaths", "starts")
 _GLUE = word_list("breaths", "glue")
+_ARTICLES = frozenset(["the", "a", "an"])  # 'the partially cut FDP of the ring finger'
 _QUALIFIED = (["the", "intact"], ["an", "intact"], ["the", "cut"], ["the", "divided"], ["the", "repaired"])
 
 
@@ -84,6 +85,7 @@ def _tied(page: Page, k: int) -> bool:
     share = page.words[k - 1] in ("complete", "partial") or page.words[k - 2 : k] in _QUALIFIED
     told = share and any(m.j == k - 1 and m.kind in ("tendon", "slip") for m in before)  # 'profundus complete'
     ending = [m for m in before if m.j >= k]
+    share = share or any(m.kind == "extent" and page.words[m.i - 1] in _ARTICLES for m in ending)
     return any(m.kind in _TIES or (m.kind == "extent" and share and not told) for m in ending)
 
 

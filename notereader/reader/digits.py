@@ -246,6 +246,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return True  # 'Zone: index IIB, middle IIC'
     if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
         return True
+    if words[i - 1] in _RESULTS and after in (",", ";", "."):
+        return True  # 'No gap middle, no gap ring'
     if words[i - 1] == "the" and _in_a_row(words, i, j, others):
         return True  # 'the index, the middle and the ring'
     if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
@@ -258,6 +260,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 
 
+_RESULTS = frozenset(["gap", "gapping", "catching", "triggering"])
 _PART_NOUNS = frozenset(["third", "half", "part", "portion", "fifth", "segment"])
 _ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")
 

@@ -49,7 +49,7 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
     scene, at = desk.scene_at(same[0].order), same[0].order
     targets = list(dict.fromkeys(Target(*f.entry) for f in same))
     meant = _of_those_cut_through(desk, scene, at, targets)
-    count = _count(desk, scene, at)
+    count = count_told(desk, scene, at)
     if 0 < count < _tendons(meant):
         meant = _as_many(desk, scene, at, meant, count)
         if not meant and same[0].field in _STATES:
@@ -61,7 +61,7 @@ def _tendons(targets: Sequence[Target]) -> int:
     return len({(t.digit, t.tendon) for t in targets})
 
 
-def _count(desk: Desk, scene: Scene, at: int) -> int:
+def count_told(desk: Desk, scene: Scene, at: int) -> int:
     """Return how many tendons are spoken of at a word; 0 where no count is given, or others are named beside it.
 
     'The repairs showed no gap, and all three of them glided', 'each of the three was moved. No gap in any of them':

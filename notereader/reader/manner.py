@@ -67,6 +67,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         and _leads_to_place(before)
     ):
         group.reference = True  # 'zone I, distal to the FDS insertion: torn through'
+    if group.tendons and not group.digits and _at_its_part(page.words[max(sentence.i, group.i - 6) : group.i]):
+        group.reference = True  # 'divided just short of the insertion of the superficialis'
     if _same_as(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
@@ -104,6 +106,12 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _at_its_part(lead: list[str]) -> bool:
+    """Tell whether a name is led up to as a place: 'at the insertion of the', 'proximal to the bifurcation of the'."""
+    words = [w for w in lead if w not in ("the", "its")]
+    return words[-1:] == ["of"] and words[-2:-1] in _PARTS_OF and _leads_to_place(words[:-2])
 
 
 def _same_as(lead: list[str]) -> bool:

@@ -503,6 +503,8 @@ _IN_BOTH = (["in", "both"], ["in", "each"], ["on", "both"], ["for", "both"])
 
 def _belongs(scene: Scene, at: int, group: Group) -> bool:
     """Tell whether a digit named later in the sentence still says where: 'the profundus was cut in the index'."""
+    if ";" in scene.words(at, group.i):
+        return False  # 'the superficialis was nicked; in the long finger both were divided'
     before = scene.word_before(group.i)
     sided = before in _SIDES and scene.word_before(group.i - 1) in (",", "repair", "suture")
     return sided or scene.page.words[max(group.i - 2, at)] in _WITHIN or before in _WITHIN or before == "the"

@@ -22,6 +22,8 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
         _trim_no_cut_through(fields)
     if extent != "intact":
         _treat_by_suture(fields)
+        if extent == "partial":
+            _treat_by_peripheral(fields)
         _trimmed_then_sewn(fields)
     _drop_carried(fields)
     treatment = choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
@@ -72,6 +74,18 @@ def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
     core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
     if core is not None and all((f.header or f.carried) and f.value == "repaired" for f in told):
         fields["treatment"] = [*told, replace(core, field="treatment", value="repaired", rule=BY_SUTURE)]
+
+
+def _treat_by_peripheral(fields: dict[str, list[Finding]]) -> None:
+    """'FDP half cut. Core: none. Epitendinous: 5-0 Prolene': a partial cut that got a peripheral suture alone."""
+    told = [f for f in fields.get("peripheral_size", []) if not f.carried]
+    if (
+        told
+        and "peripheral" in fields
+        and "treatment" not in fields
+        and choose("peripheral", fields["peripheral"])[0].value == "present"
+    ):
+        fields["treatment"] = [replace(told[0], field="treatment", value="repaired", rule=BY_SUTURE)]
 
 
 def _trimmed_then_sewn(fields: dict[str, list[Finding]]) -> None:

@@ -74,3 +74,33 @@ def test_no_thread_of_skin_or_nerve_becomes_the_core(note: str) -> None:
 def test_full_stops_make_no_difference(run: str, stops: str) -> None:
     fields = ("extent", "treatment", "size", "material", "strands")
     assert told(run, *fields) == told(stops, *fields) != {}
+
+
+@pytest.mark.parametrize(
+    "clause",
+    [
+        "whereas the partially cut FDP of the ring finger was repaired by modified Kessler with two strands of Prolene",
+        "while the partially divided FDP of the ring finger was repaired with two strands of 4-0 Prolene",
+    ],
+)
+def test_what_qualifies_a_tendon_stays_with_it(clause: str) -> None:
+    note = (
+        "The FDP of the index and the FDP of the middle finger were both repaired by double modified Kessler technique "
+        "with Prolene 4-0 giving four strands across each repair " + clause + "."
+    )
+    assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == {"ring FDP": "partial"}
+
+
+@pytest.mark.parametrize("joint", ["while", "whereas"])
+def test_a_tendon_behind_while_is_of_the_finger_before(joint: str) -> None:
+    note = (
+        f"In the index finger the profundus was completely divided over the proximal phalanx {joint} the superficialis "
+        "was nicked through about a quarter of its width; in the long finger both the profundus and the superficialis "
+        "were completely divided."
+    )
+    assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == {
+        "index FDP": "complete",
+        "index FDS": "partial",
+        "middle FDP": "complete",
+        "middle FDS": "complete",
+    }

@@ -766,3 +766,49 @@ def test_pulley_before_the_verb(note: str, expected: dict[str, set[object]]) -> 
 )
 def test_all_of_a_pulley_taken_down(note: str) -> None:
     assert _found(note) == {"ring A4": "released"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I found the same in the ring finger.",
+        "The same was found in the ring finger.",
+        "I saw the same in the ring finger.",
+    ],
+)
+def test_the_same_was_found_in_another_finger(words: str) -> None:
+    note = "Middle and ring fingers. In the middle finger the FDP was completely divided and so was its FDS. " + words
+    found = {name: facts["extent"] for name, facts in told(note, "extent").items()}
+    assert found == dict.fromkeys(("middle FDP", "middle FDS", "ring FDP", "ring FDS"), "complete")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I repaired both FDPs with a four-strand cruciate of 3-0 PDS.",
+        "The two profundi were repaired with a 3-0 cruciate.",
+    ],
+)
+def test_both_that_were_sewn_leave_out_the_one_that_was_left(words: str) -> None:
+    note = (
+        "Middle, ring and little fingers. FDP of the middle and ring fingers completely divided. In the little finger "
+        "there was a nick of about 15 per cent in the FDP, which was left alone. " + words
+    )
+    found = told(note, "treatment", "extent_percent", "stitch")
+    assert found == {
+        "middle FDP": {"treatment": "repaired", "stitch": "cruciate"},
+        "ring FDP": {"treatment": "repaired", "stitch": "cruciate"},
+        "small FDP": {"treatment": "left", "extent_percent": 15},
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The nick in the index superficialis was smoothed and did not require suture.",
+        "The index superficialis, nicked, was smoothed and did not need repair.",
+    ],
+)
+def test_what_did_not_require_suture_was_not_sewn(words: str) -> None:
+    note = "Index finger. FDP completely divided and repaired with a four-strand cruciate of 3-0 PDS. " + words
+    assert told(note, "treatment") == {"index FDP": {"treatment": "repaired"}, "index FDS": {"treatment": "trimmed"}}

@@ -73,3 +73,27 @@ def test_an_earlier_wording_quoted_to_correct_it(addendum: str, expected: dict[s
 def test_a_quoted_correction_counts() -> None:
     note = 'Middle finger, left. FDP completely divided.\n\nADDENDUM\nFDP: should read "partially divided".\n'
     assert told(note, "extent") == {"middle FDP": {"extent": "partial"}}
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        ("THUMB\nTendon: FPL\n  Zone: II\n  Cut: complete\n", {"thumb FPL": {"extent": "complete"}}),
+        ("INDEX\nTendon: FDS\n  Cut: explored, intact\n", {"index FDS": {"extent": "intact"}}),
+        ("RING\nTendon: FDP\n  Extent: partial\n", {"ring FDP": {"extent": "partial"}}),
+    ],
+)
+def test_how_far_a_tendon_is_cut_answers_a_label(note: str, expected: dict[str, dict[str, object]]) -> None:
+    assert told(note, "extent") == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Cut: partial, 50%\n  Core: none\n  Epitendinous: 5-0 Prolene, running\n",
+        "Cut: partial\n  Core: -\n  Epitendinous: running 5-0 Prolene\n",
+    ],
+)
+def test_a_partial_cut_with_a_peripheral_suture_alone_is_repaired(words: str) -> None:
+    found = told("INDEX\nTendon: FDP\n  " + words, "treatment", "peripheral_size", "strands", "size")
+    assert found == {"index FDP": {"treatment": "repaired", "peripheral_size": "5-0"}}

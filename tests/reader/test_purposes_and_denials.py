@@ -80,3 +80,26 @@ def test_what_one_would_choose_was_not_done(words: str) -> None:
         + words
     )
     assert told(note, "strands", "peripheral") == {"ring FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "In the ring finger the profundus was completely divided, just short of the insertion of the superficialis.",
+        "Ring finger: the profundus was cut through just proximal to the decussation of the superficialis.",
+    ],
+)
+def test_a_part_of_another_tendon_is_a_place(words: str) -> None:
+    note = "Right ring finger, zone II. " + words + " It was repaired with a four-strand cruciate of 3-0 Ethibond."
+    assert set(told(note, "extent", "treatment", "strands")) == {"ring FDP"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["His right hand was caught under a hatch.", "The hand got caught beneath the lid of a press."],
+)
+def test_a_hand_that_was_caught_is_no_glide(words: str) -> None:
+    note = (
+        words + " FDP of the ring finger completely divided and repaired with a four-strand cruciate of 3-0 Ethibond."
+    )
+    assert told(note, "glide") == {}

@@ -214,3 +214,14 @@ def test_the_share_that_still_holds_is_not_the_share_cut(words: str, share: int 
 def test_a_share_of_a_tendon_severed_is_a_partial_cut(words: str, share: int) -> None:
     facts = told(f"Left middle finger. {words}", "extent", "extent_percent")
     assert facts == {"middle FDP": {"extent": "partial", "extent_percent": share}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The profundus of this finger was partially divided, 50 per cent of it, on the radial side.",
+        "The profundus was partly cut, about 50% of it.",
+    ],
+)
+def test_a_share_of_it(words: str) -> None:
+    assert told("Ring finger. " + words, "extent_percent") == {"ring FDP": {"extent_percent": 50}}

@@ -446,3 +446,61 @@ def test_each_pulley_has_the_fingers_told_behind_it(note: str, expected: dict[st
 )
 def test_every_tendon_of_a_list_is_told(note: str, expected: dict[str, object]) -> None:
     assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Middle, ring and little fingers. A2 was intact in the ring and little fingers, but in the middle finger "
+            "the distal third of it had to be divided before the stumps would pass.",
+            {"middle A2": "vented", "ring A2": "intact", "small A2": "intact"},
+        ),
+        (
+            "Index and ring fingers. A4 was preserved in the index finger, but in the ring finger its proximal half "
+            "was vented.",
+            {"index A4": "intact", "ring A4": "vented"},
+        ),
+    ],
+)
+def test_a_finger_that_opens_a_clause_owns_its_pulley(note: str, expected: dict[str, object]) -> None:
+    found = told(note, "finding", group="pulleys")
+    assert {name: facts["finding"] for name, facts in found.items()} == expected
+
+
+THREE_DEEP = "Middle, ring and little fingers. Profundus of all three cut through. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The three profundus tendons were each repaired with a four-strand Adelaide suture, using 3-0 Ethibond in the "
+        "middle and ring fingers and 4-0 Ethibond in the little finger, and each of them was completed with a "
+        "continuous 6-0 Prolene epitendinous suture.",
+        "The three profundus tendons were sewn with a cruciate, 3-0 Ticron in the middle and ring fingers and 4-0 "
+        "Ticron in the little finger, followed by a running 6-0 Prolene epitendinous suture.",
+    ],
+)
+def test_threads_dealt_out_do_not_narrow_the_clause_behind(words: str) -> None:
+    found = told(THREE_DEEP + words, "size", "peripheral_size")
+    assert found == {
+        "middle FDP": {"size": "3-0", "peripheral_size": "6-0"},
+        "ring FDP": {"size": "3-0", "peripheral_size": "6-0"},
+        "small FDP": {"size": "4-0", "peripheral_size": "6-0"},
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "No gap middle, no gap ring, little opened 1 mm, accepted.",
+        "No gapping middle, no gapping ring, little gapped 1 mm.",
+    ],
+)
+def test_results_beside_the_names_of_fingers(words: str) -> None:
+    found = told(THREE_DEEP + "All repaired with a 4-0 cruciate. " + words, "gap")
+    assert {name: facts["gap"] for name, facts in found.items()} == {
+        "middle FDP": "none",
+        "ring FDP": "none",
+        "small FDP": "seen",
+    }

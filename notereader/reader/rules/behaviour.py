@@ -84,7 +84,8 @@ def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:
         return []
     pulleys = {k for m in scene.of("pulley") for k in range(m.i, m.j)}
     lead = [scene.page.words[k] for k in range(j, group.i) if k not in pulleys]
-    if not lead or not {"in", "of", "on"} & set(lead[-2:]) or not _WHERE.issuperset(lead):
+    beside = group.i == j and scene.next_word(group.j) in ("", ".", ",", ";")  # 'No gap middle, no gap ring'
+    if not beside and (not lead or not {"in", "of", "on"} & set(lead[-2:]) or not _WHERE.issuperset(lead)):
         return []
     named = [g for g in scene.setting.groups if g.tendons and g.j <= j and not g.reference]
     sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]

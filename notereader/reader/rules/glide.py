@@ -105,7 +105,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             value = "free" if ended else "catching"
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
             value = "restricted" if value == "free" else "free"
-        if value != "free" or after_repair(desk, scene):
+        hand = value == "catching" and not _BODY.isdisjoint(lead) and "caught" in scene.words(mention.i, mention.j)
+        if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
             found.append(_Event(mention.i, mention.j, value))
     return found
 

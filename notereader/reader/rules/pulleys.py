@@ -184,7 +184,7 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
     for m in group.actions:
         after = [g for g in fingers if 0 <= g.i - m.j <= 3 and scene.next_word(g.j) not in _TAKES_UP]
         after = after or _told_behind(scene, group, m, fingers)
-        before = [g for g in fingers if 0 <= m.i - g.j <= (12 if g.excepted else 5)]
+        before = [g for g in fingers if 0 <= m.i - g.j <= (12 if g.excepted or _opens_part(scene, g, m) else 5)]
         if after or before:
             found.setdefault((after[:1] or before[-1:])[0].digits, []).append(m)
     told = sum(len(actions) for actions in found.values())
@@ -193,6 +193,13 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
     if rest and excepted and any(g.every and not g.digits for g in scene.setting.groups):
         return {**found, (): rest}  # 'intact in every finger except the index, where its distal 4 mm was vented'
     return found if len(found) > 1 and told == len(group.actions) else {(): group.actions}
+
+
+def _opens_part(scene: Scene, group: Group, m: Mention) -> bool:
+    """'..., but in the middle finger the distal third of it had to be divided': the finger opens the clause."""
+    first, _ = scene.part(m.i)
+    lead = [w for w in scene.words(first, group.i) if w not in ("but", "and", "while", "whereas", "the")]
+    return first <= group.i and lead == ["in"]
 
 
 def _told_behind(scene: Scene, group: PulleyGroup, m: Mention, fingers: list[Group]) -> list[Group]:

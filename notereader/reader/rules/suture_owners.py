@@ -25,12 +25,39 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
+    dealt = _dealt_out(scene, groups, i)
+    groups = [g for g in groups if g not in dealt]
     left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j) or (j <= g.i and left_out_of(scene, g, j))]
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     found = of_the_parted(desk, scene, found)
     return [t for t in found if t not in excepted and t.digit not in digits], reasons
+
+
+def _dealt_out(scene: Scene, groups: list[Group], i: int) -> list[Group]:
+    """'using 3-0 in the middle and 4-0 in the little finger, with 1 cm of tendon on either side': of all the tendons.
+
+    Returns what does not say whose a clause behind them is: the fingers among which threads were dealt out, and its
+    own 'each of them'.
+    """
+    first, last = scene.part(i)
+    dealt = [g for g in groups if g.digits and not g.tendons and g.j <= first and _behind_thread(scene, g)]
+    subject = any(g.tendons and dealt and g.j <= dealt[0].i for g in groups)
+    inside = [g for g in groups if first <= g.i < last]
+    own = any(g.digits or g.tendons for g in inside) or not _RELATIVE.isdisjoint(scene.words(first, first + 2))
+    return [*dealt, *inside] if len(dealt) > 1 and subject and not own else []
+
+
+def _behind_thread(scene: Scene, group: Group) -> bool:
+    """Tell whether a finger stands right behind a thread: '3-0 Ethibond in the middle finger'."""
+    k = group.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in ("in", "for", "the"):
+        k -= 1
+    return k < group.i and any(m.j == k for m in scene.of("material"))
+
+
+_RELATIVE = frozenset(["which", "where", "whose"])
 
 
 def left_out_of(scene: Scene, group: Group, j: int | None = None) -> bool:

@@ -43,6 +43,10 @@ _REMAINING = word_list("tendons", "remaining")
 _ITS = frozenset(["its", "the", "their", "his", "her", "both"])
 _SAME_OF = (
     ["same", "was", "found"],
+    ["found", "the", "same"],
+    ["saw", "the", "same"],
+    ["same", "picture", "in"],
+    ["same", "findings", "in"],
     ["same", "was", "true"],
     ["same", "applied", "to"],
     ["same", "held", "for"],
@@ -91,6 +95,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _gave_way(desk, scene)
     _cell_of_cut(desk, scene)
     _cell_of_how_far(desk, scene)
+    _answered_cut(desk, scene)
 
 
 def _cell_of_how_far(desk: Desk, scene: Scene) -> None:
@@ -108,6 +113,21 @@ def _cell_of_how_far(desk: Desk, scene: Scene) -> None:
             _part_cut(desk, scene, [target], 50.0, first, first + 1)
         else:
             desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
+
+
+def _answered_cut(desk: Desk, scene: Scene) -> None:
+    """'Cut: complete', 'Extent: explored, intact' on a line of its own under the tendon it is asked of."""
+    first, focus = scene.sentence.i, scene.setting.focus
+    asked = scene.page.words[first] in _ASKS_CUT and scene.next_word(first + 1) == ":"
+    told = [m for m in scene.of("extent") if m.i > first + 1 and scene.told(m.i) and m.value != "contused"]
+    if not asked or len(focus) != 1 or any(g.tendons or g.digits for g in scene.setting.groups) or len(told) != 1:
+        return
+    if not scene.negated(told[0].i, told[0].j):
+        span = (first, told[0].j)
+        desk.tendon(scene, focus[0], "extent", told[0].value, [span], f"extent {told[0].value}")
+
+
+_ASKS_CUT = frozenset(["cut", "extent", "division", "damage", "laceration", "injury", "state", "status"])
 
 
 def _cell_of_cut(desk: Desk, scene: Scene) -> None:
@@ -712,6 +732,10 @@ def _percents(desk: Desk, scene: Scene) -> None:
             continue
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
+            behind = _share_of_behind(scene, quantity)
+            if behind:
+                _part_cut(desk, scene, behind, quantity.high or 0.0, quantity.i, quantity.j)
+                continue
             if scene.sentence.prefix and not scene.setting.groups and _of_another_row(scene):
                 continue
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
@@ -725,6 +749,14 @@ def _percents(desk: Desk, scene: Scene) -> None:
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
             _part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _share_of_behind(scene: Scene, quantity: Quantity) -> list[Target]:
+    """'A nick of about 15 per cent in the FDP; its FDS was intact': the tendon right behind the share."""
+    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - quantity.j <= 3), None)
+    if group is None or scene.next_word(quantity.j) not in ("in", "of"):
+        return []
+    return group_targets(scene, group) if _OF_ITS.issuperset(scene.words(quantity.j + 1, group.i)) else []
 
 
 def _share_again(desk: Desk, scene: Scene) -> None:

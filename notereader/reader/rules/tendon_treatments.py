@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
+from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.parted import of_the_parted
@@ -144,6 +145,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):
         return None
+    if not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
+        return "left" if scene.negated(mention.i, mention.j) else None  # 'the nick did not require suture'
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
@@ -152,6 +155,9 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+_REQUIRED = frozenset(["require", "required", "requires", "requiring", "need", "needed", "needing"])
 
 
 def _still_holds(scene: Scene, mention: Mention) -> bool:
@@ -282,6 +288,8 @@ def _only_names(scene: Scene) -> bool:
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
     targets = of_the_parted(desk, scene, _treated(desk, scene, mention, value))
+    if value == "repaired" and len(targets) > 2:
+        targets = _not_left(desk, scene, mention, targets)
     named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
     if value == "trimmed" and not _trims_tendon(scene, mention):
         return
@@ -312,6 +320,12 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             desk.treatments.pop(target)
             if known is not None:
                 desk.treatments[target] = known
+
+
+def _not_left(desk: Desk, scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:
+    """'I repaired both profundi' behind a third one that was nicked and left: of as many as are counted."""
+    sewn = [t for t in targets if desk.treatments.get(t) not in ("left", "trimmed", "excised")]
+    return sewn if len(sewn) == count_told(desk, scene, mention.i) else targets
 
 
 def _no_tenodesis(scene: Scene, mention: Mention) -> bool:
