@@ -306,3 +306,15 @@ def test_further_words_of_mechanism(text: str, kind: str) -> None:
 )
 def test_words_that_are_no_mechanism(text: str) -> None:
     assert value(text, "mechanism") is None
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The patient is a 52-year-old teacher who cut her left index finger on a shelf.",
+        "A 30 year old joiner cut his left index finger.",
+    ],
+)
+def test_an_age_does_not_make_the_injury_an_earlier_one(words: str) -> None:
+    note = "Background: " + words + "\n\nFindings: FDP of the index completely divided."
+    assert read(note).operation["side"].value == "left"

@@ -40,10 +40,15 @@ def _side(desk: Desk) -> None:
         lay(desk, "side", same[0][1], same, "side named", *doubts)
 
 
+_AGED = frozenset(["-", "year", "years", "yr", "yrs", "yo", "months", "month"])
+
+
 def _of_earlier(scene: Scene) -> bool:
     """Tell whether a sentence of the story speaks of an earlier injury: 'Old FPL repair in the left thumb (2029)'."""
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    return bool(set(words) & case_list("earlier")) or any(p == ("history", "of") for p in pairwise(words))
+    aged = {k for k, word in enumerate(words) if word == "old" and k and words[k - 1] in _AGED}  # '52-year-old'
+    early = any(word in case_list("earlier") for k, word in enumerate(words) if k not in aged)
+    return early or any(p == ("history", "of") for p in pairwise(words))
 
 
 def _names_digit(scene: Scene, m: Mention) -> bool:
