@@ -231,6 +231,9 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return any(
             m.kind == "digit" for m in within(page.mentions, i - 40, i)
         )  # 'The ring glided. The small was free.'
+    if words[i - 1] == "the" and words[j : j + 1] == ["one"]:
+        before = [m for m in within(page.mentions, i - 30, i) if m.kind == "digit" and words[m.j : m.j + 1] == ["one"]]
+        return bool(before) and "." not in words[before[-1].j : i]  # 'around the ring one ..., around the small one'
     told = any(m.kind == "extent" for m in within(page.mentions, j, j + 1))
     if told and words[i - 1] == ":" and any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
         return True  # 'FDP: small completely divided.'

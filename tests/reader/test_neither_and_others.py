@@ -526,3 +526,38 @@ def test_no_gap_in_any_is_said_of_the_counted_repairs_before() -> None:
     )
     assert set(told(note, "gap")) == {"index FDP", "middle FDP", "ring FDP"}
     assert set(told(note, "bulk")) == {"index FDP", "middle FDP", "ring FDP"}
+
+
+FIVE_SEWN = (
+    "Right ring and small fingers. FDP of both and FDS of both completely divided and repaired with 4-0 Prolene. FCU "
+    "completely divided and repaired with 3-0 Ethibond. The FCU was whipped over with a running 4-0 Prolene. "
+)
+
+
+@pytest.mark.parametrize(
+    ("words", "field", "value"),
+    [
+        ("None of the five tendon repairs was under tension.", "tension", "none"),
+        ("At no repair was there any tension with the wrist level.", "tension", "none"),
+        ("Knots of all groups buried between the ends.", "knot", "buried"),
+        ("All knots lay buried.", "knot", "buried"),
+        ("All repairs under traction with an artery clip: none gapped.", "gap", "none"),
+        ("All repairs were pulled upon with artery forceps: no gap in any.", "gap", "none"),
+    ],
+)
+def test_what_is_said_of_every_repair(words: str, field: str, value: str) -> None:
+    found = {name: facts[field] for name, facts in told(FIVE_SEWN + words, field).items()}
+    assert found == dict.fromkeys(("ring FDP", "ring FDS", "small FDP", "small FDS", "FCU"), value)
+
+
+@pytest.mark.parametrize(
+    ("words", "value"),
+    [
+        ("The ulnar artery was transected. The tendon ends were clean, as expected from glass.", "clean"),
+        ("The ulnar artery was cut. Ends ragged in all, worst in the ring finger.", "ragged"),
+    ],
+)
+def test_ends_of_every_tendon(words: str, value: str) -> None:
+    note = "Ring and small fingers. FDP of both and FDS of both completely divided. " + words
+    found = {name: facts["ends"] for name, facts in told(note, "ends").items()}
+    assert found == dict.fromkeys(("ring FDP", "ring FDS", "small FDP", "small FDS"), value)

@@ -504,3 +504,30 @@ def test_results_beside_the_names_of_fingers(words: str) -> None:
         "ring FDP": "none",
         "small FDP": "seen",
     }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Around the ring one a running 6-0 Prolene epitendinous, around the small one a running locking 5-0 Prolene.",
+        "The ring one got a running 6-0 Prolene epitendinous, the small one a locking 5-0 Prolene.",
+    ],
+)
+def test_the_ring_one_and_the_small_one(words: str) -> None:
+    note = (
+        "Ring and small fingers. FDP of both cut through. FDP of both: four-strand cruciate of 3-0 FiberWire. " + words
+    )
+    found = told(note, "size", "peripheral_size")
+    assert found == {
+        "ring FDP": {"size": "3-0", "peripheral_size": "6-0"},
+        "small FDP": {"size": "3-0", "peripheral_size": "5-0"},
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The pulleys of this finger were intact from A1 to A4.", "Its pulleys were preserved from A1 through A4."],
+)
+def test_pulleys_intact_from_one_to_another(words: str) -> None:
+    found = told("Middle finger. FDP completely divided. " + words, "finding", group="pulleys")
+    assert found == {f"middle A{n}": {"finding": "intact"} for n in range(1, 5)}

@@ -293,6 +293,8 @@ def collective(scene: Scene, i: int, j: int) -> bool:
         return False
     last = scene.part(j - 1)[1]
     words = scene.words(first, last)
+    if ("no", "repair") in pairwise(words):
+        return True  # 'at no repair was there any tension'
     return any(w in _QUANTIFIERS and _stands_for_all(words, n) for n, w in enumerate(words))
 
 

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.groups import Group, Target
+from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
@@ -141,7 +142,7 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     listed = _of_the_list(desk, scene)
     if listed:
         return listed
-    if _all_words(scene):
+    if _all_words(scene) or _of_the_tendons(desk, scene):
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
         return told if len(told) > 1 else _parted(desk, scene, digits or None)
     return _in_focus(desk, scene, digits, mention, group is not None)
@@ -277,6 +278,14 @@ def _of_the_list(desk: Desk, scene: Scene) -> list[Target]:
     return cut if several and not any((t.digit, t.tendon, t.slip) in told for t in cut) else []
 
 
+def _of_the_tendons(desk: Desk, scene: Scene) -> bool:
+    """'The tendon ends were clean.' behind a sentence on something else: of every tendon told cut before."""
+    first = scene.sentence.i + (scene.page.words[scene.sentence.i] == "the")
+    before = desk.scene_before(scene)
+    bare = scene.words(first, first + 2) in (["tendon", "ends"], ["tendon", "stumps"])
+    return bare and before is not None and not before.of("tendon", "slip") and bool(before.subjects)
+
+
 def _all_words(scene: Scene) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if "every" in words and "end" in words:
@@ -290,6 +299,8 @@ def _tells_of_ends(words: list[str], k: int) -> bool:
     """'all ends', 'the four stumps'; not '5 mm in all.', 'a four-strand core'."""
     if words[k] == "four":
         return not _END_NOUNS.isdisjoint(words[k + 1 : k + 3]) or words[k + 1 : k + 2] == ["tendons"]
+    if words[max(0, k - 1) : k] == ["in"] and not _END_NOUNS.isdisjoint(words[:k]):
+        return words[k - 2] not in UNITS  # 'ends ragged in all', not 'the ends were cut back, 5 mm in all'
     return words[max(0, k - 1) : k] != ["in"] or words[k + 1 : k + 2] not in ([], ["."], [","], [";"])
 
 

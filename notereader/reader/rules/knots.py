@@ -47,5 +47,22 @@ def knot(desk: Desk, scene: Scene) -> None:
         if subject is not None and subject.kind in _NERVES and subject.i < near[0].i:
             continue  # 'Repair of nerve: two 9-0, knots buried'
         i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
-        lay_suture(desk, scene, i, j, "knot", mention.value, "place of the knots")
+        if _of_all(scene):
+            for target in desk.sewn():
+                desk.tendon(scene, target, "knot", mention.value, [(i, j)], "place of the knots")
+        else:
+            lay_suture(desk, scene, i, j, "knot", mention.value, "place of the knots")
         return
+
+
+def _of_all(scene: Scene) -> bool:
+    """'Knots buried, all', 'all knots lie between the ends', 'knots of all groups buried': of every repair told."""
+    if any(g.tendons or g.digits for g in scene.setting.groups) or scene.setting.sentence.prefix:
+        return False
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    pairs = list(zip(words, [*words[1:], "."], strict=True))
+    closes = any(a == "all" and b in (".", ",", ";") and words[n - 1] != "in" for n, (a, b) in enumerate(pairs))
+    return closes or any(a == "all" and b in _EVERY_ONE for a, b in pairs)
+
+
+_EVERY_ONE = frozenset(["knots", "groups", "repairs", "cores", "tendons"])

@@ -154,8 +154,9 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
         k -= 1
     if k < first or any(m.i <= k < m.j for m in scene.of("opened")):
         return False
-    if words[k] == "from" and words[k - 1] in ("pulleys", "all") and words[mention.j] in _RANGE:
-        return False  # 'all pulleys from A1 through A4'
+    ranged = words[k] == "from" and scene.next_word(mention.j) in _RANGE
+    if ranged and (words[k - 1] in ("pulleys", "all") or "pulleys" in scene.words(first, k)):
+        return False  # 'all pulleys from A1 through A4', 'its pulleys were intact from A1 to A4'
     if words[k] == "to":
         return words[max(first, k - 1)] in _TO_PLACES
     return words[k] in _PLACES or words[k] in _HELD

@@ -17,6 +17,7 @@ _JOIN_NOUNS = word_list("quality", "join_nouns")
 _MEETING = word_list("quality", "meeting")
 _PULLS = word_list("quality", "weak_tension")
 _ADJUSTED = word_list("quality", "adjusted")
+_NOBODY = frozenset(["none", "neither"])
 _OTHERS = frozenset(["nerve", "nerves", "skin", "flap", "flaps", "artery", "vessels", "wound", "coaptation"])
 _DRESSINGS = word_list("quality", "dressings")
 
@@ -52,6 +53,8 @@ def tension(desk: Desk, scene: Scene) -> None:
                 value = "none"
         elif value == "present" and scene.negated(mention.i, mention.j):
             value = "none"
+        if not _NOBODY.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+            value = "none"  # 'none of the five tendon repairs was under tension'
         if word == "tension" and scene.words(mention.j, mention.j + 2) in (["on", "neither"], ["in", "neither"]):
             value = "none"
         if word in _PULLS and not names_repair(scene) and _MEETING.isdisjoint(scene.words(*scene.part(mention.i))):
@@ -85,9 +88,6 @@ def _beside_gap(scene: Scene, mention: Mention) -> bool:
     """'no gap under tension' tells of a test; 'no gap, although it is under tension' tells of the repair."""
     first, last = scene.part(mention.i)
     return any(first <= m.i < last for m in scene.of("gap"))
-
-
-_NOBODY = frozenset(["none", "neither"])
 
 
 @needs(kinds=["bulk"])
