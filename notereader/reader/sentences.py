@@ -18,6 +18,7 @@ _LEANING = word_list("sentences", "leaning")
 _OPENERS = word_list("sentences", "openers")
 _NARROW = 30  # characters; a paragraph with no line that long is a list, not broken for want of room
 _ENDERS = frozenset([".", "!", "?"])
+_MARKS = frozenset(["-", "*"])
 _FULL = 100  # characters; the lines of lists are seldom as long
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 
@@ -42,7 +43,10 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
         if not 0 < k <= count or (k < count and k not in edges and not _ends_before(page, k, soft, small)):
             continue
         kind = "admin" if _empty_label(page, first, k) else kinds[first]
-        page.sentences.append(Sentence(first, k, kind, block, page.breaks[first] >= Break.LINE))
+        marked = page.words[first] in _MARKS and first + 1 < k and page.breaks[first] >= Break.LINE
+        begin = first + (marked and page.breaks[first + 1] == Break.SPACE)
+        page.breaks[begin] = page.breaks[first]  # the mark of an item says nothing: its line begins behind it
+        page.sentences.append(Sentence(begin, k, kind, block, page.breaks[first] >= Break.LINE))
         first = k
         block = blocks.get(k, block)
 

@@ -151,3 +151,20 @@ def test_neither_of_the_pair_just_told(note: str, expected: dict[str, object]) -
 def test_an_outer_circle(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["peripheral_size"] for entry, facts in told(note, "peripheral_size").items()}
     assert found == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "None was placed in the two FDS repairs.",
+        "None was added to the superficialis tendons.",
+        "Nothing around the FDSs.",
+    ],
+)
+def test_none_is_said_of_the_suture_just_told(words: str) -> None:
+    note = (
+        "Middle and ring fingers. FDP and FDS of both completely divided and repaired with 3-0 PDS. Each of the two "
+        "FDP repairs was given a running 5-0 Prolene epitendinous suture. "
+    ) + words
+    found = {name: facts["peripheral"] for name, facts in told(note, "peripheral").items()}
+    assert found == {"middle FDP": "present", "ring FDP": "present", "middle FDS": "absent", "ring FDS": "absent"}

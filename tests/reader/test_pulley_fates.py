@@ -329,3 +329,15 @@ def test_the_fingers_of_pulleys_by_numeral(note: str, expected: dict[str, object
 def test_the_finger_of_the_pulley(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["finding"] for entry, facts in told(note, "finding", group="pulleys").items()}
     assert found == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A1 pulley of the thumb released and the proximal end retrieved with a fine clip.",
+        "I divided A1 and the proximal stump was brought out.",
+    ],
+)
+def test_an_end_of_the_tendon_is_no_part_of_the_pulley(words: str) -> None:
+    found = told("Left thumb. FPL completely divided. " + words, "finding", "part", group="pulleys")
+    assert found == {"thumb A1": {"finding": "released"}}

@@ -531,3 +531,49 @@ def test_the_ring_one_and_the_small_one(words: str) -> None:
 def test_pulleys_intact_from_one_to_another(words: str) -> None:
     found = told("Middle finger. FDP completely divided. " + words, "finding", group="pulleys")
     assert found == {f"middle A{n}": {"finding": "intact"} for n in range(1, 5)}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "- knots buried\n- purchase: ring 10 mm, middle 8 to 9 mm",
+        "* purchase: ring 10 mm, middle 8 - 9 mm\n* knots buried",
+    ],
+)
+def test_the_mark_of_an_item_says_nothing(words: str) -> None:
+    note = "Ring and middle finger. FDP of both cut through. FDP of both repaired with a 3-0 cruciate.\n" + words
+    found = {name: facts["purchase_mm"] for name, facts in told(note, "purchase_mm").items()}
+    assert found == {"ring FDP": (10, 10), "middle FDP": (8, 9)}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Middle and ring run freely; the little catches slightly at the edge of A2.",
+        "The middle and the ring glide freely, but the little caught at A2.",
+    ],
+)
+def test_the_little_one_that_catches(words: str) -> None:
+    found = told(THREE_DEEP + "All repaired with a 4-0 cruciate.\nPassive flexion and extension.\n" + words, "glide")
+    assert {name: facts["glide"] for name, facts in found.items()} == {
+        "middle FDP": "free",
+        "ring FDP": "free",
+        "small FDP": "catching",
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The middle profundus was repaired with a four-strand Strickland and the ring with a cruciate, 4-0 Ethibond in "
+        "both.",
+        "The middle profundus was sewn with a four-strand Strickland and the ring with a cruciate, 4-0 Ethibond being "
+        "used for both.",
+    ],
+)
+def test_a_thread_used_for_both(words: str) -> None:
+    note = "Middle and ring finger. FDP of both completely divided. " + words
+    assert told(note, "size", "stitch") == {
+        "middle FDP": {"size": "4-0", "stitch": "strickland"},
+        "ring FDP": {"size": "4-0", "stitch": "cruciate"},
+    }

@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
+from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import LEFT_OUT, lay_suture, left_out_of, suture_owners, targets_of
@@ -57,7 +58,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         return
     _left_out_there(desk, scene, spots)
     _without_running(desk, scene, spots)
-    _none_around(desk, scene, bool(spots))
+    _none_around(desk, scene, bool(spots) or _goes_on(desk, scene))
     _had_none(desk, scene, bool(spots) or any(t.role == PERIPHERAL for t in threads))
     _one_only(desk, scene, spots)
     if (
@@ -241,7 +242,9 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
     words = scene.page.words
     for group in scene.setting.groups:
         k = group.i - 1
-        while k > scene.sentence.i and words[k] in ("the", "left", "right", "either"):
+        while k > scene.sentence.i and (
+            words[k] in ("the", "left", "right", "either", "both") or count_of(words[k]) > 1
+        ):
             k -= 1
         around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to"))
         if told and words[k - 2 : k - 1] in (["was"], ["were"]):
@@ -252,6 +255,13 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
             for target in named:
                 spot = [(k - 1, group.j)]
                 desk.tendon(scene, target, "peripheral", "absent", spot, _LEFT_OUT_RULE)
+
+
+def _goes_on(desk: Desk, scene: Scene) -> bool:
+    """'A running 6-0 was added to both profundi. None was placed in the superficiales.': of the suture just told of."""
+    before = desk.scene_before(scene)
+    told = before is not None and any(m.value == PERIPHERAL for m in before.of("role"))
+    return told and scene.page.words[scene.sentence.i] in ("none", "nothing")
 
 
 def _had_none(desk: Desk, scene: Scene, told: bool) -> None:

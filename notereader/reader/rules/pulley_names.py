@@ -141,6 +141,11 @@ def _with_range(scene: Scene, group: PulleyGroup, mention: Mention) -> list[str]
     return [last]
 
 
+def is_tendon_end(words: list[str]) -> bool:
+    """Tell whether words go on to an end of the tendon: 'A1 was released and the proximal end retrieved'."""
+    return words[:2] == ["and", "the"] and words[2:3] != [] and words[2] in PARTS and words[3:4] in (["end"], ["stump"])
+
+
 # --- landmarks
 
 

@@ -2,7 +2,7 @@
 
 from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.page import Mention
-from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, PulleyGroup
+from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, PulleyGroup, is_tendon_end
 from notereader.reader.scene import Scene
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -54,6 +54,7 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
         for k in range(j, high - 1)  # 'its distal part was debrided, the proximal half preserved'
         if words[k] == "," and {*words[k + 1 : k + 3]} & PARTS.keys() and _kept_ahead(words[k + 2 : k + 6])
     ]
+    stops += [k for k in range(j, high) if is_tendon_end(words[k : k + 4])]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return min([high, *stops, *later])
 

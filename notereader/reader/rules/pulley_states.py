@@ -2,7 +2,7 @@
 
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
-from notereader.reader.rules.pulley_names import PARTS
+from notereader.reader.rules.pulley_names import PARTS, is_tendon_end
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -264,6 +264,7 @@ def _whole_or_part(scene: Scene, m: Mention) -> str:
     if scene.word_before(first) == "then":
         first = scene.part(first - 1)[0]  # 'The distal 5 mm of A2 was then divided'
     last = min([last, m.j + 8, *(k for k in range(m.j, last) if scene.page.words[k] in ("to", "so"))])
+    last = min([last, *(k for k in range(m.j, last) if is_tendon_end(scene.words(k, k + 4)))])
     fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}  # 'in the middle finger'
     words = [scene.page.words[k] for k in range(max(first, m.i - 10), last) if k not in fingers]
     if any(w in PARTS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):

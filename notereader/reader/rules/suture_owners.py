@@ -14,6 +14,7 @@ _CLOSES = frozenset([",", ";", ".", ")", "|"])
 _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])
 _FLEXORS = frozenset(["fdp", "fds", "profundus", "superficialis", "flexor"])
+_USED_FOR = frozenset(["being", "was", "used", "for", "in"])
 _USED = frozenset(["was", "were", "used", "placed", "chosen", "taken", "put"])
 LEFT_OUT = word_list("standing", "after")
 _ALL = word_list("sutures", "all")
@@ -168,8 +169,11 @@ def _put_around(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -
         return []
     if group.generic == "all" and not (group.tendons or group.digits):
         # '..., and added a running 6-0 Prolene to each'
-        each = scene.page.words[group.i] in ("each", "both") and scene.words(j, group.i)[-1:] in (["to"], ["round"])
-        return targets_of(desk, scene, group) if each else []
+        lead = scene.words(j, group.i)
+        each = scene.page.words[group.i] in ("each", "both") and lead[-1:] in (["to"], ["round"])
+        used = scene.words(group.i, group.j) == ["both"] and scene.next_word(group.j) in _CLOSES | {""}
+        used = used and lead[-1:] in (["for"], ["in"]) and _USED_FOR.issuperset(lead)  # '4-0 being used for both'
+        return targets_of(desk, scene, group) if each or used else []
     lead = [w for w in scene.words(j, group.i) if w not in _DETERMINERS]
     around = lead[-1:] in (["around"], ["round"])
     if not lead or lead[-1] not in _PUT_AROUND or not (around or (group.tendons and len(lead) <= 2)):
@@ -254,7 +258,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if group.generic == "all" and pair_in_focus(desk, scene, group):
         return list(scene.setting.focus)
     if group.generic == "all":
-        named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+        before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
+        first = next((n for n, g in enumerate(before) if g.tendons), len(before))
+        named = [g for g in before[first:] if g.tendons or (g.digits and _with_stitch(scene, g))]
         if (
             named
             and scene.page.words[group.i] in ("each", "both", "all")
@@ -289,12 +295,25 @@ def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Targ
 
 def _taken_together(desk: Desk, scene: Scene, named: list[Group], group: Group) -> list[Target]:
     """'FDP ring cut, FDP middle cut, both repaired': so many of the tendons named before as the word takes up."""
-    found = targets_of(desk, scene, named[-1])
+    found = _meant_by(desk, scene, named[-1])
     for before in reversed(named[:-1]):
         if len(found) > 1 and scene.page.words[group.i] != "all":
             break
-        found = [*targets_of(desk, scene, before), *found]
-    return list(dict.fromkeys(found))
+        found = list(dict.fromkeys([*_meant_by(desk, scene, before), *found]))
+    return found
+
+
+def _with_stitch(scene: Scene, group: Group) -> bool:
+    """'the middle profundus with a Strickland and the ring with a cruciate': a finger that has a suture of its own."""
+    return scene.next_word(group.j) == "with" and any(0 < m.i - group.j <= 5 for m in scene.of("stitch", "strandword"))
+
+
+def _meant_by(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """Return the tendons of a group; a finger alone has the tendon named before it: 'the middle FDP and the ring'."""
+    if group.tendons:
+        return targets_of(desk, scene, group)
+    before = [g.tendons for g in scene.setting.groups if g.tendons and g.j <= group.i]
+    return [Target(d, t) for d in group.digits for t in before[-1] if has(d, t)]
 
 
 def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:
