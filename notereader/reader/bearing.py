@@ -13,6 +13,7 @@ from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE, mark_manner
+from notereader.reader.measures import count_of
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
@@ -221,7 +222,12 @@ def _by_place(
         wide = any(g.tendons and not g.digits and g.i < k and g.tendons[0] not in WRIST for g in groups)
         targets = own or (() if wide else listed)  # 'the two FDPs, the former with 3-0': of which fingers is not told
         place = at_place(word, len(targets))
-        if place is not None and not any(g.i <= k + 1 < g.j for g in groups):
+        kinds = next((g.tendons for g in reversed(groups) if g.i < k and wide and not g.digits and g.tendons), ())
+        kind = at_place(word, 2) if len(kinds) == 2 != len(targets) else None
+        if kind is not None:  # 'the divided profundus and the two superficiales, the former ... and the latter ...'
+            pairs = ((None, kinds[kind], None),)
+            found.append(Group(k, k + 2, (), (kinds[kind],), pairs, every=True, place=True))
+        elif place is not None and not any(g.i <= k + 1 < g.j for g in groups):
             t = targets[place]
             pair = ("" if t.digit is None and t.tendon in WRIST else t.digit, t.tendon, t.slip)
             found.append(Group(k, k + 2, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
@@ -510,6 +516,7 @@ def _only_answers(page: Page, m: Mention) -> bool:
     return page.words[m.i] == "none" and page.words[m.i - 1 : m.i] == [":"] and behind in ([";"], [","])
 
 
+_PARTED = frozenset(["divided", "severed", "transected", "lacerated"])
 _IN_TURN = frozenset(["thereafter", "subsequently"])
 
 
@@ -518,6 +525,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     if j - i > 6:
         return False
     quantified = {k for q in quantifiers for k in range(q.i, q.j)}
+    if page.words[j - 1] in _PARTED and (page.words[j - 2] == "the" or count_of(page.words[j - 2]) > 1):
+        j -= 1  # 'the divided profundus and the two divided superficialis tendons'
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False

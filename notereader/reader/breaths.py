@@ -8,6 +8,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.digits import index_words
+from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -85,8 +86,12 @@ def _tied(page: Page, k: int) -> bool:
     share = page.words[k - 1] in ("complete", "partial") or page.words[k - 2 : k] in _QUALIFIED
     told = share and any(m.j == k - 1 and m.kind in ("tendon", "slip") for m in before)  # 'profundus complete'
     ending = [m for m in before if m.j >= k]
-    share = share or any(m.kind == "extent" and page.words[m.i - 1] in _ARTICLES for m in ending)
+    share = share or any(m.kind == "extent" and _is_determiner(page.words[m.i - 1]) for m in ending)
     return any(m.kind in _TIES or (m.kind == "extent" and share and not told) for m in ending)
+
+
+def _is_determiner(word: str) -> bool:
+    return word in _ARTICLES or count_of(word) > 1
 
 
 def _with_opener(page: Page, k: int, first: int) -> int:

@@ -58,7 +58,7 @@ FLOORS = {
     "fresh17": Floor(99, 98, 97),
     "fresh18": Floor(98, 98, 98),
     "fresh19": Floor(96, 96, 97),
-    "fresh20": Floor(92, 94, 97),
+    "fresh20": Floor(94, 95, 97),
     "fresh21": Floor(97, 97, 97),
     "fresh22": Floor(99, 98, 98),
     "fresh23": Floor(98, 98, 98),

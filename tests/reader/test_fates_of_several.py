@@ -812,3 +812,41 @@ def test_both_that_were_sewn_leave_out_the_one_that_was_left(words: str) -> None
 def test_what_did_not_require_suture_was_not_sewn(words: str) -> None:
     note = "Index finger. FDP completely divided and repaired with a four-strand cruciate of 3-0 PDS. " + words
     assert told(note, "treatment") == {"index FDP": {"treatment": "repaired"}, "index FDS": {"treatment": "trimmed"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "No gap was seen at the reinsertion or at the tendon repair in the middle finger.",
+        "Neither the reinsertion nor the repair in the middle finger gapped.",
+    ],
+)
+def test_a_reinsertion_that_was_tested_is_not_done_again(words: str) -> None:
+    note = (
+        "Index and middle fingers. FDP of both cut through. FDP of the index reinserted with an anchor, FDP of the "
+        "middle repaired with a 3-0 cruciate. "
+    ) + words
+    found = {name: facts["treatment"] for name, facts in told(note, "treatment").items()}
+    assert found == {"index FDP": "reinserted", "middle FDP": "repaired"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The divided profundus and the two divided superficialis tendons were each repaired with a four-strand core of "
+        "3-0 Ticron, the former by the Adelaide method and the latter by the cruciate method, and each of the three "
+        "received a running 6-0 Prolene epitendinous suture.",
+        "The divided profundus and the two divided superficialis tendons were sewn with 3-0 Ticron, the former with "
+        "a four-strand Adelaide and the latter with a four-strand cruciate, and each of the three got a running 6-0 "
+        "Prolene epitendinous suture.",
+    ],
+)
+def test_the_divided_profundus_and_the_two_divided_superficiales(words: str) -> None:
+    note = "Wrist. The index profundus and the middle and ring superficialis tendons were completely divided. " + words
+    found = told(note, "stitch", "strands", "size", "peripheral_size")
+    rest = {"strands": 4, "size": "3-0", "peripheral_size": "6-0"}
+    assert found == {
+        "index FDP": {"stitch": "adelaide", **rest},
+        "middle FDS": {"stitch": "cruciate", **rest},
+        "ring FDS": {"stitch": "cruciate", **rest},
+    }

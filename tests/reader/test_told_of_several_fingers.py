@@ -577,3 +577,19 @@ def test_a_thread_used_for_both(words: str) -> None:
         "middle FDP": {"size": "4-0", "stitch": "strickland"},
         "ring FDP": {"size": "4-0", "stitch": "cruciate"},
     }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "a purchase of 10 mm being taken on either side in the former and of 8 mm in the latter.",
+        "with a purchase of 10 mm in the former and 8 mm in the latter.",
+    ],
+)
+def test_bites_in_the_former_and_in_the_latter(words: str) -> None:
+    note = (
+        "Index and middle fingers. FDP of both cut. The profundus of the index and that of the middle finger were "
+        "repaired with a four-strand cruciate, "
+    ) + words
+    found = {name: facts["purchase_mm"] for name, facts in told(note, "purchase_mm").items()}
+    assert found == {"index FDP": (10, 10), "middle FDP": (8, 8)}

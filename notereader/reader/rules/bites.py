@@ -1,7 +1,7 @@
 """Lengths of the core: purchase in each end and the size of its locks."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
@@ -77,6 +77,9 @@ def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
         kinds = {t.tendon for t in scene.setting.focus}
         found = desk.repairable(beside.digits)
         return [t for t in found if t.tendon in kinds] or found
+    placed = _placed(scene, q)
+    if placed is not None:
+        return group_targets(scene, placed)
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         if (
@@ -93,9 +96,17 @@ def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     return []
 
 
+def _placed(scene: Scene, q: Quantity) -> Group | None:
+    """'a purchase of 10 mm being taken on either side in the former and of 8 mm in the latter': whose a length is."""
+    group = next((g for g in scene.setting.groups if g.place and g.tendons and g.i >= q.j), None)
+    if group is None or scene.word_before(group.i) != "in":
+        return None
+    return None if any(q.j <= p.i < group.i for p in scene.quantities) else group
+
+
 def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
     own = [(q, _own_digit(desk, scene, q)) for q in bites]
-    if len(bites) > 1 and all(targets for _, targets in own):
+    if (len(bites) > 1 and all(targets for _, targets in own)) or _placed(scene, bites[0]) is not None:
         for q, targets in own:
             for target in targets:
                 desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
@@ -170,7 +181,8 @@ def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quanti
     """Return the lengths that are tendon taken by the core, those that go on a list of them included."""
     found: list[Quantity] = []
     for q in lengths:
-        goes_on = bool(found) and q.i - found[-1].j <= 8 and _goes_on(scene, found[-1], q)
+        reach = 14 if _placed(scene, q) is not None else 8
+        goes_on = bool(found) and q.i - found[-1].j <= reach and _goes_on(scene, found[-1], q)
         if goes_on or _is_purchase(desk, scene, q):
             found.append(q)
     return found
@@ -193,7 +205,8 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
 
 def _of_another(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """Tell whether two lengths are listed, each beside the finger or tendon it is of."""
-    own, other = group_beside(scene, before), group_beside(scene, q)
+    own = group_beside(scene, before) or _placed(scene, before)
+    other = group_beside(scene, q) or _placed(scene, q)
     return own is not None and other is not None and own is not other
 
 

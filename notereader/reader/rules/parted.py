@@ -20,12 +20,13 @@ def attributive(scene: Scene, mention: Mention) -> bool:
 def of_the_parted(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
     """Drop the partly cut tendons where a sentence speaks of those cut through, or of as many as were cut through."""
     for mention in (m for m in scene.of("extent") if m.value == "complete"):
-        behind = (g for g in scene.setting.groups if 0 <= g.i - mention.j <= 1 and (g.tendons or g.generic))
+        behind = (g for g in scene.setting.groups if g.j > mention.j >= g.i - 1 and (g.tendons or g.generic))
         group = next(behind, None)
         if group is None or group.digits:
             continue
         before = scene.word_before(mention.i)
-        meant = [t for t in targets if not group.tendons or t.tendon in group.tendons]
+        kinds = {m.value for m in scene.of("tendon") if 0 <= m.i - mention.j <= 1} or set(group.tendons)
+        meant = [t for t in targets if not kinds or t.tendon in kinds]
         through = [t for t in meant if desk.extents.get(t) == "complete"]
         wholly = before == "the" and scene.page.words[mention.i] in _WHOLLY
         if through and (wholly or count_of(before) == len(through)):

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk, carried, meant_by_all, near_digits, others, owners, pair_in_focus
 from notereader.reader.groups import Group, Target, has
+from notereader.reader.held_counts import count_told
 from notereader.reader.page import within
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.scene import Scene, group_targets
@@ -96,6 +97,7 @@ def _which(scene: Scene, group: Group, i: int) -> bool:
 def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
     named = [g for g in groups if g.tendons or g.generic or g.every]
     own = _put_around(desk, scene, i, j, groups) or _own_group(desk, scene, i, j, groups)
+    own = own or _so_many_named(desk, scene, i, groups)
     if own:
         return own, []
     if said_of_all(scene, i):
@@ -133,6 +135,18 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
+
+
+def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:
+    """'The profundus and the two superficiales were sewn ..., and each of the three received a running 6-0'."""
+    first, last = scene.part(i)
+    named = [g for g in groups if g.tendons and not g.place and g.j <= first]
+    if first == scene.sentence.i or not named or any(first <= g.i < last and g.tendons for g in groups):
+        return []
+    count = count_told(desk, scene, i)
+    found = list(dict.fromkeys(t for g in named for t in targets_of(desk, scene, g))) if count > 1 else []
+    found = of_the_parted(desk, scene, found)
+    return found if len(found) == count else []
 
 
 def _not_of_a_whole_one(desk: Desk, scene: Scene, found: list[Target], before: list[Group]) -> list[Target]:

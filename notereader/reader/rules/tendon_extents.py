@@ -153,7 +153,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'exploration of three fingers, tendon repair in two'
     if "respectively" in scene.said and sum(q.unit == "%" for q in scene.quantities) > 1:
         return  # '60% and 100% divided respectively': the shares are dealt out
-    if attributive(scene, mention):
+    if attributive(scene, mention) or _of_the_known(desk, scene, mention):
         return
     _so_was(desk, scene, mention)
     targets = _cut_targets(desk, scene, mention)
@@ -400,6 +400,14 @@ def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
         return False
     after = scene.words(mention.j, mention.j + 4)
     return len(after) > 1 and after[0] == "to" and after[1] in _IS_DEED_WORDS
+
+
+def _of_the_known(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'The divided profundus was repaired', of several fingers: the one told to be divided, not that all are."""
+    group = next((g for g in scene.setting.groups if g.tendons and 0 <= g.i - mention.j <= 1), None)
+    if group is None or group.digits or len(scene.setting.digits) < 2 or scene.word_before(mention.i) != "the":
+        return False
+    return any(t.tendon in group.tendons and desk.extents.get(t) == mention.value for t in desk.named)
 
 
 def _share_behind(scene: Scene, mention: Mention) -> bool:

@@ -135,6 +135,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         if "left" not in word and scene.of("gap") and scene.owner(mention.i, mention.j) is not None:
             return None  # 'no diastasis of either repair was observed'
         return "left"
+    if word in ("reinsertion", "reattachment") and scene.of("gap", "glide", "test") and not scene.header:
+        return None  # 'no gap was seen at the reinsertion or at the tendon repair of the middle finger'
     if word in ("repair", "repairs") and _still_holds(scene, mention):
         return None  # 'the superficialis repair was intact'
     if value == "repaired" and "nothing" in scene.words(max(scene.sentence.i, mention.i - 2), mention.i):
