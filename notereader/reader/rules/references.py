@@ -28,6 +28,8 @@ def references(desk: Desk, scene: Scene) -> None:
     if found is None:
         return
     i, j, source, fields = found
+    if "not" in scene.words(max(scene.part(i)[0], i - 6), i):
+        return  # 'it was not repaired with the same core as the ring'
     foreign = any(
         m.kind in ("structure", "sided", "anynerve", "anyartery") or (m.kind, m.value) == ("role", "skin")
         for m in scene.mentions
