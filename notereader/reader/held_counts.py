@@ -39,7 +39,7 @@ def held_to_counts(desk: Desk, findings: list[Finding]) -> list[Finding]:
             told.setdefault((f.field, str(f.value), tuple(f.spans)), []).append(f)
     dropped: set[int] = set()
     for same in told.values():
-        if len({f.entry[:2] for f in same}) > 1:
+        if len({f.entry[:2] for f in same}) > 1 or same[0].field == "ends":
             dropped |= {id(f) for f in _beyond_count(desk, same)}
     return [f for f in findings if id(f) not in dropped] if dropped else findings
 
@@ -54,7 +54,17 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
         meant = _as_many(desk, scene, at, meant, count)
         if not meant and same[0].field in _STATES:
             return []
+        for f in same:
+            f.reasons.append(f"the note counts {count} tendons here; which are meant is inferred")
     return [f for f in same if Target(*f.entry) not in meant]
+
+
+def _stretch(scene: Scene, at: int) -> tuple[int, int]:
+    """Return the part of the sentence that holds a word, with the label it answers: 'Ends of the 3 cuts: clean'."""
+    first, last = scene.part(at)
+    while first > scene.sentence.i and ":" in scene.words(first - 1, first + 1):
+        first = scene.part(first - 1)[0]
+    return first, last
 
 
 def _tendons(targets: Sequence[Target]) -> int:
@@ -67,7 +77,7 @@ def count_told(desk: Desk, scene: Scene, at: int) -> int:
     'The repairs showed no gap, and all three of them glided', 'each of the three was moved. No gap in any of them':
     a part of a sentence that names no tendon itself has the count of the part before or behind it.
     """
-    first, last = scene.part(at)
+    first, last = _stretch(scene, at)
     own = _count_in(scene, first, last)
     if own >= 0:
         return own
@@ -130,11 +140,14 @@ def _end_of_count(scene: Scene, k: int, first: int, last: int) -> int:
 
 
 def _of_those_cut_through(desk: Desk, scene: Scene, at: int, targets: list[Target]) -> list[Target]:
-    """'The ends of all completely cut tendons were clean': not those of a tendon that was nicked."""
-    words = scene.words(*scene.part(at))
-    said = any(a in _WHOLLY and b in _CUT and c in _NOUNS for a, b, c in zip(words, words[1:], words[2:], strict=False))
-    whole = [t for t in targets if desk.extents.get(t) != "partial"] if said else targets
-    return whole or targets
+    """'The ends of all completely cut tendons were clean', '... of the three complete cuts': not those of a nick."""
+    words = scene.words(*_stretch(scene, at))
+    cut = {n for n, word in enumerate(words) if word in _CUT}
+    said = any(word in _WHOLLY and not cut.isdisjoint((n + 1, n + 2)) for n, word in enumerate(words))
+    tendons = any(m.kind == "tendon" for m in within(scene.page.mentions, *_stretch(scene, at)))
+    if not said or tendons or _NOUNS.isdisjoint(words):
+        return targets
+    return [t for t in targets if desk.extents.get(t) != "partial"]
 
 
 def _as_many(desk: Desk, scene: Scene, at: int, targets: list[Target], count: int) -> list[Target]:
