@@ -401,6 +401,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
             or _new_list(run, atom, page, atoms)
             or _after_both(run, atom, page, atoms)
             or _after_result(run, atom, page)
+            or _of_all_four(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
         ):
@@ -566,6 +567,13 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
     return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
 
 
+def _of_all_four(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'the superficialis of the small finger, the profundus tendons of all four fingers': fingers of its own."""
+    behind = page.words[atom.j : atom.j + 4]
+    four = ("all", "four") in pairwise(behind) and behind[:1] in (["of"], ["to"], ["in"])
+    return atom.kind == "tendon" and four and any(m.kind == "digit" for m in run)
+
+
 def _after_result(run: list[Mention], atom: Mention, page: Page) -> bool:
     """'No gap ring, little opened 1 mm': the finger behind the comma begins a statement of its own."""
     alone = len(run) == 1 and run[0].kind == atom.kind == "digit" and page.words[run[0].i - 1] in ("gap", "gapping")
@@ -607,7 +615,9 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         atoms += [Mention("digit", d, at.i, at.j) for d in DIGITS[1:]]
     atoms = _with_ranges(page, atoms)
     pairs = _pairs(page, atoms)
-    every = _quantified(page, run[0].i, quantifiers) or any(q.i > run[0].i and q.j <= run[-1].i for q in quantifiers)
+    every = _quantified(page, run[0].i, quantifiers) or any(
+        q.i > run[0].i and q.j <= run[-1].i and page.words[q.j - 1] != "same" for q in quantifiers
+    )  # not 'the profundus of the same finger'
     digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
     tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))
     group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)

@@ -594,4 +594,5 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
 
 
 def _crossed(page: Page, i: int, j: int) -> bool:
-    return any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
+    ended = any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
+    return ended or "so" in page.words[i + 1 : j]  # 'not worth saving, so excised', but 'not so clean'

@@ -62,6 +62,7 @@ FLOORS = {
     "fresh21": Floor(97, 97, 97),
     "fresh22": Floor(99, 98, 98),
     "fresh23": Floor(98, 98, 98),
+    "fresh24": Floor(98, 98, 98),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
     "voices3": Floor(93, 94, 96),

@@ -97,3 +97,30 @@ def test_how_far_a_tendon_is_cut_answers_a_label(note: str, expected: dict[str, 
 def test_a_partial_cut_with_a_peripheral_suture_alone_is_repaired(words: str) -> None:
     found = told("INDEX\nTendon: FDP\n  " + words, "treatment", "peripheral_size", "strands", "size")
     assert found == {"index FDP": {"treatment": "repaired", "peripheral_size": "5-0"}}
+
+
+@pytest.mark.parametrize("label", ["Condition", "State", "Extent"])
+def test_a_second_label_of_a_line_is_answered(label: str) -> None:
+    note = (
+        f"SMALL FINGER\n  FDP    Zone: II     {label}: complete, ends ragged     Treatment: repaired\n"
+        f"RING FINGER\n  FDP    Zone:        {label}: intact        Treatment:\n"
+    )
+    assert told(note, "extent") == {"small FDP": {"extent": "complete"}, "ring FDP": {"extent": "intact"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Superficialis not worth saving so excised.", "The superficialis could not be saved so it was excised."],
+)
+def test_not_worth_saving_so_excised(words: str) -> None:
+    note = "Index finger. FDP completely divided. " + words
+    assert told(note, "treatment") == {"index FDS": {"treatment": "excised"}}
+
+
+@pytest.mark.parametrize("answers", ["Gap: none        Glide: free", "Gap: none    Glide: runs freely"])
+def test_none_that_answers_a_label_is_not_none_of_them(answers: str) -> None:
+    note = (
+        "Small and ring fingers. FDP of the small finger divided, repaired with a 3-0 cruciate. FDS of the ring finger "
+        "partly cut, its edge trimmed.\nTABLE TEST (small FDP)\n  Method: passive\n  "
+    ) + answers
+    assert told(note, "gap", "glide") == {"small FDP": {"gap": "none", "glide": "free"}}

@@ -561,3 +561,30 @@ def test_ends_of_every_tendon(words: str, value: str) -> None:
     note = "Ring and small fingers. FDP of both and FDS of both completely divided. " + words
     found = {name: facts["ends"] for name, facts in told(note, "ends").items()}
     assert found == dict.fromkeys(("ring FDP", "ring FDS", "small FDP", "small FDS"), value)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Bulk: the index profundus repair is bulky, the other two are not.",
+        "The index repair was noted to be bulky; the other two were not.",
+    ],
+)
+def test_the_other_two_were_not_bulky(words: str) -> None:
+    found = {name: facts["bulk"] for name, facts in told(THREE_SEWN + words, "bulk").items()}
+    assert found == {"index FDP": "present", "middle FDP": "none", "ring FDP": "none"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Profundus of the same finger got a cruciate, four strands, 3-0 Ticron, eight millimetres of tendon each side.",
+        "The profundus of the same finger was sewn with a four-strand cruciate of 3-0 Ticron, 8 mm taken on each side.",
+    ],
+)
+def test_the_same_finger_is_one_finger(words: str) -> None:
+    note = (
+        "Ring and little fingers. FDP of the little finger half cut. Ring finger: FDP and FDS cut through. FDS of the "
+        "ring finger repaired with 4-0 Prolene. "
+    ) + words
+    assert told(note, "strands", "purchase_mm") == {"ring FDP": {"strands": 4, "purchase_mm": (8, 8)}}

@@ -168,3 +168,19 @@ def test_none_is_said_of_the_suture_just_told(words: str) -> None:
     ) + words
     found = {name: facts["peripheral"] for name, facts in told(note, "peripheral").items()}
     assert found == {"middle FDP": "present", "ring FDP": "present", "middle FDS": "absent", "ring FDS": "absent"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the other three repairs were deliberately left without one.",
+        "the others were left without one.",
+    ],
+)
+def test_the_others_were_left_without_one(words: str) -> None:
+    note = (
+        "Wrist. FCR, FPL and the superficialis of the index and middle fingers completely divided and repaired with a "
+        "four-strand cruciate of 3-0 PDS. A running epitendinous suture of 5-0 Prolene was added to the FPL; "
+    ) + words
+    found = {name: facts["peripheral"] for name, facts in told(note, "peripheral").items()}
+    assert found == {"thumb FPL": "present", "index FDS": "absent", "middle FDS": "absent", "FCR": "absent"}

@@ -341,3 +341,35 @@ def test_the_finger_of_the_pulley(note: str, expected: dict[str, object]) -> Non
 def test_an_end_of_the_tendon_is_no_part_of_the_pulley(words: str) -> None:
     found = told("Left thumb. FPL completely divided. " + words, "finding", "part", group="pulleys")
     assert found == {"thumb A1": {"finding": "released"}}
+
+
+@pytest.mark.parametrize(
+    ("words", "expected"),
+    [
+        (
+            "The A2 pulley of the middle finger was vented; A4 of the same finger was left undisturbed.",
+            {"middle A2": "vented", "middle A4": "intact"},
+        ),
+        (
+            "The A2 pulley of the middle finger was vented, and both A2 and A4 of the ring were left undisturbed.",
+            {"middle A2": "vented", "ring A2": "intact", "ring A4": "intact"},
+        ),
+    ],
+)
+def test_the_same_finger_does_not_mean_the_same_was_done(words: str, expected: dict[str, object]) -> None:
+    found = told("Middle and ring fingers. FDP of both divided. " + words, "finding", group="pulleys")
+    assert {name: facts["finding"] for name, facts in found.items()} == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP -> no gap, catches on A2 edge at mid range. Accepted, A2 not touched.",
+        "FDP: no gap, it caught on A2. A2 was left intact.",
+    ],
+)
+def test_a_pulley_behind_the_finger_tendon_is_not_the_thumbs(words: str) -> None:
+    note = (
+        "Thumb and index finger. FPL and FDP cut and repaired with a 3-0 cruciate.\nFPL -> no gap, free run\n" + words
+    )
+    assert told(note, "finding", group="pulleys") == {"index A2": {"finding": "intact"}}

@@ -110,3 +110,14 @@ def test_a_cell_of_a_grid_that_says_as_another_finger() -> None:
     )
     found = told(note, "stitch", "size", "peripheral_size")
     assert found["ring FDP"] == found["middle FDP"] == {"stitch": "m-tang", "size": "4-0", "peripheral_size": "6-0"}
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "Small FDP caught on A4; free once that pulley had been vented as above.",
+        "The small FDP was not sutured with the same core as the index.",
+    ],
+)
+def test_what_is_as_above_or_unlike_is_no_suture(sentence: str) -> None:
+    assert "stitch" not in told(INDEX + sentence, "stitch").get("small FDP", {})

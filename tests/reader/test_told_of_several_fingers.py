@@ -593,3 +593,19 @@ def test_bites_in_the_former_and_in_the_latter(words: str) -> None:
     ) + words
     found = {name: facts["purchase_mm"] for name, facts in told(note, "purchase_mm").items()}
     assert found == {"index FDP": (10, 10), "middle FDP": (8, 8)}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the superficialis of the small finger, the profundus tendons of all four fingers and FCU were intact.",
+        "FDS of the small finger, the profundi of all four fingers and FCU were uninjured.",
+    ],
+)
+def test_all_four_fingers_in_a_list(words: str) -> None:
+    found = {
+        name: facts["extent"]
+        for name, facts in told("Wrist. FCR completely divided, whereas " + words, "extent").items()
+    }
+    intact = ("index FDP", "middle FDP", "ring FDP", "small FDP", "small FDS", "FCU")
+    assert found == dict.fromkeys(intact, "intact") | {"FCR": "complete"}

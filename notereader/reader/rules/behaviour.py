@@ -302,8 +302,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     """Tell whether the quantifier at place n stands alone or before a repair, not before pulleys, sides or the like."""
     after = [w for w in words[n + 1 : n + 4] if w not in ("the", "of", "two", "three", "four", "five", "six", "these")]
     before = words[n - 1] if n else ""
-    if (words[n], before) == ("all", "at"):
-        return False
+    if (words[n], before) in (("all", "at"), ("none", ":")):
+        return False  # 'Gap: none   Glide: free' of a form
     if words[n] == "none" and n == 0:
         return True  # 'None bulky.'
     if (

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, others
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, within
@@ -173,6 +173,11 @@ def _got_none(desk: Desk, scene: Scene) -> None:
     if not told and not any(m.value == PERIPHERAL for m in scene.of("role")):
         return
     first = scene.part(end - 1)[0]
+    rest = next((g for g in scene.setting.groups if g.generic == "others" and first <= g.i < end), None)
+    if rest is not None:  # '...; the other three repairs were left without one'
+        for target in others(desk, scene, rest, desk.sewn()):
+            desk.tendon(scene, target, "peripheral", "absent", [(rest.i, end)], _LEFT_OUT_RULE)
+        return
     named_here = [g for g in scene.setting.groups if g.tendons and not g.reference and g.i < end]
     for group in [g for g in named_here if g.i >= first] or named_here:
         named = (

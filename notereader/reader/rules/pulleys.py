@@ -152,12 +152,17 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
         ahead = scene.words(max(before.j, group.i - 4), group.i)
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
+        if "same" in after and scene.words(group.j, group.j + 5)[after.index("same") + 1 :][:1] in _A_DIGIT:
+            continue  # 'A4 of the same finger'
         if any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER:
             group.actions = list(before.actions)
         elif wholly and any(0 <= m.i - wholly[0].j <= 4 for m in scene.of("opened")):
             continue  # 'A4 in its entirety, were respected' has a word of its own
         elif wholly and any(m.value in ("vented", "released") for m in before.actions):
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
+
+
+_A_DIGIT = (["finger"], ["digit"], ["thumb"], ["ray"])
 
 
 def _so_was_tendon(scene: Scene, groups: list[PulleyGroup]) -> None:
@@ -304,10 +309,20 @@ def _scene_before(desk: Desk, scene: Scene) -> Scene | None:
 def _digits(desk: Desk, scene: Scene, mention: Mention, pulley: str) -> tuple[str | None, ...]:
     """Return the digits a pulley is of; A3 and the like are never of a thumb."""
     found = _digits_told(desk, scene, mention)
-    if pulley in _FINGER_ONLY and "thumb" in found:
+    of_a_finger = found == ("thumb",) and _of_a_finger_tendon(desk, scene)
+    if (pulley in _FINGER_ONLY or of_a_finger) and "thumb" in found:
         rest = tuple(d for d in found if d != "thumb") or tuple(d for d in scene.every_digit if d != "thumb")
         return rest if len(rest) == 1 or len(found) > 1 else (None,)
     return found or (None,)
+
+
+def _of_a_finger_tendon(desk: Desk, scene: Scene) -> bool:
+    """'FDP -> catches on A2. A2 not touched.' of a thumb and a finger: told right behind the finger's FDP."""
+    before = desk.scene_before(scene)
+    if before is None or any(g.digits or g.tendons for g in scene.setting.groups):
+        return False
+    named = [g for g in before.setting.groups if g.tendons]
+    return bool(named) and set(named[-1].tendons) <= {"FDP", "FDS"} and not any(g.digits for g in named)
 
 
 def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
@@ -332,6 +347,10 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     listed = [g for g in groups if g.digits and not g.tendons and g.i > mention.j and scene.word_before(g.i) == ":"]
     if listed and not any(g.digits and g.i < listed[0].i for g in groups):
         return listed[0].digits  # 'A2 vented 5 mm distally: middle.'
+    last = next((p for p in reversed(scene.of("pulley")) if p.i > mention.i and _joined(scene, mention, p)), mention)
+    listed_of = [g for g in groups if g.digits and 0 < g.i - last.j <= 2 and scene.page.words[last.j] == "of"]
+    if last is not mention and listed_of:
+        return listed_of[0].digits  # 'both A2 and A4 of the ring'
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
     if beside:
         return beside[0].digits

@@ -28,8 +28,10 @@ def references(desk: Desk, scene: Scene) -> None:
     if found is None:
         return
     i, j, source, fields = found
-    if "not" in scene.words(max(scene.part(i)[0], i - 6), i):
+    if "not" in scene.words(max(scene.part(i)[0], i - 9), i):
         return  # 'it was not repaired with the same core as the ring'
+    if scene.words(i, j) == ["as", "above"] and scene.of("opened") and not scene.of("deed", "stitch", "role"):
+        return  # 'free once that pulley had been vented as above'
     foreign = any(
         m.kind in ("structure", "sided", "anynerve", "anyartery") or (m.kind, m.value) == ("role", "skin")
         for m in scene.mentions

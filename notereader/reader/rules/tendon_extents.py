@@ -116,18 +116,21 @@ def _cell_of_how_far(desk: Desk, scene: Scene) -> None:
 
 
 def _answered_cut(desk: Desk, scene: Scene) -> None:
-    """'Cut: complete', 'Extent: explored, intact' on a line of its own under the tendon it is asked of."""
-    first, focus = scene.sentence.i, scene.setting.focus
-    asked = scene.page.words[first] in _ASKS_CUT and scene.next_word(first + 1) == ":"
-    told = [m for m in scene.of("extent") if m.i > first + 1 and scene.told(m.i) and m.value != "contused"]
-    if not asked or len(focus) != 1 or any(g.tendons or g.digits for g in scene.setting.groups) or len(told) != 1:
+    """'Cut: complete', 'Zone: II   Condition: explored, intact' on a line under the tendon it is asked of."""
+    words, focus = scene.page.words, scene.setting.focus
+    if len(focus) != 1 or any(g.tendons or g.digits for g in scene.setting.groups):
+        return
+    asked = range(scene.sentence.i, scene.sentence.j - 1)
+    k = next((k for k in asked if words[k] in _ASKS_CUT and words[k + 1] == ":"), None)
+    told = [m for m in scene.of("extent") if k is not None and m.i > k + 1 and scene.told(m.i)]
+    if k is None or len(told) != 1 or told[0].value == "contused" or told[0].i - k > _SOON_ANSWERED:
         return
     if not scene.negated(told[0].i, told[0].j):
-        span = (first, told[0].j)
-        desk.tendon(scene, focus[0], "extent", told[0].value, [span], f"extent {told[0].value}")
+        desk.tendon(scene, focus[0], "extent", told[0].value, [(k, told[0].j)], f"extent {told[0].value}")
 
 
-_ASKS_CUT = frozenset(["cut", "extent", "division", "damage", "laceration", "injury", "state", "status"])
+_SOON_ANSWERED = 5  # words
+_ASKS_CUT = frozenset(["cut", "extent", "division", "damage", "laceration", "injury", "state", "status", "condition"])
 
 
 def _cell_of_cut(desk: Desk, scene: Scene) -> None:

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, others
 from notereader.reader.groups import Group, Target
+from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.suture_owners import targets_of
 from notereader.reader.scene import Scene, group_targets
@@ -30,7 +31,12 @@ def told_apart(desk: Desk, scene: Scene, mention: Mention) -> tuple[list[Answer]
     found: list[Answer] = []
     for group in scene.setting.groups:
         first, last = scene.part(group.i)
-        named = group.digits or group.tendons or (group.generic == "all" and scene.next_word(group.j) == ":")
+        named = (
+            group.digits
+            or group.tendons
+            or group.generic == "others"
+            or (group.generic == "all" and scene.next_word(group.j) == ":")
+        )
         if group.reference or not named or (first <= mention.i < last):
             continue
         if group.i < mention.i:
@@ -59,6 +65,13 @@ def _answer(scene: Scene, group: Group, first: int, last: int) -> tuple[bool | N
 
 def repairs_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """Return the repairs that a finger or tendon named in the sentence stands for."""
+    if group.generic == "others":
+        left = others(desk, scene, group, desk.sewn())
+        deep = [t for t in left if t.tendon in ("FDP", "FPL")]
+        counts = [count_of(w) for w in scene.words(group.i, group.j + 1)]
+        if len(deep) in counts:
+            return deep  # 'the other two were not'
+        return left if not deep and len(left) in counts else []
     if group.tendons:
         return [t for t in group_targets(scene, group) if desk.may_be_repaired(t)]
     deep = [t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL")]
