@@ -144,8 +144,10 @@ def _of_those_cut_through(desk: Desk, scene: Scene, at: int, targets: list[Targe
     words = scene.words(*_stretch(scene, at))
     cut = {n for n, word in enumerate(words) if word in _CUT}
     said = any(word in _WHOLLY and not cut.isdisjoint((n + 1, n + 2)) for n, word in enumerate(words))
+    through = any(word == "that" and words[n + 1 : n + 2] in (["are"], ["were"]) for n, word in enumerate(words))
+    said = said or (through and "through" in words)  # 'clean on all three that are right through'
     tendons = any(m.kind == "tendon" for m in within(scene.page.mentions, *_stretch(scene, at)))
-    if not said or tendons or _NOUNS.isdisjoint(words):
+    if not said or tendons or (_NOUNS.isdisjoint(words) and not through):
         return targets
     return [t for t in targets if desk.extents.get(t) != "partial"]
 

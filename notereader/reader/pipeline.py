@@ -77,7 +77,7 @@ STRICT = "NOTEREADER_STRICT"
 def findings(doc: Doc) -> Doc:
     """Run every rule over the scenes; the desk is left in the Doc's user_data. RETURNS the same Doc."""
     page = page_of(doc)
-    scenes = make_scenes(page)
+    scenes = [scene for scene in make_scenes(page) if not _is_empty_answer(scene)]
     desk = Desk(page, scenes)
     for scene in scenes:
         for rule in (extents, treatments):
@@ -91,6 +91,11 @@ def findings(doc: Doc) -> Doc:
         _heed(whole, desk)
     doc.user_data["desk"] = desk
     return doc
+
+
+def _is_empty_answer(scene: Scene) -> bool:
+    """Tell whether a cell is nothing but a colon: 'Graft (if any)   :' of a form that nobody filled in."""
+    return bool(scene.sentence.prefix) and scene.words(scene.sentence.i, scene.sentence.j) == [":"]
 
 
 def _heed(rule: Callable[..., None], desk: Desk, scene: Scene | None = None) -> None:

@@ -850,3 +850,27 @@ def test_the_divided_profundus_and_the_two_divided_superficiales(words: str) -> 
         "middle FDS": {"stitch": "cruciate", **rest},
         "ring FDS": {"stitch": "cruciate", **rest},
     }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP of both and FDS of the middle finger divided and repaired with 3-0 PDS.",
+        "The profundus of both and the superficialis of the middle finger were cut through and sewn with 3-0 PDS.",
+    ],
+)
+def test_a_suture_of_both_and_of_another(words: str) -> None:
+    found = told("Middle and ring fingers. " + words, "size")
+    assert found == {name: {"size": "3-0"} for name in ("middle FDP", "ring FDP", "middle FDS")}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["We had run out of 3-0 by then.", "The scrub nurse said we had run out of the 3-0."],
+)
+def test_a_thread_that_had_run_out_was_not_used(words: str) -> None:
+    note = (
+        "Index finger. FDP completely divided, repaired with a four-strand cruciate of 3-0 Prolene.\n\nADDENDUM\n"
+        "1. The core in the index FDP was 4-0 Prolene, not 3-0. "
+    ) + words
+    assert told(note, "size") == {"index FDP": {"size": "4-0"}}

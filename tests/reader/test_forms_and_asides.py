@@ -124,3 +124,19 @@ def test_none_that_answers_a_label_is_not_none_of_them(answers: str) -> None:
         "partly cut, its edge trimmed.\nTABLE TEST (small FDP)\n  Method: passive\n  "
     ) + answers
     assert told(note, "gap", "glide") == {"small FDP": {"gap": "none", "glide": "free"}}
+
+
+def test_an_empty_cell_under_a_deed_tells_nothing() -> None:
+    note = (
+        "THUMB\nFPL                 : cut through\nRepair              : four-strand cruciate, 3-0 PDS\n"
+        "Graft (if any)      :\nEpitendinous        : running 6-0 Prolene\n"
+    )
+    assert told(note, "treatment") == {"thumb FPL": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["Defect of 10 mm after trimming.", "A defect of 8 mm was left after it was trimmed."]
+)
+def test_the_defect_of_a_nerve_is_no_tendon_trimmed(words: str) -> None:
+    note = "Thumb. FPL cut through and repaired with 3-0 PDS. Radial digital nerve of the thumb cut. " + words
+    assert told(note, "trimmed_mm") == {}

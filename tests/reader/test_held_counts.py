@@ -1,7 +1,7 @@
 """What is said of 'the three repairs' reaches three tendons: the count a note gives is held to."""
 
 import pytest
-from reader_sentences import Shown, told
+from reader_sentences import Shown, fact_of, told
 
 NICKED = (
     "Left index and ring fingers. FDP of both fingers and FDS of the index finger completely divided, FDS of the ring "
@@ -74,3 +74,16 @@ def test_nothing_is_said_where_the_two_that_are_meant_cannot_be_told(remark: str
 )
 def test_a_tendon_named_beside_the_counted_ones_is_not_cut_off(remark: str) -> None:
     assert set(told(WRIST + remark, "ends")) == {"FCU", "ring FDP", "small FDP"}
+
+
+@pytest.mark.parametrize(
+    "remark",
+    ["Ends are clean on all three that are through.", "The ends were clean in those that were right through."],
+)
+def test_those_that_are_through_leave_out_the_nicked_one(remark: str) -> None:
+    assert "ring FDS" not in told(NICKED + remark, "ends")
+
+
+def test_a_fact_narrowed_by_a_count_says_so() -> None:
+    fact = fact_of(NICKED + "The three severed tendons had clean ends.", "index FDP", "ends")
+    assert any("counts 3" in reason for reason in fact.look_twice)

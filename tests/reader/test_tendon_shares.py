@@ -225,3 +225,15 @@ def test_a_share_of_a_tendon_severed_is_a_partial_cut(words: str, share: int) ->
 )
 def test_a_share_of_it(words: str) -> None:
     assert told("Ring finger. " + words, "extent_percent") == {"ring FDP": {"extent_percent": 50}}
+
+
+@pytest.mark.parametrize(
+    ("words", "expected"),
+    [
+        ("The FDP was cut in half of its width.", {"extent": "partial", "extent_percent": 50}),
+        ("The FDP was cut in half of the substance.", {"extent": "partial", "extent_percent": 50}),
+        ("The FDP was cut in half.", {"extent": "complete"}),
+    ],
+)
+def test_in_half_of_its_width_is_not_in_half(words: str, expected: dict[str, object]) -> None:
+    assert told("Ring finger. " + words, "extent", "extent_percent") == {"ring FDP": expected}

@@ -128,13 +128,22 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     ):
         if pool:
             group = _fuller(pool[0], before if pool[0] in before else after, named)
-            found = targets_of(desk, scene, group)
+            found = [*_joined_before(desk, scene, group, before), *targets_of(desk, scene, group)]
             if group is not pool[0]:
                 found = _of_the_digit(found, pool[0], group)
             found = _not_of_a_whole_one(desk, scene, found, before) or found
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
+
+
+def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) -> list[Target]:
+    """'FDP of both and FDS of the middle repaired with 3-0 PDS': what is named together with a group, before it."""
+    if group not in before or not group.tendons or not before.index(group):
+        return []
+    last = before[before.index(group) - 1]
+    between = [w for w in scene.words(last.j, group.i) if w not in ("of", "both", "fingers", "the")]
+    return targets_of(desk, scene, last) if last.every and last.tendons and between == ["and"] else []
 
 
 def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:

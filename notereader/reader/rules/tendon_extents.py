@@ -192,6 +192,9 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         or _share_before(scene, mention)
     ):
         return
+    if word.endswith("in half") and scene.words(mention.j, mention.j + 2) in _OF_WIDTH:
+        _part_cut(desk, scene, targets, 50.0, mention.i, mention.j + 2)  # 'cut in half of its width'
+        return
     if mention.value == "partial":
         targets = [t for t in targets if t.slip or not _slips_follow(scene, mention, t)]
     for target in targets:
@@ -411,6 +414,9 @@ def _of_the_known(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if group is None or group.digits or len(scene.setting.digits) < 2 or scene.word_before(mention.i) != "the":
         return False
     return any(t.tendon in group.tendons and desk.extents.get(t) == mention.value for t in desk.named)
+
+
+_OF_WIDTH = [["of", word] for word in ("its", "the", "their")]
 
 
 def _share_behind(scene: Scene, mention: Mention) -> bool:

@@ -179,6 +179,8 @@ def is_old(scene: Scene, thread: Thread) -> bool:
     before = scene.words(max(scene.sentence.i, thread.i - 2), thread.i)
     if before in (["first", "with"], ["first", "using"]):
         return False  # 'FDS was repaired first using 4-0 Ethibond'
+    if before == ["out", "of"] and scene.words(thread.i - 3, thread.i - 2) in (["run"], ["ran"], ["running"]):
+        return True  # 'we had run out of 3-0 by then'
     behind = scene.words(thread.j, min(thread.j + 10, scene.sentence.j))
     if any(pair in _PUT_ASIDE for pair in pairwise(behind)):
         return True  # 'We had opened a 3-0 but it was too thick and was put aside'

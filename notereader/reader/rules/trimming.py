@@ -36,6 +36,8 @@ def trimmed(desk: Desk, scene: Scene) -> None:
     lengths = _largest_of_each(scene, lengths)
     for q in lengths:
         verb = _verb(scene, q, lengths)
+        if "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i):
+            continue  # 'defect of 10 mm after trimming'
         if verb is None or foreign(scene, q.i, q.j) or _of_pulley(scene, q) or not _of_tendon(desk, scene, verb):
             continue
         targets = _owners(desk, scene, q)
