@@ -301,6 +301,10 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if unsewn and not group.digits and _of_repairs(scene, group):
         sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
         return sewn, group  # 'the superficialis repair' behind words on a finger whose own was only trimmed
+    if len(targets) == 1 and not group.digits and "repairs" in scene.words(group.j - 1, group.j + 1):
+        own = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
+        if len(own) > 1:
+            return own, group  # 'no gap in the FDS repairs' behind words on one finger
     if not group.digits and _of_repairs(scene, group):
         targets = [t for t in targets if desk.treatments.get(t) not in ("left", "trimmed", "excised")] or targets
     if group.four and not group.digits:

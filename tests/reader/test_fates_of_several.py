@@ -874,3 +874,12 @@ def test_a_thread_that_had_run_out_was_not_used(words: str) -> None:
         "1. The core in the index FDP was 4-0 Prolene, not 3-0. "
     ) + words
     assert told(note, "size") == {"index FDP": {"size": "4-0"}}
+
+
+@pytest.mark.parametrize("words", ["No gap was seen in the FDS repairs.", "The FDS repairs showed no gap."])
+def test_repairs_in_the_plural_are_those_of_every_finger(words: str) -> None:
+    note = (
+        "Right wrist. FDS of the ring and little fingers completely divided and repaired with 3-0 PDS. FDS of the middle "
+        "finger half cut, repaired with a figure of eight of 4-0 Prolene. The middle finger was well perfused. "
+    ) + words
+    assert set(told(note, "gap")) == {"ring FDS", "small FDS", "middle FDS"}
