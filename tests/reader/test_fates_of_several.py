@@ -879,7 +879,7 @@ def test_a_thread_that_had_run_out_was_not_used(words: str) -> None:
 @pytest.mark.parametrize("words", ["No gap was seen in the FDS repairs.", "The FDS repairs showed no gap."])
 def test_repairs_in_the_plural_are_those_of_every_finger(words: str) -> None:
     note = (
-        "Right wrist. FDS of the ring and little fingers completely divided and repaired with 3-0 PDS. FDS of the middle "
+        "Right wrist. FDS of the ring and little fingers completely divided and sewn with 3-0 PDS. FDS of the middle "
         "finger half cut, repaired with a figure of eight of 4-0 Prolene. The middle finger was well perfused. "
     ) + words
     assert set(told(note, "gap")) == {"ring FDS", "small FDS", "middle FDS"}
