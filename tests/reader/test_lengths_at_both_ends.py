@@ -136,3 +136,12 @@ def test_bare_figures_and_holds(note: str, expected: dict[str, object]) -> None:
 )
 def test_tendon_missing_is_no_purchase(note: str, expected: Shown) -> None:
     assert told(note, "purchase_mm", "trimmed_mm") == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["locked cruciate, 4 strands, 2.5 mm bites, 9 mm each side", "4 strand cruciate, 2.5 mm bites, 9 mm on either side"],
+)
+def test_bites_before_the_purchase_are_locks(words: str) -> None:
+    note = "Ring finger. FDP completely divided. FDP: 3-0 Ethibond, " + words + "."
+    assert told(note, "purchase_mm", "lock_mm") == {"ring FDP": {"purchase_mm": (9, 9), "lock_mm": (2.5, 2.5)}}

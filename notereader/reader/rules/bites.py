@@ -166,6 +166,7 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
         reach = max(reach, 3 if first == scene.part(q.i)[0] else 5)  # 'locks at each corner, 2 mm'
         if gap <= reach and (word != "diameter" or mention.i >= q.j or mention.i == scene.sentence.i + 1):
             after = scene.words(max(q.j, mention.j), min(scene.sentence.j, max(q.j, mention.j) + 4))
+            after = after[: after.index(",")] if "," in after else after  # '2.5 mm bites, 9 mm each side'
             return not (word in ("bite", "bites") and any(w in _IS_LOCK_WORDS for w in after))
     return False
 
