@@ -392,7 +392,7 @@ def _groups(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Gro
     run: list[Mention] = []
     label = [a for a in atoms if a.i == a.j]
     if label:
-        groups += _parse(page, label, quantifiers)
+        groups += _parse(page, label, [])  # 'Test, both: thumb no gap; index no gap': each cell is of its own finger
         atoms = [a for a in atoms if a.i < a.j]
     for atom in atoms:
         if run and (
@@ -588,7 +588,8 @@ def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Menti
     between = page.words[before[-1].j : atom.i]
     later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
     own = bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
-    return own and between[:2] in (["of", "both"], ["in", "both"], ["of", "each"]) and "and" in between[2:]
+    wide = between[:2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
+    return own and wide and "and" in between[2:]
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
@@ -600,7 +601,7 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
 def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:
     near = (q for q in quantifiers if q.j <= at and at - q.j < reach)
     between = (page.words[q.j : at] for q in near if page.words[q.j - 1] != "same")
-    return any("," not in words and words[:1] not in _PART_NOUNS for words in between)
+    return any({",", ":"}.isdisjoint(words) and words[:1] not in _PART_NOUNS for words in between)
 
 
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
@@ -634,7 +635,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if (
         pairs
         and not digits
-        and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"])
+        and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
     ):
         group.every = True  # 'FDP of both'
     if (

@@ -111,6 +111,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
 def _at_its_part(lead: list[str]) -> bool:
     """Tell whether a name is led up to as a place: 'at the insertion of the', 'proximal to the bifurcation of the'."""
     words = [w for w in lead if w not in ("the", "its")]
+    if words[-3:] == ["in", "way", "of"]:
+        return True  # 'the slip sat in the way of the profundus'
     return words[-1:] == ["of"] and words[-2:-1] in _PARTS_OF and _leads_to_place(words[:-2])
 
 

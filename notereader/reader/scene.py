@@ -356,11 +356,11 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         return near_after[0]
     if near_before:
         near_before = _not_its_object(scene, near_before, i)
-        return _with_tendon(near_before)
+        return _with_tendon(scene, near_before)
     if near_after:
         return near_after[0]
     if before:
-        return _with_tendon([s for s in before if s.i >= scene.part(before[-1].i)[0]])
+        return _with_tendon(scene, [s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
 
 
@@ -391,6 +391,18 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     return joined[::-1]
 
 
+def named_together(scene: Scene, group: Group) -> Group | None:
+    """'FDP of both and FDS of the middle repaired with 3-0 PDS': the wide group joined to a group, before it."""
+    before = [g for g in scene.setting.groups if g.j <= group.i and not (g.reference or g.excepted)]
+    if not before or not group.tendons or not before[-1].every or not before[-1].tendons:
+        return None
+    between = [w for w in scene.words(before[-1].j, group.i) if w not in _WIDE]
+    return before[-1] if between == ["and"] else None
+
+
+_WIDE = frozenset(["of", "both", "all", "three", "each", "fingers", "the"])
+
+
 def _outside_brackets(words: list[str]) -> list[str]:
     """Return the words that stand in no brackets: 'the FDP (zone II) and the FDS'."""
     if "(" not in words or ")" not in words:
@@ -398,9 +410,12 @@ def _outside_brackets(words: list[str]) -> list[str]:
     return words[: words.index("(")] + words[words.index(")") + 1 :]
 
 
-def _with_tendon(subjects: list[Subject]) -> Subject:
+def _with_tendon(scene: Scene, subjects: list[Subject]) -> Subject:
     """Of the subjects before a property take the last; a digit just before a tendon is its place, not the subject."""
     last = subjects[-1]
+    whole = [s for s in subjects if s.kind == "tendon" and s.group is not None and s.group.generic == "all"]
+    if last.kind == "digit" and whole and scene.page.words[whole[-1].j] == ":" and whole[-1].j < last.i:
+        return last  # 'Test, both: thumb no gap, glides freely'
     if (
         last.kind == "digit"
         and len(subjects) > 1
@@ -467,8 +482,7 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
     if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):
         left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
         return tuple(d for d in scene.every_digit or scene.setting.digits if d not in left_out)
-    of_both = group is not None and group.every and "both" in scene.words(group.i, group.j + 2)
-    if of_both and len(scene.every_digit) == 2:
+    if group is not None and group.every and _of_as_many(scene, group):
         return scene.every_digit  # 'FDP of both and FDS of the index'
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
@@ -484,6 +498,14 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
         several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
         return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
+
+
+def _of_as_many(scene: Scene, group: Group) -> bool:
+    """'FDP of both', 'of all three': of as many fingers as the note works on."""
+    words = scene.words(group.i, group.j + 3)
+    return ("both" in words and len(scene.every_digit) == 2) or (
+        ("all", "three") in pairwise(words) and len(scene.every_digit) == 3
+    )
 
 
 def _has_any(digits: tuple[str, ...], group: Group) -> bool:

@@ -883,3 +883,81 @@ def test_repairs_in_the_plural_are_those_of_every_finger(words: str) -> None:
         "finger half cut, repaired with a figure of eight of 4-0 Prolene. The middle finger was well perfused. "
     ) + words
     assert set(told(note, "gap")) == {"ring FDS", "small FDS", "middle FDS"}
+
+
+ALL_THREE = "Index, middle and ring fingers. FDP of all three and FDS of the index divided and repaired with 3-0 PDS. "
+
+
+def test_all_three_and_another() -> None:
+    found = {name: facts["treatment"] for name, facts in told(ALL_THREE, "treatment").items()}
+    assert found == dict.fromkeys(("index FDP", "middle FDP", "ring FDP", "index FDS"), "repaired")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Traction on each FDP with a forceps: index and middle no gap, ring gap 1 mm.",
+        "Pull on each FDP: index no gap, middle no gap, ring 1 mm gap.",
+    ],
+)
+def test_fingers_told_behind_the_kind_that_was_tested(words: str) -> None:
+    found = {name: facts["gap"] for name, facts in told(ALL_THREE + words, "gap").items()}
+    assert found == {"index FDP": "none", "middle FDP": "none", "ring FDP": "seen"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The three profundus repairs were each tested by passive flexion and extension.",
+        "The three profundi were pulled upon in the palm.",
+    ],
+)
+def test_the_counted_kind_that_was_tested(words: str) -> None:
+    assert set(told(ALL_THREE + words, "test")) == {"index FDP", "middle FDP", "ring FDP"}
+
+
+@pytest.mark.parametrize(
+    "words", ["Gliding    FDP index and middle free.", "Gliding  FDP index + middle free."]
+)
+def test_the_fingers_named_within_a_result(words: str) -> None:
+    assert set(told(ALL_THREE + "\n" + words, "glide")) == {"index FDP", "middle FDP"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "CHECK (passive, both): thumb -> no gap, runs free; index -> no gap, holds",
+        "Test, both: thumb no gap, glides freely; index no gap",
+    ],
+)
+def test_a_result_of_one_of_both(words: str) -> None:
+    note = "Thumb and index. FPL and FDP divided, repaired with a 3-0 cruciate.\n" + words
+    assert told(note, "gap", "glide") == {"thumb FPL": {"gap": "none", "glide": "free"}, "index FDP": {"gap": "none"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The ulnar slip was thin and sat right in the way of the profundus, so I excised it.",
+        "The ulnar slip lay in the way of the profundus and I excised it.",
+    ],
+)
+def test_what_was_in_the_way_was_excised(words: str) -> None:
+    note = (
+        "Ring finger. FDP completely divided and sewn with a six-strand suture of 4-0 FiberWire. Of the superficialis "
+        "the ulnar slip was cut through and the radial slip was intact. "
+    ) + words
+    found = {name: facts["treatment"] for name, facts in told(note, "treatment").items()}
+    assert found == {"ring FDP": "repaired", "ring FDS ulnar": "excised"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Ring FDP, no gap but it catches on the way in under A2, didn't want to take any more pulley so I left it.",
+        "The ring FDP catches at the edge of A2, I did not care to open any more of that pulley and left it.",
+    ],
+)
+def test_a_catch_that_was_left_leaves_the_repair(words: str) -> None:
+    found = told("Ring finger. FDP cut. For the ring FDP six strand, 4-0 Prolene. " + words, "treatment", "glide")
+    assert found == {"ring FDP": {"treatment": "repaired", "glide": "catching"}}

@@ -140,7 +140,10 @@ def test_tendon_missing_is_no_purchase(note: str, expected: Shown) -> None:
 
 @pytest.mark.parametrize(
     "words",
-    ["locked cruciate, 4 strands, 2.5 mm bites, 9 mm each side", "4 strand cruciate, 2.5 mm bites, 9 mm on either side"],
+    [
+        "locked cruciate, 4 strands, 2.5 mm bites, 9 mm each side",
+        "4 strand cruciate, 2.5 mm bites, 9 mm on either side",
+    ],
 )
 def test_bites_before_the_purchase_are_locks(words: str) -> None:
     note = "Ring finger. FDP completely divided. FDP: 3-0 Ethibond, " + words + "."

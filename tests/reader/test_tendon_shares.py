@@ -237,3 +237,12 @@ def test_a_share_of_it(words: str) -> None:
 )
 def test_in_half_of_its_width_is_not_in_half(words: str, expected: dict[str, object]) -> None:
     assert told("Ring finger. " + words, "extent", "extent_percent") == {"ring FDP": expected}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Partial cut of the little finger FDP was 50 percent, not 30 percent.", "The little FDP was 50% cut, not 30%."],
+)
+def test_a_share_that_is_denied(words: str) -> None:
+    note = "Small finger. FDP 30 percent cut.\n\nADDENDUM 17 January 2034: " + words
+    assert told(note, "extent_percent") == {"small FDP": {"extent_percent": 50}}

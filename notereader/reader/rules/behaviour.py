@@ -61,6 +61,7 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     found = (
         _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
+        or _of_the_kind(desk, scene, i)
         or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
     )
     words = scene.words(*scene.part(i))
@@ -113,6 +114,20 @@ def _neither(desk: Desk, scene: Scene, i: int) -> list[Target]:
     return [t for t in found if _sewn(desk, t)] if len(named) > 1 and goes_on else []
 
 
+def _of_the_kind(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'Traction on each FDP: index and middle no gap, ring gap 1 mm': of the tendons of the kind tested."""
+    first, last = scene.part(i)
+    groups = [g for g in scene.setting.groups if not (g.reference or g.excepted)]
+    wide = [g for g in groups if g.tendons and not g.digits and g.every and g.j <= first]
+    own = [g for g in groups if first <= g.i < last and g.j <= i]
+    if len(wide) != 1 or not own or any(g.tendons or g.generic for g in own) or not own[-1].digits:
+        return []
+    if any(g.tendons and wide[0].j <= g.i < first for g in groups) or ":" not in scene.words(wide[0].j, own[-1].i):
+        return []
+    sewn = desk.sewn(own[-1].digits)
+    return [t for t in sewn if t.digit in own[-1].digits and t.tendon in wide[0].tendons]
+
+
 def _of_finger(desk: Desk, scene: Scene, i: int, targets: list[Target]) -> list[Target]:
     """'FDS slip: figure-of-eight. Pulled on with a hook: no gap.': what no tendon is named for is said of the finger.
 
@@ -137,6 +152,7 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
     others = _the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
     others = others or _both_kinds(desk, scene, i)
+    others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
         return others
     if said_of_all(scene, i):
@@ -292,6 +308,8 @@ def collective(scene: Scene, i: int, j: int) -> bool:
     if first > scene.sentence.i or any(g.i >= j and g.i < scene.part(j - 1)[1] for g in named):
         return False
     last = scene.part(j - 1)[1]
+    fingers = [g.j for g in scene.setting.groups if g.digits and first <= g.i and g.j <= scene.part(i)[0]]
+    first = max([first, *fingers])  # 'both: thumb no gap, runs free; index no gap'
     words = scene.words(first, last)
     if ("no", "repair") in pairwise(words):
         return True  # 'at no repair was there any tension'

@@ -65,6 +65,8 @@ def glide(desk: Desk, scene: Scene) -> None:
         inside = [g for g in groups if scene.next_word(g.j) == ":"]
         at = event.j - 1 if inside else event.i  # 'Glide, repair 2: free'
         targets = behaving(desk, scene, at, event.j)
+        if groups and not inside:  # 'Gliding    FDP index and middle free'
+            targets = list(dict.fromkeys(t for g in groups for t in behaving(desk, scene, g.i, g.j)))
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, event.j, f"glide {event.value}")
 
 

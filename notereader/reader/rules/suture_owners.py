@@ -5,7 +5,7 @@ from notereader.reader.groups import Group, Target, has
 from notereader.reader.held_counts import count_told
 from notereader.reader.page import within
 from notereader.reader.rules.parted import of_the_parted
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 
@@ -138,12 +138,8 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
 
 
 def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) -> list[Target]:
-    """'FDP of both and FDS of the middle repaired with 3-0 PDS': what is named together with a group, before it."""
-    if group not in before or not group.tendons or not before.index(group):
-        return []
-    last = before[before.index(group) - 1]
-    between = [w for w in scene.words(last.j, group.i) if w not in ("of", "both", "fingers", "the")]
-    return targets_of(desk, scene, last) if last.every and last.tendons and between == ["and"] else []
+    last = named_together(scene, group)
+    return targets_of(desk, scene, last) if last in before and group in before else []
 
 
 def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:

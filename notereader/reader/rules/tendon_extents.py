@@ -743,6 +743,8 @@ def _listed_before(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 def _percents(desk: Desk, scene: Scene) -> None:
     for quantity in scene.quantities:
+        if scene.word_before(quantity.i) == "not":
+            continue  # 'was 50 percent, not 30 percent'
         if scene.word_before(quantity.i) in ("<", ">", "over", "under", "below", "above") and not scene.arrow(
             quantity.i - 1
         ):

@@ -7,7 +7,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.tendon_extents import with_name_of
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
 
 _DEED_WORDS = word_list("tendons", "deed_words")
@@ -240,7 +240,7 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
     if {"unrepaired", "unsutured", "unsewn"} & set(scene.words(mention.i, mention.j + 1)):
         return False
     first, _ = scene.part(mention.i)
-    said = [m for m in scene.of("gap", "glide", "bulk", "tension") if m.i < mention.i and mention.i - m.i <= 14]
+    said = [m for m in scene.of("gap", "glide", "bulk", "tension") if m.i < mention.i and mention.i - m.i <= 20]
     said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
     return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
@@ -289,7 +289,7 @@ def _only_names(scene: Scene) -> bool:
 
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
-    targets = of_the_parted(desk, scene, _treated(desk, scene, mention, value))
+    targets = of_the_parted(desk, scene, _treated_together(desk, scene, mention, value))
     if value == "repaired" and len(targets) > 2:
         targets = _not_left(desk, scene, mention, targets)
     named = {t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)}
@@ -322,6 +322,14 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             desk.treatments.pop(target)
             if known is not None:
                 desk.treatments[target] = known
+
+
+def _treated_together(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
+    """Return the tendons a deed was done to, and with 'FDP of both and FDS of the middle' those of both groups."""
+    targets = _treated(desk, scene, mention, value)
+    group = next((g for g in scene.setting.groups if g.tendons and targets == group_targets(scene, g)), None)
+    wide = named_together(scene, group) if group is not None and group.j <= mention.i else None
+    return [*group_targets(scene, wide), *targets] if wide is not None else targets
 
 
 def _not_left(desk: Desk, scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:
