@@ -126,6 +126,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # rows of a grid
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
+    if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
+        return True  # '... hand therapy on day', '4 for early passive'
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
         return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
     if not lower and all(":" in page.words[own.i + 1 : min(own.i + 7, own.j)] for own in (before, line)):
