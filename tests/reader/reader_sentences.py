@@ -35,6 +35,11 @@ def told(text: str, *fields: str, group: str = "repairs") -> Shown:
     return shown
 
 
+def each(text: str, field: str, group: str = "repairs") -> dict[str, object]:
+    """Return the value proposed for one field by entry: {'ring FDP': 4}."""
+    return {name: facts[field] for name, facts in told(text, field, group=group).items()}
+
+
 def fact_of(text: str, entry: str, field: str, group: str = "repairs") -> Fact:
     """Return one proposed fact, such as of 'ring FDP' and 'strands'."""
     for place, fact in record_of(text).walk():

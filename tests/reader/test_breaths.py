@@ -1,7 +1,7 @@
 """Dictation without full stops: each statement keeps to its own subject."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 RUNS = [
     (
@@ -88,7 +88,7 @@ def test_what_qualifies_a_tendon_stays_with_it(clause: str) -> None:
         "The FDP of the index and the FDP of the middle finger were both repaired by double modified Kessler technique "
         "with Prolene 4-0 giving four strands across each repair " + clause + "."
     )
-    assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == {"ring FDP": "partial"}
+    assert each(note, "extent") == {"ring FDP": "partial"}
 
 
 @pytest.mark.parametrize("joint", ["while", "whereas"])
@@ -98,7 +98,7 @@ def test_a_tendon_behind_while_is_of_the_finger_before(joint: str) -> None:
         "was nicked through about a quarter of its width; in the long finger both the profundus and the superficialis "
         "were completely divided."
     )
-    assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == {
+    assert each(note, "extent") == {
         "index FDP": "complete",
         "index FDS": "partial",
         "middle FDP": "complete",

@@ -1,7 +1,7 @@
 """Sutures, cuts and pulleys told of several fingers at once, in lists, rows and forms: what each of them is given."""
 
 import pytest
-from reader_sentences import Shown, told
+from reader_sentences import Shown, each, told
 
 CUT = "Left ring and small fingers, knife. FDP of both completely divided. "
 
@@ -778,7 +778,7 @@ def test_all_of_a_pulley_taken_down(note: str) -> None:
 )
 def test_the_same_was_found_in_another_finger(words: str) -> None:
     note = "Middle and ring fingers. In the middle finger the FDP was completely divided and so was its FDS. " + words
-    found = {name: facts["extent"] for name, facts in told(note, "extent").items()}
+    found = each(note, "extent")
     assert found == dict.fromkeys(("middle FDP", "middle FDS", "ring FDP", "ring FDS"), "complete")
 
 
@@ -826,7 +826,7 @@ def test_a_reinsertion_that_was_tested_is_not_done_again(words: str) -> None:
         "Index and middle fingers. FDP of both cut through. FDP of the index reinserted with an anchor, FDP of the "
         "middle repaired with a 3-0 cruciate. "
     ) + words
-    found = {name: facts["treatment"] for name, facts in told(note, "treatment").items()}
+    found = each(note, "treatment")
     assert found == {"index FDP": "reinserted", "middle FDP": "repaired"}
 
 
@@ -889,7 +889,7 @@ ALL_THREE = "Index, middle and ring fingers. FDP of all three and FDS of the ind
 
 
 def test_all_three_and_another() -> None:
-    found = {name: facts["treatment"] for name, facts in told(ALL_THREE, "treatment").items()}
+    found = each(ALL_THREE, "treatment")
     assert found == dict.fromkeys(("index FDP", "middle FDP", "ring FDP", "index FDS"), "repaired")
 
 
@@ -901,7 +901,7 @@ def test_all_three_and_another() -> None:
     ],
 )
 def test_fingers_told_behind_the_kind_that_was_tested(words: str) -> None:
-    found = {name: facts["gap"] for name, facts in told(ALL_THREE + words, "gap").items()}
+    found = each(ALL_THREE + words, "gap")
     assert found == {"index FDP": "none", "middle FDP": "none", "ring FDP": "seen"}
 
 
@@ -916,9 +916,7 @@ def test_the_counted_kind_that_was_tested(words: str) -> None:
     assert set(told(ALL_THREE + words, "test")) == {"index FDP", "middle FDP", "ring FDP"}
 
 
-@pytest.mark.parametrize(
-    "words", ["Gliding    FDP index and middle free.", "Gliding  FDP index + middle free."]
-)
+@pytest.mark.parametrize("words", ["Gliding    FDP index and middle free.", "Gliding  FDP index + middle free."])
 def test_the_fingers_named_within_a_result(words: str) -> None:
     assert set(told(ALL_THREE + "\n" + words, "glide")) == {"index FDP", "middle FDP"}
 
@@ -947,7 +945,7 @@ def test_what_was_in_the_way_was_excised(words: str) -> None:
         "Ring finger. FDP completely divided and sewn with a six-strand suture of 4-0 FiberWire. Of the superficialis "
         "the ulnar slip was cut through and the radial slip was intact. "
     ) + words
-    found = {name: facts["treatment"] for name, facts in told(note, "treatment").items()}
+    found = each(note, "treatment")
     assert found == {"ring FDP": "repaired", "ring FDS ulnar": "excised"}
 
 

@@ -1,7 +1,7 @@
 """Denials of several, what is excepted or said of one unnamed, labels lent to fingers, and pulleys spelt out."""
 
 import pytest
-from reader_sentences import Shown, told
+from reader_sentences import Shown, each, told
 
 BOTH_SEWN = (
     "Left ring and small fingers. FDP of both completely divided, both repaired with four strands of 3-0 Ethibond. "
@@ -559,7 +559,7 @@ def test_what_is_said_of_every_repair(words: str, field: str, value: str) -> Non
 )
 def test_ends_of_every_tendon(words: str, value: str) -> None:
     note = "Ring and small fingers. FDP of both and FDS of both completely divided. " + words
-    found = {name: facts["ends"] for name, facts in told(note, "ends").items()}
+    found = each(note, "ends")
     assert found == dict.fromkeys(("ring FDP", "ring FDS", "small FDP", "small FDS"), value)
 
 
@@ -571,7 +571,7 @@ def test_ends_of_every_tendon(words: str, value: str) -> None:
     ],
 )
 def test_the_other_two_were_not_bulky(words: str) -> None:
-    found = {name: facts["bulk"] for name, facts in told(THREE_SEWN + words, "bulk").items()}
+    found = each(THREE_SEWN + words, "bulk")
     assert found == {"index FDP": "present", "middle FDP": "none", "ring FDP": "none"}
 
 

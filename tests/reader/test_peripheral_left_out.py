@@ -1,7 +1,7 @@
 """Tendons that got no peripheral suture, told by finger, by tendon or by the room there was."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 
 @pytest.mark.parametrize(
@@ -166,7 +166,7 @@ def test_none_is_said_of_the_suture_just_told(words: str) -> None:
         "Middle and ring fingers. FDP and FDS of both completely divided and repaired with 3-0 PDS. Each of the two "
         "FDP repairs was given a running 5-0 Prolene epitendinous suture. "
     ) + words
-    found = {name: facts["peripheral"] for name, facts in told(note, "peripheral").items()}
+    found = each(note, "peripheral")
     assert found == {"middle FDP": "present", "ring FDP": "present", "middle FDS": "absent", "ring FDS": "absent"}
 
 
@@ -182,5 +182,5 @@ def test_the_others_were_left_without_one(words: str) -> None:
         "Wrist. FCR, FPL and the superficialis of the index and middle fingers completely divided and repaired with a "
         "four-strand cruciate of 3-0 PDS. A running epitendinous suture of 5-0 Prolene was added to the FPL; "
     ) + words
-    found = {name: facts["peripheral"] for name, facts in told(note, "peripheral").items()}
+    found = each(note, "peripheral")
     assert found == {"thumb FPL": "present", "index FDS": "absent", "middle FDS": "absent", "FCR": "absent"}

@@ -1,7 +1,7 @@
 """What became of each pulley where a sentence shares, denies or limits it."""
 
 import pytest
-from reader_sentences import Shown, told
+from reader_sentences import Shown, each, told
 
 
 @pytest.mark.parametrize(
@@ -357,8 +357,7 @@ def test_an_end_of_the_tendon_is_no_part_of_the_pulley(words: str) -> None:
     ],
 )
 def test_the_same_finger_does_not_mean_the_same_was_done(words: str, expected: dict[str, object]) -> None:
-    found = told("Middle and ring fingers. FDP of both divided. " + words, "finding", group="pulleys")
-    assert {name: facts["finding"] for name, facts in found.items()} == expected
+    assert each("Middle and ring fingers. FDP of both divided. " + words, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(

@@ -1,7 +1,7 @@
 """Lengths, counts, gaps, shares and zones told of several fingers in one sentence: each finger gets its own."""
 
 import pytest
-from reader_sentences import Shown, told
+from reader_sentences import Shown, each, told
 
 
 @pytest.mark.parametrize(
@@ -411,8 +411,7 @@ def test_divided_in_the_middle_finger_is_no_part(note: str, expected: Shown) -> 
     ],
 )
 def test_each_pulley_has_the_fingers_told_behind_it(note: str, expected: dict[str, object]) -> None:
-    found = told(note, "finding", group="pulleys")
-    assert {name: facts["finding"] for name, facts in found.items()} == expected
+    assert each(note, "finding", group="pulleys") == expected
 
 
 @pytest.mark.parametrize(
@@ -445,7 +444,7 @@ def test_each_pulley_has_the_fingers_told_behind_it(note: str, expected: dict[st
     ],
 )
 def test_every_tendon_of_a_list_is_told(note: str, expected: dict[str, object]) -> None:
-    assert {name: facts["extent"] for name, facts in told(note, "extent").items()} == expected
+    assert each(note, "extent") == expected
 
 
 @pytest.mark.parametrize(
@@ -464,8 +463,7 @@ def test_every_tendon_of_a_list_is_told(note: str, expected: dict[str, object]) 
     ],
 )
 def test_a_finger_that_opens_a_clause_owns_its_pulley(note: str, expected: dict[str, object]) -> None:
-    found = told(note, "finding", group="pulleys")
-    assert {name: facts["finding"] for name, facts in found.items()} == expected
+    assert each(note, "finding", group="pulleys") == expected
 
 
 THREE_DEEP = "Middle, ring and little fingers. Profundus of all three cut through. "
@@ -498,8 +496,7 @@ def test_threads_dealt_out_do_not_narrow_the_clause_behind(words: str) -> None:
     ],
 )
 def test_results_beside_the_names_of_fingers(words: str) -> None:
-    found = told(THREE_DEEP + "All repaired with a 4-0 cruciate. " + words, "gap")
-    assert {name: facts["gap"] for name, facts in found.items()} == {
+    assert each(THREE_DEEP + "All repaired with a 4-0 cruciate. " + words, "gap") == {
         "middle FDP": "none",
         "ring FDP": "none",
         "small FDP": "seen",
@@ -542,7 +539,7 @@ def test_pulleys_intact_from_one_to_another(words: str) -> None:
 )
 def test_the_mark_of_an_item_says_nothing(words: str) -> None:
     note = "Ring and middle finger. FDP of both cut through. FDP of both repaired with a 3-0 cruciate.\n" + words
-    found = {name: facts["purchase_mm"] for name, facts in told(note, "purchase_mm").items()}
+    found = each(note, "purchase_mm")
     assert found == {"ring FDP": (10, 10), "middle FDP": (8, 9)}
 
 
@@ -554,8 +551,9 @@ def test_the_mark_of_an_item_says_nothing(words: str) -> None:
     ],
 )
 def test_the_little_one_that_catches(words: str) -> None:
-    found = told(THREE_DEEP + "All repaired with a 4-0 cruciate.\nPassive flexion and extension.\n" + words, "glide")
-    assert {name: facts["glide"] for name, facts in found.items()} == {
+    assert each(
+        THREE_DEEP + "All repaired with a 4-0 cruciate.\nPassive flexion and extension.\n" + words, "glide"
+    ) == {
         "middle FDP": "free",
         "ring FDP": "free",
         "small FDP": "catching",
@@ -591,7 +589,7 @@ def test_bites_in_the_former_and_in_the_latter(words: str) -> None:
         "Index and middle fingers. FDP of both cut. The profundus of the index and that of the middle finger were "
         "repaired with a four-strand cruciate, "
     ) + words
-    found = {name: facts["purchase_mm"] for name, facts in told(note, "purchase_mm").items()}
+    found = each(note, "purchase_mm")
     assert found == {"index FDP": (10, 10), "middle FDP": (8, 8)}
 
 
