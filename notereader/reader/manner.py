@@ -100,12 +100,25 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     all_of_them = not _EVERY.isdisjoint(page.words[sentence.i : group.i])
     if before[-1:] == ["but"] and group.digits and all_of_them and _alone_behind(page, group, sentence):
         group.excepted = True  # 'Each got an epitendinous 6-0 nylon but the middle.'
-    if page.words[max(sentence.i, group.i - 4) : group.i] == ["except", "that", "of", "the"]:
-        group.excepted = True
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
+    if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
+        group.excepted = True  # 'the ends were clean except those of the index'
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _left_out_there(lead: list[str]) -> bool:
+    """Tell whether 'those of the', 'that of the', 'in the' before a name lead back to a word that leaves it out."""
+    rest = list(lead)
+    while rest[-1:] != [] and rest[-1] in _POINTING:
+        rest.pop()
+    pointed = not {"those", "that", "one", "ones"}.isdisjoint(lead[len(rest) :])
+    return pointed and ((rest[-1:] != [] and rest[-1] in _LEAVING_OUT) or rest[-2:] == ["other", "than"])
+
+
+_POINTING = frozenset(["those", "that", "one", "ones", "of", "in", "the", "for", "from"])
+_LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "apart"])
 
 
 def _at_its_part(lead: list[str]) -> bool:

@@ -46,6 +46,8 @@ def _of_them(words: list[str], k: int, last: int) -> bool:
 def _in_one(words: list[str], k: int, first: int, last: int) -> bool:
     """'intact in one', 'round one finger only'; not 'in one piece'."""
     behind = words[k + 1] if k + 1 < last else "."
+    if k >= first + 2 and words[k - 1] == "the" and words[k - 2] in _PLACING and behind in ("that", "which"):
+        return True  # 'no gap in the one that was tested'
     return k > first and words[k - 1] in _PLACING and (behind in _NOUN or behind in _ENDS)
 
 

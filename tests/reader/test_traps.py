@@ -1,7 +1,7 @@
 """Sentences that look like a finding and are none: open choices, blanks, wishes, plans, warnings, names of people."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 INDEX = "Left index finger, zone II. FDP completely divided. FDP repaired with a two-strand core of 5-0 Prolene. "
 THUMB = "Right thumb. FPL cut clean through; FPL repaired, core 5-0 Prolene, two strands.\n"
@@ -106,3 +106,84 @@ def test_ranges_take_the_lower_figure(words: str, count: int) -> None:
         f"Left small finger. FDP completely divided. FDP repaired with a core of 4-0 nylon, {words}.", "strands"
     )
     assert shown in ({"small FDP": {"strands": count}}, {})
+
+
+SEWN = "Ring finger. FDP divided and repaired with a four-strand cruciate of 3-0 PDS. "
+
+
+@pytest.mark.parametrize(
+    ("words", "field"),
+    [
+        ("Gap testing was not performed.", "gap"),
+        ("The gap test was left out.", "gap"),
+        ("I could not be sure that there was no gap.", "gap"),
+        ("It is not clear whether it ran freely.", "glide"),
+        ("It ran freely until the PIP was straightened.", "glide"),
+        ("Peripheral suture: see diagram.", "peripheral"),
+        ("Epitendinous: refer to drawing.", "peripheral"),
+        ("Peripheral suture attempted, tore out, abandoned.", "peripheral"),
+        ("A 6-0 peripheral suture was opened on the table but not used.", "peripheral"),
+    ],
+)
+def test_what_was_not_seen_or_not_kept_is_not_told(words: str, field: str) -> None:
+    assert each(SEWN + words, field) == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDS not seen, presumed intact.",
+        "FDS assumed to be intact.",
+        "FDS intact proximally, distally its slips were cut.",
+    ],
+)
+def test_a_tendon_presumed_or_partly_intact_is_not_intact(words: str) -> None:
+    assert "ring FDS" not in each("Ring finger. FDP divided. " + words, "extent")
+
+
+@pytest.mark.parametrize("words", ["Clean ends had been hoped for but they were frayed.", "Clean ends were hoped for."])
+def test_ends_hoped_for_are_not_clean(words: str) -> None:
+    assert each("Ring finger. FDP divided. " + words + " Repaired with 3-0 PDS.", "ends").get("ring FDP") != "clean"
+
+
+@pytest.mark.parametrize("words", ["No gap in the one that was tested.", "No gap in the one which was pulled on."])
+def test_the_one_that_was_tested_is_unnamed(words: str) -> None:
+    note = "Ring and small. FDP of both divided and repaired with a cruciate of 3-0 PDS. " + words
+    assert each(note, "gap") == {}
+
+
+@pytest.mark.parametrize(
+    "words", ["Small: as ring but half the strands.", "Small FDP the same as the ring but fewer strands."]
+)
+def test_the_same_but_fewer_strands_has_no_count(words: str) -> None:
+    note = "Ring and small. FDP of both divided. Ring FDP: cruciate, 4 strands, 3-0 PDS. " + words
+    assert each(note, "strands") == {"ring FDP": 4}
+
+
+EXCEPT = "Index, middle and ring. FDP of all three divided and repaired with 3-0 PDS. "
+
+
+@pytest.mark.parametrize(
+    ("words", "field", "value"),
+    [
+        ("The tendon ends were clean except those of the ring.", "ends", "clean"),
+        ("No gap in any of the repairs apart from that of the ring.", "gap", "none"),
+        ("All ran freely bar the one in the ring finger.", "glide", "free"),
+        ("All repairs glided freely with the exception of those in the ring finger.", "glide", "free"),
+        ("None of the repairs was under tension other than that of the ring finger.", "tension", "none"),
+    ],
+)
+def test_those_of_the_ring_are_left_out(words: str, field: str, value: str) -> None:
+    assert each(EXCEPT + words, field) == {"index FDP": value, "middle FDP": value}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A2 and A4 were intact in all fingers except for the A2 of the index.",
+        "A2 and A4 were intact in all fingers apart from A2 of the index.",
+    ],
+)
+def test_a_pulley_of_one_finger_is_left_out(words: str) -> None:
+    found = each("Index, middle and ring fingers. FDP of all three divided. " + words, "finding", group="pulleys")
+    assert "index A2" not in found and found["index A4"] == found["ring A2"] == "intact"

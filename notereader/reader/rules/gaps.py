@@ -33,6 +33,7 @@ _PARTED = frozenset(
 _SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
+_TESTING = frozenset(["test", "testing", "tests", "check", "checking", "assessment", "measurement"])
 _ASKING = frozenset([":", "=", "-"])
 _NONE = frozenset(["no", "none", "nil", "n", "nothing", "absent"])
 
@@ -95,6 +96,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             continue
         value = mention.value
         word = " ".join(scene.words(mention.i, mention.j))
+        if scene.next_word(mention.j) in _TESTING or scene.words(mention.j, mention.j + 2) == ["was", "tested"]:
+            continue  # 'Gap testing was not performed'
         if word in ("any gap", "any gapping", "nor gap", "not gap"):
             if not scene.negated(mention.i, mention.j):
                 continue

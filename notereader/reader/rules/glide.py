@@ -108,6 +108,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
             value = "restricted" if value == "free" else "free"
         hand = value == "catching" and not _BODY.isdisjoint(lead) and "caught" in scene.words(mention.i, mention.j)
+        if value == "free" and scene.next_word(mention.j) == "until":
+            continue  # 'it ran freely until the finger was straight, then it caught'
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
             found.append(_Event(mention.i, mention.j, value))
     return found

@@ -36,6 +36,7 @@ _TAKEN_OUT = word_list("sutures", "taken_out")
 _OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
 _OTHER_SUTURES = frozenset(["stay", "stays", "traction", "tag", "tagging", "holding", "tacking", "needle", "needles"])
 _SOON = 60  # words after which 'it' is something else
+_ELSEWHERE = frozenset(["see", "refer", "cf"])  # 'Peripheral suture: see diagram'
 _NO = frozenset(["no", "none", "nil", "n", "not", "omitted"])
 _LEFT_OUT_RULE = "peripheral suture said to be left out"
 _BOX = word_list("sutures", "box")
@@ -77,7 +78,9 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         )
         return
     for spot in _one_a_part(scene, spots):
-        if not scene.told(spot.i) or _of_other_thing(scene, spot):
+        if not scene.told(spot.i) or _of_other_thing(scene, spot) or scene.answer(spot.j) in _ELSEWHERE:
+            continue
+        if _given_up(scene, spot):
             continue
         if scene.answer(spot.j) in _NO:
             lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", _LEFT_OUT_RULE)
@@ -100,6 +103,12 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def _given_up(scene: Scene, spot: Anchor) -> bool:
+    """'Peripheral suture attempted, tore out, abandoned', '... was opened but not used': none is told to be in."""
+    behind = scene.words(spot.j, min(spot.j + 12, scene.sentence.j))
+    return "abandoned" in behind or ("not", "used") in pairwise(behind)
 
 
 def _without_running(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

@@ -119,6 +119,14 @@ def _left_out(scene: Scene, m: Mention) -> bool:
     return bool(before) and before[-1] in ("except", "excepting", "save", "bar", "not", "apart", "exception")
 
 
+def excepted_pulleys(scene: Scene) -> set[tuple[str | None, str]]:
+    """'A2 and A4 were intact in all fingers except for the A2 of the index': the digits and pulleys left out."""
+    left_out = [m for m in scene.of("pulley") if _left_out(scene, m)]
+    behind = [(m, g) for m in left_out for g in scene.setting.groups if g.digits and 0 < g.i - m.j <= 3]
+    before = [(m, g) for m in left_out for g in scene.setting.groups if g.digits and g.j == m.i]
+    return {(digit, m.value) for m, g in [*behind, *before] for digit in g.digits}
+
+
 def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
     """Tell whether a pulley belongs to a group before it; columns of space part titles from one another."""
     between = scene.words(group.j, mention.i)

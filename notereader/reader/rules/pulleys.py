@@ -7,7 +7,7 @@ from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
-from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, named
+from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, excepted_pulleys, named
 from notereader.reader.rules.pulley_shares import Share, in_full, only_part, part_in, reach_end, reach_of, share_in
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
 from notereader.reader.rules.structures import every_digit
@@ -241,9 +241,11 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
         share |= _part_before(desk, scene, group)
     i, j = min(group.i, action.i), max(group.j, action.j)
     span = (i, j) if j - i <= 24 else (action.i, action.j)
+    left_out = excepted_pulleys(scene)
     for name in group.values:
         for digit in fingers or _digits(desk, scene, group.mentions[0], name):
-            _put(desk, scene, digit, name, value, share, span)
+            if (digit, name) not in left_out:
+                _put(desk, scene, digit, name, value, share, span)
 
 
 def _the_rest_too(scene: Scene, action: Mention) -> bool:

@@ -45,8 +45,19 @@ def references(desk: Desk, scene: Scene) -> None:
     if source is not None and fields == "all" and _each_like_its_own(desk, scene, source, (i, j)):
         return
     targets = _targets(desk, scene, i, source)
+    if fields == "all" and _fewer_strands(scene, j):
+        fields = "thread"
     if targets and scene.told(i):
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
+
+
+def _fewer_strands(scene: Scene, j: int) -> bool:
+    """'As the ring but half the strands', 'same but fewer strands': neither its count nor its stitch is the same."""
+    rest = scene.words(j, min(j + 7, scene.sentence.j))
+    return "but" in rest and "strands" in rest and not _FEWER.isdisjoint(rest)
+
+
+_FEWER = frozenset(["half", "fewer", "less"])
 
 
 def _each_like_its_own(desk: Desk, scene: Scene, source: Group, span: tuple[int, int]) -> bool:

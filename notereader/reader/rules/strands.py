@@ -7,6 +7,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
+from notereader.reader.rules.lost_strands import lay_the_rest, less_the_lost, lost
 from notereader.reader.rules.roles import Anchor
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
@@ -43,6 +44,10 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts)
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
+    gone = lost(scene)
+    whole, counts = counts, less_the_lost(counts, gone) if gone is not None else counts
+    if gone is not None and not counts:
+        lay_the_rest(desk, scene, gone)
     for count, i, j in counts:
         if not scene.negated(i, j, 3) and count <= 16:
             targets, doubts = suture_owners(desk, scene, i, j)
@@ -51,9 +56,9 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             for target in respective(scene, i, [c[1] for c in counts], targets):
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
                 desk.findings[-1].addendum = desk.findings[-1].addendum or _sums_up(desk, scene, target, count)
-    if counts:
+    if whole:
         desk.strands_at = scene.sentence.j
-    elif desk.strands_at == scene.sentence.i or counts:
+    elif desk.strands_at == scene.sentence.i:
         _elliptic(desk, scene)
 
 

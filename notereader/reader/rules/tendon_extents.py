@@ -455,10 +455,15 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
     return after in _BARE_IS_CUT_WORDS
 
 
+_SOMEWHERE = frozenset(["proximally", "distally"])
+
+
 def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    if scene.next_word(mention.j) in _SOMEWHERE and "throughout" not in scene.said:
+        return False  # 'FDS intact proximally, distally its slips were cut'
     if scene.word_before(mention.i) in ("branch", "branches"):
         return False  # 'Motor branch intact.'
     if any(m.j == mention.i for m in scene.of("fraction")) or any(

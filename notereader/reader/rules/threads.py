@@ -13,7 +13,18 @@ _TAKEN_BACK = word_list("sutures", "taken_back")
 _CLUSTER_GLUE = word_list("sutures", "cluster_glue")
 _ZERO = word_list("sutures", "zero")
 _OLD = word_list("sutures", "old")
-_PUT_ASIDE = frozenset([("put", "aside"), ("set", "aside"), ("was", "discarded"), ("too", "thick"), ("too", "thin")])
+_PUT_ASIDE = frozenset(
+    [
+        ("not", "used"),
+        ("never", "used"),
+        ("was", "abandoned"),
+        ("put", "aside"),
+        ("set", "aside"),
+        ("was", "discarded"),
+        ("too", "thick"),
+        ("too", "thin"),
+    ]
+)
 
 
 @dataclass(slots=True)

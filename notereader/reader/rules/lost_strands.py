@@ -1,0 +1,66 @@
+"""Strands that did not hold: 'four strands were passed but two pulled out', 'one strand cut out'."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
+from notereader.reader.measures import count_of
+from notereader.reader.rules.suture_owners import suture_owners
+from notereader.reader.scene import Scene
+from notereader.vocabulary.sutures import stitches
+from notereader.vocabulary.wordlists import word_list
+
+Count = tuple[int, int, int]  # strands, words i to j
+
+_OF_THEM = word_list("sutures", "of_strands")
+_BROKE = word_list("sutures", "broke")
+_PULLED = word_list("sutures", "pulled")
+_AWAY = frozenset(["out", "through", "away", "off"])
+_STRANDS = frozenset(["strand", "strands"])
+_RENEWED = frozenset(["replaced", "redone", "renewed", "repassed"])
+_MOST = 6
+_RULE = "strands less those that did not hold"
+_REASON = "some of the strands are told not to have held"
+
+
+def lost(scene: Scene) -> Count | None:
+    """Return how many strands a sentence tells to have pulled out or broken, with its words; None for none.
+
+    Those put in anew are none lost: their number is 0.
+    """
+    if _STRANDS.isdisjoint(scene.said) or (_BROKE | _PULLED).isdisjoint(scene.said):
+        return None
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j):
+        if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k):
+            continue
+        j = k + 1
+        while j < scene.sentence.j and (words[j] in _OF_THEM | _STRANDS or count_of(words[j])):
+            j += 1
+        gone = scene.next_word(j) in _BROKE or (scene.next_word(j) in _PULLED and scene.next_word(j + 1) in _AWAY)
+        behind = set(scene.words(j, scene.sentence.j))
+        renewed = not behind.isdisjoint(_RENEWED) and "not" not in behind
+        if gone:
+            return 0 if renewed else count_of(words[k]), k, j + 1
+    return None
+
+
+def less_the_lost(counts: list[Count], gone: Count) -> list[Count]:
+    """Return the counts of a sentence without the lost strands; a count of those lost is no count of the repair."""
+    number, first, _ = gone
+    return [(count - number, i, j) for count, i, j in counts if i != first and count > number]
+
+
+def lay_the_rest(desk: Desk, scene: Scene, gone: Count) -> None:
+    """Lay down for the repair spoken of what is left of the strands told, or of those its stitch has."""
+    number, i, j = gone
+    for target in suture_owners(desk, scene, i, j)[0]:
+        before = _strands_before(desk, target)
+        if before > number > 0:
+            desk.tendon(scene, target, "strands", before - number, [(i, j)], _RULE, _REASON)
+            desk.findings[-1].addendum = True  # it replaces the count told before
+
+
+def _strands_before(desk: Desk, target: Target) -> int:
+    told = desk.told_of("repairs", target)
+    counts = [f.value for f in told if f.field == "strands" and isinstance(f.value, int)]
+    named = [stitches().get(str(f.value)) for f in told if f.field == "stitch"]
+    return counts[-1] if counts else next((s.strands or 0 for s in named if s is not None), 0)

@@ -1,0 +1,31 @@
+"""Strands that broke or pulled out are no strands of the repair."""
+
+import pytest
+from reader_sentences import each, fact_of
+
+NOTE = "Ring finger. FDP divided and repaired with a {} of 3-0 PDS. "
+
+
+@pytest.mark.parametrize(
+    ("core", "words", "left"),
+    [
+        ("cruciate", "Two of the four strands broke and were not replaced.", 2),
+        ("six-strand Savage", "One strand cut out, so five remain.", 5),
+        ("four-strand cruciate", "One of the strands pulled out.", 3),
+        ("cruciate", "One strand snapped.", 3),
+        ("four-strand cruciate", "One strand broke and was replaced.", 4),
+        ("four-strand cruciate", "The strands did not pull out.", 4),
+    ],
+)
+def test_what_is_left_of_the_strands(core: str, words: str, left: int) -> None:
+    assert each(NOTE.format(core) + words, "strands") == {"ring FDP": left}
+
+
+def test_strands_passed_and_pulled_out_in_one_sentence() -> None:
+    note = "Ring finger. FDP divided, four strands were passed but two pulled out, 3-0 Prolene."
+    assert each(note, "strands") == {"ring FDP": 2}
+
+
+def test_a_lessened_count_says_so() -> None:
+    fact = fact_of(NOTE.format("four-strand cruciate") + "One of the strands pulled out.", "ring FDP", "strands")
+    assert any("not to have held" in reason for reason in fact.look_twice)
