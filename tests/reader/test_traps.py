@@ -187,3 +187,17 @@ def test_those_of_the_ring_are_left_out(words: str, field: str, value: str) -> N
 def test_a_pulley_of_one_finger_is_left_out(words: str) -> None:
     found = each("Index, middle and ring fingers. FDP of all three divided. " + words, "finding", group="pulleys")
     assert "index A2" not in found and found["index A4"] == found["ring A2"] == "intact"
+
+
+@pytest.mark.parametrize(
+    ("words", "field", "never"),
+    [
+        ("Smooth glide was not achieved.", "glide", "free"),
+        ("Free gliding could not be obtained.", "glide", "free"),
+        ("Tension free? No.", "tension", "none"),
+        ("A locked stitch was used on one side only.", "hold", "locking"),
+        ("It was locked at one end only.", "hold", "locking"),
+    ],
+)
+def test_what_was_not_reached_or_on_one_side_only(words: str, field: str, never: str) -> None:
+    assert each(SEWN + words, field).get("ring FDP") != never

@@ -20,6 +20,7 @@ _NO_TENDON = word_list("quality", "moves_no_tendon")
 _RESOLVED = word_list("quality", "resolved")
 _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
 _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
+_REACHED = frozenset(["achieved", "obtained", "possible", "reached", "restored", "had"])
 _SOME = frozenset(["some", "a", "little", "slight", "mild", "considerable", "more", "much", "bit", "of", "increased"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
 _ALONE_WORDS = frozenset(["free", "smooth"])
@@ -108,6 +109,9 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
             value = "restricted" if value == "free" else "free"
         hand = value == "catching" and not _BODY.isdisjoint(lead) and "caught" in scene.words(mention.i, mention.j)
+        behind = scene.words(mention.j, min(mention.j + 4, scene.sentence.j))
+        if value == "free" and "not" in behind and not _REACHED.isdisjoint(behind):
+            value = "restricted"  # 'smooth glide was not achieved'
         if value == "free" and scene.next_word(mention.j) == "until":
             continue  # 'it ran freely until the finger was straight, then it caught'
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'

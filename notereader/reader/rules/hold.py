@@ -1,5 +1,7 @@
 """How the core holds: locking or grasping, where the words are said of the core."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
@@ -12,6 +14,7 @@ _HOLDS_CORE_WORDS = word_list("sutures", "holds_core_words")
 _LOCK_WORDS_WORDS = word_list("sutures", "lock_words_words")
 _TELLING = word_list("sutures", "told_of_a_hold")
 
+_ONE_SIDE = frozenset([("one", "side"), ("one", "end"), ("one", "stump")])
 _OF_RECORDS = frozenset(["saved", "record", "form", "entry", "signed", "printed", "version", "document"])
 
 
@@ -30,6 +33,9 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
             continue  # 'Locked: registrar' closes a record
+        behind = scene.words(mention.j, min(mention.j + 7, scene.sentence.j))
+        if mention.value == "locking" and "only" in behind and not _ONE_SIDE.isdisjoint(pairwise(behind)):
+            continue  # 'a locked stitch on one side only'
         if mention.value == "locking" and _not_of_suture(scene, mention, found):
             continue  # 'while fitting a lock', 'came out again before it was locked'
         if scene.word_before(mention.i) == "[" and scene.next_word(mention.j) == "]":

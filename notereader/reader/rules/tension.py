@@ -41,6 +41,8 @@ def tension(desk: Desk, scene: Scene) -> None:
         behind = scene.words(mention.j, min(mention.j + 4, scene.part(mention.i)[1]))
         if not _OTHERS.isdisjoint(behind) and {"repair", "repairs", "tendon", "tendons"}.isdisjoint(behind):
             continue  # 'no tension on the nerve'
+        if after[:2] == ["?", "no"] and value == "none":
+            continue  # 'Tension free? No.'
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
         if word == "tension" and before in _TENSION_WORDS:
