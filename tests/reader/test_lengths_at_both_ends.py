@@ -148,3 +148,15 @@ def test_tendon_missing_is_no_purchase(note: str, expected: Shown) -> None:
 def test_bites_before_the_purchase_are_locks(words: str) -> None:
     note = "Ring finger. FDP completely divided. FDP: 3-0 Ethibond, " + words + "."
     assert told(note, "purchase_mm", "lock_mm") == {"ring FDP": {"purchase_mm": (9, 9), "lock_mm": (2.5, 2.5)}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "10 mm purchase proximally; the distal stump allowed just 4 mm.",
+        "10 mm of purchase proximally, the short distal stump took only 4 mm.",
+    ],
+)
+def test_the_shorter_bite_of_the_other_stump_counts(words: str) -> None:
+    note = "Index finger. FDP divided and repaired with a four-strand cruciate of 3-0 PDS, " + words
+    assert told(note, "purchase_mm") == {"index FDP": {"purchase_mm": (4, 10)}}

@@ -95,3 +95,11 @@ def test_of_a_range_never_more_than_the_lower_figure(words: str, most: int) -> N
 def test_each_tendon_its_count(body: str, counts: dict[str, int]) -> None:
     shown = told("Right hand. " + body, "strands")
     assert {entry: facts["strands"] for entry, facts in shown.items()} == counts
+
+
+@pytest.mark.parametrize(
+    "words", ["Correction: for six strands read four.", "ADDENDUM: for 'six strands' read 'four'."]
+)
+def test_for_six_read_four(words: str) -> None:
+    note = "Index finger. FDP divided and repaired with 3-0 PDS, six strands.\n\n" + words
+    assert told(note, "strands") == {"index FDP": {"strands": 4}}

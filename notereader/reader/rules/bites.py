@@ -182,7 +182,8 @@ def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quanti
     """Return the lengths that are tendon taken by the core, those that go on a list of them included."""
     found: list[Quantity] = []
     for q in lengths:
-        reach = 14 if _placed(scene, q) is not None else 8
+        sided = _side_of(scene.words(max(scene.sentence.i, q.i - 5), q.i))
+        reach = 14 if sided or _placed(scene, q) is not None else 8
         goes_on = bool(found) and q.i - found[-1].j <= reach and _goes_on(scene, found[-1], q)
         if goes_on or _is_purchase(desk, scene, q):
             found.append(q)
@@ -198,10 +199,20 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
         return True  # '9 mm in the ring, 7 mm in the small finger', 'index 8 mm, middle 10 mm'
     if set(between) <= _LISTING and {",", "/"} & set(between) and other_side and 2 <= (q.high or 0) <= 25:
         return True  # 'purchase 8 mm / 6 mm', 'proximal 10 mm, distal 7 mm'
+    first_side = _side_of(scene.words(before.j, before.j + 4)[:4])
+    second_side = _side_of(scene.words(max(before.j + 2, q.i - 5), q.i))
+    said = {*between, *after} - {"stump"}
+    if first_side and second_side and first_side != second_side and _NOT_TAKEN.isdisjoint(said):
+        return 2 <= (q.high or 0) <= 25  # '10 mm purchase proximally; the distal stump allowed just 4 mm'
     if "and" not in between or not _NOT_TAKEN.isdisjoint([*between, *after]) or not 2 <= (q.high or 0) <= 25:
         return False
     sides = _STUMPS | {"in", "respectively", "other"}
     return not sides.isdisjoint(between) or not sides.isdisjoint(after)
+
+
+def _side_of(words: list[str]) -> str:
+    """Return 'p' or 'd' for words that name the proximal or the distal end, '' for none."""
+    return next((w[0] for w in words if w in ("proximal", "proximally", "distal", "distally")), "")
 
 
 def _of_another(scene: Scene, before: Quantity, q: Quantity) -> bool:
