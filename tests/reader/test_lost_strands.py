@@ -29,3 +29,16 @@ def test_strands_passed_and_pulled_out_in_one_sentence() -> None:
 def test_a_lessened_count_says_so() -> None:
     fact = fact_of(NOTE.format("four-strand cruciate") + "One of the strands pulled out.", "ring FDP", "strands")
     assert any("not to have held" in reason for reason in fact.look_twice)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "One of the strands in the index pulled out.",
+        "In the index finger one strand broke.",
+        "Index: one strand tore out.",
+    ],
+)
+def test_a_strand_lost_in_one_finger(words: str) -> None:
+    note = "Index and ring. FDP of both divided and repaired with a four-strand cruciate of 3-0 PDS. " + words
+    assert each(note, "strands") == {"index FDP": 3, "ring FDP": 4}

@@ -201,3 +201,12 @@ def test_a_pulley_of_one_finger_is_left_out(words: str) -> None:
 )
 def test_what_was_not_reached_or_on_one_side_only(words: str, field: str, never: str) -> None:
     assert each(SEWN + words, field).get("ring FDP") != never
+
+
+def test_a_pulley_left_out_that_was_vented() -> None:
+    note = (
+        "Index and ring. FDP of both cut. A2 and A4 were intact in both fingers except for the A2 of the index, which "
+        "was vented over 5 mm."
+    )
+    found = each(note, "finding", group="pulleys")
+    assert found == {"index A2": "vented", "index A4": "intact", "ring A2": "intact", "ring A4": "intact"}

@@ -29,11 +29,12 @@ def lost(scene: Scene) -> Count | None:
     if _STRANDS.isdisjoint(scene.said) or (_BROKE | _PULLED).isdisjoint(scene.said):
         return None
     words = scene.page.words
+    named = {k for g in scene.setting.groups for k in range(g.i - 1, g.j)}  # 'one of the strands in the index'
     for k in range(scene.sentence.i, scene.sentence.j):
         if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k):
             continue
         j = k + 1
-        while j < scene.sentence.j and (words[j] in _OF_THEM | _STRANDS or count_of(words[j])):
+        while j < scene.sentence.j and (words[j] in _OF_THEM | _STRANDS or count_of(words[j]) or j in named):
             j += 1
         gone = scene.next_word(j) in _BROKE or (scene.next_word(j) in _PULLED and scene.next_word(j + 1) in _AWAY)
         behind = set(scene.words(j, scene.sentence.j))
@@ -52,7 +53,9 @@ def less_the_lost(counts: list[Count], gone: Count) -> list[Count]:
 def lay_the_rest(desk: Desk, scene: Scene, gone: Count) -> None:
     """Lay down for the repair spoken of what is left of the strands told, or of those its stitch has."""
     number, i, j = gone
-    for target in suture_owners(desk, scene, i, j)[0]:
+    fingers = {d for g in scene.setting.groups if i <= g.i < j for d in g.digits}
+    targets = suture_owners(desk, scene, i, j)[0]
+    for target in (t for t in targets if not fingers or t.digit in fingers):
         before = _strands_before(desk, target)
         if before > number > 0:
             desk.tendon(scene, target, "strands", before - number, [(i, j)], _RULE, _REASON)

@@ -177,7 +177,9 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
 
 def _goes_on(scene: Scene, mention: Mention) -> bool:
     """Tell whether a clause about a landmark follows: 'at A1, which I released', 'A2, the distal half of which ...'."""
-    after = [w for w in scene.words(mention.j, min(mention.j + 7, scene.sentence.j)) if w not in (",", "(")]
+    fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}  # 'A2 of the index, which was'
+    behind = range(mention.j, min(mention.j + 7, scene.sentence.j))
+    after = [scene.page.words[k] for k in behind if k not in fingers and scene.page.words[k] not in (",", "(")]
     if "which" not in after:
         return False
     return all(w in PARTS or w in PART_NOUNS or w in ("the", "a", "of") for w in after[: after.index("which")])
