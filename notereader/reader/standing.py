@@ -595,4 +595,9 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
 
 def _crossed(page: Page, i: int, j: int) -> bool:
     ended = any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
-    return ended or "so" in page.words[i + 1 : j]  # 'not worth saving, so excised', but 'not so clean'
+    anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
+    # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
+    return ended or anew or "so" in page.words[i + 1 : j]
+
+
+_SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it"])

@@ -588,3 +588,15 @@ def test_the_same_finger_is_one_finger(words: str) -> None:
         "ring finger repaired with 4-0 Prolene. "
     ) + words
     assert told(note, "strands", "purchase_mm") == {"ring FDP": {"strands": 4, "purchase_mm": (8, 8)}}
+
+
+@pytest.mark.parametrize(
+    ("words", "field"),
+    [
+        ("Neither repair gapped and both were bulky.", "bulk"),
+        ("None gapped and the ring was under tension.", "tension"),
+        ("Neither caught and both are bulky.", "bulk"),
+    ],
+)
+def test_nobody_ends_at_another_verb(words: str, field: str) -> None:
+    assert "none" not in each(BOTH_SEWN + words, field).values()

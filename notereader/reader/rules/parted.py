@@ -5,8 +5,9 @@ from notereader.reader.groups import Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
 
-_WHOLLY = frozenset(["completely", "fully", "totally", "wholly", "entirely", "complete"])
+_WHOLLY = word_list("counts", "wholly")
 
 
 def attributive(scene: Scene, mention: Mention) -> bool:

@@ -55,7 +55,7 @@ def tension(desk: Desk, scene: Scene) -> None:
                 value = "none"
         elif value == "present" and scene.negated(mention.i, mention.j):
             value = "none"
-        if not _NOBODY.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+        if _of_nobody(scene, mention):
             value = "none"  # 'none of the five tendon repairs was under tension'
         if word == "tension" and scene.words(mention.j, mention.j + 2) in (["on", "neither"], ["in", "neither"]):
             value = "none"
@@ -84,6 +84,13 @@ def tension(desk: Desk, scene: Scene) -> None:
             mention.j,
             f"tension {value}",
         )
+
+
+def _of_nobody(scene: Scene, mention: Mention) -> bool:
+    """'None of the five repairs was under tension', but not 'neither repair gapped and both were bulky'."""
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    spots = [n for n, word in enumerate(lead) if word in _NOBODY]
+    return bool(spots) and "and" not in lead[spots[-1] :]
 
 
 def _beside_gap(scene: Scene, mention: Mention) -> bool:
@@ -133,7 +140,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         if value == "present" and (answer in _NONE or (answer is None and scene.negated(mention.i, mention.j))):
             value = "none"
-        if word == "neither bulky" or not _NOBODY.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+        if word == "neither bulky" or _of_nobody(scene, mention):
             value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
             mention.j, mention.j + 2
