@@ -6,7 +6,6 @@ from notereader.vocabulary.wordlists import word_list
 
 LIKE = frozenset(["like", "as"])
 _CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
-_EXCEPT = frozenset(["except", "excepting", "save", "but"])
 _PARTS_OF = (["insertion"], ["decussation"], ["chiasm"], ["bifurcation"])
 _PLACING = frozenset(["to", "of", "at", "past", "beyond", "near", "behind", "above", "below", "under", "over"])
 
