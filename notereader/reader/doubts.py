@@ -10,6 +10,8 @@ Named = tuple[str | None, str]  # digit, tendon
 
 _OF_A_FINGER = ("FDP", "FDS")
 _ABOUT_TENDONS = ("repairs", "pulleys")
+# One look at these tells whether the finger is the right one: the same reason at every fact of it would only tire.
+_SAYS_WHAT_WAS_DONE = ("extent", "treatment", "finding")
 
 
 @dataclass(slots=True)
@@ -35,7 +37,7 @@ class Doubts:
         if f.group not in _ABOUT_TENDONS or digit not in DIGITS:
             return []
         finger = digit if digit == "thumb" else f"{digit} finger"
-        if self.digits and digit not in self.digits:
+        if self.digits and digit not in self.digits and f.field in _SAYS_WHAT_WAS_DONE:
             return [f"neither title nor diagnosis names the {finger}"]
         found = []
         if f.group == "repairs" and f.field == "treatment" and not self._titled(digit, f.entry[1]):

@@ -8,6 +8,7 @@ from bisect import bisect_left, bisect_right
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from operator import attrgetter
 
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.record import Address, Fact, Record
@@ -49,6 +50,14 @@ _WORD = re.compile(r"[a-z]+")
 _LONG, _SHORT = 30, 4  # words of a sentence
 _FAR = 40  # words between a tendon's name and what is said of it
 _MANY_RIVALS, _MANY_STITCHES, _MANY_TENDONS = 4, 3, 4
+_SOON = 8  # words in which another finger follows upon a fact's own words
+_LONG_PROOF = 24  # characters of a fact's words, of all its places
+_SHARED = {2: "of_two", 3: "of_three"}  # how many entries took the same words
+_OF_MANY = "of_many"
+_FEW_FACTS, _MANY_FACTS = 3, 10  # of an entry
+
+_OF_FINGERS = ("repairs", "pulleys", "injuries")
+_first_word = attrgetter("i")
 
 Entry = tuple[str | None, ...]
 
@@ -65,6 +74,7 @@ class Signs:
     unused: list[Mention] = field(init=False)
     _sharers: Counter[tuple[str, tuple[int, int]]] = field(init=False)
     _tendons: list[Mention] = field(init=False)
+    _digits: list[Mention] = field(init=False)
     _sentence_starts: list[int] = field(init=False)
     _of_sentence: dict[int, list[tuple[str, str]]] = field(init=False, default_factory=dict)
 
@@ -76,7 +86,8 @@ class Signs:
             self.entries.setdefault(_entry(place), {})[place.field] = fact
         placed = [(place.field, _spans(fact)) for place, fact in facts]
         self._sharers = Counter((name, spans[0]) for name, spans in placed if spans)
-        self.digits = frozenset(m.value for m in self.page.mentions if m.kind == "digit")
+        self._digits = [m for m in self.page.mentions if m.kind == "digit"]
+        self.digits = frozenset(m.value for m in self._digits)
         self._tendons = [m for m in self.page.mentions if m.kind == "tendon"]
         self._sentence_starts = [s.i for s in self.page.sentences]
         self.unused = self._find_unused([span for _, spans in placed for span in spans])
@@ -86,10 +97,8 @@ class Signs:
         """Return the signs of a fact, each with the word of the note that shows it ('' where there is none)."""
         if fact.basis == "silent":
             return []
-        found = [(name, "") for name in self._entry_signs(place)]
         spans = _spans(fact)
-        if len(spans) > 1:
-            found.append(("told_twice", ""))
+        found = [(name, "") for name in (*self._entry_signs(place), *self._proof_signs(place, spans))]
         where = self._where(spans)
         if where is not None:
             found += self._sentence_signs(where[1])
@@ -118,6 +127,8 @@ class Signs:
             yield "many_rivals"
         if any(entry[3] for entry in repairs):
             yield "single_slips"
+        if len(repairs) == 1:
+            yield "one_tendon"
         if len(repairs) >= _MANY_TENDONS:
             yield "many_tendons"
         if len({m.value for m in self.page.mentions if m.kind == "stitch"}) >= _MANY_STITCHES:
@@ -126,14 +137,18 @@ class Signs:
     # --- the entry
 
     def _entry_signs(self, place: Address) -> Iterator[str]:
-        if place.group not in ("repairs", "pulleys"):
-            return
         yield from (n for n in self.of_note if n != "many_stitches" or place.field in _CORE | _PERIPHERAL)
+        if place.group not in _OF_FINGERS:
+            return
         facts = self.entries[_entry(place)]
         if place.digit is None:
             yield "no_finger"
         if len(facts) == 1:
             yield "only_fact"
+        elif len(facts) <= _FEW_FACTS:
+            yield "few_facts"
+        elif len(facts) >= _MANY_FACTS:
+            yield "many_facts"
         if place.group != "repairs":
             return
         if place.part == "PL":
@@ -144,6 +159,17 @@ class Signs:
             yield "no_extent"
         if len(_CORE & facts.keys()) == 1:
             yield "one_core_fact"
+
+    # --- the words that prove it
+
+    def _proof_signs(self, place: Address, spans: list[tuple[int, int]]) -> Iterator[str]:
+        if len(spans) > 1:
+            yield "told_twice"
+        if sum(end - start for start, end in spans) > _LONG_PROOF:
+            yield "long_proof"
+        sharers = self._sharers[place.field, spans[0]] if spans else 0
+        if sharers > 1:
+            yield _SHARED.get(sharers, _OF_MANY)
 
     # --- the sentence
 
@@ -191,7 +217,7 @@ class Signs:
 
     def _owner_signs(self, place: Address, span: tuple[int, int], word: int, s: Sentence) -> Iterator[str]:
         """Yield what a simple look at the words around says against the tendon, pulley or finger of a fact."""
-        if place.group not in ("repairs", "pulleys"):
+        if place.group not in _OF_FINGERS:
             return
         here = within(self.page.mentions, s.i, s.j)
         digits = {m.value for m in here if m.kind == "digit"}
@@ -203,8 +229,20 @@ class Signs:
             yield "two_fingers"
         if self._sharers[place.field, span] > 1 and not _TOGETHER.search(self.page.raw(s.i, s.j)):
             yield "shared_words"
+        yield from self._finger_signs(place, word)
         if place.group == "repairs":
             yield from self._tendon_signs(place, word, here)
+
+    def _finger_signs(self, place: Address, word: int) -> Iterator[str]:
+        """Yield whether the fingers named next to the fact's words, before and behind, are its own."""
+        n = bisect_left(self._digits, word + 1, key=_first_word)
+        behind = self._digits[n].value if n < len(self._digits) and self._digits[n].i - word < _SOON else None
+        if n and self._digits[n - 1].value == place.digit:
+            yield "own_finger_before"
+        elif n and behind != place.digit:
+            yield "other_finger_before"
+        if behind is not None:
+            yield "own_finger_behind" if behind == place.digit else "other_finger_behind"
 
     def _tendon_signs(self, place: Address, word: int, here: list[Mention]) -> Iterator[str]:
         tendons = {m.value for m in here if m.kind == "tendon"}
@@ -212,7 +250,7 @@ class Signs:
             yield "other_tendon"
         elif not tendons and sum(entry[0] == "repairs" for entry in self.entries) > 1:
             yield "tendon_unnamed"
-        n = bisect_left(self._tendons, word + 1, key=lambda m: m.i) - 1
+        n = bisect_left(self._tendons, word + 1, key=_first_word) - 1
         if n >= 0 and self._tendons[n].value == place.part and word - self._tendons[n].i > _FAR:
             yield "far_from_name"
         if place.field in _CORE | _PERIPHERAL and any(m.kind in _OTHER_PARTS for m in here):

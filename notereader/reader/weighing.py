@@ -24,11 +24,11 @@ def _weighable(record: Record) -> list[tuple[Address, Fact]]:
 
 def _reasons(table: DoubtTable, place: Address, fact: Fact, found: list[tuple[str, str]]) -> list[str]:
     name = f"{place.group}.{place.field}"
+    weights = table.weights[name]
     before = table.fields.get(name, 0.0) + table.values.get(f"{name}={fact.value}", 0.0)
-    doubt = table.start + before + sum(table.signs[sign].weight for sign, _ in found)
-    if doubt <= table.enough:
+    if table.start + before + sum(weights[sign] for sign, _ in found) <= table.enough:
         return []
-    told = [(table.signs[sign].weight, table.signs[sign].reason, word) for sign, word in found]
+    told = [(weights[sign], table.signs[sign].reason, word) for sign, word in found]
     if before >= table.often:
         told.append((before, table.often_misread, field_specs()[place.group][place.field].label.lower()))
     heavy = sorted((each for each in told if each[0] > 0 and each[1]), key=lambda each: -each[0])[:_AT_MOST]

@@ -1,6 +1,6 @@
 """What the signs of a doubtful reading weigh, and the reasons they give, as resources/doubts.toml holds them."""
 
-from functools import cache
+from functools import cache, cached_property
 
 from pydantic import BaseModel, ConfigDict
 
@@ -19,10 +19,20 @@ class Sign(BaseModel):
     reason: str = ""
 
 
+class Kind(BaseModel):
+    """Fields that are misread alike: what each sign adds for them beside what it adds for all."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    fields: tuple[str, ...]
+    signs: dict[str, float]
+
+
 class DoubtTable(BaseModel):
     """The weights that are added up for a fact; `fields` and `values` say what is misread more or less than the rest.
 
-    Weights are logits: `start` is the doubt of a fact that bears no sign, and a fact is doubted from `enough` on.
+    A field belongs to one of `kinds`, in which a sign may weigh more or less than elsewhere. Weights are logits:
+    `start` is the doubt of a fact that bears no sign, and a fact is doubted from `enough` on.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
@@ -33,8 +43,19 @@ class DoubtTable(BaseModel):
     often_misread: str
     often: float
     signs: dict[str, Sign]
+    kinds: dict[str, Kind]
     fields: dict[str, float]
     values: dict[str, float]
+
+    @cached_property
+    def weights(self) -> dict[str, dict[str, float]]:
+        """Return, for each field as group.field, what every sign adds to its doubt."""
+        common = {name: sign.weight for name, sign in self.signs.items()}
+        return {
+            name: {sign: common[sign] + kind.signs.get(sign, 0.0) for sign in common}
+            for kind in self.kinds.values()
+            for name in kind.fields
+        }
 
 
 @cache

@@ -3,7 +3,11 @@
 import pytest
 from reader_sentences import fact_of, record_of
 
+from notereader.reader.page import page_of
+from notereader.reader.pipeline import language
+from notereader.reader.signs import Signs
 from notereader.vocabulary.doubts import doubt_table
+from notereader.vocabulary.fields import field_specs
 
 CUT = "Right hand. Ring FDP cut through in zone II. Ring FDS cut through. "
 
@@ -56,4 +60,61 @@ def test_the_elements_of_a_note_are_not_weighed() -> None:
 
 
 def test_every_weighty_sign_has_a_reason() -> None:
-    assert all(bool(sign.reason) == (sign.weight > 0) for sign in doubt_table().signs.values())
+    assert all(sign.reason for sign in doubt_table().signs.values() if sign.weight >= 0.3)
+
+
+def test_every_field_that_is_weighed_is_of_one_kind() -> None:
+    kept = [name for kind in doubt_table().kinds.values() for name in kind.fields]
+    weighed = [f"{group}.{name}" for group, fields in field_specs().items() if group != "elements" for name in fields]
+    assert sorted(kept) == sorted(weighed)
+
+
+def test_a_sign_of_a_kind_is_a_sign() -> None:
+    table = doubt_table()
+    assert all(kind.signs.keys() <= table.signs.keys() for kind in table.kinds.values())
+
+
+HAND = "Right ring and small fingers. Ring FDP cut through and repaired. Small FDP cut through and repaired. "
+
+
+def signs(note: str, entry: str, field: str, group: str = "injuries") -> set[str]:
+    """Return the names of the signs that a proposed fact of a note bears."""
+    record, nlp = record_of(note), language()
+    with nlp.memory_zone():
+        found = Signs(page_of(nlp(note)), record)
+        for place, fact in record.walk():
+            name = " ".join(part for part in (place.digit, place.part, place.side) if part)
+            if (place.group, name, place.field) == (group, entry, field):
+                return {sign for sign, _ in found.of(place, fact)}
+    raise AssertionError(f"nothing is proposed for {entry} {field}")
+
+
+@pytest.mark.parametrize(
+    ("words", "sign"),
+    [
+        ("In the ring finger the ulnar digital nerve was cut.", "own_finger_before"),
+        ("The ulnar digital nerve of the ring finger was cut.", "own_finger_behind"),
+    ],
+)
+def test_its_own_finger_named_near(words: str, sign: str) -> None:
+    borne = signs(HAND + words, "ring digital nerve ulnar", "extent")
+    assert sign in borne
+    assert "other_finger_before" not in borne
+
+
+def test_another_finger_named_before() -> None:
+    note = HAND + "Both tendons ran freely through the sheath."
+    assert "other_finger_before" in signs(note, "ring FDP", "glide", "repairs")
+    assert "own_finger_before" in signs(note, "small FDP", "glide", "repairs")
+
+
+def test_another_finger_named_behind() -> None:
+    note = "Right ring and small fingers. FDP cut through in both; ring A2 intact, small A2 divided. "
+    assert "other_finger_behind" in signs(note, "ring A2", "finding", "pulleys")
+    assert "other_finger_behind" not in signs(note, "small A2", "finding", "pulleys")
+
+
+def test_the_same_words_taken_for_two() -> None:
+    note = HAND + "Both digital nerves of the ring finger were cut. A2 of the ring finger was intact."
+    assert "of_two" in signs(note, "ring digital nerve ulnar", "extent")
+    assert "of_two" not in signs(note, "ring A2", "finding", "pulleys")
