@@ -15,7 +15,7 @@ from notereader.record import Address, Fact, Record
 from notereader.vocabulary.wordlists import word_list
 
 _CORE = frozenset(["stitch", "strands", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot"])
-_PERIPHERAL = frozenset(["peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material"])
+_SUTURE = _CORE | {"peripheral", "peripheral_pattern", "peripheral_size", "peripheral_material"}
 # The kind of mention that a field's value is taken from, where its values are words.
 _KINDS = {
     "material": "material",
@@ -63,34 +63,48 @@ Entry = tuple[str | None, ...]
 
 
 @dataclass(slots=True)
+class _Around:
+    """What stands in the sentence of a fact, gathered once however many facts the sentence holds."""
+
+    signs: list[tuple[str, str]]  # of its words
+    named: dict[str, set[str]]  # kind -> values of its mentions
+    other_part: bool  # it names something else that can be sewn or hurt
+    together: bool  # it says what holds for several
+
+
+@dataclass(slots=True)
 class Signs:
     """The signs of the facts of one draft; what all of them need is gathered once."""
 
     page: Page
     record: Record
+    facts: list[tuple[Address, Fact]] = field(init=False)
     entries: dict[Entry, dict[str, Fact]] = field(init=False)
     of_note: list[str] = field(init=False)
     digits: frozenset[str] = field(init=False)
-    unused: list[Mention] = field(init=False)
+    unused: dict[str, list[Mention]] = field(init=False, default_factory=dict)  # kind -> mentions that prove no fact
+    _several_repairs: bool = field(init=False)
     _sharers: Counter[tuple[str, tuple[int, int]]] = field(init=False)
     _tendons: list[Mention] = field(init=False)
     _digits: list[Mention] = field(init=False)
     _sentence_starts: list[int] = field(init=False)
-    _of_sentence: dict[int, list[tuple[str, str]]] = field(init=False, default_factory=dict)
+    _around: dict[int, _Around] = field(init=False, default_factory=dict)  # first word of a sentence -> what is in it
 
     def __post_init__(self) -> None:
         """Gather the entries, the words that no fact holds, and the signs of the note as a whole."""
-        facts = list(self.record.walk())
+        self.facts = list(self.record.walk())
         self.entries = {}
-        for place, fact in facts:
+        for place, fact in self.facts:
             self.entries.setdefault(_entry(place), {})[place.field] = fact
-        placed = [(place.field, _spans(fact)) for place, fact in facts]
+        placed = [(place.field, _spans(fact)) for place, fact in self.facts]
+        self._several_repairs = sum(entry[0] == "repairs" for entry in self.entries) > 1
         self._sharers = Counter((name, spans[0]) for name, spans in placed if spans)
         self._digits = [m for m in self.page.mentions if m.kind == "digit"]
         self.digits = frozenset(m.value for m in self._digits)
         self._tendons = [m for m in self.page.mentions if m.kind == "tendon"]
         self._sentence_starts = [s.i for s in self.page.sentences]
-        self.unused = self._find_unused([span for _, spans in placed for span in spans])
+        for m in self._find_unused([span for _, spans in placed for span in spans]):
+            self.unused.setdefault(m.kind, []).append(m)
         self.of_note = list(self._note_signs())
 
     def of(self, place: Address, fact: Fact) -> list[tuple[str, str]]:
@@ -99,11 +113,12 @@ class Signs:
             return []
         spans = _spans(fact)
         found = [(name, "") for name in (*self._entry_signs(place), *self._proof_signs(place, spans))]
-        where = self._where(spans)
-        if where is not None:
-            found += self._sentence_signs(where[1])
-            found += self._kind_signs(place, fact, where[1])
-            found += [(name, "") for name in self._owner_signs(place, spans[0], *where)]
+        word = self._word_at(spans[0][0]) if spans else 0
+        around = self._around_word(word) if spans else None
+        if around is not None:
+            found += around.signs
+            found += self._kind_signs(place, fact, around)
+            found += [(name, "") for name in self._owner_signs(place, spans[0], word, around)]
         return found
 
     # --- the note
@@ -137,7 +152,7 @@ class Signs:
     # --- the entry
 
     def _entry_signs(self, place: Address) -> Iterator[str]:
-        yield from (n for n in self.of_note if n != "many_stitches" or place.field in _CORE | _PERIPHERAL)
+        yield from (n for n in self.of_note if n != "many_stitches" or place.field in _SUTURE)
         if place.group not in _OF_FINGERS:
             return
         facts = self.entries[_entry(place)]
@@ -173,65 +188,55 @@ class Signs:
 
     # --- the sentence
 
-    def _where(self, spans: list[tuple[int, int]]) -> tuple[int, Sentence] | None:
-        """Return the first word of a fact's evidence and its sentence, or None where no sentence holds it."""
-        if not spans:
-            return None
-        word = max(0, bisect_right(self.page.starts, spans[0][0]) - 1)
+    def _word_at(self, position: int) -> int:
+        """Return the word at a position in the text, or the last one before it."""
+        return max(0, bisect_right(self.page.starts, position) - 1)
+
+    def _around_word(self, word: int) -> _Around | None:
+        """Return what stands in the sentence of a word, or None where no sentence holds it."""
         n = bisect_right(self._sentence_starts, word) - 1
         if n < 0 or word >= self.page.sentences[n].j:
             return None
-        return word, self.page.sentences[n]
+        s = self.page.sentences[n]
+        if s.i not in self._around:
+            self._around[s.i] = self._look_around(s)
+        return self._around[s.i]
 
-    def _sentence_signs(self, s: Sentence) -> list[tuple[str, str]]:
-        """Return the signs of a sentence's words, looked for once however many facts it holds."""
-        if s.i not in self._of_sentence:
-            self._of_sentence[s.i] = list(self._word_signs(s))
-        return self._of_sentence[s.i]
-
-    def _word_signs(self, s: Sentence) -> Iterator[tuple[str, str]]:
+    def _look_around(self, s: Sentence) -> _Around:
         text = self.page.raw(s.i, s.j)
-        hedges = word_list("doubts", "hedges")
-        shown = next((w for w in _WORD.findall(text.lower()) if w in hedges), "")
-        if shown:
-            yield "hedged", shown
-        if _NEGATION.search(text):
-            yield "negated", ""
-        if _FORM.search(text):
-            yield "form", ""
-        if s.j - s.i > _LONG:
-            yield "long_sentence", ""
-        elif s.j - s.i <= _SHORT:
-            yield "short_sentence", ""
+        named: dict[str, set[str]] = {}
+        for m in within(self.page.mentions, s.i, s.j):
+            named.setdefault(m.kind, set()).add(m.value)
+        other_part = not _OTHER_PARTS.isdisjoint(named)
+        return _Around(list(_word_signs(text, s.j - s.i)), named, other_part, bool(_TOGETHER.search(text)))
 
-    def _kind_signs(self, place: Address, fact: Fact, s: Sentence) -> Iterator[tuple[str, str]]:
+    def _kind_signs(self, place: Address, fact: Fact, around: _Around) -> Iterator[tuple[str, str]]:
         """Yield what else of the kind of a fact's value its sentence or the note names."""
         kind = _KINDS.get(place.field)
         if kind is None:
             return
-        if len({m.value for m in within(self.page.mentions, s.i, s.j) if m.kind == kind}) > 1:
+        if len(around.named.get(kind, ())) > 1:
             yield "two_of_a_kind", ""
-        other = next((m for m in self.unused if m.kind == kind and m.value != fact.value), None)
+        other = next((m for m in self.unused.get(kind, ()) if m.value != fact.value), None)
         if other is not None:
             yield "another_untaken", self.page.raw(other.i, other.j)
 
-    def _owner_signs(self, place: Address, span: tuple[int, int], word: int, s: Sentence) -> Iterator[str]:
+    def _owner_signs(self, place: Address, span: tuple[int, int], word: int, around: _Around) -> Iterator[str]:
         """Yield what a simple look at the words around says against the tendon, pulley or finger of a fact."""
         if place.group not in _OF_FINGERS:
             return
-        here = within(self.page.mentions, s.i, s.j)
-        digits = {m.value for m in here if m.kind == "digit"}
+        digits = around.named.get("digit", ())
         if digits and place.digit is not None and place.digit not in digits:
             yield "other_finger"
         elif not digits and len(self.digits) > 1:
             yield "finger_unnamed"
         if len(digits) > 1:
             yield "two_fingers"
-        if self._sharers[place.field, span] > 1 and not _TOGETHER.search(self.page.raw(s.i, s.j)):
+        if self._sharers[place.field, span] > 1 and not around.together:
             yield "shared_words"
         yield from self._finger_signs(place, word)
         if place.group == "repairs":
-            yield from self._tendon_signs(place, word, here)
+            yield from self._tendon_signs(place, word, around)
 
     def _finger_signs(self, place: Address, word: int) -> Iterator[str]:
         """Yield whether the fingers named next to the fact's words, before and behind, are its own."""
@@ -244,17 +249,33 @@ class Signs:
         if behind is not None:
             yield "own_finger_behind" if behind == place.digit else "other_finger_behind"
 
-    def _tendon_signs(self, place: Address, word: int, here: list[Mention]) -> Iterator[str]:
-        tendons = {m.value for m in here if m.kind == "tendon"}
+    def _tendon_signs(self, place: Address, word: int, around: _Around) -> Iterator[str]:
+        tendons = around.named.get("tendon", ())
         if tendons and place.part not in tendons:
             yield "other_tendon"
-        elif not tendons and sum(entry[0] == "repairs" for entry in self.entries) > 1:
+        elif not tendons and self._several_repairs:
             yield "tendon_unnamed"
         n = bisect_left(self._tendons, word + 1, key=_first_word) - 1
         if n >= 0 and self._tendons[n].value == place.part and word - self._tendons[n].i > _FAR:
             yield "far_from_name"
-        if place.field in _CORE | _PERIPHERAL and any(m.kind in _OTHER_PARTS for m in here):
+        if around.other_part and place.field in _SUTURE:
             yield "other_part"
+
+
+def _word_signs(text: str, words: int) -> Iterator[tuple[str, str]]:
+    """Yield the signs of a sentence's text and of its length in words."""
+    said = _WORD.findall(text.lower())
+    hedges = word_list("doubts", "hedges")
+    if not hedges.isdisjoint(said):
+        yield "hedged", next(w for w in said if w in hedges)
+    if _NEGATION.search(text):
+        yield "negated", ""
+    if _FORM.search(text):
+        yield "form", ""
+    if words > _LONG:
+        yield "long_sentence", ""
+    elif words <= _SHORT:
+        yield "short_sentence", ""
 
 
 def _spans(fact: Fact) -> list[tuple[int, int]]:

@@ -12,21 +12,16 @@ _AT_MOST = 3  # reasons added to one fact: more are not read
 def weigh(record: Record, page: Page) -> None:
     """Add to each fact of a draft that bears signs enough of a misreading the reasons to look at it twice."""
     table, signs = doubt_table(), Signs(page, record)
-    weighed = [(fact, _reasons(table, place, fact, signs.of(place, fact))) for place, fact in _weighable(record)]
-    for fact, reasons in weighed:
-        fact.look_twice.extend(reasons)
-
-
-def _weighable(record: Record) -> list[tuple[Address, Fact]]:
-    """Return the facts whose words can be misread; an element is a stretch of the note and nothing more."""
-    return [(place, fact) for place, fact in record.walk() if place.group != "elements" and fact.value is not None]
+    for place, fact in signs.facts:
+        if place.group != "elements" and fact.value is not None:  # an element is a stretch of the note, never misread
+            fact.look_twice.extend(_reasons(table, place, fact, signs.of(place, fact)))
 
 
 def _reasons(table: DoubtTable, place: Address, fact: Fact, found: list[tuple[str, str]]) -> list[str]:
     name = f"{place.group}.{place.field}"
     weights = table.weights[name]
     before = table.fields.get(name, 0.0) + table.values.get(f"{name}={fact.value}", 0.0)
-    if table.start + before + sum(weights[sign] for sign, _ in found) <= table.enough:
+    if table.start + before + sum([weights[sign] for sign, _ in found]) <= table.enough:
         return []
     told = [(weights[sign], table.signs[sign].reason, word) for sign, word in found]
     if before >= table.often:

@@ -28,7 +28,7 @@ class Address:
 
     def field_of(self, name: str) -> "Address":
         """Return the address of one field of this entry."""
-        return replace(self, field=name)
+        return Address(self.group, self.digit, self.part, self.side, name)
 
     def text(self) -> str:
         """Return the address as one line, e.g. 'repairs/ring/FDP/-/strands'."""
