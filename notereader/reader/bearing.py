@@ -57,8 +57,9 @@ def bearing(doc: Doc) -> Doc:
         groups += _line_groups(page, sentence, rows_at, settings_of_rows)
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
         groups += _fingers_by_place(page, sentence, groups, pair) + numbered.told(page, sentence)
-        groups.sort(key=lambda g: g.i)
-        _take_up_before(page, sentence, groups, focus)
+        if groups:
+            groups.sort(key=lambda g: g.i)
+            _take_up_before(page, sentence, groups, focus)
         _other_finger(page, sentence, groups, digits, tuple(seen))
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
         setting = Setting(
@@ -93,7 +94,8 @@ def bearing(doc: Doc) -> Doc:
             if named:
                 relabelled = not named[-1].tendons and not _says_which_finger(page, sentence, named[-1], setting)
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
-        listed, pair = _listed(setting) or listed, _two_fingers(groups) or pair
+        if groups:
+            listed, pair = _listed(setting) or listed, _two_fingers(groups) or pair
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
@@ -127,12 +129,13 @@ def _other_finger(
 
     It becomes a group of its own.
     """
+    if len(seen) != 2 or _LEADS_TO_OTHER.isdisjoint(sentence.said):
+        return
     words = page.words
-    said = words[sentence.i : sentence.j]
-    spots = range(sentence.i, sentence.j - 2) if "other" in said or not _NEIGHBOUR.isdisjoint(said) else ()
+    spots = range(sentence.i, sentence.j - 2)
     k = next((k for k in spots if words[k : k + 3] in _THE_OTHER or _its_neighbour(words, k)), -1)
     named = next((g.digits for g in reversed(groups) if g.digits and g.j <= k), digits)
-    if k < 0 or len(seen) != 2 or len(named) != 1 or named[0] not in seen or any(g.digits and g.i > k for g in groups):
+    if k < 0 or len(named) != 1 or named[0] not in seen or any(g.digits and g.i > k for g in groups):
         return
     end = k + (2 if words[k + 1] in _NEIGHBOUR else 3)
     kept = [g for g in groups if g.j <= k or g.i >= end]
@@ -149,6 +152,7 @@ def _its_neighbour(words: list[str], k: int) -> bool:
 
 _THE_OTHER = (["the", "other", "finger"], ["the", "other", "digit"])
 _NEIGHBOUR = frozenset(["neighbour", "neighbor"])
+_LEADS_TO_OTHER = _NEIGHBOUR | {"other"}
 
 
 def _under_heading(
@@ -184,6 +188,8 @@ def _after_mark(page: Page, sentence: Sentence, k: int) -> bool:
 
 def _nothing_ticked(page: Page, sentence: Sentence) -> bool:
     """'FPL   [ ] complete  [ ] partial   [ ]': a row of a form whose boxes are all empty turns to nothing."""
+    if "[" not in sentence.said:
+        return False
     standing = page.standing[sentence.i : sentence.j]
     words = page.words[sentence.i : sentence.j]
     boxes = sum(a == "[" and b == "]" for a, b in pairwise(words))
@@ -254,6 +260,7 @@ def _fingers_by_place(page: Page, sentence: Sentence, groups: list[Group], pair:
 
 _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
+_DENIED = frozenset(["not", "never"])
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
 
 
@@ -274,7 +281,9 @@ def _note_rows(
     known: dict[str, list[Group]],
 ) -> None:
     """Remember which tendons the numbered rows of a grid are about."""
-    own = {n for k in range(sentence.i, sentence.j) for n in rows_at.get(k, ())} if rows_at else set[int]()
+    if not rows_at:
+        return
+    own = {n for k in range(sentence.i, sentence.j) for n in rows_at.get(k, ())}
     for row in (rows[n] for n in sorted(own)):
         if row.number.isdecimal():
             known.setdefault(row.number, []).extend(g for g in groups if row.i <= g.i < row.j and g.tendons)
@@ -335,11 +344,11 @@ def _passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
 
 def _left_out(page: Page, sentence: Sentence) -> bool:
     """'The ring finger was not touched', 'Ring: skin only' name a digit without turning to it."""
-    words = page.words[sentence.i : sentence.j]
+    said = sentence.said
     if sentence.j - sentence.i > 12:
         return False
-    skin_deep = not _SKIN_DEEP.isdisjoint(words) or ("skin" in words and "only" in words)
-    return skin_deep or (not {"not", "never"}.isdisjoint(words) and any(w in _LEFT_OUT for w in words))
+    skin_deep = not _SKIN_DEEP.isdisjoint(said) or ("skin" in said and "only" in said)
+    return skin_deep or not (_DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))
 
 
 def _mentions_by_sentence(page: Page) -> list[list[Mention]]:

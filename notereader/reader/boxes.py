@@ -7,6 +7,7 @@ from notereader.reader.page import Break, Page, Sentence, page_of
 
 _OPENED, _CLOSED = frozenset(["[", "(", "{"]), frozenset(["]", ")", "}"])
 _DRAWN = {"\u2610": False, "\u25a1": False, "\u2611": True, "\u2612": True}  # boxes drawn as one sign: ticked or not
+BOX_SIGNS = _OPENED | _DRAWN.keys()  # no box without one of these
 _NOTHING = (["none"], ["nil"])
 _LONGEST_LABEL = 6  # words
 _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # other rows are read as a whole
@@ -16,7 +17,7 @@ _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone
 def boxes(doc: Doc) -> Doc:
     """Turn each ticked option of a row 'label: [x] one  [ ] other' into a cell told with its label. RETURNS the Doc."""
     page = page_of(doc)
-    if (_OPENED | _DRAWN.keys()).isdisjoint(page.words):
+    if BOX_SIGNS.isdisjoint(page.words):
         return doc
     found: list[Sentence] = []
     for sentence in page.sentences:
@@ -52,7 +53,7 @@ def find_boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
     """Return the boxes of a sentence: first word, word after, and whether ticked."""
     words = page.words
     found: list[tuple[int, int, bool]] = []
-    if (_OPENED | _DRAWN.keys()).isdisjoint(words[sentence.i : sentence.j]):
+    if BOX_SIGNS.isdisjoint(words[sentence.i : sentence.j]):
         return found
     for k in range(sentence.i, sentence.j - 1):
         if words[k] in _DRAWN:

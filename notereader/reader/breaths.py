@@ -26,13 +26,15 @@ _QUALIFIED = (["the", "intact"], ["an", "intact"], ["the", "cut"], ["the", "divi
 
 @Language.component("notereader_breaths")
 def breaths(doc: Doc) -> Doc:
-    """Cut unpunctuated runs of words into sentences. RETURNS the same Doc."""
+    """Cut unpunctuated runs of words into sentences, which hold from here on. RETURNS the same Doc."""
     page = page_of(doc)
     index_words(page)
     cut: list[Sentence] = []
     for sentence in page.sentences:
         cut += _cut(page, sentence) if _is_run(page, sentence) else [sentence]
     page.sentences = cut
+    for sentence in cut:
+        sentence.said = frozenset(page.words[sentence.i : sentence.j])
     return doc
 
 

@@ -21,11 +21,12 @@ _ABOUT_ONE_THING = frozenset(["tendon", "pulley", "sided", "structure", "anynerv
 def put_right(page: Page) -> None:
     """Give the words of a finger named by mistake the finger meant; what was changed is noted on the Page."""
     for n, sentence in enumerate(page.sentences):
-        named = _wrong_finger(page, sentence, page.sentences[n : n + 3])
-        if named is not None:
-            _rename(page, *named)
-            continue
-        if sentence.section != "addendum" and _CORRECTS.isdisjoint(page.words[sentence.i : sentence.j]):
+        if "wrong" in sentence.said:
+            named = _wrong_finger(page, sentence, page.sentences[n : n + 3])
+            if named is not None:
+                _rename(page, *named)
+                continue
+        if sentence.section != "addendum" and _CORRECTS.isdisjoint(sentence.said):
             continue
         pair = _pair(page, sentence)
         before = [m for m in page.mentions if m.kind == "digit" and m.j <= sentence.i]

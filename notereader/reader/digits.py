@@ -46,7 +46,7 @@ def settle_digits(page: Page) -> None:
     _name_parts(page)
     _number_digits(page)
     index_words(page)
-    page.mentions = [m for m in page.mentions if not _unconfirmed(page, m)]
+    page.mentions = [m for m in page.mentions if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m)]
 
 
 def _name_parts(page: Page) -> None:
@@ -185,11 +185,9 @@ def _ends_number(page: Page, k: int) -> bool:
 
 
 def _unconfirmed(page: Page, mention: Mention) -> bool:
-    """Tell whether a word that only may name a digit does not do so here; a confirmed one becomes a digit."""
+    """Tell whether a word that may name a digit does not do so here; one confirmed becomes a digit."""
     if mention.kind == "digit":
         return _no_digit(page, mention) or _counts_digits(page, mention)
-    if mention.kind != "digit?":
-        return False
     if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
         mention.kind = "digit"
         return False

@@ -20,6 +20,8 @@ class NumberedRepairs:
     def told(self, page: Page, sentence: Sentence) -> list[Group]:
         """Return a group for every 'repair 1', 'repairs 1 and 2' of a sentence whose tendon is known."""
         found: list[Group] = []
+        if not self.tendons or _NOUNS.isdisjoint(sentence.said):
+            return found
         words = page.words
         for k in range(sentence.i, sentence.j - 1):
             if words[k] not in _NOUNS:
@@ -34,6 +36,8 @@ class NumberedRepairs:
 
     def note(self, page: Page, sentence: Sentence, groups: list[Group], digits: tuple[str, ...]) -> None:
         """Remember a heading with a number, and the first tendon named below it."""
+        if not self.pending and _NOUNS.isdisjoint(sentence.said):
+            return
         words = page.words[sentence.i : sentence.j]
         words = words[:-1] if words[-1:] == [":"] else words
         heads = len(words) <= _LONGEST_HEAD and words[-2:-1] != [] and words[-2] in _NOUNS and words[-1].isdecimal()

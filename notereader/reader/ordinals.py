@@ -15,6 +15,8 @@ def places_told(page: Page, sentence: Sentence, mentions: list[Mention]) -> list
     """Return the words of a sentence that point to a tendon by its place, each with the word for the place."""
     words = page.words
     found: list[tuple[int, str]] = []
+    if _PLACES.keys().isdisjoint(sentence.said):
+        return found
     for k in range(sentence.i, sentence.j - 1):
         word = words[k + 1]
         if words[k] != "the" or word not in _PLACES or not _stands_alone(words, k + 2, sentence.j):
@@ -26,6 +28,8 @@ def places_told(page: Page, sentence: Sentence, mentions: list[Mention]) -> list
 
 def fingers_told(page: Page, sentence: Sentence) -> list[tuple[int, int]]:
     """Return the words that point to one of two fingers: 'in the former A2 was vented', each with its place, 0 or 1."""
+    if _OF_TWO.isdisjoint(sentence.said):
+        return []
     words = page.words
     return [
         (k, 0 if words[k + 1] == "former" else 1)

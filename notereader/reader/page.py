@@ -82,6 +82,9 @@ class Sentence:
     block: int
     label: bool = False  # starts a line
     prefix: list[tuple[int, int]] = field(default_factory=list)  # labels of a grid's cell, read as if before it
+    said: frozenset[str] = (
+        frozenset()
+    )  # its words, known once no step cuts sentences any more: most hold none looked for
 
 
 @dataclass(slots=True)

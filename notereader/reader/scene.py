@@ -73,7 +73,7 @@ class Scene:
         self.sentence = self.setting.sentence
         self.header = self.sentence.section in ("procedure", "diagnosis")
         self.kinds = frozenset([m.kind for m in self.mentions])
-        self.said = frozenset(self.page.words[self.sentence.i : self.sentence.j])
+        self.said = self.sentence.said
         self.units = frozenset([q.unit for q in self.quantities])
         self.left_out = [g for g in self.setting.groups if g.excepted and g.digits]
 

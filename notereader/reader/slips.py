@@ -8,6 +8,7 @@ _PLURALS = frozenset(["slips", "halves", "limbs", "tails"])
 _SAYS = frozenset(["was", "is", "being", "had", "has", "were", "cut", "gone", "intact", "whole", "one"])
 _OTHERS = frozenset(["pulley", "pulley?", "sided", "bundle", "anynerve", "anyartery", "structure"])
 _LEADS_ON = frozenset(["of", "to", "through", "into", "from", "under", "at"])
+_APART = frozenset(["out", "away"])
 _ACTS = frozenset(["i", "we", "and", "then", "to", "was", "were"])
 _OF_IT = frozenset(["fds", "superficialis", "sublimis", "superficial"])
 
@@ -20,9 +21,10 @@ def settle_slips(page: Page) -> None:
     latest = ""
     for sentence in page.sentences:
         inside = within(page.mentions, sentence.i, sentence.j)
-        if not any(m.kind in _OTHERS for m in inside):
+        if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
             made += _told(page, sentence, inside, latest)
-        made += _taken_out(page, sentence, inside)
+        if not _APART.isdisjoint(sentence.said):
+            made += _taken_out(page, sentence, inside)
         latest = next((m.value for m in reversed(inside) if m.kind == "tendon"), latest)
     slips = [*made, *(m for m in page.mentions if m.kind == "slip" and m.value in _SIDES)]
     taken = {k for m in slips for k in range(m.i, m.j)}
@@ -54,7 +56,7 @@ def _taken_out(page: Page, sentence: Sentence, inside: list[Mention]) -> list[Me
     words, found = page.words, []
     slips = [m for m in inside if m.kind == "slip"]
     for k in range(sentence.i + 3, sentence.j) if slips else ():
-        if words[k] not in ("out", "away") or (k + 1 < sentence.j and words[k + 1] in _LEADS_ON):
+        if words[k] not in _APART or (k + 1 < sentence.j and words[k + 1] in _LEADS_ON):
             continue
         verb = next((n for n in range(k - 1, max(sentence.i, k - 9), -1) if words[n] in ("took", "cut", "take")), None)
         if verb is not None and any(verb < m.i and m.j <= k for m in slips) and words[verb - 1] in _ACTS:

@@ -11,7 +11,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.boxes import boxes_trail, find_boxes, option_after, option_before
+from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_after, option_before
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
@@ -98,11 +98,14 @@ def _mark_asides(page: Page) -> None:
     """'(SHO asks: why not? Two strands of anything is a worry.)': a remark in brackets goes on to where they close."""
     open_block = -1
     for sentence in page.sentences:
-        words = page.words[sentence.i : sentence.j]
         if sentence.block == open_block:
             _mark(page, sentence.i, sentence.j, "teaching")
-            open_block = -1 if ")" in words else open_block
-        elif _is_aside_of(words[:4]) and words[0] == "(" and ")" not in words:
+            open_block = -1 if ")" in sentence.said else open_block
+        elif (
+            page.words[sentence.i] == "("
+            and ")" not in sentence.said
+            and _is_aside_of(page.words[sentence.i : min(sentence.i + 4, sentence.j)])
+        ):
             open_block = sentence.block
         else:
             open_block = -1
@@ -111,9 +114,11 @@ def _mark_asides(page: Page) -> None:
 def _mark_disowned(page: Page) -> None:
     """'The paragraph above does not fit this patient': what the block before it said is nobody's finding."""
     for n, sentence in enumerate(page.sentences):
+        if "above" not in sentence.said or _DISOWNS.isdisjoint(sentence.said):
+            continue
         words = page.words[sentence.i : sentence.j]
         named = not _TEXTS.isdisjoint(words) or words[:3] in (["the", "above", "is"], ["the", "above", "should"])
-        if not _DISOWNS.isdisjoint(words) and named and "above" in words:
+        if named:
             before = page.sentences[n - 1].block if n and page.sentences[n - 1].block != sentence.block else -1
             for other in page.sentences[:n]:
                 if other.block == before or (before < 0 and other.block == sentence.block):
@@ -134,6 +139,8 @@ _USUAL = frozenset(["usual", "customary", "standard", "normal", "regular", "habi
 
 def _mark_contrast(page: Page, sentence: Sentence) -> None:
     """'A two-strand modified Kessler of 4-0, not a 4-strand cruciate of 3-0': all of what it was not."""
+    if "not" not in sentence.said:
+        return
     words = page.words
     for k in range(sentence.i + 1, sentence.j - 2):
         if words[k] == "not" and words[k + 1] in _THE and words[k + 2] in _USUAL:
@@ -150,7 +157,7 @@ def _mark_contrast(page: Page, sentence: Sentence) -> None:
 
 def _mark_misquoted(page: Page, sentence: Sentence) -> None:
     """'My entry "FDP intact" is to be read accordingly', '"Day 14" is a slip': what is quoted holds no more."""
-    if '"' not in page.words[sentence.i : sentence.j]:
+    if '"' not in sentence.said:
         return
     marks = [k for k in range(sentence.i, sentence.j) if page.words[k] == '"']
     for first, last in zip(marks[::2], marks[1::2], strict=False):
@@ -161,21 +168,28 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
 
 def _mark_disregarded(page: Page, sentence: Sentence) -> None:
     """'The core is 4-0, please disregard 3-0 in the report above': what is to be disregarded holds no more."""
+    if _TO_DISREGARD.isdisjoint(sentence.said):
+        return
     for k in range(sentence.i, sentence.j - 1):
-        if page.words[k] in ("disregard", "ignore") and page.words[k + 1] not in ("the", "this", "that", "it", "above"):
+        if page.words[k] in _TO_DISREGARD and page.words[k + 1] not in ("the", "this", "that", "it", "above"):
             end = next((n for n in range(k, sentence.j) if page.words[n] in (",", ";", ".")), sentence.j)
             _mark(page, k, end, "teaching")
 
 
+_TO_DISREGARD = frozenset(["disregard", "ignore"])
+
+
 def _mark_muscles(page: Page, sentence: Sentence) -> None:
     """'Lumbrical to ring FDP: ragged, excised': what is told behind the label is the muscle's fate."""
-    words = page.words[sentence.i : sentence.j]
-    if words[0] in ("lumbrical", "lumbricals", "lumb") and ":" in words[:8]:
+    muscle = page.words[sentence.i] in ("lumbrical", "lumbricals", "lumb")
+    if muscle and ":" in page.words[sentence.i : min(sentence.i + 8, sentence.j)]:
         _mark(page, sentence.i, sentence.j, "other")
 
 
 def _mark_stranger(page: Page, sentence: Sentence) -> None:
     """'Addendum on a different patient (filed in error): "index FDP, eight strands"': nothing of this hand."""
+    if _OTHER.isdisjoint(sentence.said):
+        return
     pairs = pairwise(page.words[sentence.i : sentence.j])
     if any(first in _OTHER and second in ("patient", "chart", "case") for first, second in pairs):
         _mark(page, sentence.i, sentence.j, "teaching")
@@ -185,9 +199,17 @@ _OTHER = frozenset(["different", "another", "wrong", "other"])
 _RISKS = word_list("standing", "risks")
 
 
+_OPENERS = frozenset(
+    ["consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed", "(", "note", "nb"]
+    + ["were", "should", "had"]
+)
+
+
 def _opening(page: Page, sentence: Sentence) -> str:
     """Return what the first words of a sentence make of it: a consent, or a condition without 'if'."""
     first = page.words[sentence.i : sentence.i + 4]
+    if first[0] not in _OPENERS:
+        return ""
     if (
         first[:1] in (["consent"], ["risks"], ["risk"])
         and len(first) > 1
@@ -208,7 +230,7 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "conditional"
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
         return "conditional"
-    if first[:1] == ["had"] and {"would", "should", "might"} & set(page.words[sentence.i : sentence.j]):
+    if first[:1] == ["had"] and {"would", "should", "might"} & sentence.said:
         return "considered"
     return ""
 
@@ -235,8 +257,10 @@ def _mark_last_label(page: Page, sentence: Sentence) -> bool:
     last = sentence.j - 1
     while last > sentence.i and page.words[last].startswith("__"):
         last -= 1
+    if page.words[last] != ":":
+        return False
     column = next((k for k in range(last, sentence.i, -1) if page.breaks[k] == Break.COLUMN), None)
-    if column is None or page.words[last] != ":" or last - column > _LABEL_WIDE:
+    if column is None or last - column > _LABEL_WIDE:
         return False
     if ":" not in page.words[sentence.i : column - 1]:
         return False
@@ -256,7 +280,7 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
 
 def _mark_unticked(page: Page, sentence: Sentence) -> None:
     """'[ ] released  [x] intact', 'released [ ]   intact [x]': what an empty box stands for was not chosen."""
-    boxes = find_boxes(page, sentence)
+    boxes = [] if BOX_SIGNS.isdisjoint(sentence.said) else find_boxes(page, sentence)
     trailing = boxes_trail(page, sentence, boxes)
     for i, j, ticked in boxes:
         if ticked:
@@ -278,9 +302,9 @@ _STOPS = frozenset([".", ";", ","])
 
 def _mark_yes_or_no(page: Page, sentence: Sentence) -> None:
     """'Locking: Y / N': a question of a form with both answers still there was not answered."""
-    words = page.words
-    if "/" not in words[sentence.i : sentence.j]:
+    if "/" not in sentence.said:
         return
+    words = page.words
     for k in range(sentence.i + 1, sentence.j - 2):
         if words[k] in ("y", "yes") and words[k + 1] == "/" and words[k + 2] in ("n", "no"):
             if words[k + 3 : k + 4] in ([":"], ["="]) and k + 4 < sentence.j and page.breaks[k + 4] < Break.LINE:
@@ -292,6 +316,8 @@ def _mark_yes_or_no(page: Page, sentence: Sentence) -> None:
 
 def _mark_open_choice(page: Page, sentence: Sentence) -> None:
     """'Ends: clean / ragged / crushed' of a template that nobody struck through: nothing was chosen."""
+    if "/" not in sentence.said and ">" not in sentence.said:
+        return
     words = page.words
     colon = next((k for k in range(sentence.i, min(sentence.i + 8, sentence.j)) if words[k] == ":"), None)
     if colon is None:
@@ -409,17 +435,22 @@ _MENDED = frozenset(["repaired", "repair", "mended", "sewn", "sutured", "fixed"]
 
 def _mended_before(page: Page, sentence: Sentence) -> bool:
     """'had his FDP mended here on 4 November 2031 with a two-strand Kessler': a repair dated before this operation."""
-    words = page.words[sentence.i : sentence.j]
-    if "had" not in words or _MENDED.isdisjoint(words):
+    if "had" not in sentence.said or _MENDED.isdisjoint(sentence.said):
         return False
+    words = page.words[sentence.i : sentence.j]
     dated = [d.value for s in page.sections if s.kind == "date" for d in page.dates if s.h <= d.i < s.j]
     here = [d for d in page.dates if sentence.i <= d.i < sentence.j and not d.yearless]
     had = sentence.i + words.index("had")
     return bool(dated) and any(d.value < min(dated) and d.i > had for d in here)
 
 
+_HAD_BEEN = frozenset(["had", "been"])
+
+
 def _in_a_month_before(page: Page, sentence: Sentence) -> bool:
     """'FDS there had been cut out in June': a month alone, behind 'had been', is before this operation."""
+    if not _HAD_BEEN <= sentence.said:
+        return False
     words = page.words
     for k in range(sentence.i, sentence.j - 5):
         if words[k] == "had" and words[k + 1] == "been":
