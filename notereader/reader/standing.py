@@ -200,8 +200,10 @@ _RISKS = word_list("standing", "risks")
 
 
 _OPENERS = frozenset(
-    ["consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed", "(", "note", "nb"]
-    + ["were", "should", "had"]
+    [
+        *("consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed"),
+        *("(", "note", "nb", "were", "should", "had"),
+    ]
 )
 
 
@@ -449,7 +451,7 @@ _HAD_BEEN = frozenset(["had", "been"])
 
 def _in_a_month_before(page: Page, sentence: Sentence) -> bool:
     """'FDS there had been cut out in June': a month alone, behind 'had been', is before this operation."""
-    if not _HAD_BEEN <= sentence.said:
+    if not _HAD_BEEN.issubset(sentence.said):
         return False
     words = page.words
     for k in range(sentence.i, sentence.j - 5):
