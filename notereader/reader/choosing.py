@@ -102,6 +102,19 @@ def _extent(found: list[Finding]) -> Finding:
     return _body_last(hurt) if hurt else found[0]
 
 
+def _other_extent(found: list[Finding]) -> Finding:
+    """Of a nerve or a vessel hurt beats intact; the body beats the lists; a part told to be cut beats 'cut'."""
+    hurt = [f for f in found if f.value != "intact"]
+    return _weakest("partial", "complete", "contused")(_body(hurt)) if hurt else _body_first(found)
+
+
+def _other_treatment(found: list[Finding]) -> Finding:
+    """The last that the body tells; but what a graft or a tube bridged was not only 'repaired'."""
+    last = _body_last(found)
+    bridged = [f for f in found if f.value in ("grafted", "conduit")]
+    return bridged[-1] if bridged and last.value == "repaired" else last
+
+
 def _pulley(found: list[Finding]) -> Finding:
     """The last thing done wins; what was found of a pulley counts only where nothing was done."""
     body = _body(found)
@@ -131,8 +144,8 @@ _CHOOSERS: dict[str, Callable[[list[Finding]], Finding]] = {
     "glide": _body_last,
     "repairs.treatment": _treatment,
     "repairs.extent": _extent,
-    "injuries.treatment": _body_last,
-    "injuries.extent": _weakest("complete", "partial", "contused", "intact"),
+    "injuries.treatment": _other_treatment,
+    "injuries.extent": _other_extent,
     "finding": _pulley,
     "zone": lambda found: max(_body(found), key=lambda f: len(str(f.value)) if str(f.value)[:-1] in ("I", "II") else 0),
 }

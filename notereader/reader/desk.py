@@ -62,7 +62,9 @@ class Desk:
     last_pulley_end: int = -1  # where the last sentence that named pulleys ended
     last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = made_by(default_factory=list)
     last_parts_end: int = -1  # where the last sentence about another structure ended
+    listed: str = ""  # the nerve or artery whose sides the lines tell one by one
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
+    broken: list[tuple[str, tuple[str | None, ...]]] = made_by(default_factory=list)  # bones told broken, with digits
     last_pulley_named: bool = False  # the pulleys spoken of last were named, not only a place of something else
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     _deep_named: list[Target] | None = None  # once looked for

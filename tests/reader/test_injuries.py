@@ -211,7 +211,7 @@ def test_plates_ligaments_extensors(sentence: str, lines: dict[str, str]) -> Non
         ("P1 was fractured obliquely. It was fixed with two lag screws.", {"ring phalanx": "fixed"}),
         ("The fifth metacarpal was broken and was plated.", {"small metacarpal": "fixed"}),
         ("The second metacarpal fracture was fixed with a plate.", {"index metacarpal": "fixed"}),
-        ("Chip fracture of P2, not fixed.", {}),
+        ("Chip fracture of P2, not fixed.", {"ring phalanx": "left"}),
         ("The PIP joint was transfixed with a K-wire.", {}),
     ],
 )

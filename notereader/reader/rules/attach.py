@@ -28,7 +28,10 @@ _DENIES_A_LIST = word_list("attach", "denies_a_list")
 _TELLING = word_list("attach", "telling")
 _OF = frozenset(["of", "the", "a", "an", "this", "its", "was", "were", "is", "pulley"])
 _NEEDLESS = (["not", "necessary"], ["not", "needed"], ["not", "required"], ["not", "done"], ["not", "performed"])
+_ARE = (["were"], ["was"], ["are"], ["is"])
 _STOP = frozenset([";", ".", "|"])
+_SAME = frozenset(["same", "that", "this"])  # 'the ulnar nerve of the same finger was normal'
+_FINGERS = frozenset(["finger", "digit", "hand", "side"])
 _EMPTY = frozenset(["unticked", "unfilled"])
 
 
@@ -144,7 +147,10 @@ class Attachment:
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
             seen = word in ("and", ",") and before in _SEEN
             all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
-            if not (bridge or seen or all_of_them or (said and word in (",", "and"))):
+            aside = (
+                word == "," and words[n + 1 : n + 2] in _ARE
+            )  # 'its counterpart, and both nerves of the ring, were fine'
+            if not (bridge or seen or all_of_them or aside or (said and word in (",", "and"))):
                 return False
             before = word
         return len(words) <= 14
@@ -157,6 +163,9 @@ class Attachment:
                 if column and ("_" in self.scene.words(m.j, thing.i) or thing.j in self.said):
                     return None  # 'A2 _intact_   A3 _cut_' of a form filled in, 'A2 sewn back 4-0   A4 ok'
                 between = self._between(m.j, thing.i)
+                between = [
+                    w for w in between if w != "," or not self.scene.header
+                ]  # 'Complete laceration, ulnar nerve'
                 near = len(between) <= 14 and all(w in _LEAD or self._measure(w) for w in between)
                 return thing if near and not _PLACE & set(between) - {"over"} else None
         return None
@@ -168,6 +177,7 @@ class Attachment:
         """Return the words from i to j but those that say which finger or say something themselves."""
         page = self.scene.page
         kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words and k not in self.fingers)
+        kept = (k for k in kept if page.words[k] not in _SAME or page.words[k + 1] not in _FINGERS)
         return [page.words[k] for k in kept if page.standing[k] not in _EMPTY and page.words[k].strip("_")]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
@@ -291,9 +301,14 @@ class Attachment:
             between = self._between(self.things[k - 1].j, self.things[k].i)
             joined = joined or bool({"and", "&"} & set(between)) or between == ["+"]
             plain = all(w in _CHAIN or self._measure(w) for w in between)
-            told = any(w in self.said for w in range(self.things[k - 1].j, self.things[k].i))
-            if not joined or not between or len(between) > 7 or not plain or (told and between[:1] == ["and"]):
+            told = self._told_between(self.things[k - 1].j, self.things[k].i)
+            if not joined or not between or len(between) > 7 or not plain or told:
                 break  # 'the A2 pulley was left untouched and the A4 pulley was incised'
             k -= 1
             found.append(self.things[k])
         return found
+
+    def _told_between(self, i: int, j: int) -> bool:
+        """Tell whether what is said of a thing ends before the next is named: 'A2 was left, and the A4 was incised'."""
+        last = max((k for k in range(i, j) if k in self.said), default=-1)
+        return last >= 0 and bool({"and", ",", "&"} & set(self.scene.words(last + 1, j)))

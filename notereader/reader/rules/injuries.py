@@ -11,9 +11,11 @@ from notereader.reader.rules.injury_words import (
     extent_said,
     fine_suture_at,
     is_fine_suture,
+    only_a_share,
     words_said,
 )
-from notereader.reader.rules.structures import Part, digits_of, hurt_digits, hurt_ones, named_sides, parts_of, told_of
+from notereader.reader.rules.part_digits import Part, digits_of, hurt_digits, hurt_ones, told_of
+from notereader.reader.rules.structures import named_sides, parts_of
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -26,7 +28,9 @@ _GLUE = word_list("injuries", "glue")
 _PRONOUNS = word_list("injuries", "pronouns")
 _PART_NOUNS = word_list("injuries", "part_nouns")
 _ALIKE = frozenset(["likewise", "too", "similarly", "ditto", "same", "also"])
+_SAME_PLACES = frozenset(["finger", "digit", "side", "level", "thumb", "hand"])
 _SIDED = frozenset(["digital nerve", "digital artery", "collateral ligament"])
+_JOINS = frozenset(["joined", "repaired", "sutured", "sewed", "mended", "stitched", "united"])  # 'I joined the tendon'
 
 
 def injuries(desk: Desk, scene: Scene) -> None:
@@ -40,7 +44,7 @@ def injuries(desk: Desk, scene: Scene) -> None:
 
 def _read(desk: Desk, scene: Scene) -> None:
     goes_on = bool(desk.last_parts) and scene.sentence.i == desk.last_parts_end
-    if scene.kinds.isdisjoint(_NAMES) and not goes_on and not _of_nerves(scene):
+    if scene.kinds.isdisjoint(_NAMES) and not goes_on and not _of_nerves(scene) and not desk.listed:
         return
     named = parts_of(desk, scene)
     groups = _joined(scene, [p for p in named if scene.told(p.i)])
@@ -119,7 +123,11 @@ def _rest(scene: Scene) -> list[Thing]:
 def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Mention]:
     """'the median nerve is divided, the radial artery likewise', 'and the artery with it', 'so were both bundles'."""
     after = scene.words(group[-1].j, min(group[-1].j + 3, scene.sentence.j))
-    ahead = set(scene.words(max(scene.sentence.i, group[0].i - 4), group[0].i))
+    ahead = set(
+        scene.words(max(scene.sentence.i, group[0].i - (9 if group[0].i - 9 > scene.sentence.i else 4)), group[0].i)
+    )
+    if "same" in after and scene.next_word(group[-1].j + after.index("same") + 1) in _SAME_PLACES:
+        after.remove("same")  # 'the ulnar digital nerve of the same finger was normal'
     alike = bool((_ALIKE - {"also"}) & set(after)) or after[:2] == ["with", "it"]
     if not (alike or ({"so", "as"} & ahead and {"were", "was", "are", "is"} & ahead)):
         return []
@@ -159,6 +167,8 @@ def _lay_extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention
     if not found:
         return ""
     value, m = min(found, key=lambda f: EXTENTS.index(f[0]))
+    if value == "complete" and only_a_share(scene, group[0].i):
+        value = "partial"
     _put(desk, scene, group, "extent", value, m.i, m.j)
     return value
 
@@ -182,7 +192,7 @@ def _lay_treatment(desk: Desk, scene: Scene, group: list[Part], words: list[Ment
 
 def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     """'It was left alone.' 'That left a gap, so a conduit was sewn in.' right after a sentence about a nerve."""
-    blocked = [t for t in _rest(scene) if not t.vague]
+    blocked = [t for t in _rest(scene) if not t.vague or scene.word_before(t.i) in _JOINS]
     opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 6, scene.sentence.j)))
     answer = scene.page.words[scene.sentence.i - 1] == "?"
     if blocked or not (answer or _PRONOUNS & opening):

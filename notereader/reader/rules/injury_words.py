@@ -127,11 +127,24 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     if m.kind not in ("extent", "nervestate", "cut") or m.value not in EXTENTS:
         return ""
     word = " ".join(scene.words(m.i, m.j))
+    if structure in _FIXABLE and "off" in scene.words(m.i, m.j + 1):
+        return ""  # a plate torn off its bone
     if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
         return ""
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
         return "intact" if _denied_of_both(scene, m) and m.value in ("complete", "partial") else ""
     return m.value
+
+
+def only_a_share(scene: Scene, i: int) -> bool:
+    """'The radial half of the median nerve was divided', '40 % of the nerve was cut': a part of what word i names."""
+    before = scene.words(max(scene.sentence.i, i - 4), i)
+    while before and before[-1] in ("the", "a", "its"):
+        before = before[:-1]
+    return len(before) > 1 and before[-1] == "of" and before[-2] in _SHARES
+
+
+_SHARES = word_list("injuries", "shares")
 
 
 # --- treatment
@@ -148,7 +161,11 @@ def deed_said(scene: Scene, structure: str, m: Mention) -> str:
     if word.startswith(("not", "no ", "un", "nothing", "without")):
         return value
     after = scene.words(m.j, min(m.j + 2, scene.sentence.j))
-    if is_denied(scene, m, 3) or after in (["was", "not"], ["were", "not"]) or after[:1] in (["omitted"], ["deferred"]):
+    if (
+        is_denied(scene, m, 1 if value == "left" else 3)
+        or after in (["was", "not"], ["were", "not"])
+        or after[:1] in (["omitted"], ["deferred"])
+    ):
         return "left" if value == "repaired" else ""
     return value
 

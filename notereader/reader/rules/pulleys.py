@@ -7,10 +7,10 @@ from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
+from notereader.reader.rules.part_digits import every_digit
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, excepted_pulleys, named
 from notereader.reader.rules.pulley_shares import Share, in_full, only_part, part_in, reach_end, reach_of, share_in
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
-from notereader.reader.rules.structures import every_digit
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 

@@ -1,71 +1,44 @@
 """Which nerve, artery, plate, ligament or extensor tendon is named, on which side, of which digit."""
 
-from dataclasses import dataclass
-
-from notereader.reader.desk import Desk, Finding
-from notereader.reader.groups import DIGITS, Group
+from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
-from notereader.reader.scene import Scene, digits_at
+from notereader.reader.rules.part_digits import PAIRED, Part, hurt_ones, told_of
+from notereader.reader.rules.part_links import beside, counted_ones, is_lead, leading_side, only_told_by, rest_of
+from notereader.reader.rules.part_lists import label_of, listed_parts
+from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
-_NO_DIGIT = frozenset(
-    ["median nerve", "ulnar nerve", "radial nerve branch", "radial artery", "ulnar artery", "common digital nerve"]
-)
-_PAIRED = frozenset(["digital nerve", "digital artery"])
 _OF_A_DIGIT = {"ulnar nerve": "digital nerve", "radial artery": "digital artery", "ulnar artery": "digital artery"}
 _BETWEEN = word_list("structures", "between")
 _SIDE_LEADS = word_list("structures", "side_leads")
 _AFTER_SIDE = word_list("structures", "after_side")
 _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
+_FELLOWS = word_list("structures", "fellows")
 _WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
 _WRIST_WORDS = frozenset(["forearm", "carpal", "guyon"])
-_COUNTS = {"both": 2, "two": 2, "either": 2, "neither": 2, "three": 3, "four": 4}
-# 'radial digital nerve repair, ring'
-_LESIONS = frozenset(
-    ["repair", "repaired", "suture", "graft", "grafting", "laceration", "division", "injury", "divided"]
-)
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
-# What 'the nerve' and 'the artery' may be.
-_CALLED = {
-    "nerve": ("digital nerve", "common digital nerve", "median nerve", "ulnar nerve", "radial nerve branch"),
-    "artery": ("digital artery", "radial artery", "ulnar artery"),
-}
-_ITS = frozenset(["its", "companion", "accompanying", "adjacent", "adjoining", "neighbouring"])
-_BESIDE = (["beside", "it"], ["next", "to"], ["with", "it"], ["alongside"], ["alongside", "it"])
-
-
-@dataclass(slots=True)
-class Part:
-    """A structure named in words i to j: which, on which sides."""
-
-    i: int
-    j: int
-    structure: str
-    sides: tuple[str | None, ...]
-    bare: bool = False  # only its side is named: 'the radial was cut'
-    digits: tuple[str | None, ...] = ()  # where it is the one told of before, that one's digits
-
-
-def told_of(desk: Desk, structure: str) -> list[Finding]:
-    """Return the findings laid down so far of a structure, on every side of every digit."""
-    sides = ("radial", "ulnar", None)
-    return [f for d in (*DIGITS, None) for side in sides for f in desk.told_of("injuries", (d, structure, side))]
-
-
-def hurt_ones(desk: Desk, word: str) -> list[Finding]:
-    """Return the findings of every 'nerve' or 'artery' that are not 'intact'."""
-    return [f for name in _CALLED.get(word, ()) for f in told_of(desk, name) if f.value != "intact"]
 
 
 def parts_of(desk: Desk, scene: Scene) -> list[Part]:
     """Return the structures named in a sentence, in order."""
-    mentions = sorted(scene.mentions, key=lambda m: (m.i, m.i - m.j))
-    found = _parts(desk, scene, [m for m in mentions if not _needs_before(scene, m)], [])
+    listed = listed_parts(desk, scene)
+    label = label_of(scene) if listed else None
+    mentions = sorted((m for m in scene.mentions if label is None or m.i != label.i), key=lambda m: (m.i, m.i - m.j))
+    mentions = [m for m in mentions if not _is_told_below(scene, m)]
+    found = [*listed, *_parts(desk, scene, [m for m in mentions if not _needs_before(scene, m)], listed)]
     found += _bare_sides(desk, scene, found)
     found += _the_other(desk, scene, found)
     found += _parts(desk, scene, [m for m in mentions if _needs_before(scene, m)], found)
     return sorted(found, key=lambda p: p.i)
+
+
+def _is_told_below(scene: Scene, m: Mention) -> bool:
+    """'The nerve which was divided was the ulnar digital nerve': which nerve is said further on."""
+    if m.kind not in ("anynerve", "anyartery") or scene.next_word(m.j) not in ("which", "that"):
+        return False
+    named = [n for n in scene.of("sided", "structure") if m.j < n.i <= m.j + 10]
+    return bool(named) and scene.words(named[0].i - 2, named[0].i) in (["was", "the"], ["is", "the"], ["was", "its"])
 
 
 def _needs_before(scene: Scene, m: Mention) -> bool:
@@ -115,18 +88,29 @@ def _after(scene: Scene, j: int) -> list[Mention]:
 
 def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
     if m.kind == "sided":
-        return _sided(scene, m)
+        return [] if is_lead(scene, m) else _sided(scene, m)
     if m.kind == "bundle":
+        rest = [p for s in sorted(PAIRED, reverse=True) for p in rest_of(desk, scene, m, s, before) or []]
+        if rest:
+            return rest
         word = (scene.words(m.i, m.j) or [""])[-1]
-        sides = _sides(scene, m, both=word.endswith("s"))
+        sides = _sides(scene, m, both=word.endswith("s") or _word_ahead(scene, m.i) in ("both", "each", "neither"))
         return [Part(m.i, _end(scene, m), s, sides) for s in ("digital nerve", "digital artery")]
     if m.kind == "structure":
-        return _structure(desk, scene, m)
+        return _structure(desk, scene, m, before)
     if m.kind in ("anynerve", "anyartery"):
         return [] if _of_a_graft(scene, m) else _unnamed(desk, scene, m, before)
     if m.kind == "role" and m.value == "nerve" and m.j > m.i and scene.page.words[m.i] == "nerve":
         return _known(desk, scene, m, "nerve")
     return []
+
+
+def _word_ahead(scene: Scene, i: int) -> str:
+    """Return the word before word i that is no name of a finger: 'both thumb nerves'."""
+    k = i - 1
+    while k >= scene.sentence.i and (k in scene.page.digit_words or scene.page.words[k] in ("thumb", "its", "the")):
+        k -= 1
+    return scene.page.words[k] if k >= scene.sentence.i else ""
 
 
 def _of_a_graft(scene: Scene, m: Mention) -> bool:
@@ -142,8 +126,17 @@ def _sided(scene: Scene, m: Mention) -> list[Part]:
     return [Part(m.i, m.j, s, tuple(dict.fromkeys(sides))) for s in structures]
 
 
-def _structure(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
-    if m.value in _PAIRED:
+def _structure(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
+    if m.value in PAIRED:
+        rest = rest_of(desk, scene, m, m.value, before)
+        near = rest or beside(desk, scene, m, m.value, before)
+        if near or rest is not None:
+            return near
+        if scene.header and scene.word_before(m.i) not in ("both", "all") and not _sides(scene, m, both=False)[0]:
+            return []  # 'repair of digital nerves', 'with digital nerve repair': not which
+        counted = counted_ones(desk, scene, m, m.value) if _plural(scene, m) else None
+        if counted is not None:
+            return counted
         return [Part(m.i, _end(scene, m), m.value, _sides(scene, m, both=_plural(scene, m)))]
     if m.value in ("phalanx", "metacarpal"):
         return []
@@ -192,7 +185,7 @@ def _of_digit(desk: Desk, scene: Scene, m: Mention) -> bool:
     after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
     if after[:1] in (["of"], ["to"]) and ({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after)):
         return True
-    digital = any(n.kind == "bundle" or n.value in _PAIRED for n in scene.of("bundle", "structure"))
+    digital = any(n.kind == "bundle" or n.value in PAIRED for n in scene.of("bundle", "structure"))
     if scene.setting.digits and scene.every_digit and not _at_the_wrist(desk):
         return True
     return digital or any(n.value.endswith(("digital nerve", "digital artery")) for n in scene.of("sided"))
@@ -224,29 +217,36 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     """'both arteries', 'the nerve', 'nerve and artery on the radial side': digital ones in a finger."""
     word = (scene.words(m.i, m.j) or [""])[-1]
     structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
-    if before and before[-1].structure in _PAIRED and scene.words(m.j, m.j + 3) in _SAME_SIDE:
+    if before and before[-1].structure in PAIRED and scene.words(m.j, m.j + 3) in _SAME_SIDE:
         return [Part(m.i, m.j, structure, before[-1].sides)]
+    rest = rest_of(desk, scene, m, structure, before)
+    near = rest or beside(desk, scene, m, structure, before)
+    if near or rest is not None or (structure == "digital nerve" and only_told_by(scene, m)):
+        return near
+    counted = counted_ones(desk, scene, m, structure) if word in ("nerves", "arteries") else None
+    if counted is not None:
+        return counted
     sides = _unnamed_sides(scene, m)
     if len(sides) == 2 or (len(sides) < 1 and _both(scene, m, word)):
         return [Part(m.i, m.j, structure, ("radial", "ulnar"))]
     if len(sides) == 1 and (scene.setting.digits or scene.every_digit):
         return [Part(m.i, m.j, structure, (sides[0],))]
-    plural = word in ("nerves", "arteries") and before and before[-1].structure in _PAIRED
+    plural = word in ("nerves", "arteries") and before and before[-1].structure in PAIRED
     if plural and before[-1].sides == ("radial", "ulnar"):
         return [Part(m.i, m.j, structure, ("radial", "ulnar"))]  # 'both nerves were intact, the arteries likewise'
     if word not in ("nerve", "artery"):
         return []
+    led = leading_side(scene, m)
+    if led is not None and scene.setting.digits:
+        return [Part(m.i, m.j, structure, (led,))]
     if scene.word_before(m.i) == "other":
         return _other_side(desk, scene, m, structure, before)
-    if before and before[-1].structure in _PAIRED and all(w in _WITH for w in scene.words(before[-1].j, m.i)):
+    if before and before[-1].structure in PAIRED and all(w in _WITH for w in scene.words(before[-1].j, m.i)):
         return [Part(m.i, m.j, structure, before[-1].sides)]
     if before and before[-1].structure == "ulnar nerve" and word == "artery" and scene.word_before(m.i) in _WITH:
         return [Part(m.i, m.j, "ulnar artery", (None,))]
-    beside = scene.words(m.j, m.j + 2) in _BESIDE or scene.words(m.j, m.j + 1) in _BESIDE
-    if before and before[-1].structure in _PAIRED and (beside or scene.word_before(m.i) in _ITS):
-        return [Part(m.i, m.j, structure, before[-1].sides)]
     own = [p for p in before if p.structure == structure and p.j <= m.i]
-    if own and len(own[-1].sides) == 1:
+    if own and len(own[-1].sides) == 1 and not _digits_behind(scene, m):
         return [Part(m.i, m.j, structure, own[-1].sides)]
     return _known(desk, scene, m, word)
 
@@ -272,14 +272,15 @@ def _clear(scene: Scene, i: int, j: int, nouns: tuple[str, ...] = ()) -> bool:
 
 def _both(scene: Scene, m: Mention, word: str) -> bool:
     """Tell whether both nerves or arteries of a digit are meant."""
-    if word not in ("nerves", "arteries"):
+    if word not in ("nerves", "arteries", "nn", "nn."):
         on_both = " ".join(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
         told = scene.next_word(m.j) in ("injury", "injuries", "damage", "lesion") and ":" in scene.words(m.j, m.j + 3)
         return scene.word_before(m.i) == "each" or "both sides" in on_both or told
     after = scene.words(m.j, min(m.j + 9, scene.sentence.j))
     if {"sides", "bilaterally"} & set(after) or {"each", "side"} <= set(after):
         return True
-    return scene.word_before(m.i) in ("both", "two", "neither") or "both" in after[:3]
+    of_a_digit = m.i == scene.sentence.i and after[:1] == ["of"] and bool(_digits_behind(scene, m))
+    return of_a_digit or _word_ahead(scene, m.i) in ("both", "two", "neither") or "both" in after[:3]
 
 
 def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: list[Part]) -> list[Part]:
@@ -291,10 +292,24 @@ def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: li
     return [Part(m.i, m.j, structure, ("ulnar" if told[0] == "radial" else "radial",))]
 
 
+def _digits_behind(scene: Scene, m: Mention) -> tuple[str, ...]:
+    """Return the digits of 'the nerve of the middle finger'."""
+    if scene.next_word(m.j) not in ("of", "to", "in"):
+        return ()
+    return next((g.digits for g in scene.setting.groups if g.digits and m.j <= g.i <= m.j + 2), ())
+
+
+_BRUISED = frozenset(["bruised", "contused"])
+
+
 def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
     """'the nerve': the one told hurt, in the digit in focus where several were, else the one named just before."""
     found = hurt_ones(desk, word)
-    entries = list(dict.fromkeys(f.entry for f in found))
+    state = scene.word_before(m.i) if scene.word_before(m.i) in _BRUISED else ""
+    entries = list(dict.fromkeys(f.entry for f in found if not state or f.value == "contused"))
+    named = _digits_behind(scene, m)
+    if named:
+        entries = [e for e in entries if e[0] in named]
     if len(entries) > 1:
         cut = {f.entry for f in found if f.value in ("complete", "partial")}
         entries = [e for e in entries if e in cut] or entries
@@ -312,18 +327,27 @@ def _named_before(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]
     last = [(n, s[0], d) for n, s, d in desk.last_parts if n.endswith(word) and len(s) == 1]
     if len(last) == 1:
         return [Part(m.i, m.j, last[0][0], (last[0][1],), digits=last[0][2])]
-    if word == "artery" and scene.word_before(m.i) == "its" and len(desk.last_parts) == 1:
+    if word == "artery" and _is_its(desk, scene, m):
         return [Part(m.i, m.j, "digital artery", desk.last_parts[0][1], digits=desk.last_parts[0][2])]
     return []
 
 
+def _is_its(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """Tell whether the artery is that of the nerve spoken of last: 'its artery', 'Artery not repaired'."""
+    if len(desk.last_parts) != 1:
+        return False
+    name, sides, _ = desk.last_parts[0]
+    return scene.word_before(m.i) == "its" or (m.i == scene.sentence.i and name in PAIRED and len(sides) == 1)
+
+
 def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     """'Both nerves were seen: the radial was cut, the ulnar was bruised', 'The radial one was intact'."""
-    used = _side_words(scene, found)
+    used = _side_words(scene, found) | {p.i for p in found}
     made: list[Part] = []
     for b in scene.of("border"):
         if b.i not in used and _stands_for(scene, b):
-            made += [Part(b.i, b.j, n, (b.value,), True) for n in _spoken_of(desk, scene, found, b) if n in _PAIRED]
+            j = b.j + (scene.next_word(b.j) in _FELLOWS)
+            made += [Part(b.i, j, n, (b.value,), True) for n in _spoken_of(desk, scene, found, b) if n in PAIRED]
     return made
 
 
@@ -334,7 +358,7 @@ def _the_other(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
             before = [(p.structure, p.sides) for p in found if p.j <= k]
             last = [(n, sides) for n, sides, _ in desk.last_parts] if scene.sentence.i == desk.last_parts_end else []
             near = (before or last)[-1:]
-            sided = [(n, s[0]) for n, s in near if n in _PAIRED and len(s) == 1 and s[0]]
+            sided = [(n, s[0]) for n, s in near if n in PAIRED and len(s) == 1 and s[0]]
             return [Part(k, k + 1, n, ("ulnar" if s == "radial" else "radial",), True) for n, s in sided]
     return []
 
@@ -360,7 +384,7 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
         return before in ("one", "that") or after in ("both", "they")
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
     labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
-    if labelled or (after in _AFTER_SIDE or said):
+    if labelled or (after in _AFTER_SIDE or after in _FELLOWS or said):
         begins = b.i == scene.sentence.i or scene.page.breaks[b.i] >= Break.COLUMN
         return labelled or before in _BEFORE_SIDE or begins or before.startswith("..")
     return False
@@ -410,76 +434,6 @@ def _told_apart(scene: Scene, j: int) -> bool:
         return False
     said = any(m.i == first[0].j for m in scene.of("extent", "deed", "nervestate", "mending"))
     return said or scene.next_word(first[0].j) in ("was", "is", "one", "had", "has", "being", ":")
-
-
-def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
-    """Return the digits a structure is of; (None,) for those of the palm and the wrist."""
-    if part.structure in _NO_DIGIT:
-        return (None,)
-    if part.digits:
-        return part.digits
-    every = _every_group(scene, part)
-    if every is not None:
-        return every_digit(desk, scene, every)
-    bare = _bare_digit(scene, part)
-    if bare is not None:
-        return (bare,)
-    groups = [g for g in scene.setting.groups if g.digits]
-    after = [g for g in groups if 0 <= g.i - part.j <= 5]
-    links = ("of", "the", "to", "in", ",", "left", "right", "both", "l", "r")
-    if after and all(w in links or w in _FINGERS or w in _LESIONS for w in scene.words(part.j, after[0].i)):
-        return after[0].digits
-    own = [g for g in groups if 0 <= part.i - g.j <= 6]
-    if own:
-        return own[-1].digits
-    return digits_at(scene, None, part.i) or (None,)
-
-
-_BARE_DIGITS = {"small": "small", "little": "small", "middle": "middle", "long": "middle", "ring": "ring"}
-_BARE_DIGITS |= {"index": "index", "thumb": "thumb"}
-
-
-def _bare_digit(scene: Scene, part: Part) -> str | None:
-    """'Nerves: small radial digital nerve contused', 'fine on small: both arteries intact': no 'finger'."""
-    words = scene.page.words
-    before = _BARE_DIGITS.get(scene.word_before(part.i))
-    if before is not None and words[part.i] in ("radial", "ulnar", "digital", "rdn", "udn", "nerve", "nerves"):
-        return before
-    for k in range(max(scene.sentence.i, part.i - 5), part.i - 1):
-        if words[k] in ("on", "in", "of", "for") and words[k + 1] in _BARE_DIGITS and words[k + 2] in (":", ",", "."):
-            return _BARE_DIGITS[words[k + 1]]
-    return None
-
-
-def hurt_digits(desk: Desk, part: Part, told: tuple[str | None, ...]) -> tuple[str | None, ...]:
-    """Return the one digit in which this very nerve or artery was told cut, where that is not the one in focus."""
-    cut = [f for f in told_of(desk, part.structure) if f.value in ("complete", "partial")]
-    digits = {f.entry[0] for f in cut if f.entry[2] and f.entry[2] in part.sides}
-    return tuple(digits) if len(digits) == 1 and not digits & set(told) else ()
-
-
-def _every_group(scene: Scene, part: Part) -> Group | None:
-    """Return 'both fingers' where it follows a structure with no finger between."""
-    for g in scene.setting.groups:
-        every = g.every and not (g.tendons or g.digits or g.generic)
-        between = [d for d in scene.setting.groups if d.digits and part.j <= d.i < g.i]
-        if every and 0 <= g.i - part.j <= 8 and not between:
-            return g
-    return None
-
-
-def every_digit(desk: Desk, scene: Scene, every: Group) -> tuple[str | None, ...]:
-    """Return the digits of 'both fingers', 'all three': of the lists, of the sentence or those cut, by their count."""
-    words = scene.words(max(scene.sentence.i, every.i - 4), every.j)
-    wanted = next((_COUNTS[w] for w in words if w in _COUNTS), 0)
-    if not wanted or len(scene.every_digit) == wanted:
-        return scene.every_digit or (None,)
-    here = tuple(dict.fromkeys(d for g in scene.setting.groups for d in g.digits))
-    cut = tuple(dict.fromkeys(t.digit for t in desk.cut() if t.digit and t.digit != "thumb"))
-    for found in (here[-wanted:], cut):
-        if len(found) == wanted:
-            return found
-    return scene.every_digit or (None,)
 
 
 def named_sides(desk: Desk, structure: str) -> list[str]:
