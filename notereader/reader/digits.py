@@ -363,7 +363,9 @@ def _before_pulley(page: Page, mention: Mention) -> bool:
     if not page.words[mention.j][1:2].isdecimal():
         return False
     if page.words[mention.i - 1] in ("the", "a") and page.words[mention.i - 2] != "in":
-        return False
+        told = page.words[mention.j + 1 : mention.j + 2]  # 'The middle A2 was vented', but 'the middle A2 third'
+        if page.words[mention.i - 1] == "a" or told not in (["was"], ["is"], ["pulley"], ["had"]):
+            return False
     return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
 
 

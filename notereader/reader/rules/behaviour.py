@@ -229,6 +229,16 @@ def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     return next((list(dict.fromkeys(s)) for s in sets if len(set(s)) == count_of(words[spots[0]])), [])
 
 
+def said_of_several(scene: Scene, i: int) -> bool:
+    """Tell whether words at i are said of 'any of the four tendon repairs', 'all three', 'neither repair'."""
+    words = scene.words(*scene.part(i))
+    return any(w in _QUANTIFIERS and (_stands_for_all(words, n) or _counted(words, n)) for n, w in enumerate(words))
+
+
+def _counted(words: list[str], n: int) -> bool:
+    return any(count_of(w) >= _FEWEST and _counts_repairs(words, n + k) for k, w in enumerate(words[n : n + 4]))
+
+
 def _counts_repairs(words: list[str], n: int) -> bool:
     """Tell whether a number counts repairs: 'any of the six', 'all three', 'the three sutured tendons'."""
     lead = words[max(0, n - 3) : n]
@@ -305,7 +315,7 @@ def collective(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of 'both', 'either', 'any of them' without a tendon or digit by name."""
     named = [g for g in scene.setting.groups if g.tendons or g.generic]
     first = max([scene.sentence.i, *(g.j for g in named if g.j <= i)])
-    if first > scene.sentence.i or any(g.i >= j and g.i < scene.part(j - 1)[1] for g in named):
+    if first > scene.sentence.i or any(g.i >= (i if g.tendons else j) and g.i < scene.part(j - 1)[1] for g in named):
         return False
     last = scene.part(j - 1)[1]
     fingers = [g.j for g in scene.setting.groups if g.digits and first <= g.i and g.j <= scene.part(i)[0]]

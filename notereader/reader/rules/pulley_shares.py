@@ -51,16 +51,24 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
     ]
     stops += [
         k
-        for k in range(j, high - 1)  # 'its distal part was debrided, the proximal half preserved'
-        if words[k] == "," and {*words[k + 1 : k + 3]} & PARTS.keys() and _kept_ahead(words[k + 2 : k + 6])
+        for k in range(j, high - 1)  # 'its distal part was debrided, and the proximal half preserved'
+        if _other_part_kept(words, k + 1 if words[k] == "," else k)
     ]
     stops += [k for k in range(j, high) if is_tendon_end(words[k : k + 4])]
     later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return min([high, *stops, *later])
 
 
+def _other_part_kept(words: list[str], k: int) -> bool:
+    """Tell whether at word k, after a comma or at an 'and', another part is told to have been kept."""
+    if words[k] != "and":
+        return words[k - 1] == "," and bool({*words[k : k + 2]} & PARTS.keys()) and _kept_ahead(words[k + 1 : k + 5])
+    return bool({*words[k + 1 : k + 3]} & PARTS.keys()) and _kept_ahead(words[k + 2 : k + 7])
+
+
 def _kept_ahead(words: list[str]) -> bool:
-    return bool(_KEPT & set(words)) and not {".", ";"} & set(words)
+    ends = [n for n, word in enumerate(words) if word in (".", ";")]
+    return not _KEPT.isdisjoint(words[: ends[0]] if ends else words)
 
 
 def _measures(scene: Scene, k: int) -> bool:

@@ -2,7 +2,7 @@
 
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
-from notereader.reader.rules.pulley_names import PARTS, is_tendon_end
+from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -53,6 +53,7 @@ def pulley_words(scene: Scene) -> list[Mention]:
         for m in scene.mentions
         if (m.kind, m.value) in _READ_AS and not _says_little(scene, m)
     ]
+    lent += _taken_off(scene)
     taken: set[int] = set()
     kept: list[Mention] = []
     for m in [*sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
@@ -61,6 +62,26 @@ def pulley_words(scene: Scene) -> list[Mention]:
             kept.append(_behind_name(scene, m))
     kept.sort(key=lambda m: m.i)
     return [m for n, m in enumerate(kept) if not _one_of_several(scene, kept, n) and _answered(scene, m)]
+
+
+def _taken_off(scene: Scene) -> list[Mention]:
+    """'I took two millimetres off the proximal edge of A4': a part was cut away, though the verb stands apart."""
+    words = scene.page.words
+    found = []
+    for m in scene.of("pulley"):
+        first = max(scene.sentence.i, m.i - 7)
+        off = next((k for k in range(m.i - 1, first, -1) if words[k] == "off"), None)
+        if off is None or not all(w in PART_NOUNS or w in PARTS or w in _OF_A_PART for w in scene.words(off + 1, m.i)):
+            continue
+        lead = range(off - 1, max(scene.sentence.i, off - 7) - 1, -1)
+        verb = next((k for k in lead if words[k] in _TAKING_OFF or words[k] in (",", ";", ".")), None)
+        if verb is not None and words[verb] in _TAKING_OFF:
+            found.append(Mention("opened", "trimmed", off, off + 1))
+    return found
+
+
+_TAKING_OFF = word_list("pulleys", "taking_off")
+_OF_A_PART = frozenset(["the", "of", "its", "a"])
 
 
 def _longest_first(m: Mention) -> tuple[int, int]:
@@ -72,6 +93,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
     word = " ".join(scene.words(m.i, m.j))
     if word == "in order" and scene.next_word(m.j) in ("to", "that"):
         return True
+    if word.startswith("advance"):
+        return True  # 'enlarged by a V-Y advancement'
     if word == "opening" and scene.word_before(m.i) in ("on", "at", "upon", "an"):
         return True
     if word == "repair" and not scene.header and scene.next_word(m.j) not in ("of", ":"):

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
+from notereader.reader.measures import count_of
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.part_digits import every_digit
@@ -100,8 +101,28 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
             word = Mention("opened", "injured", word.i, word.j)  # cut together with tendons: the accident did it
         for n in owners:
             groups[n].actions.append(word)
-        if not owners:
+        if not owners and not _mends_hurt(scene, groups, word):
             _landmark_after_all(scene, groups, places, word)
+
+
+def _mends_hurt(scene: Scene, groups: list[PulleyGroup], word: Mention) -> bool:
+    """'A5 was torn and I took it away', 'A2: cut by the glass -> repaired': what was done to a pulley found hurt."""
+    hurt = next((g for g in reversed(groups) if g.actions and g.actions[-1].j <= word.i), None)
+    if word.value not in DEEDS or hurt is None or hurt.actions[-1].value != "injured":
+        return False
+    first = hurt.actions[-1].j
+    if any(first <= s.i < word.i and s.kind != "digit" for s in scene.subjects):
+        return False
+    between = scene.words(first, word.i)
+    joints = [n for n, w in enumerate(between) if w in _LEADS_ON]
+    if not joints or not _TAKEN_UP.issuperset(between[joints[-1] + 1 :]):
+        return False
+    hurt.actions.append(word)
+    return True
+
+
+_LEADS_ON = frozenset(["and", "so", ",", ">"])
+_TAKEN_UP = word_list("pulleys", "taken_up")
 
 
 def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words: list[Mention]) -> None:
@@ -154,7 +175,8 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
         if "same" in after and scene.words(group.j, group.j + 5)[after.index("same") + 1 :][:1] in _A_DIGIT:
             continue  # 'A4 of the same finger'
-        if any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER:
+        taken_along = ahead[-1:] == ["with"] and before.actions[-1].j == group.i - 1  # 'A3 was excised with C2'
+        if any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER or taken_along:
             group.actions = list(before.actions)
         elif wholly and any(0 <= m.i - wholly[0].j <= 4 for m in scene.of("opened")):
             continue  # 'A4 in its entirety, were respected' has a word of its own
@@ -235,6 +257,8 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     if tunnel or (value == "vented" and in_full(scene, low, high)):
         value = "released"
     value, share = _measured(scene, value, low, high, action.j)
+    if value == "excised" and _a_part_of_it(scene, group, action):
+        value = "trimmed"
     if _the_rest_too(scene, action):
         value, share = "released", {}
     if value in ("vented", "trimmed") and "part" not in share and "there" in scene.words(low, high):
@@ -252,6 +276,22 @@ def _the_rest_too(scene: Scene, action: Mention) -> bool:
     """'Torn through half its length; the remainder was divided too': nothing of it is left standing."""
     before = scene.words(max(scene.sentence.i, action.i - 4), action.i)
     return state_of(scene, action) == "released" and not {"rest", "remainder", "remaining"}.isdisjoint(before)
+
+
+def _a_part_of_it(scene: Scene, group: PulleyGroup, action: Mention) -> bool:
+    """'Loose strips of A2 were cut off', 'A3: torn part cut off': what was cut away is named, and is a part."""
+    return group.j <= action.i and (_names_a_part(scene, group.i) or _names_a_part(scene, action.i))
+
+
+def _names_a_part(scene: Scene, k: int) -> bool:
+    """Tell whether a part is named right before word k: 'strips of', 'torn part was', but not 'was in strips and'."""
+    lead = scene.words(max(scene.sentence.i, k - 5), k)
+    while lead[-1:] and lead[-1] in ("of", "the", "was", "were"):
+        lead = lead[:-1]
+    return bool(lead) and lead[-1] in _CUT_PARTS and lead[-2:-1] not in (["was"], ["in"], ["as"], ["remaining"])
+
+
+_CUT_PARTS = frozenset(["part", "parts", "flap", "flaps", "strip", "strips", "edge", "rim", "margin", "lip", "portion"])
 
 
 def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tuple[str, Share]:
@@ -400,11 +440,18 @@ def _in_several(scene: Scene, mention: Mention) -> int:
     if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
         return 0  # 'A1 released in the middle finger and A2 preserved in both'
     words = scene.words(mention.j, last)
+    while words[-1:] and words[-1] in _OF_THESE:
+        words = words[:-1]
     if words[-2:] in (["in", "both"], ["on", "both"]):
         return 2
     if words[-2:] == ["in", "each"]:
         return len(scene.every_digit)
+    if words[-2:-1] == ["x"] and any(m.i == mention.j and m.j == last - 2 for m in scene.of("opened")):
+        return count_of(words[-1])  # 'A2 kept x 2', but 'A2 repaired with 5-0 x 3'
     return 3 if words[-3:] in (["in", "all", "three"], ["in", "all", "3"]) else 0
+
+
+_OF_THESE = frozenset(["of", "them", "these", "the", "fingers", "digits"])
 
 
 def _every_group(scene: Scene, mention: Mention) -> Group | None:
@@ -474,7 +521,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         for k in range(first, min(first + 5, scene.sentence.j))
     )
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
-    pronoun = words[0].i - first <= 5 and bool(_PRONOUNS & opening)
+    pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
@@ -486,9 +533,20 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         _lay_again(desk, scene, action)
 
 
+def _its_part(scene: Scene, action: Mention) -> bool:
+    """'It would have been in the way, so its distal half was excised': a part of what was told of before."""
+    lead = scene.words(max(scene.part(action.i)[0], action.i - 6), action.i)
+    return "its" in lead and not PARTS.keys().isdisjoint(lead[lead.index("its") :])
+
+
 def _reason(scene: Scene, action: Mention, group: Group) -> bool:
-    """'I vented its distal third because the FDP repair would not pass': why a pulley was opened."""
-    return group.i > action.j and not _WHY.isdisjoint(scene.words(action.j, group.i))
+    """Tell whether a tendon is only why a pulley was opened, or what it was rebuilt from.
+
+    'I vented its distal third because the FDP repair would not pass', 'It was rebuilt from a slip of FDS'.
+    """
+    between = scene.words(action.j, group.i) if group.i > action.j else []
+    rebuilt = action.value == "reconstructed" and not {"from", "with", "using", "of"}.isdisjoint(between)
+    return rebuilt or not _WHY.isdisjoint(between)
 
 
 def _past_the_finger(scene: Scene) -> int:

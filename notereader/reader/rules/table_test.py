@@ -13,6 +13,7 @@ from notereader.reader.rules.behaviour import (
     foreign,
     lay_behaviour,
     names_repair,
+    said_of_several,
 )
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -138,6 +139,8 @@ def _patient_moves(scene: Scene, k: int) -> bool:
 def _moves_joint(scene: Scene, k: int) -> bool:
     """Tell whether the verb at word k moves a finger or joint, and somebody else than the patient moves it."""
     near = scene.words(max(scene.sentence.i, k - 6), min(scene.sentence.j, k + 6))
+    if scene.page.words[k] == "opened" and {"closed", "bent", "curled", "flexed"}.isdisjoint(near):
+        return False  # 'The finger was opened in a zigzag', 'in that finger I opened A3'
     if _MOVED_PARTS.isdisjoint(near) or not _PATIENTS.isdisjoint(near):
         return False
     passive_voice = not {"was", "were"}.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k))
@@ -151,12 +154,14 @@ def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the repairs a test was of: those named beside it, else those whose result is told there or after."""
     first, last = scene.part(mention.i)
     if collective(scene, mention.i, mention.j):
-        return everyone(desk, scene, mention.i)
+        return list(dict.fromkeys([*everyone(desk, scene, mention.i), *_seen_after(desk, scene)]))
     own = [g for g in scene.setting.groups if first <= g.i < last and not g.reference]
     tendons = [g for g in own if (g.tendons or g.generic) and _is_object(scene, mention, g)]
     if tendons:
         return list(dict.fromkeys(t for g in tendons for t in behaving(desk, scene, g.i, g.j)))
     told = _with_results(desk, scene)
+    if not any(g.tendons for g in own):
+        told = list(dict.fromkeys([*told, *_seen_after(desk, scene)])) if told else _seen_after(desk, scene)
     if told and ":" in scene.words(mention.j, min(mention.j + 6, scene.sentence.j)):
         told = list(dict.fromkeys([*told, *_results_after(desk, scene)]))  # 'Pulled on: index gaps 1 mm. Rest no gap.'
     if told:
@@ -165,6 +170,17 @@ def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if not later and not names_repair(scene):
         later = _moved(desk, scene, mention)
     return later or behaving(desk, scene, mention.i, mention.j)
+
+
+def _seen_after(desk: Desk, scene: Scene) -> list[Target]:
+    """'Both fingers were then extended passively. None of the three repairs gapped.': all that were seen moving."""
+    after = desk.scene_after(scene)
+    if after is None or after.sentence.block != scene.sentence.block or after.of("test"):
+        return []
+    seen = [m for m in after.of("gap", "glide") if said_of_several(after, m.i)]
+    found = [t for m in seen[:1] for t in behaving(desk, after, m.i, m.j)]
+    digits = {d for g in scene.setting.groups for d in g.digits}
+    return [t for t in found if not digits or t.digit in digits] if len(found) > 1 else []
 
 
 def _is_object(scene: Scene, mention: Mention, group: Group) -> bool:

@@ -1,0 +1,45 @@
+"""Which repairs a test on the table was of, as its results tell, and movements that are no test."""
+
+import pytest
+from reader_sentences import each
+
+THREE = (
+    "Left index and middle fingers. FDP of both completely divided and repaired with four strands of 4-0. "
+    "The middle FDS was completely divided and repaired with a figure-of-eight of 4-0.\n"
+)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Then I straightened both fingers passively. None of the three repairs gapped.",
+        "I bent and straightened both fingers passively and watched the joins. No gap opened in any of them.",
+        "Both fingers were passively ranged. All three repairs glided freely.",
+    ],
+)
+def test_all_repairs_whose_result_is_told_were_tested(text: str) -> None:
+    assert each(THREE + text, "test") == {"index FDP": "passive", "middle FDP": "passive", "middle FDS": "passive"}
+
+
+def test_a_result_told_of_a_kind_is_not_of_the_others() -> None:
+    text = "Both fingers were passively ranged. Neither profundus repair gapped."
+    assert each(THREE + text, "test") == {"index FDP": "passive", "middle FDP": "passive"}
+
+
+@pytest.mark.parametrize(
+    "text", ["Pulled on both FDPs: no gap index, no gap middle.", "Traction on each FDP with a hook: index and middle no gap."]
+)
+def test_a_pull_on_both_of_a_kind(text: str) -> None:
+    assert each(THREE + text, "test") == {"index FDP": "traction", "middle FDP": "traction"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Left ring finger. FDP reinserted into the phalanx with a mini anchor loaded with 3-0 braided polyester.",
+        "Left ring finger. FDP repaired with four strands of 4-0. In that finger I opened A3. No gap was seen.",
+        "Left ring finger. FDP repaired with four strands of 4-0. The finger was opened in a zigzag. No gap was seen.",
+    ],
+)
+def test_an_anchor_or_an_incision_is_no_test(text: str) -> None:
+    assert each(text, "test") == {}
