@@ -278,10 +278,42 @@ _VERBS = ("was", "were", "is", "had")
 _SHORT_NAMES = frozenset(["long", "middle", "little", "small"])
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
-    ["no", "none", "not", "nil", "gapped", "caught", "catches", "ran", "runs", "glided", "glides", "slides", "slid"]
+    [
+        "no",
+        "none",
+        "not",
+        "nil",
+        "gapped",
+        "caught",
+        "catches",
+        "ran",
+        "runs",
+        "glided",
+        "glides",
+        "slides",
+        "slid",
+        "free",
+    ]
 )
 _RAN = frozenset(
-    ["was", "is", "had", "ran", "runs", "glided", "glides", "caught", "catches", "gapped", "did", "got", "one"]
+    [
+        "was",
+        "is",
+        "had",
+        "ran",
+        "runs",
+        "glided",
+        "glides",
+        "caught",
+        "catches",
+        "gapped",
+        "did",
+        "got",
+        "one",
+        "isn't",
+        "wasn't",
+        "didn't",
+    ]
 )
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
 _NEXT = frozenset(["now", "next", "then", "first", "lastly", "finally", "second", "third", "last"])

@@ -541,10 +541,15 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
                 span = bracketed if page.words[bracketed[0]] == "(" else span
             _mark(page, *span, "conditional")
-        elif cue.value == "considered":
+        elif cue.value == "considered" and not _judged(page, cue):
             _mark(page, *_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
             _mark(page, *_clause(page, cue, sentence), "plan")
+
+
+def _judged(page: Page, cue: Mention) -> bool:
+    """'The repair was considered rather bulky' tells how it was judged, and not what was thought of."""
+    return any(m.kind in ("bulk", "tension") for m in within(page.mentions, cue.j, cue.j + 2))
 
 
 def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:

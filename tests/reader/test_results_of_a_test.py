@@ -27,7 +27,8 @@ def test_a_result_told_of_a_kind_is_not_of_the_others() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["Pulled on both FDPs: no gap index, no gap middle.", "Traction on each FDP with a hook: index and middle no gap."]
+    "text",
+    ["Pulled on both FDPs: no gap index, no gap middle.", "Traction on each FDP with a hook: index and middle no gap."],
 )
 def test_a_pull_on_both_of_a_kind(text: str) -> None:
     assert each(THREE + text, "test") == {"index FDP": "traction", "middle FDP": "traction"}

@@ -150,7 +150,7 @@ def _excursion(scene: Scene, i: int) -> bool:
 
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
-    others = _the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
+    others = the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
     others = others or _both_kinds(desk, scene, i)
     others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
@@ -178,7 +178,7 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     return [t for t in found if _sewn(desk, t)] or _smoothed(desk, scene)
 
 
-def _the_rest(desk: Desk, scene: Scene) -> list[Target]:
+def the_rest(desk: Desk, scene: Scene) -> list[Target]:
     """'Pulled on: index gaps 1 mm. Rest no gap.': every sewn tendon but those named just before."""
     k = scene.sentence.i + (scene.page.words[scene.sentence.i] == "the")
     before = desk.scene_before(scene)

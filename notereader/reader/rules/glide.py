@@ -133,9 +133,25 @@ def _ended(scene: Scene, mention: Mention) -> bool | None:
         return True
     reach = min(mention.j + 7, scene.part(mention.i)[1])
     k = next((k for k in range(mention.j, reach) if scene.page.words[k] in _RESOLVED), None)
+    k = k if k is not None else _this_ended(scene, mention)
     if k is None:
         return None
     return {"not", "never", "partly", "largely", "almost"}.isdisjoint(scene.words(mention.j, k))
+
+
+def _this_ended(scene: Scene, mention: Mention) -> int | None:
+    """Return the word of '..., and this disappeared after A4 was opened', '; a further venting abolished this'."""
+    words, last = scene.page.words, scene.sentence.j
+    for k in range(mention.j, last):
+        if any(g.i == k and (g.digits or g.tendons) for g in scene.setting.groups) and words[k - 1] not in _PLACING:
+            return None  # 'The middle caught, the ring did not'
+        if words[k] in _RESOLVED and not _TAKES_UP.isdisjoint([*scene.words(k - 2, k), *scene.words(k + 1, k + 2)]):
+            return k
+    return None
+
+
+_PLACING = frozenset(["in", "of", "the", "left", "right"])
+_TAKES_UP = frozenset(["this", "which", "that", "it"])
 
 
 def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -158,6 +174,7 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     ):
         return False
     near = words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene)
+    near = near or _just_told(desk, scene)
     return bool(near) or _caught_before(desk, scene)
 
 
@@ -180,6 +197,12 @@ def _tested_before(desk: Desk, scene: Scene) -> bool:
     if before is None or before.sentence.block != scene.sentence.block:
         return False
     return bool(before.of("test", "gap"))
+
+
+def _just_told(desk: Desk, scene: Scene) -> bool:
+    """'MF + RF no gap. MF glides. RF glides.': how the repairs ran or held is being told, one after another."""
+    last = scene.sentence.i
+    return any(f.field in ("glide", "gap", "test") and 0 < last - f.order < _SOON for f in desk.findings)
 
 
 def _takes_tendon(scene: Scene, mention: Mention) -> bool:
@@ -231,11 +254,13 @@ def _hindered(desk: Desk, scene: Scene) -> list[_Event]:
 
 def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     """'Ring: free and no gap', 'no gap, free as well', 'It was smooth': one word beside what was seen or tested."""
-    tested = (
-        "gap" in scene.kinds or _tested_before(desk, scene) or any(m.value == "catching" for m in scene.of("glide"))
-    )
-    if _ALONE_WORDS.isdisjoint(scene.said) or not tested or not after_repair(desk, scene) or "ends" in scene.said:
+    if _ALONE_WORDS.isdisjoint(scene.said) or "ends" in scene.said or not after_repair(desk, scene):
         return []
+    caught = [m.i for m in scene.of("glide") if m.value == "catching"]
+    tested = "gap" in scene.kinds or caught or _tested_before(desk, scene) or _just_told(desk, scene)
+    if not tested:
+        return []
+    first_caught = scene.sentence.i if _caught_before(desk, scene) else min(caught, default=scene.sentence.j)
     taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
     for k in range(scene.sentence.i, scene.sentence.j):
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
@@ -247,14 +272,28 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
         if before == "not" and scene.word_before(k - 1) in ("/", ",", ";", "and", "but"):
             return [_Event(k - 1, k + 1, "restricted")]  # 'no gap / not free'
         leads = named or before in _ALONE or before == ">"  # 'catches at A2 -> A2 vented 5 mm -> free'
-        if leads and after in _ALONE and not denied(scene, k, k + 1, 2, free=True):
+        leads = leads or (k > first_caught and before in _AT_LAST)
+        closes = after in _ALONE or (leads and _since_when(scene, k + 1, k > first_caught))
+        if leads and closes and not denied(scene, k, k + 1, 2, free=True):
             return [_Event(k, k + 1, "free")]
     return []
+
+
+_AT_LAST = frozenset(["that", "motion", "then", "again", "glide", "afterwards", "thereafter", "it"])
+_BEGINNINGS = frozenset(["start", "outset", "beginning", "first"])
+
+
+def _since_when(scene: Scene, k: int, caught: bool) -> bool:
+    """'free from the start'; after a catch also 'free once A4 had been vented'."""
+    if scene.words(k, k + 1) == ["from"]:
+        return not _BEGINNINGS.isdisjoint(scene.words(k + 1, k + 3))
+    return caught and not {"once", "after", "when"}.isdisjoint(scene.words(k, k + 1))
 
 
 def _bare(desk: Desk, scene: Scene, k: int) -> bool:
     """'passive ROM: glides, no gap', 'worked passively, glides below the new loop': nothing said against it."""
     tested = bool(scene.of("test", "gap")) or "passive" in scene.said or _tested_before(desk, scene)
+    tested = tested or _just_told(desk, scene)
     return tested and scene.next_word(k + 1) in ("", ",", ".", ";", "below", "under", "beneath", "through", "past")
 
 

@@ -6,6 +6,7 @@ from notereader.reader.rules.gaps import gap, gap_gone
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.table_test import table_test
 from notereader.reader.rules.tension import bulk, tension
+from notereader.reader.rules.told_apart import answered_next
 from notereader.reader.rules.trimming import trimmed
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -24,4 +25,5 @@ def quality(desk: Desk, scene: Scene) -> None:
     glide(desk, scene)
     tension(desk, scene)
     bulk(desk, scene)
+    answered_next(desk, scene)
     table_test(desk, scene)

@@ -134,7 +134,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         answers, label = told_apart(desk, scene, mention)
         for told in answers:
-            said = "present" if told.yes == (value == "present") else "none"
+            said = "present" if told.yes else "none"
             lay_behaviour(desk, scene, told.targets, "bulk", said, told.i, told.j, f"bulk {said}")
         if label:
             continue
