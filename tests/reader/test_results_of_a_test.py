@@ -44,3 +44,49 @@ def test_a_pull_on_both_of_a_kind(text: str) -> None:
 )
 def test_an_anchor_or_an_incision_is_no_test(text: str) -> None:
     assert each(text, "test") == {}
+
+
+ONE = "Left ring finger. FDP completely divided and repaired with four strands of 4-0. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Pulled on it: gap of 1 mm. Reinforced; recheck 0.",
+        "A fist: gap 1 mm. Two more bites. A fist again: gap gone.",
+        "It opened up 2 mm, so I put in two more bites and pulled again and there was no gap that time.",
+        "Pulled on hard, it held without opening up.",
+        "Tested: gap at the bone = zero.",
+    ],
+)
+def test_no_gap_in_the_end(text: str) -> None:
+    assert each(ONE + text, "gap") == {"ring FDP": "none"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "It gapped 2 mm on the first pull. Two more bites, and still a gap of 1 mm.",
+        "A gap of 2 mm opened. Two more bites and a residual gap of 1 mm was seen.",
+    ],
+)
+def test_how_wide_the_gap_was_in_the_end(text: str) -> None:
+    assert each(ONE + text, "gap") == {"ring FDP": "seen"}
+    assert each(ONE + text, "gap_mm") == {"ring FDP": 1}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "It gapped 2 mm. The core was tightened and not rechecked, none of us thought it needed.",
+        "It gapped 2 mm on the first pull. Two more bites.",
+    ],
+)
+def test_a_gap_that_nobody_looked_at_again(text: str) -> None:
+    assert each(ONE + text, "gap") == {"ring FDP": "seen"}
+
+
+def test_no_gap_so_many_times() -> None:
+    assert each(THREE + "Tested passively: no gap x 3.", "gap") == dict.fromkeys(
+        ("index FDP", "middle FDP", "middle FDS"), "none"
+    )

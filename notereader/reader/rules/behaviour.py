@@ -216,6 +216,7 @@ def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     first, last = scene.part(i)
     words = scene.words(first, last)
     spots = [n for n, word in enumerate(words) if count_of(word) >= _FEWEST and _counts_repairs(words, n)]
+    spots = spots or [n for n in range(2, len(words)) if words[n - 1] == "x" and words[n - 2] in _COUNTED_RESULTS]
     named = [g for g in scene.setting.groups if g.i >= first and g.j <= last and g.tendons]
     if not spots or named:
         return []
@@ -247,6 +248,7 @@ def _counts_repairs(words: list[str], n: int) -> bool:
     return quantified and (after in _STAND_FOR_ALL or after in _ENDS_COUNT or after.endswith("ed"))
 
 
+_COUNTED_RESULTS = frozenset(["gap", "gaps", "gapping", "free", "freely"])  # 'no gap x 3'
 _FEWEST = 3  # two are told by 'both' and 'neither'
 _ENDS_COUNT = frozenset([".", ",", ";", "of", "ran", "was", "were", "bulky", "at"])
 

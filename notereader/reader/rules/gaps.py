@@ -32,6 +32,7 @@ _PARTED = frozenset(
 )
 _SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
+_WHERE = frozenset(["at", "the", "bone", "repair", "join", "site"])
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
 _TESTING = frozenset(["test", "testing", "tests", "check", "checking", "assessment", "measurement"])
 _ASKING = frozenset([":", "=", "-"])
@@ -46,25 +47,42 @@ _GONE = (
     ["was", "none", "left"],
     *(["again", mark, said] for mark in (",", ":", "-") for said in ("nothing", "none", "nil", "0")),
 )
+_RECHECKED = frozenset(["recheck", "rechecked", "retest", "retested", "repeated"])
 
 
-@needs(words={"none", "nothing", "gone", "again"})
+@needs(words={"none", "nothing", "gone", "again"} | _RECHECKED)
 def gap_gone(desk: Desk, scene: Scene) -> None:
     """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
     words = scene.page.words
     within_it = range(scene.sentence.i, scene.sentence.j)
     spot = next((k for k in within_it if words[k : k + 3] in _GONE and _closes(scene, k + 3)), None)
+    spot = spot if spot is not None else _rechecked(scene)
     if spot is None or not scene.told(spot):
         return
     first = scene
     if not any(m.value == "seen" and m.j <= spot for m in scene.of("gap")):
         before = _gap_before(desk, scene)
-        if before is None or scene.of("gap"):
+        if before is None or any(m.i != spot for m in scene.of("gap")):
             return
         first = before
     seen = [f for f in desk.findings if f.field == "gap" and f.value == "seen" and f.order >= first.sentence.i]
     for target in dict.fromkeys(Target(*f.entry) for f in seen if f.order <= spot):
         desk.tendon(scene, target, "gap", "none", [(spot, spot + 3)], "gap none")
+
+
+def _rechecked(scene: Scene) -> int | None:
+    """Return the word of 'recheck 0', 'retested: none'."""
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j):
+        if words[k] not in _RECHECKED or scene.word_before(k) in ("not", "never", "no"):
+            continue
+        at = next((n for n in range(k + 1, min(k + 4, scene.sentence.j)) if words[n] not in _MARKS), k)
+        if words[at] in _NOUGHT - {"no"} and scene.next_word(at + 1) in ("", ".", ",", ";", ")"):
+            return k
+    return None
+
+
+_MARKS = frozenset([":", ",", "-", ">", "="])
 
 
 def _closes(scene: Scene, k: int) -> bool:
@@ -109,6 +127,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"
         if value == "seen" and _answered(scene, mention) == "":
             continue  # 'Gap: -'
+        if word == "gap" and scene.next_word(mention.j) == "gone":
+            value = "none"
         lead = [
             w for w in scene.words(max(scene.sentence.i, mention.i - 5), mention.i) if w not in ("a", "some", "any")
         ]
@@ -149,11 +169,22 @@ def gap(desk: Desk, scene: Scene) -> None:
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
         if value == "seen":
+            if widths and not _AGAIN.isdisjoint(scene.words(max(scene.part(mention.i)[0], mention.i - 4), mention.i)):
+                _no_longer_so_wide(desk, targets, mention.i)
             for q in widths[:1]:
                 i, j = min(q.i, mention.i), max(q.j, mention.j)
                 lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
         if value == "seen" and widths:
             _and_another(desk, scene, mention)
+
+
+_AGAIN = frozenset(["still", "remaining", "residual", "only"])
+
+
+def _no_longer_so_wide(desk: Desk, targets: list[Target], before: int) -> None:
+    """'It gapped 2 mm. Two more bites, and there was still a gap of 1 mm.': the last test says how wide it is."""
+    for t in targets:
+        desk.take_back("repairs", (t.digit, t.tendon, t.slip), "gap_mm", before)
 
 
 def _and_another(desk: Desk, scene: Scene, mention: Mention) -> None:
@@ -177,6 +208,9 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
     whose = scene.words(k, min(k + 6, scene.sentence.j))
     if whose[:1] == [","] and ":" in whose and not {"repair", "repairs"}.isdisjoint(whose):
         k += whose.index(":")  # 'Gap, repairs 1 and 2: none'
+    place = next((n for n in range(k, min(k + 4, scene.sentence.j)) if scene.page.words[n] not in _WHERE), k)
+    if scene.words(k, k + 1) == ["at"] and scene.words(place, place + 1) in (["="], [":"]):
+        k = place  # 'gap at bone = zero'
     while k < scene.sentence.j and scene.page.words[k] in _ASKING:
         k += 1
     if k < scene.sentence.j:
