@@ -38,11 +38,12 @@ _EDGES = frozenset(["edge", "lip", "margin", "pulley", "rim", "border"])
 
 @dataclass(slots=True)
 class _Event:
-    """What words i to j say of the glide."""
+    """What words i to j say of the glide; the words that say so may go on to `end`."""
 
     i: int
     j: int
     value: str
+    end: int = 0
 
 
 def glide(desk: Desk, scene: Scene) -> None:
@@ -68,7 +69,8 @@ def glide(desk: Desk, scene: Scene) -> None:
         targets = behaving(desk, scene, at, event.j)
         if groups and not inside:  # 'Gliding    FDP index and middle free'
             targets = list(dict.fromkeys(t for g in groups for t in behaving(desk, scene, g.i, g.j)))
-        lay_behaviour(desk, scene, targets, "glide", event.value, event.i, event.j, f"glide {event.value}")
+        end = max(event.j, event.end)
+        lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 
 
 def _asked(scene: Scene) -> bool:
@@ -115,7 +117,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if value == "free" and scene.next_word(mention.j) == "until":
             continue  # 'it ran freely until the finger was straight, then it caught'
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
-            found.append(_Event(mention.i, mention.j, value))
+            end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
+            found.append(_Event(mention.i, mention.j, value, end))
     return found
 
 
