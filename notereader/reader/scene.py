@@ -67,18 +67,24 @@ class Scene:
     said: frozenset[str] = field(init=False)  # its words
     units: frozenset[str] = field(init=False)  # of its figures
     left_out: list[Group] = field(init=False)  # what it excepts: 'in all but the small finger'
+    _by_kind: dict[str, list[Mention]] = field(init=False)
 
     def __post_init__(self) -> None:
         """Keep at hand what every rule asks for."""
         self.sentence = self.setting.sentence
         self.header = self.sentence.section in ("procedure", "diagnosis")
-        self.kinds = frozenset([m.kind for m in self.mentions])
+        self._by_kind = {}
+        for m in self.mentions:
+            self._by_kind.setdefault(m.kind, []).append(m)
+        self.kinds = frozenset(self._by_kind)
         self.said = self.sentence.said
         self.units = frozenset([q.unit for q in self.quantities])
         self.left_out = [g for g in self.setting.groups if g.excepted and g.digits]
 
     def of(self, *kinds: str) -> list[Mention]:
-        """Return the mentions of the kinds given."""
+        """Return the mentions of the kinds given, in order; the list is the scene's own and not to be altered."""
+        if len(kinds) == 1:
+            return self._by_kind.get(kinds[0], [])
         if self.kinds.isdisjoint(kinds):
             return []
         return [m for m in self.mentions if m.kind in kinds]

@@ -28,6 +28,7 @@ _KIND_ROLES = {
     "anchor": CORE,
     "button": CORE,
 }
+_KINDS = ("role", "stitch", "strandword", "pattern", "pulley", "pulleys", *_KIND_ROLES)  # that may be an anchor
 _ADDING = word_list("roles", "adding")
 
 
@@ -48,7 +49,7 @@ def anchors(scene: Scene) -> list[Anchor]:
     """Return the words of a sentence that tell what its sutures are for, in order."""
     found: list[Anchor] = []
     closing = not _CLOSING.isdisjoint(scene.said)
-    for m in scene.mentions:
+    for m in scene.of(*_KINDS):
         anchor = _anchor(scene, m, closing)
         if anchor is not None:
             found.append(anchor)

@@ -16,7 +16,9 @@ from notereader.reader.rules.threads import Thread, find_threads, is_old
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
-_REDONE = {phrase: frozenset(phrase.split()) for phrase in word_list("sutures", "redone")}
+_REDONE: dict[str, list[str]] = {}  # phrases by their longest word: most sentences hold none of these words
+for _phrase in sorted(word_list("sutures", "redone")):
+    _REDONE.setdefault(max(_phrase.split(), key=len), []).append(_phrase)
 _EXTRA = frozenset(["another", "extra", "further", "additional", "more"])
 _SUTURES_WORDS = word_list("sutures", "sutures_words")
 
@@ -45,7 +47,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
 
 def _note_redone(desk: Desk, scene: Scene) -> None:
     """'Core taken out completely', 'second attempt: ...': what is told of the core from here on replaces the rest."""
-    likely = [phrase for phrase, words in _REDONE.items() if words <= scene.said]
+    likely = [phrase for word in _REDONE.keys() & scene.said for phrase in _REDONE[word]]
     if not likely or not scene.told(scene.sentence.i) or scene.header:
         return
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "

@@ -29,7 +29,9 @@ _DISSOLVING = frozenset(["polyglactin", "other"])
 
 def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
     """Give each suture its role, by its sentence or by what was worked on before."""
-    found = placed(scene, found, max((t.j for t in threads), default=0))
+    if not threads:  # as in most sentences
+        return
+    found = placed(scene, found, max(t.j for t in threads))
     for thread in threads:
         thread.role = role_of(scene, thread.i, thread.j, found)
         if thread.size in _MICRO and thread.role in (CORE, PERIPHERAL, "", TENDON, "pattern"):
