@@ -237,10 +237,7 @@ def _fill(
             chosen = replace(
                 chosen, spans=[*chosen.spans, *where_named(maker.desk, Target(digit, part, side), chosen.order)]
             )
-        fact = maker.fact(chosen, rivals, found)
-        if fact.value is not None:
-            fact.value = check_value(specs[name], fact.value)
-        facts[name] = fact
+        facts[name] = maker.fact(chosen, rivals, found)
 
 
 def _possible(fields: dict[str, list[Finding]], specs: dict[str, FieldSpec]) -> dict[str, list[Finding]]:

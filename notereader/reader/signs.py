@@ -88,6 +88,7 @@ class Signs:
     _tendons: list[Mention] = field(init=False)
     _digits: list[Mention] = field(init=False)
     _sentence_starts: list[int] = field(init=False)
+    _of_entry: dict[tuple[Entry, bool], list[str]] = field(init=False, default_factory=dict)
     _around: dict[int, _Around] = field(init=False, default_factory=dict)  # first word of a sentence -> what is in it
 
     def __post_init__(self) -> None:
@@ -151,7 +152,14 @@ class Signs:
 
     # --- the entry
 
-    def _entry_signs(self, place: Address) -> Iterator[str]:
+    def _entry_signs(self, place: Address) -> list[str]:
+        """Return the signs of an entry, looked for once for its sutures and once for the rest of its facts."""
+        key = (_entry(place), place.field in _SUTURE)
+        if key not in self._of_entry:
+            self._of_entry[key] = list(self._look_at_entry(place))
+        return self._of_entry[key]
+
+    def _look_at_entry(self, place: Address) -> Iterator[str]:
         yield from (n for n in self.of_note if n != "many_stitches" or place.field in _SUTURE)
         if place.group not in _OF_FINGERS:
             return

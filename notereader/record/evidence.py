@@ -25,7 +25,7 @@ def source_of(text: str) -> str:
 class TextPosition(BaseModel):
     """Start and end of a quote in code points; the end is not part of it."""
 
-    model_config = ConfigDict(extra="forbid")
+    model_config = ConfigDict(extra="forbid", frozen=True)
 
     type: Literal["TextPositionSelector"] = "TextPositionSelector"
     start: int = Field(ge=0)
@@ -41,7 +41,7 @@ class TextPosition(BaseModel):
 class TextQuote(BaseModel):
     """The words themselves with a little of what stands before and after."""
 
-    model_config = ConfigDict(extra="forbid")
+    model_config = ConfigDict(extra="forbid", frozen=True)
 
     type: Literal["TextQuoteSelector"] = "TextQuoteSelector"
     exact: str
@@ -50,9 +50,9 @@ class TextQuote(BaseModel):
 
 
 class Evidence(BaseModel):
-    """One place in the note, given by position and by quote."""
+    """One place in the note, given by position and by quote; facts told by the same words may share one."""
 
-    model_config = ConfigDict(extra="forbid")
+    model_config = ConfigDict(extra="forbid", frozen=True)
 
     source: str = ""
     selector: list[Annotated[TextPosition | TextQuote, Field(union_mode="left_to_right")]]

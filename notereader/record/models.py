@@ -270,13 +270,12 @@ class Record(_Strict):
             return facts
         if place.group == "repairs":
             self.repairs.append(Repair.model_validate(dict(digit=place.digit, tendon=place.part, slip=place.side)))
-        elif place.group == "pulleys":
+            return self.repairs[-1].facts
+        if place.group == "pulleys":
             self.pulleys.append(Pulley.model_validate(dict(digit=place.digit, pulley=place.part)))
-        else:
-            self.injuries.append(Injury.model_validate(dict(digit=place.digit, structure=place.part, side=place.side)))
-        facts = self.facts_of(place)
-        assert facts is not None
-        return facts
+            return self.pulleys[-1].facts
+        self.injuries.append(Injury.model_validate(dict(digit=place.digit, structure=place.part, side=place.side)))
+        return self.injuries[-1].facts
 
     def drop(self, place: Address) -> Fact | None:
         """Take the fact at a full address out and return it, or None where there was none."""
