@@ -29,8 +29,7 @@ def put_right(page: Page) -> None:
         if sentence.section != "addendum" and _CORRECTS.isdisjoint(sentence.said):
             continue
         pair = _pair(page, sentence)
-        before = [m for m in page.mentions if m.kind == "digit" and m.j <= sentence.i]
-        if pair is None or any(m.value == pair[0] for m in before):
+        if pair is None or any(m.kind == "digit" and m.j <= sentence.i and m.value == pair[0] for m in page.mentions):
             continue  # where both fingers were spoken of, one fact only may be meant
         page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, pair[1])]
         _rename(page, *pair, sentence.i)

@@ -46,7 +46,12 @@ def settle_digits(page: Page) -> None:
     _name_parts(page)
     _number_digits(page)
     index_words(page)
-    page.mentions = [m for m in page.mentions if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m)]
+    under_heading = {k for s in page.sections if s.kind == "digit" for k in range(s.i, s.j)}
+    page.mentions = [
+        m
+        for m in page.mentions
+        if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m, m.i in under_heading)
+    ]
 
 
 def _name_parts(page: Page) -> None:
@@ -184,11 +189,14 @@ def _ends_number(page: Page, k: int) -> bool:
     return after not in _ENDS_NUMBER_WORDS
 
 
-def _unconfirmed(page: Page, mention: Mention) -> bool:
-    """Tell whether a word that may name a digit does not do so here; one confirmed becomes a digit."""
+def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
+    """Tell whether a word that may name a digit does not do so here; one confirmed becomes a digit.
+
+    `under_heading`: it stands under a heading for the digit.
+    """
     if mention.kind == "digit":
         return _no_digit(page, mention) or _counts_digits(page, mention)
-    if any(s.kind == "digit" and s.i <= mention.i < s.j for s in page.sections):
+    if under_heading:
         mention.kind = "digit"
         return False
     in_the_middle = page.words[mention.i - 2 : mention.j] == ["in", "the", "middle"]

@@ -174,6 +174,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
                 known.append(slip)
     _add_whole_slips(findings, slips)
     own = {(f.entry, f.field) for f in findings if f.group == "repairs" and f.entry[2]}
+    intact = {f.entry for f in findings if f.field == "extent" and f.value == "intact"}
     result: list[Finding] = []
     for f in findings:
         digit, tendon, slip = f.entry
@@ -185,7 +186,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             taken_out = f.field == "extent" and f.value == "intact" and (entry, "treatment") in own
             if (entry, f.field) in own or taken_out:
                 continue
-            if not _slip_intact(findings, entry):  # a slip that was whole was not sewn
+            if entry not in intact:  # a slip that was whole was not sewn
                 result.append(replace(f, entry=entry))
     return result
 

@@ -168,7 +168,6 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     first, last = scene.part(at)
     kinds = {m.value for m in within(scene.page.mentions, first, last) if m.kind == "tendon"}
     digits = {d for g in scene.setting.groups for d in g.digits if not g.reference}
-    told_before = {Target(*f.entry) for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.i}
     cut = not _CUT.isdisjoint(scene.words(first, last))
     by_cut: list[_Choice] = [lambda t: desk.extents.get(t) == "complete"] if cut else []
     by_name: list[_Choice] = [lambda t: t.tendon in kinds] if kinds else []
@@ -185,6 +184,6 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
         desk.has_suture,
         *by_digit,
         lambda t: desk.extents.get(t) != "partial",
-        lambda t: t in told_before,
+        lambda t: any(f.order < scene.sentence.i for f in desk.told_of("repairs", t)),
         lambda t: t.tendon in ("FDP", "FPL"),
     ]

@@ -114,8 +114,8 @@ def _by_family(mentions: list[Mention]) -> list[Mention]:
 def _digits_moved(mentions: list[Mention], kept: list[Mention]) -> list[Mention]:
     """'I moved the thumb passively': the phrase of a test does not hide the digit that it names."""
     tests = [m for m in kept if m.kind == "test" and m.j - m.i > 1]
-    named = [m for m in mentions if m.kind == "digit"] if tests else []
-    return [m for m in named if any(t.i <= m.i and m.j <= t.j for t in tests)]
+    ends = {k: t.j for t in tests for k in range(t.i, t.j)}
+    return [m for m in mentions if m.kind == "digit" and m.j <= ends.get(m.i, 0)] if tests else []
 
 
 def longest(mentions: list[Mention]) -> list[Mention]:

@@ -28,7 +28,11 @@ def needs(
     def gate(rule: Rule[*_Rest]) -> Rule[*_Rest]:
         @functools.wraps(rule)
         def gated(desk: Desk, scene: Scene, *rest: *_Rest) -> None:
-            if not (scene.kinds.isdisjoint(kinds) and scene.said.isdisjoint(words) and scene.units.isdisjoint(units)):
+            if (
+                not scene.kinds.isdisjoint(kinds)
+                or (words and not scene.said.isdisjoint(words))  # most rules need only kinds
+                or (units and not scene.units.isdisjoint(units))
+            ):
                 rule(desk, scene, *rest)
 
         return gated

@@ -81,13 +81,12 @@ class Scene:
         self.units = frozenset([q.unit for q in self.quantities])
         self.left_out = [g for g in self.setting.groups if g.excepted and g.digits]
 
-    def of(self, *kinds: str) -> list[Mention]:
+    def of(self, kind: str, *more: str) -> list[Mention]:
         """Return the mentions of the kinds given, in order; the list is the scene's own and not to be altered."""
-        if len(kinds) == 1:
-            return self._by_kind.get(kinds[0], [])
-        if self.kinds.isdisjoint(kinds):
-            return []
-        return [m for m in self.mentions if m.kind in kinds]
+        if not more:
+            return self._by_kind.get(kind, [])
+        kinds = (kind, *more)
+        return [] if self.kinds.isdisjoint(kinds) else [m for m in self.mentions if m.kind in kinds]
 
     def told(self, i: int) -> bool:
         """Tell whether word i stands as a finding of this operation."""

@@ -482,13 +482,18 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     cut = {t.digit for t in desk.cut()}
     first, last = scene.part(mention.i)
     found = {m.value for m in scene.of("opened", "extent") if first <= m.i < last}
-    named = [s for s in desk.scenes if s.sentence.section == "addendum" and s.sentence.i < scene.sentence.i]
-    added = any(g.digits for s in named for g in s.setting.groups)  # 'ADDENDUM. The ring finger was left out ...'
-    astray = (scene.sentence.section == "addendum" and not added) or bool(cut and not cut & set(told))
+    late = scene.sentence.section == "addendum" and not _finger_added(desk, scene)
+    astray = late or bool(cut and not cut & set(told))
     mends = bool(found & DEEDS) or astray  # 'A2 torn' or 'A2 preserved' behind words on another finger is that finger's
     hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
     digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
     return digits if len(digits) == 1 else ()
+
+
+def _finger_added(desk: Desk, scene: Scene) -> bool:
+    """'ADDENDUM. The ring finger was left out ...': an addendum that named a finger before speaks of that finger."""
+    before = (s for s in desk.scenes if s.sentence.section == "addendum" and s.sentence.i < scene.sentence.i)
+    return any(g.digits for s in before for g in s.setting.groups)
 
 
 # --- without a name
