@@ -48,9 +48,7 @@ def settle_digits(page: Page) -> None:
     index_words(page)
     under_heading = {k for s in page.sections if s.kind == "digit" for k in range(s.i, s.j)}
     page.mentions = [
-        m
-        for m in page.mentions
-        if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m, m.i in under_heading)
+        m for m in page.mentions if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m, m.i in under_heading)
     ]
 
 
