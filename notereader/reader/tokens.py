@@ -181,6 +181,8 @@ def _closed(gap: re.Match[str]) -> str:
 @lru_cache(maxsize=20_000)
 def _clean_word(raw: str) -> str:
     """Return the cleaned lower-case spelling of a word: full forms of ligatures, letters for figures inside words."""
+    if raw == "lO":
+        return "10"  # a fax's ten: no word has a small l before a capital O
     word = raw if raw.isascii() else _plain_letters(raw)
     if len(word) > 4 and "I" in word[1:] and word[1:].replace("I", "").islower():
         word = word[0] + word[1:].replace("I", "l")

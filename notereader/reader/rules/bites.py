@@ -38,9 +38,13 @@ def bites(desk: Desk, scene: Scene) -> None:
         and lengths
         and (
             (0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS)
-            or (0 < q.i - lengths[-1].j <= 6 and scene.words(q.j, q.j + 3) == ["on", "the", "other"])
+            or (
+                0 < q.i - lengths[-1].j <= 6
+                and _THE_OTHER in (scene.words(q.j, q.j + 2), scene.words(q.j + 1, q.j + 3))
+            )
         )
     ]
+    lengths = _led_by_bare(scene, lengths) + lengths
     lengths += bare or [q for q in scene.quantities if _bare_bite(scene, q)]
     if not lengths:
         return
@@ -51,12 +55,30 @@ def bites(desk: Desk, scene: Scene) -> None:
             lay_suture(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
-    if taken:
+    if taken and not _other_length_excepted(scene, taken[-1]):
         _lay_purchase(desk, scene, taken)
 
 
-_LISTING = _STUMPS | {",", "/", "hold", "bite", "bites", "purchase", "on", "one", "side", "the", "and", "end"}
+def _other_length_excepted(scene: Scene, q: Quantity) -> bool:
+    """'All 10 mm from the cut edge bar L 7': whose the other length is cannot be told, so neither is whose the first is."""
+    behind = scene.words(q.j, scene.sentence.j)
+    k = next((k for k, word in enumerate(behind) if word in _EXCEPT), len(behind))
+    figures = any(w.isdecimal() for w in behind[k:])
+    return figures and not any(g.digits or g.tendons for g in scene.setting.groups if g.i >= q.j)
+
+
+_EXCEPT = frozenset(["bar", "except", "excepting", "save"])
+_THE_OTHER = ["the", "other"]
+_SIDES = _STUMPS | {"near", "far", "up", "down", "other", "beyond"}
+_LISTING = _SIDES | {",", "/", "hold", "bite", "bites", "purchase", "on", "one", "side", "the", "and", "end"}
 _LOST = frozenset(["missing", "lost", "loss", "kerf", "defect", "destroyed", "shredded"])
+
+
+def _led_by_bare(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
+    """'a purchase of 10 and 9 mm, respectively': the first length, whose unit is told with the second."""
+    if not lengths or "respectively" not in scene.said or scene.word_before(lengths[0].i) != "and":
+        return []
+    return [q for q in scene.quantities if not q.unit and q.j == lengths[0].i - 1 and 2 <= (q.low or 0) <= 25]
 
 
 def _bare_bite(scene: Scene, q: Quantity) -> bool:
@@ -194,7 +216,7 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """'10 mm in the middle and 7 mm in the ring finger', '1 cm and the distal 8 mm', '10 mm and 8 mm respectively'."""
     between = scene.words(before.j, q.i)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
-    other_side = not _STUMPS.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
+    other_side = not _SIDES.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
     if _of_another(scene, before, q) and _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25:
         return True  # '9 mm in the ring, 7 mm in the small finger', 'index 8 mm, middle 10 mm'
     if set(between) <= _LISTING and {",", "/"} & set(between) and other_side and 2 <= (q.high or 0) <= 25:
@@ -206,13 +228,16 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
         return 2 <= (q.high or 0) <= 25  # '10 mm purchase proximally; the distal stump allowed just 4 mm'
     if "and" not in between or not _NOT_TAKEN.isdisjoint([*between, *after]) or not 2 <= (q.high or 0) <= 25:
         return False
-    sides = _STUMPS | {"in", "respectively", "other"}
+    sides = _SIDES | {"in", "respectively"}
     return not sides.isdisjoint(between) or not sides.isdisjoint(after)
 
 
 def _side_of(words: list[str]) -> str:
     """Return 'p' or 'd' for words that name the proximal or the distal end, '' for none."""
-    return next((w[0] for w in words if w in ("proximal", "proximally", "distal", "distally")), "")
+    return next((_ENDS[w] for w in words if w in _ENDS), "")
+
+
+_ENDS = {"proximal": "p", "proximally": "p", "near": "p", "distal": "d", "distally": "d", "far": "d"}
 
 
 def _of_another(scene: Scene, before: Quantity, q: Quantity) -> bool:
@@ -229,7 +254,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
         return False  # 'a kerf of about 3 mm of tendon was missing'
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
-    if not _GONE.isdisjoint(after) or ("taken" in after and "from" in after):
+    if not _GONE.isdisjoint(after) or ("taken" in after and "from" in after) or _taken_off(scene, q):
         return False  # '3 mm taken off each side'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
@@ -238,14 +263,15 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # 'A4 was kept. I vented its proximal 4 mm to reach the distal end before the core was placed'
     if scene.next_word(q.j) == "of" and any(0 < s.i - q.j <= 5 for s in scene.subjects if s.kind in _OTHERS):
         return False  # '12 mm of the radial digital nerve'
-    if _by_stump(scene, q) and _about_core(desk, scene, q):
+    if (_by_stump(scene, q) or _led_up(scene, q)) and _about_core(desk, scene, q):
         return True
     if _under_label(scene) and group_beside(scene, q) is not None:
         return True
     first, last = _stretch(scene, q)
     bite_words = {k for m in scene.of("bite") for k in range(m.i, m.j)}
     own = scene.part(q.i)[0], _own_end(scene, q)
-    words = {scene.page.words[k] for k in range(*own) if k not in bite_words}
+    near_by = range(max(own[0], q.i - _NEAR_BY), min(own[1], q.j + _NEAR_BY))  # dictated without stops, parts are long
+    words = {scene.page.words[k] for k in near_by if k not in bite_words}
     if not {"wound", "incision", "zigzag", "zig", "skin"}.isdisjoint(words):
         return False
     if not _NOT_TAKEN.isdisjoint(words) and not _takes(scene, *own):
@@ -255,6 +281,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     if held:
         return _about_core(desk, scene, q)  # 'Hold 12 mm.', '20 mm hold'
     strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in _IS_PURCHASE_WORDS_3]
+    if near and not strong and (q.low or 0) >= _LEAST_BITE and _behind_core(scene, q):
+        return True  # 'double Tsuge, loops locked, 8 mm each end'
     if strong or scene.words(scene.sentence.i, scene.sentence.i + 1) == ["catch"]:
         return _about_core(desk, scene, q)
     previous = [p for p in scene.quantities if p.unit == "mm" and p.j <= q.i and q.i - p.j <= 8 and p is not q]
@@ -263,6 +291,44 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
         and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
+
+
+def _taken_off(scene: Scene, q: Quantity) -> bool:
+    """'I took off 4 mm proximally', 'I took 2 mm from the proximal end': cut away, but not '9 mm from the cut'."""
+    lead = [w for w in scene.words(max(scene.sentence.i, q.i - 4), q.i) if w not in _ABOUT]
+    if lead[-2:] in (["took", "off"], ["taking", "off"], ["taken", "off"], ["take", "off"]):
+        return True
+    placed = any(m.i == q.j for m in scene.of("bite"))
+    before = [p for p in scene.quantities if p.unit == "mm" and p.j <= q.i and q.i - p.j <= 8]
+    if before and "and" in scene.words(before[-1].j, q.i) and _taken_off(scene, before[-1]):
+        return True
+    return lead[-1:] in (["took"], ["taking"]) and scene.next_word(q.j) == "from" and not placed
+
+
+def _behind_core(scene: Scene, q: Quantity) -> bool:
+    """Tell whether a core suture stands before a length in its sentence, and no pulley between them."""
+    cores = [m.j for m in scene.of("stitch", "strandword", "material") if m.j <= q.i]
+    return bool(cores) and not any(max(cores) <= m.i < q.i for m in scene.of("pulley", "pulleys", "opened"))
+
+
+def _led_up(scene: Scene, q: Quantity) -> bool:
+    """'woven into the tendon for a distance of 15 mm', 'locked up and down the stump over 1 cm': how far it runs."""
+    lead = [w for w in scene.words(max(scene.sentence.i, q.i - 5), q.i) if w not in _ABOUT]
+    if lead[-1:] == ["distance"]:
+        lead = [w for w in lead[:-1] if w != "a"]
+    if lead[-1:] not in (["for"], ["over"]) or not 5 <= (q.low or 0) <= 25:
+        return False
+    before = scene.words(scene.sentence.i, q.i)
+    woven = not _WEAVES.isdisjoint(before) and not _IN_TENDON.isdisjoint(before)
+    return woven and not scene.of("pulley", "pulleys", "opened", "anynerve", "sided")
+
+
+_NEAR_BY = 12  # words
+_LEAST_BITE = 5  # mm; a shorter length at each end is as likely one trimmed away
+_WEAVES = frozenset(
+    ["woven", "wove", "weave", "weaved", "run", "ran", "locked", "locking", "passed", "krackow", "bunnell"]
+)
+_IN_TENDON = frozenset(["tendon", "stump", "end", "fdp", "fpl", "profundus", "krackow", "bunnell"])
 
 
 def _own_end(scene: Scene, q: Quantity) -> int:
