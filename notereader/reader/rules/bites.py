@@ -1,5 +1,7 @@
 """Lengths of the core: purchase in each end and the size of its locks."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
@@ -31,21 +33,8 @@ _STUMPS = word_list("sutures", "stumps")
 def bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
     lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i)]
-    bare = [
-        q
-        for q in scene.quantities
-        if not q.unit
-        and lengths
-        and (
-            (0 < q.i - lengths[-1].j <= 3 and scene.next_word(q.j) in _STUMPS)
-            or (
-                0 < q.i - lengths[-1].j <= 6
-                and _THE_OTHER in (scene.words(q.j, q.j + 2), scene.words(q.j + 1, q.j + 3))
-            )
-        )
-    ]
-    lengths = _led_by_bare(scene, lengths) + lengths
-    lengths += bare or [q for q in scene.quantities if _bare_bite(scene, q)]
+    lengths = [*_led_by_bare(scene, lengths), *lengths]
+    lengths += _bare_behind(scene, lengths) or [q for q in scene.quantities if _bare_bite(scene, q)]
     if not lengths:
         return
     locks = [q for q in lengths if _is_lock(scene, q)]
@@ -59,8 +48,19 @@ def bites(desk: Desk, scene: Scene) -> None:
         _lay_purchase(desk, scene, taken)
 
 
+def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
+    """'8 mm distally and 10 proximally', '8 mm on one side and 10 on the other': lengths told without their unit."""
+    if not lengths:
+        return []
+    last = lengths[-1].j
+    bare = [q for q in scene.quantities if not q.unit and q.i > last]
+    sided = [q for q in bare if q.i - last <= 3 and scene.next_word(q.j) in _STUMPS]
+    others = [q for q in bare if q.i - last <= 6 and ("the", "other") in pairwise(scene.words(q.j, q.j + 3))]
+    return [q for q in bare if q in sided or q in others]
+
+
 def _other_length_excepted(scene: Scene, q: Quantity) -> bool:
-    """'All 10 mm from the cut edge bar L 7': whose the other length is cannot be told, so neither is whose the first is."""
+    """'All 10 mm from the cut bar L 7': whose the other length is cannot be told, so neither is whose the first is."""
     behind = scene.words(q.j, scene.sentence.j)
     k = next((k for k, word in enumerate(behind) if word in _EXCEPT), len(behind))
     figures = any(w.isdecimal() for w in behind[k:])
@@ -68,7 +68,6 @@ def _other_length_excepted(scene: Scene, q: Quantity) -> bool:
 
 
 _EXCEPT = frozenset(["bar", "except", "excepting", "save"])
-_THE_OTHER = ["the", "other"]
 _SIDES = _STUMPS | {"near", "far", "up", "down", "other", "beyond"}
 _LISTING = _SIDES | {",", "/", "hold", "bite", "bites", "purchase", "on", "one", "side", "the", "and", "end"}
 _LOST = frozenset(["missing", "lost", "loss", "kerf", "defect", "destroyed", "shredded"])
