@@ -164,6 +164,8 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     tied = tied or (listed and page.words[heading.i] in _TENDON_NAMES)  # 'Core, FDP: 3-0 Ethibond'
     tied = tied or page.words[heading.i - 1] in ("suture", "sutures", "stitch")  # 'Peripheral suture FDP: 6-0'
     tied = tied or (page.words[heading.i] in _TENDONS and page.words[heading.i - 1] in _SLIPS)  # 'Radial slip FDS:'
+    told = heading.i - 2 == line.i and page.words[line.i] in _TOLD and page.words[heading.i - 1] in _FINGERS
+    tied = tied or (told and page.words[heading.i] in _TENDON_NAMES)  # 'Epitendinous index FDP: 6-0'
     return not tied and _stands_as_label(page, heading, line, in_columns)
 
 
@@ -171,6 +173,7 @@ _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "t
 _TENDON_NAMES = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "fcr", "fcu", "both"])
 _TENDONS = frozenset(["fds", "superficialis", "sublimis"])
 _SLIPS = frozenset(["slip", "slips", "half", "limb", "tail"])
+_TOLD = frozenset(["epitendinous", "epi", "peripheral", "core", "knot", "knots", "gap", "ends", "glide", "purchase"])
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "long"])
 _TYING = frozenset(["and", "or", "of", "the", "with", "to", "&", "+"])
 

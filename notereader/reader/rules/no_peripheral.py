@@ -4,12 +4,14 @@ That a repair has none promises nothing, so what is said of 'the superficialis' 
 tendon was just told to have one.
 """
 
-from notereader.reader.desk import Desk, others
+from itertools import pairwise
+
+from notereader.reader.desk import Desk, Finding, others
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import within
 from notereader.reader.rules.roles import PERIPHERAL, Anchor
-from notereader.reader.rules.suture_owners import LEFT_OUT, lay_suture, left_out_of, targets_of
+from notereader.reader.rules.suture_owners import LEFT_OUT, fingers_only, left_out_of, suture_owners, targets_of
 from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -37,19 +39,28 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     told = bool(spots) or any(t.role == PERIPHERAL for t in threads)
     _left_out_there(desk, scene, spots)
     _without_running(desk, scene, spots)
-    _none_around(desk, scene, bool(spots) or _told_before(desk, scene))
-    _had_none(desk, scene, told or _told_before(desk, scene))
+    told = told or told_before(desk, scene)
+    _none_around(desk, scene, told)
+    _had_none(desk, scene, told)
+    _not_the_other(desk, scene, spots)
     _one_only(desk, scene, spots)
 
 
 def _without_running(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
-    """'Ring FDP in the same fashion but without the running suture': what outer sutures are called elsewhere."""
-    if spots or "without" not in scene.said or _ALIKE.isdisjoint(scene.said):
+    """'Ring FDP in the same fashion but without the running suture', 'modified Kessler, no running stitch there'."""
+    if spots or _DENIED.isdisjoint(scene.said):
         return
     for m in scene.of("pattern"):
         led = [w for w in scene.words(max(scene.sentence.i, m.i - 2), m.i) if w not in ("a", "the", "any")]
-        if m.value.startswith("running") and led[-1:] == ["without"] and scene.told(m.i):
-            lay_suture(desk, scene, m.i, m.j, "peripheral", "absent", RULE)
+        named = scene.page.words[m.j - 1] in _STITCHES or scene.next_word(m.j) in _STITCHES
+        denied = led[-1:] == ["no"] and named and not scene.of("role")
+        alike = led[-1:] == ["without"] and not _ALIKE.isdisjoint(scene.said)
+        if m.value.startswith("running") and (denied or alike) and scene.told(m.i):
+            lay_none(desk, scene, m.i, m.j)
+
+
+_DENIED = frozenset(["no", "without"])
+_STITCHES = frozenset(["stitch", "suture"])
 
 
 def taken_out(desk: Desk, scene: Scene) -> None:
@@ -130,6 +141,47 @@ def got_none(desk: Desk, scene: Scene) -> None:
             desk.tendon(scene, target, "peripheral", "absent", span, RULE)
 
 
+def _this_of(scene: Scene, first: int, last: int) -> Group | None:
+    """'...; for the superficiales this was judged unnecessary and was omitted': the tendons that open the part."""
+    named = [g for g in scene.setting.groups if first <= g.i < last and g.tendons and not g.digits and not g.reference]
+    this = len(named) == 1 and scene.words(named[0].j, last)[:1] in (["this"], ["it"])
+    return named[0] if this and scene.word_before(named[0].i) in ("the", "for", "in") else None
+
+
+def lay_none(desk: Desk, scene: Scene, i: int, j: int) -> None:
+    """Lay down that the tendons spoken of at words i to j have no peripheral suture."""
+    told, doubts = suture_owners(desk, scene, i, j)
+    for target in dict.fromkeys([*told, *_meant(desk, scene, i, j)]):
+        desk.tendon(scene, target, "peripheral", "absent", [(i, j)], RULE, *doubts)
+
+
+def _meant(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
+    """Return the tendons of every finger that words i to j deny a peripheral suture; none where they are of one."""
+    first, last = scene.part(i)
+    inside = [g for g in scene.setting.groups if first <= g.i < last and not g.reference]
+    kinds = [g for g in inside if g.tendons]
+    fingers = any(g.digits for g in scene.setting.groups if g.i < i)
+    if len(kinds) == 1 and not kinds[0].digits and (kinds[0].every or not fingers):
+        return _tendons_everywhere(desk, scene, kinds[0])
+    behind = scene.words(j, min(j + 8, last))
+    any_of = any(a in _ANY and b == "of" for a, b in pairwise(behind))
+    bare = scene.page.words[j - 1] in _PLURAL or (scene.next_word(j) in _PLURAL and j + 1 >= last - 1)
+    if kinds or not (any_of or (bare and not scene.setting.groups)):
+        return []
+    sewn = [t for t in desk.sewn() if desk.has_suture(t) and not _has_one(desk, t)]
+    return fingers_only(scene, inside[-1], sewn) if inside else sewn
+
+
+def _has_one(desk: Desk, target: Target) -> bool:
+    """Tell whether a peripheral suture of a tendon was told of."""
+    told = desk.told_of("repairs", (target.digit, target.tendon, target.slip))
+    return any(f.field == "peripheral" and f.value == "present" for f in told)
+
+
+_ANY = frozenset(["any", "either", "none", "all"])
+_PLURAL = frozenset(["sutures", "stitches"])
+
+
 def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
     """'The middle got an epitendinous suture; in the ring it was left out.'"""
     if not spots:
@@ -148,6 +200,9 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
             elif given and spots[0].i < cue.i:
                 for target in _tendons_everywhere(desk, scene, given[0]):
                     desk.tendon(scene, target, "peripheral", "absent", [(cue.i, given[0].j)], RULE)
+            elif spots[0].i < first and (named := _this_of(scene, first, cue.i)) is not None:
+                for target in _tendons_everywhere(desk, scene, named):
+                    desk.tendon(scene, target, "peripheral", "absent", [(named.i, cue.j)], RULE)
             elif digits and spots[0].i < first and "it" in scene.words(first, cue.i):
                 for target in [t for t in desk.repairable(digits[-1].digits) if t.tendon in ("FDP", "FPL")]:
                     desk.tendon(scene, target, "peripheral", "absent", [(cue.i, cue.j)], RULE)
@@ -163,9 +218,10 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
         ):
             k -= 1
         around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to"))
-        if told and words[k - 2 : k - 1] in (["was"], ["were"]):
-            k -= 2  # 'none was used on the superficialis'
-        if around and words[k - 1] in ("none", "nothing") and k - 1 >= scene.sentence.i and scene.told(k):
+        while told and k - 2 >= scene.sentence.i and words[k - 1] in _PUT:
+            k -= 1  # 'none was used on the superficialis', 'none used on the FCR'
+        denied = words[k - 1] in _NONE or (told and words[k - 1] == "not" and _opens(scene, k - 1))
+        if around and denied and k - 1 >= scene.sentence.i and scene.told(k):
             deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
             named = _tendons_everywhere(desk, scene, group) if group.tendons else deep if group.digits else []
             for target in named:
@@ -173,11 +229,55 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
                 desk.tendon(scene, target, "peripheral", "absent", spot, RULE)
 
 
-def _told_before(desk: Desk, scene: Scene) -> bool:
+def _opens(scene: Scene, k: int) -> bool:
+    """Tell whether word k begins its sentence or stands behind a stop or a comma: '...; not on the FDS'."""
+    return k == scene.sentence.i or scene.word_before(k) in (",", ";", ".", "but")
+
+
+def told_before(desk: Desk, scene: Scene) -> bool:
     """'A running 6-0 was added to both profundi. None was placed in the superficiales.': of the suture just told of."""
+    before = _before(desk, scene)
+    if before is None or not (_OF_OTHERS.isdisjoint(scene.kinds) and "gap" not in scene.said):
+        return False
+    named = any(m.value == PERIPHERAL for m in before.of("role")) and scene.page.words[scene.sentence.i] in _NONE
+    return named or bool(_just_told(desk, before.sentence.i, scene.sentence.i))
+
+
+# Kinds of words with which a sentence speaks of something else: 'the FDS had no gap, the FDP none'.
+_OF_OTHERS = frozenset(["material", "stitch", "strandword", "gap", "glide", "test", "tension", "knotword", "pulley"])
+
+
+def _before(desk: Desk, scene: Scene) -> Scene | None:
+    """Return the sentence before one, passing over the mark of a list."""
     before = desk.scene_before(scene)
-    told = before is not None and any(m.value == PERIPHERAL for m in before.of("role"))
-    return told and scene.page.words[scene.sentence.i] in ("none", "nothing")
+    mark = before is not None and before.sentence.j - before.sentence.i == 1
+    return desk.scene_before(before) if mark and before is not None else before
+
+
+def _just_told(desk: Desk, first: int, last: int) -> list[Finding]:
+    """Return the peripheral sutures told of in words first to last, the latest first."""
+    found: list[Finding] = []
+    for finding in reversed(desk.findings):
+        if finding.group == "repairs" and finding.order < first and finding.field in _OF_SUTURES:
+            break
+        if finding.field == "peripheral" and finding.value == "present" and first <= finding.order < last:
+            found.append(finding)
+    return found
+
+
+_NONE = frozenset(["none", "nothing"])
+
+
+def _not_the_other(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
+    """'The two profundus repairs, not the superficialis, were finished with 6-0 round the edge.'"""
+    words = scene.page.words
+    for group in scene.setting.groups if spots else []:
+        k = group.i - 1 - (words[group.i - 1] == "the")
+        aside = words[k] == "not" and words[k - 1] in (",", "(") and words[group.j : group.j + 1] in ([","], [")"])
+        if group.tendons and not group.digits and aside and group.i < spots[0].i:
+            everywhere = [t for t in _tendons_everywhere(desk, scene, group) if t.tendon in group.tendons]
+            for target in everywhere or group_targets(scene, group):
+                desk.tendon(scene, target, "peripheral", "absent", [(k, group.j)], RULE)
 
 
 def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
@@ -198,14 +298,22 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
 _HAD = frozenset(["had", "got", "received", "has", "needed", "was", "given"])
 _CLOSES = frozenset(["", ".", ",", ";", "because", "as", "and"])
 _AROUND = frozenset(["around", "round", "on"])
+_PUT = frozenset(["was", "were", "used", "placed", "put", "added", "needed", "done"])
 
 
 def _tendons_everywhere(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'...added to all three profundus repairs; none on the superficialis': of every finger spoken of."""
     several = "all" in scene.said or (group.every and group.j - group.i <= 3)
-    if group.digits or len(scene.every_digit) < 2 or not several:
+    if group.digits or len(scene.every_digit) < 2:
         return targets_of(desk, scene, group)
-    return [t for t in desk.sewn() if t.tendon in group.tendons]
+    if several:
+        return [t for t in desk.sewn() if t.tendon in group.tendons]
+    before = _before(desk, scene)
+    told = _just_told(desk, before.sentence.i if before is not None else scene.sentence.i, scene.sentence.j)
+    digits = {f.entry[0] for f in told if f.entry[1] not in group.tendons}
+    wide = [t for t in desk.sewn() if t.tendon in group.tendons and t.digit in digits] if len(digits) > 1 else []
+    own = targets_of(desk, scene, group)
+    return [*wide, *(t for t in own if t.digit is None)] if wide else own
 
 
 def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

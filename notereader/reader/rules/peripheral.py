@@ -4,7 +4,15 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, within
-from notereader.reader.rules.no_peripheral import RULE, finger_without, got_none, left_out, taken_out
+from notereader.reader.rules.no_peripheral import (
+    RULE,
+    finger_without,
+    got_none,
+    lay_none,
+    left_out,
+    taken_out,
+    told_before,
+)
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
 from notereader.reader.rules.thread_roles import has_core
@@ -14,7 +22,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
 # What tells of a peripheral suture in a sentence that does not name one.
-_WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone"])
+_WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone", "not"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
 _OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skipping"])
@@ -30,7 +38,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     """Find whether a peripheral suture was placed or left out, and its pattern."""
     taken_out(desk, scene)
     got_none(desk, scene)
-    if scene.sentence.section == PERIPHERAL and finger_without(desk, scene):
+    if (scene.sentence.section == PERIPHERAL or told_before(desk, scene)) and finger_without(desk, scene):
         return
     spots = [a for a in found if a.role == PERIPHERAL]
     if not spots and scene.sentence.section == PERIPHERAL and scene.sentence.j - scene.sentence.i > 2:
@@ -46,26 +54,22 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         and scene.sentence.section == PERIPHERAL
         and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not")
     ):
-        lay_suture(
-            desk,
-            scene,
-            scene.sentence.i,
-            scene.sentence.i + 1,
-            "peripheral",
-            "absent",
-            RULE,
-        )
+        lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
         return
     for spot in _one_a_part(scene, spots):
+        if _weighed_and_left(scene, spot):
+            lay_none(desk, scene, spot.i, spot.j)
         if not scene.told(spot.i) or _of_other_thing(scene, spot) or scene.answer(spot.j) in _ELSEWHERE:
             continue
         if _given_up(scene, spot):
+            if _not_used(scene, spot):
+                lay_none(desk, scene, spot.i, spot.j)
             continue
         if scene.answer(spot.j) in _NO:
-            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", RULE)
+            lay_none(desk, scene, spot.i, spot.j)
             continue
         if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
-            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", RULE)
+            lay_none(desk, scene, spot.i, spot.j)
             return
         if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
             return
@@ -75,19 +79,47 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         ]:
             continue
         if _peripheral_negated(scene, spot):
-            lay_suture(desk, scene, spot.i, spot.j, "peripheral", "absent", RULE)
+            if not _instead(scene, spot, threads):
+                lay_none(desk, scene, spot.i, spot.j)
             continue
         if _only_a_word(scene, spot) or (scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":"):
             continue
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
-    if not all(_peripheral_negated(scene, spot) for spot in spots) or not spots:
+    if not all(_peripheral_negated(scene, spot) and not _instead(scene, spot, threads) for spot in spots) or not spots:
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def _instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:
+    """'No room for a full epitendinous, so just four interrupted 6-0 nylons': less than a whole one is still one."""
+    later = [t for t in threads if t.role == PERIPHERAL and t.i >= spot.j and scene.told(t.i)]
+    return any(not {"so", "but", "instead"}.isdisjoint(scene.words(spot.j, t.i)) for t in later)
+
+
+def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
+    """'An epitendinous suture was considered but not placed'."""
+    if scene.page.standing[spot.i] != "considered":
+        return False
+    behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
+    against = scene.words(spot.i - 4, spot.i)[:2] in _AGAINST or scene.words(spot.i - 3, spot.i)[:2] in _AGAINST
+    return against or any(pair in _AND_LEFT for pair in pairwise(behind))
+
+
+_AGAINST = (["decided", "against"], ["opted", "against"])
+
+
+_AND_LEFT = frozenset((a, b) for a in ("but", "and") for b in ("not", "omitted", "rejected", "dismissed", "left"))
 
 
 def _given_up(scene: Scene, spot: Anchor) -> bool:
     """'Peripheral suture attempted, tore out, abandoned', '... was opened but not used': none is told to be in."""
     behind = scene.words(spot.j, min(spot.j + 12, scene.sentence.j))
     return "abandoned" in behind or ("not", "used") in pairwise(behind)
+
+
+def _not_used(scene: Scene, spot: Anchor) -> bool:
+    """'An epitendinous suture was not used': nothing but the noun and the verb stand before the denial."""
+    behind = [w for w in scene.words(spot.j, spot.j + 5) if w not in ("suture", "stitch", "was")]
+    return behind[:2] == ["not", "used"]
 
 
 def _one_a_part(scene: Scene, spots: list[Anchor]) -> list[Anchor]:
@@ -162,7 +194,7 @@ def _only_a_word(scene: Scene, spot: Anchor) -> bool:
 def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool, threads: list[Thread]) -> None:
     others = [a for a in found if a.role != "pattern"]
     for mention in scene.of("pattern"):
-        if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
+        if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3) or _only_verb(scene, mention):
             continue
         if not (
             _of_outer_thread(scene, mention, threads)
@@ -173,19 +205,18 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
             continue
         value, end = _locked_as_it_goes(scene, mention)
         targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
+        locked_only = _locked_only_in(scene, end) if value != mention.value else ()
         for target in targets:
             desk.tendon(
                 scene, target, "peripheral", "present", [(mention.i, mention.j)], "peripheral pattern named", *doubts
             )
-            desk.tendon(
-                scene,
-                target,
-                "peripheral_pattern",
-                value,
-                [(mention.i, end)],
-                "peripheral pattern named",
-                *doubts,
-            )
+            own = value if not locked_only or target.digit in locked_only else mention.value
+            at = [(mention.i, end if own == value else mention.j)]
+            desk.tendon(scene, target, "peripheral_pattern", own, at, "peripheral pattern named", *doubts)
+    for thread in threads:
+        if thread.role == PERIPHERAL and scene.told(thread.i) and _one_by_one(scene, thread):
+            rule = "peripheral pattern named"
+            lay_suture(desk, scene, thread.i, thread.j, "peripheral_pattern", "interrupted", rule)
     for mention in scene.of("stitch"):
         told = mention.value == "horizontal mattress" and peripheral and scene.told(mention.i)
         if told and role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
@@ -194,12 +225,17 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
 
 
 def _of_outer_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> bool:
-    """'a running 6/0 Prolene epitendinous suture', '... + 5-0 running': the pattern stands beside the outer thread."""
-    if scene.words(mention.i, mention.j) in (["ran"], ["run"]):
-        return False
-    outer = [t for t in threads if t.role == PERIPHERAL and t.size]
-    comma = {k for k in range(mention.i - 1, min(mention.j + 1, scene.sentence.j)) if scene.page.words[k] == ","}
-    return any(mention.j == t.i or mention.i == t.j or (mention.i - t.j == 1 and t.j in comma) for t in outer)
+    """'a running 6/0 epitendinous suture', 'ran a 6-0 around it': the pattern stands beside the outer thread."""
+    outer = [t for t in threads if t.role == PERIPHERAL and (t.size or t.material)]
+    verb = scene.page.words[mention.i] in ("run", "ran")
+    if threads and len(outer) == len(threads) and not verb and not scene.of("stitch", "strandword"):
+        return True
+    between = (scene.words(mention.j, t.i) if t.i >= mention.i else scene.words(t.j, mention.i) for t in outer)
+    return any(len(words) <= 4 and _NEXT_TO.issuperset(words) and words.count(",") < 2 for words in between)
+
+
+# Words between a pattern and its thread: 'a 6-0 was run around in a continuous fashion'.
+_NEXT_TO = word_list("sutures", "next_to")
 
 
 def _joined_with(scene: Scene, mention: Mention, thread: Thread) -> bool:
@@ -214,14 +250,46 @@ def _locked_as_it_goes(scene: Scene, mention: Mention) -> tuple[str, int]:
         return mention.value, mention.j
     for k in range(mention.j, min(mention.j + 9, scene.sentence.j)):
         word = scene.page.words[k]
-        if word in (";", ".", "core", "not", "non", "without", "unlocked"):
+        if word in (";", ".", "core", "not", "no", "non", "without", "unlocked") or not scene.told(k):
             break
+        if any(g.digits and g.i == k for g in scene.setting.groups):
+            break  # 'running in the ring finger and interlocking in the long'
         if word in _LOCKS:
             stitch = any(m.kind in ("stitch", "strandword") and 0 <= m.i - k <= 2 for m in scene.mentions)
             core = stitch or scene.next_word(k + 1) in ("core", "loops", "grasp", "plate", "screws", "corners")
             between = any(m.kind in ("stitch", "strandword") and mention.j <= m.i < k for m in scene.mentions)
             return ("running", mention.j) if core or between else ("running locking", k + 1)
     return "running", mention.j
+
+
+def _one_by_one(scene: Scene, thread: Thread) -> bool:
+    """'a few single 6-0 nylon stitches around the edge': stitches set one by one, told apart from their noun."""
+    led = scene.words(max(scene.sentence.i, thread.i - 2), thread.i)
+    return not _SINGLE.isdisjoint(led) and scene.next_word(thread.j) in ("stitches", "sutures")
+
+
+_SINGLE = frozenset(["single", "separate", "individual", "simple", "interrupted"])
+
+
+def _locked_only_in(scene: Scene, end: int) -> tuple[str, ...]:
+    """'6-0 running epi, locked in the index only': the fingers for which alone the stitch was locked."""
+    group = next((g for g in scene.setting.groups if g.digits and 1 <= g.i - end <= 2), None)
+    placed = group is not None and scene.word_before(group.i - (scene.word_before(group.i) == "the")) in ("in", "for")
+    return group.digits if group is not None and placed and scene.next_word(group.j) in ("only", "alone") else ()
+
+
+def _only_verb(scene: Scene, mention: Mention) -> bool:
+    """'A cross-stitch was then run round the edge', 'the FPL has run away': no pattern of its own."""
+    if scene.page.words[mention.i] not in ("run", "ran") or mention.value != "running":
+        return False
+    if scene.next_word(mention.j) == "as":
+        return True  # 'a looped suture, run as a Tsuge'
+    first, last = scene.part(mention.i)
+    other = any(first <= m.i < last and m.value not in ("running", "other") for m in scene.of("pattern"))
+    return other or not (find_sizes(scene) or scene.of("material") or _STITCH.intersection(scene.said))
+
+
+_STITCH = frozenset(["stitch", "suture", "stitched", "epitenon", "epitendinous", "peripheral"])
 
 
 def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: list[Anchor], peripheral: bool) -> bool:

@@ -49,6 +49,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role in ("pattern", PERIPHERAL) and _joins_the_tendon(desk, scene, thread, threads, found):
             thread.role = CORE
+        if thread.looped and thread.role in ("pattern", PERIPHERAL) and any(a.role == CORE for a in found):
+            thread.role = CORE  # 'a looped nylon suture, 4-0, run as a Tsuge': loops make cores
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
     for before, thread in pairwise(threads):
