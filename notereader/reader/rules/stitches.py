@@ -1,6 +1,9 @@
 """Core stitches by name, and fixation to bone by anchor or pull-out."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
+from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
@@ -13,7 +16,19 @@ _DOUBLES = {"modified kessler": "double modified kessler", "tsuge": "double tsug
 _MODIFIED = frozenset(["kessler", "savage"])
 _TRIPLES = {"tsuge": "triple tsuge"}
 _BASES = {double: single for names in (_DOUBLES, _TRIPLES) for single, double in names.items()}
-_TIMES = {"two": 2, "2": 2, "twice": 2, "doubled": 2, "double": 2, "three": 3, "3": 3, "tripled": 3, "triple": 3}
+_TIMES = {
+    "x2": 2,
+    "x3": 3,
+    "two": 2,
+    "2": 2,
+    "twice": 2,
+    "doubled": 2,
+    "double": 2,
+    "three": 3,
+    "3": 3,
+    "tripled": 3,
+    "triple": 3,
+}
 _OF_COUNT = frozenset([",", "fashion", "technique", "style", "type", "and", "then", "done", "(", "a", "such", "up"])
 _COUNTED = frozenset(["such", "times", "loops", "of", "sutures", "stitches"])
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
@@ -42,6 +57,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             or scene.negated(mention.i, mention.j, 3)
             or of_other_structure(scene, mention.i, mention.j)
         ):
+            continue
+        if _is_the_second(scene, mention):
             continue
         if _no_room_for(scene, mention) or _is_person(scene, mention) or _names_other_thing(scene, mention):
             continue
@@ -84,9 +101,45 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     counted = _counted(scene, mention)
     if counted is not None:
         return counted
+    end = _second_of_it(scene, mention)
+    if end:
+        return value, mention.i, end
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
     times = before[-1:] in (["2x"], ["double"]) or before in (["2", "x"], ["x", "2"])
     return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
+
+
+def _second_of_it(scene: Scene, mention: Mention) -> int:
+    """'a Tsuge repeated once, four strands', 'a modified Kessler and a second one at right angles': where that ends.
+
+    RETURNS: 0 where no second one is told of, or where neither its strands nor its turn shows that it is of the core.
+    """
+    groups = [g.i for g in scene.setting.groups if g.i >= mention.j and (g.tendons or g.digits)]
+    last = min([scene.sentence.j, mention.j + 16, *groups])
+    words = scene.words(mention.j, last)
+    at = next((k for k in range(len(words)) if words[k : k + 2] in _AGAIN or words[k : k + 3] == _DOUBLE_ONE), -1)
+    other = any(m.value != mention.value for m in scene.of("stitch") if mention.j <= m.i < mention.j + at + 3)
+    if at < 0 or other or not scene.told(mention.j + at):
+        return 0
+    twice = 2 * _STRANDS_OF_ONE
+    counts = {count_of(w) for m in scene.of("strandword") for w in scene.words(m.i - 2, m.i)}
+    crossed = any(pair in _TURNED for pair in pairwise([*words, ""]))
+    return mention.j + at + 2 if twice in counts or crossed else 0
+
+
+_STRANDS_OF_ONE = 2  # of every stitch that is doubled by name
+_AGAIN = (["second", "one"], ["repeated", "once"], ["second", "modified"], ["second", "tsuge"], ["second", "of"])
+_DOUBLE_ONE = ["a", "double", "one"]
+_TURNED = frozenset(
+    [("right", "angles"), ("at", "90"), ("turned", "90"), ("perpendicular", ""), ("perpendicular", "to")]
+)
+
+
+def _is_the_second(scene: Scene, mention: Mention) -> bool:
+    """'..., then a second modified Kessler at right angles': told with the first one, whose double it makes."""
+    first = next((m for m in scene.of("stitch") if m.value == mention.value), mention)
+    led = scene.word_before(mention.i) in ("second", "another", "further")
+    return first is not mention and led and _second_of_it(scene, first) > 0
 
 
 def _counted(scene: Scene, mention: Mention) -> tuple[str, int, int] | None:

@@ -8,14 +8,12 @@ from notereader.reader.groups import Target
 from notereader.reader.measures import NUMBER_WORDS, count_of
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.lost_strands import lay_the_rest, less_the_lost, lost
-from notereader.reader.rules.roles import Anchor
 from notereader.reader.rules.stitches import of_other_structure
-from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
+from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import taken_back
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
-_ELLIPTIC_WORDS = word_list("sutures", "elliptic_words")
 _SUMS_UP = word_list("sutures", "sums_up")
 _ADDED_CORE = word_list("sutures", "added_core")
 _TISSUE = word_list("sutures", "tissue")
@@ -36,11 +34,10 @@ _TIMES = re.compile(r"([2468])x\Z")
 _POINTING = frozenset([("these", "are"), ("they", "are"), ("those", "are")])
 
 
-def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
-    """Find the strand counts of a sentence and give each to its tendons."""
-    likely = "strandword" in scene.kinds or not _GLUED.isdisjoint(scene.said)
-    if not likely and desk.strands_at != scene.sentence.i:
-        return
+def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
+    """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
+    if "strandword" not in scene.kinds and _GLUED.isdisjoint(scene.said):
+        return []
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts)
     counts = [_read_instead(scene, count) for count in counts]
@@ -56,11 +53,10 @@ def strands(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
                 targets = [t for t in targets if desk.has_suture(t)] or targets
             for target in respective(scene, i, [c[1] for c in counts], targets):
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
-                desk.findings[-1].addendum = desk.findings[-1].addendum or _sums_up(desk, scene, target, count)
+                desk.findings[-1].addendum = desk.findings[-1].addendum or _sums_up(desk, scene, target, count, i)
     if whole:
         desk.strands_at = scene.sentence.j
-    elif desk.strands_at == scene.sentence.i:
-        _elliptic(desk, scene)
+    return whole
 
 
 def _read_instead(scene: Scene, count: tuple[int, int, int]) -> tuple[int, int, int]:
@@ -107,16 +103,34 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
     return []
 
 
-def _sums_up(desk: Desk, scene: Scene, target: Target, count: int) -> bool:
+def _sums_up(desk: Desk, scene: Scene, target: Target, count: int, i: int) -> bool:
     """'a second one at right angles, so in all we count four strands': the sum of cores told one by one."""
     before = desk.scene_before(scene)
     words = scene.words(before.sentence.i if before is not None else scene.sentence.i, scene.sentence.j)
     text = f" {' '.join(words)} "
-    if _ADDED_CORE.isdisjoint(words) or not any(f" {p} " in text for p in _SUMS_UP):
+    drawn = _draws_the_sum(scene, i)
+    added = not _ADDED_CORE.isdisjoint(words) or (drawn and _then_another(scene, i))
+    if not added or not (drawn or any(f" {p} " in text for p in _SUMS_UP)):
         return False
     entry = (target.digit, target.tendon, target.slip)
     told = [f.value for f in desk.told_of("repairs", entry) if f.field == "strands" and f.value != count]
     return not told or any(isinstance(v, int) and v and count % v == 0 and v < count for v in told)
+
+
+def _draws_the_sum(scene: Scene, i: int) -> bool:
+    """Tell whether 'so' or 'makes' leads to the count at word i, in words that tell of nothing merely wished for."""
+    lead = scene.words(max(scene.sentence.i, i - 5), i)
+    wished = ("so", "as") in pairwise(lead) or not all(scene.told(k) for k in range(scene.sentence.i, i))
+    return not wished and not _SO.isdisjoint(lead)
+
+
+_SO = frozenset(["so", "thus", "hence", "makes", "making", "giving", "gives"])
+
+
+def _then_another(scene: Scene, i: int) -> bool:
+    """'a modified Kessler, two strands, and then a horizontal mattress, so that makes four strands'."""
+    stitches = [m for m in scene.of("stitch") if m.j <= i and scene.told(m.i)]
+    return len(stitches) > 1 and "then" in scene.words(stitches[0].j, stitches[-1].i)
 
 
 def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
@@ -276,13 +290,3 @@ def _is_tissue(scene: Scene, j: int) -> bool:
     if not after or after[0] == "it" or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
         return False
     return after[0] in _TISSUE
-
-
-def _elliptic(desk: Desk, scene: Scene) -> None:
-    """'FDP carries four strands. FDS carries two.': a bare count after a sentence of strand counts."""
-    for k in range(scene.sentence.i, scene.sentence.j - 1):
-        if scene.page.words[k] in _ELLIPTIC_WORDS:
-            count = _count_at(scene.page, k + 1)
-            after = scene.next_word(k + 2)
-            if count and after in ("", ".", ",", ";") and any(g.tendons for g in scene.setting.groups):
-                lay_suture(desk, scene, k + 1, k + 2, "strands", count, "strand count carried on")

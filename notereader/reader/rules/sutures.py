@@ -8,6 +8,7 @@ from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
 from notereader.reader.rules.peripheral import peripheral
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors
+from notereader.reader.rules.short_counts import short_counts
 from notereader.reader.rules.stitches import stitches
 from notereader.reader.rules.strands import strands
 from notereader.reader.rules.suture_owners import respective, respective_part, suture_owners
@@ -36,8 +37,9 @@ def sutures(desk: Desk, scene: Scene) -> None:
         if scene.told(thread.i):
             _lay_thread(desk, scene, thread, _peers(scene, threads, thread))
     _lay_loops(desk, scene, threads, found)
-    strands(desk, scene, found)
+    counted = strands(desk, scene)
     stitches(desk, scene, found, threads)
+    short_counts(desk, scene, counted)
     hold(desk, scene, found)
     peripheral(desk, scene, found, threads)
     bites(desk, scene)
