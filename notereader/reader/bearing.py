@@ -616,7 +616,7 @@ def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3)
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
     """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
-        known = (m for m in run if m.kind == "generic" and page.words[m.i - 1] not in _NO_SUBJECT)
+        known = (m for m in run if m.kind == "generic" and not _no_subject(page, m))
         return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
     run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
@@ -672,8 +672,15 @@ def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
     return "four" in before or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
 
 
-# 'a tendon of this calibre', 'four strands crossing the junction'
+def _no_subject(page: Page, m: Mention) -> bool:
+    """'A tendon of this calibre', 'four strands crossing the junction', 'trimmed to reach healthy tendon'."""
+    before = page.words[m.i - 1]
+    tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
+    return before in _NO_SUBJECT or tissue
+
+
 _NO_SUBJECT = frozenset(["a", "crossing", "across", "spanning", "bridging"])
+_TISSUE = word_list("bearing", "tissue")
 _PLURAL_TENDONS = word_list("bearing", "plural_tendons")
 
 

@@ -75,8 +75,27 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
         at = k - 1
         while at > 0 and page.words[at] in ("the", "both", "all", "left", "right", "each"):
             at -= 1
-        return page.words[at] not in _GLUE and not _tied(page, k)
+        return (not _glued(page, at) or _cut_through(page, m, at)) and not _tied(page, k)
     return bool(word in _STARTS and before not in _GLUE and before not in ("no", "not", "to", "that", "which", "when"))
+
+
+def _glued(page: Page, at: int) -> bool:
+    """'A running suture around the profundus' goes on; 'a running 6-0 all around the sublimis I put back' does not."""
+    word = page.words[at]
+    return word in _GLUE or (word in ("around", "round") and page.words[at - 1] != "all")
+
+
+def _cut_through(page: Page, m: Mention, at: int) -> bool:
+    """'Profundus cut right through superficialis of the small finger has 40%': the second is a subject of its own."""
+    told = (e for e in within(page.mentions, at - 3, at) if e.kind == "extent" and e.j == at + 1)
+    owned = any(e.i - 1 in page.tendon_words for e in told)
+    after = page.words[m.j : m.j + 5]
+    verb = next((n for n, word in enumerate(after) if word in _HAS), None)
+    return owned and verb is not None and _OF_THE_FINGER.issuperset(after[:verb])
+
+
+_HAS = frozenset(["has", "is", "was", "had"])
+_OF_THE_FINGER = frozenset(["of", "the", "in", "index", "middle", "long", "ring", "small", "little", "finger", "thumb"])
 
 
 def _tied(page: Page, k: int) -> bool:

@@ -15,7 +15,7 @@ _NAMES = (
 )
 MONTHS = {short: n for n, name in enumerate(_NAMES, 1) for short in (name, name[:3])} | {"sept": 9}
 _NUMERIC = re.compile(r"(\d{1,2})[./-](\d{1,2})[./-](\d{4}|\d{2})\Z")
-_ISO = re.compile(r"(\d{4})[./-](\d{2})[./-](\d{2})\Z")
+_ISO = re.compile(r"(\d{4})[./-](\d{1,2})[./-](\d{1,2})\Z")
 _NAMED = re.compile(r"(\d{1,2})-?([A-Za-z]{3,9})-?(\d{4}|\d{2})\Z")
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BETWEEN = frozenset([",", ".", "of", "the", "/"])

@@ -393,18 +393,20 @@ def _ordinal_again(page: Page, mention: Mention) -> bool:
 
 
 def _before_pulley(page: Page, mention: Mention) -> bool:
-    """'Small A2 preserved; small A4 divided': a digit before the short name of a pulley, spoken of elsewhere too."""
+    """'Small A2 preserved', 'the middle A2': a digit before the short name of a pulley, spoken of elsewhere too."""
     if not any(m.i == mention.j and m.kind == "pulley" for m in within(page.mentions, mention.j, mention.j + 1)):
         return False
     if page.words[mention.i] not in ("small", "little", "long", "middle") or page.breaks[mention.j] >= Break.COLUMN:
         return False
     if not page.words[mention.j][1:2].isdecimal():
         return False
+    named = {m.value for m in page.mentions if m.kind == "digit"}
     if page.words[mention.i - 1] in ("the", "a") and page.words[mention.i - 2] != "in":
         told = page.words[mention.j + 1 : mention.j + 2]  # 'The middle A2 was vented', but 'the middle A2 third'
-        if page.words[mention.i - 1] == "a" or told not in (["was"], ["is"], ["pulley"], ["had"]):
+        several = len(named) > 1 or told in (["was"], ["is"], ["pulley"], ["had"])
+        if page.words[mention.i - 1] == "a" or not several:
             return False
-    return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+    return mention.value in named
 
 
 def _counts_digits(page: Page, mention: Mention) -> bool:

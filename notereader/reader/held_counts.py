@@ -174,8 +174,11 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     by_digit: list[_Choice] = [lambda t: t.digit in digits] if digits else []
     fingers = not _FINGERS.isdisjoint(scene.words(scene.sentence.i, last))
     by_place: list[_Choice] = [lambda t: t.digit is not None] if fingers else []
+    here = (f for f in desk.findings if scene.sentence.i <= f.order < scene.sentence.j)
+    without = {Target(*f.entry) for f in here if f.field == "peripheral" and f.value == "absent"}
     return [
         *by_name,
+        lambda t: t not in without,  # 'around each of these two tendons, whereas the superficialis had none'
         lambda t: t.digit in scene.setting.digits,
         *by_cut,
         desk.may_be_repaired,

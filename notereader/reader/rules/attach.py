@@ -71,9 +71,14 @@ def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
         between = words[cue.j : m.i]
         alone = words[cue.i] not in _DENIES_A_LIST
         other = alone and ("and" in between or any(cue.j <= s.i < m.i and s.kind != "digit" for s in scene.subjects))
-        if not other and not (_DENIAL_ENDS | _TELLING) & set(between):
+        goes_on = any(a == "and" and b in _GOES_ON for a, b in pairwise(between))
+        if not (other or goes_on) and not (_DENIAL_ENDS | _TELLING) & set(between):
             return True
     return _needless(scene, m)
+
+
+# 'could be preserved in neither digit and were released': a verb of its own ends the denial.
+_GOES_ON = frozenset(["was", "were", "had", "has", "have", "is", "are", "so", "therefore", "i", "we", "then"])
 
 
 def _needless(scene: Scene, m: Mention) -> bool:

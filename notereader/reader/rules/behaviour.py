@@ -90,9 +90,26 @@ def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:
         return []
     named = [g for g in scene.setting.groups if g.tendons and g.j <= j and not g.reference]
     sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
-    own = [t for t in sewn if not named or t.tendon in named[-1].tendons]
+    kinds = named[-1].tendons if named else _these(desk, scene, j)
+    own = [t for t in sewn if not kinds or t.tendon in kinds]
     deep = [t for t in own if t.tendon in ("FDP", "FPL")]
     return own if named else deep or own
+
+
+def _these(desk: Desk, scene: Scene, j: int) -> tuple[str, ...]:
+    """'The profundus tendons were moved. ... Excursion of these tendons was smooth in the index': of that kind."""
+    if not any(a in _POINTING and b == "tendons" for a, b in pairwise(scene.words(scene.sentence.i, j))):
+        return ()
+    before = desk.scene_before(scene)
+    while before is not None and before.sentence.block == scene.sentence.block:
+        wide = [g for g in before.setting.groups if g.tendons and not (g.digits or g.reference) and g.every]
+        if wide:
+            return wide[-1].tendons
+        before = desk.scene_before(before)
+    return ()
+
+
+_POINTING = frozenset(["these", "those"])
 
 
 _WHERE = frozenset(["in", "of", "on", "the", "left", "right", "under", "at", "beneath", "pulley"])
@@ -151,7 +168,7 @@ def _excursion(scene: Scene, i: int) -> bool:
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
     others = the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
-    others = others or _both_kinds(desk, scene, i)
+    others = others or _both_kinds(desk, scene, i) or _kind_pulled_on(desk, scene, i)
     others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
         return others
@@ -209,6 +226,16 @@ def _both_kinds(desk: Desk, scene: Scene, i: int) -> list[Target]:
         return []
     found = [t for t in desk.sewn() if t.tendon in wide[0].tendons and desk.has_suture(t)]
     return found if len(found) == 2 else []
+
+
+def _kind_pulled_on(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'On traction on the FDP tendons each finger flexed fully without gapping': of the tendons pulled on alone."""
+    first, last = scene.part(i)
+    every_finger = any(first <= g.i < last and g.every and not (g.tendons or g.generic) for g in scene.setting.groups)
+    named = [g for g in scene.setting.groups if g.tendons and not g.reference]
+    if not every_finger or len(named) != 1 or named[0].digits or not named[0].every or named[0].j > i:
+        return []
+    return [t for t in desk.sewn() if t.tendon in named[0].tendons]
 
 
 def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:

@@ -138,10 +138,12 @@ def gap(desk: Desk, scene: Scene) -> None:
             word.startswith(("without", "free of", "free from")) and lead[-1:] == ["not"]
         ):
             value = "seen"  # 'is not without a gap', 'was not free of a gap'
-        if value == "seen" and _none_did(scene, mention):
+        if value == "seen" and (_none_did(scene, mention) or _no_more(scene, mention)):
             value = "none"  # 'None of the four tendon repairs showed a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'
+        if _not_closed(scene, mention):
+            value = "seen"
         if scene.next_word(mention.j) in ("neither", "none"):
             value = "none"  # 'traction opened neither repair'
         answer = scene.answer(mention.j)
@@ -275,6 +277,23 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         )
         return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
     return bool(desk.repairable() or scene.setting.focus)
+
+
+def _no_more(scene: Scene, mention: Mention) -> bool:
+    """'One stitch was added and the gap was no longer visible', 'gap gone', 'the gap had disappeared'."""
+    after = [w for w in scene.words(mention.j, mention.j + 6) if w not in _BEING]
+    return after[:2] == ["no", "longer"] or after[:1] in _VANISHED
+
+
+def _not_closed(scene: Scene, mention: Mention) -> bool:
+    """'The gap was not closed by it', 'a gap that could not be closed', 'the gap would not close'."""
+    after = scene.words(mention.j, mention.j + 8)
+    denied = next((n for n, word in enumerate(after) if word in ("not", "never")), None)
+    return denied is not None and next((w for w in after[denied + 1 :] if w not in _BEING), "") in ("closed", "close")
+
+
+_BEING = frozenset(["was", "is", "had", "has", "been", "then", "now", "could", "be", "completely", "again"])
+_VANISHED = [["gone"], ["disappeared"], ["vanished"], ["closed"]]
 
 
 def _none_did(scene: Scene, mention: Mention) -> bool:

@@ -223,8 +223,10 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     before = _before(scene, m, 9)
     if _neither(scene, m) or ("neither" in before and {"nor", "of"} & set(before)):
         return None  # 'Neither A2 nor A4 was left whole', 'neither pulley is intact'
-    if scene.words(m.j, m.j + 2) == ["in", "none"]:
+    if scene.words(m.j, m.j + 2) in (["in", "none"], ["in", "neither"]):
         return None
+    if "reached" in word.split():
+        return None  # 'A2: not reached' tells of the wound, or of how far the surgeon went
     if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
     if word == "alone":

@@ -182,6 +182,15 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
             continue  # 'A4 in its entirety, were respected' has a word of its own
         elif wholly and any(m.value in ("vented", "released") for m in before.actions):
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
+        elif _share_behind(scene, group) and before.actions[-1].value in OPENINGS:
+            group.actions = [Mention("opened", before.actions[-1].value, group.j, group.j + 1)]
+
+
+def _share_behind(scene: Scene, group: PulleyGroup) -> bool:
+    """'The index A2 was opened in its proximal third and the middle A2 in its distal half': as the one before."""
+    led = scene.next_word(group.j) in ("in", "over", "for", "by")
+    later = [m.i for m in scene.of("opened", "pulley") if m.i >= group.j]
+    return led and bool(share_in(scene, group.j, min([group.j + 5, scene.sentence.j, *later])))
 
 
 _A_DIGIT = (["finger"], ["digit"], ["thumb"], ["ray"])
@@ -266,10 +275,22 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     i, j = min(group.i, action.i), max(group.j, action.j)
     span = (i, j) if j - i <= 24 else (action.i, action.j)
     left_out = excepted_pulleys(scene)
+    dealt = _dealt_shares(scene, group, action) if share else {}
     for name in group.values:
         for digit in fingers or _digits(desk, scene, group.mentions[0], name):
             if (digit, name) not in left_out:
-                _put(desk, scene, digit, name, value, share, span)
+                _put(desk, scene, digit, name, value, dealt.get(digit, share), span)
+
+
+def _dealt_shares(scene: Scene, group: PulleyGroup, action: Mention) -> dict[str | None, Share]:
+    """'Vented for its distal 40% in the long finger and for its distal 25% in the small': each finger's own share."""
+    found: dict[str | None, Share] = {}
+    low = min(group.i, action.i)
+    for g in (g for g in scene.setting.groups if g.i > low and g.digits and not g.tendons):
+        share = share_in(scene, low, g.i) if _starts(scene, g.i) else {}
+        found |= dict.fromkeys(g.digits, share) if share else {}
+        low = g.j
+    return found if len(found) > 1 else {}
 
 
 def _the_rest_too(scene: Scene, action: Mention) -> bool:
@@ -394,7 +415,7 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if last is not mention and listed_of:
         return listed_of[0].digits  # 'both A2 and A4 of the ring'
     beside = [g for g in groups if g.digits and 0 <= g.i - mention.j <= 3]
-    if beside:
+    if beside and {".", ";"}.isdisjoint(scene.words(mention.j, beside[0].i)):  # not 'A4 whole. middle A2 whole'
         return beside[0].digits
     bare = _BARE_DIGITS.get(scene.next_word(mention.j))
     if bare and not PART_NOUNS & set(scene.words(mention.j + 1, mention.j + 2)):

@@ -120,6 +120,8 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     if lead:
         return lead
     first, last = scene.part(i)
+    if scene.words(first - 2, first) in _IN_VERB:
+        first = scene.part(first - 1)[0]  # 'A2 was then repaired with interrupted sutures'
     part = [a for a in found if first <= a.i < last and not (a.i >= j and _next_suture(scene, j, a.i))]
     if part:
         return _nearest(part, i, j)
@@ -131,6 +133,9 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     if after and after[0].role == PERIPHERAL and scene.part(after[0].i) != scene.part(i):
         return ""  # what comes after in a clause of its own is the next suture
     return _leaning(after[:1]) if after else ""
+
+
+_IN_VERB = [["was", "then"], ["were", "then"], ["been", "then"]]
 
 
 def _head(scene: Scene, j: int, found: list[Anchor]) -> str:

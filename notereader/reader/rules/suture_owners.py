@@ -17,6 +17,17 @@ _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", 
 _FLEXORS = frozenset(["fdp", "fds", "profundus", "superficialis", "flexor"])
 _USED_FOR = frozenset(["being", "was", "used", "for", "in"])
 _USED = frozenset(["was", "were", "used", "placed", "chosen", "taken", "put"])
+_USED_NOUNS = _USED | {
+    "epitendinous",
+    "peripheral",
+    "circumferential",
+    "suture",
+    "stitch",
+    "one",
+    "repair",
+    "core",
+    "of",
+}
 LEFT_OUT = word_list("standing", "after")
 _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
@@ -216,8 +227,8 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
     behind = j if stitch is None else stitch.j  # 'a four-strand Strickland in the thumb'
     for group in groups:
         between = scene.words(behind, group.i)
-        while between[:1] != [] and between[0] in _USED and group.digits and not group.tendons:
-            between = between[1:]  # '3-0 was used in the index only'
+        if group.digits and not group.tendons:
+            between = _placed_where(scene, behind, group.i)
         if (
             group.digits
             and j <= group.i
@@ -239,6 +250,14 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
     if "the latter" in words and named:
         return targets_of(desk, scene, named[-1])
     return []
+
+
+def _placed_where(scene: Scene, i: int, j: int) -> list[str]:
+    """Return words i to j without those that name the suture: '3-0 was used in', 'running suture of 6-0 in the'."""
+    of_threads = {k for m in scene.of("material", "looped") for k in range(m.i, m.j)}
+    while i < j and (scene.page.words[i] in _USED_NOUNS or i in of_threads or scene.page.words[i].endswith("-0")):
+        i += 1
+    return scene.words(i, j)
 
 
 def said_of_all(scene: Scene, k: int) -> bool:

@@ -209,6 +209,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             f"extent {mention.value}",
         )
     _too(desk, scene, mention)
+    _as_there(desk, scene, mention, targets)
 
 
 def _slips_follow(scene: Scene, mention: Mention, target: Target) -> bool:
@@ -373,6 +374,24 @@ def _so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
         value = "intact" if spared else mention.value
         for target in told:
             desk.tendon(scene, target, "extent", value, [(group.i, group.j)], f"extent {value}")
+
+
+def _as_there(desk: Desk, scene: Scene, mention: Mention, targets: list[Target]) -> None:
+    """'The FDP and FDS were both divided, as they were in the small finger': the same tendons of that finger."""
+    for group in scene.setting.groups:
+        lead = scene.words(mention.j, group.i) if group.i > mention.j and group.digits and not group.tendons else []
+        if lead[:1] in ([","], ["("]):
+            lead = lead[1:]
+        if lead[:1] != ["as"] or not {"in", "of", "on"} & set(lead) or not _AS_THERE.issuperset(lead):
+            continue
+        for target in dict.fromkeys(Target(d, t.tendon, t.slip) for d in group.digits for t in targets if t.digit):
+            if target.digit and has(target.digit, target.tendon):
+                desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+
+
+_AS_THERE = frozenset(
+    ["as", "they", "it", "was", "were", "had", "been", "both", "those", "in", "of", "on", "the", "also"]
+)
 
 
 def _in_continuity(desk: Desk, scene: Scene) -> None:

@@ -113,9 +113,14 @@ def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
             return (size, at + 1) if size in sizes() else ("", k)
     if set(word) == {"0"} and 2 <= len(word) <= 6 and _material_next(page, k + 1):
         return f"{len(word)}-0", k + 1
-    if word in ("0", "1", "2") and (page.words[k - 1] in ("size", "#") if k else False):
+    sized = k > 0 and page.words[k - 1] in ("size", "#") and page.words[k + 1 : k + 2] not in _KINDS_OF_STITCH
+    if word in ("0", "1", "2") and sized:
         return word, k + 1
     return "", k
+
+
+# 'by the Yoshizu #1 technique'
+_KINDS_OF_STITCH = [["technique"], ["method"], ["type"], ["modification"], ["variant"]]
 
 
 def _names_thread(page: Page, k: int, j: int) -> bool:
