@@ -90,3 +90,30 @@ def test_no_gap_so_many_times() -> None:
     assert each(THREE + "Tested passively: no gap x 3.", "gap") == dict.fromkeys(
         ("index FDP", "middle FDP", "middle FDS"), "none"
     )
+
+
+PROFUNDI = "Left ring and small fingers. FDP of both completely divided and repaired with four strands of 4-0. "
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("I pulled on the ring profundus with a hook. No gap. In the small finger a gap of 1 mm.", "traction"),
+        ("Passive run: ring FDP glides freely. Small FDP catches at A4.", "passive"),
+        ("She bent and stretched both for me. The ring FDP ran free. The small FDP did not gap.", "active"),
+    ],
+)
+def test_a_result_told_right_after_a_test_was_seen_in_it(text: str, value: str) -> None:
+    assert each(PROFUNDI + text, "test") == {"ring FDP": value, "small FDP": value}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Traction on the ring FDP showed no gap. All repairs run freely.",
+        "Traction on the ring FDP showed no gap.\n\nThe small FDP ran free.",
+        "Traction on the ring FDP showed no gap. The skin was closed. The small FDP ran free.",
+    ],
+)
+def test_what_is_told_later_or_of_all_was_not_seen_in_a_pull_on_one(text: str) -> None:
+    assert list(each(PROFUNDI + text, "test")) == ["ring FDP"]

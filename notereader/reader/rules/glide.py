@@ -24,7 +24,7 @@ _REACHED = frozenset(["achieved", "obtained", "possible", "reached", "restored",
 _SOME = frozenset(["some", "a", "little", "slight", "mild", "considerable", "more", "much", "bit", "of", "increased"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
 _ALONE_WORDS = frozenset(["free", "smooth"])
-_SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
+SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
@@ -48,7 +48,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    if "glide" not in scene.kinds and _SAYS_GLIDE.isdisjoint(scene.said):
+    if "glide" not in scene.kinds and SAYS_GLIDE.isdisjoint(scene.said):
         return
     asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus):

@@ -15,6 +15,7 @@ from notereader.reader.rules.behaviour import (
     names_repair,
     said_of_several,
 )
+from notereader.reader.rules.glide import SAYS_GLIDE
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -43,7 +44,7 @@ _NEAR = 12
 _RESULTS = ("gap", "glide", "bulk", "tension")
 
 
-@needs(kinds=["test"], words=_PATIENT_MOVES | _MOVING | _ANSWERS.keys() | {"same"})
+@needs(kinds=["test", "gap", "glide"], words=SAYS_GLIDE | _PATIENT_MOVES | _MOVING | _ANSWERS.keys() | {"same"})
 def table_test(desk: Desk, scene: Scene) -> None:
     """Find how the finished repair was tested on the table; examinations before it are none."""
     mentions = [m for m in scene.of("test") if scene.told(m.i) and _is_test(desk, scene, m)]
@@ -52,6 +53,7 @@ def table_test(desk: Desk, scene: Scene) -> None:
         return
     if not mentions:
         _the_same(desk, scene)
+        _seen_in_the_test(desk, scene)
         return
     mention = min(mentions, key=lambda m: (_ORDER[_value(scene, m)], m.i))
     value = _value(scene, mention)
@@ -71,10 +73,16 @@ def _value(scene: Scene, mention: Mention) -> str:
     ):
         return "passive"
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    if mention.value == "passive" and scene.page.words[mention.i] in _BY_WHOM and before[-1:] in _PATIENT_DOES:
+        return "active"  # 'She bent and stretched it for me'
     if mention.value == "traction" and "passively" in scene.said:
         return "passive"  # 'Pulled through full range passively'
     bent = after[:1] == ["through"] and not _MOVED_PARTS.isdisjoint(before)  # 'each finger pulled through by hand'
     return "passive" if mention.value == "traction" and (moves or bent) else mention.value
+
+
+_BY_WHOM = frozenset(["bent", "bends", "flexed", "curled", "straightened"])  # of the patient, where he or she does it
+_PATIENT_DOES = (["he"], ["she"], ["patient"], ["pt"])
 
 
 def _by_another(scene: Scene, mention: Mention) -> bool:
@@ -261,6 +269,43 @@ def _the_same(desk: Desk, scene: Scene) -> None:
     told = [f for f in desk.findings if f.field == "test" and f.order < scene.sentence.i]
     for target in _with_results(desk, scene) if told else []:
         desk.tendon(scene, target, "test", told[-1].value, [(k, k + 1)], "tested as the repair before")
+
+
+def _seen_in_the_test(desk: Desk, scene: Scene) -> None:
+    """'I pulled on each profundus. The ring showed no gap. The small did not catch.': seen in the test just told.
+
+    A pull is on the tendons it names, whatever is then told of all: 'FPL was pulled on: no gap. All tendons run free.'
+    """
+    if scene.kinds.isdisjoint(("gap", "glide")) and SAYS_GLIDE.isdisjoint(scene.said):
+        return
+    told = [t for t in _with_results(desk, scene) if not _has_test(desk, t)]
+    before = desk.scene_before(scene) if told else None
+    for _ in range(_RESULTS_GO_ON):
+        if before is None or before.sentence.block != scene.sentence.block:
+            return
+        i, j = before.sentence.i, before.sentence.j
+        tests = [f for f in desk.findings if f.field == "test" and i <= f.order < j]
+        of_all = any(g.every for g in scene.setting.groups) or said_of_several(scene, scene.sentence.i)
+        if tests and tests[-1].value == "traction" and of_all:
+            return
+        if tests:
+            if (
+                "finger" in before.said and tests[-1].value != "traction"
+            ):  # 'when I extended the finger gently': one finger was moved
+                told = [t for t in told if t.digit in {f.entry[0] for f in tests}]
+            for target in told:
+                desk.tendon(scene, target, "test", tests[-1].value, tests[-1].spans, "seen in the test just told")
+            return
+        if before.kinds.isdisjoint(("gap", "glide")):
+            return
+        before = desk.scene_before(before)
+
+
+_RESULTS_GO_ON = 4  # sentences
+
+
+def _has_test(desk: Desk, target: Target) -> bool:
+    return any(f.field == "test" and Target(*f.entry) == target for f in desk.findings if f.group == "repairs")
 
 
 # --- whether
