@@ -27,8 +27,9 @@ def surgeon(desk: Desk) -> Span | None:
                 return named
     early = desk.scenes[: max(6, len(desk.scenes) // 3)]
     helped = next((who for scene in early if (who := _before_assistant(scene)) is not None), None)
-    me = _me_and(desk)
-    return helped or (me[0] if me is not None else None) or _letter_writer(desk) or _first_person(desk)
+    pair = _me_and(desk) or _team(desk)
+    named = helped or (pair[0] if pair is not None else None) or _graded_first(desk)
+    return named or _letter_writer(desk) or _first_person(desk)
 
 
 def _done_by(scene: Scene) -> Span | None:
@@ -57,6 +58,7 @@ def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
         while at < scene.sentence.j and page.words[at] in ("=", ":", ".", "-", "dr", "mr", "miss", "ms", "mrs", "prof"):
             at += 1
         begins = k == scene.sentence.i and scene.next_word(at + 1) in (",", ";", "/", "+")  # 'Surg AB, asst MN'
+        begins = begins or (len(page.words[k]) > 2 and len(page.raw(at, at + 1)) == 2)  # 'Surg RK  Asst JO  Anaes DM'
         marked = at > k + 1 or page.raw(k, k + 1)[:1].islower() or begins
         if at < scene.sentence.j and marked and _INITIALS.match(page.raw(at, at + 1)) and not _is_term(desk, at):
             return k, _initials_end(scene, at)
@@ -104,6 +106,68 @@ def _me_and(desk: Desk) -> tuple[Span, Span] | None:
     return None
 
 
+def _team(desk: Desk) -> tuple[Span, Span] | None:
+    """'Surg ST6 + SHO', 'done by myself with the house officer': who operated, and with whom."""
+    for scene in desk.scenes[: max(8, len(desk.scenes) // 3)]:
+        words = scene.page.words
+        if scene.sentence.section in ("indication", "previous", "instructions", "anaesthesia", "diagnosis"):
+            continue
+        if _JOINERS.isdisjoint(scene.said) or scene.said & element_list("only_spoken_with"):
+            continue
+        for k in range(scene.sentence.i + 1, scene.sentence.j - 1):
+            helper = _helper(scene, k + 1) if words[k] in _JOINERS else None
+            first = _operator_before(desk, scene, k) if helper is not None else None
+            if helper is not None and first is not None:
+                return (first, first + 1), (k, helper + 1)
+    return None
+
+
+_JOINERS = frozenset(["+", "with", "plus"])
+
+
+def _helper(scene: Scene, k: int) -> int | None:
+    """Return the word of a grade right behind 'with', with only small words before it, or None."""
+    words = scene.page.words
+    for m in range(k, min(k + 6, scene.sentence.j)):
+        word = words[m]
+        if word in element_list("people") or word.removesuffix("s") in element_list("people"):
+            after = words[m + 1 : m + 4]
+            gas = any(w.startswith(_GASES) or w in ("block", "anaesthetic", "anesthetic") for w in [word, *after])
+            return None if gas else m
+        if word in (".", ",", ";", ":", "for") or word in element_list("own_deeds"):
+            return None
+    return None
+
+
+def _operator_before(desk: Desk, scene: Scene, k: int) -> int | None:
+    """Return the word of who operated before 'with': a grade, 'me', initials, or who wrote 'I operated'."""
+    words = scene.page.words
+    for m in range(max(scene.sentence.i, k - 12), k):
+        if words[m] in element_list("people") or words[m] in ("me", "myself", "i"):
+            return m
+        if m >= k - 3 and _INITIALS.match(desk.page.raw(m, m + 1)) and not _is_term(desk, m):
+            return m
+    return None
+
+
+def _graded_first(desk: Desk) -> Span | None:
+    """'Cons T. W. / reg assist / GA', 'Surg ST3, asst FY2': the grade that a line of the team begins with."""
+    for scene in desk.scenes[:8]:
+        words, i, j = scene.page.words, scene.sentence.i, scene.sentence.j
+        if scene.header or j - i > 40 or scene.said & element_list("addresses"):
+            continue
+        k = i + (words[i] in element_list("operator_labels")) + (words[i : i + 2] in (["by", ":"], ["who", ":"]))
+        k += words[k : k + 1] == [":"]
+        graded = words[k : k + 1] and words[k] in element_list("grades") - {"department", "service", "grade", "staff"}
+        team = any(w.startswith(_GASES) or w in element_list("helps") | _TEAM_SIGNS for w in scene.said)
+        if graded and team and not words[k].startswith(_GASES):
+            return k, min(k + 3, j)
+    return None
+
+
+_TEAM_SIGNS = frozenset(["+", "asst", "ass", "ga", "scrub", "walant", "tq", "block", "bier"])
+
+
 def _letter_writer(desk: Desk) -> Span | None:
     """In a letter the surgeon is who signs it: 'Consultant hand surgeon' on the last line."""
     last = _last_lines(desk, 1)[0]
@@ -140,8 +204,8 @@ def assistant(desk: Desk) -> Span | None:
         found = _labelled(desk, scene, element_list("assistant_labels")) or _helped(desk, scene)
         if found is not None:
             return found
-    me = _me_and(desk)
-    return me[1] if me is not None else None
+    pair = _me_and(desk) or _team(desk)
+    return pair[1] if pair is not None else None
 
 
 def _helped(desk: Desk, scene: Scene) -> Span | None:
