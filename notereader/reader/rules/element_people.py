@@ -292,13 +292,23 @@ def signature(desk: Desk) -> Span | None:
             return _around(page.words, min(signing), i, j)
         if len(page.raw(i, j)) < 80 and (_DOTTED.match(page.raw(i, j)) or _is_name(desk, i, j)):
             return i, j
+        if _is_graded(desk, i, j):
+            return i, j
     last, *above = _last_lines(desk)
     i, j = last
     if above and _SIGNS_OFF & set(page.words[above[0][0] : above[0][1]]) and j - i <= 12:
         return i, j
-    told = set(page.words[i:j]) & element_list("signing_grades")
-    graded = all(w in element_list("signing_grades") for w in page.words[i:j] if w.isalpha())
-    return (i, j) if told and j - i <= 6 and (graded or page.breaks[i] == Break.BLANK) else None
+    return None
+
+
+def _is_graded(desk: Desk, i: int, j: int) -> bool:
+    """'ST6 plastics', 'Plastics registrar, 11 June 2031': a last line of a grade and no more than a date."""
+    page = desk.page
+    dated = {k for d in page.dates for k in range(d.i, d.j)}
+    words = [page.words[k] for k in range(i, j) if k not in dated and page.words[k][0].isalpha()]
+    graded = all(w in element_list("signing_grades") for w in words)
+    told = bool(set(words) & element_list("signing_grades"))
+    return told and len(words) <= 6 and (graded or (j - i <= 6 and page.breaks[i] == Break.BLANK))
 
 
 def _unsigned(desk: Desk, k: int, j: int) -> bool:
@@ -313,7 +323,8 @@ def _unsigned(desk: Desk, k: int, j: int) -> bool:
 def _is_name(desk: Desk, i: int, j: int) -> bool:
     """Tell whether a line holds only initials with titles, grades and dates around them: 'TK 11/19/33', 'RT CT2'."""
     page = desk.page
-    if j - i > 22 or page.breaks[i] < Break.LINE or any(w in ("clinic", "opd", "gp") for w in page.words[i:j]):
+    begins = page.breaks[i] >= Break.LINE or page.words[i - 1] == "."
+    if j - i > 22 or not begins or any(w in ("clinic", "opd", "gp") for w in page.words[i:j]):
         return False
     if page.words[i] == "-" and page.breaks[i + 1 : i + 2] != [Break.NONE]:  # an item of a list
         return False
@@ -333,7 +344,21 @@ def _is_name(desk: Desk, i: int, j: int) -> bool:
 
 
 _BY = frozenset(
-    ["dictated", "by", "reviewed", "checked", "for", "read", "transcribed", "typed", "jr", "sr", "end", "of"]
+    [
+        "dictated",
+        "by",
+        "reviewed",
+        "checked",
+        "for",
+        "read",
+        "transcribed",
+        "typed",
+        "jr",
+        "sr",
+        "end",
+        "of",
+        "dictation",
+    ]
 )
 
 
@@ -357,8 +382,11 @@ def _endings(desk: Desk) -> list[Span]:
     for i, j in _last_lines(desk):
         inside = [(s.sentence.i, s.sentence.j) for s in desk.scenes if i <= s.sentence.i < j]
         found += inside[:-3:-1] if j - i > 40 else [(i, j)]
+    last = desk.scenes[-1].sentence
+    if last.j - last.i <= 10 and (last.i, last.j) not in found and found[:1] and last.i > found[0][0]:
+        found.insert(1, (last.i, last.j))  # 'EBL minimal. J.W., ST4'
     added = [s.h for s in desk.page.sections if s.kind == "addendum"]
-    return found[:3] + [span for k in added[:1] for span in _last_lines(desk, 2, k)]
+    return found[:4] + [span for k in added[:1] for span in _last_lines(desk, 2, k)]
 
 
 def _last_lines(desk: Desk, count: int = 3, end: int | None = None) -> list[Span]:

@@ -1,5 +1,6 @@
 """Parts of a note shown by words in the text where no heading names them."""
 
+import re
 from collections.abc import Iterator
 
 from notereader.reader.desk import Desk
@@ -69,8 +70,14 @@ def _shows(desk: Desk, m: Mention, name: str) -> bool:
     return rule is None or rule(desk, scene_at(desk, m.i), m)
 
 
+# What a program puts where nobody chose: 'Implants   [not entered]', 'sample   <none chosen>'.
+_LEFT_OPEN = re.compile(r"\W*[\[<](?:not entered|blank|none chosen|none selected|select|choose|name)\b", re.IGNORECASE)
+
+
 def left_open(page: Page, heading: Mention) -> bool:
     """'Implants =', 'Trouble ......', '[IMPLANTS -- ]', 'Blood loss ____  Complications none': nobody filled it in."""
+    if _LEFT_OPEN.match(page.text, page.ends[heading.j - 1]):
+        return True
     k = next((k for k in range(heading.j, len(page.words)) if page.words[k][0].isalnum()), len(page.words) - 1)
     gap = page.text[page.ends[heading.j - 1] : page.starts[k]]
     if "]" in gap and page.words[heading.i - 1 : heading.i] == ["["] and gap.strip() != "]":
