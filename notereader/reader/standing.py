@@ -250,6 +250,8 @@ _SPEAKERS = word_list("standing", "speakers")
 def _asks(page: Page, sentence: Sentence) -> bool:
     """Tell whether a sentence with a question mark is one; '... are sutured after Zechner?' doubts a word."""
     words = page.words[sentence.i : sentence.j]
+    if words[0] in _ASKS_A_FAVOUR and "you" in words[:3] and {"please", "kindly"} & set(words):
+        return False  # 'Would you please see him on day 4 and begin early active motion?'
     told = _AUXILIARIES & set(words[3:]) & _FINITE
     return len(words) <= 12 or not told or words[0] in _ASKING or words[0] in ("(", '"') or "'" in words[0]
 
@@ -271,6 +273,7 @@ def _mark_last_label(page: Page, sentence: Sentence) -> bool:
 
 
 _LABEL_WIDE = 4  # words
+_ASKS_A_FAVOUR = frozenset(["would", "could", "can", "will", "may"])
 _FINITE = frozenset(["was", "were", "is", "are", "had", "has", "have"])
 _ASKING = word_list("standing", "asking")
 

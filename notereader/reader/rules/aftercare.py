@@ -1,5 +1,6 @@
 """What the surgeon ordered: splint and joint positions, and the programme of motion; `periods` reads days and weeks."""
 
+import re
 from collections.abc import Iterator
 from itertools import pairwise
 
@@ -55,7 +56,8 @@ def _kind_of_splint(scene: Scene, m: Mention) -> tuple[str, Span]:
     if m.value == "other":
         ahead = range(m.j, min(m.j + 15, scene.sentence.j))
         place = next((k for k in ahead if words[k] in ("dorsal", "behind", "back", "dorsally", "dorsum")), None)
-        said = [w for w in words[m.j : min(m.j + 3, scene.sentence.j)] if w not in (",", "(")]
+        behind = range(m.j, min(m.j + 6, scene.sentence.j))
+        said = [words[k] for k in behind if words[k] not in _ANSWER_MARKS and not scene.page.standing[k]]
         if said[:1] in (["dorsal"], ["dorsally"]) and said[1:2] not in (["skin"], ["hand"], ["wound"]):
             return "dorsal blocking", (m.i, words.index(said[0], m.j) + 1)
         before = words[m.i - 1] == "dorsal" if m.i > scene.sentence.i else False
@@ -66,6 +68,9 @@ def _kind_of_splint(scene: Scene, m: Mention) -> tuple[str, Span]:
     while i > scene.sentence.i and words[i - 1] in order_list("splint_words"):
         i -= 1
     return m.value, (i, m.j)
+
+
+_ANSWER_MARKS = frozenset([",", "(", ":", "[", "]", "x", ")"])
 
 
 def _is_bare(scene: Scene, span: Span) -> bool:
@@ -90,12 +95,15 @@ def _is_old_splint(scene: Scene, m: Mention) -> bool:
 def _positions(desk: Desk) -> None:
     """Find the angle each joint is to be held at; an addendum is read besides the first place that tells it."""
     done: set[tuple[str, bool]] = set()
+    below = -1
     for scene in desk.scenes:
         if "joint" not in scene.kinds and "w" not in scene.said:
             continue
         joints = _joints(desk, scene)
-        if not joints or not _is_splint_position(desk, scene):
+        goes_on = scene.sentence.label and scene.sentence.i == below and joints[:1] != []
+        if not joints or not (goes_on or _is_splint_position(desk, scene)):
             continue
+        below = scene.sentence.j  # the joints of a form stand in lines of their own
         corrects = scene.sentence.section == "addendum"
         for n, joint in enumerate(joints):
             low = joints[n - 1].j if n else scene.sentence.i
@@ -341,7 +349,10 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
     earlier = desk.scene_before(scene)
     after_splint = earlier is not None and "splint" in earlier.kinds and 2 * m.i > len(desk.page.words)
     led = bool(scene.of("therapy")) or after_splint  # 'DBS, six weeks. Passive programme only from day 5.'
-    return led and bool(scene.quantities) and desk.page.standing[m.i] in ("", "plan")
+    timed = bool(scene.quantities) or any(_SHORT_DAY.match(w) for w in scene.said)
+    if word == "passive only" and earlier is not None and (earlier.of("therapy") or led):
+        return desk.page.standing[m.i] in ("", "plan")
+    return led and timed and desk.page.standing[m.i] in ("", "plan")
 
 
 def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
@@ -360,15 +371,28 @@ def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
             continue
         if moved is not None:
             found.append((kind, (k, k + 2 + moved)))
-        elif led or (ahead[:1] == ["from"] and ahead[1:2] in (["day"], ["d1"], ["tomorrow"])):
+        elif (
+            led or _ends_an_order(scene, k) or (ahead[:1] == ["from"] and ahead[1:2] in (["day"], ["d1"], ["tomorrow"]))
+        ):
             found.append((kind, (k, k + 1)))
     return found
 
 
+_SHORT_DAY = re.compile(r"(?:d|pod)\d{1,2}\Z")
 _MOTIONS = {
     **dict.fromkeys(("active", "actively"), "early active"),
     **dict.fromkeys(("passive", "passively"), "early passive"),
 }
+
+
+def _ends_an_order(scene: Scene, k: int) -> bool:
+    """'Physio from POD 5 - passive', 'HT D3, passive; active D14': the word alone behind the therapy and its day."""
+    if scene.next_word(k + 1) not in ("", ",", ".", ";", "only", "with") or not scene.of("therapy"):
+        return False
+    before = scene.words(max(scene.sentence.i, k - 5), k)
+    days = any(_SHORT_DAY.match(w) or w in ("day", "days", "pod") for w in before)
+    beside = scene.page.words[k - 1] in (",", "-", ":", ">") or scene.page.words[k - 1][-1:].isdecimal()
+    return days and beside
 
 
 def _start_words(scene: Scene) -> Iterator[int]:

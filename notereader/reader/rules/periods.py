@@ -227,13 +227,18 @@ def _heads_therapy(scene: Scene, period: Period) -> bool:
     therapy = [m for m in scene.of("therapy") if m.j <= period.i]
     if period.low >= 14 or not therapy:
         return False
-    short = period.counted and therapy[-1].j == period.i and "/" in scene.page.words[period.i]  # 'HT 4/7'
+    short = period.counted and therapy[-1].j == period.i and scene.next_word(period.j) not in _OFTEN  # 'HT 4/7'
     return short or (led[-1:] in ([":"], ["?"]) and len(led) <= 4)
+
+
+_OFTEN = frozenset(["a", "per", "each", "weekly"])
 
 
 def _counts_from_operation(scene: Scene, period: Period, moves: bool) -> bool:
     """Tell whether a length of time is counted from the operation to the start, and is not how long something lasts."""
     around = set(scene.words(max(scene.sentence.i, period.i - 6), min(scene.sentence.j, period.j + 5)))
+    if scene.next_word(period.j) in _OFTEN:
+        return False  # 'HT 3 days a week'
     if scene.word_before(period.i) in ("for", "over", "during", "every") or around & order_list("not_a_start"):
         return False
     if period.low >= 14:
@@ -281,12 +286,23 @@ def _weeks(scene: Scene) -> Iterator[Period]:
             yield Period(q.low, q.high, q.i, q.j + 2, counted=True)
         elif after[:3] == ["and", "a", "half"] and after[3:] and after[3] in _WEEK_WORDS:
             yield Period(q.low + 0.5, q.high + 0.5, q.i, q.j + 4, counted=True)
-        elif before[-1:] in (["?"], [":"]) and _WEEK_WORDS & set(before[-3:]):
-            yield Period(q.low, q.high, q.i - 2, q.j, counted=True)
+        elif (label := _weeks_label(scene, q.i)) is not None:
+            yield Period(q.low, q.high, label, q.j, counted=True)
         elif before[-3:-1] in (["weeks", "in"], ["weeks", "of"]) and _is_splint(scene, q.i - 1):
             yield Period(q.low, q.high, q.i - 3, q.j, counted=True)
         elif before[-1:] and before[-1] in _WEEK_WORDS:
             yield Period(q.low, q.high, q.i - 1, q.j)
+
+
+def _weeks_label(scene: Scene, k: int) -> int | None:
+    """Return the word 'weeks' of a label that ends before word k: 'Weeks?', 'Weeks in splint ....:', or None."""
+    words, first = scene.page.words, scene.sentence.i
+    m = k - 1
+    while m >= first and (words[m] in ("?", ":", "=") or words[m].startswith("..")):
+        m -= 1
+    if m == k - 1:
+        return None
+    return next((n for n in range(m, max(first, m - 3) - 1, -1) if words[n] in _WEEK_WORDS), None)
 
 
 def _is_splint(scene: Scene, k: int) -> bool:

@@ -7,6 +7,7 @@ from notereader.reader.scene import Scene
 _MEANWHILE = (
     *("meanwhile", "in that time", "in this time", "during that", "during this", "until then", "till then"),
     *("before then", "for that time", "in the meantime", "for this period", "for that period", "is to be permitted"),
+    *("in it", "during this time", "before that", "until it comes off", "till it comes off"),
     *("is permitted", "is allowed", "to be permitted", "to be allowed", "throughout"),
 )
 _DENIES = frozenset(["no", "not", "without", "nil"])
@@ -50,7 +51,9 @@ def _no_motion(scene: Scene, k: int) -> Span | None:
         return k, moves + 1
     after = [w for w in rest if w not in (",", "_", "x")]
     lasts = bool(_WEEKS & set(after[1:4] if after[:1] == ["for"] else after[1:2]))
-    return (k, moves + 1) if lasts or (scene.of("splint") and scene.sentence.section in _ORDERED) else None
+    ordered = scene.of("splint") and scene.sentence.section in _ORDERED and words[moves] not in _THERAPY
+    return (k, moves + 1) if lasts or ordered else None
 
 
+_THERAPY = frozenset(["therapy", "physio", "physiotherapy"])  # 'no splint and no therapy are needed'
 _ORDERED = frozenset(["instructions", "splint"])
