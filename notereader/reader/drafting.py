@@ -238,7 +238,22 @@ def _fill(
             chosen = replace(
                 chosen, spans=[*chosen.spans, *where_named(maker.desk, Target(digit, part, side), chosen.order)]
             )
+        if name == "treatment" and group == "repairs" and chosen.value in _SEWN:
+            chosen = replace(chosen, spans=[*chosen.spans, *_core_told(fields, chosen)])
         facts[name] = maker.fact(chosen, rivals, found)
+
+
+_SEWN = ("repaired", "reinserted", "grafted")
+
+
+def _core_told(fields: dict[str, list[Finding]], treatment: Finding) -> list[tuple[int, int]]:
+    """Return the words of the core suture, which show a repair best: its stitch and its strands, else its thread."""
+    spans = [choose(name, fields[name])[0].spans[0] for name in _CORE if name in fields]
+    apart = [(i, j) for i, j in spans if not any(i < b and a < j for a, b in treatment.spans)]
+    return list(dict.fromkeys(apart))[:2]
+
+
+_CORE = ("stitch", "strands", "size", "material")
 
 
 def _possible(fields: dict[str, list[Finding]], specs: dict[str, FieldSpec]) -> dict[str, list[Finding]]:

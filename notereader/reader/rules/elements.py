@@ -42,8 +42,38 @@ def elements(desk: Desk) -> None:
     headed = _headed(desk)
     for name in field_specs()["elements"]:
         spans = headed.get(name) or shown_by_words(desk, name) or shown_by_text(desk, name)
+        if spans and name in _TOLD_AT_LENGTH and name not in headed:
+            spans = [*spans, *_line_above(desk.page, spans[0][0])]
         if spans:
             desk.add(scene_at(desk, spans[0][0]), "elements", NOWHERE, name, True, spans, "part of the note")
+
+
+_TOLD_AT_LENGTH = frozenset(["indication", "findings", "procedure", "instructions"])
+_TITLE = 5  # words of a line that stands above a paragraph at most
+
+
+def _line_above(page: Page, k: int) -> list[Span]:
+    """Return the short line above the paragraph of word k, or the label its line begins with: 'The story', 'Done:'."""
+    first = k
+    while first > 0 and page.breaks[first] < Break.LINE:
+        first -= 1
+    label = next((n for n in range(first, min(first + _TITLE, k)) if page.words[n] in (":", ".")), None)
+    if label is not None and label > first:
+        return [(first, label)]
+    while first > 0 and page.breaks[first] != Break.BLANK:
+        above = first - 1
+        while above > 0 and page.breaks[above] < Break.LINE:
+            above -= 1
+        if first - above <= _TITLE and (page.breaks[above] == Break.BLANK or page.words[first - 1] == ":"):
+            return [(above, first)]
+        first = above
+    if first == 0:
+        return []
+    above = first - 1
+    while above > 0 and page.breaks[above] < Break.LINE:
+        above -= 1
+    alone = page.breaks[above] == Break.BLANK
+    return [(above, first)] if alone and first - above <= _TITLE else []
 
 
 def _headed(desk: Desk) -> dict[str, list[Span]]:
