@@ -273,7 +273,9 @@ def is_correction(scene: Scene) -> bool:
     """Tell whether a sentence corrects what stands before: under 'Addendum', or with 'correction', 'should read'."""
     if scene.sentence.section == "addendum" or not _CORRECTS.isdisjoint(scene.said):
         return True
-    words = scene.words(scene.sentence.i, scene.sentence.j) if "should" in scene.said else []
+    if "should" not in scene.said:
+        return False
+    words = scene.words(scene.sentence.i, scene.sentence.j)
     return any(a == "should" and b == "read" for a, b in itertools.pairwise(words))
 
 

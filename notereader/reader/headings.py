@@ -132,7 +132,8 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
     if word == "of" and page.words[line.i] == "step":
         return True  # 'Step 4 of 8  Operation name'
     after = page.words[k + 1] if k + 1 < line.j else ""
-    if k == line.i and after and page.raw(k, k + 1) in _LETTERS and page.breaks[k + 1] in (Break.COLUMN, Break.SPACE):
+    lone = k == line.i and len(word) == 1 and after
+    if lone and page.raw(k, k + 1) in _LETTERS and page.breaks[k + 1] in (Break.COLUMN, Break.SPACE):
         return page.breaks[k + 1] == Break.COLUMN or page.raw(k + 1, k + 2)[:1].isupper()  # 'a  Date   10 March'
     lettered = k == line.i or page.words[k - 1] in ("section", "(")
     return len(word) == 1 and word.isalpha() and lettered and after in (")", ".", "-")
@@ -149,6 +150,9 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
         return False
     if heading.i in starts:
         return not _ends_a_name(page, heading) and _starts_a_line(page, heading, line)
+    column = page.breaks[heading.i] >= Break.COLUMN or page.words[heading.i - 1] == "|"
+    if not column and (heading.j >= line.j or page.words[heading.j] not in _LABEL_MARKS):
+        return False  # an ordinary word within a line
     boxed = page.words[heading.i - 2 : heading.i] in (["x", ")"], ["x", "]"], ["(", ")"], ["[", "]"])
     if boxed and page.breaks[heading.i] < Break.COLUMN:
         return False  # 'Epitendinous:   ( ) none   (x) done: 6-0 nylon': an option
@@ -169,6 +173,7 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     return not tied and _stands_as_label(page, heading, line, in_columns)
 
 
+_LABEL_MARKS = frozenset([":", ".", "(", "[", "?", ","])  # one of these follows a label within a line
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
 _TENDON_NAMES = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "fcr", "fcu", "both"])
 _TENDONS = frozenset(["fds", "superficialis", "sublimis"])

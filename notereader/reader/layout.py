@@ -264,14 +264,15 @@ def _unknown_headings(page: Page, lines: list[Line]) -> frozenset[int]:
     These are short lines in capitals, '3  READY', and those whose label leads by dots to what it heads.
     """
     found = set()
-    dots = {word for word in page.words if word.startswith("...")}
+    dots = {word for word in set(page.words) if word.startswith("...")}
     for line in lines:
-        if not dots.isdisjoint(page.words[line.i + 1 : min(line.i + 8, line.j)]):
+        if dots and not dots.isdisjoint(page.words[line.i + 1 : min(line.i + 8, line.j)]):
             found.add(line.i)
-        letters = [w for w in page.words[line.i : line.j] if w.isalpha()]
         raw = page.raw(line.i, line.j)
-        if 0 < len(letters) <= 4 and max(map(len, letters)) >= 4 and raw.isupper() and raw[-1:].isalnum():
-            found.add(line.i)
+        if raw.isupper() and raw[-1:].isalnum():
+            letters = [w for w in page.words[line.i : line.j] if w.isalpha()]
+            if 0 < len(letters) <= 4 and max(map(len, letters)) >= 4:
+                found.add(line.i)
     return frozenset(found)
 
 

@@ -42,6 +42,8 @@ def _slips_of_percents(page: Page) -> list[Mention]:
     """'FDS both slips nicked, radial 10%, ulnar 30%': sides with a share, in a sentence about the slips of an FDS."""
     made: list[Mention] = []
     for sentence in page.sentences:
+        if "%" not in sentence.said:
+            continue
         here = within(page.mentions, sentence.i, sentence.j)
         slips = next((m for m in here if m.kind == "slip"), None)
         if slips is None:

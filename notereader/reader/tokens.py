@@ -230,11 +230,12 @@ class NoteTokenizer:
     def _fill(self, page: Page, work: str) -> None:
         words, starts, ends, breaks = page.words, page.starts, page.ends, page.breaks
         last, before = 0, ""
+        tabbed = "\t" in page.text
         for found in _TOKEN.finditer(work):
             kind = found.lastgroup or ""
             start, end = found.span(kind)
             space = _SPACE if start == last + 1 and work[last] == " " else _break(work, last, start)
-            if space == _SPACE and page.text[start - 1] == "\t":
+            if tabbed and space == _SPACE and page.text[start - 1] == "\t":
                 space = _COLUMN  # a tab parts cells, however narrow it is
             raw = work[start:end]
             last = end
@@ -246,7 +247,12 @@ class NoteTokenizer:
                 kind = "word"  # 'LittIe', 'haIf' of a scan
             if before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
                 kind = "zone"
-            before = raw.lower() if kind == "plain" else _cleaned(kind, raw)
+            if kind == "plain":
+                before = raw.lower()
+            elif kind != "mark" or not raw.isascii():
+                before = _cleaned(kind, raw)
+            else:
+                before = raw
             words.append(before)
             starts.append(start)
             ends.append(end)
