@@ -49,7 +49,7 @@ class FactMaker:
         return [self._place((scene.sentence.i, scene.sentence.j))]
 
     def _reasons(self, chosen: Finding, rivals: list[Finding], unit: str) -> list[str]:
-        reasons = [*chosen.reasons, *(f"the note also says {show_value(r.value, unit)}" for r in rivals)]
+        reasons = [*chosen.reasons, *[f"the note also says {show_value(r.value, unit)}" for r in rivals]]
         if chosen.header and chosen.field in _STRENGTH and chosen.group == "repairs":
             reasons.append("said only in the title or the diagnosis")
         return list(dict.fromkeys([*reasons, *self.doubts.of(chosen)]))

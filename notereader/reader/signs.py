@@ -44,9 +44,17 @@ _OTHER_PARTS = frozenset(
     ["structure", "anynerve", "anyartery", "sided", "pulley", "bone", "fracture", "button", "anchor"]
 )
 _FORM = re.compile(r"_{2,}|\.{4,}|\[ ?x? ?\]|\|", re.IGNORECASE)
+_FORM_MARKS = ("__", "....", "[", "|")
 _TOGETHER = re.compile(r"\b(both|each|all|respectively|either|same|likewise|two|three|four|x ?2)\b", re.IGNORECASE)
 _NEGATION = re.compile(r"\b(no|not|nor|neither|never|without|none|nil|cannot)\b|n't\b", re.IGNORECASE)
 _WORD = re.compile(r"[a-z]+")
+# What a sentence must hold for these patterns to be found in it: most hold none of it.
+_TOGETHER_WORDS = frozenset(
+    ["both", "each", "all", "respectively", "either", "same", "likewise", "two", "three", "four", "x"]
+)
+_NEGATION_WORDS = frozenset(
+    ["no", "not", "nor", "neither", "never", "without", "none", "nil", "cannot", "t"]  # 't': of 'wasn't'
+)
 _LONG, _SHORT = 30, 4  # words of a sentence
 _FAR = 40  # words between a tendon's name and what is said of it
 _MANY_RIVALS, _MANY_STITCHES, _MANY_TENDONS = 4, 3, 4
@@ -60,6 +68,7 @@ _OF_FINGERS = ("repairs", "pulleys", "injuries")
 _first_word = attrgetter("i")
 
 Entry = tuple[str | None, ...]
+Span = tuple[int, int]  # code points
 
 
 @dataclass(slots=True)
@@ -84,11 +93,12 @@ class Signs:
     digits: frozenset[str] = field(init=False)
     unused: dict[str, list[Mention]] = field(init=False, default_factory=dict)  # kind -> mentions that prove no fact
     _several_repairs: bool = field(init=False)
-    _sharers: Counter[tuple[str, tuple[int, int]]] = field(init=False)
+    _sharers: Counter[tuple[str, Span]] = field(init=False)
     _tendons: list[Mention] = field(init=False)
     _digits: list[Mention] = field(init=False)
     _sentence_starts: list[int] = field(init=False)
     _of_entry: dict[tuple[Entry, bool], list[str]] = field(init=False, default_factory=dict)
+    _places: dict[int, list[Span]] = field(init=False)  # id of a fact -> where its words stand
     _around: dict[int, _Around] = field(init=False, default_factory=dict)  # first word of a sentence -> what is in it
 
     def __post_init__(self) -> None:
@@ -97,9 +107,10 @@ class Signs:
         self.entries = {}
         for place, fact in self.facts:
             self.entries.setdefault(_entry(place), {})[place.field] = fact
-        placed = [(place.field, _spans(fact)) for place, fact in self.facts]
+        self._places = {id(fact): _spans(fact) for _, fact in self.facts}
         self._several_repairs = sum(entry[0] == "repairs" for entry in self.entries) > 1
-        self._sharers = Counter((name, spans[0]) for name, spans in placed if spans)
+        placed = [(place.field, self._places[id(fact)]) for place, fact in self.facts]
+        self._sharers = Counter([(name, spans[0]) for name, spans in placed if spans])
         self._digits = [m for m in self.page.mentions if m.kind == "digit"]
         self.digits = frozenset(m.value for m in self._digits)
         self._tendons = [m for m in self.page.mentions if m.kind == "tendon"]
@@ -112,7 +123,7 @@ class Signs:
         """Return the signs of a fact, each with the word of the note that shows it ('' where there is none)."""
         if fact.basis == "silent":
             return []
-        spans = _spans(fact)
+        spans = self._places[id(fact)]
         found = [(name, "") for name in (*self._entry_signs(place), *self._proof_signs(place, spans))]
         word = self._word_at(spans[0][0]) if spans else 0
         around = self._around_word(word) if spans else None
@@ -124,7 +135,7 @@ class Signs:
 
     # --- the note
 
-    def _find_unused(self, spans: list[tuple[int, int]]) -> list[Mention]:
+    def _find_unused(self, spans: list[Span]) -> list[Mention]:
         """Return the mentions that stand as findings of this operation and prove no fact."""
         page = self.page
         taken = bytearray(len(page.text) + 1)
@@ -185,14 +196,16 @@ class Signs:
 
     # --- the words that prove it
 
-    def _proof_signs(self, place: Address, spans: list[tuple[int, int]]) -> Iterator[str]:
+    def _proof_signs(self, place: Address, spans: list[Span]) -> list[str]:
+        signs = []
         if len(spans) > 1:
-            yield "told_twice"
-        if sum(end - start for start, end in spans) > _LONG_PROOF:
-            yield "long_proof"
+            signs.append("told_twice")
+        if sum([end - start for start, end in spans]) > _LONG_PROOF:
+            signs.append("long_proof")
         sharers = self._sharers[place.field, spans[0]] if spans else 0
         if sharers > 1:
-            yield _SHARED.get(sharers, _OF_MANY)
+            signs.append(_SHARED.get(sharers, _OF_MANY))
+        return signs
 
     # --- the sentence
 
@@ -215,8 +228,9 @@ class Signs:
         named: dict[str, set[str]] = {}
         for m in within(self.page.mentions, s.i, s.j):
             named.setdefault(m.kind, set()).add(m.value)
-        other_part = not _OTHER_PARTS.isdisjoint(named)
-        return _Around(list(_word_signs(text, s.j - s.i)), named, other_part, bool(_TOGETHER.search(text)))
+        said = _WORD.findall(text.lower())
+        together = not _TOGETHER_WORDS.isdisjoint(said) and _TOGETHER.search(text) is not None
+        return _Around(_word_signs(text, said, s.j - s.i), named, not _OTHER_PARTS.isdisjoint(named), together)
 
     def _kind_signs(self, place: Address, fact: Fact, around: _Around) -> Iterator[tuple[str, str]]:
         """Yield what else of the kind of a fact's value its sentence or the note names."""
@@ -229,7 +243,7 @@ class Signs:
         if other is not None:
             yield "another_untaken", self.page.raw(other.i, other.j)
 
-    def _owner_signs(self, place: Address, span: tuple[int, int], word: int, around: _Around) -> Iterator[str]:
+    def _owner_signs(self, place: Address, span: Span, word: int, around: _Around) -> Iterator[str]:
         """Yield what a simple look at the words around says against the tendon, pulley or finger of a fact."""
         if place.group not in _OF_FINGERS:
             return
@@ -270,23 +284,24 @@ class Signs:
             yield "other_part"
 
 
-def _word_signs(text: str, words: int) -> Iterator[tuple[str, str]]:
-    """Yield the signs of a sentence's text and of its length in words."""
-    said = _WORD.findall(text.lower())
+def _word_signs(text: str, said: list[str], words: int) -> list[tuple[str, str]]:
+    """Return the signs of a sentence's text, of what it says in small letters and of its length in words."""
+    signs = []
     hedges = word_list("doubts", "hedges")
     if not hedges.isdisjoint(said):
-        yield "hedged", next(w for w in said if w in hedges)
-    if _NEGATION.search(text):
-        yield "negated", ""
-    if _FORM.search(text):
-        yield "form", ""
+        signs.append(("hedged", next(w for w in said if w in hedges)))
+    if not _NEGATION_WORDS.isdisjoint(said) and _NEGATION.search(text):
+        signs.append(("negated", ""))
+    if any(mark in text for mark in _FORM_MARKS) and _FORM.search(text):
+        signs.append(("form", ""))
     if words > _LONG:
-        yield "long_sentence", ""
+        signs.append(("long_sentence", ""))
     elif words <= _SHORT:
-        yield "short_sentence", ""
+        signs.append(("short_sentence", ""))
+    return signs
 
 
-def _spans(fact: Fact) -> list[tuple[int, int]]:
+def _spans(fact: Fact) -> list[Span]:
     """Return the places of a fact's words in the note, in code points."""
     return [evidence.span for evidence in fact.evidence if evidence.span is not None]
 
