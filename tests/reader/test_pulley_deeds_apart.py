@@ -90,3 +90,14 @@ def test_a_pulley_kept_in_each_finger(text: str) -> None:
 
 def test_stitches_are_not_counted_as_fingers() -> None:
     assert list(_pulleys(TWO + "The middle A2 was repaired with 5-0 x 2.")) == ["middle A2"]
+
+
+def test_all_pulleys_of_a_name_are_those_of_every_finger() -> None:
+    found = _pulleys(TWO + "The A4 of the middle finger was opened. All A2 pulleys were retained.")
+    assert found["middle A2"] == found["ring A2"] == {"finding": "intact"}
+
+
+def test_an_oblique_cut_is_no_pulley() -> None:
+    text = "Left thumb, FPL completely divided. The oblique cut, which ran to the palm, was extended."
+    assert _pulleys(text) == {}
+    assert _pulleys(text + " Thumb oblique repaired with 5-0.") == {"thumb oblique": {"finding": "repaired"}}

@@ -117,3 +117,22 @@ def test_a_result_told_right_after_a_test_was_seen_in_it(text: str, value: str) 
 )
 def test_what_is_told_later_or_of_all_was_not_seen_in_a_pull_on_one(text: str) -> None:
     assert list(each(PROFUNDI + text, "test")) == ["ring FDP"]
+
+
+WRIST = "Left forearm. FDP of the ring and small fingers divided and repaired with four strands of 4-0. "
+
+
+@pytest.mark.parametrize(
+    ("text", "field"),
+    [
+        ("The fingers were moved passively and none of the repairs gapped. The FCU was then repaired with 2-0.", "gap"),
+        ("The FCR was repaired with 2-0. There was no tension on any of the finger repairs.", "tension"),
+    ],
+)
+def test_a_wrist_flexor_is_not_among_those_told_of(text: str, field: str) -> None:
+    assert each(WRIST + text, field) == {"ring FDP": "none", "small FDP": "none"}
+
+
+def test_a_wrist_flexor_sewn_before_is_among_all() -> None:
+    text = "The FCU was repaired with 2-0. On passive extension there was no gap in any of the tendon repairs."
+    assert each(WRIST + text, "gap") == dict.fromkeys(("ring FDP", "small FDP", "FCU"), "none")

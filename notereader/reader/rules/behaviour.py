@@ -17,7 +17,10 @@ _TELL_REPAIR = frozenset(["strands", "stitch", "size", "treatment"])
 _BOUNDS = word_list("standing", "bounds") | {".", "then", "with"}
 _REST = frozenset(["rest", "remainder", "others", "remaining"])
 _FINGER_TENDONS = frozenset(
-    [("finger", "tendon"), ("finger", "tendons"), ("digital", "flexor"), ("digital", "flexors")]
+    [
+        *(("finger", "tendon"), ("finger", "tendons"), ("finger", "repair"), ("finger", "repairs")),
+        *(("digital", "flexor"), ("digital", "flexors")),
+    ]
 )
 _EXCURSION = frozenset(["excursion", "glide", "gliding"])
 _JOINS = frozenset(["and", "/", "+"])
@@ -68,7 +71,14 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
         # 'none of the finger tendon repairs gapped': not those of the wrist
         return [t for t in found if t.digit] or found
-    return found
+    return [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
+
+
+def _not_sewn_yet(desk: Desk, scene: Scene, target: Target) -> bool:
+    """'None of the repairs gapped. The FCU was then repaired': what was sewn later was not among those tested."""
+    told = desk.told_of("repairs", (target.digit, target.tendon, target.slip))
+    named = any(target.tendon in g.tendons for g in scene.setting.groups)
+    return not named and not any(f.field in _TELL_REPAIR and f.order < scene.sentence.j for f in told)
 
 
 def _of_neighbour(scene: Scene, i: int) -> bool:

@@ -454,8 +454,8 @@ def _in_several(scene: Scene, mention: Mention) -> int:
     """'A2 intact in both, A4 vented in the middle', 'both A4 pulleys': of how many fingers a pulley is told, else 0."""
     if any(g.tendons for g in scene.setting.groups):
         return 0
-    if scene.word_before(mention.i) == "both" and scene.next_word(mention.j) == "pulleys":
-        return 2
+    if scene.next_word(mention.j) == "pulleys" and scene.word_before(mention.i) in ("both", "all"):
+        return 2 if scene.word_before(mention.i) == "both" else len(scene.every_digit)
     last = scene.sentence.j
     last = next((k for k in range(mention.j, last) if scene.page.words[k] in (",", ".", ";")), last)
     if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
