@@ -262,6 +262,8 @@ _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
 _DENIED = frozenset(["not", "never"])
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
+_DONE = frozenset(["done", "repaired", "sutured", "needed"])
+_OTHER_PARTS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "pulleys"])
 
 
 def _rows_at(rows: list[Row]) -> dict[int, list[int]]:
@@ -339,16 +341,21 @@ def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:
 def _passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
     """Tell whether a sentence names a digit in passing; one that names a tendon turns to it all the same."""
     tendons = any(g.tendons for g in setting.groups)
-    return bool(setting.digits or not setting.groups) and not tendons and _left_out(page, sentence)
+    return bool(setting.digits or not setting.groups) and not tendons and _left_out(page, sentence, setting.mentions)
 
 
-def _left_out(page: Page, sentence: Sentence) -> bool:
-    """'The ring finger was not touched', 'Ring: skin only' name a digit without turning to it."""
-    said = sentence.said
-    if sentence.j - sentence.i > 12:
-        return False
+def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
+    """'The ring finger was not touched', 'Ring: skin only, sheath closed' name a digit without turning to it."""
+    said, length = sentence.said, sentence.j - sentence.i
     skin_deep = not _SKIN_DEEP.isdisjoint(said) or ("skin" in said and "only" in said)
-    return skin_deep or not (_DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))
+    if length <= 12 and (skin_deep or not (_DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))):
+        return True
+    if length > 20 or any(m.kind in _OTHER_PARTS for m in mentions):
+        return False  # 'Index: radial digital nerve bruised, nothing done'
+    nothing = "nothing" in said and any(
+        a == "nothing" and b in _DONE for a, b in pairwise(page.words[sentence.i : sentence.j])
+    )
+    return nothing or ("skin" in said and "only" in said)
 
 
 def _mentions_by_sentence(page: Page) -> list[list[Mention]]:

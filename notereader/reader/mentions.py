@@ -15,6 +15,7 @@ from spacy.tokens import Doc
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
 from notereader.vocabulary.terms import Term, terms
+from notereader.vocabulary.wordlists import word_list
 
 _Key = tuple[str, str, str]  # layer, kind, value
 _LAYERS = {"heading": "headings", "cue": "cues", "element": "elements"}
@@ -62,9 +63,23 @@ class Mentions:
                 found[meaning.layer].append(Mention(meaning.kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family(found["mentions"])
         page.headings = longest(found["headings"])
-        page.cues = sorted(found["cues"], key=_first_word)
+        page.cues = [c for c in sorted(found["cues"], key=_first_word) if not _takes_back(page, c)]
         page.elements = longest(found["elements"])
         return doc
+
+
+def _takes_back(page: Page, cue: Mention) -> bool:
+    """'It ran freely, no no, correction, it was catching': a 'no' that denies what was said and not what follows."""
+    if cue.value != "negated" or page.words[cue.i : cue.j] != ["no"]:
+        return False
+    if Break.COLUMN in page.breaks[cue.j : cue.j + 2]:
+        return False  # cells of a grid
+    after = [w for w in page.words[cue.j : cue.j + 3] if w != ","]
+    return after[:1] != [] and (after[0] in _AFTER_NO or after[:2] in _AGAIN)
+
+
+_AFTER_NO = word_list("spoken", "after_no")
+_AGAIN = (["no", "no"], ["no", "it"], ["no", "that"], ["no", "i"], ["no", "we"], ["no", "correction"], ["no", "wait"])
 
 
 def _phrases(nlp: Language, term: Term) -> Iterable[tuple[tuple[str, ...], frozenset[str]]]:

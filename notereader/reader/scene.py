@@ -365,8 +365,25 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
     if near_after:
         return near_after[0]
     if before:
+        before = _outside_asides(scene, before)
         return _with_tendon(scene, [s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
+
+
+def _outside_asides(scene: Scene, before: list[Subject]) -> list[Subject]:
+    """'The common digital nerve to the third web (MF/RF) was divided': fingers in brackets only say where."""
+    kept = before
+    while len(kept) > 1 and kept[-1].kind == "digit" and _bracketed(scene, kept[-1]):
+        kept = kept[:-1]
+    return kept
+
+
+def _bracketed(scene: Scene, subject: Subject) -> bool:
+    """Tell whether a subject stands in brackets that hold no more than a few words."""
+    lead = scene.words(max(scene.sentence.i, subject.i - 5), subject.i)[::-1]
+    rest = scene.words(subject.j, min(subject.j + 5, scene.sentence.j))
+    opened = next((word for word in lead if word in ("(", ")")), "")
+    return opened == "(" and next((word for word in rest if word in ("(", ")")), "") == ")"
 
 
 def _not_its_object(scene: Scene, before: list[Subject], i: int) -> list[Subject]:

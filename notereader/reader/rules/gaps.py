@@ -264,6 +264,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if word in _SHUT:
         subject = scene.owner(mention.i, mention.j)
         return (subject is None or subject.kind not in ("pulley", "pulleys")) and after_repair(desk, scene)
+    if word == "opening":
+        return _opening_of_repair(desk, scene, mention)
     if word in _PARTED:
         if any(_wide(scene, q, mention) for q in scene.quantities):
             tendons = {
@@ -294,6 +296,18 @@ def _not_closed(scene: Scene, mention: Mention) -> bool:
 
 _BEING = frozenset(["was", "is", "had", "has", "been", "then", "now", "could", "be", "completely", "again"])
 _VANISHED = [["gone"], ["disappeared"], ["vanished"], ["closed"]]
+
+
+def _opening_of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'There was 1 mm opening at the palmar side of the FDP', 'an opening of 1 mm': its width stands beside it."""
+    if not _OF_SHEATH.isdisjoint(scene.said) or not scene.kinds.isdisjoint(("pulley", "pulleys")):
+        return False
+    beside = (q for q in scene.quantities if q.unit == "mm" and q.high is not None and q.high <= _WIDEST)
+    near = any(0 <= mention.i - q.j <= 1 or (0 < q.i - mention.j <= 2) for q in beside)
+    return near and after_repair(desk, scene)
+
+
+_OF_SHEATH = word_list("quality", "openings_of_others")
 
 
 def _none_did(scene: Scene, mention: Mention) -> bool:

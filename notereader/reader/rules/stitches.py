@@ -33,6 +33,7 @@ _OF_COUNT = frozenset([",", "fashion", "technique", "style", "type", "and", "the
 _COUNTED = frozenset(["such", "times", "loops", "of", "sutures", "stitches"])
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 _OTHER_THINGS = word_list("sutures", "other_things")
+_PLAIN_THINGS = word_list("sutures", "plain_things")
 _TITLES = frozenset(["dr", "mr", "ms", "mrs", "miss", "prof", "professor", "sister", "nurse", "from"])
 _DONE = word_list("sutures", "done")
 _NO_ROOM = (["no", "room"], ["no", "space"], ["not", "enough"], ["too", "little"], ["too", "short"], ["too", "small"])
@@ -186,7 +187,7 @@ def _is_person(scene: Scene, mention: Mention) -> bool:
 def _names_other_thing(scene: Scene, mention: Mention) -> bool:
     """'Tang's subdivision', 'a Bunnell needle', 'cruciate pulley', 'a simple two-strand Kessler'."""
     after = [w for w in scene.words(mention.j, min(mention.j + 3, scene.sentence.j)) if w not in ("-", "type")]
-    if after and after[0] in _OTHER_THINGS:
+    if after and (after[0] in _OTHER_THINGS or (mention.value == "simple" and after[0] in _PLAIN_THINGS)):
         return True
     later = [m for m in scene.of("stitch") if 0 <= m.i - mention.j <= 3 and m.value not in _WEAK_STITCHES]
     return mention.value == "simple" and (bool(later) or after[:1] == ["grasps"])

@@ -179,7 +179,14 @@ _SEWN_ONES = frozenset(["sutured", "repaired", "sewn", "mended"])
 
 
 def _named_all(scene: Scene, mention: Mention) -> bool:
-    return scene.word_before(mention.i) in ("the", "all", "both", "these", "each", "every", "of")
+    before = scene.word_before(mention.i)
+    results = before in ("", ",", ";", ".", ":") and scene.next_word(mention.j) == "tendons" and _tells_results(scene)
+    return results or before in ("a", "any", "the", "all", "both", "these", "each", "every", "of")
+
+
+def _tells_results(scene: Scene) -> bool:
+    """'Passive movement checked, repaired tendons gliding well': what became of tendons told of as sewn before."""
+    return not scene.kinds.isdisjoint(("gap", "glide", "bulk", "tension"))
 
 
 def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -393,6 +400,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return _last_named(desk, scene, mention)
     if value == "tenodesed" and (after in ("to", "onto", "into") or scene.words(mention.j - 1, mention.j) == ["to"]):
         return _last_named(desk, scene, mention)
+    if value == "tenodesed" and _by_way_of(scene, mention):
+        return _stump_fixed(desk, scene, mention)
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
     leads = mention.i - scene.sentence.i <= 1 and not any(s.j <= mention.i for s in scene.subjects)
@@ -444,6 +453,24 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
+
+
+def _by_way_of(scene: Scene, mention: Mention) -> bool:
+    """'The far stump was fixed to the radius as a tenodesis': what the deed before it comes to."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i + 1)
+    return not _LEADS_TO_TENODESIS.isdisjoint(lead)
+
+
+_LEADS_TO_TENODESIS = frozenset(["as", "by", "of"])
+
+
+def _stump_fixed(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the tendon named before a tenodesis in its sentence, else the one whose stump was spoken of."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.reference]
+    if named:
+        return group_targets(scene, named[-1])
+    focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+    return focus if len(focus) == 1 else []
 
 
 def _named_before(desk: Desk, scene: Scene, group: Group) -> list[Target]:
