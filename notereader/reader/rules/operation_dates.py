@@ -1,7 +1,7 @@
 """The days of the operation and of the injury: each date of a note belongs to the event told beside it."""
 
 import re
-from datetime import date
+from datetime import date, timedelta
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import FoundDate, Page
@@ -24,6 +24,11 @@ def operation_dates(desk: Desk) -> None:
         said = headed or _tells_injury(desk, scene, injured)
         doubts = [] if said else ["taken for the day of the injury because it lies shortly before the operation"]
         _lay_date(desk, injured, "injury_date", *doubts)
+    reckoned = _reckoned(desk, chosen) if injured is None and chosen is not None else None
+    if reckoned is not None:
+        value, i, j = reckoned
+        doubt = "the day of the injury is counted back from the day of the operation"
+        desk.add(scene_at(desk, i), "operation", NOWHERE, "injury_date", value, [(i, j)], "injury date", doubt)
 
 
 def _lay_date(desk: Desk, found: FoundDate, name: str, *doubts: str) -> None:
@@ -147,12 +152,49 @@ def _injury_date(desk: Desk, dates: list[FoundDate], chosen: FoundDate | None) -
     for found in open_dates:
         if scene_at(desk, found.i).sentence.section in ("injury_date", "mechanism") or _accident_of(desk.page, found):
             return found
-    told = [d for d in open_dates if _may_be_injury(desk, d)]
+    told = [d for d in open_dates if _may_be_injury(desk, d) or _lately_hurt(desk, d, chosen)]
     beside = [d for d in told if _tells_injury(desk, scene_at(desk, d.i), d)]
     if chosen is None:
         return beside[0] if beside else None
     near = [d for d in told if 0 <= _days_between(d, chosen) <= 42 and d.value != chosen.value and not d.yearless]
     return next(iter([d for d in beside if d.value != chosen.value] or near or beside), None)
+
+
+def _lately_hurt(desk: Desk, found: FoundDate, chosen: FoundDate | None) -> bool:
+    """'As you will remember a jar had shattered on 18 September': an accident of the days before the operation."""
+    if chosen is None or desk.page.standing[found.i] != "history" or found.yearless:
+        return False
+    near = set(_before(desk.page, found, 12)) & case_list("elsewhere")
+    scene = scene_at(desk, found.i)
+    return not near and 0 < _days_between(found, chosen) <= _LATELY and _tells_injury(desk, scene, found)
+
+
+_LATELY = 14  # days
+_RECKONED = {
+    **dict.fromkeys(("yesterday", "the day before", "the evening before", "the night before", "last night"), 1),
+    **dict.fromkeys(("today", "this morning", "this evening", "this afternoon", "same day", "earlier today"), 0),
+}
+
+
+def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
+    """'Yesterday she put her hand through a window': the day and its words, counted from the day of the operation."""
+    for scene in desk.scenes[: max(8, len(desk.scenes) // 3)]:
+        if scene.said.isdisjoint(_DAYS) or scene.sentence.section in case_list("not_injury_sections"):
+            continue
+        told = scene.of("mechanism") or scene.said & case_list("injury") or scene.said & case_list("accident")
+        dated = any(scene.sentence.i <= d.i < scene.sentence.j and d is not chosen for d in desk.page.dates)
+        if not told or dated or scene.said & case_list("operating") or scene.said & case_list("elsewhere"):
+            continue
+        for k in range(scene.sentence.i, scene.sentence.j):
+            for phrase, days in _RECKONED.items():
+                parts = phrase.split()
+                if scene.words(k, k + len(parts)) == parts and desk.page.standing[k] != "history":
+                    day = date.fromisoformat(chosen.value) - timedelta(days=days)
+                    return day.isoformat(), k, k + len(parts)
+    return None
+
+
+_DAYS = frozenset(["yesterday", "before", "last", "today", "this", "same", "earlier"])
 
 
 def _accident_of(page: Page, found: FoundDate) -> bool:
@@ -174,7 +216,17 @@ def _may_be_injury(desk: Desk, found: FoundDate) -> bool:
     own = set(scene.words(first, last))
     if own & case_list("injury") and not own & case_list("elsewhere"):
         return True
-    return not set(scene.words(scene.sentence.i, scene.sentence.j)) & case_list("elsewhere")
+    return not any(_is_elsewhere(scene, k) for k in range(scene.sentence.i, scene.sentence.j))
+
+
+def _is_elsewhere(scene: Scene, k: int) -> bool:
+    """Tell whether a word makes an event one of another time or place; 'six days earlier', 'another player' do not."""
+    word = scene.page.words[k]
+    if word == "another":
+        return bool(set(scene.words(k + 1, min(k + 3, scene.sentence.j))) & case_list("places"))
+    if word == "earlier":
+        return scene.word_before(k) not in ("days", "day", "hours", "evenings", "weeks")
+    return word in case_list("elsewhere")
 
 
 def _comes_in(scene: Scene, found: FoundDate) -> bool:

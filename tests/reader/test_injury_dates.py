@@ -1,0 +1,24 @@
+"""The day of the injury told by the day of the operation, or in words that look like another time or place."""
+
+import pytest
+from reader_sentences import told
+
+
+def injury_date(note: str) -> object:
+    return told(note, "injury_date", group="operation").get("", {}).get("injury_date")
+
+
+@pytest.mark.parametrize(
+    ("sentence", "expected"),
+    [
+        ("Indication: she put her hand through a window yesterday.", "2032-05-09"),
+        ("Indication: circular saw accident this morning.", "2032-05-10"),
+        ("History: hockey player. On 8 May 2032 another player's skate blade ran across the hand.", "2032-05-08"),
+        ("History: as you will remember, a jar had shattered in his hand on 7 May 2032.", "2032-05-07"),
+        # Not told, or not of this injury.
+        ("Indication: flexor tendon laceration. She was seen yesterday.", None),
+        ("Previous operation: repaired at another hospital on 3 May 2032 after a knife wound.", None),
+    ],
+)
+def test_the_day_of_the_injury(sentence: str, expected: str | None) -> None:
+    assert injury_date(f"Date of operation: 10 May 2032\n{sentence}\nFindings: FDP cut, ring finger.") == expected
