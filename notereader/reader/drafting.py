@@ -118,7 +118,8 @@ def _under_body_digit(findings: list[Finding]) -> list[Finding]:
 def _spread_zones(findings: list[Finding]) -> list[Finding]:
     """Give a zone said of a digit to each of its cut tendons that has none of its own.
 
-    A zone told of one tendon is that of the digit's other cut tendons too, where nothing else is told of theirs.
+    A zone told of one tendon is that of the digit's other cut tendons too, where nothing else is told of theirs; not
+    of a superficialis cut in part, whose level may be another.
     """
     cut = _cut_entries(findings)
     zones = [f for f in findings if f.field == "zone"]
@@ -128,6 +129,7 @@ def _spread_zones(findings: list[Finding]) -> list[Finding]:
         spread += [replace(f, entry=entry) for entry in cut if entry not in named and f.entry[0] in ("*", entry[0])]
     placed = {f.entry for f in spread if f.field == "zone"}
     hurt = {f.entry for f in findings if f.field == "extent" and f.value in HURT_KINDS}
+    hurt -= {f.entry for f in findings if f.field == "extent" and f.value == "partial" and f.entry[1] == "FDS"}
     for entry in cut:
         if entry in hurt and entry not in placed and entry[0] is not None:
             spread += [replace(f, entry=entry) for f in zones if f.entry in named and f.entry[0] == entry[0]]
