@@ -231,6 +231,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     words, i, j = page.words, mention.i, mention.j
     if words[i] not in ("middle", "long", "little", "small") or j - i > 1 or i == 0:
         return False
+    if _beside_another(page, mention):
+        return True
     if words[i - 2 : i] == [".", "the"] and words[j : j + 1] != [] and words[j] in _RAN:
         return any(
             m.kind == "digit" for m in within(page.mentions, i - 40, i)
@@ -265,6 +267,19 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     says = says or figured  # 'FDS: index 30, middle 100'
     says = says or (counted and any(m.kind == "strandword" for m in within(page.mentions, j, j + 4)))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
+
+
+def _beside_another(page: Page, mention: Mention) -> bool:
+    """'The ring held; the small one burst', 'Ring repair held. Small repair burst.': told against another digit's."""
+    words, i, j = page.words, mention.i, mention.j
+    after = words[j] if j < len(words) else ""
+    one = after == "one" and words[i - 1] == "the" and words[i - 2] in (";", ",", "and", "but", "while", "whereas")
+    lead = words[i - 2] if words[i - 1] == "the" else words[i - 1]
+    repair = after == "repair" and lead in (".", ";", ",", "and", "but", "while", "whereas")
+    if not (one or repair) or not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
+        return False
+    others = [m for m in within(page.mentions, i - 14, i) if m.kind == "digit"]
+    return any("." not in words[m.j : i] if one else words[m.j : m.j + 1] == ["repair"] for m in others)
 
 
 _RESULTS = frozenset(["gap", "gapping", "catching", "triggering"])

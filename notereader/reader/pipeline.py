@@ -30,6 +30,7 @@ from notereader.reader.page import page_of
 from notereader.reader.rules.aftercare import aftercare
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
+from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.quality import quality
@@ -86,7 +87,7 @@ def findings(doc: Doc) -> Doc:
     _heed(ticks, desk)
     desk.settled = True
     for scene in scenes:
-        for rule in (zones, sutures, quality, pulleys, injuries, references):
+        for rule in (zones, sutures, lost_repairs, quality, pulleys, injuries, references):
             _heed(rule, desk, scene)
     for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)

@@ -118,7 +118,7 @@ class Scene:
                 first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
             return i >= first and not any(j <= g.i < group.i for g in named)
         again = any(set(g.digits) & set(group.digits) and group.j <= g.i <= i for g in named)
-        return group.j <= i and not again and _ITSELF.isdisjoint(self.words(group.j, i))
+        return group.j <= i and not again and _ITSELF.isdisjoint(self.words(group.j, j))
 
     def unplaced(self, name: str, value: object, k: int) -> bool:
         """Tell whether what is said at word k is said of one of several, without saying of which, or of neither."""

@@ -40,6 +40,7 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
                 del fields[name]
         return
     if treatment in UNREPAIRED or treatment is None:
+        _drop_said_of_all(fields)
         kept = (
             ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
         )  # a smoothed tendon may be seen to run
@@ -97,6 +98,16 @@ def _trimmed_then_sewn(fields: dict[str, list[Finding]]) -> None:
     sized = any(0 < f.order - told[-1].order < _ONE_BREATH for n in ("strands", "size") for f in fields.get(n, []))
     if stitch is not None and sized and not stitch.carried:
         fields["treatment"] = [replace(stitch, field="treatment", value="repaired", rule=BY_SUTURE)]
+
+
+def _drop_said_of_all(fields: dict[str, list[Finding]]) -> None:
+    """'All ends clean' is not said of a tendon cut in part that was not sewn."""
+    for name in ("ends", "trimmed_mm"):
+        kept = [f for f in fields.get(name, []) if not f.carried]
+        if kept:
+            fields[name] = kept
+        else:
+            fields.pop(name, None)
 
 
 def _drop_carried(fields: dict[str, list[Finding]]) -> None:

@@ -90,6 +90,7 @@ _SIGNS = {
 }
 # Short words that a scanner gives a nought; a denial lost would turn a sentence round.
 _SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
+_WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "pull"])  # and ones for its l
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
@@ -190,6 +191,8 @@ def _clean_word(raw: str) -> str:
         word = _mend_letters(word)
     elif len(word) in (2, 3) and "0" in word and word.replace("0", "o").lower() in _SHORT_WORDS:
         word = word.replace("0", "o")
+    if "1" in word and word.replace("1", "l").lower() in _WITH_ELLS:
+        word = word.replace("1", "l")
     word = word.lower()
     return word[:-2] if word.endswith("'s") and word[:-2] in _OWNERS else word
 

@@ -37,11 +37,21 @@ def ends(desk: Desk, scene: Scene) -> None:
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     for mention, targets in laid:
         for target in targets:
+            known = len(desk.findings)
             if mention.value == "clean" and desk.treatments.get(target) in ("left", "trimmed") and len(targets) == 1:
                 continue  # 'FDS middle: partial cut left alone, fibres tidy': it has edges, but no ends
             if _as_found(scene, mention, [m for m, others in laid if target in others]):
                 spot = _with_noun(scene, mention, nouns)
                 desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
+            if "edges" not in scene.said:  # which a cut in part has too
+                mark_unsettled(desk, target, targets, known)
+
+
+def mark_unsettled(desk: Desk, target: Target, targets: list[Target], known: int) -> None:
+    """'All ends clean' is a guess for a tendon cut in part, which may yet turn out not to be sewn."""
+    if len(targets) > 1 and desk.extents.get(target) == "partial" and target not in desk.treatments:
+        for finding in desk.findings[known:]:
+            finding.carried = True
 
 
 def deep_of_column(scene: Scene, targets: list[Target]) -> list[Target]:
@@ -52,6 +62,8 @@ def deep_of_column(scene: Scene, targets: list[Target]) -> list[Target]:
     return [t for t in targets if t.tendon in ("FDP", "FPL")] or targets
 
 
+_SINGLE_ENDS = frozenset(["end", "edge", "stump", "face"])
+_WIDELY = frozenset(["throughout", "everywhere"])
 _RIMS = frozenset(["edge", "edges", "rim", "lip", "margin", "border"])
 
 
@@ -62,7 +74,9 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
     if scene.next_word(mention.j) in _RIMS and pulley:
         return False  # 'caught on the shredded edge of A2'
     spots = [n.i for n in nouns]
-    spots += [k for k in range(*scene.part(mention.i)) if scene.page.words[k] in _STUMPS]  # 'both stumps were furry'
+    words = scene.page.words
+    spots += [k for k in range(*scene.part(mention.i)) if words[k] in _STUMPS]  # 'both stumps were furry'
+    spots += [k for k in range(*scene.part(mention.i)) if words[k - 1] == "every" and words[k] in _SINGLE_ENDS]
     near = any(abs(k - mention.i) <= 9 and scene.word_before(k) not in ("bone", "nerve") for k in spots)
     return near or _of_tendon(scene, mention)
 
@@ -123,12 +137,17 @@ def _with_noun(scene: Scene, mention: Mention, nouns: list[Mention]) -> tuple[in
 
 def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the cut tendons that a remark on their ends is about."""
+    left_out = _of_the_left_out(scene, mention)
+    if left_out:
+        return left_out
     named = _each_named(desk, scene, mention)
     if named:
         return named
     subject = scene.owner(mention.i, mention.j)
     later = subject is not None and subject.i >= scene.part(mention.i)[1] and not _collects(subject.group)
     targets, group = ([], None) if later else tendon_owner(desk, scene, mention.i, mention.j)
+    if targets and group is not None and not any(t.digit for t in targets) and {"FDP", "FDS"}.issuperset(group.tendons):
+        targets = [t for t in _parted(desk, scene, None) if t.tendon in group.tendons] or targets  # 'FDP ends clean'
     if targets and group is not None and scene.next_word(group.j) == "pair":
         return [t for t in desk.cut() if t.tendon in group.tendons]
     if targets and _intact_here(desk, scene, group):
@@ -146,6 +165,17 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
         return told if len(told) > 1 else _parted(desk, scene, digits or None)
     return _in_focus(desk, scene, digits, mention, group is not None)
+
+
+def _of_the_left_out(scene: Scene, mention: Mention) -> list[Target]:
+    """'Clean but for the ring profundus, the ends of which were frayed': the tendon left out, told of by itself."""
+    before = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.reference]
+    if not before or not before[-1].excepted or _TAKES_UP.isdisjoint(scene.words(before[-1].j, mention.i)):
+        return []
+    return group_targets(scene, before[-1])
+
+
+_TAKES_UP = frozenset(["which", "whose"])
 
 
 def _intact_here(desk: Desk, scene: Scene, group: Group | None) -> bool:
@@ -201,7 +231,8 @@ def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     these = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"] if words & _THESE else []
     if these:
         return these
-    digits = group.digits or tuple(d for g in scene.setting.groups if g.digits for d in g.digits)
+    told = [g for g in scene.setting.groups if g.digits and not g.excepted]
+    digits = group.digits or tuple(d for g in told for d in g.digits)
     if words & _SEWN:
         return desk.sewn(digits or None)
     if "both" in words and not digits and len(scene.setting.digits) == 1:
@@ -288,8 +319,12 @@ def _of_the_tendons(desk: Desk, scene: Scene) -> bool:
 
 def _all_words(scene: Scene) -> bool:
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    if "every" in words and "end" in words:
+    if "every" in words and not _SINGLE_ENDS.isdisjoint(words):
         return True
+    if not _END_NOUNS.isdisjoint(words) and (not _WIDELY.isdisjoint(words) or "the lot" in " ".join(words)):
+        return True
+    if _END_NOUNS.intersection(words) and any(g.excepted for g in scene.setting.groups):
+        return True  # 'the ends were clean but for those of the ring finger'
     words = [w for k, w in enumerate(words) if w not in ("all", "four") or _tells_of_ends(words, k)]
     collective = not {"all", "four", "every"}.isdisjoint(words)
     return collective and not {"ends", "stumps", "edges"}.isdisjoint(words) and "both" not in words
@@ -308,10 +343,17 @@ def _parted(desk: Desk, scene: Scene, digits: tuple[str, ...] | None) -> list[Ta
     """Return every cut tendon of the digits given; partial cuts that were only smoothed have edges, but no ends."""
     words = scene.words(scene.sentence.i, scene.sentence.j)
     edges = "edges" in words and "ends" not in words
-    return [t for t in desk.cut(digits) if edges or not _only_smoothed(desk, t)]
+    unsure = "" if _THROUGH.isdisjoint(words) else "left"  # 'clean in all the divided tendons'
+    return [t for t in desk.cut(digits) if edges or not _only_smoothed(desk, t, unsure)]
 
 
-def _only_smoothed(desk: Desk, target: Target) -> bool:
-    """Tell whether a tendon was cut in part and not sewn; a slip without a word of its own goes by its tendon."""
+_THROUGH = frozenset(["divided", "severed", "transected"])
+
+
+def _only_smoothed(desk: Desk, target: Target, unsure: str) -> bool:
+    """Tell whether a tendon was cut in part and not sewn; a slip without a word of its own goes by its tendon.
+
+    `unsure` is what to take one for of which nothing is told.
+    """
     extent = desk.extents.get(target) or desk.extents.get(Target(target.digit, target.tendon))
-    return extent == "partial" and desk.treatments.get(target) != "repaired"
+    return extent == "partial" and desk.treatments.get(target, unsure) not in ("", "repaired")

@@ -183,6 +183,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     if mention.value == "intact":
         if not _tells_intact(scene, mention, word):
             return
+        left_out = {t for g in scene.setting.groups if g.excepted and not g.digits for t in g.tendons}
+        targets = [t for t in targets if t.tendon not in left_out]  # 'flexor tendons intact except the FDP'
     elif scene.negated(mention.i, mention.j):
         return
     if mention.value == "complete" and (
@@ -522,7 +524,7 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
     if subject is not None:
-        targets = [*_in_series(scene, subject, mention), *targets]
+        targets = [*_in_series(desk, scene, subject, mention), *targets]
     if mention.value == "intact" and group is not None and not group.digits:
         targets = _the_rest(desk, scene, group) or targets
     if targets:
@@ -541,7 +543,8 @@ def _cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if group.generic == "all" and mention.j <= group.i and group.i - mention.j <= 1:
         return []  # 'the cut tendons' tells nothing new
     if group.generic == "all":
-        return _all_tendons(desk, scene, group, mention.value)
+        flexors = _flexors_of_finger(desk, scene, group) if mention.value == "intact" else []
+        return flexors or _all_tendons(desk, scene, group, mention.value)
     if group.generic == "one" and mention.value != "intact" and _of_thumb(scene, group):
         return [Target("thumb", "FPL")]
     if group.generic == "one" and mention.value != "intact":
@@ -689,14 +692,36 @@ def _of_four(group: Group) -> list[Target]:
     return [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
 
 
-def _in_series(scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
+def _in_series(desk: Desk, scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
     """'The FCR, both flexors of the index and the median nerve were intact': the tendons named before in the list."""
     before = [s.group for s in series(scene, subject, mention.i) if s is not subject and s.group is not None]
     apart = subject.group is not None and any(slip for _, _, slip in subject.group.pairs)
     listed = [g for g in before if g.tendons and not (apart and any(slip for _, _, slip in g.pairs))]
-    return [
-        t for group in listed for t in group_targets(scene, group)
-    ]  # 'cut on its radial slip, the ulnar being whole'
+    # 'cut on its radial slip, the ulnar being whole'
+    found = [t for group in listed for t in group_targets(scene, group)]
+    if mention.value == "intact":
+        found += [t for group in before if group.generic == "all" for t in _flexors_of_finger(desk, scene, group)]
+    return found
+
+
+def _flexors_of_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'SMALL: flexor tendons and both nerves intact': all flexors of the finger spoken of, if none of it is cut."""
+    digits = group.digits or _digits_before(scene, group)
+    digits = digits or (scene.setting.digits if len(scene.setting.digits) == 1 else ())
+    others = scene.word_before(group.i) in ("other", "remaining") or scene.next_word(group.j) in ("sheath", "sheaths")
+    if others or _FLEXORS.isdisjoint(scene.words(group.i, group.j)) or _any_hurt(desk, scene, digits):
+        return []
+    return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+
+
+_FLEXORS = frozenset(["flexor", "flexors"])
+
+
+def _any_hurt(desk: Desk, scene: Scene, digits: tuple[str, ...]) -> bool:
+    """Tell whether a tendon of the digits is known to be cut, or was spoken of as hurt before a sentence."""
+    before = ((s, g) for s in desk.having("hurt") if s.sentence.i < scene.sentence.i for g in s.setting.groups)
+    told = [t for s, g in before if g.tendons and not g.reference for t in group_targets(s, g)]
+    return any(t.digit in digits for t in told) or any(desk.is_cut(t) for t in desk.named if t.digit in digits)
 
 
 def _of_one_slip(scene: Scene, group: Group | None) -> bool:

@@ -6,7 +6,7 @@ from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import foreign, lay_behaviour
-from notereader.reader.rules.ends import deep_of_column, end_owners
+from notereader.reader.rules.ends import deep_of_column, end_owners, mark_unsettled
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_beside, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -43,7 +43,10 @@ def trimmed(desk: Desk, scene: Scene) -> None:
         targets = _owners(desk, scene, q)
         targets = respective(scene, q.i, [p.i for p in lengths], targets)
         i, j = min(verb.i, q.i), max(verb.j, q.j)
-        lay_behaviour(desk, scene, targets, "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
+        for target in targets:
+            known = len(desk.findings)
+            lay_behaviour(desk, scene, [target], "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
+            mark_unsettled(desk, target, targets, known)
 
 
 def _largest_of_each(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:

@@ -1,0 +1,78 @@
+"""Repairs that did not outlive the operation: 'it ruptured on the table and was left', '... was not redone'."""
+
+from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.groups import Target
+from notereader.reader.needs import needs
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_BROKE = word_list("lost_repairs", "broke")
+_CAME = word_list("lost_repairs", "came")
+_AWAY = word_list("lost_repairs", "away")
+_NOT_REDONE = {phrase: phrase.split() for phrase in word_list("lost_repairs", "not_redone")}
+_LEFT = {phrase: phrase.split() for phrase in word_list("lost_repairs", "left")}
+_PARTS = word_list("lost_repairs", "parts")
+_ON_TABLE = [phrase.split() for phrase in word_list("lost_repairs", "on_table")]
+_THREADS = ("peripheral", "strandword", "knotword", "pulley", "structure", "sided", "anynerve")
+_REACH = 24  # words from the loss to what was made of it
+_SEWN = ("repaired", "reinserted", "grafted", None)
+
+
+@needs(words=_BROKE | _CAME)
+def lost_repairs(desk: Desk, scene: Scene) -> None:
+    """Take a tendon whose repair gave way on the table, and was not done again, for left."""
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j):
+        end = _gave_way(scene, k)
+        if not end or not scene.told(k) or scene.negated(k, end) or scene.header:
+            continue
+        fate = _fate(desk, scene, end)
+        if fate is None or any(k <= q.i < fate for q in scene.quantities if q.unit == "mm"):
+            continue  # 'it parted by 2 mm, which was left'
+        value = "excised" if words[fate - 1] == "excised" else "left"
+        for target in _whose(desk, scene, k, end):
+            known = len(desk.findings)
+            span = (k, fate) if fate <= scene.sentence.j else (k, end)
+            desk.tendon(scene, target, "treatment", value, [span], "a repair lost on the table")
+            for finding in desk.findings[known:]:
+                finding.addendum = True  # it replaces the repair told before
+
+
+def _gave_way(scene: Scene, k: int) -> int:
+    """Return the word behind 'ruptured', 'gave way', 'came apart' that begins at word k; 0 for none."""
+    word, after = scene.page.words[k], scene.next_word(k + 1)
+    if word in _BROKE:
+        return k + 1
+    return k + 2 if word in _CAME and after in _AWAY else 0
+
+
+def _fate(desk: Desk, scene: Scene, end: int) -> int | None:
+    """Return the word behind 'was left' or 'not redone' that follows a loss; None where it was not given up."""
+    words, last = scene.page.words, scene.sentence.j
+    after = desk.scene_after(scene)
+    if after is not None and after.sentence.block == scene.sentence.block and not after.subjects:
+        last = after.sentence.j  # 'It burst on the first pull. Not redone.'
+    last = min(last, end + _REACH)
+    on_table = any(_found(words, phrase, scene.sentence.i, last) for phrase in _ON_TABLE)
+    phrases = [*_NOT_REDONE.values(), *(_LEFT.values() if on_table else ())]
+    return next((at for phrase in phrases if (at := _found(words, phrase, end, last))), None)
+
+
+def _found(words: list[str], phrase: list[str], i: int, j: int) -> int:
+    """Return the word behind a phrase within words i to j; 0 where it is not there."""
+    return next((k + len(phrase) for k in range(i, j) if words[k : k + len(phrase)] == phrase), 0)
+
+
+def _whose(desk: Desk, scene: Scene, k: int, end: int) -> list[Target]:
+    """Return the sewn tendons that gave way: the ones named, those of the finger named, else the one spoken of."""
+    first, _ = scene.part(k)
+    if any(first <= m.i < k for m in scene.of(*_THREADS)) or not _PARTS.isdisjoint(scene.words(first, k)):
+        return []  # 'the peripheral suture broke and was left out', 'the third pass tore out and was abandoned'
+    named, group = tendon_owner(desk, scene, k, end)
+    digits = group.digits if group is not None else ()
+    if group is not None and group.tendons:
+        return [t for t in named if desk.treatments.get(t) in _SEWN]
+    found = named or carried(desk, scene, digits or None)[0]
+    if not named and not digits and len(found) > 1:
+        return []  # which of them gave way is not told
+    return [t for t in found if desk.treatments.get(t) in _SEWN]
