@@ -146,8 +146,9 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     subject = scene.owner(mention.i, mention.j)
     later = subject is not None and subject.i >= scene.part(mention.i)[1] and not _collects(subject.group)
     targets, group = ([], None) if later else tendon_owner(desk, scene, mention.i, mention.j)
-    if targets and group is not None and not any(t.digit for t in targets) and {"FDP", "FDS"}.issuperset(group.tendons):
-        targets = [t for t in _parted(desk, scene, None) if t.tendon in group.tendons] or targets  # 'FDP ends clean'
+    loose = group.tendons if group is not None and {"FDP", "FDS"}.issuperset(group.tendons) else ()
+    if loose and any(t.digit is None for t in targets):
+        targets = [t for t in _parted(desk, scene, None) if t.tendon in loose] or targets  # 'FDP ends clean'
     if targets and group is not None and scene.next_word(group.j) == "pair":
         return [t for t in desk.cut() if t.tendon in group.tendons]
     if targets and _intact_here(desk, scene, group):
