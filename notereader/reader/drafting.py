@@ -175,6 +175,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             if slip not in known:
                 known.append(slip)
     _add_whole_slips(findings, slips)
+    added = _add_cut_slips(findings, slips)
     own = {(f.entry, f.field) for f in findings if f.group == "repairs" and f.entry[2]}
     intact = {f.entry for f in findings if f.field == "extent" and f.value == "intact"}
     result: list[Finding] = []
@@ -188,6 +189,8 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             taken_out = f.field == "extent" and f.value == "intact" and (entry, "treatment") in own
             if (entry, f.field) in own or taken_out:
                 continue
+            if entry in added and f.field not in ("extent", "zone", "ends"):
+                continue
             if entry not in intact:  # a slip that was whole was not sewn
                 result.append(replace(f, entry=entry))
     return result
@@ -200,6 +203,21 @@ def _add_whole_slips(findings: list[Finding], slips: dict[tuple[str | None, str]
         excised = any(f.entry == entry and f.field == "treatment" and f.value == "excised" for f in findings)
         if len(known) == 1 and excised and _slip_intact(findings, (digit, tendon, None)):
             known.append("ulnar" if known[0] == "radial" else "radial")
+
+
+def _add_cut_slips(
+    findings: list[Finding], slips: dict[tuple[str | None, str], list[str]]
+) -> set[tuple[str | None, str, str | None]]:
+    """Where a whole tendon was told cut through and one slip's fate alone, the other slip is cut all the same."""
+    added: set[tuple[str | None, str, str | None]] = set()
+    for (digit, tendon), known in slips.items():
+        told = {f.value for f in findings if f.entry == (digit, tendon, None) and f.field == "extent" and not f.header}
+        if len(known) == 1 and told == {"complete"}:
+            fates = {f.field for f in findings if f.entry == (digit, tendon, known[0])}
+            if "treatment" in fates and "extent" not in fates:
+                known.append("ulnar" if known[0] == "radial" else "radial")
+                added.add((digit, tendon, known[-1]))
+    return added
 
 
 def _slip_intact(findings: list[Finding], entry: tuple[str | None, str, str | None]) -> bool:
