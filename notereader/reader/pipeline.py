@@ -36,6 +36,7 @@ from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.quality import quality
 from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.renamed import renamed
+from notereader.reader.rules.short_fates import short_fates
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
@@ -82,7 +83,7 @@ def findings(doc: Doc) -> Doc:
     scenes = [scene for scene in make_scenes(page) if not _is_empty_answer(scene)]
     desk = Desk(page, scenes)
     for scene in scenes:
-        for rule in (extents, treatments):
+        for rule in (extents, treatments, short_fates):
             _heed(rule, desk, scene)
     _heed(ticks, desk)
     desk.settled = True

@@ -20,7 +20,9 @@ def settle_slips(page: Page) -> None:
     made: list[Mention] = []
     latest = ""
     for sentence in page.sentences:
-        inside = within(page.mentions, sentence.i, sentence.j)
+inside = within(page.mentions, sentence.i, sentence.j)
+        if "slip" in sentence.said and not _THAT.isdisjoint(sentence.said):
+            inside = _with_that_slip(page, sentence, inside, made)
         if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
             made += _told(page, sentence, inside, latest)
         if not _APART.isdisjoint(sentence.said):
@@ -30,6 +32,23 @@ def settle_slips(page: Page) -> None:
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
     page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _with_that_slip(page: Page, sentence: Sentence, inside: list[Mention], made: list[Mention]) -> list[Mention]:
+    """'The radial slip was gone. I cut that slip out': add the slip named last; return the mentions of the sentence."""
+    words = page.words
+    for k in range(sentence.i, sentence.j - 1):
+        if words[k] not in _THAT or words[k + 1] != "slip":
+            continue
+        before = [m for m in within(page.mentions, max(0, k - _NEAR), k) if m.kind == "slip"]
+        if before and before[-1].value in _SIDES and not any(m.i <= k + 1 < m.j for m in inside):
+            made.append(Mention("slip", before[-1].value, k, k + 2))
+            inside = sorted([*inside, made[-1]], key=lambda m: (m.i, m.j))
+    return inside
+
+
+_NEAR = 40  # words
+_THAT = frozenset(["that", "this"])
 
 
 def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) -> list[Mention]:

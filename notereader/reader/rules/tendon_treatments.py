@@ -147,16 +147,33 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):
         return None
+    if value == "trimmed" and _sewn_next(desk, scene, mention):
+        return None
     if not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
         return "left" if scene.negated(mention.i, mention.j) else None  # 'the nick did not require suture'
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
+    if value == "reinserted" and word in _REATTACHED and _with_stitches(scene, mention):
+        return "repaired"
     if word in _DEED_WORDS and not scene.header:
         if word in ("suture", "sutures", "graft") and _answers(scene, mention):
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+_REATTACHED = frozenset(["reattached", "re-attached"])
+_OF_BONE = frozenset(
+    ["bone", "phalanx", "insertion", "button", "anchor", "p2", "p3", "drill", "pull-out", "transosseous"]
+)
+
+
+def _with_stitches(scene: Scene, mention: Mention) -> bool:
+    """'The ulnar slip of FDS was reattached with a mattress suture of 4-0': to its other end, and to no bone."""
+    group = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
+    sewn = any(m.i >= mention.j for m in scene.of("stitch", "material"))
+    return group is not None and group.tendons == ("FDS",) and sewn and _OF_BONE.isdisjoint(scene.said)
 
 
 _REQUIRED = frozenset(["require", "required", "requires", "requiring", "need", "needed", "needing"])
@@ -216,6 +233,14 @@ def _before_repair(scene: Scene, mention: Mention) -> bool:
         return not any(g.tendons for g in scene.setting.groups if ahead is not None and mention.j <= g.i < ahead.i)
     led = not {"after", "following"}.isdisjoint(before)
     return led and any(d.value == "repaired" and d.j <= mention.i for d in scene.of("deed"))
+
+
+def _sewn_next(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Ring FDP: edges tidied. Modified Kessler, two strands.': its core is told right behind, without a name."""
+    after = desk.scene_after(scene)
+    if mention.j < scene.sentence.j - 1 or after is None or after.sentence.block != scene.sentence.block:
+        return False
+    return not after.subjects and bool(after.of("stitch")) and bool(after.of("strandword", "material"))
 
 
 def _answers(scene: Scene, mention: Mention) -> bool:
@@ -367,6 +392,8 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
 def _takes_suture_out(scene: Scene, mention: Mention) -> bool:
     """'The second Kessler was started and taken out again': a suture was removed, not its tendon."""
     first, _ = scene.part(mention.i)
+    if any(g.tendons and 0 <= g.i - mention.j <= 1 for g in scene.setting.groups):
+        return False  # 'sewn with 4-0 Prolene, and excised the ulnar slip'
     if scene.word_before(mention.i) == "it" and first > scene.sentence.i:
         first = scene.part(first - 1)[0]  # 'started with 3-0 Prolene, it cut out, replaced by 4-0 Ethibond'
     threads = [m for m in scene.of("stitch", "material", "strandword", "knotword") if first <= m.i and m.j <= mention.i]
@@ -524,8 +551,9 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if _of_other_thing(desk, scene):
         return []
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
-    near = mention.i - scene.sentence.i <= 8
-    if value == "excised" and mention.i <= scene.sentence.i + 1 and all(t.tendon == "FDS" for t in focus):
+    near, first = mention.i - scene.sentence.i <= 8, scene.sentence.i
+    opens = mention.i <= scene.sentence.i + 1 or (scene.words(first, first + 1) == ["it"] and near)
+    if value == "excised" and opens and all(t.tendon == "FDS" for t in focus):
         return focus
     if value == "trimmed" and near and not focus:
         nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
