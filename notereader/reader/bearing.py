@@ -511,18 +511,34 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
 
 
 def _take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
-    """'That of the fifth: the same cruciate': a sentence begins with the tendon before it, of another digit."""
-    group = next((g for g in groups if g.i > sentence.i), None)
-    if group is None or group.tendons or group.generic or not group.digits or group is not groups[0]:
-        return
-    lead = [w for w in page.words[sentence.i : group.i] if w != "the"]
-    if lead not in (["that", "of"], ["that", "in"], ["one", "of"], ["one", "in"], ["those", "of"], ["those", "in"]):
-        return
-    kinds = list(dict.fromkeys(t.tendon for t in focus if t.slip is None))
-    group.pairs = tuple((d, tendon, None) for d in group.digits for tendon in kinds if has(d, tendon))
-    group.tendons = tuple(dict.fromkeys(tendon for _, tendon, _ in group.pairs))
+    """'That of the fifth: the same cruciate', '..., those to the ring were whole': a tendon before, of another digit."""
+    for n, group in enumerate(groups):
+        if group.i == sentence.i or group.tendons or group.generic or not group.digits or group.reference:
+            continue
+        lead = [w for w in page.words[max(sentence.i, group.i - 3) : group.i] if w != "the"][-2:]
+        if lead[:1] not in _PRONOUNS or lead[1:] not in _OF_DIGIT:
+            continue
+        opens = [w for w in page.words[sentence.i : group.i] if w != "the"] == lead
+        kinds = [t.tendon for t in focus if t.slip is None] if opens else _kinds_before(page, groups[:n], group)
+        group.pairs = tuple(
+            (d, tendon, None) for d in group.digits for tendon in dict.fromkeys(kinds) if has(d, tendon)
+        )
+        group.tendons = tuple(dict.fromkeys(tendon for _, tendon, _ in group.pairs))
 
 
+def _kinds_before(page: Page, before: list[Group], group: Group) -> list[str]:
+    """Return the tendons that 'that' or 'those' in mid-sentence takes up: those named last, no other thing since."""
+    named = [g for g in before if g.tendons and not g.reference]
+    if not named or any(slip for _, _, slip in named[-1].pairs):
+        return []
+    between = within(page.mentions, named[-1].i, group.i)
+    if any(m.kind in _OTHER_THINGS or m.kind in _THINGS_OF_TENDON for m in between):
+        return []  # 'the stumps of the profundus were crisp, those of the ring ragged'
+    return list(named[-1].tendons)
+
+
+_OF_DIGIT = (["of"], ["in"], ["to"], ["from"], ["on"])
+_THINGS_OF_TENDON = frozenset(["endword", "knotword", "stitch", "strandword", "material", "bite"])
 _PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
 _OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
 

@@ -1,5 +1,7 @@
 """How the ends of a tendon were found."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import UNITS
@@ -73,12 +75,26 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
     pulley = any(m.kind == "pulley" and 0 <= m.i - mention.j <= 4 for m in scene.mentions)
     if scene.next_word(mention.j) in _RIMS and pulley:
         return False  # 'caught on the shredded edge of A2'
-    spots = [n.i for n in nouns]
+    spots = [n.i for n in nouns if not _of_a_pulley(scene, n)]
     words = scene.page.words
     spots += [k for k in range(*scene.part(mention.i)) if words[k] in _STUMPS]  # 'both stumps were furry'
     spots += [k for k in range(*scene.part(mention.i)) if words[k - 1] == "every" and words[k] in _SINGLE_ENDS]
+    if any(k < mention.i for k in spots) and _points_back(scene, mention):
+        return True
     near = any(abs(k - mention.i) <= 9 and scene.word_before(k) not in ("bone", "nerve") for k in spots)
     return near or _of_tendon(scene, mention)
+
+
+def _of_a_pulley(scene: Scene, noun: Mention) -> bool:
+    """'The edges of A2 were clean': a rim, not the end of a tendon."""
+    return scene.next_word(noun.j) == "of" and any(0 < m.i - noun.j <= 2 for m in scene.of("pulley", "pulleys"))
+
+
+def _points_back(scene: Scene, mention: Mention) -> bool:
+    """'The stumps in the long finger were crisp, those in the ring finger ragged': 'those' are ends too."""
+    words = scene.words(scene.part(mention.i)[0], mention.i)
+    pointed = any(a in ("those", "that") and b in ("of", "in", "on") for a, b in pairwise(words))
+    return pointed or words[:1] == ["they"]
 
 
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
