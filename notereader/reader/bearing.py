@@ -511,7 +511,7 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
 
 
 def _take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
-    """'That of the fifth: the same cruciate', '..., those to the ring were whole': a tendon before, of another digit."""
+    """'That of the fifth: the same cruciate', '..., those to the ring whole': the one before, of another digit."""
     for n, group in enumerate(groups):
         if group.i == sentence.i or group.tendons or group.generic or not group.digits or group.reference:
             continue
@@ -531,7 +531,7 @@ def _kinds_before(page: Page, before: list[Group], group: Group) -> list[str]:
     named = [g for g in before if g.tendons and not g.reference]
     if not named or any(slip for _, _, slip in named[-1].pairs):
         return []
-    between = within(page.mentions, named[-1].i, group.i)
+    between = within(page.mentions, max(0, named[-1].i - 4), group.i)
     if any(m.kind in _OTHER_THINGS or m.kind in _THINGS_OF_TENDON for m in between):
         return []  # 'the stumps of the profundus were crisp, those of the ring ragged'
     return list(named[-1].tendons)
@@ -620,8 +620,8 @@ def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Menti
     between = page.words[before[-1].j : atom.i]
     later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
     own = bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
-    wide = between[:2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
-    return own and wide and "and" in between[2:]
+    wide = between[:2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"], ["to", "all"], ["to", "both"])
+    return own and wide and not {"and", ","}.isdisjoint(between[2:])
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:

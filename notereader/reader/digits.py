@@ -203,6 +203,9 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         return True  # 'knot in the middle'
     if _part_of_pulley(page, mention):
         return True
+    if _ends_range(page, mention):
+        mention.kind = "digit"
+        return False
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
     known = known or _among_digits(page, mention)
     known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
@@ -212,6 +215,13 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         return True
     mention.kind = "digit"
     return False
+
+
+def _ends_range(page: Page, mention: Mention) -> bool:
+    """'FDP middle-small intact': a short name joined by a dash to a digit before it."""
+    i = mention.i
+    joined = i > 1 and page.words[i - 1] == "-" and page.breaks[i - 1] == page.breaks[i] == Break.NONE
+    return joined and any(m.kind == "digit" and m.j == i - 1 for m in within(page.mentions, max(0, i - 4), i))
 
 
 def _part_of_pulley(page: Page, mention: Mention) -> bool:

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.groups import DIGITS, Group, Target, has
+from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.parted import attributive
@@ -629,18 +630,34 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if not group.every and "all" not in scene.words(group.j, group.j + 3):
         return []
     before, after = scene.word_before(group.i), scene.words(group.j, group.j + 4)
+    told = scene.words(group.i, group.j)
+    others = _to_other_fingers(desk, group, told)
+    if others:
+        return others
+    at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
     wrist = not desk.values_told("tendon").isdisjoint(("FCR", "FCU", "PL")) and len(set(scene.every_digit)) > 1
     if after[:2] == ["all", "intact"] and wrist:
         return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]  # 'FDP all intact'
-    four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3))
+    four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3)) or (
+        before == "every" and at_wrist
+    )
     if not four and before not in ("remaining", "other"):
         return []
     fingers = _of_four(group)
     known = {t.digit for t in desk.named} | set(scene.every_digit)
-    at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
     if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
         return []  # one finger was worked on: its neighbours were not looked at
     return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
+
+
+def _to_other_fingers(desk: Desk, group: Group, told: list[str]) -> list[Target]:
+    """'Superficialis to the other fingers and every profundus tendon': those of which no cut was told."""
+    at = next((k for k in range(len(told) - 2) if told[k] == "the" and told[k + 1] in ("other", "remaining")), None)
+    if at is None or told[at + 2] != "fingers" or told[at - 1] not in ("to", "of", "in"):
+        return []
+    if "every" in told[at:] or len(group.tendons) == 1:
+        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]
+    return []
 
 
 @needs(words=["flexors"])
@@ -679,12 +696,19 @@ def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Targe
 
 
 def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
-    """'Only that of the index was whole. The other three were cut': the same tendon of the other three fingers."""
-    told = [t for t in scene.setting.focus if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:]]
-    counted = {"three", "3"} & set(scene.words(group.i, group.j + 1))
-    if not counted or len(told) != 1 or len(scene.setting.focus) != 1:
+    """'Only that of the index was whole. The other three were cut': the same tendon of the fingers not told of.
+
+    'Of the profundi, those to the ring and small fingers were divided and the other two intact' tells of them before.
+    """
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+    before = [g for g in named if g.digits] if len(named) > 1 and not named[0].digits else []
+    told = group_targets(scene, before[-1]) if before else list(scene.setting.focus)
+    told = [t for t in told if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:] and t.slip is None]
+    counted = next((count_of(w) for w in scene.words(group.i, group.j + 1) if count_of(w) > 1), 0)
+    of_four = len({t.digit for t in told}) + counted == len(DIGITS[1:])
+    if not of_four or len({t.tendon for t in told}) != 1 or (not before and len(scene.setting.focus) != 1):
         return []
-    return [Target(d, told[0].tendon) for d in DIGITS[1:] if d != told[0].digit]
+    return [Target(d, told[0].tendon) for d in DIGITS[1:] if all(d != t.digit for t in told)]
 
 
 def _of_four(group: Group) -> list[Target]:
