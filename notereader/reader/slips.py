@@ -20,7 +20,7 @@ def settle_slips(page: Page) -> None:
     made: list[Mention] = []
     latest = ""
     for sentence in page.sentences:
-inside = within(page.mentions, sentence.i, sentence.j)
+        inside = within(page.mentions, sentence.i, sentence.j)
         if "slip" in sentence.said and not _THAT.isdisjoint(sentence.said):
             inside = _with_that_slip(page, sentence, inside, made)
         if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
