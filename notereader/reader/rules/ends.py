@@ -93,6 +93,9 @@ def _of_a_pulley(scene: Scene, noun: Mention) -> bool:
 def _points_back(scene: Scene, mention: Mention) -> bool:
     """'The stumps in the long finger were crisp, those in the ring finger ragged': 'those' are ends too."""
     words = scene.words(scene.part(mention.i)[0], mention.i)
+    subject = scene.owner(mention.i, mention.j)
+    if subject is None or subject.kind not in ("tendon", "digit"):
+        return False
     pointed = any(a in ("those", "that") and b in ("of", "in", "on") for a, b in pairwise(words))
     return pointed or words[:1] == ["they"]
 
