@@ -20,15 +20,15 @@ _TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons"
 _STUMP_NAMES = frozenset(
     ["prox", "proximal", "proximally", "dist", "distal", "distally", "off", "from", "end", "stump"]
 )
-_ENDS_TOLD = frozenset(["and", "the", "one", "of", "a", "about", "another"])
-_OFF_EACH = [["off", word] for word in ("each", "both", "either")]
+_ENDS_TOLD = frozenset(["and", "the", "one", "of", "a", "about", "another", "on", "at", "side", "to"])
+_OFF_EACH = [["off", word] for word in ("each", "both", "either", "every", "one")]
 _REACH = 9  # words between a length and the verb it belongs to
 
 
 @needs(units=["mm"])
 def trimmed(desk: Desk, scene: Scene) -> None:
     """Find lengths of tendon trimmed away and give each to its tendon."""
-    lengths = [q for q in scene.quantities if q.unit == "mm" and q.high is not None and scene.told(q.i)]
+    lengths = [q for q in scene.quantities if q.high is not None and scene.told(q.i) and _is_length(scene, q)]
     totals = [q for q in lengths if _sums_up(scene, q)]
     lengths = totals if len(totals) == 1 and len(lengths) > 1 else lengths  # '2 mm and 3 mm, 5 mm altogether'
     if not lengths:
@@ -36,9 +36,9 @@ def trimmed(desk: Desk, scene: Scene) -> None:
     lengths = _largest_of_each(scene, lengths)
     for q in lengths:
         verb = _verb(scene, q, lengths)
-        if "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i):
+        if "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i) or _of_what_stays(scene, q):
             continue  # 'defect of 10 mm after trimming'
-        if verb is None or foreign(scene, q.i, q.j) or _of_pulley(scene, q) or not _of_tendon(desk, scene, verb):
+        if verb is None or foreign(scene, q.i, q.j) or _of_pulley(desk, scene, q) or not _of_tendon(desk, scene, verb):
             continue
         targets = _owners(desk, scene, q)
         targets = respective(scene, q.i, [p.i for p in lengths], targets)
@@ -49,6 +49,23 @@ def trimmed(desk: Desk, scene: Scene) -> None:
             mark_unsettled(desk, target, targets, known)
 
 
+def _is_length(scene: Scene, q: Quantity) -> bool:
+    """'2 mm off one end and 3 off the other': a second length goes without its unit."""
+    return q.unit == "mm" or (
+        not q.unit and scene.words(q.j, q.j + 3) in (["off", "the", "other"], ["from", "the", "other"])
+    )
+
+
+def _of_what_stays(scene: Scene, q: Quantity) -> bool:
+    """'Excised down to a 1 cm tag at the bone', 'cut off 5 mm from its insertion': where it was cut, what was kept."""
+    behind = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))
+
+
+_KEPT = frozenset(["tag", "stump", "cuff", "tail", "remnant", "rim"])
+_FAR = frozenset(["insertion", "bone", "joint", "crease"])
+
+
 def _largest_of_each(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
     """'Ends cut back, 3 mm (prox), 5 mm (dist)': of the two ends of one tendon the one that lost more."""
     kept: list[Quantity] = []
@@ -57,7 +74,8 @@ def _largest_of_each(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
         between = scene.words(before.j, q.i) if before is not None else []
         ends = {w for w in between if w[0].isalnum()}
         listed = "," in between and ends <= _STUMP_NAMES and len(between) <= 5
-        told = "and" in between and ends <= _STUMP_NAMES | _ENDS_TOLD and not ends.isdisjoint(_STUMP_NAMES)
+        told = "one" in between and "other" in scene.words(q.j, q.j + 4) and ends <= _STUMP_NAMES | _ENDS_TOLD
+        told = told or ("and" in between and ends <= _STUMP_NAMES | _ENDS_TOLD and not ends.isdisjoint(_STUMP_NAMES))
         if before is not None and ends and (listed or told):
             kept[-1] = max(before, q, key=lambda x: x.high or 0)
         else:
@@ -95,7 +113,9 @@ def _cut_back(scene: Scene) -> list[Mention]:
         if words[k] in ("took", "take", "taken") and _takes_from_end(scene, k):
             found.append(Mention("restored", "trimmed", k, k + 1))
         if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
-            end = next((n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off")), None)
+            end = next(
+                (n for n in range(k + 1, min(k + 5, scene.sentence.j)) if words[n] in ("back", "off", "away")), None
+            )
             plain = _CUT_BACK | UNITS.keys() | NUMBER_WORDS.keys()
             named = {n for g in scene.setting.groups if g.tendons for n in range(g.i, g.j)}  # 'cut the profundus back'
             told = [words[n] for n in range(k + 1, end) if n not in named] if end is not None else []
@@ -134,7 +154,7 @@ def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
     return {";", "but", "then", "bite", "bites"}.isdisjoint(scene.words(i, j))
 
 
-def _of_pulley(scene: Scene, q: Quantity) -> bool:
+def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """'A4 frayed, distal 3 mm trimmed off': the length is a pulley's unless a tendon is named nearer to it."""
     pulleys = [m.i for m in scene.mentions if m.kind == "pulley" and m.i < q.i]
     tendons = [g.i for g in scene.setting.groups if (g.tendons or g.generic) and g.i < q.i]
@@ -143,13 +163,31 @@ def _of_pulley(scene: Scene, q: Quantity) -> bool:
         return False
     if scene.next_word(q.j) == "of" and any(m.kind == "pulley" and 0 <= m.i - q.j <= 2 for m in scene.mentions):
         return True  # '2 mm of A2 was trimmed'
+    if _of_rim(desk, scene, q):
+        return True
     return bool(pulleys) and max([-1, *tendons, *nouns]) < pulleys[-1]
+
+
+def _of_rim(desk: Desk, scene: Scene, q: Quantity) -> bool:
+    """'2 mm removed from the distal margin of A2', 'A4 was torn. I trimmed 3 mm of the rough edge'."""
+    if any(g.tendons or g.generic for g in scene.setting.groups) or not _BOTH_ENDS.isdisjoint(scene.said):
+        return False
+    behind = [m for m in scene.of("pulley") if 0 < m.i - q.j <= 8 and scene.word_before(m.i) in ("of", "from")]
+    before = desk.scene_before(scene) if not scene.subjects and not _RIMS.isdisjoint(scene.said) else None
+    named = before.subjects if before is not None and before.sentence.block == scene.sentence.block else []
+    return bool(behind) or (bool(named) and named[-1].kind == "pulley")
+
+
+_BOTH_ENDS = frozenset(["ends", "stumps", "end", "stump"])
+_RIMS = frozenset(["edge", "edges", "rim", "margin", "lip"])
 
 
 def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if words & _NOT_TENDON and not words & _TENDON_NOUNS:
         return False  # 'the nail was cut back 2 mm'
+    if any(m.value == "nerve" for m in scene.of("role")) and not any(g.tendons for g in scene.setting.groups):
+        return False  # 'the ends cut back 2 mm to good fascicles'
     return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
 
 
@@ -185,6 +223,10 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         off = between[:1] == ["off"] and "of" in between and len(between) <= 5  # 'off each end of the profundus'
+        off = off or (between[-1:] == ["off"] and len(between) <= 2)  # '2 mm trimmed off FDP'
+        each = between[-1:] in (["each"], ["both"], ["either"]) and scene.next_word(group.j) in _BOTH_ENDS
+        if each and not group.digits and len(scene.setting.digits) == 1 and "from" in between:
+            return [Target(d, t) for d in scene.setting.digits for t in group.tendons]  # 'from each FDP end'
         if group.tendons and q.j <= group.i and (off or (len(between) <= 3 and "from" in between)):
             return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
     own = _of_digit_behind(desk, scene, q) or _of_group_before(desk, scene, q)

@@ -1,0 +1,44 @@
+"""Lengths of tendon trimmed away: wordings of the deed, of both ends, and lengths of something else."""
+
+import pytest
+from reader_sentences import each
+
+CUT = "Ring FDP cut through. "
+
+
+@pytest.mark.parametrize(
+    ("note", "length"),
+    [
+        ("We regularised the tendon, resecting 2 mm per side, 4 mm in total.", 4),
+        ("After removal of 4 mm of its ragged length the profundus was sewn.", 4),
+        ("The ends were shredded, so I cut each of them back 4 to 5 mm.", 5),
+        ("Ends frayed; I cut 2 mm away from each.", 2),
+        ("Ends crushed, 3 mm off every end.", 3),
+        ("I squared off the two ends, removing 2 mm from the one and 3 mm from the other.", 3),
+        ("I cleaned up the FDP ends, which cost 3 mm off one and 2 off the other.", 3),
+        ("After removing 3 mm on one side and 4 mm on the other I sewed it.", 4),
+        ("The FDP had been cut off 5 mm from its insertion and its end was shaggy; 3 mm of it was squared off.", 3),
+    ],
+)
+def test_lengths_trimmed(note: str, length: float) -> None:
+    assert each(CUT + note, "trimmed_mm") == {"ring FDP": length}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Excised the FDP down to a 1 cm tag at the bone.",
+        "Pulley edges trimmed, about 2 mm removed from the distal margin of A2.",
+        "The A4 was torn. I trimmed 3 mm of the rough edge.",
+        "With its ends cut back 2 mm to good fascicles the nerve was sewn.",
+        "The FDP was found divided 6 mm from its insertion.",
+    ],
+)
+def test_lengths_of_something_else(note: str) -> None:
+    assert each(CUT + note, "trimmed_mm") == {}
+
+
+def test_whose_ends_were_trimmed() -> None:
+    both = "Small FDP cut through. Ring: FDP cut through, FDS cut through. Tendon ends: ragged. "
+    assert each(both + "2 mm was resected from each FDP end.", "trimmed_mm") == {"ring FDP": 2}
+    assert each(both + "2 mm trimmed off FDP.", "trimmed_mm") == {"ring FDP": 2}
