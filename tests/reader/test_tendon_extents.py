@@ -103,7 +103,7 @@ from reader_sentences import told
             {
                 "ring FDP": {"extent": "complete", "zone": "II"},
                 "ring FDS radial": {"extent": "intact"},
-                "ring FDS ulnar": {"zone": "II", "extent": "partial", "extent_percent": 25},
+                "ring FDS ulnar": {"extent": "partial", "extent_percent": 25},
             },
         ),
         (
@@ -235,7 +235,7 @@ from reader_sentences import told
             {
                 "ring FDP": {"extent": "complete", "zone": "IIC"},
                 "ring FDS radial": {"extent": "intact"},
-                "ring FDS ulnar": {"zone": "IIC", "extent": "partial", "extent_percent": 50, "treatment": "left"},
+                "ring FDS ulnar": {"extent": "partial", "extent_percent": 50, "treatment": "left"},
             },
         ),
         (

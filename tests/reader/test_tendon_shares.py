@@ -70,6 +70,7 @@ from reader_sentences import told
             {
                 "index FDP": {"extent": "complete", "treatment": "repaired", "size": "3-0"},
                 "index FDS radial": {"extent": "complete", "treatment": "repaired", "size": "5-0"},
+                "index FDS ulnar": {"extent": "complete"},
             },
         ),
         (

@@ -136,11 +136,15 @@ def _of_tendon(scene: Scene, mention: Mention) -> bool:
         return False
     word = " ".join(scene.words(mention.i, mention.j))
     first, last = scene.part(mention.i)
-    if word == "clean" and (last - first <= 2 or scene.word_before(mention.i) == "cut"):
+    short = last - first <= 2 + (scene.page.words[last - 1] == ".")
+    if (word in _LONE and short) or (word == "clean" and scene.word_before(mention.i) == "cut"):
         return True
     if word in _OF_TENDON_WORDS:
         return False
     return abs(subject.j - mention.i) <= 8 or abs(subject.i - mention.j) <= 3
+
+
+_LONE = frozenset(["clean", "neat", "crisp", "sharp", "tidy", "clean edge", "edge clean", "clean cut"])
 
 
 def _with_noun(scene: Scene, mention: Mention, nouns: list[Mention]) -> tuple[int, int]:

@@ -31,6 +31,7 @@ _BARE = frozenset(
         "clean through",
         "cleanly through",
         "straight through",
+        "across",
     ]
 )
 _BARE_BETWEEN = word_list("tendons", "bare_between")
@@ -195,6 +196,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         or _share_before(scene, mention)
     ):
         return
+    targets = _in_its_slip(scene, mention, targets)
     if word.endswith("in half") and scene.words(mention.j, mention.j + 2) in _OF_WIDTH:
         _part_cut(desk, scene, targets, 50.0, mention.i, mention.j + 2)  # 'cut in half of its width'
         return
@@ -213,6 +215,19 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         )
     _too(desk, scene, mention)
     _as_there(desk, scene, mention, targets)
+
+
+def _in_its_slip(scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:
+    """'The superficialis was divided only in its ulnar slip': of that slip alone."""
+    slip = next((m for m in scene.of("slip") if m.value in ("radial", "ulnar") and 0 < m.i - mention.j <= 4), None)
+    lead = scene.words(mention.j, slip.i) if slip is not None else []
+    if slip is None or mention.value == "intact" or not _IN_ITS.issuperset(lead) or _PLACED.isdisjoint(lead):
+        return targets
+    return [t._replace(slip=slip.value) if t.tendon == "FDS" else t for t in targets]
+
+
+_PLACED = frozenset(["in", "on", "through", "at", "along"])
+_IN_ITS = _PLACED | {"only", "just", "its", "the", "merely", "alone"}
 
 
 def _slips_follow(scene: Scene, mention: Mention, target: Target) -> bool:
@@ -305,7 +320,9 @@ def _both_slips(desk: Desk, scene: Scene) -> None:
         group = next((g for g in scene.setting.groups if g.i <= slips.i < g.j), None)
         targets = group_targets(scene, group) if group is not None else []
         if cut.i < slips.i:
-            targets = [t for t in tendon_owner(desk, scene, cut.i, cut.j)[0] if t.tendon == "FDS"] or targets
+            whole = [t for t in tendon_owner(desk, scene, cut.i, cut.j)[0] if t.tendon == "FDS"]
+            own = [t for t in whole if t.slip or slips.value == "both"]
+            targets = own or [t._replace(slip=slips.value) for t in whole] or targets
         for target in targets:
             span = (min(slips.i, cut.i), max(slips.j, cut.j))
             desk.tendon(scene, target, "extent", "complete", [span], "both slips cut")
@@ -321,7 +338,12 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
     shares = [*(m.i for m in scene.of("fraction")), *(q.i for q in scene.quantities if q.unit == "%")]
     if any(first <= k < last for k in shares):
         return False
-    if slips.value != "both" and (cut.i != slips.j or not _all_of_slip(scene, cut)):
+    if slips.value != "both" and cut.j <= slips.i:
+        lead = scene.words(cut.j, slips.i)
+        others = [m for m in scene.of("extent") if m.value == "intact" and m.i > slips.j]
+        if not (_IN_ITS.issuperset(lead) and not _PLACED.isdisjoint(lead) and others):
+            return False  # 'cut on its radial slip, the ulnar being whole'
+    elif slips.value != "both" and (cut.i != slips.j or not _all_of_slip(scene, cut)):
         return False
     return scene.word_before(cut.i) not in ("partially", "partly", "half")
 
@@ -818,10 +840,8 @@ def _percents(desk: Desk, scene: Scene) -> None:
     for quantity in scene.quantities:
         if scene.word_before(quantity.i) == "not":
             continue  # 'was 50 percent, not 30 percent'
-        if scene.word_before(quantity.i) in ("<", ">", "over", "under", "below", "above") and not scene.arrow(
-            quantity.i - 1
-        ):
-            continue
+        if scene.word_before(quantity.i) in (">", "over", "above") and not scene.arrow(quantity.i - 1):
+            continue  # 'under 20 percent' is at most so much
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             behind = _share_of_behind(scene, quantity)
@@ -927,16 +947,32 @@ def _avulsion(desk: Desk, scene: Scene) -> None:
 
 def _gave_way(desk: Desk, scene: Scene) -> None:
     """'The repair had given way', 'the old suture line has parted': the deep flexor sewn before is in two again."""
-    if _GAVE_WAY.isdisjoint(scene.said) or scene.of("tendon") or len(scene.setting.digits) != 1 or scene.header:
+    if _GAVE_WAY.isdisjoint(scene.said) or scene.header:
         return
     words = scene.page.words
     for k in range(scene.sentence.i + 1, scene.sentence.j):
         before = scene.words(max(scene.sentence.i, k - 5), k)
-        if words[k] not in _GAVE_WAY or _OLD_REPAIR.isdisjoint(before) or not scene.told(k) or scene.negated(k, k + 1):
+        if words[k] not in _GAVE_WAY or not scene.told(k) or scene.negated(k, k + 1):
             continue
-        digit = scene.setting.digits[0]
-        for target in (t for t in desk.deep_named if t.digit == digit and t not in desk.extents):
+        for target in _fell_apart(desk, scene, k, before):
             desk.tendon(scene, target, "extent", "complete", [(k - len(before), k + 1)], "the repair gave way")
+
+
+def _fell_apart(desk: Desk, scene: Scene, k: int, before: list[str]) -> list[Target]:
+    """Return the tendons found in two at word k: the one named, or that whose repair is spoken of."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= k and k - g.j <= _FAR_APART and not g.reference]
+    if named:
+        found = (
+            group_targets(scene, named[-1]) if scene.page.words[k - 1] in _CAME_APART and not scene.of("test") else []
+        )
+        return [t for t in found if t not in desk.extents and t not in desk.treatments]
+    if _OLD_REPAIR.isdisjoint(before) or scene.of("tendon") or len(scene.setting.digits) != 1:
+        return []
+    return [t for t in desk.deep_named if t.digit == scene.setting.digits[0] and t not in desk.extents]
+
+
+_FAR_APART = 7  # words
+_CAME_APART = frozenset(["pulled", "come", "came", "lay", "drawn", "sprung", "given", "fallen"])
 
 
 def _answers_percent(scene: Scene, quantity: Quantity) -> bool:
