@@ -224,8 +224,8 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
         between = scene.words(q.j, group.i)
         off = between[:1] == ["off"] and "of" in between and len(between) <= 5  # 'off each end of the profundus'
         off = off or (between[-1:] == ["off"] and len(between) <= 2)  # '2 mm trimmed off FDP'
-        each = between[-1:] in (["each"], ["both"], ["either"]) and scene.next_word(group.j) in _BOTH_ENDS
-        if each and not group.digits and len(scene.setting.digits) == 1 and "from" in between:
+        of_each = between[-1:] in (["each"], ["both"], ["either"]) and scene.next_word(group.j) in _BOTH_ENDS
+        if of_each and not group.digits and len(scene.setting.digits) == 1 and "from" in between:
             return [Target(d, t) for d in scene.setting.digits for t in group.tendons]  # 'from each FDP end'
         if group.tendons and q.j <= group.i and (off or (len(between) <= 3 and "from" in between)):
             return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
