@@ -120,6 +120,10 @@ class Page:
         """Return the figures among words i to j."""
         return self.figures[bisect_left(self.figures, i) : bisect_left(self.figures, j)]
 
+    def mark(self, i: int, j: int, kind: str) -> None:
+        """Note why words i to j are no finding of this operation; an unticked box stays one whatever reaches it."""
+        self.standing[i:j] = [old if old == "unticked" else kind for old in self.standing[i:j]]
+
     def raw(self, i: int, j: int) -> str:
         """Return the note's own characters from word i to word j (exclusive)."""
         return self.text[self.starts[i] : self.ends[j - 1]] if j > i else ""

@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_after, option_before
 from notereader.reader.dates import MONTHS, find_dates
+from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -47,8 +48,7 @@ def standing(doc: Doc) -> Doc:
         cues = by_sentence.get(n, [])
         kind = _SECTIONS.get(sentence.section, "")
         _mark_unticked(page, sentence)
-        _mark_open_choice(page, sentence)
-        _mark_yes_or_no(page, sentence)
+        mark_open_choices(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
             kind = kind or "question"
         elif _mark_last_label(page, sentence):
@@ -65,10 +65,10 @@ def standing(doc: Doc) -> Doc:
         if kind == "story" and any(c.value == "operative" for c in cues) and sentence.block:
             kind = "" if _is_operative(cues) else kind
         if kind:
-            _mark(page, sentence.i, sentence.j, kind)
+            page.mark(sentence.i, sentence.j, kind)
             for cue in cues if kind == "plan" else ():
                 if cue.value == "considered" and page.words[cue.i] in ("would", "should", "might", "could"):
-                    _mark(page, *_clause(page, cue, sentence), "considered")
+                    page.mark(*_clause(page, cue, sentence), "considered")
             continue
         history = _is_history(page, sentence, cues, year)
         if not history and was_history and sentence.block == history_block:
@@ -76,10 +76,10 @@ def standing(doc: Doc) -> Doc:
         was_history, history_block = history, sentence.block
         aside = _history_aside(page, sentence, cues, year) if history else None
         if aside is not None:
-            _mark(page, *aside, "history")
+            page.mark(*aside, "history")
             was_history = False
         elif history:
-            _mark(page, sentence.i, sentence.j, "history")
+            page.mark(sentence.i, sentence.j, "history")
             continue
         _mark_cues(page, sentence, cues)
         _mark_misquoted(page, sentence)
@@ -99,7 +99,7 @@ def _mark_asides(page: Page) -> None:
     open_block = -1
     for sentence in page.sentences:
         if sentence.block == open_block:
-            _mark(page, sentence.i, sentence.j, "teaching")
+            page.mark(sentence.i, sentence.j, "teaching")
             open_block = -1 if ")" in sentence.said else open_block
         elif (
             page.words[sentence.i] == "("
@@ -122,7 +122,7 @@ def _mark_disowned(page: Page) -> None:
             before = page.sentences[n - 1].block if n and page.sentences[n - 1].block != sentence.block else -1
             for other in page.sentences[:n]:
                 if other.block == before or (before < 0 and other.block == sentence.block):
-                    _mark(page, other.i, other.j, "teaching")
+                    page.mark(other.i, other.j, "teaching")
 
 
 def _mark_asked(page: Page, sentence: Sentence) -> None:
@@ -130,7 +130,7 @@ def _mark_asked(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i + 1, sentence.j - 1):
         if page.words[k] == "?":
             first = next((m for m in range(k - 1, sentence.i, -1) if page.words[m] in (",", ";", ":", "+")), sentence.i)
-            _mark(page, first, k, "question")
+            page.mark(first, k, "question")
 
 
 _THE = frozenset(["the", "our", "my", "his", "her", "their"])
@@ -145,14 +145,14 @@ def _mark_contrast(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i + 1, sentence.j - 2):
         if words[k] == "not" and words[k + 1] in _THE and words[k + 2] in _USUAL:
             end = next((n for n in range(k + 1, sentence.j) if words[n] in (",", ";", ".", ")", "but")), sentence.j)
-            _mark(page, k, end, "considered")  # 'hence PDS and not the usual 3-0 four strand'
+            page.mark(k, end, "considered")  # 'hence PDS and not the usual 3-0 four strand'
         if words[k] == "not" and words[k - 1] in (",", "(") and words[k + 1] in ("a", "an"):
             end = next((n for n in range(k + 1, sentence.j) if words[n] in (",", ";", ".", ")", "but")), sentence.j)
             suture = ("stitch", "strandword")
             if any(m.kind in suture for m in within(page.mentions, k, end)) and any(
                 m.kind in suture for m in within(page.mentions, sentence.i, k)
             ):
-                _mark(page, k, end, "considered")
+                page.mark(k, end, "considered")
 
 
 def _mark_misquoted(page: Page, sentence: Sentence) -> None:
@@ -163,7 +163,7 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
     for first, last in zip(marks[::2], marks[1::2], strict=False):
         before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
         if (after[:1] in (["is"], ["was"]) and not _WRONG.isdisjoint(after)) or not _ENTRIES.isdisjoint(before):
-            _mark(page, first, last + 1, "teaching")
+            page.mark(first, last + 1, "teaching")
 
 
 def _mark_disregarded(page: Page, sentence: Sentence) -> None:
@@ -173,7 +173,7 @@ def _mark_disregarded(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j - 1):
         if page.words[k] in _TO_DISREGARD and page.words[k + 1] not in ("the", "this", "that", "it", "above"):
             end = next((n for n in range(k, sentence.j) if page.words[n] in (",", ";", ".")), sentence.j)
-            _mark(page, k, end, "teaching")
+            page.mark(k, end, "teaching")
 
 
 _TO_DISREGARD = frozenset(["disregard", "ignore"])
@@ -183,7 +183,7 @@ def _mark_muscles(page: Page, sentence: Sentence) -> None:
     """'Lumbrical to ring FDP: ragged, excised': what is told behind the label is the muscle's fate."""
     muscle = page.words[sentence.i] in ("lumbrical", "lumbricals", "lumb")
     if muscle and ":" in page.words[sentence.i : min(sentence.i + 8, sentence.j)]:
-        _mark(page, sentence.i, sentence.j, "other")
+        page.mark(sentence.i, sentence.j, "other")
 
 
 def _mark_stranger(page: Page, sentence: Sentence) -> None:
@@ -192,7 +192,7 @@ def _mark_stranger(page: Page, sentence: Sentence) -> None:
         return
     pairs = pairwise(page.words[sentence.i : sentence.j])
     if any(first in _OTHER and second in ("patient", "chart", "case") for first, second in pairs):
-        _mark(page, sentence.i, sentence.j, "teaching")
+        page.mark(sentence.i, sentence.j, "teaching")
 
 
 _OTHER = frozenset(["different", "another", "wrong", "other"])
@@ -268,7 +268,7 @@ def _mark_last_label(page: Page, sentence: Sentence) -> bool:
         return False
     if ":" not in page.words[sentence.i : column - 1]:
         return False
-    _mark(page, column, sentence.j, "unfilled")
+    page.mark(column, sentence.j, "unfilled")
     return True
 
 
@@ -291,7 +291,7 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
         if ticked:
             continue
         first, last = (option_before(page, i, sentence.i), j) if trailing else (i, option_after(page, j, sentence.j))
-        _mark(page, first, last, "unticked")
+        page.mark(first, last, "unticked")
     if "unticked" in page.standing[sentence.i : sentence.j]:
         rest = [
             w
@@ -299,73 +299,7 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
             if not s
         ]
         if len(rest) <= 3 and rest[-1:] == [":"]:
-            _mark(page, sentence.i, sentence.j, "unticked")
-
-
-_STOPS = frozenset([".", ";", ","])
-
-
-def _mark_yes_or_no(page: Page, sentence: Sentence) -> None:
-    """'Locking: Y / N': a question of a form with both answers still there was not answered."""
-    if "/" not in sentence.said:
-        return
-    words = page.words
-    for k in range(sentence.i + 1, sentence.j - 2):
-        if words[k] in ("y", "yes") and words[k + 1] == "/" and words[k + 2] in ("n", "no"):
-            if words[k + 3 : k + 4] in ([":"], ["="]) and k + 4 < sentence.j and page.breaks[k + 4] < Break.LINE:
-                _mark(page, k, k + 3, "unticked")  # 'Bulky Y / N: N'
-                continue
-            ends = (m for m in range(k, sentence.i, -1) if page.breaks[m] >= Break.COLUMN or words[m - 1] in _STOPS)
-            _mark(page, next(ends, sentence.i), k + 3, "unfilled")
-
-
-def _mark_open_choice(page: Page, sentence: Sentence) -> None:
-    """'Ends: clean / ragged / crushed' of a template that nobody struck through: nothing was chosen."""
-    if "/" not in sentence.said and ">" not in sentence.said:
-        return
-    words = page.words
-    colon = next((k for k in range(sentence.i, min(sentence.i + 8, sentence.j)) if words[k] == ":"), None)
-    if colon is None:
-        _mark_before_arrow(page, sentence)
-    if colon is None or "/" not in words[colon + 1 : sentence.j]:
-        return
-    arrow = next((k for k in range(colon + 1, sentence.j - 1) if words[k] == ">"), None)
-    if arrow is not None and _options(words[colon + 1 : arrow]):
-        _mark(page, colon + 1, arrow, "unticked")  # 'Mechanism: sharp / crush / bite -> sharp (scissors)'
-        return
-    end = next(
-        (k for k in range(colon + 1, sentence.j) if words[k] in (".", ";") or page.breaks[k] >= Break.LINE), sentence.j
-    )
-    cuts = [colon, *(k for k in range(colon + 1, end) if words[k] == "/"), end]
-    options = [(a + 1, b) for a, b in pairwise(cuts)]
-    chosen = [o for o in options if not set(words[o[0]]) <= {"="}] if all(a < b for a, b in options) else []
-    if (
-        len(chosen) > 1
-        and len({_choice(page, a, b) for a, b in options} - {"struck"}) == 1
-        and _choice(page, *chosen[0])
-    ):
-        _mark(page, sentence.i, end, "unticked")
-
-
-def _mark_before_arrow(page: Page, sentence: Sentence) -> None:
-    """'Laterality   R / L   -> L': single words parted by slashes before an arrow were not chosen."""
-    words = page.words
-    if ">" not in words[sentence.i + 3 : sentence.j - 1]:
-        return
-    k = words.index(">", sentence.i + 3) - 1
-    while k > sentence.i and words[k] == "-":
-        k -= 1
-    last = k + 1
-    while k - 2 >= sentence.i and words[k - 1] == "/" and words[k].isalnum():
-        k -= 2
-    if last - k >= 3:
-        _mark(page, k, last, "unticked")
-
-
-def _options(words: list[str]) -> bool:
-    """Tell whether words are options of a template, parted by slashes, before an arrow to the one chosen."""
-    parts = " ".join(words).rstrip("->= ").split(" / ")
-    return len(parts) > 1 and all(len(part.split()) <= 3 for part in parts)
+            page.mark(sentence.i, sentence.j, "unticked")
 
 
 _POLITE = word_list("standing", "polite")
@@ -375,20 +309,6 @@ _GAVE_WAY = frozenset(["ruptured", "parted", "failed", "dehisced", "way", "apart
 _DISOWNS = word_list("standing", "disowns")
 _TEXTS = word_list("standing", "texts")
 _ENTRIES = word_list("standing", "entries")
-_YES_NO = word_list("standing", "yes_no")
-_CHOICES = word_list("standing", "choices")
-
-
-def _choice(page: Page, i: int, j: int) -> str:
-    """Return of what kind the option in words i to j is; '' where it is no bare word of a choice."""
-    if set(page.words[i]) <= {"="}:
-        return "struck"
-    if j - i == 1 and page.words[i] in _YES_NO:
-        return "choice"
-    if j - i <= 2 and all(w in ("i", "ii", "iii", "iv", "v", "zone") for w in page.words[i:j]):
-        return "choice"
-    kinds = {m.kind for m in within(page.mentions, i, j) if m.i == i and m.j == j}
-    return "choice" if kinds & _CHOICES else ""
 
 
 def _is_operative(cues: list[Mention]) -> bool:
@@ -524,30 +444,25 @@ def _only_new(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
     return any(c.value == "resume" for c in cues) and any(c.value == "operative" for c in cues)
 
 
-def _mark(page: Page, i: int, j: int, kind: str) -> None:
-    """Mark words; an unticked box stays one whatever else reaches it."""
-    page.standing[i:j] = [old if old == "unticked" else kind for old in page.standing[i:j]]
-
-
 def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
     for cue in cues:
         if cue.value == "teaching":
-            _mark(page, *_brackets_or(page, cue, *_aside(page, cue, sentence)), "teaching")
+            page.mark(*_brackets_or(page, cue, *_aside(page, cue, sentence)), "teaching")
         elif cue.value == "conditional":
             if page.words[cue.i - 1 : cue.i] == ["as"]:  # 'treated as if it were a full division: six strands'
                 end = next((k for k in range(cue.j, sentence.j) if page.words[k] in _RIGHT_BOUNDS), sentence.j)
-                _mark(page, cue.i, end, "considered")
+                page.mark(cue.i, end, "considered")
                 continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
             span = _square_or(page, cue, first, sentence.j)
             if page.words[cue.i - 1] == "only":  # '(complete only if the tendon was sutured)'
                 bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
                 span = bracketed if page.words[bracketed[0]] == "(" else span
-            _mark(page, *span, "conditional")
+            page.mark(*span, "conditional")
         elif cue.value == "considered" and not _judged(page, cue):
-            _mark(page, *_clause(page, cue, sentence), "considered")
+            page.mark(*_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
-            _mark(page, *_clause(page, cue, sentence), "plan")
+            page.mark(*_clause(page, cue, sentence), "plan")
 
 
 def _judged(page: Page, cue: Mention) -> bool:

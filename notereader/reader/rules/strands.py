@@ -238,6 +238,9 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
     start = k
     while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - start < 2:
         k += 1
+    chosen = k
+    while k < end and (page.standing[k] == "unticked" or (k > chosen and page.words[k] == ">")):
+        k += 1  # 'strands: 2 / 4 / 6 -> 4'
     if k == j and page.words[k : k + 1] in (["was"], ["were"], ["is"]) and _counted_label(page, j):
         k += 1  # 'number of strands was four'
     if (k == j and j != virtual and not _counted_label(page, j)) or k >= end:
