@@ -15,6 +15,7 @@ from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_a
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.questions import mark_unanswered, question_of
 from notereader.vocabulary.wordlists import word_list
 
 _SECTIONS = {
@@ -49,8 +50,12 @@ def standing(doc: Doc) -> Doc:
         kind = _SECTIONS.get(sentence.section, "")
         _mark_unticked(page, sentence)
         mark_open_choices(page, sentence)
+        if "?" in page.words[sentence.i : sentence.j]:
+            mark_unanswered(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
-            kind = kind or "question"
+            asked = question_of(page, sentence)
+            page.mark(asked, sentence.j, "question")
+            kind = kind or ("question" if asked == sentence.i else "")
         elif _mark_last_label(page, sentence):
             pass
         elif (

@@ -1,0 +1,61 @@
+"""Questions within a note: those that nobody answered, and where one begins that closes a statement.
+
+'Gap? None.' tells something; 'Gap? Glide? Not recorded at the time.' and 'Thumb FPL excised? No.' do not.
+"""
+
+from notereader.reader.page import Break, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_UNKNOWN = word_list("questions", "unknown")
+_ANSWERS = word_list("questions", "answers")
+_STOPS = frozenset([".", ";", "!"])
+_LONGEST = 10  # words of a question in a row of such
+_LONG_ANSWER = 12  # words looked at
+_NOES = frozenset(["no", "not", "never", "wrong", "hardly", "nope", "far", "anything", "alas"])
+# What makes of a question more than a label: words that tell what was done, or how well.
+_LOADED = frozenset(
+    [("glide", "free"), *(("deed", deed) for deed in ("excised", "grafted", "tenodesed", "reinserted", "trimmed"))]
+)
+_LOADED_KINDS = frozenset(["ends", "hold", "strandword", "extent", "stitch", "material"])
+_REASSURING = frozenset(["no", "free", "freely", "smooth", "smoothly", "without"])
+
+
+def mark_unanswered(page: Page, sentence: Sentence) -> None:
+    """Set aside the questions of a sentence that were left without an answer."""
+    words = page.words
+    marks = [k for k in range(sentence.i, sentence.j) if words[k] == "?"]
+    first = sentence.i
+    for n, k in enumerate(marks):
+        begin = max(first, k - _LONGEST)
+        behind = marks[n + 1] if n + 1 < len(marks) else sentence.j
+        if _is_unanswered(page, k, behind) or _is_denied(page, begin, k):
+            page.mark(begin, k + 1, "question")
+        first = next((m + 1 for m in range(k + 1, behind) if words[m] in _STOPS), k + 1)
+
+
+def _is_unanswered(page: Page, k: int, behind: int) -> bool:
+    """Tell whether the question that ends at word k is followed by another one, or by words that leave it open."""
+    answer = page.words[k + 1 : behind]
+    if page.words[behind : behind + 1] == ["?"] and not _STOPS.intersection(answer):
+        # 'Gap? Glide?', 'Free glide? No gap?', but 'Gap? none Glide? free'
+        anew = len(answer) > 1 and page.text[page.starts[k + 2]].isupper()
+        return not (anew and answer[0] in _ANSWERS)
+    stop = next((n for n, word in enumerate(answer[:_LONG_ANSWER]) if word in _STOPS), _LONG_ANSWER)
+    return not _UNKNOWN.isdisjoint(answer[:stop])
+
+
+def _is_denied(page: Page, i: int, k: int) -> bool:
+    """'Thumb FPL excised? No.', 'Free glide? Not quite.': a no to 'Gap?' tells, to these it takes back what they say."""
+    if _NOES.isdisjoint(page.words[k + 1 : k + 2]):
+        return False
+    said = any((m.kind, m.value) in _LOADED or m.kind in _LOADED_KINDS for m in within(page.mentions, i, k))
+    return said or not _REASSURING.isdisjoint(page.words[i:k])
+
+
+def question_of(page: Page, sentence: Sentence) -> int:
+    """Return where the question begins that ends a sentence: behind the statement in 'FDP repaired - 3-0? - no, 4-0'."""
+    for k in range(sentence.j - 2, sentence.i + 1, -1):
+        dash = page.words[k] in ("-", "\u2013") and page.breaks[k] == page.breaks[k + 1] == Break.SPACE
+        if (dash or page.words[k] == ";") and any(m.kind == "deed" for m in within(page.mentions, sentence.i, k)):
+            return k + 1
+    return sentence.i
