@@ -45,7 +45,7 @@ def _is_unanswered(page: Page, k: int, behind: int) -> bool:
 
 
 def _is_denied(page: Page, i: int, k: int) -> bool:
-    """'Thumb FPL excised? No.', 'Free glide? Not quite.': a no to 'Gap?' tells, to these it takes back what they say."""
+    """'Thumb FPL excised? No.', 'Free glide? Not quite.': a no to 'Gap?' tells; these it takes back."""
     if _NOES.isdisjoint(page.words[k + 1 : k + 2]):
         return False
     said = any((m.kind, m.value) in _LOADED or m.kind in _LOADED_KINDS for m in within(page.mentions, i, k))
@@ -53,7 +53,7 @@ def _is_denied(page: Page, i: int, k: int) -> bool:
 
 
 def question_of(page: Page, sentence: Sentence) -> int:
-    """Return where the question begins that ends a sentence: behind the statement in 'FDP repaired - 3-0? - no, 4-0'."""
+    """Return where the question begins that ends a sentence: in 'FDP repaired - 3-0? - no, 4-0' behind the dash."""
     for k in range(sentence.j - 2, sentence.i + 1, -1):
         dash = page.words[k] in ("-", "\u2013") and page.breaks[k] == page.breaks[k + 1] == Break.SPACE
         if (dash or page.words[k] == ";") and any(m.kind == "deed" for m in within(page.mentions, sentence.i, k)):

@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_after, option_before
 from notereader.reader.dates import MONTHS, find_dates
+from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.questions import mark_unanswered, question_of
@@ -96,6 +97,7 @@ def standing(doc: Doc) -> Doc:
             _mark_asked(page, sentence)
     _mark_disowned(page)
     _mark_asides(page)
+    mark_hearsay(page)
     return doc
 
 
@@ -346,6 +348,8 @@ def no_condition(page: Page, cue: Mention) -> bool:
     if page.words[cue.i] == "if" and page.words[cue.i - 1 : cue.i] and page.words[cue.i - 1] in _POLITE:
         return True  # 'I should be grateful if you would begin ...'
     after = page.words[cue.j : cue.j + 2]
+    if page.words[cue.i : cue.j] == ["in", "the", "event"] and after[:1] not in (["of"], ["that"]):
+        return True  # 'In the event two strands went in'
     return after[:1] in (["that"], ["any"], ["anything"]) and after[1:] in ([], [","], ["."], [";"], [")"])
 
 
