@@ -14,6 +14,7 @@ _OWN = word_list("hearsay", "own")  # 'letter to the therapist', 'list of suture
 _SAYS = word_list("hearsay", "says")
 _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was found or done
 _TURN_PAIRS = frozenset(tuple(words.split()) for words in word_list("hearsay", "turn_pairs"))
+_NAMED = _SOURCES | _PAPERS
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
 _PLAIN = frozenset(["the", "a", "an", "his", "her", "their", "this"])
 _LONGEST_LABEL, _NEXT_LABEL = 6, 5  # words
@@ -29,9 +30,9 @@ def mark_hearsay(page: Page) -> None:
             )
             if open_block >= 0:
                 continue
-        words = page.words[sentence.i : sentence.j]
-        if (_SOURCES | _PAPERS).isdisjoint(words):
+        if _NAMED.isdisjoint(sentence.said):
             continue
+        words = page.words[sentence.i : sentence.j]
         colon = _source_label(words)
         if colon:
             quoted = words[colon + 1 : colon + 2] and words[colon + 1] in _QUOTES

@@ -33,7 +33,7 @@ Span = tuple[int, int]
 
 def mark_open_choices(page: Page, sentence: Sentence) -> None:
     """Set aside the choices of a sentence that were left open."""
-    if _SIGNS.isdisjoint(page.words[sentence.i : sentence.j]):
+    if _SIGNS.isdisjoint(sentence.said):
         return
     for first, last in _fields(page, sentence):
         _mark_to_choose(page, first, last)

@@ -51,7 +51,7 @@ def standing(doc: Doc) -> Doc:
         kind = _SECTIONS.get(sentence.section, "")
         _mark_unticked(page, sentence)
         mark_open_choices(page, sentence)
-        if "?" in page.words[sentence.i : sentence.j]:
+        if "?" in sentence.said:
             mark_unanswered(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
             asked = question_of(page, sentence)
