@@ -17,6 +17,7 @@ from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.questions import mark_unanswered, question_of
+from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
 _SECTIONS = {
@@ -88,6 +89,7 @@ def standing(doc: Doc) -> Doc:
             page.mark(sentence.i, sentence.j, "history")
             continue
         _mark_cues(page, sentence, cues)
+        mark_wishes(page, sentence)
         _mark_misquoted(page, sentence)
         _mark_disregarded(page, sentence)
         _mark_stranger(page, sentence)
@@ -464,9 +466,10 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
             span = _square_or(page, cue, first, sentence.j)
-            if page.words[cue.i - 1] == "only":  # '(complete only if the tendon was sutured)'
-                bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
-                span = bracketed if page.words[bracketed[0]] == "(" else span
+            bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
+            tells = page.words[bracketed[0]] == "(" and page.words[bracketed[1] + 1 : bracketed[1] + 2] != [":"]
+            if tells:  # '(complete only if the tendon was sutured)', '(6-strand if room)'
+                span = bracketed
             page.mark(*span, "conditional")
         elif cue.value == "considered" and not _judged(page, cue):
             page.mark(*_clause(page, cue, sentence), "considered")
@@ -561,6 +564,7 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
 def _crossed(page: Page, i: int, j: int) -> bool:
     ended = any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
+    anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
 

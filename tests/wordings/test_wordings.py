@@ -25,6 +25,7 @@ FLOORS = {
     "short_notes_mixed": 93,
     "sutures_of_several": 95,
     "traps": 82,
+    "traps_again": 93,
     "wordings_in_short_notes": 98,
     "wordings_of_fields": 94,
 }

@@ -1,0 +1,115 @@
+"""What was wanted, advised, expected or tried in vain: none of it was done.
+
+'7 to 10 mm is recommended; 4 mm was measured', 'two of the four strands planned', 'there should be no gap', 'locks of
+3 mm were tried and tore out'. A noun with its wish is set aside alone, for the rest of the sentence tells what was got.
+"""
+
+from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_WANTED = word_list("wishes", "wanted")  # 'the six strands planned', 'the recommended 10 mm'
+_AIMS = frozenset(tuple(words.split()) for words in word_list("wishes", "aims"))  # 'aiming for six strands'
+_TARGETS = word_list("wishes", "targets")  # 'target: 10 mm'
+_MODALS = frozenset(tuple(words.split()) for words in word_list("wishes", "modals"))  # 'there should be no gap'
+_MEANT = word_list("wishes", "meant")  # 'should be placed': the one that should be stands before it
+_REMARKS = word_list("wishes", "remarks")  # 'it should be noted that ...'
+_TRIED = word_list("wishes", "tried")
+_FAILED = frozenset(tuple(words.split()) for words in word_list("wishes", "failed"))
+_AGAIN = word_list("wishes", "again")
+_ANYBODY = frozenset(["one", "surgeons", "people", "everybody", "everyone"])
+_TRIES = frozenset(["tries", "try", "aims", "aim", "likes", "like", "wants", "want", "strives", "keeps", "hopes"])
+_GOT = frozenset(["with", "by", "using", "as", "got", "took", "has", "had", "into", "exactly"])
+_BOUNDS = frozenset(
+    [",", ";", ".", ":", "(", ")", "but", "and", "instead", "i", "we", "got", "took", "-", "however", "only"]
+)
+_ENDS = frozenset([";", ".", "but", "however", "yet", "though", "although", "(", ")"])
+_QUALITY = frozenset(
+    ["gap", "glide", "tension", "bulk", "strandword", "stitch", "pulley", "ends", "role", "hold", "bite"]
+)
+_NOUN = 8  # words of a noun with what describes it
+_ASKED = _WANTED | _TARGETS | _TRIED | _ANYBODY | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
+
+
+def mark_wishes(page: Page, sentence: Sentence) -> None:
+    """Mark what a sentence says was wished for, or tried and given up."""
+    if _ASKED.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        word = words[k]
+        if word in _WANTED or (word in _TARGETS and k <= sentence.i + 1):
+            _mark_wanted(page, sentence, k)
+        elif any(tuple(words[k : k + len(aim)]) == aim for aim in _AIMS):
+            page.mark(k, _up_to(page, k + 1, sentence.j), "considered")
+        elif any(tuple(words[k : k + len(modal)]) == modal for modal in _MODALS):
+            _mark_modal(page, sentence, k)
+    if words[sentence.i] in _ANYBODY and not _TRIES.isdisjoint(words[sentence.i + 1 : sentence.i + 4]):
+        page.mark(sentence.i, _end(page, sentence.i, sentence.j), "teaching")
+    if not _TRIED.isdisjoint(sentence.said):
+        _mark_tried(page, sentence)
+
+
+def _up_to(page: Page, k: int, j: int) -> int:
+    return next((m for m in range(k, j) if page.words[m] in _BOUNDS), j)
+
+
+def _end(page: Page, k: int, j: int) -> int:
+    return next((m for m in range(k, j) if page.words[m] in _ENDS), j)
+
+
+def _mark_wanted(page: Page, sentence: Sentence, k: int) -> None:
+    """'the ten millimetres wanted', 'the recommended purchase of 10 mm', '7 to 10 mm is recommended'."""
+    words = page.words
+    begin = k
+    while begin > max(sentence.i, k - _NOUN) and words[begin - 1] not in _BOUNDS:
+        begin -= 1
+    figures = page.figures_in(begin, k)
+    if figures:
+        first = figures[0]
+        while first > begin and words[first - 1] in ("the", "a", "of", "purchase", "our", "my"):
+            first -= 1
+        done = words[first - 1 : first] and first > sentence.i and words[first - 1] in _GOT
+        if not done or "of" in words[max(begin, first - 1) : figures[0]]:
+            page.mark(first, k + 1, "considered")
+        return
+    end = _up_to(page, k + 1, min(sentence.j, k + _NOUN))
+    done = k > sentence.i + 1 and words[k - 1] in ("the", "my", "our", "a") and words[k - 2] in _GOT
+    if not done and (page.figures_in(k, end) or _within_kinds(page, k, end)):
+        page.mark(k, end, "considered")
+
+
+def _within_kinds(page: Page, i: int, j: int) -> list[Mention]:
+    return [m for m in within(page.mentions, i, j) if m.kind in _QUALITY]
+
+
+def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
+    """'There should be no gap and it ought to glide freely', 'A2 should have been kept'."""
+    words = page.words
+    end = _end(page, k, sentence.j)
+    if words[k - 1] in ("it", "i", "we") and not _REMARKS.isdisjoint(words[k : k + 4]):
+        return
+    meant = not _MEANT.isdisjoint(words[k : k + 5])
+    begin = k
+    while meant and begin > sentence.i and words[begin - 1] not in _BOUNDS:
+        begin -= 1
+    if _within_kinds(page, begin, end):
+        page.mark(begin, end, "plan")
+
+
+def _mark_tried(page: Page, sentence: Sentence) -> None:
+    """'Locks of 3 mm were tried in the thumb FPL and tore out': up to where it is said to have failed."""
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        if words[k] not in _TRIED:
+            continue
+        failed = next(
+            (m for m in range(k + 1, sentence.j) if any(tuple(words[m : m + len(f)]) == f for f in _FAILED)), None
+        )
+        if failed is None or not _AGAIN.isdisjoint(words[failed : sentence.j]):
+            continue
+        begin = next(
+            (m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in (";", "but", "then", ":")), sentence.i
+        )
+        end = next((m for m in range(failed, sentence.j) if words[m] in (";", ".", ",", "so")), sentence.j)
+        page.mark(begin, end, "considered")
+        return
