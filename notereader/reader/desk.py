@@ -217,8 +217,9 @@ class Desk:
             targets = _named_by(told)
             known = {t.digit for t in targets}
             targets |= {t: None for t in _named_by(before) if t.digit not in known}
-            otherwise = self.values_told("deed") & {"tenodesed", "grafted", "reinserted"}
+            told_deeds = self.values_told("deed")
             deep = [t for t in targets if t.tendon in ("FDP", "FPL") and t.slip is None]
+            otherwise = told_deeds & {"tenodesed", "reinserted"} or ("grafted" in told_deeds and len(deep) != 1)
             self._deep_named = [] if otherwise else deep
         return self._deep_named
 

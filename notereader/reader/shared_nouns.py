@@ -13,13 +13,23 @@ _AFTER = word_list("shared_nouns", "after")
 
 def settle_shared_nouns(page: Page) -> None:
     """Add the tendons that only an adjective names, where a tendon of that kind is named with its noun."""
-    made = _slips_of_percents(page) + _slips_by_letters(page)
+    made = _slips_of_percents(page) + _slips_by_letters(page) + _long_flexor(page)
     if any(m.kind == "tendon" and page.words[m.i] in _ADJECTIVES for m in page.mentions):
         taken = {k for m in page.mentions if m.kind in ("tendon", "generic") for k in range(m.i, m.j)}
         bare = [k for k, word in enumerate(page.words) if word in _ADJECTIVES and k not in taken]
         made += [m for k in bare for m in _shared(page, k)]
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+def _long_flexor(page: Page) -> list[Mention]:
+    """'I opened the thumb and found the long flexor cut': where no finger is named, that of the thumb."""
+    words = page.words
+    spots = [k for k in range(1, len(words) - 1) if words[k] == "long" and words[k + 1] == "flexor"]
+    if not spots or {m.value for m in page.mentions if m.kind == "digit"} != {"thumb"}:
+        return []
+    taken = {k for m in page.mentions if m.kind == "tendon" for k in range(m.i, m.j)}
+    return [Mention("tendon", "FPL", k, k + 2) for k in spots if k not in taken]
 
 
 def _shared(page: Page, k: int) -> list[Mention]:

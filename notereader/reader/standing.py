@@ -292,6 +292,9 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
     return any(m.kind in ("zone", "extent", "material") for m in within(page.mentions, sentence.i, sentence.j))
 
 
+_UNITS = frozenset(["mm", "cm", "%", "deg", "degrees", "weeks", "days"])
+
+
 def _mark_unticked(page: Page, sentence: Sentence) -> None:
     """'[ ] released  [x] intact', 'released [ ]   intact [x]': what an empty box stands for was not chosen."""
     boxes = [] if BOX_SIGNS.isdisjoint(sentence.said) else find_boxes(page, sentence)
@@ -301,6 +304,8 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
             continue
         first, last = (option_before(page, i, sentence.i), j) if trailing else (i, option_after(page, j, sentence.j))
         page.mark(first, last, "unticked")
+    if sentence.prefix and sentence.j - sentence.i == 1 and page.words[sentence.i] in _UNITS:
+        page.mark(sentence.i, sentence.j, "unticked")  # '[ ] ____ mm' in a cell of a form
     if "unticked" in page.standing[sentence.i : sentence.j]:
         rest = [
             w

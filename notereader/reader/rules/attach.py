@@ -241,8 +241,8 @@ class Attachment:
         """Return the words of a stretch that may name something of their own."""
         if any(w in self.part_words or w in ("pulley", "rest", "whole", "what") for w in stretch):
             return []
-        if stretch[:2] == ["that", "of"]:
-            return []
+        if stretch[:2] in (["that", "of"], ["the", "same"]):
+            return []  # 'A2 was found torn, the same was repaired'
         return [w for w in stretch if w not in _LINK and not w.endswith("ly")]
 
     def _loose_ahead(self, m: Mention) -> Thing | None:

@@ -32,7 +32,8 @@ def ends(desk: Desk, scene: Scene) -> None:
     nouns = scene.of("endword")
     if "wound" in scene.said and not nouns and _STUMPS.isdisjoint(scene.said) and not scene.of("tendon"):
         return  # 'Volar wound 6 cm, clean edges'
-    kept = [m for m in found if _said_of_ends(scene, m, nouns) and not _negated_quality(scene, m)]
+    said = [m for m in found if _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
+    kept = [m for m in said if not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
         targets = deep_of_column(scene, end_owners(desk, scene, mention))
@@ -166,6 +167,9 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     named = _each_named(desk, scene, mention)
     if named:
         return named
+    finger = _finger_behind(scene, mention)
+    if finger:
+        return _parted(desk, scene, finger)
     subject = scene.owner(mention.i, mention.j)
     later = subject is not None and subject.i >= scene.part(mention.i)[1] and not _collects(subject.group)
     targets, group = ([], None) if later else tendon_owner(desk, scene, mention.i, mention.j)
@@ -200,6 +204,16 @@ def _of_the_left_out(scene: Scene, mention: Mention) -> list[Target]:
 
 
 _TAKES_UP = frozenset(["which", "whose"])
+
+
+def _finger_behind(scene: Scene, mention: Mention) -> tuple[str, ...]:
+    """'The tendon ends were clean in the ring finger but ragged in the small finger': each state of its finger."""
+    if len(scene.of("ends")) < 2 or any(g.tendons and g.i < mention.i for g in scene.setting.groups):
+        return ()
+    fingers = [g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)]
+    behind = next((g for g in fingers if 0 < g.i - mention.j <= 2), None)
+    led = behind is not None and scene.words(mention.j, behind.i) in (["in", "the"], ["in"], ["on", "the"])
+    return behind.digits if behind is not None and led and len(fingers) > 1 else ()
 
 
 def _intact_here(desk: Desk, scene: Scene, group: Group | None) -> bool:

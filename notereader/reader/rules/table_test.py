@@ -99,6 +99,10 @@ def _by_another(scene: Scene, mention: Mention) -> bool:
 def _answered(scene: Scene) -> list[Mention]:
     """'Tested by: [x] patient', 'POST-REPAIR CHECK: passive': a bare word behind a form's label."""
     first, last = scene.sentence.i, scene.sentence.j
+    prefix = scene.sentence.prefix
+    if len(prefix) == 1 and not _TEST_LABELS.isdisjoint(scene.words(*prefix[0])):
+        alone = last - first <= 2 and scene.page.words[first] in _ANSWERS and scene.told(first)
+        return [Mention("test", _ANSWERS[scene.page.words[first]], first, first + 1)] if alone else []
     if last - first > 16 or _TEST_LABELS.isdisjoint(scene.words(first, first + 4)):
         return []
     words = scene.page.words

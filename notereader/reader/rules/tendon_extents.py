@@ -156,8 +156,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'harvested through two nicks'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
         return  # 'exploration of three fingers, tendon repair in two'
-    if "respectively" in scene.said and sum(q.unit == "%" for q in scene.quantities) > 1:
-        return  # '60% and 100% divided respectively': the shares are dealt out
+    if "respectively" in scene.said and _shares_dealt_out(scene, mention):
+        return
     if attributive(scene, mention) or _of_the_known(desk, scene, mention):
         return
     _so_was(desk, scene, mention)
@@ -460,6 +460,13 @@ def _of_the_known(desk: Desk, scene: Scene, mention: Mention) -> bool:
     return any(t.tendon in group.tendons and desk.extents.get(t) == mention.value for t in desk.named)
 
 
+def _shares_dealt_out(scene: Scene, mention: Mention) -> bool:
+    """'FDS of both cut 60% and 100% respectively': the shares of its own part of the sentence tell how far."""
+    first, last = scene.part(mention.i)
+    several = sum(q.unit == "%" for q in scene.quantities) > 1
+    return several and any(q.unit == "%" and first <= q.i < last for q in scene.quantities)
+
+
 _OF_WIDTH = [["of", word] for word in ("its", "the", "their")]
 
 
@@ -474,6 +481,8 @@ def _share_before(scene: Scene, mention: Mention) -> bool:
     """'Some 60 percent of the profundus had been severed', 'a third of the FDP was divided'."""
     first, _ = scene.part(mention.i)
     ends = [q.j for q in scene.quantities if q.unit == "%" and (q.high or 100) < 100]
+    if mention.i in ends and not scene.page.words[mention.i].startswith("complete"):
+        return True  # 'FDS 30% division'
     ends += [m.j for m in scene.of("fraction")]
     leads = [k for k in ends if first <= k < mention.i and scene.page.words[k] == "of"]
     return any(0 < g.i - k <= 4 and g.j <= mention.i for k in leads for g in scene.setting.groups if g.tendons)
@@ -1000,7 +1009,7 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
     around = scene.words(max(first, quantity.i - 2), min(last, quantity.j + 3))
     if any(w in _REMAINING for w in around):
         return False
-    after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3]
+    after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3 and m.i < last]
     return not after
 
 

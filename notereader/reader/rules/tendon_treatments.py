@@ -129,6 +129,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
         return None  # '... an epitendinous suture; the superficialis was left without one'
+    if word == "was left" and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
+        return None  # 'the little bit that was left on the bone'
     if value == "left":
         if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
             return None
@@ -151,6 +153,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
         return "left" if scene.negated(mention.i, mention.j) else None  # 'the nick did not require suture'
+    if scene.negated(mention.i, mention.j, 3) and scene.next_word(mention.j) in ("to", "onto"):
+        return None  # 'the little bit on the bone I could not sew to'
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
@@ -176,6 +180,7 @@ def _with_stitches(scene: Scene, mention: Mention) -> bool:
     return group is not None and group.tendons == ("FDS",) and sewn and _OF_BONE.isdisjoint(scene.said)
 
 
+_LITTLE = frozenset(["little", "bit", "what", "enough", "much"])
 _REQUIRED = frozenset(["require", "required", "requires", "requiring", "need", "needed", "needing"])
 
 
@@ -564,9 +569,14 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
         return focus
     if value in ("reinserted",) and scene.header:
         return focus
+    if value == "grafted" and scene.header and "tendon" in scene.said and not _OF_NERVES & scene.kinds:
+        return desk.deep_named if len(desk.deep_named) == 1 else []  # '(x) Tendon graft'
     if value == "repaired" and near and not scene.header:
         return _sewn_now(desk, scene, mention)
     return []
+
+
+_OF_NERVES = frozenset(["structure", "sided", "anynerve", "anyartery"])
 
 
 def _sewn_now(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:

@@ -45,6 +45,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue  # 'Tension free? No.'
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
+        if word == "tension" and before == "for":
+            continue  # 'moved for tension: cascade restored'
         if word == "tension" and before in _TENSION_WORDS:
             continue
         if word in ("tension", "any tension"):
