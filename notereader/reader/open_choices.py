@@ -96,7 +96,13 @@ def _is_choice(page: Page, options: list[Span], least: int) -> bool:
         # 'Gap: none / 1 mm / 2 mm', 'Peripheral: none / running / cross-stitch'
         told = [kinds | {"choice"} if kinds & _BESIDE_NONE else kinds for kinds in told]
     shared = frozenset.intersection(*told) if told else frozenset()
-    return bool(shared) and len(told) >= (_FEW if shared & _CHOICES else least)
+    return bool(shared) and len(told) >= (_FEW if shared & _CHOICES else least) and not _alike(page, options)
+
+
+def _alike(page: Page, options: list[Span]) -> bool:
+    """'A4: untouched/intact': options that say the same of a thing are no choice."""
+    meanings = [{(m.kind, m.value) for m in within(page.mentions, i, j) if m.kind in _CHOICES} for i, j in options]
+    return len(meanings) > 1 and bool(set.intersection(*meanings))
 
 
 def _kinds(page: Page, i: int, j: int) -> frozenset[str]:

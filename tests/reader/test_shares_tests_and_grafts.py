@@ -81,3 +81,21 @@ def test_moved_for_tension_tells_of_none() -> None:
 def test_each_state_of_the_ends_is_of_its_finger(ends: str) -> None:
     note = f"The FDP of the ring finger and the FDP of the small finger were completely severed. {ends}"
     assert each(note, "ends") == {"ring FDP": "clean", "small FDP": "ragged"}
+
+
+@pytest.mark.parametrize(
+    "asked", ["Ends ragged? No, clean.", "Ends attenuated? no → clean, good quality", "Ends: frayed? No. Ends clean."]
+)
+def test_ends_asked_for_and_denied(asked: str) -> None:
+    assert each(f"Small finger FDP divided completely. {asked}", "ends") == {"small FDP": "clean"}
+
+
+@pytest.mark.parametrize("said", ["untouched/intact", "preserved / intact"])
+def test_words_alike_are_no_choice(said: str) -> None:
+    note = f"Index finger FDP cut. A2: distal third vented. A4: {said}"
+    assert each(note, "finding", group="pulleys") == {"index A2": "vented", "index A4": "intact"}
+
+
+@pytest.mark.parametrize("asked", ["intact / vented / released", "intact / vented"])
+def test_an_open_choice_says_nothing(asked: str) -> None:
+    assert each(f"Index finger FDP cut.\nA2: {asked}\n", "finding", group="pulleys") == {}

@@ -32,7 +32,8 @@ def ends(desk: Desk, scene: Scene) -> None:
     nouns = scene.of("endword")
     if "wound" in scene.said and not nouns and _STUMPS.isdisjoint(scene.said) and not scene.of("tendon"):
         return  # 'Volar wound 6 cm, clean edges'
-    said = [m for m in found if _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
+    asked = next((m.i for m in scene.of("ends") if _asked_and_denied(scene, m)), len(scene.page.words))
+    said = [m for m in found if m.i > asked or _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
     kept = [m for m in said if not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
@@ -101,7 +102,14 @@ def _points_back(scene: Scene, mention: Mention) -> bool:
     return pointed or words[:1] == ["they"]
 
 
+def _asked_and_denied(scene: Scene, mention: Mention) -> bool:
+    """'Ends ragged? No, clean.': what was only asked; what is answered behind it is said of the ends."""
+    return scene.words(mention.j, mention.j + 2) in (["?", "no"], ["?", "not"])
+
+
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
+    if _asked_and_denied(scene, mention):
+        return True
     lead = scene.words(scene.part(mention.i)[0], mention.i)
     if scene.page.words[mention.i] == "stretched" and not _WHEN.isdisjoint(lead):
         return True  # 'neither gapped when the finger was stretched out'
