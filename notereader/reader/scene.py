@@ -168,7 +168,7 @@ class Scene:
         """
         k, last = j, self.sentence.j
         if j <= self.sentence.i and any(j == label[1] for label in self.sentence.prefix):
-            return self.page.words[self.sentence.i]
+            return self._answer_of_cell()
         while k < last and k - j < 8 and self.page.words[k] in _LABEL_TAILS:
             k += 1
         if k >= last:
@@ -182,6 +182,14 @@ class Scene:
         if column and (self.page.words[k] in _OTHER_LABELS or "unticked" in self.page.standing[j:k]):
             return ""  # 'Bulky: [ ] yes  [ ] no     Tension: ...': the next label
         return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
+
+    def _answer_of_cell(self) -> str:
+        """Return the first word of a cell behind its boxes: '[x] nil   [ ] ____ mm'; '' where no box is ticked."""
+        first, last = self.sentence.i, self.sentence.j
+        told = [k for k in range(first, last) if self.page.standing[k] != "unticked"]
+        if not told or self.page.words[first] != "[":
+            return self.page.words[first] if told else ""
+        return next((self.page.words[k] for k in told if not self._is_form_mark(k)), "")
 
     def answered_no(self) -> bool:
         """Tell whether this is a cell that says no to a question asked by its label: 'A4 vented?   No'."""

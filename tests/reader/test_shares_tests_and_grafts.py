@@ -99,3 +99,13 @@ def test_words_alike_are_no_choice(said: str) -> None:
 @pytest.mark.parametrize("asked", ["intact / vented / released", "intact / vented"])
 def test_an_open_choice_says_nothing(asked: str) -> None:
     assert each(f"Index finger FDP cut.\nA2: {asked}\n", "finding", group="pulleys") == {}
+
+
+def _grid(deep: str, superficial: str) -> str:
+    cells = f"Gap after repair  {deep}        {superficial}"
+    return f"FDP index cut. FDS index cut.\n\nREPAIR            FDP                         FDS\n{cells}\n"
+
+
+def test_a_ticked_none_in_a_grid_is_no_gap() -> None:
+    assert each(_grid("[x] nil  [ ] ____ mm", "[ ] nil  [ ] ____ mm"), "gap") == {"index FDP": "none"}
+    assert each(_grid("[ ] nil  [ ] ____ mm", "[ ] nil  [ ] ____ mm"), "gap") == {}
