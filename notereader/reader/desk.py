@@ -451,7 +451,7 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, ""  # a cell under 'core' or 'gap' tells of what was sewn first
     unsewn = (
         bool(focus)
-        and all(t.tendon == "FDS" and t not in desk.treatments and not desk.has_suture(t) for t in focus)
+        and all(t.tendon == "FDS" and _untold(desk, t, scene, deep) and not desk.has_suture(t) for t in focus)
         and not scene.setting.labelled
         and not all(_sewn_before(desk, t, focus[0]) for t in deep)
     )
@@ -477,6 +477,24 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, "the tendon is not named here; taken for the deep flexor"
     lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _untold(desk: Desk, target: Target, scene: Scene, deep: list[Target]) -> bool:
+    """Tell whether what became of a tendon was not told before a sentence: not at all, or behind it or in a title.
+
+    A word behind the sentence counts too where the tendon was named again after a core of the deep flexor.
+    """
+    told = [f for f in desk.told_of("repairs", target) if f.field == "treatment"]
+    taken_up = "it" in scene.said and bool(scene.of("stitch"))  # 'The FDS was flat. I gave it a modified Kessler'
+    if target not in desk.treatments and not taken_up:
+        return True
+    if target in desk.treatments and (not told or any(f.order < scene.sentence.i and not f.header for f in told)):
+        return False
+    earlier = [s for s in desk.having("tendon") if s.sentence.i < scene.sentence.i]
+    named = (g.i for s in reversed(earlier) for g in s.setting.groups if target.tendon in g.tendons)
+    at = next(named, 0)
+    cores = (f for t in deep for f in desk.told_of("repairs", t) if f.field in ("strands", "stitch", "size"))
+    return not any(f.order < at and not f.header for f in cores)
 
 
 def _sewn_before(desk: Desk, deep: Target, other: Target) -> bool:

@@ -111,7 +111,7 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     own = own or _so_many_named(desk, scene, i, groups)
     if own:
         return own, []
-    if said_of_all(scene, i):
+    if said_of_all(scene, i) or _headed_by_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
         named_before = [g for g in groups if (g.j <= i or g.i == i) and g.tendons]
         here = scene.part(i)  # 'added to both profundus repairs, and omitted in all four superficialis repairs'
@@ -238,7 +238,7 @@ def _own_group(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) ->
         ):
             if len([g for g in groups if g.digits and g.j > j]) < 1 or group.generic:
                 continue
-            return targets_of(desk, scene, group)
+            return _of_the_kind_told(desk, scene, group) or targets_of(desk, scene, group)
     first, last = scene.part(i)
     words = " ".join(scene.words(first, last))
     named = [g for g in groups if g.tendons and g.j <= i]
@@ -258,6 +258,23 @@ def _placed_where(scene: Scene, i: int, j: int) -> list[str]:
     while i < j and (scene.page.words[i] in _USED_NOUNS or i in of_threads or scene.page.words[i].endswith("-0")):
         i += 1
     return scene.words(i, j)
+
+
+def _headed_by_all(scene: Scene, i: int) -> bool:
+    """'Both cores are cruciate, grasping not locked, knots buried': the parts of a list are said of what opens it."""
+    first = scene.part(scene.sentence.i)
+    own = first[1] <= i and not any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
+    return own and ";" not in scene.words(first[0], i) and said_of_all(scene, first[0])
+
+
+def _of_the_kind_told(desk: Desk, scene: Scene, fingers: Group) -> list[Target]:
+    """'The three profundi were sewn with 3-0 in the middle and ring and 4-0 in the little finger': their profundi."""
+    before = [g for g in scene.setting.groups if g.tendons and g.j <= fingers.i and not (g.reference or g.excepted)]
+    if fingers.tendons or not before or not (before[-1].every or set(fingers.digits) < set(before[-1].digits)):
+        return []
+    kinds = before[-1].tendons
+    found = [Target(d, t) for d in fingers.digits for t in kinds if has(d, t)]
+    return [t for t in found if desk.may_be_repaired(t)] if len(kinds) == 1 else []
 
 
 def said_of_all(scene: Scene, k: int) -> bool:

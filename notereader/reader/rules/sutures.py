@@ -15,6 +15,7 @@ from notereader.reader.rules.suture_owners import respective, respective_part, s
 from notereader.reader.rules.thread_roles import give_roles
 from notereader.reader.rules.threads import Thread, find_threads, is_old
 from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
 
 _REDONE: dict[str, list[str]] = {}  # phrases by their longest word: most sentences hold none of these words
@@ -70,7 +71,10 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
     if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
-    targets = [t for t in respective(scene, thread.i, peers, every) if not _second_thread(desk, scene, thread, t)]
+    targets = respective(scene, thread.i, peers, every)
+    targets = [
+        t for t in targets if not (_second_thread(desk, scene, thread, t) or _only_supports(desk, scene, thread, t))
+    ]
     materials = within(scene.page.mentions, *respective_part(scene, thread.i))
     if thread.material and len(targets) < len(every) and sum(m.kind == "material" for m in materials) == 1:
         for target in [t for t in every if t not in targets]:  # '3-0 and 4-0 Ethibond respectively'
@@ -123,6 +127,19 @@ def _second_thread(desk: Desk, scene: Scene, thread: Thread, target: Target) -> 
     if target in desk.redone or scene.sentence.section == CORE:
         return False
     return any(f.value != thread.size and f.order < scene.sentence.i for f in told)
+
+
+def _only_supports(desk: Desk, scene: Scene, thread: Thread, target: Target) -> bool:
+    """'Two 5-0 stitches from tendon to volar plate' behind a pull-out of 3-0: a thinner thread only supports it."""
+    told = [f for f in desk.told_of("repairs", target) if f.order < thread.i and not f.header]
+    fixed = any(f.field == "stitch" and f.value in ("pull-out", "anchor") for f in told)
+    if thread.role != CORE or not fixed or target in desk.redone or scene.of("anchor", "strandword"):
+        return False
+    first, last = scene.part(thread.i)
+    if any(first <= m.i < last for m in scene.of("button")) or not thread.size:
+        return False
+    gauges = list(sizes())
+    return any(f.field == "size" and gauges.index(thread.size) < gauges.index(str(f.value)) for f in told)
 
 
 def _lay_loops(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:

@@ -23,6 +23,11 @@ _PUT_ASIDE = frozenset(
         ("was", "discarded"),
         ("too", "thick"),
         ("too", "thin"),
+        ("back", "on"),
+        ("laid", "aside"),
+        ("was", "rejected"),
+        ("but", "changed"),
+        ("then", "changed"),
     ]
 )
 
@@ -198,6 +203,8 @@ def is_old(scene: Scene, thread: Thread) -> bool:
     if before == ["out", "of"] and scene.words(thread.i - 3, thread.i - 2) in (["run"], ["ran"], ["running"]):
         return True  # 'we had run out of 3-0 by then'
     behind = scene.words(thread.j, min(thread.j + 10, scene.sentence.j))
+    if ("given", "up") in pairwise(behind[: behind.index(";")] if ";" in behind else behind):
+        return True  # 'a loop of steel wire was first prepared, and given up as too stiff'
     if any(pair in _PUT_ASIDE for pair in pairwise(behind)):
         return True  # 'We had opened a 3-0 but it was too thick and was put aside'
     if before[-1:] == ["the"] and scene.words(thread.j, thread.j + 1) == ["had"]:
