@@ -1,8 +1,10 @@
 """Where the knots of the core lie."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group
 from notereader.reader.needs import needs
-from notereader.reader.rules.suture_owners import lay_suture
+from notereader.reader.page import Mention
+from notereader.reader.rules.suture_owners import lay_suture, targets_of
 from notereader.reader.scene import Scene
 
 _OF_OTHERS = frozenset(["epitendinous", "peripheral", "epi", "nerve", "pulley", "skin", "stay", "dressing", "drain"])
@@ -21,6 +23,8 @@ def _goes_on(desk: Desk, scene: Scene) -> bool:
 def knot(desk: Desk, scene: Scene) -> None:
     """Find where the knots lie: 'knots buried', 'knot outside'."""
     words = scene.of("knotword")
+    if _dealt_out(desk, scene):
+        return
     for mention in scene.of("knot"):
         if scene.next_word(mention.j) in ("arch", "palmar", "branch", "radial", "fascia"):
             continue  # 'Superficial arch tied'
@@ -53,6 +57,40 @@ def knot(desk: Desk, scene: Scene) -> None:
         else:
             lay_suture(desk, scene, i, j, "knot", mention.value, "place of the knots")
         return
+
+
+def _dealt_out(desk: Desk, scene: Scene) -> bool:
+    """'Knots: index buried, FPL external', 'knots inside RF, outside LF', 'buried in FDP, outside in FDS'.
+
+    RETURNS: whether the sentence gives each of several fingers or tendons a place of its own.
+    """
+    places = [m for m in scene.of("knot") if scene.told(m.i) and not scene.negated(m.i, m.j, 3)]
+    if len({m.value for m in places}) < 2 or not scene.of("knotword"):
+        return False
+    groups = [g for g in scene.setting.groups if (g.digits or g.tendons) and not g.reference]
+    own = [(m, _beside(scene, m, groups)) for m in places]
+    if any(group is None for _, group in own) or len({id(group) for _, group in own}) < len(own):
+        return False
+    for mention, group in own:
+        for target in targets_of(desk, scene, group) if group is not None else []:
+            desk.tendon(scene, target, "knot", mention.value, [(mention.i, mention.j)], "place of the knots")
+    return True
+
+
+def _beside(scene: Scene, mention: Mention, groups: list[Group]) -> Group | None:
+    """Return the finger or tendon that stands right before or behind the place of a knot."""
+    for group in groups:
+        behind = scene.words(mention.j, group.i)
+        before = scene.words(group.j, mention.i)
+        if group.i >= mention.j and len(behind) <= 2 and _IN_THE.issuperset(behind):
+            return group
+        if group.j <= mention.i and len(before) <= 2 and _ARE.issuperset(before):
+            return group
+    return None
+
+
+_IN_THE = frozenset(["in", "the", "on", "for"])
+_ARE = frozenset(["was", "were", "is", "are", ":", "left", "knot", "knots"])
 
 
 def _of_all(scene: Scene) -> bool:

@@ -118,7 +118,7 @@ def _second_thread(desk: Desk, scene: Scene, thread: Thread, target: Target) -> 
     core = scene.of("stitch", "strandword") or any(m.value == CORE for m in scene.of("role"))
     told = [f for f in desk.told_of("repairs", target) if f.field == "size" and not f.header]
     more = {"stitches", "bites", "throws", "loops"} & set(scene.words(thread.j, thread.j + 2))
-    if thread.role == CORE and scene.word_before(thread.i) == "more" and more and not named:
+    if thread.role == CORE and scene.word_before(thread.i) in _EXTRA and more and not named:
         return True  # 'two more 6-0 stitches there'
     if thread.role == CORE and thread.size and scene.word_before(thread.i) in _EXTRA and told:
         return any(f.value != thread.size for f in told)  # 'gap 2 mm, extra 4-0 figure-of-eight'
