@@ -263,6 +263,7 @@ _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-d
 _DENIED = frozenset(["not", "never"])
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
 _DONE = frozenset(["done", "repaired", "sutured", "needed"])
+_SKIN_ALONE = frozenset(["only", "closed", "sutured", "stitched"])  # 'the ring finger had a skin wound, closed'
 _OTHER_PARTS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "pulleys"])
 
 
@@ -355,7 +356,7 @@ def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
     nothing = "nothing" in said and any(
         a == "nothing" and b in _DONE for a, b in pairwise(page.words[sentence.i : sentence.j])
     )
-    return nothing or ("skin" in said and "only" in said)
+    return nothing or ("skin" in said and not _SKIN_ALONE.isdisjoint(said))
 
 
 def _mentions_by_sentence(page: Page) -> list[list[Mention]]:

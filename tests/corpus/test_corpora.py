@@ -65,7 +65,7 @@ FLOORS = {
     "fresh24": Floor(98, 98, 98),
     "fresh25": Floor(98, 98, 98),
     "fresh26": Floor(99, 98, 98),
-    "fresh29": Floor(91, 93, 97),
+    "fresh29": Floor(92, 94, 97),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
     "voices3": Floor(93, 94, 96),

@@ -12,6 +12,7 @@ _RING = "Left ring finger, zone II. FDP divided completely. FDS intact. "
         "Index and small: wounds of the skin only, sheath closed, tendons seen to glide, nothing needed.",
         "Middle finger: superficial cut over the pulp, sheath not entered, nothing done.",
         "D3 and D5: skin only, sheaths found closed on both, nothing sutured.",
+        "The middle and small fingers had skin wounds, which were closed.",
     ],
 )
 def test_a_finger_passed_by_takes_no_suture(passing: str) -> None:
@@ -138,3 +139,13 @@ def test_what_residents_are_reminded_of_was_not_done() -> None:
         "It is recalled for the residents that a two-strand Kessler repair does not tolerate active motion."
     )
     assert each(note, "strands") == {}
+
+
+@pytest.mark.parametrize("result", ["Repaired tendon moved well, no gap.", "Sutured tendons glided well, no gap."])
+def test_what_the_repaired_tendon_did_repairs_no_other(result: str) -> None:
+    note = (
+        "FDP of the index divided completely. FDP of the index repaired with 4-0 Prolene, 4 strands. "
+        f"FDP of the middle finger, cut 30%, was left to heal. {result}"
+    )
+    assert each(note, "treatment") == {"index FDP": "repaired", "middle FDP": "left"}
+    assert "middle FDP" not in each(note, "gap")

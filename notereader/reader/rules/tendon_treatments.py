@@ -202,7 +202,8 @@ _SEWN_ONES = frozenset(["sutured", "repaired", "sewn", "mended"])
 
 def _named_all(scene: Scene, mention: Mention) -> bool:
     before = scene.word_before(mention.i)
-    results = before in ("", ",", ";", ".", ":") and scene.next_word(mention.j) == "tendons" and _tells_results(scene)
+    behind = scene.next_word(mention.j + 1) not in ("with", "using", "by")
+    results = before in ("", ",", ";", ".", ":") and behind and _tells_results(scene)
     return results or before in ("a", "any", "the", "all", "both", "these", "each", "every", "of")
 
 
