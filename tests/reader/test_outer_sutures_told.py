@@ -99,3 +99,11 @@ def test_locked_in_one_finger_only() -> None:
 def test_the_finger_told_in_the_line_after() -> None:
     note = TWO.format("\nEpitendinous index FDP: 6-0 Prolene running.\nRing none, too slim to take it.")
     assert each(note, "peripheral") == {"index FDP": "present", "ring FDP": "absent"}
+
+
+@pytest.mark.parametrize(
+    "words", ["At this point the 3-0 thread was finished and", "The first packet was finished, so"]
+)
+def test_a_packet_that_is_finished_is_no_outer_suture(words: str) -> None:
+    note = HEAD + f"{words} the ring FDP was repaired with 4-0 Ethibond, four strands."
+    assert told(note, "size", "peripheral") == {"ring FDP": {"size": "4-0"}}
