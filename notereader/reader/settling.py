@@ -74,7 +74,12 @@ def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
     told = fields.get("treatment", [])
     core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
     if core is not None and all((f.header or f.carried) and f.value == "repaired" for f in told):
-        fields["treatment"] = [*told, replace(core, field="treatment", value="repaired", rule=BY_SUTURE)]
+        fixed = choose("stitch", fields["stitch"])[0] if "stitch" in fields else None
+        done = "reinserted" if fixed is not None and fixed.value in _TO_BONE else "repaired"
+        fields["treatment"] = [*told, replace(core, field="treatment", value=done, rule=BY_SUTURE)]
+
+
+_TO_BONE = ("pull-out", "anchor")
 
 
 def _treat_by_peripheral(fields: dict[str, list[Finding]]) -> None:

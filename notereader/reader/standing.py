@@ -17,6 +17,7 @@ from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.questions import mark_unanswered, question_of
+from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
@@ -52,6 +53,7 @@ def standing(doc: Doc) -> Doc:
         kind = _SECTIONS.get(sentence.section, "")
         _mark_unticked(page, sentence)
         mark_open_choices(page, sentence)
+        mark_unrecorded(page, sentence)
         if "?" in sentence.said:
             mark_unanswered(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):

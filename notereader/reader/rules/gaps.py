@@ -125,8 +125,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero"))
         ):
             value = "none"
-        if value == "seen" and _answered(scene, mention) == "":
-            continue  # 'Gap: -'
+        if value == "seen" and (_answered(scene, mention) == "" or scene.words(mention.j, scene.sentence.j) == ["/"]):
+            continue  # 'Gap: -', 'Gap / test: not recorded'
         if word == "gap" and scene.next_word(mention.j) == "gone":
             value = "none"
         lead = [

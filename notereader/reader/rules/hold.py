@@ -33,6 +33,8 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
             continue  # 'Locked: registrar' closes a record
+        if mention.j < scene.sentence.j and scene.page.standing[mention.j] == "unticked":
+            continue  # 'Locks   [ ] locking   [ ] grasping'
         behind = scene.words(mention.j, min(mention.j + 7, scene.sentence.j))
         if mention.value == "locking" and "only" in behind and not _ONE_SIDE.isdisjoint(pairwise(behind)):
             continue  # 'a locked stitch on one side only'

@@ -11,7 +11,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _TENSION_WORDS = word_list("quality", "tension_words")
 _BULK_WORDS = word_list("quality", "bulk_words")
-_NONE = frozenset(["neither", "no", "none", "nil", "n", "nothing", "absent", "0", "minimal", "zero", "not"])
+_NONE = frozenset(["neither", "no", "none", "nil", "n", "nothing", "absent", "0", "zero", "not"])
 _OF_JOIN = word_list("quality", "of_join")
 _JOIN_NOUNS = word_list("quality", "join_nouns")
 _MEETING = word_list("quality", "meeting")
@@ -53,7 +53,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             value = "none" if scene.negated(mention.i, mention.j) else value
             if word == "any tension" and value == "none" and not scene.negated(mention.i, mention.j):
                 continue
-            if word == "tension" and value == "present" and scene.next_word(mention.j) in ("free", "-"):
+            free = after[:1] == ["free"] or after == ["-", "free"]  # not 'tension -> slight, accepted'
+            if word == "tension" and value == "present" and free:
                 value = "none"
         elif value == "present" and scene.negated(mention.i, mention.j):
             value = "none"

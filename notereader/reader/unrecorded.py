@@ -1,0 +1,42 @@
+"""What a note says it does not tell: 'Bulk: not recorded', 'tension was not assessed', 'gap not measured'.
+
+Said so, it is no finding: neither that there was bulk, nor that there was none.
+"""
+
+from notereader.reader.page import Break, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_RECORDED = word_list("unrecorded", "recorded")
+_BETWEEN = word_list("unrecorded", "between")
+_STOPS = word_list("unrecorded", "stops")
+_FINDINGS = word_list("unrecorded", "findings")
+
+
+def mark_unrecorded(page: Page, sentence: Sentence) -> None:
+    """Set aside the words of a sentence that tell only that a finding was not recorded or tested.
+
+    'The A2 is not mentioned. It was intact' and 'Not recorded above: the repair caught' lead up to a finding.
+    """
+    if _RECORDED.isdisjoint(sentence.said):
+        return
+    for k in range(sentence.i + 1, sentence.j):
+        if page.words[k] in ("not", "never") and _leads_to_recorded(page, k + 1, sentence.j):
+            i, j = _start(page, sentence, k), _end(page, sentence, k)
+            if any(m.kind in _FINDINGS for m in within(page.mentions, i, k)):
+                page.mark(i, j, "unfilled")
+
+
+def _leads_to_recorded(page: Page, k: int, end: int) -> bool:
+    while k < end and page.words[k] in _BETWEEN:
+        k += 1
+    return k < end and page.words[k] in _RECORDED
+
+
+def _start(page: Page, sentence: Sentence, k: int) -> int:
+    while k > sentence.i and page.words[k - 1] not in _STOPS and page.breaks[k] < Break.LINE:
+        k -= 1
+    return k
+
+
+def _end(page: Page, sentence: Sentence, k: int) -> int:
+    return next((n for n in range(k, sentence.j) if page.words[n] in _STOPS), sentence.j)

@@ -1,0 +1,68 @@
+"""What a note says it does not tell: not recorded, not assessed, left open beside a label."""
+
+import pytest
+from reader_sentences import each, told
+
+SEWN = "FDP of the ring finger repaired with 4-0 nylon. "
+
+
+@pytest.mark.parametrize(
+    ("words", "field"),
+    [
+        ("Bulk: not recorded", "bulk"),
+        ("Bulk was not commented on.", "bulk"),
+        ("Tension was not assessed.", "tension"),
+        ("Tension: not documented", "tension"),
+        ("Gapping was not formally tested.", "gap"),
+        ("Gap / test: not recorded", "gap"),
+        ("Glide not checked.", "glide"),
+    ],
+)
+def test_what_was_not_recorded_is_no_finding(words: str, field: str) -> None:
+    assert not each(SEWN + words, field)
+
+
+@pytest.mark.parametrize(
+    ("words", "field", "value"),
+    [
+        ("Not recorded above: the repair caught at A2.", "glide", "catching"),
+        ("Bulk not recorded, no gap.", "gap", "none"),
+        ("Glide was not tested but there was no gap.", "gap", "none"),
+    ],
+)
+def test_what_stands_beside_it_still_is(words: str, field: str, value: str) -> None:
+    assert each(SEWN + words, field) == {"ring FDP": value}
+
+
+def test_a_pulley_not_mentioned_is_told_of_next() -> None:
+    words = "ADDENDUM. The A2 pulley is not mentioned. It was intact in the ring finger."
+    assert each(SEWN + words, "finding", group="pulleys") == {"ring A2": "intact"}
+
+
+@pytest.mark.parametrize(
+    "words", ["tension -> slight, accepted", "Tension: minimal", "Minimal tension.", "Tension: moderate. Accept."]
+)
+def test_a_little_tension_is_tension(words: str) -> None:
+    assert each(SEWN + words, "tension") == {"ring FDP": "present"}
+
+
+@pytest.mark.parametrize("words", ["Tension on tendons: none with wrist 30 flexed", "Tension of both repairs: nil"])
+def test_a_longer_label_of_tension(words: str) -> None:
+    assert each(SEWN + words, "tension") == {"ring FDP": "none"}
+
+
+@pytest.mark.parametrize("words", ["Locks   [ ] locking   [ ] grasping   bite ____ mm", "Locks [ ] yes [ ] no"])
+def test_boxes_of_locks_left_open(words: str) -> None:
+    assert not each(SEWN + words, "hold")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A 2-0 Prolene pull-out suture was brought out the nail plate and tied over a button.",
+        "Pull-out suture of 3-0 Prolene through P3, tied over a button with felt.",
+    ],
+)
+def test_a_pull_out_puts_the_tendon_back_to_bone(words: str) -> None:
+    note = "Left ring finger. The profundus was pulled off the distal phalanx. " + words
+    assert told(note, "treatment") == {"ring FDP": {"treatment": "reinserted"}}
