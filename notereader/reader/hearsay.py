@@ -22,6 +22,8 @@ _LONGEST_LABEL, _NEXT_LABEL = 6, 5  # words
 
 def mark_hearsay(page: Page) -> None:
     """Mark what a note passes on from elsewhere."""
+    # What an addendum cites ('the count sheet shows that 4-0 was used') it holds for true.
+    added = min((s.h for s in page.sections if s.kind == "addendum"), default=len(page.words))
     open_block = -1
     for sentence in page.sentences:
         if sentence.block == open_block:
@@ -30,7 +32,7 @@ def mark_hearsay(page: Page) -> None:
             )
             if open_block >= 0:
                 continue
-        if _NAMED.isdisjoint(sentence.said):
+        if sentence.i >= added or _NAMED.isdisjoint(sentence.said):
             continue
         words = page.words[sentence.i : sentence.j]
         colon = _source_label(words)

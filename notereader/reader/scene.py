@@ -319,6 +319,8 @@ def _lies_under(scene: Scene, group: Group) -> bool:
 
 def is_landmark(scene: Scene, mention: Mention) -> bool:
     """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
+    if mention.kind == "role" and scene.word_before(mention.i) in ("before", "until"):
+        return True  # 'Before closure extension produced a gap': when, not what
     if mention.kind == "role" and "skin" in scene.words(mention.i, mention.j):
         return False
     if mention.i > scene.sentence.i and scene.page.breaks[mention.i] == Break.COLUMN:

@@ -66,3 +66,34 @@ def test_boxes_of_locks_left_open(words: str) -> None:
 def test_a_pull_out_puts_the_tendon_back_to_bone(words: str) -> None:
     note = "Left ring finger. The profundus was pulled off the distal phalanx. " + words
     assert told(note, "treatment") == {"ring FDP": {"treatment": "reinserted"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Before closure tight extension produced a 2 mm gap in the ring FDP. One more stitch was put in.",
+        "Before closure the repair showed a gap of 2 mm on extension.",
+    ],
+)
+def test_before_closure_tells_only_when(words: str) -> None:
+    assert told(SEWN + words, "gap", "gap_mm")["ring FDP"] == {"gap": "seen", "gap_mm": 2}
+
+
+@pytest.mark.parametrize("source", ["the scrub nurse's list shows that", "the count sheet shows that"])
+def test_what_an_addendum_cites_it_holds_for_true(source: str) -> None:
+    note = f"{SEWN}\n\nADDENDUM\nCore suture: {source} 5-0 Prolene was used for the core, not nylon."
+    assert each(note, "size") == {"ring FDP": "5-0"}
+
+
+@pytest.mark.parametrize("finger", ["right small finger", "left thumb"])
+def test_the_side_told_of_the_earlier_operation_alone(finger: str) -> None:
+    tendon = "FPL" if "thumb" in finger else "FDP"
+    note = (
+        f"Previously his {finger} had the {tendon} sewn elsewhere. It ruptured. {tendon} repaired again with 4-0 nylon."
+    )
+    assert told(note, "side", group="operation") == {"": {"side": finger.split(" ")[0]}}
+
+
+def test_two_sides_of_earlier_operations_tell_none() -> None:
+    note = "Previously his right thumb and later his left ring finger were sewn elsewhere. FDP repaired with 4-0 nylon."
+    assert not told(note, "side", group="operation")

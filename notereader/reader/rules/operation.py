@@ -33,10 +33,15 @@ def _side(desk: Desk) -> None:
     standing, elsewhere = desk.page.standing, case_list("not_side_sections")
     sure = [(s, m) for s, m in told if not standing[m.i] and s.sentence.section not in elsewhere]
     story = [(s, m) for s, m in told if standing[m.i] in ("story", "plan", "question") and not _of_earlier(s)]
-    for value in dict.fromkeys(m.value for _, m in sure or story):
-        same = [f for f in sure + story if f[1].value == value]
+    past = [(s, m) for s, m in told if standing[m.i] == "history" and any(d.i == m.j for d in s.of("digit"))]
+    if sure or story or len({m.value for _, m in past}) > 1:
+        past = []
+    for value in dict.fromkeys(m.value for _, m in sure or story or past):
+        same = [f for f in sure + story + past if f[1].value == value]
         same.sort(key=lambda f: (f[0].header, not _names_digit(*f)))
-        doubts = [] if sure else ["said only in the story of the injury"]
+        doubts = (
+            [] if sure else ["said only of an earlier operation" if past else "said only in the story of the injury"]
+        )
         lay(desk, "side", same[0][1], same, "side named", *doubts)
 
 
