@@ -97,3 +97,21 @@ def test_the_side_told_of_the_earlier_operation_alone(finger: str) -> None:
 def test_two_sides_of_earlier_operations_tell_none() -> None:
     note = "Previously his right thumb and later his left ring finger were sewn elsewhere. FDP repaired with 4-0 nylon."
     assert not told(note, "side", group="operation")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Circumferential scar was freed first.",
+        "The circumferential wound was extended.",
+        "Epitendinous: thought about, not put in.",
+        "Epitendinous suture: wanted, but with such ends not possible.",
+    ],
+)
+def test_what_only_sounds_like_a_peripheral_suture(words: str) -> None:
+    assert each(SEWN + words, "peripheral").get("ring FDP", "absent") == "absent"
+
+
+@pytest.mark.parametrize("words", ["No loss of tension in the tension band.", "The tension band did not slip."])
+def test_a_tension_band_is_of_the_bone(words: str) -> None:
+    assert not each(SEWN + words, "tension")

@@ -111,9 +111,13 @@ _AND_LEFT = frozenset((a, b) for a in ("but", "and") for b in ("not", "omitted",
 
 
 def _given_up(scene: Scene, spot: Anchor) -> bool:
-    """'Peripheral suture attempted, tore out, abandoned', '... was opened but not used': none is told to be in."""
+    """'Peripheral suture attempted, tore out, abandoned', 'Epitendinous: thought about, not put in': none is told."""
     behind = scene.words(spot.j, min(spot.j + 12, scene.sentence.j))
-    return "abandoned" in behind or ("not", "used") in pairwise(behind)
+    wished = behind[:1] == [":"] and behind[1:2] in _WISHED and "not" in behind
+    return wished or "abandoned" in behind or ("not", "used") in pairwise(behind)
+
+
+_WISHED = [["thought"], ["considered"], ["wanted"], ["wished"], ["planned"], ["hoped"]]
 
 
 def _not_used(scene: Scene, spot: Anchor) -> bool:
