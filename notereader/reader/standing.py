@@ -367,13 +367,26 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     cues = [c for c in cues if not (c.value == "history" and _is_a_place(page, c))]
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
-    if _mended_before(page, sentence) or _in_a_month_before(page, sentence):
+    dated = any(c.value == "dated_history" for c in cues) and _tells_a_day(page, sentence)
+    if dated or _mended_before(page, sentence) or _in_a_month_before(page, sentence):
         return True
     years = _earlier_years(page, sentence, year)
     return bool(years) and not any(d.i <= years[0][0] < d.j for d in page.dates)
 
 
 _MENDED = frozenset(["repaired", "repair", "mended", "sewn", "sutured", "fixed"])
+
+
+def _tells_a_day(page: Page, sentence: Sentence) -> bool:
+    """Tell whether a sentence names a day before this operation, or where it names no day a month."""
+    here = [d.value for d in page.dates if sentence.i <= d.i < sentence.j]
+    dated = [d.value for s in page.sections if s.kind == "date" for d in page.dates if s.h <= d.i < s.j]
+    if here and dated:
+        return min(here) < min(dated)
+    return bool(here) or not sentence.said.isdisjoint(_MONTHS_ALONE)
+
+
+_MONTHS_ALONE = MONTHS.keys() - {"may", "mar"}  # these two are words of their own, or slips of them
 
 
 def _mended_before(page: Page, sentence: Sentence) -> bool:

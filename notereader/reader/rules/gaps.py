@@ -43,14 +43,13 @@ _LOOKED_FOR = tuple(["and", verb, "none"] for verb in ("saw", "found", "had"))
 _GONE = (
     ["there", "was", "none"],
     ["there", "was", "nothing"],
-    ["gap", "gone", ","],
     ["was", "none", "left"],
     *(["again", mark, said] for mark in (",", ":", "-") for said in ("nothing", "none", "nil", "0")),
 )
 _RECHECKED = frozenset(["recheck", "rechecked", "retest", "retested", "repeated"])
 
 
-@needs(words={"none", "nothing", "gone", "again"} | _RECHECKED)
+@needs(words={"none", "nothing", "again"} | _RECHECKED)
 def gap_gone(desk: Desk, scene: Scene) -> None:
     """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
     words = scene.page.words
