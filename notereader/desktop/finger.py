@@ -231,7 +231,7 @@ def _how_cut(tendon: TendonDrawing) -> str:
     percent = tendon.told.get("extent_percent")
     share = f", {percent.words()}" if percent else ""
     proposed = "" if extent.settled else " (proposed)"
-    return f"{extent.value} cut{share}{proposed}"
+    return f"{extent.value} cut{proposed}{share}"
 
 
 def _where(tendon: TendonDrawing) -> str:

@@ -64,6 +64,15 @@ def test_proposed_values_are_called_proposed():
     assert "A2 pulley: intact (proposed)." in words
 
 
+@pytest.mark.parametrize(("status", "mark"), [("proposed", " (proposed)"), ("confirmed", "")])
+def test_each_figure_of_a_cut_is_marked_by_itself(status, mark):
+    record = record_with(extent="partial")
+    record.put(RING.field_of("extent_percent"), Fact(value=40, status=status))
+    assert f"partial cut, 40 %{mark};" in drawing_of(record, "ring").words()
+    record.put(RING.field_of("extent"), Fact(value="partial", status="proposed"))
+    assert f"partial cut (proposed), 40 %{mark};" in drawing_of(record, "ring").words()
+
+
 def test_withdrawn_and_silent_facts_are_unknown():
     record = record_with(treatment="repaired")
     record.put(RING.field_of("strands"), Fact(value=4, status="withdrawn"))
