@@ -5,8 +5,8 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
+from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.parted import of_the_parted
-from notereader.reader.rules.tendon_extents import with_name_of
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
 

@@ -1,0 +1,521 @@
+"""Tendons, digits and slips that stand together as groups of targets, of one sentence each."""
+
+from itertools import pairwise
+
+from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
+from notereader.reader.manner import mark_manner
+from notereader.reader.measures import count_of
+from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
+from notereader.vocabulary.wordlists import word_list
+
+_GLUE = word_list("bearing", "glue")
+_PART_NOUNS = [[word] for word in sorted(PARTS)]
+
+
+def mentions_by_sentence(page: Page) -> list[list[Mention]]:
+    """Return the mentions of each sentence, in order."""
+    found: list[list[Mention]] = []
+    m, mentions = 0, page.mentions
+    for sentence in page.sentences:
+        while m and mentions[m - 1].i >= sentence.i:
+            m -= 1  # a cell told once more, for the column beside it
+        while m < len(mentions) and mentions[m].i < sentence.i:
+            m += 1
+        own: list[Mention] = []
+        while m < len(mentions) and mentions[m].i < sentence.j:
+            own.append(mentions[m])
+            m += 1
+        found.append([*_labels_of(page, sentence), *own])
+    return found
+
+
+def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
+    """Return what a grid cell's labels name, placed right before the cell's first word."""
+    at = sentence.i
+    return [
+        Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in within(page.mentions, i, j) if m.j <= j
+    ]
+
+
+_LIMBS = frozenset(["limb", "limbs", "tails", "halves"])
+_ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
+
+
+def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
+    """Return the groups of targets of one sentence, in order."""
+    atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
+    quantifiers = [m for m in mentions if m.kind == "quantifier" and not _only_answers(page, m)]
+    if not (atoms or quantifiers):
+        return []
+    for a in atoms:
+        beside = page.words[a.j : a.j + 1] in (["("], ["-"], [","]) and a.j + 1 < len(page.words)
+        if a.kind == "slip" and a.value == "one" and beside:
+            named = page.words[a.j + 1]
+            a.value = named if named in ("radial", "ulnar") else a.value  # 'one slip (ulnar)'
+    if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
+        atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
+    atoms = sorted([*atoms, *_other_slip(page, atoms, sentence)], key=lambda a: (a.i, a.j))
+    groups: list[Group] = []
+    run: list[Mention] = []
+    label = [a for a in atoms if a.i == a.j]
+    if label:
+        groups += _parse(page, label, [])  # 'Test, both: thumb no gap; index no gap': each cell is of its own finger
+        atoms = [a for a in atoms if a.i < a.j]
+    for atom in atoms:
+        if run and (
+            not _glued(page, run[-1].j, atom.i, quantifiers)
+            or _next_slip(page, run[-1], atom)
+            or _new_list(run, atom, page, atoms)
+            or _after_both(run, atom, page, atoms)
+            or _after_result(run, atom, page)
+            or _of_all_four(run, atom, page)
+            or _whole_before(page, run[-1], atom, mentions)
+            or _whole_behind(page, run, atom, mentions)
+        ):
+            groups += _parse(page, run, quantifiers)
+            run = []
+        run.append(atom)
+    if run:
+        groups += _parse(page, run, quantifiers)
+    groups += others_told(page, sentence, quantifiers, groups) or bare_quantifier(page, sentence, quantifiers, groups)
+    groups = [g for g in groups if not _of_the_tendons(page, g, groups)]
+    for group in groups:
+        mark_manner(page, group, sentence)
+    _take_up(page, groups, mentions)
+    _lend_label(page, groups, sentence)
+    return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
+
+
+def _lend_label(page: Page, groups: list[Group], sentence: Sentence) -> None:
+    """'FDS: index excised. Ring repaired.': fingers that open what stands under a tendon's label are that tendon's."""
+    label = next((g for g in groups if g.tendons and not g.digits), None)
+    if label is None or label is not groups[0]:
+        return
+    inline = label.i == sentence.i < label.j and page.words[label.j : label.j + 1] == [":"]
+    fingers = [g for g in groups if g.digits and not (g.tendons or g.generic or g.reference) and g.i < g.j]
+    opens = bool(fingers) and fingers[0].i == (label.j + 1 if inline else sentence.i)
+    if not opens or not (inline or label.i == label.j):
+        return
+    if inline and "".join(page.words[fingers[0].j : fingers[0].j + 1])[:1].isdecimal():
+        return  # 'FDP: IF 100, MF 100, RF 50'
+    for group in fingers if inline else fingers[:1]:
+        pairs = [(d, tendon, slip) for d in group.digits for _, tendon, slip in label.pairs if has(d, tendon)]
+        group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
+    groups.remove(label)
+
+
+def _of_the_tendons(page: Page, group: Group, groups: list[Group]) -> bool:
+    """'FCU last of the tendons, 2-0 Ethibond': the tendon is meant that stands before."""
+    before = page.words[group.i - 3 : group.i]
+    if (
+        group.generic != "all"
+        or before[1:] != ["of", "the"]
+        or before[0] not in ("last", "first", "deepest", "largest")
+    ):
+        return False
+    return any(g.tendons and 0 <= group.i - g.j <= 5 for g in groups)
+
+
+def _other_slip(page: Page, atoms: list[Mention], sentence: Sentence) -> list[Mention]:
+    """'radial slip 100%, ulnar ok', 'the radial slip was cut, the ulnar not': the other slip, told by its side."""
+    named = [a for a in atoms if a.kind == "slip" and a.value in ("radial", "ulnar") and a.i < a.j]
+    if len({a.value for a in named}) != 1:
+        return []
+    other = "ulnar" if named[0].value == "radial" else "radial"
+    for k in range(named[0].j, sentence.j - 1):
+        before = page.words[k - 2 : k] if page.words[k - 1] == "the" else page.words[k - 1 : k]
+        if page.words[k] == other and before[0] in (",", ";", "and", "but", "while") and _ends_side(page, k + 1):
+            return [Mention("slip", other, k, k + 1)]
+    return []
+
+
+def _ends_side(page: Page, k: int) -> bool:
+    """Tell whether a side that ends before word k is told alone: no nerve, artery or edge follows it."""
+    says = (m for m in within(page.mentions, k, k + 1) if m.kind in ("extent", "opened", "deed", "neutral", "hurt"))
+    return page.words[k] in ("one", "not", "was", "is") or any(says) or page.words[k].endswith("%")
+
+
+def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
+    """'The profundus of the index was cut; that of the ring finger was not': the same tendon of another digit."""
+    groups.sort(key=lambda g: g.i)
+    joined: list[Group] = []
+    for before, group in pairwise(groups):
+        if group.tendons or group.generic or not group.digits or group.i == group.j or not before.pairs:
+            continue
+        words = page.words[max(before.j, group.i - 4) : group.i]
+        words = words[:-1] if words[-1:] == ["the"] else words
+        if words[-1:] not in (["of"], ["in"], ["to"], ["on"]) or words[-2:-1] not in _PRONOUNS:
+            continue
+        if any(m.kind in _OTHER_THINGS and before.j <= m.i < group.i for m in mentions):
+            continue
+        kinds = list(dict.fromkeys((tendon, slip) for _, tendon, slip in before.pairs))
+        pairs = [(d, tendon, slip) for d in group.digits for tendon, slip in kinds if has(d, tendon)]
+        group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
+        between = [w for w in page.words[before.j : group.i] if w != "the"]
+        if between[:1] in (["and"], ["&"]) and len(between) == 3 and len(before.digits) and pairs:
+            digits = dict.fromkeys(
+                (*before.digits, *group.digits)
+            )  # 'the FDP of the ring and that of the little finger'
+            group.i, group.digits, group.pairs = before.i, tuple(digits), (*before.pairs, *pairs)
+            joined.append(before)
+    groups[:] = [g for g in groups if not any(g is other for other in joined)]
+
+
+def take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
+    """'That of the fifth: the same cruciate', '..., those to the ring whole': the one before, of another digit."""
+    for n, group in enumerate(groups):
+        if group.i == sentence.i or group.tendons or group.generic or not group.digits or group.reference:
+            continue
+        lead = [w for w in page.words[max(sentence.i, group.i - 3) : group.i] if w != "the"][-2:]
+        if lead[:1] not in _PRONOUNS or lead[1:] not in _OF_DIGIT:
+            continue
+        opens = [w for w in page.words[sentence.i : group.i] if w != "the"] == lead
+        kinds = [t.tendon for t in focus if t.slip is None] if opens else _kinds_before(page, groups[:n], group)
+        group.pairs = tuple(
+            (d, tendon, None) for d in group.digits for tendon in dict.fromkeys(kinds) if has(d, tendon)
+        )
+        group.tendons = tuple(dict.fromkeys(tendon for _, tendon, _ in group.pairs))
+
+
+def _kinds_before(page: Page, before: list[Group], group: Group) -> list[str]:
+    """Return the tendons that 'that' or 'those' in mid-sentence takes up: those named last, no other thing since."""
+    named = [g for g in before if g.tendons and not g.reference]
+    if not named or any(slip for _, _, slip in named[-1].pairs):
+        return []
+    between = within(page.mentions, max(0, named[-1].i - 4), group.i)
+    if any(m.kind in _OTHER_THINGS or m.kind in _THINGS_OF_TENDON for m in between):
+        return []  # 'the stumps of the profundus were crisp, those of the ring ragged'
+    return list(named[-1].tendons)
+
+
+_OF_DIGIT = (["of"], ["in"], ["to"], ["from"], ["on"])
+_THINGS_OF_TENDON = frozenset(["endword", "knotword", "stitch", "strandword", "material", "bite"])
+_PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
+_OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
+
+
+def _only_answers(page: Page, m: Mention) -> bool:
+    """'Core stitch: none; tendon reattached to bone': the answer to a label, not 'none of them'."""
+    behind = page.words[m.j : m.j + 1]
+    return page.words[m.i] == "none" and page.words[m.i - 1 : m.i] == [":"] and behind in ([";"], [","])
+
+
+_PARTED = frozenset(["divided", "severed", "transected", "lacerated"])
+_IN_TURN = frozenset(["thereafter", "subsequently"])
+
+
+def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
+    """Tell whether only connecting words stand between two atoms."""
+    if j - i > 6:
+        return False
+    quantified = {k for q in quantifiers for k in range(q.i, q.j)}
+    if page.words[j - 1] in _PARTED and (page.words[j - 2] == "the" or count_of(page.words[j - 2]) > 1):
+        j -= 1  # 'the divided profundus and the two divided superficialis tendons'
+    words = page.words[i:j]
+    if "," in words and any(w in ("in", "on", "at") for w in words):
+        return False
+    compares = "as" in words and ("as", "well") not in pairwise(words) and ("well", "as") not in pairwise(words)
+    if compares or ("same", "as") in pairwise(words):
+        return False  # 'middle profundus same as the index'
+    if ("and", "repaired") in pairwise(words):
+        return False  # 'I excised the ulnar slip and repaired the radial one'
+    if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
+        return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
+    if any(w in _IN_TURN and words[n - 1] != "and" for n, w in enumerate(words)):
+        return False  # 'FDS excised, thereafter FDP', but 'the profundi and thereafter the superficiales'
+    return all(page.words[k] in _GLUE or page.words[k] in _IN_TURN or k in quantified for k in range(i, j))
+
+
+def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:
+    """'... with an intact FDS, the middle FDP and FDS were cut': what was called whole is no part of the next list."""
+    whole = any(m.kind == "extent" and m.value == "intact" and m.j == last.i for m in mentions)
+    return whole and last.kind == "tendon" and atom.kind == "digit" and "," in page.words[last.j : atom.i]
+
+
+def _whole_behind(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
+    """'complete laceration of FDP, FDS intact': what is called whole behind a comma is no part of that list."""
+    if atom.kind != "tendon" or page.words[run[-1].j : atom.i] != [","]:
+        return False
+    whole = any(m.kind == "extent" and m.value == "intact" and m.i == atom.j for m in mentions)
+    return whole and any(m.kind == "extent" and m.value != "intact" and 0 <= run[0].i - m.j <= 4 for m in mentions)
+
+
+def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'FDP repair MF + LF, FDS slip RF': behind a comma a tendon with a finger of its own begins a new list."""
+    fingers_first = run[0].kind == "digit" and all(m.kind == "digit" for m in run)
+    if not fingers_first or atom.kind != "tendon" or page.words[run[-1].j : atom.i] != [","]:
+        return False
+    later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
+    tendon_before = any(m.kind == "tendon" and m.j <= run[0].i for m in atoms)
+    return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
+
+
+def _of_all_four(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'the superficialis of the small finger, the profundus tendons of all four fingers': fingers of its own."""
+    behind = page.words[atom.j : atom.j + 4]
+    four = ("all", "four") in pairwise(behind) and behind[:1] in (["of"], ["to"], ["in"])
+    return atom.kind == "tendon" and four and any(m.kind == "digit" for m in run)
+
+
+def _after_result(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'No gap ring, little opened 1 mm': the finger behind the comma begins a statement of its own."""
+    alone = len(run) == 1 and run[0].kind == atom.kind == "digit" and page.words[run[0].i - 1] in ("gap", "gapping")
+    return alone and page.words[run[0].j : atom.i] == [","] and page.words[atom.j : atom.j + 1] not in ([","], ["and"])
+
+
+def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'FDP of both fingers and FDS of the index': a tendon with a finger of its own behind one that is told of both."""
+    before = [m for m in run if m.kind == "tendon"]
+    if atom.kind != "tendon" or not before or any(m.kind == "digit" for m in run):
+        return False
+    between = page.words[before[-1].j : atom.i]
+    later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
+    own = bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
+    wide = between[:2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"], ["to", "all"], ["to", "both"])
+    return own and wide and not {"and", ","}.isdisjoint(between[2:])
+
+
+def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
+    """'40% of the ulnar slip, radial slip uninjured': behind a comma alone the other slip begins a new statement."""
+    between = page.words[before.j : atom.i]
+    return before.kind == atom.kind == "slip" and between in ([","], [",", "the"], [",", "its"])
+
+
+def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:
+    near = (q for q in quantifiers if q.j <= at and at - q.j < reach)
+    between = (page.words[q.j : at] for q in near if page.words[q.j - 1] != "same")
+    return any({",", ":"}.isdisjoint(words) and words[:1] not in _PART_NOUNS for words in between)
+
+
+def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
+    """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
+    if not any(m.kind in ("tendon", "slip", "digit") for m in run):
+        known = (m for m in run if m.kind == "generic" and not _no_subject(page, m))
+        return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
+    run = _both_tendons(page, _alternatives(run), quantifiers)
+    atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
+    if any(m.kind == "plural" and _of_four(page, m, run) for m in run) and not any(m.kind == "digit" for m in run):
+        at = run[-1]
+        atoms += [Mention("digit", d, at.i, at.j) for d in DIGITS[1:]]
+    atoms = _with_ranges(page, atoms)
+    pairs = _pairs(page, atoms)
+    every = _quantified(page, run[0].i, quantifiers) or any(
+        q.i > run[0].i and q.j <= run[-1].i and page.words[q.j - 1] != "same" for q in quantifiers
+    )  # not 'the profundus of the same finger'
+    digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
+    tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))
+    group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)
+    before = page.words[max(0, run[0].i - 3) : run[0].i]
+    if pairs and not digits:
+        group.four = (
+            2
+            if ("four" in before and "all" in before) or _times_four(page, run[-1].j)
+            else 1
+            if before[-1:] == ["all"] or before[-2:] == ["all", "the"]
+            else 0
+        )
+        group.every = group.every or page.words[run[-1].j - 1] in _PLURAL_TENDONS
+    if (
+        pairs
+        and not digits
+        and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
+    ):
+        group.every = True  # 'FDP of both'
+    if (
+        not pairs
+        and digits == ("thumb",)
+        and any(m.kind == "generic" and "flexor" in page.words[m.i : m.j] for m in run)
+    ):
+        group.pairs, group.tendons = (("thumb", "FPL", None),), ("FPL",)
+        return [group]
+    if not pairs and any(m.kind == "generic" for m in run):
+        group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
+    return [group]
+
+
+def _times_four(page: Page, j: int) -> bool:
+    """'FDP x 4 intact', 'FDS (x4)'; not 'FDP x 4 strands'."""
+    after = [w for w in page.words[j : j + 4] if w not in ("(", ")")]
+    return after[:2] == ["x", "4"] and after[2:3] not in (["strand"], ["strands"], ["-"], ["core"])
+
+
+def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
+    """'All four fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
+    before = page.words[max(0, m.i - 2) : m.i]
+    tendons = any(other.kind == "tendon" and other.i < m.i for other in run)
+    return "four" in before or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
+
+
+def _no_subject(page: Page, m: Mention) -> bool:
+    """'A tendon of this calibre', 'four strands crossing the junction', 'trimmed to reach healthy tendon'."""
+    before = page.words[m.i - 1]
+    tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
+    return before in _NO_SUBJECT or tissue
+
+
+_NO_SUBJECT = frozenset(["a", "crossing", "across", "spanning", "bridging"])
+_TISSUE = word_list("bearing", "tissue")
+_PLURAL_TENDONS = word_list("bearing", "plural_tendons")
+
+
+def _with_ranges(page: Page, atoms: list[Mention]) -> list[Mention]:
+    """Fill in '3rd to 5th FDS', 'FDP 2-5': the digits between two ends of a range."""
+    full: list[Mention] = []
+    for before, atom in zip([None, *atoms], atoms, strict=False):
+        if before is not None and before.kind == atom.kind == "digit":
+            between = page.words[before.j : atom.i]
+            if between and between[0] in ("to", "-", "through") and len(between) <= 3:
+                a, b = DIGITS.index(before.value), DIGITS.index(atom.value)
+                full += [Mention("digit", DIGITS[n], atom.i, atom.j) for n in range(a + 1, b)]
+        full.append(atom)
+    return full
+
+
+def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Mention]:
+    """'both tendons of the small finger' are its profundus and its superficialis.
+
+    So are 'the flexors of the ring and small fingers' in a list with other tendons.
+    """
+    listed = any(m.kind == "tendon" for m in run)
+    pairs = [q for q in quantifiers if page.words[q.i] in ("both", "neither")]
+    changed: list[Mention] = []
+    for before, m, after in zip([None, *run], run, [*run[1:], None], strict=False):
+        named = (
+            before is not None and before.kind == "tendon" and before.j == m.i
+        )  # 'the profundus repairs of the index'
+        leads = (
+            not named and m.kind == "generic" and m.value == "tendons" and after is not None and after.kind == "digit"
+        )
+        if (
+            leads
+            and page.words[m.j] in ("of", "to", "in")
+            and (listed or page.words[m.i] == "both" or _quantified(page, m.i, pairs, 2))
+        ):
+            changed += [Mention("tendon", "FDP", m.i, m.j), Mention("tendon", "FDS", m.i, m.j)]
+        else:
+            changed.append(m)
+    return changed
+
+
+def _alternatives(run: list[Mention]) -> list[Mention]:
+    """Drop doubled meanings of one span."""
+    seen: set[tuple[int, str]] = set()
+    kept = []
+    for m in run:
+        if (m.i, m.kind) not in seen or m.i == m.j:
+            seen.add((m.i, m.kind))
+            kept.append(m)
+    return kept
+
+
+def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:
+    """Pair tendons with digits and slips, whichever came first."""
+    fours = [
+        a
+        for a in atoms
+        if a.kind == "tendon" and a.i >= 2 and "four" in page.words[a.i - 2 : a.i] and a.value in ("FDP", "FDS")
+    ]
+    atoms = [a for a in atoms if a not in fours]
+    items = _items(page, atoms)
+    fixed: list[tuple[str | None, str, str | None]] = [(d, a.value, None) for a in fours for d in DIGITS[1:]]
+    fixed += [_fit(None, value, None) for kind, value, _ in items if kind == "tendon" and value not in ("FDP", "FDS")]
+    items = [item for item in items if item[0] == "digit" or item[1] in ("FDP", "FDS")]
+    chunks: list[list[tuple[str, str, str | None]]] = []
+    for item in items:
+        if chunks and (chunks[-1][0][0] == "digit") == (item[0] == "digit"):
+            chunks[-1].append(item)
+        else:
+            chunks.append([item])
+    kinds = [c[0][0] for c in chunks]
+    if "tendon" not in kinds:
+        return list(dict.fromkeys(fixed))
+    digit_first = "digit" in kinds and kinds.index("digit") < kinds.index("tendon")
+    pairs: list[tuple[str | None, str, str | None]] = list(fixed)
+    held: list[str] = []
+    for n, chunk in enumerate(chunks):
+        if chunk[0][0] == "digit":
+            held = [value for _, value, _ in chunk]
+            continue
+        after = chunks[n + 1] if n + 1 < len(chunks) else []
+        digits = held if digit_first else [value for _, value, _ in after]
+        ends = n + 2 < len(chunks) and n + 3 >= len(chunks) and all(t in ("FDP", "FDS") for _, t, _ in chunks[n + 2])
+        if not digit_first and len(digits) > 1 and ends:
+            lent = digits.pop()
+            pairs += [_fit(lent, tendon, slip) for _, tendon, slip in chunks[n + 2]]
+            chunks[n + 2] = [("digit", lent, None)]
+        if any(tendon == "FPL" for _, tendon, _ in fixed):
+            digits = [d for d in digits if d != "thumb"]  # 'thumb FPL and index FDP'
+        places: list[str | None] = [*digits] or [None]
+        for digit in places:
+            pairs += [_fit(digit, tendon, slip) for _, tendon, slip in chunk]
+        if digit_first and not held:
+            continue
+    return list(dict.fromkeys(pairs))
+
+
+def _items(page: Page, atoms: list[Mention]) -> list[tuple[str, str, str | None]]:
+    """Return digits and tendons in order, each slip joined with its FDS; a slip alone is one of the FDS."""
+    items: list[tuple[str, str, str | None]] = []
+    slips: list[str] = []
+    for n, atom in enumerate(atoms):
+        if atom.kind == "digit":
+            items += [("tendon", "FDS", s) for s in _slips(slips)] if slips else []
+            slips = []
+            items.append(("digit", atom.value, None))
+        elif atom.kind == "slip":
+            if (
+                items
+                and items[-1][:2] == ("tendon", "FDS")
+                and not slips
+                and items[-1][2] is None
+                and _own_slip(page, atoms, n)
+            ):
+                items.pop()
+                items += [("tendon", "FDS", s) for s in _slips([atom.value])]
+            else:
+                slips.append(atom.value)
+        else:
+            if atom.value == "FDS" and slips:
+                items += [("tendon", "FDS", s) for s in _slips(slips)]
+                slips = []
+                continue
+            items += [("tendon", "FDS", s) for s in _slips(slips)] if slips else []
+            slips = []
+            items.append(("tendon", atom.value, None))
+    return items + [("tendon", "FDS", s) for s in _slips(slips)] if slips else items
+
+
+def _own_slip(page: Page, atoms: list[Mention], n: int) -> bool:
+    """Tell whether a slip named after an FDS is of that FDS: 'FDS ulnar slip', 'superficialis, both slips'."""
+    between = page.words[atoms[n - 1].j : atoms[n].i]
+    return len(between) <= 2 and "and" not in between
+
+
+def _slips(values: list[str]) -> list[str | None]:
+    named: list[str | None] = [v for v in values if v in ("radial", "ulnar")]
+    if "both" in values and not named:
+        return [None]
+    return named or [None]
+
+
+def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, str, str | None]:
+    if tendon in WRIST:
+        return "", tendon, None
+    if tendon == "FPL":
+        return "thumb", tendon, None
+    return digit, tendon, slip
+
+
+def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
+    phrase = page.words[mention.i]
+    every = mention.value == "tendons" or phrase == "both" or _quantified(page, mention.i, quantifiers)
+    return Group(mention.i, mention.j, generic="all" if every else "one", every=every)
+
+
+def _all_digits(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
+    """Read 'both fingers', 'each digit' as every digit of the note."""
+    for m in run:
+        if m.kind == "plural" and _quantified(page, m.i, quantifiers, 2) and page.words[m.i - 1] != "same":
+            return [Group(m.i, m.j, every=True)]
+    return []

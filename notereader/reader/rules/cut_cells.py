@@ -1,0 +1,62 @@
+"""How far a tendon was cut, told by a bare word in a cell of a grid or as the answer on a form."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.rules.cut_likeness import CUT
+from notereader.reader.rules.cut_shares import part_cut
+from notereader.reader.scene import Scene, group_targets
+
+FAR = {
+    **dict.fromkeys(("whole", "full", "total", "through", "all"), "complete"),
+    **dict.fromkeys(("none", "nil", "no", "uncut"), "intact"),
+    "half": "half",
+}
+
+_HOW_FAR = frozenset(["cut", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent", "divided"])
+
+
+def cell_of_how_far(desk: Desk, scene: Scene) -> None:
+    """'FDS 3   whole   yes' under 'tendon   cut   repaired': how far, told by a word that means it only there."""
+    first, prefix = scene.sentence.i, scene.sentence.prefix
+    if not prefix or scene.next_word(first + 1) not in ("", ",", ";", ".") or not scene.told(first):
+        return
+    word, titles = scene.page.words[first], [" ".join(scene.words(*label)) for label in prefix]
+    value = FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else "intact" if word == "whole" else None
+    label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
+    if value is None or label is None:
+        return
+    for target in group_targets(scene, label):
+        if value == "half":
+            part_cut(desk, scene, [target], 50.0, first, first + 1)
+        else:
+            desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
+
+
+def answered_cut(desk: Desk, scene: Scene) -> None:
+    """'Cut: complete', 'Zone: II   Condition: explored, intact' on a line under the tendon it is asked of."""
+    words, focus = scene.page.words, scene.setting.focus
+    if len(focus) != 1 or any(g.tendons or g.digits for g in scene.setting.groups):
+        return
+    asked = range(scene.sentence.i, scene.sentence.j - 1)
+    k = next((k for k in asked if words[k] in _ASKS_CUT and words[k + 1] == ":"), None)
+    told = [m for m in scene.of("extent") if k is not None and m.i > k + 1 and scene.told(m.i)]
+    if k is None or len(told) != 1 or told[0].value == "contused" or told[0].i - k > _SOON_ANSWERED:
+        return
+    if not scene.negated(told[0].i, told[0].j):
+        desk.tendon(scene, focus[0], "extent", told[0].value, [(k, told[0].j)], f"extent {told[0].value}")
+
+
+_SOON_ANSWERED = 5  # words
+_ASKS_CUT = frozenset(["cut", "extent", "division", "damage", "laceration", "injury", "state", "status", "condition"])
+
+
+def cell_of_cut(desk: Desk, scene: Scene) -> None:
+    """'FDP   cut, stump 4 mm   cut' in a grid: a cell that a tendon heads says 'cut' where others say how far."""
+    first = scene.sentence.i
+    after = scene.next_word(first + 1)
+    if not scene.sentence.prefix or scene.page.words[first] not in CUT or after not in ("", ",", ";", "."):
+        return
+    shares = bool(scene.of("fraction", "extent")) or any(q.unit == "%" for q in scene.quantities)
+    label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons and g.digits), None)
+    if label is not None and not shares and scene.told(first):
+        for target in group_targets(scene, label):
+            desk.tendon(scene, target, "extent", "complete", [(first, first + 1)], "cell of a grid: cut")

@@ -1,0 +1,290 @@
+"""Whose a cut is: the tendons that words for how far a tendon was cut are told of."""
+
+from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
+from notereader.reader.groups import DIGITS, Group, Target, has
+from notereader.reader.measures import count_of
+from notereader.reader.page import Break, Mention
+from notereader.reader.scene import Scene, Subject, group_targets, series
+from notereader.vocabulary.wordlists import word_list
+
+CUT_LABELS = word_list("tendons", "cut_labels")
+OF_ITS = frozenset(["of", "the", "its", "his", "her", "their", "these"])
+
+
+def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
+    if scene.sentence.prefix and not scene.setting.groups and scene.mentions and of_another_row(scene):
+        return []
+    headed = (
+        cut_through(scene, mention)
+        or _of_the_exception(scene, mention)
+        or _headed_list(scene, mention)
+        or _listed_behind(scene, mention)
+    )
+    if headed:
+        return headed
+    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    subject = scene.owner(mention.i, mention.j)
+    if subject is not None:
+        targets = [*_in_series(desk, scene, subject, mention), *targets]
+    if mention.value == "intact" and group is not None and not group.digits:
+        targets = _the_rest(desk, scene, group) or targets
+    if targets:
+        whole = [t for t in targets if t.tendon != "FDS" or t.slip]
+        return list(dict.fromkeys(whole if _of_one_slip(scene, group) else targets))
+    if subject is None:
+        return _from_label(desk, scene, mention)
+    if subject.group is None:
+        return []
+    assert group is not None
+    if group.generic == "others":
+        return _rest_of_four(scene, group)
+    if group.generic == "all" and mention.value == "intact" and (group.digits or _digits_before(scene, group)):
+        digits = group.digits or _digits_before(scene, group)
+        return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+    if group.generic == "all" and mention.j <= group.i and group.i - mention.j <= 1:
+        return []  # 'the cut tendons' tells nothing new
+    if group.generic == "all":
+        flexors = _flexors_of_finger(desk, scene, group) if mention.value == "intact" else []
+        return flexors or _all_tendons(desk, scene, group, mention.value)
+    if group.generic == "one" and mention.value != "intact" and _of_thumb(scene, group):
+        return [Target("thumb", "FPL")]
+    if group.generic == "one" and mention.value != "intact":
+        return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
+    if group.every and not (group.digits or group.generic):
+        return _in_every_finger(scene, group, mention)
+    if group.digits and mention.value != "intact" and not group.generic:
+        pulleys = [m for m in scene.of("pulley") if m.j <= mention.i]
+        return [] if pulleys else same_tendon(scene, group)
+    return []
+
+
+def cut_through(scene: Scene, mention: Mention) -> list[Target]:
+    """'the saw had gone through both the profundus and the superficialis': the objects of the verb."""
+    if scene.page.words[mention.j - 1] != "through" or mention.value != "complete":
+        return []
+    first, _ = scene.part(mention.i)
+    if any(first <= g.i < mention.i and g.tendons for g in scene.setting.groups):
+        return []  # 'the FDP was cut through'
+    group = next((g for g in scene.setting.groups if g.i >= mention.j and g.tendons and not g.reference), None)
+    led = group is not None and set(scene.words(mention.j, group.i)) <= {"the", "both", "its", "all", "of"}
+    return group_targets(scene, group) if group is not None and led else []
+
+
+def of_another_row(scene: Scene) -> bool:
+    """Tell whether a cell stands in a row whose label names no tendon that the reader knows: it tells of none."""
+    label = scene.sentence.prefix[0]
+    words = scene.words(*label)
+    return CUT_LABELS.isdisjoint(words) and not {"how", "extent", "cut", "tendon", "state", "far"} & set(words)
+
+
+def _digits_before(scene: Scene, group: Group) -> tuple[str, ...]:
+    """'Middle finger: skin cut only, tendons seen and not cut': the digit named before, if no tendon of it is."""
+    before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
+    return before[-1].digits if before and not before[-1].tendons and not before[-1].generic else ()
+
+
+def _of_the_exception(scene: Scene, mention: Mention) -> list[Target]:
+    """'The profundus was divided in all fingers but the index, where it was intact': said of the finger left out."""
+    lead = scene.words(mention.i - 3, mention.i)
+    if lead != ["where", "it", "was"] and lead[1:] != ["where", "it"]:
+        return []
+    left_out = [g for g in scene.setting.groups if g.excepted and not g.tendons and g.j <= mention.i]
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.excepted]
+    if not left_out or not named:
+        return []
+    return [Target(d, t) for d in left_out[-1].digits for t in named[-1].tendons if has(d, t)]
+
+
+def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
+    """'Severed completely are: the FCR, the palmaris longus and ...', 'Not cut: FPL, FDP of the index.'"""
+    if any(s.j <= mention.i for s in scene.subjects) or mention.i - scene.sentence.i > 1:
+        return []
+    after = scene.words(mention.j, mention.j + 3)
+    colon = next((k for k, w in enumerate(after) if w == ":"), None)
+    if colon is None or any(w not in ("are", "were", "is", "completely", "is", "tendons") for w in after[:colon]):
+        return []
+    listed = [s for s in scene.subjects if s.i >= mention.j]
+    ended = next((m.i for m in scene.of("extent", "deed", "hurt") if m.i > mention.j + colon), scene.sentence.j)
+    return [t for s in listed if s.j <= ended and s.group for t in group_targets(scene, s.group) if s.group.tendons]
+
+
+def _listed_behind(scene: Scene, mention: Mention) -> list[Target]:
+    """'Everything else, FPL included, is intact: FDP and FDS of the ring and FDP of the middle finger.'"""
+    if mention.value != "intact" or scene.next_word(mention.j) != ":":
+        return []
+    others = [m for m in scene.of("extent", "hurt", "deed") if m.i >= mention.j]
+    behind = [g for g in scene.setting.groups if g.i >= mention.j and g.tendons and not g.reference]
+    before = [g for g in scene.setting.groups if g.j <= mention.i and g.tendons and scene.next_word(g.j) == "included"]
+    return [] if others or not behind else [t for g in [*before, *behind] for t in group_targets(scene, g)]
+
+
+def _of_thumb(scene: Scene, group: Group) -> bool:
+    """'Next the thumb. The flexor tendon here was only notched': the digit spoken of has but one flexor."""
+    if group.digits or scene.setting.digits != ("thumb",) or any(g.digits for g in scene.setting.groups):
+        return False
+    return not any(t.digit == "thumb" for t in scene.setting.focus)
+
+
+def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'The remaining FDPs not cut', 'FDPs: all 4 intact': those of the four fingers of which no cut was told."""
+    if not group.every and "all" not in scene.words(group.j, group.j + 3):
+        return []
+    before, after = scene.word_before(group.i), scene.words(group.j, group.j + 4)
+    told = scene.words(group.i, group.j)
+    others = _to_other_fingers(desk, group, told)
+    if others:
+        return others
+    at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
+    wrist = not desk.values_told("tendon").isdisjoint(("FCR", "FCU", "PL")) and len(set(scene.every_digit)) > 1
+    if after[:2] == ["all", "intact"] and wrist:
+        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]  # 'FDP all intact'
+    four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3)) or (
+        before == "every" and at_wrist
+    )
+    if not four and before not in ("remaining", "other"):
+        return []
+    fingers = _of_four(group)
+    known = {t.digit for t in desk.named} | set(scene.every_digit)
+    if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
+        return []  # one finger was worked on: its neighbours were not looked at
+    return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
+
+
+def _to_other_fingers(desk: Desk, group: Group, told: list[str]) -> list[Target]:
+    """'Superficialis to the other fingers and every profundus tendon': those of which no cut was told."""
+    at = next((k for k in range(len(told) - 2) if told[k] == "the" and told[k + 1] in ("other", "remaining")), None)
+    if at is None or told[at + 2] != "fingers" or told[at - 1] not in ("to", "of", "in"):
+        return []
+    if "every" in told[at:] or len(group.tendons) == 1:
+        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]
+    return []
+
+
+def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Target]:
+    """'FDP: completely divided in all three fingers': the tendon that heads the line, in each finger worked on."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.digits]
+    if len(named) != 1 or named[0].i > scene.sentence.i + 1 or scene.next_word(named[0].j) != ":":
+        return []
+    left_out = {d for g in scene.setting.groups if g.excepted for d in g.digits}
+    fingers = [d for d in scene.every_digit if d != "thumb" and d not in left_out]
+    return [Target(d, t) for d in fingers for t in named[0].tendons if has(d, t)]
+
+
+def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
+    """'Only that of the index was whole. The other three were cut': the same tendon of the fingers not told of.
+
+    'Of the profundi, those to the ring and small fingers were divided and the other two intact' tells of them before.
+    """
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+    before = [g for g in named if g.digits] if len(named) > 1 and not named[0].digits else []
+    told = group_targets(scene, before[-1]) if before else list(scene.setting.focus)
+    told = [t for t in told if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:] and t.slip is None]
+    counted = next((count_of(w) for w in scene.words(group.i, group.j + 1) if count_of(w) > 1), 0)
+    of_four = len({t.digit for t in told}) + counted == len(DIGITS[1:])
+    if not of_four or len({t.tendon for t in told}) != 1 or (not before and len(scene.setting.focus) != 1):
+        return []
+    return [Target(d, told[0].tendon) for d in DIGITS[1:] if all(d != t.digit for t in told)]
+
+
+def _of_four(group: Group) -> list[Target]:
+    """Return a group's deep or superficial flexors of all four fingers."""
+    return [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
+
+
+def _in_series(desk: Desk, scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
+    """'The FCR, both flexors of the index and the median nerve were intact': the tendons named before in the list."""
+    before = [s.group for s in series(scene, subject, mention.i) if s is not subject and s.group is not None]
+    apart = subject.group is not None and any(slip for _, _, slip in subject.group.pairs)
+    listed = [g for g in before if g.tendons and not (apart and any(slip for _, _, slip in g.pairs))]
+    # 'cut on its radial slip, the ulnar being whole'
+    found = [t for group in listed for t in group_targets(scene, group)]
+    if mention.value == "intact":
+        found += [t for group in before if group.generic == "all" for t in _flexors_of_finger(desk, scene, group)]
+    return found
+
+
+def _flexors_of_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'SMALL: flexor tendons and both nerves intact': all flexors of the finger spoken of, if none of it is cut."""
+    digits = group.digits or _digits_before(scene, group)
+    digits = digits or (scene.setting.digits if len(scene.setting.digits) == 1 else ())
+    others = scene.word_before(group.i) in ("other", "remaining") or scene.next_word(group.j) in ("sheath", "sheaths")
+    if others or _FLEXORS.isdisjoint(scene.words(group.i, group.j)) or _any_hurt(desk, scene, digits):
+        return []
+    return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+
+
+_FLEXORS = frozenset(["flexor", "flexors"])
+
+
+def _any_hurt(desk: Desk, scene: Scene, digits: tuple[str, ...]) -> bool:
+    """Tell whether a tendon of the digits is known to be cut, or was spoken of as hurt before a sentence."""
+    before = ((s, g) for s in desk.having("hurt") if s.sentence.i < scene.sentence.i for g in s.setting.groups)
+    told = [t for s, g in before if g.tendons and not g.reference for t in group_targets(s, g)]
+    return any(t.digit in digits for t in told) or any(desk.is_cut(t) for t in desk.named if t.digit in digits)
+
+
+def _of_one_slip(scene: Scene, group: Group | None) -> bool:
+    """'One slip of the FDS was cut': which one is not said, and nothing of the whole tendon."""
+    if group is None or "FDS" not in group.tendons:
+        return False
+    return any(m.value in ("one", "other") and group.i <= m.i < group.j for m in scene.of("slip"))
+
+
+def same_tendon(scene: Scene, group: Group) -> list[Target]:
+    """'On the index the profundus was cut at 15 mm; on the middle, cut at 4 mm': the same tendon of the next digit."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i]
+    tendons = named[-1].tendons if named else tuple(dict.fromkeys(t.tendon for t in scene.setting.focus))
+    return [Target(d, t) for d in group.digits for t in tendons if has(d, t)] if len(tendons) == 1 else []
+
+
+_EXTENT_OF = (["extent", "of"], ["degree", "of"], ["amount", "of"])
+
+
+def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """A sentence without any subject goes on about the tendon in focus: 'FDS? Intact, both slips.'"""
+    focus = list(scene.setting.focus)
+    digits = set(scene.setting.digits)
+    focus = [t for t in focus if t.digit is None or not digits or t.digit in digits]
+    if mention.value == "intact" and len(focus) != 1:
+        return []
+    first = scene.sentence.i
+    lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
+    lead = [m for m in lead if not (m.i == first and m.j == mention.i and scene.page.breaks[m.j] >= Break.COLUMN)]
+    starts = mention.i - first <= 3 and not lead  # 'Cut     completely divided' is a label and its answer
+    starts = starts or (scene.words(first, first + 2) in _EXTENT_OF and scene.word_before(mention.i) == ":")
+    known = [t for t in focus if desk.extents.get(t) in ("intact", "complete") and desk.extents[t] != mention.value]
+    return [t for t in focus if t not in known] if starts else []
+
+
+def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Target]:
+    """Return the tendons meant by 'both tendons' or 'all tendons': those named so far of the digits spoken of."""
+    before = [g for g in scene.setting.groups if g.digits and g.j <= group.i]
+    digits = group.digits or (before[-1].digits if before else scene.setting.digits)
+    if not before and not group.digits and (listed := _listed_before(desk, scene, group)):
+        return listed
+    if {"listed", "above", "aforementioned"} & set(scene.words(group.i, min(group.j + 3, scene.sentence.j))):
+        return (
+            [t for t in desk.named if t.slip is None and desk.extents.get(t) != "intact"] if value != "intact" else []
+        )
+    named = [t for t in desk.named if t.digit in digits and t.slip is None and desk.extents.get(t) != "intact"]
+    if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
+        lead = scene.words(max(scene.sentence.i, group.i - 3), group.i)
+        of_both = "both" in lead and OF_ITS.issuperset(lead[lead.index("both") + 1 :])  # 'both of its tendons'
+        quantified = of_both or "both" in scene.words(group.i, group.j)
+        if quantified and len(digits) == 1 and digits[0] != "thumb":
+            return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
+    return named if value != "intact" or len(named) > 1 else []
+
+
+def _listed_before(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'FCR, PL and FCU were exposed. All three were completely divided.': so many tendons named right before."""
+    counts = {"both": 2, "two": 2, "three": 3, "3": 3, "four": 4, "4": 4, "five": 5, "5": 5}
+    words = scene.words(group.i, min(group.j + 2, scene.sentence.j))
+    count = next((counts[w] for w in words if w in counts), 0)
+    before = desk.scene_before(scene)
+    if group.i != scene.sentence.i or not count or before is None or words[-1:] in (["tendons"], ["slips"]):
+        return []
+    told = [g for g in before.setting.groups if g.tendons and not (g.reference or g.excepted)]
+    named = list(dict.fromkeys(t for g in told for t in group_targets(before, g)))
+    return named if len(named) == count else []

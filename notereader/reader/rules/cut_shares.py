@@ -1,0 +1,203 @@
+"""How much of a tendon was cut, told as a share: per cent, half, a third."""
+
+from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.groups import Target
+from notereader.reader.page import Break, Mention, Quantity
+from notereader.reader.rules.cut_owners import CUT_LABELS, OF_ITS, of_another_row
+from notereader.reader.rules.suture_owners import respective
+from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.wordlists import word_list
+
+_CUTS_TENDON_WORDS = word_list("tendons", "cuts_tendon_words")
+_FRACTION_CUTS_CUT = word_list("tendons", "fraction_cuts_cut")
+_DRUGS = word_list("tendons", "drugs")
+_REMAINING = word_list("tendons", "remaining")
+
+
+def with_name_of(scene: Scene, mention: Mention, target: Target) -> tuple[int, int]:
+    """Return the words from the tendon's name to the property where they stand close, else the property."""
+    for group in scene.setting.groups:
+        if group.tendons and target.tendon in group.tendons:
+            i, j = min(group.i, mention.i), max(group.j, mention.j)
+            if j - i <= 14:
+                return i, j
+    return mention.i, mention.j
+
+
+def told_in_percent(desk: Desk, scene: Scene) -> None:
+    """Read percentages said of a tendon: 'FDP 60 % cut', 'divided through 40 % of its width'."""
+    for quantity in scene.quantities:
+        if scene.word_before(quantity.i) == "not":
+            continue  # 'was 50 percent, not 30 percent'
+        if scene.word_before(quantity.i) in (">", "over", "above") and not scene.arrow(quantity.i - 1):
+            continue  # 'under 20 percent' is at most so much
+        share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
+        if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
+            behind = _share_of_behind(scene, quantity)
+            if behind:
+                part_cut(desk, scene, behind, quantity.high or 0.0, quantity.i, quantity.j)
+                continue
+            if scene.sentence.prefix and not scene.setting.groups and of_another_row(scene):
+                continue
+            targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
+            targets = _hurt_of(scene, quantity) or targets
+            subject = scene.owner(quantity.i, quantity.j)
+            if not targets and subject is None:
+                asked = scene.words(quantity.i - 2, quantity.i) == ["cut", ":"]
+                targets = list(scene.setting.focus) if asked or quantity.i - scene.sentence.i <= 4 else []
+            elif not targets and not share and subject and subject.group and subject.group.generic == "one":
+                targets = carried(desk, scene)[0] or list(scene.setting.focus)  # '% of tendon cut: 60'
+            peers = [q.i for q in scene.quantities if q.unit == "%"]
+            targets = respective(scene, quantity.i, peers, targets)
+            part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+
+
+def _share_of_behind(scene: Scene, quantity: Quantity) -> list[Target]:
+    """'A nick of about 15 per cent in the FDP; its FDS was intact': the tendon right behind the share."""
+    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - quantity.j <= 3), None)
+    if group is None or scene.next_word(quantity.j) not in ("in", "of"):
+        return []
+    return group_targets(scene, group) if OF_ITS.issuperset(scene.words(quantity.j + 1, group.i)) else []
+
+
+def share_again(desk: Desk, scene: Scene) -> None:
+    """'The radial slip about 80 percent cut, the ulnar one only about 20': the second share without its sign."""
+    signed = [q for q in scene.quantities if q.unit == "%"]
+    for q in scene.quantities if signed else ():
+        bare = not q.unit and q.high is not None and 5 <= q.high < 100 and q.i > signed[0].j
+        group = next((g for g in reversed(scene.setting.groups) if g.j <= q.i), None)
+        if not bare or group is None or not any(slip for _, _, slip in group.pairs) or not scene.told(q.i):
+            continue
+        if scene.next_word(q.j) in ("", ".", ",", ";") and _ABOUT.issuperset(scene.words(group.j, q.i)):
+            part_cut(desk, scene, group_targets(scene, group), q.high or 0.0, q.i, q.j)
+
+
+_ABOUT = frozenset(
+    ["only", "about", "just", "some", "was", "perhaps", "maybe", "around", "roughly", ":", "at", "by", "one"]
+)
+
+
+def listed_shares(desk: Desk, scene: Scene) -> None:
+    """'FDP: IF 100, MF 100, RF 50, LF 0': shares without a sign, told finger by finger behind the tendon."""
+    groups = [g for g in scene.setting.groups if not g.reference]
+    if len(groups) < 3 or not groups[0].tendons or groups[0].digits:
+        return
+    if ":" not in scene.words(groups[0].j, groups[0].j + 1 + (scene.next_word(groups[0].j) in _CUTS_ASKED)):
+        return
+    told = [(g, scene.next_word(g.j)) for g in groups[1:]]
+    shares = [(g, float(word)) for g, word in told if word.isdecimal() and len(word) <= 3 and int(word) <= 100]
+    if len(shares) < 2 or len(shares) != len(told) or not scene.told(groups[0].i):
+        return
+    digits: tuple[str, ...] = ()
+    for group, share in shares:
+        digits = group.digits or digits
+        pairs = (
+            group_targets(scene, group) if group.tendons else [Target(d, t) for d in digits for t in groups[0].tendons]
+        )
+        for target in (t._replace(digit=t.digit or digits[0]) for t in pairs if digits):
+            if share:
+                part_cut(desk, scene, [target], share, group.i, group.j + 1)
+            else:
+                desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 1)], "share of nothing")
+
+
+_CUTS_ASKED = frozenset(["cut", "cuts", "division", "divided", "laceration", "lacerated", "%", "share", "extent"])
+
+
+def _hurt_of(scene: Scene, quantity: Quantity) -> list[Target]:
+    """'... and 40% laceration of the radial slip': the tendon behind, not the one before."""
+    hurt = next((m for m in scene.of("hurt", "extent") if m.i == quantity.j), None)
+    if hurt is None or scene.next_word(hurt.j) != "of":
+        return []
+    behind = next((g for g in scene.setting.groups if 0 < g.i - hurt.j <= 3 and g.tendons), None)
+    return group_targets(scene, behind) if behind is not None else []
+
+
+def _answers_percent(scene: Scene, quantity: Quantity) -> bool:
+    """'% of tendon cut: 60', 'cut %' above a column of figures: the sign stands in the label."""
+    if quantity.unit or not quantity.high or not 5 <= quantity.high <= 100 or quantity.j - quantity.i != 1:
+        return False
+    label = scene.sentence.prefix[-1] if scene.sentence.prefix else (scene.sentence.i, quantity.i)
+    words = scene.words(*label)
+    lone = quantity.i == scene.sentence.i and scene.sentence.j - quantity.j <= 1
+    return "%" in words and not CUT_LABELS.isdisjoint(words) and (lone or words[-1] == ":")
+
+
+def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
+    """Leave out drug strengths, what was left standing, and shares of a pulley."""
+    if quantity.low is None or quantity.low < 5 or quantity.high is None:
+        return False
+    if scene.next_word(quantity.j) == "of" and any(
+        g.tendons and 0 < g.i - quantity.j <= 4 for g in scene.setting.groups
+    ):
+        return True
+    if scene.next_word(quantity.j) in _DRUGS and scene.words(quantity.j, quantity.j + 2)[-1:] != ["its"]:
+        named = not _CUTS_TENDON_WORDS.isdisjoint(scene.words(quantity.j, min(quantity.j + 4, scene.sentence.j)))
+        return scene.next_word(quantity.j) == "of" and named
+    first, last = scene.part(quantity.i)
+    around = scene.words(max(first, quantity.i - 2), min(last, quantity.j + 3))
+    if any(w in _REMAINING for w in around):
+        return False
+    after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3 and m.i < last]
+    return not after
+
+
+def told_as_fraction(desk: Desk, scene: Scene) -> None:
+    """Read fractions said of a tendon's width: 'FDP half cut', 'a nick through a fifth of its width'."""
+    for mention in scene.of("fraction"):
+        upper = mention.j + 1 + (scene.next_word(mention.j + 1) == "a")
+        ranged = scene.next_word(mention.j) in ("to", "-", "or") and any(m.i == upper for m in scene.of("fraction"))
+        if not scene.told(mention.i) or ranged:
+            continue  # of 'half to two thirds' the larger share is the weaker tendon
+        targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
+        behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
+        lead = scene.words(mention.i, behind.i)[1:] if behind is not None else []
+        if behind is not None and "of" in lead and set(lead) <= {"of", "the", "its"} and behind.tendons:
+            targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
+        if not targets and scene.words(scene.sentence.i, scene.sentence.i + 2) == ["it", "was"]:
+            targets = carried(desk, scene)[0] if mention.i - scene.sentence.i <= 3 else []
+        if not targets or not _fraction_cuts(scene, mention):
+            continue
+        part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)
+
+
+def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
+    part_i, part_j = scene.part(mention.i)
+    near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 6))
+    if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
+        return False
+    cut = _FRACTION_CUTS_CUT
+    before = scene.word_before(mention.i)
+    if (
+        before in ("radial", "ulnar")
+        and mention.value != "50"
+        and scene.word_before(mention.i - 1) in (",", "cut", "(")
+    ):
+        return any(w in cut for w in near)  # 'FDP cut, radial third'
+    if before in ("radial", "ulnar"):  # half of the FDS is a slip of it
+        return scene.word_before(mention.i - 1) in ("its", "the") and not any(
+            m.value == "FDS" for m in scene.of("tendon")
+        )
+    column = scene.page.breaks[mention.i] == Break.COLUMN and scene.next_word(mention.j) in ("", ".", ",", ";")
+    if column and any(g.tendons and g.j == mention.i for g in scene.setting.groups):
+        return True  # 'FDS RF    2/3'
+    if before == ":" and any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups):
+        return True  # 'FDS of II: one third, at its radial edge'
+    beside = any(g.tendons and g.j == mention.i for g in scene.setting.groups) and not scene.header
+    if beside and scene.next_word(mention.j) in ("", ".", ",", ";", ")"):
+        return True  # 'MF - FDP complete, FDS 1/2'
+    if before == "by" and scene.word_before(mention.i - 1) in ("hanging", "held", "attached", "connected", "on"):
+        return False  # 'hanging by a third'
+    return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
+
+
+def part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i: int, j: int) -> None:
+    """Note that the share of the words i to j was cut of each target: a partial cut and its percentage."""
+    for target in targets:
+        mention = Mention("extent", "partial", i, j)
+        span = with_name_of(scene, mention, target)
+        if percent >= 100:
+            desk.tendon(scene, target, "extent", "complete", [span], "percent cut")
+        elif percent > 0:
+            desk.tendon(scene, target, "extent", "partial", [span], "percent cut")
+            desk.tendon(scene, target, "extent_percent", percent, [span], "percent cut")

@@ -1,0 +1,52 @@
+"""Tendons torn off or come apart: avulsions, and earlier repairs that gave way."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
+from notereader.reader.needs import needs
+from notereader.reader.scene import Scene, group_targets
+
+GAVE_WAY = frozenset(["way", "ruptured", "parted", "snapped", "dehisced", "failed", "apart"])
+_OLD_REPAIR = frozenset(["repair", "repairs", "suture", "sutures", "join", "tenorrhaphy"])
+
+
+@needs(words=["avulsion"])
+def avulsion(desk: Desk, scene: Scene) -> None:
+    """'Closed avulsion of the profundus': torn off its bone."""
+    words = scene.page.words
+    for k in range(scene.sentence.i, scene.sentence.j):
+        if words[k : k + 2] != ["avulsion", "of"] or not scene.told(k) or scene.negated(k, k + 1):
+            continue
+        groups = [g for g in scene.setting.groups if g.tendons and not g.reference]
+        named = [g for g in groups if 0 < g.i - k <= 3]
+        for target in (t for g in named[:1] for t in group_targets(scene, g) if t.tendon in ("FDP", "FPL", "FDS")):
+            desk.tendon(scene, target, "extent", "complete", [(min(k, named[0].i), max(k + 1, named[0].j))], "avulsion")
+
+
+def gave_way(desk: Desk, scene: Scene) -> None:
+    """'The repair had given way', 'the old suture line has parted': the deep flexor sewn before is in two again."""
+    if GAVE_WAY.isdisjoint(scene.said) or scene.header:
+        return
+    words = scene.page.words
+    for k in range(scene.sentence.i + 1, scene.sentence.j):
+        before = scene.words(max(scene.sentence.i, k - 5), k)
+        if words[k] not in GAVE_WAY or not scene.told(k) or scene.negated(k, k + 1):
+            continue
+        for target in _fell_apart(desk, scene, k, before):
+            desk.tendon(scene, target, "extent", "complete", [(k - len(before), k + 1)], "the repair gave way")
+
+
+def _fell_apart(desk: Desk, scene: Scene, k: int, before: list[str]) -> list[Target]:
+    """Return the tendons found in two at word k: the one named, or that whose repair is spoken of."""
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= k and k - g.j <= _FAR_APART and not g.reference]
+    if named:
+        found = (
+            group_targets(scene, named[-1]) if scene.page.words[k - 1] in _CAME_APART and not scene.of("test") else []
+        )
+        return [t for t in found if t not in desk.extents and t not in desk.treatments]
+    if _OLD_REPAIR.isdisjoint(before) or scene.of("tendon") or len(scene.setting.digits) != 1:
+        return []
+    return [t for t in desk.deep_named if t.digit == scene.setting.digits[0] and t not in desk.extents]
+
+
+_FAR_APART = 7  # words
+_CAME_APART = frozenset(["pulled", "come", "came", "lay", "drawn", "sprung", "given", "fallen"])
