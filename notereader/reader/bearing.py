@@ -19,7 +19,6 @@ from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slips import settle_slips
-from notereader.reader.spoken import hear_pulleys
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
@@ -30,7 +29,6 @@ _LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
-    hear_pulleys(page)
     settle_shared_nouns(page)
     settle_slips(page)
     settle_digits(page)

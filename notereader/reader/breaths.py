@@ -10,8 +10,10 @@ from spacy.tokens import Doc
 from notereader.reader.digits import index_words
 from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
+from notereader.reader.spoken import hear_pulleys
 from notereader.vocabulary.wordlists import word_list
 
+_SHORTEST = 3  # words
 _LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
 _LONGEST = 24  # words; more than any phrase of the vocabulary has
 _TIES = frozenset(["digit", "digit?", "tendon", "slip", "border", "side", "quantifier"])
@@ -20,6 +22,7 @@ _SAYS = word_list("breaths", "says")
 _OPENERS = word_list("breaths", "openers")
 _STARTS = word_list("breaths", "starts")
 _GLUE = word_list("breaths", "glue")
+_LEADS_ON = word_list("breaths", "leads_on")
 _ARTICLES = frozenset(["the", "a", "an"])  # 'the partially cut FDP of the ring finger'
 _QUALIFIED = (["the", "intact"], ["an", "intact"], ["the", "cut"], ["the", "divided"], ["the", "repaired"])
 
@@ -28,6 +31,7 @@ _QUALIFIED = (["the", "intact"], ["an", "intact"], ["the", "cut"], ["the", "divi
 def breaths(doc: Doc) -> Doc:
     """Cut unpunctuated runs of words into sentences, which hold from here on. RETURNS the same Doc."""
     page = page_of(doc)
+    hear_pulleys(page)
     index_words(page)
     cut: list[Sentence] = []
     for sentence in page.sentences:
@@ -55,9 +59,9 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
         begun = by_word.get(k)
-        if said and k - first >= 3 and _begins(page, k, begun):
-            start = _with_opener(page, k, first)
-            if start - first >= 3:
+        if said and k - first >= _SHORTEST and _begins(page, k, begun):
+            start = _with_opener(page, _with_object(page, k, first), first)
+            if start - first >= _SHORTEST:
                 parts.append(Sentence(first, start, sentence.section, sentence.block, False))
                 first, said = start, False
         if begun is not None:
@@ -75,8 +79,70 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
         at = k - 1
         while at > 0 and page.words[at] in ("the", "both", "all", "left", "right", "each"):
             at -= 1
-        return (not _glued(page, at) or _cut_through(page, m, at)) and not _tied(page, k)
-    return bool(word in _STARTS and before not in _GLUE and before not in ("no", "not", "to", "that", "which", "when"))
+        free = not _glued(page, at) or _cut_through(page, m, at) or _own_statement(page, m, at)
+        return free and not _tied(page, k) and not _is_object(page, m, at)
+    if m is not None and m.kind == "endword":
+        return page.words[m.j] in _WERE and page.words[k - 1] not in _GLUE
+    if word == "then" and before == "and":
+        behind = within(page.mentions, k, k + 9)
+        return page.words[k - 2] != "," and any((m.kind, m.value) in _AROUND for m in behind)
+    return bool(word in _STARTS and before not in _GLUE and before not in _LEADS_ON)
+
+
+def _with_object(page: Page, k: int, first: int) -> int:
+    """'And palmaris I cut it out', 'A2 I vented the edge of it': what is told of stands first; return where it begins.
+
+    `k` is the word at which the statement seemed to begin.
+    """
+    words = page.words
+    if words[k] not in ("i", "we"):
+        return k
+    near = [m for m in within(page.mentions, max(first, k - _LONGEST), k) if m.kind in _SUBJECTS]
+    taken_up = next((n for n in range(k + 2, min(k + 8, len(words))) if words[n] in _IT), None)
+    if taken_up is None or not near or near[-1].j != k:
+        return k
+    if any(m.kind in _SUBJECTS for m in within(page.mentions, k, taken_up)):
+        return k
+    start = near[-1].i
+    while any(m.j == start for m in near):  # 'profundus middle'
+        start = next(m.i for m in near if m.j == start)
+    lead = start - 1 - (words[start - 1] == "the")
+    return k if _glued(page, lead) and words[lead] != "and" and not _around_another(page, near, first, start) else start
+
+
+def _around_another(page: Page, near: list[Mention], first: int, start: int) -> bool:
+    """'Profundus index, running stitch around profundus middle I left it': no stitch goes around another finger's."""
+    opens = [m for m in within(page.mentions, first, first + 4) if m.kind in ("tendon", "digit")]
+    return page.words[start - 1] in ("around", "round") and len({m.value for m in opens if m.kind == "tendon"}) == 1
+
+
+def _own_statement(page: Page, m: Mention, at: int) -> bool:
+    """'I left that radial slip was fine', 'I cut it out and the FDS was half cut': a verb of its own follows."""
+    if page.words[at] not in ("that", "it", "and") or _verb_after(page, m.j) is None:
+        return False
+    if page.words[at] == "and":
+        return not any(e.j == at and e.kind in _NAMES for e in within(page.mentions, at - _LONGEST, at))
+    return any(e.j == at and e.kind in _DONE for e in within(page.mentions, at - 4, at))
+
+
+def _is_object(page: Page, m: Mention, at: int) -> bool:
+    """'I released the A1 pulley completely': what is done to it stands before it, and no verb of its own follows."""
+    done = next((e for e in within(page.mentions, at - 2, at + 1) if e.kind in _DONE and e.j == at + 1), None)
+    if done is None or page.words[done.i - 1] in _WAS or _verb_after(page, m.j) is not None:
+        return False
+    again = m.kind == "pulley" and any(e.value == m.value for e in within(page.mentions, done.i - 4, done.i))
+    return again or page.words[done.i - 1] in _DOERS  # 'a cut over the A1 pulley, released the A1 pulley'
+
+
+def _verb_after(page: Page, k: int) -> int | None:
+    """Return the verb behind a name that ends before word k, 'the FDS of the ring finger was', where one follows."""
+    verb = next((n for n in range(k, min(k + 5, len(page.words))) if page.words[n] in _HAS), None)
+    return verb if verb is not None and _all_name(page, k, verb) else None
+
+
+def _all_name(page: Page, i: int, j: int) -> bool:
+    """Tell whether words i to j only go on with a name: '(superficialis) to the little finger'."""
+    return all(page.words[n] in _OF_THE_FINGER or n in page.tendon_words for n in range(i, j))
 
 
 def _glued(page: Page, at: int) -> bool:
@@ -87,15 +153,35 @@ def _glued(page: Page, at: int) -> bool:
 
 def _cut_through(page: Page, m: Mention, at: int) -> bool:
     """'Profundus cut right through superficialis of the small finger has 40%': the second is a subject of its own."""
-    told = (e for e in within(page.mentions, at - 3, at) if e.kind == "extent" and e.j == at + 1)
-    owned = any(e.i - 1 in page.tendon_words for e in told)
-    after = page.words[m.j : m.j + 5]
-    verb = next((n for n, word in enumerate(after) if word in _HAS), None)
-    return owned and verb is not None and _OF_THE_FINGER.issuperset(after[:verb])
+    told = [e for e in within(page.mentions, at - 3, at) if e.kind == "extent" and e.j in (at, at + 1)]
+    if page.words[at] != "through":
+        return False
+    return any(_owned(page, e.i) for e in told) and (_verb_after(page, m.j) is not None or _told_after(page, m.j))
 
 
-_HAS = frozenset(["has", "is", "was", "had"])
-_OF_THE_FINGER = frozenset(["of", "the", "in", "index", "middle", "long", "ring", "small", "little", "finger", "thumb"])
+def _owned(page: Page, i: int) -> bool:
+    """Tell whether the words before word i name whose what follows is: 'profundus to index', 'index and ring all'."""
+    before = [m for m in within(page.mentions, max(0, i - _LONGEST), i) if m.j == i]
+    return any(m.kind in ("tendon", "digit", "quantifier") for m in before)
+
+
+def _told_after(page: Page, k: int) -> bool:
+    """Tell whether a finding follows a name that ends before word k: 'superficialis to little intact'."""
+    told = (m for m in within(page.mentions, k, k + 6) if m.kind in ("extent", "hurt"))
+    return any(_all_name(page, k, m.i) for m in told)
+
+
+_HAS = frozenset(["has", "is", "was", "had", "were"])
+_WAS = frozenset(["was", "were", "is", "are", "been", "be", "being", "got"])
+_WERE = frozenset(["were", "are", "was", "looked"])
+_IT = frozenset(["it", "that", "them"])
+_DOERS = frozenset(["i", "we", "and", "then", "to", "he", "she", "also"])
+_DONE = frozenset(["deed", "opened", "restored"])
+_AROUND = frozenset([("pattern", "running"), ("pattern", "running locking"), ("role", "peripheral")])
+_NAMES = _TIES | _SUBJECTS
+_OF_THE_FINGER = frozenset(
+    ["of", "to", "the", "and", "in", "index", "middle", "long", "ring", "small", "little", "finger", "thumb"]
+)
 
 
 def _tied(page: Page, k: int) -> bool:

@@ -12,6 +12,7 @@ from spacy.language import Language
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
+from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
 from notereader.vocabulary.terms import Term, terms
@@ -63,7 +64,8 @@ class Mentions:
                 found[meaning.layer].append(Mention(meaning.kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family(found["mentions"])
         page.headings = longest(found["headings"])
-        page.cues = [c for c in sorted(found["cues"], key=_first_word) if not _takes_back(page, c)]
+        cues = sorted(found["cues"], key=_first_word)
+        page.cues = [c for c in cues if not (_takes_back(page, c) or _in_a_size(page, c))]
         page.elements = longest(found["elements"])
         return doc
 
@@ -76,6 +78,11 @@ def _takes_back(page: Page, cue: Mention) -> bool:
         return False  # cells of a grid
     after = [w for w in page.words[cue.j : cue.j + 3] if w != ","]
     return after[:1] != [] and (after[0] in _AFTER_NO or after[:2] in _AGAIN)
+
+
+def _in_a_size(page: Page, cue: Mention) -> bool:
+    """'Three zero prolene': a size as it is spoken, which denies nothing."""
+    return page.words[cue.i : cue.j] == ["zero"] and cue.i > 0 and count_of(page.words[cue.i - 1]) > 0
 
 
 _AFTER_NO = word_list("spoken", "after_no")

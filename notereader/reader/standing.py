@@ -17,6 +17,7 @@ from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.questions import mark_unanswered, question_of
+from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
@@ -93,6 +94,7 @@ def standing(doc: Doc) -> Doc:
         _mark_cues(page, sentence, cues)
         mark_wishes(page, sentence)
         _mark_misquoted(page, sentence)
+        mark_taken_back(page, sentence)
         _mark_disregarded(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
@@ -585,8 +587,15 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     ended = any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
+    anew = anew or speaker_anew(page.words[i:j])
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
 
 
+def speaker_anew(words: list[str]) -> bool:
+    """Tell whether the speaker begins a statement: 'A2 was not cut I vented A4', not 'not that I could see'."""
+    return any(a not in _LEADS_ON and b in ("i", "we") for a, b in pairwise(words))
+
+
+_LEADS_ON = frozenset(["that", "which", "as", "what", "think", "believe", "because", "not", "no", "nothing"])
 _SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it"])

@@ -104,3 +104,67 @@ def test_a_tendon_behind_while_is_of_the_finger_before(joint: str) -> None:
         "middle FDP": "complete",
         "middle FDS": "complete",
     }
+
+
+def test_a_list_of_cuts_without_a_stop() -> None:
+    run = (
+        "panga to the right wrist last night zone four so what i found superficialis to index and middle both cut "
+        "through superficialis to little intact profundus to index cut through profundus to middle cut through median "
+        "nerve intact all tendon ends were clean cut the hand sits well"
+    )
+    assert each(run, "extent") == {
+        "index FDS": "complete",
+        "middle FDS": "complete",
+        "small FDS": "intact",
+        "index FDP": "complete",
+        "middle FDP": "complete",
+    }
+    assert set(each(run, "ends")) == {"index FDS", "middle FDS", "index FDP", "middle FDP"}
+
+
+@pytest.mark.parametrize(
+    ("run", "ulnar"),
+    [
+        (
+            "ring finger opened in zigzag the FDP was intact and the FDS had about a twenty percent cut on the ulnar "
+            "slip I did not repair that radial slip was fine so closed that one and the skin was closed with nylon",
+            "left",
+        ),
+        (
+            "index finger explored through the wound the profundus was whole the superficialis was cut halfway "
+            "through on its ulnar slip and I sutured it with four oh pds and the radial slip was intact skin closed",
+            "repaired",
+        ),
+    ],
+)
+def test_a_slip_that_opens_its_own_statement(run: str, ulnar: str) -> None:
+    treated = each(run, "treatment")
+    assert [value for name, value in treated.items() if name.endswith("ulnar")] in ([ulnar], [])
+    assert not [name for name in treated if name.endswith("radial")]
+
+
+@pytest.mark.parametrize(
+    ("run", "a2"),
+    [
+        (
+            "ring finger fdp repaired four strands with four oh ticron a three was in bits so I took it out a two was "
+            "preserved a four we had to open up about half of it distal half to let the repair go through",
+            "intact",
+        ),
+        (
+            "ring finger fdp repaired four strands with four oh ticron the a three was shredded so I took it out and "
+            "the a two I snipped the last five millimetres of it a four we had to open up the distal half of it",
+            "vented",
+        ),
+    ],
+)
+def test_pulleys_spelt_out_begin_their_own_statements(run: str, a2: str) -> None:
+    assert each(run, "finding", "pulleys") == {"ring A3": "excised", "ring A2": a2, "ring A4": "vented"}
+
+
+def test_what_is_told_of_stands_before_who_did_it() -> None:
+    run = (
+        "wrist laceration on glass zone five the FCR was cut all the way and palmaris all the way FCR two zero prolene "
+        "figure of eight and palmaris I cut it out it was in the way of the nerve median nerve with eight zero nylon"
+    )
+    assert each(run, "treatment") == {"FCR": "repaired", "PL": "excised"}

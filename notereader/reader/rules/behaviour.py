@@ -392,6 +392,9 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
         if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] == "unticked":
             continue
         between = scene.words(cue.j, i)
+        spent = any(m.i == cue.i and m.j == i for m in scene.of("gap"))
+        if free and between and (spent or scene.page.words[i] == "no"):
+            continue  # 'no gapping no triggering good cascade' as it is dictated: each 'no' is of its own noun
         if not _BOUNDS.isdisjoint(between) or max(scene.page.breaks[cue.j : i + 1]) >= Break.COLUMN:
             continue
         if any(g.digits and cue.j < g.i and g.j == i and not g.tendons for g in scene.setting.groups) and (

@@ -402,4 +402,12 @@ def _only_smoothed(desk: Desk, target: Target, unsure: str) -> bool:
     `unsure` is what to take one for of which nothing is told.
     """
     extent = desk.extents.get(target) or desk.extents.get(Target(target.digit, target.tendon))
-    return extent == "partial" and desk.treatments.get(target, unsure) not in ("", "repaired")
+    if extent != "partial":
+        return False
+    return desk.treatments.get(target, unsure) not in ("", "repaired") or _edge_only(desk, target)
+
+
+def _edge_only(desk: Desk, target: Target) -> bool:
+    """'Just a running 5-0 to bring the cut edge down': a suture around the cut and no core, so no ends met."""
+    told = {f.field for f in desk.told_of("repairs", (target.digit, target.tendon, target.slip)) if not f.header}
+    return "peripheral" in told and told.isdisjoint(("size", "stitch", "strands"))

@@ -69,6 +69,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             continue  # 'a gap of 1 mm; one more simple stitch put in'
         reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
         value, i, j = _doubled(scene, mention)
+        value = _same_as_before(desk, scene, mention) or value
         targets, doubts = suture_owners(desk, scene, i, j)
         for target in respective(scene, mention.i, peers, targets):
             desk.tendon(scene, target, "stitch", value, [(i, j)], "core stitch named", *doubts, *reasons)
@@ -108,6 +109,14 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
     times = before[-1:] in (["2x"], ["double"]) or before in (["2", "x"], ["x", "2"])
     return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
+
+
+def _same_as_before(desk: Desk, scene: Scene, mention: Mention) -> str:
+    """'Modified Kessler for the FPL, then index FDS same Kessler': the full name of the one told before, else ''."""
+    if scene.word_before(mention.i) != "same":
+        return ""
+    told = [f.value for f in desk.findings if (f.group, f.field) == ("repairs", "stitch") and f.order < mention.i]
+    return next((str(value) for value in told[-1:] if str(value).endswith(f" {mention.value}")), "")
 
 
 def _second_of_it(scene: Scene, mention: Mention) -> int:

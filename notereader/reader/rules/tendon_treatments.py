@@ -278,7 +278,10 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
     if {"unrepaired", "unsutured", "unsewn"} & set(scene.words(mention.i, mention.j + 1)):
         return False
     first, _ = scene.part(mention.i)
-    said = [m for m in scene.of("gap", "glide", "bulk", "tension") if m.i < mention.i and mention.i - m.i <= 20]
+    results = scene.of("gap", "glide", "bulk", "tension")
+    if scene.next_word(mention.j) in ("it", "that", "with") and any(0 < m.i - mention.j <= 6 for m in results):
+        return True  # 'so we left it with a bit of tension'
+    said = [m for m in results if m.i < mention.i and mention.i - m.i <= 20]
     said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
     return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
