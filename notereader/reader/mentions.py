@@ -15,7 +15,8 @@ from spacy.tokens import Doc
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
-from notereader.vocabulary.terms import Term, terms
+from notereader.vocabulary.sutures import sizes
+from notereader.vocabulary.terms import AFTER_SIZE, Term, terms
 from notereader.vocabulary.wordlists import word_list
 
 _Key = tuple[str, str, str]  # layer, kind, value
@@ -61,7 +62,12 @@ class Mentions:
             for meaning in self.meanings[key]:
                 if meaning.exact and not _as_written(page, i, j, meaning.exact):
                     continue
-                found[meaning.layer].append(Mention(meaning.kind, meaning.value, i, j, respelt.get(i, "")))
+                kind = meaning.kind
+                if kind == AFTER_SIZE:
+                    if i == 0 or page.words[i - 1] not in sizes():
+                        continue
+                    kind = "material"
+                found[meaning.layer].append(Mention(kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family(found["mentions"])
         page.headings = longest(found["headings"])
         cues = sorted(found["cues"], key=_first_word)

@@ -34,17 +34,21 @@ _SAME_LENGTH = str.maketrans(
 # What a line that only draws a rule is made of.
 _RULE = "-=~_.*|#+>< "
 
+_IN_WORDS = "(?:one|two|three|four|five|six)"
 # A line that belongs to the fax machine or the printer.
 _HEADER_LINE = re.compile(
     rf"""[ ]*(?:
         .*\b(?:e?fax|facsimile|faxed)\b.*{_D}{{1,2}}[:.]{_D}{{2}}.*
-      | .*\b(?:page|pg\.?|p\.|sheet)[ ]*{_D}{{1,3}}[ ]*(?:of|/|-)[ ]*{_D}{{1,3}}\b[ |]*
+      | .*\b(?:page|pg\.?|p\.|sheet)[ ]*{_D}{{1,3}}[ ]*(?:of|/|-)[ ]*{_D}{{1,3}}\b[ |=~-]*
+      | .*\bp[ ]{_D}{{1,2}}[ ](?:of|/)[ ]{_D}{{1,2}}[ |=~-]*
+      | .*\b(?:page|sheet)[ ]+{_IN_WORDS}[ ]+of[ ]+{_IN_WORDS}\b[ |=~-]*
+      | [ =~-]*(?:end[ ]of[ ])?(?:page|pg\.?|p\.?|sheet)[ ]*{_D}{{1,2}}[ ](?:ends?|cont(?:inue[sd]|'?d|\.)?|over)[ =~.-]*
       | .*\b(?:page|pg\.?)[ ]*{_D}{{3}}/{_D}{{3}}[ ]*
     )$""",
     re.VERBOSE | re.IGNORECASE,
 )
 # No line without one of these is a header; looking for them spares most lines the pattern.
-_HEADER_HINTS = ("fax", "facs", "page", "pg", "p.", "heet")
+_HEADER_HINTS = ("fax", "facs", "page", "pg", "p.", "heet", " p ")
 
 # Most words are plain: letters alone, not begun as a figure may be misread, and no hyphen, figure or quote behind them.
 # Found first, they need none of the other patterns tried; those would read them just so.
@@ -61,7 +65,7 @@ _TOKEN = re.compile(
         | (?<![0-9A-Za-z]){_D}{{1,2}}-[A-Za-z]{{3,9}}-(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z]))
   | (?P<joint>(?<![0-9A-Za-z])(?:MCPJ?s?|MPJ?s?|PIPJ?s?|DIPJ?s?|IPJ?s?|W)(?=[0-9]{{1,2}}(?![0-9A-Za-z/.,-]))
         |(?<![0-9A-Za-z])(?:FD[PS]|fd[ps])(?=[2-5](?![0-9A-Za-z/.-])))
-  | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])[ ]?[-/.][ ]?[0O](?![0-9A-Za-z]|[.,][0-9]
+  | (?P<size>\#?(?<![0-9A-Za-z.,])(?:1[O0-2]|[1-9l])(?:[ ]?[-/.][ ]?|')[0O](?![0-9A-Za-z"']|[.,][0-9]
         |/[0-9]{{2,4}}(?![0-9-])|[ ]?(?:mm|cm|ml|g|kg|mg|%|[xX][ ]|K-?wire)))
   | (?P<times>(?<![0-9A-Za-z])[xX](?=[0-9]{{1,2}}(?:(?:-[0-9]{{1,2}})?/(?:7|52|12)|wks?|weeks)?(?![0-9A-Za-z/])))
   | (?P<term>(?<![0-9A-WYZa-wyz])[0-9OlI]{{1,2}}(?:-[0-9]{{1,2}})?/(?:7|52|12)(?![0-9A-Za-z/]))
@@ -94,6 +98,8 @@ _WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
+# Filled choices of a template: "{CLEAN/RAGGED: CLEAN}", "{WEEKS: 6}"; an answer with a bar in it is still a choice.
+_CHOSEN = re.compile(r"\{(?P<asked>[^:{}\n]{1,60}: *)(?P<answer>(?! )[^:/|{}*_\n]{1,60}?) *\}")
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(
     r"(?<=[^\n])\{(?! ?[xXvV]? ?\})[^{}\n]{0,200}\}|"
@@ -104,6 +110,8 @@ _UNFILLED = re.compile(
 # "zone [ IIB ]  bite [ 9 ] mm": a form whose answers stand in boxes; a single letter there is only a tick.
 _BOXED = re.compile(r"(?<=[A-Za-z0-9)])( {1,12})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]")
 _FEWEST_BOXED = 6
+# Answers that say nothing without what was asked.
+_BARE_ANSWERS = frozenset(["none", "nil", "no", "yes", "n", "y"])
 
 # No choice without one of these; looking for them first spares most notes the pattern.
 _UNFILLED_MARKS = ("{", "[", "**", "__", "(blank", "(left", "(empty")
@@ -117,6 +125,9 @@ _LED_TITLES = re.compile(r"^ *\.{3,} [^\n.]+(?:\.{3,} [^\n.]+)+$", re.MULTILINE)
 # Three lines or more of 'FCU | through': a label and its answer, parted by one bar.
 _PAIR = r"^ *+[A-Za-z][^|\n:]{1,30}?(?<! ) *+\|[^|\n:]*+$"
 _PAIRS = re.compile(rf"{_PAIR}(?:\n{_PAIR}){{2,}}", re.MULTILINE)
+
+# A space that parts words but not columns, in place of signs that are taken out.
+_NO_WIDTH = "\x1f"
 
 # Looked up once for every word.
 _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, Break.LINE, Break.BLANK
@@ -135,6 +146,7 @@ def without_noise(text: str) -> str:
     if "..." in work:
         work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
+        work = _CHOSEN.sub(_chosen, work)
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
         if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
             work = _BOXED.sub(_unboxed, work)
@@ -148,6 +160,20 @@ def without_noise(text: str) -> str:
         return "\n".join(lines)
     work = "\n".join("\x00" * len(line) if blank else line for line, blank in zip(lines, noise, strict=True))
     return _GAP.sub(_closed, work).replace("\x00", " ")
+
+
+def _chosen(choice: re.Match[str]) -> str:
+    """Return only the answer of '{CLEAN/RAGGED: CLEAN}', at its place; an open answer stays as it was."""
+    whole, answer = choice.group(), choice.group("answer")
+    if "or" in answer.casefold().split():
+        return whole
+    bare = answer.casefold() in _BARE_ANSWERS
+    if bare and "/" not in choice.group("asked"):
+        return f"{_NO_WIDTH}{whole[1:-1]}{_NO_WIDTH}"  # '{GAP: none}'
+    labelled = choice.string[: choice.start()].rstrip(" ").endswith(":")
+    before = choice.start("answer") - choice.start()
+    lead = ":" if bare and not labelled else _NO_WIDTH  # 'Gap {YES/NO: NO}'
+    return lead + _NO_WIDTH * (before - 1) + answer + _NO_WIDTH * (len(whole) - before - len(answer))
 
 
 def _unboxed(box: re.Match[str]) -> str:
@@ -306,4 +332,4 @@ def _break(work: str, last: int, start: int) -> int:
     lines = work.count("\n", last, start)
     if lines:
         return _BLANK if lines > 1 else _LINE
-    return _COLUMN if start > last + 1 else _SPACE
+    return _COLUMN if start > last + 1 + work.count(_NO_WIDTH, last, start) else _SPACE

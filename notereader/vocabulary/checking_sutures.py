@@ -37,7 +37,8 @@ def material_faults(raw: dict[str, Any], values: frozenset[str]) -> list[EntryFa
     entries, faults = _entries(file, raw, "material", "name", Material)
     faults += _against_values(file, "material", entries, values, "repairs.material")
     words = {name: list(entry.get("words", [])) for name, entry in entries.items()}
-    faults += _worded(file, "material", words)
+    shorts = {name: list(entry.get("after_size", [])) for name, entry in entries.items()}
+    faults += _worded(file, "material", {name: [*found, *shorts[name]] for name, found in words.items()})
     for name, found in words.items():
         if not found:
             mend = "list the words by which notes name it"

@@ -25,12 +25,16 @@ class Stitch(BaseModel):
 
 
 class Material(BaseModel):
-    """A suture material with the words notes use for it; trade names are words a note may contain, nothing more."""
+    """A suture material with the words notes use for it; trade names are words a note may contain, nothing more.
+
+    `after_size` words mean the material only right behind a size: 'PP' is polypropylene in '5-0 PP', else a bone.
+    """
 
     model_config = ConfigDict(frozen=True, extra="forbid")
 
     name: str
     words: tuple[str, ...]
+    after_size: tuple[str, ...] = ()
     source: str
     note: str = ""
 

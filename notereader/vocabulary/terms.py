@@ -13,6 +13,8 @@ from notereader.vocabulary.sutures import materials, stitches
 # Each of these files holds tables [kind."value"] with `words` and a `source`.
 TERM_FILES = ("anatomy.toml", "headings.toml", "findings.toml", "cues.toml", "care.toml")
 
+AFTER_SIZE = "material after a size"  # the kind of words that mean a material only there
+
 
 class Term(BaseModel):
     """One meaning: `kind` says what sort of thing it is, `value` which one, `words` how notes write it.
@@ -45,5 +47,8 @@ def terms() -> tuple[Term, ...]:
     found = [term for name in TERM_FILES for term in terms_of(name, resource_file(name))]
     for s in stitches().values():
         found.append(Term(kind="stitch", value=s.name, words=(s.name, *s.aliases), source=s.source))
-    found += [Term(kind="material", value=m.name, words=m.words, source=m.source) for m in materials().values()]
+    for m in materials().values():
+        found.append(Term(kind="material", value=m.name, words=m.words, source=m.source))
+        if m.after_size:
+            found.append(Term(kind=AFTER_SIZE, value=m.name, words=m.after_size, source=m.source))
     return tuple(found)

@@ -20,6 +20,7 @@ RING = "Ring finger. FDP completely divided and repaired with a core suture of "
         ("3\u20110", "3-0"),
         ("2\u22120", "2-0"),
         ("\uff14-\uff10", "4-0"),
+        ("4'0", "4-0"),
     ],
 )
 def test_sizes_however_written(written: str, size: str) -> None:
@@ -28,7 +29,7 @@ def test_sizes_however_written(written: str, size: str) -> None:
     assert quote_of(note, "ring FDP", "size").strip("#") == written.strip("#")
 
 
-@pytest.mark.parametrize("words", ["3-0 scale", "3/0/2031", "14/0", "1.0 mm", "4/10", "0/10 pain"])
+@pytest.mark.parametrize("words", ["3-0 scale", "6'0\" tall", "3/0/2031", "14/0", "1.0 mm", "4/10", "0/10 pain"])
 def test_figures_that_are_no_sizes(words: str) -> None:
     assert told(f"Ring finger. FDP completely divided and repaired. It measured {words}.", "size") == {}
 
@@ -74,6 +75,11 @@ def test_slips_of_a_scanner(note: str, field: str, value: object) -> None:
         "Sheet 1/2",
         "hospital name    page 003/004",
         "=== fax received 09:12 ===",
+        "----- TRANSMISSION ----- SHEET 1 / 2 -----",
+        "North Quay Hosp.   R hand, index    page two of three - - -",
+        "North Quay Hosp.   L WRIST      p 2 of 2",
+        "          --- p 1 ends ---",
+        "page 1 continued",
     ],
 )
 def test_a_page_header_in_mid_sentence_is_passed_over(header: str) -> None:
@@ -99,6 +105,42 @@ def test_a_page_header_in_mid_sentence_is_passed_over(header: str) -> None:
 def test_choices_nobody_made(choice: str) -> None:
     note = f"Ring finger. FDP completely divided and repaired with 4-0 nylon. Core: {choice}."
     assert told(note, "strands") == {}
+
+
+@pytest.mark.parametrize(
+    ("choice", "field", "value"),
+    [
+        ("Core: {STRANDS: 6} strands.", "strands", 6),
+        ("Ends {CLEAN/RAGGED/CRUSHED: CLEAN}.", "ends", "clean"),
+        ("Core 3-0 {MATERIAL: nylon, braided}.", "material", "nylon"),
+        ("Epitendinous {YES/NO: NO}.", "peripheral", "absent"),
+        ("Epitendinous: {NONE/RUNNING/CROSS-STITCH: RUNNING} 6-0.", "peripheral_pattern", "running"),
+        ("Tested passively, {GAP: none}.", "gap", "none"),
+        ("Gap {YES/NO: YES}.", "gap", "seen"),
+    ],
+)
+def test_choices_made_in_braces(choice: str, field: str, value: object) -> None:
+    assert told(f"Ring finger. FDP divided and repaired. {choice}", field) == {"ring FDP": {field: value}}
+
+
+@pytest.mark.parametrize("choice", ["{GAP: none / 1 mm}", "{GAP: }", "{GAP:***}", "{GAP: none or seen}", "{GAP: ___}"])
+def test_braces_with_no_answer(choice: str) -> None:
+    assert told(f"Ring finger. FDP divided and repaired. {choice}. Closed.", "gap") == {}
+
+
+@pytest.mark.parametrize(
+    ("short", "material"),
+    [("4-0 FW", "polyblend"), ("4'0 PP", "polypropylene"), ("4/0 ny", "nylon")],
+)
+def test_short_names_of_materials_behind_a_size(short: str, material: str) -> None:
+    assert told(f"Ring finger. FDP divided and repaired with {short}.", "material") == {
+        "ring FDP": {"material": material}
+    }
+
+
+def test_a_short_name_alone_is_no_material() -> None:
+    note = "Ring finger. FDP divided at the level of the PP and repaired with 4-0 suture."
+    assert told(note, "material") == {}
 
 
 @pytest.mark.parametrize(
