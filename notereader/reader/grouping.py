@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
-from notereader.reader.manner import mark_manner
+from notereader.reader.manner import mark_manner, names_place
 from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
@@ -65,6 +65,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
     for atom in atoms:
         if run and (
             not _glued(page, run[-1].j, atom.i, quantifiers)
+            or names_place(page, atom.i, atom.j)
             or _next_slip(page, run[-1], atom)
             or _new_list(run, atom, page, atoms)
             or _after_both(run, atom, page, atoms)

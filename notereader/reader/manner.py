@@ -7,11 +7,19 @@ from notereader.vocabulary.wordlists import word_list
 LIKE = frozenset(["like", "as"])
 _CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
 _PARTS_OF = (["insertion"], ["decussation"], ["chiasm"], ["bifurcation"])
-_PLACING = frozenset(["to", "of", "at", "past", "beyond", "near", "behind", "above", "below", "under", "over"])
+_PLACING = frozenset(
+    ["to", "of", "at", "past", "beyond", "near", "behind", "above", "below", "under", "over", "after", "before", "from"]
+)
 
 
 def _leads_to_place(before: list[str]) -> bool:
     return bool(before) and before[-1] in _PLACING
+
+
+def names_place(page: Page, i: int, j: int) -> bool:
+    """Tell whether the tendon of words i to j is only named for a place: 'zone I, distal to the FDS insertion'."""
+    before = page.words[max(0, i - 2) : i]
+    return page.words[j : j + 1] in _PARTS_OF and _leads_to_place(before[:-1] if before[-1:] == ["the"] else before)
 
 
 def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
@@ -59,13 +67,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or "same" in page.words[max(sentence.i, group.i - 8) : group.i]
     if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 in page.tendon_words:
         group.reference = True  # 'RF FDP as MF FDP.'
-    if (
-        group.tendons
-        and not group.digits
-        and page.words[group.j : group.j + 1] in _PARTS_OF
-        and _leads_to_place(before)
-    ):
-        group.reference = True  # 'zone I, distal to the FDS insertion: torn through'
+    if group.tendons and not group.digits and names_place(page, group.i, group.j):
+        group.reference = True
     if group.tendons and not group.digits and _at_its_part(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'divided just short of the insertion of the superficialis'
     if _same_as(page.words[max(sentence.i, group.i - 6) : group.i]):

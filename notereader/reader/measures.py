@@ -50,7 +50,7 @@ UNITS: dict[str, tuple[str, float]] = {
     **dict.fromkeys(("mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters", "mil"), ("mm", 1.0)),
     **dict.fromkeys(("mrn", "rnm"), ("mm", 1.0)),  # as a fax may show it
     **dict.fromkeys(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters", "crn"), ("mm", 10.0)),
-    **dict.fromkeys(("%", "percent", "pct", "procent"), ("%", 1.0)),
+    **dict.fromkeys(("%", "percent", "pct", "procent", "pc"), ("%", 1.0)),
     **dict.fromkeys(("degrees", "degree", "deg", "degs", "\u00b0"), ("deg", 1.0)),
     **dict.fromkeys(("day", "days"), ("day", 1.0)),
     **dict.fromkeys(("week", "weeks", "wk", "wks", "w"), ("week", 1.0)),

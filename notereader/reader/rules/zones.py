@@ -12,7 +12,7 @@ def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
-    if _by_finger(desk, scene):
+    if _in_pairs(desk, scene) or _by_finger(desk, scene):
         return
     _zone_heading(desk, scene)
     for mention in _zones(scene):
@@ -53,6 +53,24 @@ def zones(desk: Desk, scene: Scene) -> None:
                     [(mention.i, mention.j)],
                     "zone of the cut tendons of a digit",
                 )
+
+
+def _in_pairs(desk: Desk, scene: Scene) -> bool:
+    """'Zone 3 in the ring, zone 2 in the small finger', 'Z3 in D4, D5 Z2': a zone and a finger, pair by pair."""
+    told = [m for m in scene.of("zone", "digit") if scene.told(m.i)]
+    pairs = [(a, b) if a.kind == "zone" else (b, a) for a, b in zip(told[::2], told[1::2], strict=False)]
+    digits = {digit.value for _, digit in pairs}
+    if len(pairs) < _FEWEST_PAIRS or len(told) % 2 or len(digits) < len(pairs) or scene.of("tendon"):
+        return False
+    if any(zone.kind == digit.kind for zone, digit in pairs) or "respectively" in scene.said or _is_extensor(scene):
+        return False
+    for zone, digit in pairs:
+        span = [(min(zone.i, digit.i), max(zone.j, digit.j))]
+        desk.add(scene, "repairs", (digit.value, "*", None), "zone", zone.value, span, "zone and finger in pairs")
+    return True
+
+
+_FEWEST_PAIRS = 2
 
 
 def _by_finger(desk: Desk, scene: Scene) -> bool:
