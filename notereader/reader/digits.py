@@ -102,9 +102,49 @@ def _number_digits(page: Page) -> None:
                 k += 1
                 continue
             break
-    made += _ray_of(page, taken) + _ticked_digits(page) + _numbered_fingers(page, taken) + _lettered_lines(page)
+    made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page)
+    made += _numbered_fingers(page, taken) + _lettered_lines(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+def _numeral_labels(page: Page, taken: set[int]) -> list[Mention]:
+    """'Digits: II, III', then 'II | FDP | 100 %' and 'III: no gap': Roman numerals that head what is told of a finger.
+
+    Only in a note that says so, by that label or by a column of its own with the title 'Finger'.
+    """
+    words, count = page.words, len(page.words)
+    spots = [k for k in range(count) if words[k] in _ROMAN and k not in taken and page.raw(k, k + 1).isupper()]
+    if len({words[k] for k in spots}) < _FEWEST_NUMERALS:
+        return []
+    titles = [k for k in range(count - 1) if words[k] in _PLURALS and page.breaks[k] >= Break.LINE]
+    titled = any(words[k + 1] == "|" or page.breaks[k + 1] == Break.COLUMN for k in titles)
+    listed: list[int] = []
+    for k in range(count - 2):
+        if words[k] in _PLURALS and words[k + 1] == ":" and page.breaks[k + 2] < Break.LINE:
+            n = k + 2
+            while n in spots:
+                listed.append(n)
+                n += 1 + (words[n + 1 : n + 2] in ([","], ["and"], ["+"], ["&"], ["/"]))
+    if not titled and len(listed) < _FEWEST_NUMERALS:
+        return []
+    labels = [k for k in spots if k + 1 < count and _heads_its_own(page, k)]
+    return [Mention("digit", _NUMBERED[words[k]], k, k + 1) for k in sorted({*listed, *labels})]
+
+
+_FEWEST_NUMERALS = 2
+
+
+def _heads_its_own(page: Page, k: int) -> bool:
+    """Tell whether word k opens a line as a cell of its own, or a clause with a colon behind it."""
+    opens = page.breaks[k] >= Break.LINE
+    if opens and (page.words[k + 1] == "|" or page.breaks[k + 1] >= Break.COLUMN):
+        return True
+    clause = opens or page.words[k - 1] in (".", ";", ",", "-", ":")
+    return (clause and page.words[k + 1] == ":") or (opens and page.words[k + 1] in _PULLEYS)
+
+
+_PULLEYS = frozenset(["a1", "a2", "a3", "a4", "a5", "p1", "p2", "p3"])
 
 
 def _ray_of(page: Page, taken: set[int]) -> list[Mention]:

@@ -42,7 +42,8 @@ _HEADER_LINE = re.compile(
       | .*\b(?:page|pg\.?|p\.|sheet)[ ]*{_D}{{1,3}}[ ]*(?:of|/|-)[ ]*{_D}{{1,3}}\b[ |=~-]*
       | .*\bp[ ]{_D}{{1,2}}[ ](?:of|/)[ ]{_D}{{1,2}}[ |=~-]*
       | .*\b(?:page|sheet)[ ]+{_IN_WORDS}[ ]+of[ ]+{_IN_WORDS}\b[ |=~-]*
-      | [ =~-]*(?:end[ ]of[ ])?(?:page|pg\.?|p\.?|sheet)[ ]*{_D}{{1,2}}[ ](?:ends?|cont(?:inue[sd]|'?d|\.)?|over)[ =~.-]*
+      | [ =~-]*(?:end[ ]of[ ])?(?:page|pg\.?|p\.?|sheet)[ ]*{_D}{{1,2}}[ ]
+        (?:ends?|cont(?:inue[sd]|'?d|\.)?|over)[ =~.-]*
       | .*\b(?:page|pg\.?)[ ]*{_D}{{3}}/{_D}{{3}}[ ]*
     )$""",
     re.VERBOSE | re.IGNORECASE,

@@ -1,0 +1,55 @@
+"""What a writer would do in another case: 'with a six-strand repair I would ...', 'I should of course have used four'.
+
+The first names a repair only to compare with; the second tells of what was not done.
+"""
+
+from notereader.reader.page import Page, Sentence, within
+
+_MODALS = frozenset(["would", "should", "could", "might"])
+_WRITERS = frozenset(["i", "we", "one", "you", "surgeons"])
+_LEADS = frozenset(["with", "after", "for", "following", "in", "on", "given", "behind"])
+_ANY = frozenset(["a", "an", "any", "every", "such", "two", "four", "six", "eight", "2", "4", "6", "8", "some"])
+_QUALITY = frozenset(["strandword", "stitch", "hold", "material", "role", "looped", "bite", "pulley", "deed"])
+_ADVERBS = frozenset(["of", "course", "certainly", "gladly", "then", "always", "also", "rather", "perhaps", "not"])
+# 'I would have him in a splint' is an order; 'I would have used' tells of what was not done.
+_SOMEBODY = frozenset(["him", "her", "them", "the", "it", "you", "your", "this", "his", "a", "an", "no", "to"])
+_ENDS = frozenset([";", ".", "but", "however", "yet"])
+_FAR = 14  # words of a lead
+
+
+def mark_musings(page: Page, sentence: Sentence) -> None:
+    """Set aside what a sentence says of another case, or of what the writer would have done."""
+    if _MODALS.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 1):
+        if words[k] in _MODALS and words[k - 1] in _WRITERS:
+            _mark_lead(page, sentence, k - 1)
+            _mark_undone(page, sentence, k)
+
+
+def _mark_lead(page: Page, sentence: Sentence, subject: int) -> None:
+    """'After a two-strand suture of a fresh tendon I would be more careful': the case that is thought of."""
+    words = page.words
+    begin = subject
+    while begin > sentence.i and words[begin - 1] not in _ENDS:
+        begin -= 1
+    while begin < subject and words[begin] in ("and", "so", ",", "(", "-"):
+        begin += 1
+    lead = words[begin:subject]
+    named = any(m.kind in ("digit", "tendon") for m in within(page.mentions, begin, subject))
+    if not 1 < len(lead) <= _FAR or lead[0] not in _LEADS or lead[1] not in _ANY or named:
+        return
+    if any(m.kind in _QUALITY for m in within(page.mentions, begin, subject)):
+        page.mark(begin, subject, "considered")
+
+
+def _mark_undone(page: Page, sentence: Sentence, k: int) -> None:
+    """'I should of course have used four strands': none were used."""
+    words = page.words
+    n = k + 1
+    while n < sentence.j and words[n] in _ADVERBS:
+        n += 1
+    if words[n : n + 1] == ["have"] and n + 1 < sentence.j and words[n + 1] not in _SOMEBODY:
+        end = next((m for m in range(n, sentence.j) if words[m] in _ENDS), sentence.j)
+        page.mark(k - 1, end, "considered")
