@@ -235,11 +235,22 @@ def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Menti
 
 
 def _whole_behind(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
-    """'complete laceration of FDP, FDS intact': what is called whole behind a comma is no part of that list."""
-    if atom.kind != "tendon" or page.words[run[-1].j : atom.i] != [","]:
+    """'Complete laceration of FDP, FDS intact', '... with the FDS intact': what is called whole is no part of the list."""
+    between = [w for w in page.words[run[-1].j : atom.i] if w not in _DETERMINERS]
+    if between not in ([","], ["with"], [",", "with"]):
         return False
-    whole = any(m.kind == "extent" and m.value == "intact" and m.i == atom.j for m in mentions)
-    return whole and any(m.kind == "extent" and m.value != "intact" and 0 <= run[0].i - m.j <= 4 for m in mentions)
+    own = [m for m in within(mentions, atom.i, atom.j + _NAME) if m.kind in ("tendon", "digit")]
+    end = max((m.j for m in own), default=atom.j)
+    end += page.words[end : end + 1] == ["being"]
+    if not any(m.kind == "tendon" for m in own):
+        return False
+    whole = any(m.kind == "extent" and m.value == "intact" and m.i == end for m in mentions)
+    cut = [m for m in mentions if m.kind == "extent" and m.value != "intact" and m.j <= run[0].i]
+    return whole and bool(cut) and ("with" in between or run[0].i - cut[-1].j <= _NAME)
+
+
+_DETERMINERS = frozenset(["the", "its", "his", "her", "their"])
+_NAME = 4  # words
 
 
 def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:

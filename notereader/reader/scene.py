@@ -419,6 +419,8 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
             continue
         if not between or not _JOINS.issuperset(between) or _PLACES.issuperset(between):
             break
+        if between[:2] == [",", "with"]:
+            break  # 'division of all four FDS, with the FPL intact'
         joined.append(before)
     return joined[::-1]
 

@@ -19,6 +19,7 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         cut_through(scene, mention)
         or _of_the_exception(scene, mention)
         or _headed_list(scene, mention)
+        or _objects_of(scene, mention)
         or _listed_behind(scene, mention)
     )
     if headed:
@@ -107,6 +108,26 @@ def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
     listed = [s for s in scene.subjects if s.i >= mention.j]
     ended = next((m.i for m in scene.of("extent", "deed", "hurt") if m.i > mention.j + colon), scene.sentence.j)
     return [t for s in listed if s.j <= ended and s.group for t in group_targets(scene, s.group) if s.group.tendons]
+
+
+def _objects_of(scene: Scene, mention: Mention) -> list[Target]:
+    """'Complete division of the FCR, the median nerve and the PL': all tendons of a list that nerves part."""
+    words, first = scene.page.words, mention.j + (scene.next_word(mention.j) == "of")
+    if mention.value != "complete" or first == mention.j:
+        return []
+    others = [m.i for m in scene.of("extent", "deed", "hurt") if m.i >= first]
+    stops = [k for k in range(first, scene.sentence.j) if words[k] in _LIST_ENDS]
+    end = min([*others, *stops, scene.sentence.j])
+    listed = [g for g in scene.setting.groups if first <= g.i and g.j <= end and g.tendons and not g.reference]
+    parted = any(s.group is None for s in scene.subjects if first <= s.i < end)
+    if not parted or not listed or listed[-1].j < max(s.j for s in scene.subjects if first <= s.i < end) - 3:
+        return []
+    return [t for g in listed for t in group_targets(scene, g)]
+
+
+_LIST_ENDS = frozenset(
+    [";", ".", ":", "-", "with", "while", "whereas", "which", "but", "was", "were", "is", "are", "had", "leaving"]
+)
 
 
 def _listed_behind(scene: Scene, mention: Mention) -> list[Target]:
