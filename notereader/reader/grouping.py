@@ -235,7 +235,7 @@ def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Menti
 
 
 def _whole_behind(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
-    """'Complete laceration of FDP, FDS intact', '... with the FDS intact': what is called whole is no part of the list."""
+    """'Laceration of FDP, FDS intact', '... with the FDS intact': what is called whole is no part of the list."""
     between = [w for w in page.words[run[-1].j : atom.i] if w not in _DETERMINERS]
     if between not in ([","], ["with"], [",", "with"]):
         return False

@@ -83,8 +83,8 @@ def count_told(desk: Desk, scene: Scene, at: int) -> int:
         return own
     if last < scene.sentence.j and _THOSE.issubset(scene.words(*scene.part(last))):
         return max(0, _count_in(scene, *scene.part(last)))  # 'and all three of them ran freely'
-    if not _takes_up(scene.words(first, last)):
-        return 0
+    if not _takes_up(scene.words(first, last)) or "others" in scene.words(first, last):
+        return 0  # '...; the others had none' is of those not counted
     while first > scene.sentence.i:
         first, last = scene.part(first - 1)
         own = _count_in(scene, first, last)

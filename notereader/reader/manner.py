@@ -1,5 +1,7 @@
 """How a group of tendons stands in its sentence: spoken of, only compared with, left out, or named in passing."""
 
+from itertools import pairwise
+
 from notereader.reader.groups import Group
 from notereader.reader.page import Page, Sentence
 from notereader.vocabulary.wordlists import word_list
@@ -163,14 +165,19 @@ def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
     return not _TOUCHED.isdisjoint(before) or not _MATCHED.isdisjoint(before[-3:])
 
 
-_DONOR = frozenset(["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"])
+_AS_GRAFT = ("as", "graft")
+_TAKEN = ["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"]
+_DONOR = frozenset([*_TAKEN, "bridged", "interposed"])
+_SMALL_OF_DONOR = frozenset(["the", "a", "of", "his", "her", "free", "with", "by"])
 
 
 def _is_donor(page: Page, group: Group) -> bool:
     """'A strip of palmaris longus', 'palmaris longus graft': what was taken to mend something else."""
     after = page.words[group.j : group.j + 2]
-    lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in ("the", "a", "of", "his", "her", "free")]
-    taken = {"harvested", "harvest", "harvesting"} & set(page.words[group.j : group.j + 8])
+    lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in _SMALL_OF_DONOR]
+    behind = page.words[group.j : group.j + 8]
+    taken = {"harvested", "harvest", "harvesting"} & set(behind) or _AS_GRAFT in pairwise(behind)
+    taken = taken or ("as", "a", "graft") in zip(behind, behind[1:], behind[2:], strict=False)
     return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1])) or (
         lead[-1:] != [] and lead[-1] in _DONOR
     )

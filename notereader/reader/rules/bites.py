@@ -255,6 +255,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     if not _GONE.isdisjoint(after) or ("taken" in after and "from" in after) or _taken_off(scene, q):
         return False  # '3 mm taken off each side'
+    if scene.words(q.i - 2, q.i) == ["taken", "back"] and "needle" not in scene.said:
+        return False  # 'the ends were mashed and were taken back 3 mm'
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
     opened = [m for m in scene.of("opened") if m.j <= q.i and q.i - m.j <= 4]

@@ -244,6 +244,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if foreign(scene, mention.i, mention.j) or scene.sentence.section in ("indication", "diagnosis"):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    if "bridged" in scene.words(mention.j, scene.sentence.j):
+        return False  # 'a gap of 4 cm was bridged with the palmaris longus'
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False
     if word == "nothing opened" and {"vented", "released"} & set(scene.words(mention.j, mention.j + 4)):

@@ -286,6 +286,11 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
     for k in range(scene.sentence.i + 1, scene.sentence.j):
         if words[k] not in ("none", "nothing") or not scene.told(k):
             continue
+        rest = [g for g in scene.setting.groups if k - _SHORT <= g.j <= k and _REST & set(scene.words(g.i, g.j))]
+        if rest:  # 'added to the two profundi; the others had none'
+            for target in others(desk, scene, rest[0], desk.sewn()) if told else []:
+                desk.tendon(scene, target, "peripheral", "absent", [(rest[0].i, k + 1)], RULE)
+            continue
         named = [g for g in scene.setting.groups if g.tendons and g.j <= k and not g.reference]
         had = told and bool(named) and words[k - 1] in _HAD and scene.next_word(k + 1) in _CLOSES
         around = bool(named) and named[-1].j == k and _AROUND & set(scene.words(named[-1].i - 3, named[-1].i))
@@ -295,6 +300,8 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
             desk.tendon(scene, target, "peripheral", "absent", spot, RULE)
 
 
+_SHORT = 3  # words
+_REST = frozenset(["other", "others"])
 _HAD = frozenset(["had", "got", "received", "has", "needed", "was", "given"])
 _CLOSES = frozenset(["", ".", ",", ";", "because", "as", "and"])
 _AROUND = frozenset(["around", "round", "on"])

@@ -6,7 +6,9 @@ from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_shares import with_name_of
+from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.trimming import NO_END_PIECE
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
 
@@ -24,7 +26,7 @@ _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
 _LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
 
-@needs(kinds=["deed"], words=["bone", "n", "no"])
+@needs(kinds=["deed"], words=["bone", "n", "no", "wove", "woven", "bridged"])
 def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
@@ -41,6 +43,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     _likewise(desk, scene)
     _to_bone(desk, scene)
     _of_the_joint(desk, scene)
+    grafted_with(desk, scene)
 
 
 _SEWN_TITLES = (["sewn"], ["repaired"], ["sutured"], ["stitched"], ["sewn", "?"], ["repaired", "?"], ["sutured", "?"])
@@ -111,12 +114,17 @@ def _likewise(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "treatment", "repaired", [(group.i, group.j + 1)], "treatment repaired")
 
 
+_INSTEAD = (["rather", "than"], ["instead", "of"])
+
+
 def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     """Return the treatment a deed word says here, or None where it says none."""
     word = " ".join(scene.words(mention.i, mention.j))
     value = mention.value
     if value == "tenodesed" and _no_tenodesis(scene, mention):
         return None
+    if value == "repaired" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) in _INSTEAD:
+        return None  # 'excised rather than sewn'
     if value in ("repaired", "left") and _sewn_otherwise(scene, mention):
         return None
     if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
@@ -389,7 +397,7 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
     near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
     if "discarded" in scene.words(mention.i, mention.j):
         return False
-    lengths = [q.j - 1 for q in scene.quantities if q.unit == "mm"]
+    lengths = [q.j - 1 for q in scene.quantities if q.unit == "mm" and (q.high or q.low or 0) < NO_END_PIECE]
     of_each = any(0 < mention.i - k <= 9 and "of" in scene.words(k, mention.i) for k in lengths)
     return (
         bool(near & {"stump", "stumps", "ends", "end", "edges"})

@@ -22,6 +22,7 @@ _STUMP_NAMES = frozenset(
 )
 _ENDS_TOLD = frozenset(["and", "the", "one", "of", "a", "about", "another", "on", "at", "side", "to"])
 _OFF_EACH = [["off", word] for word in ("each", "both", "either", "every", "one")]
+NO_END_PIECE = 20  # mm; so much is no trimming of an end: 'the superficialis was excised over 3 cm'
 _REACH = 9  # words between a length and the verb it belongs to
 
 
@@ -38,6 +39,8 @@ def trimmed(desk: Desk, scene: Scene) -> None:
         verb = _verb(scene, q, lengths)
         if "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i) or _of_what_stays(scene, q):
             continue  # 'defect of 10 mm after trimming'
+        if verb is not None and verb.value == "excised" and (q.high or 0) >= NO_END_PIECE:
+            continue
         if verb is None or foreign(scene, q.i, q.j) or _of_pulley(desk, scene, q) or not _of_tendon(desk, scene, verb):
             continue
         targets = _owners(desk, scene, q)

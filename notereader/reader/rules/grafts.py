@@ -1,0 +1,29 @@
+"""A tendon mended with a graft whose donor is named: 'the palmaris longus as a graft, woven into both ends'."""
+
+from notereader.reader.desk import Desk, carried
+from notereader.reader.groups import Target
+from notereader.reader.scene import Scene, group_targets
+
+_SETS_IN = frozenset(["wove", "woven", "weave", "weaves", "bridged", "interposed", "pulvertaft"])
+
+
+def grafted_with(desk: Desk, scene: Scene) -> None:
+    """Lay down as grafted the tendon that the palmaris longus, a donor, was set into."""
+    donor = next((g for g in scene.setting.groups if g.tendons == ("PL",) and g.reference), None)
+    if donor is None or _SETS_IN.isdisjoint(scene.said) or not scene.told(donor.i) or scene.of("pulley"):
+        return  # 'a strip of palmaris longus woven between the tags: a serviceable A4'
+    verbs = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in _SETS_IN and scene.told(k)]
+    verbs = [k for k in verbs if not scene.negated(k, k + 1)]
+    if not verbs:
+        return
+    named = [g for g in scene.setting.groups if g.tendons and not g.reference]
+    targets = (
+        [t for g in named for t in group_targets(scene, g)] or carried(desk, scene)[0] or list(scene.setting.focus)
+    )
+    span = (min(donor.i, verbs[0]), max(donor.j, verbs[0] + 1))
+    for target in [t for t in targets if _mended(desk, t)]:
+        desk.tendon(scene, target, "treatment", "grafted", [span], "grafted with a named donor")
+
+
+def _mended(desk: Desk, target: Target) -> bool:
+    return target.tendon != "PL" and desk.extents.get(target) != "intact"

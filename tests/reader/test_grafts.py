@@ -1,0 +1,49 @@
+"""Tendons mended with a graft whose donor is named, and tendons taken out instead of being sewn."""
+
+import pytest
+from reader_sentences import told
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I took the palmaris longus as a graft and wove it into both stumps, held with 3-0 Ethibond.",
+        "The defect was bridged with palmaris longus, a Pulvertaft weave at each end, 3-0 Ethibond.",
+    ],
+)
+def test_the_donor_is_not_the_tendon_mended(words: str) -> None:
+    found = told(f"Left thumb. The FPL was torn in two. {words}", "treatment", "size")
+    assert found == {"thumb FPL": {"treatment": "grafted", "size": "3-0"}}
+
+
+def test_a_bridged_defect_is_no_gap_of_a_repair() -> None:
+    note = "Ring finger. FDP completely cut. A gap of 4 cm was bridged with palmaris longus, woven into both ends."
+    assert told(note, "gap", "gap_mm") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["was excised over 3 cm rather than sewn", "was excised instead of repaired", "was resected rather than sutured"],
+)
+def test_taken_out_rather_than_sewn(words: str) -> None:
+    note = f"Ring finger. The FDS was completely divided and {words}."
+    assert told(note, "treatment", "trimmed_mm") == {"ring FDS": {"treatment": "excised"}}
+
+
+def test_ends_taken_back_are_no_purchase() -> None:
+    note = "Ring finger. FDP divided, its ends were mashed and taken back 3 mm. Repaired with 4-0 nylon."
+    assert told(note, "purchase_mm") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "without"),
+    [
+        ("A running epitendinous 6-0 was added to the two profundi; the others had none.", {"index FDS", "ring FDS"}),
+        ("The profundi had an epitendinous suture of 6-0. The others received none.", {"index FDS", "ring FDS"}),
+    ],
+)
+def test_the_others_had_no_peripheral_suture(words: str, without: set[str]) -> None:
+    note = f"FDP and FDS of the index and ring fingers completely divided and repaired with 4-0 nylon. {words}"
+    found = told(note, "peripheral")
+    assert {name for name, facts in found.items() if facts["peripheral"] == "absent"} == without
+    assert found["index FDP"] == found["ring FDP"] == {"peripheral": "present"}
