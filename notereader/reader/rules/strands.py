@@ -5,8 +5,9 @@ from itertools import pairwise, zip_longest
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
-from notereader.reader.measures import NUMBER_WORDS, count_of
+from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
+from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.lost_strands import lay_the_rest, less_the_lost, lost
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import respective, suture_owners
@@ -40,7 +41,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
         return []
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts)
-    counts = [_read_instead(scene, count) for count in counts]
+    counts = [put_right(scene, count) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     gone = lost(scene)
     whole, counts = counts, less_the_lost(counts, gone) if gone is not None else counts
@@ -57,21 +58,6 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if whole:
         desk.strands_at = scene.sentence.j
     return whole
-
-
-def _read_instead(scene: Scene, count: tuple[int, int, int]) -> tuple[int, int, int]:
-    """'For six strands read four': the count that takes the place of the one before it."""
-    _, i, j = count
-    i -= scene.word_before(i) in _QUOTES
-    j += scene.next_word(j) in _QUOTES
-    if scene.word_before(i) != "for" or scene.next_word(j) != "read":
-        return count
-    k = j + 1 + (scene.next_word(j + 1) in _QUOTES)
-    instead = count_of(scene.next_word(k))
-    return (instead, k, k + 1) if instead else count
-
-
-_QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
 
 
 def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
@@ -243,6 +229,8 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
         k += 1  # 'strands: 2 / 4 / 6 -> 4'
     if k == j and page.words[k : k + 1] in (["was"], ["were"], ["is"]) and _counted_label(page, j):
         k += 1  # 'number of strands was four'
+    if k == j and page.words[k : k + 2] == ["should", "read"] and _count_at(page, k + 2):
+        return _count_at(page, k + 2), k + 3  # 'strands should read four'
     if (k == j and j != virtual and not _counted_label(page, j)) or k >= end:
         return None, j
     return _count_at(page, k), k + 1

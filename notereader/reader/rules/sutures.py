@@ -135,6 +135,8 @@ def _only_supports(desk: Desk, scene: Scene, thread: Thread, target: Target) -> 
     fixed = any(f.field == "stitch" and f.value in ("pull-out", "anchor") for f in told)
     if thread.role != CORE or not fixed or target in desk.redone or scene.of("anchor", "strandword"):
         return False
+    if is_correction(scene) or any(m.value == CORE and m.j <= thread.i for m in scene.of("role")):
+        return False  # 'the core stitch was 3-0 Prolene, not 2-0'
     first, last = scene.part(thread.i)
     if any(first <= m.i < last for m in scene.of("button")) or not thread.size:
         return False

@@ -583,7 +583,8 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
         return focus
     if value == "grafted" and scene.header and "tendon" in scene.said and not _OF_NERVES & scene.kinds:
         return desk.deep_named if len(desk.deep_named) == 1 else []  # '(x) Tendon graft'
-    if value == "repaired" and near and not scene.header:
+    to_bone = value == "reinserted" and not _OF_BONE.isdisjoint(scene.said)  # 'Reattached to bone with 2-0'
+    if (value == "repaired" or to_bone) and near and not scene.header:
         return _sewn_now(desk, scene, mention)
     return []
 
@@ -594,7 +595,7 @@ _OF_NERVES = frozenset(["structure", "sided", "anynerve", "anyartery"])
 def _sewn_now(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """'FDP cut through. Repaired.', 'It was sutured the same day': the cut tendons spoken of just before."""
     words = scene.words(mention.i, mention.j) or [""]
-    noun = not words[-1].endswith("ed") and words[-1] not in ("sewn", "rep'd", "rpr'd")
+    noun = not any(w.endswith("ed") for w in words) and words[-1] not in ("sewn", "rep'd", "rpr'd")
     if _of_other_kind(desk, scene) or words in (["secured"], ["was", "fixed"]) or (noun and not _opens(scene, mention)):
         return []
     focus = [t for t in scene.setting.focus if desk.is_cut(t)]
