@@ -203,19 +203,21 @@ def _mark_muscles(page: Page, sentence: Sentence) -> None:
 
 def _mark_stranger(page: Page, sentence: Sentence) -> None:
     """'Addendum on a different patient (filed in error): "index FDP, eight strands"': nothing of this hand."""
-    if _OTHER.isdisjoint(sentence.said):
+    if _PATIENTS.isdisjoint(sentence.said):
         return
     words = page.words[sentence.i : sentence.j]
     pairs = list(pairwise(words))
     another = any(
-        first in _OTHER and second in _PATIENTS and _LIKENING.isdisjoint(words[max(0, k - 2) : k])
+        second in _PATIENTS
+        and (first in _OTHER or (first in _IN_TURN and _LIKENING.isdisjoint(words[max(0, k - 2) : k])))
         for k, (first, second) in enumerate(pairs)
     )
     if another or any(first in _PATIENTS and second in ("before", "after") for first, second in pairs[-2:]):
         page.mark(sentence.i, sentence.j, "teaching")
 
 
-_OTHER = frozenset(["different", "another", "wrong", "other", "before", "previous", "next", "earlier", "after"])
+_OTHER = frozenset(["different", "another", "wrong", "other"])
+_IN_TURN = frozenset(["previous", "next", "earlier"])
 _PATIENTS = frozenset(["patient", "chart", "case"])
 _LIKENING = frozenset(["in", "as", "like", "than", "before", "after", "until", "between", "for"])
 _RISKS = word_list("standing", "risks")
