@@ -8,6 +8,7 @@ from notereader.reader.page import Break, Page, Sentence, page_of
 _OPENED, _CLOSED = frozenset(["[", "(", "{"]), frozenset(["]", ")", "}"])
 _DRAWN = {"\u2610": False, "\u25a1": False, "\u2611": True, "\u2612": True}  # boxes drawn as one sign: ticked or not
 BOX_SIGNS = _OPENED | _DRAWN.keys()  # no box without one of these
+BOX_ENDS = _CLOSED | _DRAWN.keys()  # what stands right before the option of a box
 _NOTHING = (["none"], ["nil"])
 _LONGEST_LABEL = 6  # words
 _READ_AS_CELLS = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # other rows are read as a whole

@@ -347,8 +347,11 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
 
 
 def _times_four(page: Page, j: int) -> bool:
-    """'FDP x 4 intact', 'FDS (x4)'; not 'FDP x 4 strands'."""
-    after = [w for w in page.words[j : j + 4] if w not in ("(", ")")]
+    """'FDP x 4 intact', 'of the FDS tendons all four were cut'; not 'FDP x 4 strands'."""
+    after = [w for w in page.words[j : j + 5] if w not in ("(", ")")]
+    told = after[1:] if after[:1] in (["were"], ["are"], ["had"], [","]) else after
+    if told[:2] == ["all", "four"] and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
+        return True
     return after[:2] == ["x", "4"] and after[2:3] not in (["strand"], ["strands"], ["-"], ["core"])
 
 

@@ -111,8 +111,9 @@ def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
             and between[0] in ("in", "for", "on")
             and between[-1] in ("the", "in", "for", "on")
         ):
+            named = {t for g in scene.setting.groups if g.j <= q.i for t in g.tendons}
+            kinds = set(group.tendons) or named or {t.tendon for t in scene.setting.focus}
             found = [t for t in desk.repairable(group.digits) if not group.tendons or t.tendon in group.tendons]
-            kinds = {t.tendon for t in scene.setting.focus}
             return [t for t in found if t.tendon in kinds] or found
     return []
 

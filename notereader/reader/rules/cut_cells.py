@@ -1,6 +1,8 @@
 """How far a tendon was cut, told by a bare word in a cell of a grid or as the answer on a form."""
 
+from notereader.reader.boxes import BOX_ENDS, BOX_SIGNS
 from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
 from notereader.reader.rules.cut_likeness import CUT
 from notereader.reader.rules.cut_shares import part_cut
 from notereader.reader.scene import Scene, group_targets
@@ -31,21 +33,40 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
             desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
 
 
+def labels_extent(scene: Scene, mention: Mention) -> bool:
+    """'DIVISION  [ ] complete  [x] partial', 'Division: partial': a word that asks how far, and does not tell it."""
+    words, k = scene.page.words, mention.j
+    if mention.i == mention.j:  # of the label of a cell
+        return any(m.j > m.i for m in scene.of("extent"))
+    if mention.i != scene.sentence.i or words[mention.i] not in _ASKS_CUT or k >= scene.sentence.j:
+        return False
+    answered = any(m.i > k and scene.told(m.i) for m in scene.of("extent"))
+    return words[k] in BOX_SIGNS or (words[k] in (":", "?") and answered)
+
+
 def answered_cut(desk: Desk, scene: Scene) -> None:
-    """'Cut: complete', 'Zone: II   Condition: explored, intact' on a line under the tendon it is asked of."""
+    """'Cut: complete', 'Zone: II   Condition: explored, intact', 'CUT  [ ] complete  [x] partial' under a tendon."""
     words, focus = scene.page.words, scene.setting.focus
     if len(focus) != 1 or any(g.tendons or g.digits for g in scene.setting.groups):
         return
     asked = range(scene.sentence.i, scene.sentence.j - 1)
-    k = next((k for k in asked if words[k] in _ASKS_CUT and words[k + 1] == ":"), None)
+    marks = BOX_SIGNS | {":"}
+    k = next((k for k in asked if words[k] in _ASKS_CUT and words[k + 1] in marks), None)
     told = [m for m in scene.of("extent") if k is not None and m.i > k + 1 and scene.told(m.i)]
-    if k is None or len(told) != 1 or told[0].value == "contused" or told[0].i - k > _SOON_ANSWERED:
+    if k is None or len(told) != 1 or told[0].value == "contused":
+        return
+    boxed = words[k + 1] in BOX_SIGNS
+    if (told[0].i - k > _SOON_ANSWERED and not boxed) or (boxed and words[told[0].i - 1] not in BOX_ENDS):
         return
     if not scene.negated(told[0].i, told[0].j):
         desk.tendon(scene, focus[0], "extent", told[0].value, [(k, told[0].j)], f"extent {told[0].value}")
+    share = next((q for q in scene.quantities if boxed and q.unit == "%" and 0 <= q.i - told[0].j <= _NEAR), None)
+    if share is not None and told[0].value == "partial" and share.high:
+        part_cut(desk, scene, [focus[0]], share.high, share.i, share.j)
 
 
 _SOON_ANSWERED = 5  # words
+_NEAR = 3  # words
 _ASKS_CUT = frozenset(["cut", "extent", "division", "damage", "laceration", "injury", "state", "status", "condition"])
 
 

@@ -4,7 +4,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
 from notereader.reader.groups import DIGITS, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
-from notereader.reader.rules.cut_cells import FAR, answered_cut, cell_of_cut, cell_of_how_far
+from notereader.reader.rules.cut_cells import FAR, answered_cut, cell_of_cut, cell_of_how_far, labels_extent
 from notereader.reader.rules.cut_likeness import (
     CUT,
     IN_ITS,
@@ -30,7 +30,7 @@ from notereader.reader.rules.cut_shares import (
 )
 from notereader.reader.rules.given_way import GAVE_WAY, avulsion, gave_way
 from notereader.reader.rules.parted import attributive
-from notereader.reader.scene import Scene, group_targets
+from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
 _IS_DEED_WORDS = word_list("tendons", "is_deed_words")
@@ -73,7 +73,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     if scene.sentence.section in ("instructions", "closure", "admin"):
         return
     for mention in scene.of("extent"):
-        if scene.told(mention.i) and mention.value != "contused":
+        if scene.told(mention.i) and mention.value != "contused" and not labels_extent(scene, mention):
             _extent(desk, scene, mention)
             if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
                 part_cut(desk, scene, cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
@@ -279,9 +279,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
         closes = closes or scene.words(mention.j, mention.j + 2) in _IN_FULL
         closes = closes or any(g.i == mention.j and g.digits for g in scene.setting.groups)  # dictated without stops
-        named = (
-            subject is not None and subject.group is not None and bool(subject.group.tendons or subject.group.digits)
-        )
+        listed = series(scene, subject, mention.i) if subject is not None else []
+        named = any(s.group is not None and (s.group.tendons or s.group.digits) for s in listed)
         if not (closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6):
             return False
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'

@@ -160,7 +160,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     if value == "trimmed" and _sewn_next(desk, scene, mention):
         return None
     if not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
-        return "left" if scene.negated(mention.i, mention.j) else None  # 'the nick did not require suture'
+        unsewn = value == "repaired" and scene.negated(mention.i, mention.j)
+        return "left" if unsewn else None  # 'the nick did not require suture'
     if scene.negated(mention.i, mention.j, 3) and scene.next_word(mention.j) in ("to", "onto"):
         return None  # 'the little bit on the bone I could not sew to'
     if scene.negated(mention.i, mention.j, 3):
