@@ -47,3 +47,30 @@ def test_the_others_had_no_peripheral_suture(words: str, without: set[str]) -> N
     found = told(note, "peripheral")
     assert {name for name, facts in found.items() if facts["peripheral"] == "absent"} == without
     assert found["index FDP"] == found["ring FDP"] == {"peripheral": "present"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The PL was left unrepaired, and so was the partial cut of the FCU.",
+        "The PL was not sutured, nor was the FCU.",
+    ],
+)
+def test_left_as_well(words: str) -> None:
+    note = f"Left wrist. PL completely cut, FCU cut through a third. {words}"
+    assert told(note, "treatment") == {"FCU": {"treatment": "left"}, "PL": {"treatment": "left"}}
+
+
+def test_each_with_a_suture_of_some_size_is_of_those_named() -> None:
+    note = (
+        "Left wrist. FDP of the index completely cut, FCU cut through a third. I repaired the FDP of the index and the "
+        "FDP of the middle finger, each with a modified Kessler suture of 3-0 nylon."
+    )
+    assert "treatment" not in told(note)["FCU"]
+
+
+@pytest.mark.parametrize(
+    "words", ["4-0 Ethibond (the 3-0 was opened and not used)", "4-0 Ethibond; a 3-0 was put aside"]
+)
+def test_a_suture_that_was_only_opened(words: str) -> None:
+    assert told(f"Ring finger. FDP completely cut and repaired with {words}.", "size") == {"ring FDP": {"size": "4-0"}}

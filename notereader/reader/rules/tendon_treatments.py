@@ -43,6 +43,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     _likewise(desk, scene)
     _to_bone(desk, scene)
     _of_the_joint(desk, scene)
+    _left_too(desk, scene)
     grafted_with(desk, scene)
 
 
@@ -112,6 +113,28 @@ def _likewise(desk: Desk, scene: Scene) -> None:
         if deeds and not later and not scene.negated(deeds[-1].i, deeds[-1].j):
             for target in group_targets(scene, group):
                 desk.tendon(scene, target, "treatment", "repaired", [(group.i, group.j + 1)], "treatment repaired")
+
+
+def _left_too(desk: Desk, scene: Scene) -> None:
+    """'The PL was left unrepaired, and so was the cut of the FCU', 'PL not sutured, nor was the FCU': left as well."""
+    words = scene.page.words
+    for k in range(scene.sentence.i + 2, scene.sentence.j - 1):
+        if words[k] not in _TOO or words[k + 1] not in ("was", "were") or not scene.told(k):
+            continue
+        group = next((g for g in scene.setting.groups if 0 < g.i - k <= _FAR_TOO and g.tendons), None)
+        deeds = [d for d in scene.of("deed") if d.j <= k and scene.told(d.i) and d.value in ("repaired", "left")]
+        last = _deed(desk, scene, deeds[-1]) if deeds else None
+        others = [m for m in scene.of("deed", "extent") if group is not None and m.i >= group.j]
+        if group is None or last != "left" or others:
+            continue
+        for target in group_targets(scene, group):
+            if desk.extents.get(target) != "intact":
+                desk.tendon(scene, target, "treatment", "left", [(k, group.j)], "treatment left")
+
+
+_TOO = frozenset(["so", "as", "nor", "neither"])
+_FAR_TOO = 8  # words
+_SUTURE_OF = (["suture", "of"], ["sutures", "of"])
 
 
 _INSTEAD = (["rather", "than"], ["instead", "of"])
@@ -488,6 +511,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "others" and value == "repaired":
         cut = [t for t in desk.cut() if t not in desk.treatments and t.slip is None]
         return others(desk, scene, group, cut)
+    if group.generic == "all" and scene.words(mention.i, mention.j) in _SUTURE_OF:
+        return []  # 'each with a modified Kessler suture of 3-0 Prolene'
     if group.generic == "all" and value == "repaired":
         cut = [t for t in desk.cut(group.digits or None) if t not in desk.treatments and t.slip is None]
         return cut or _named_before(desk, scene, group)

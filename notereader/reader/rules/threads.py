@@ -202,7 +202,9 @@ def is_old(scene: Scene, thread: Thread) -> bool:
         return False  # 'FDS was repaired first using 4-0 Ethibond'
     if before == ["out", "of"] and scene.words(thread.i - 3, thread.i - 2) in (["run"], ["ran"], ["running"]):
         return True  # 'we had run out of 3-0 by then'
-    behind = scene.words(thread.j, min(thread.j + 10, scene.sentence.j))
+    end = min(thread.j + 10, scene.sentence.j)
+    another = [k for _, k, _ in find_sizes(scene) if k >= thread.j]  # '4-0 (the 3-0 was opened and not used)'
+    behind = scene.words(thread.j, min([end, *another]))
     if ("given", "up") in pairwise(behind[: behind.index(";")] if ";" in behind else behind):
         return True  # 'a loop of steel wire was first prepared, and given up as too stiff'
     if any(pair in _PUT_ASIDE for pair in pairwise(behind)):
