@@ -202,7 +202,21 @@ def _is_determiner(word: str) -> bool:
 
 
 def _with_opener(page: Page, k: int, first: int) -> int:
-    start = k
+    start = _with_place(page, k, first)
     while start - 1 > first and page.words[start - 1] in _OPENERS:
         start -= 1
     return start
+
+
+def _with_place(page: Page, k: int, first: int) -> int:
+    """'..., and in the ring finger the profundus was cut': the finger that leads goes with what follows it."""
+    at = k - (page.words[k - 1] == "the")
+    finger = next((m for m in within(page.mentions, at - 3, at) if m.kind == "digit" and m.j == at), None)
+    if finger is None:
+        return k
+    lead = finger.i - 1 - (page.words[finger.i - 1] == "the")
+    joined = lead - 1 > first and page.words[lead - 1] in _JOINS
+    return lead if page.words[lead] in ("in", "on", "for") and joined else k
+
+
+_JOINS = frozenset([",", ";", "and", "while", "whereas", "but", "then"])

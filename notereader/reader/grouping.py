@@ -67,6 +67,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             not _glued(page, run[-1].j, atom.i, quantifiers)
             or names_place(page, atom.i, atom.j)
             or _next_slip(page, run[-1], atom)
+            or _next_subject(page, run, atom)
             or _new_list(run, atom, page, atoms)
             or _after_both(run, atom, page, atoms)
             or _after_result(run, atom, page)
@@ -292,6 +293,15 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
     """'40% of the ulnar slip, radial slip uninjured': behind a comma alone the other slip begins a new statement."""
     between = page.words[before.j : atom.i]
     return before.kind == atom.kind == "slip" and between in ([","], [",", "the"], [",", "its"])
+
+
+def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:
+    """'Trimmed 2 mm on the FDP, the FDS was too thin': behind a comma the singular verb is of the second alone."""
+    between = page.words[run[-1].j : atom.i]
+    return atom.kind == run[-1].kind == "tendon" and between == [",", "the"] and page.words[atom.j] in _SINGULAR
+
+
+_SINGULAR = frozenset(["was", "is", "had", "has"])
 
 
 def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3) -> bool:

@@ -11,6 +11,9 @@ CUT_LABELS = word_list("tendons", "cut_labels")
 OF_ITS = frozenset(["of", "the", "its", "his", "her", "their", "these"])
 
 
+_OTHER_PARTS = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery")
+
+
 def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
     if scene.sentence.prefix and not scene.setting.groups and scene.mentions and of_another_row(scene):
@@ -55,8 +58,8 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if group.every and not (group.digits or group.generic):
         return _in_every_finger(scene, group, mention)
     if group.digits and mention.value != "intact" and not group.generic:
-        pulleys = [m for m in scene.of("pulley") if m.j <= mention.i]
-        return [] if pulleys else same_tendon(scene, group)
+        others = [m for m in scene.of(*_OTHER_PARTS) if m.j <= mention.i]  # 'the nerves of the index, middle and ring'
+        return [] if others else same_tendon(scene, group)
     return []
 
 

@@ -448,8 +448,12 @@ def _trims_tendon(scene: Scene, mention: Mention) -> bool:
     sentence = set(scene.words(scene.sentence.i, scene.sentence.j))
     if sentence & {"ends", "stumps", "stump"} and not sentence & _FLAP:
         return False
+    first, last = scene.part(mention.i)
+    lengths = [q.i for q in scene.quantities if q.unit == "mm" and first <= q.i < last]
     if any(q.unit == "mm" and q.i >= mention.i and q.i - mention.j <= 3 for q in scene.quantities):
         return False
+    if any(0 < mention.i - k <= 8 for k in lengths) and not sentence & _FLAP:
+        return False  # 'four millimetres of FDP trimmed altogether'
     return not part & {"strand", "strands", "skin", "knot", "needle", "knots"} and scene.next_word(mention.j) not in (
         "suture",
         "sutures",
