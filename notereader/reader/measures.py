@@ -47,7 +47,10 @@ def count_of(word: str) -> int:
 _NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "tenth": 10}
 
 UNITS: dict[str, tuple[str, float]] = {
-    **dict.fromkeys(("mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters", "mil", "rnm", "mrn", "rnrn"), ("mm", 1.0)),
+    **dict.fromkeys(
+        ("mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters", "mil", "rnm", "mrn", "rnrn"),
+        ("mm", 1.0),
+    ),
     **dict.fromkeys(("mrn", "rnm"), ("mm", 1.0)),  # as a fax may show it
     **dict.fromkeys(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters", "crn"), ("mm", 10.0)),
     **dict.fromkeys(("%", "percent", "pct", "procent", "pc"), ("%", 1.0)),

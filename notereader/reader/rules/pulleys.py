@@ -21,7 +21,17 @@ _SKIP = frozenset(["instructions", "closure", "dressing", "admin", "anaesthesia"
 _NAMES = ("pulley", "pulley?", "pulleys")  # kinds of mentions that name one
 _OTHERS = ("tendon", "structure", "sided", "bundle", "role", "anynerve", "anyartery", "bone", "fracture")
 _ALSO = word_list("pulleys", "also")
-_TOGETHER = (["as", "was"], ["so", "was"], ["and", "so"], ["together", "with"], ["along", "with"], ["well", "as"])
+_TOGETHER = (
+    *(
+        [lead, verb]
+        for lead in ("as", "so")
+        for verb in ("was", "were", "is", "are", "did", "do", "does", "has", "had")
+    ),
+    ["and", "so"],
+    ["together", "with"],
+    ["along", "with"],
+    ["well", "as"],
+)
 _PRONOUNS = word_list("pulleys", "pronouns")
 _NOT_OF_LANDMARKS = frozenset(["cut", "back", "trimmed", "divided", "excised", "resected"])
 _WHY = frozenset(["because", "as", "since", "so", "to", "for"])
@@ -171,7 +181,7 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
         if group.actions or not before.actions:
             continue
         after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
-        ahead = scene.words(max(before.j, group.i - 4), group.i)
+        ahead = [w for w in scene.words(max(before.j, group.i - 4), group.i) if w != "the"]
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
         if "same" in after and scene.words(group.j, group.j + 5)[after.index("same") + 1 :][:1] in _A_DIGIT:
             continue  # 'A4 of the same finger'

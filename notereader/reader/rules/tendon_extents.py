@@ -272,7 +272,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     ):
         return False  # 'three quarters whole, the other quarter frayed'
     if word in ("no injury", "no laceration", "no cut", "no damage"):
-        owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2
+        owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2 or _answers_alone(scene, mention)
         return owned or scene.next_word(mention.j) in ("to", "of", "in")
     if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
@@ -286,6 +286,13 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+def _answers_alone(scene: Scene, mention: Mention) -> bool:
+    """'FDS of the index, no injury.': all that the sentence says of the tendon it names first."""
+    groups = [g for g in scene.setting.groups if g.j <= mention.i]
+    alone = len(groups) == 1 and bool(groups[0].tendons) and groups[0].j == mention.i - 1
+    return alone and scene.word_before(mention.i) == "," and scene.next_word(mention.j) in ("", ".")
 
 
 @needs(words=["flexors"])

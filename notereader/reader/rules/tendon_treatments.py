@@ -8,7 +8,7 @@ from notereader.reader.page import Mention
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.parted import of_the_parted
-from notereader.reader.rules.trimming import NO_END_PIECE
+from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
 
@@ -421,7 +421,8 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
     near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
     if "discarded" in scene.words(mention.i, mention.j):
         return False
-    lengths = [q.j - 1 for q in scene.quantities if q.unit == "mm" and (q.high or q.low or 0) < NO_END_PIECE]
+    told = [q for q in scene.quantities if q.unit == "mm" and not hurt_over(scene, q)]
+    lengths = [q.j - 1 for q in told if (q.high or q.low or 0) < NO_END_PIECE]
     of_each = any(0 < mention.i - k <= 9 and "of" in scene.words(k, mention.i) for k in lengths)
     return (
         bool(near & {"stump", "stumps", "ends", "end", "edges"})

@@ -1,7 +1,7 @@
 """What was trimmed from the ends of a tendon: 'trimmed back 3 mm', '2 mm resected from each end'."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
@@ -37,7 +37,11 @@ def trimmed(desk: Desk, scene: Scene) -> None:
     lengths = _largest_of_each(scene, lengths)
     for q in lengths:
         verb = _verb(scene, q, lengths)
-        if "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i) or _of_what_stays(scene, q):
+        if (
+            "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i)
+            or _of_what_stays(scene, q)
+            or hurt_over(scene, q)
+        ):
             continue  # 'defect of 10 mm after trimming'
         if verb is not None and verb.value == "excised" and (q.high or 0) >= NO_END_PIECE:
             continue
@@ -57,6 +61,12 @@ def _is_length(scene: Scene, q: Quantity) -> bool:
     return q.unit == "mm" or (
         not q.unit and scene.words(q.j, q.j + 3) in (["off", "the", "other"], ["from", "the", "other"])
     )
+
+
+def hurt_over(scene: Scene, q: Quantity) -> bool:
+    """'Shredded over 3 cm, excised', 'frayed over a length of 2 cm': how far it was hurt, not how much was trimmed."""
+    lead = scene.words(max(scene.sentence.i, q.i - 4), q.i)
+    return lead[-1:] == ["over"] or lead in (["over", "a", "length", "of"], ["over", "a", "stretch", "of"])
 
 
 def _of_what_stays(scene: Scene, q: Quantity) -> bool:
@@ -221,6 +231,26 @@ def _of_group_before(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     return [t for t in cut if t.tendon in ("FDP", "FPL")] or cut
 
 
+def _joined_behind(scene: Scene, group: Group) -> list[Target]:
+    """'4 mm from FDP4 and FDP5': the tendon that a bare 'and' joins to the first one, with nothing of its own."""
+    later = [g for g in scene.setting.groups if g.i == group.j + 1 and g.tendons == group.tendons and g.digits]
+    joined = scene.next_word(group.j) in ("and", "&", "+") and bool(later) and scene.next_word(later[0].j) in _ENDED
+    return group_targets(scene, later[0]) if joined else []
+
+
+_ENDED = frozenset(["", ".", ",", ";"])
+
+
+def _from_one_end(scene: Scene, q: Quantity) -> bool:
+    """'I took 4 mm off the proximal one and the superficialis was half cut': the end of the tendon told of before."""
+    after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    ended = after[:1] in (["off"], ["from"]) and not _STUMP_NAMES.isdisjoint(after[1:3]) and after[-1] in _ONE_END
+    return ended and not any(g.tendons and g.i < q.i for g in scene.setting.groups)
+
+
+_ONE_END = frozenset(["one", "end", "stump"])
+
+
 def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'3 mm, from the FDP only' says whose by the tendon right after; else whose ends they are."""
     for group in scene.setting.groups:
@@ -231,7 +261,10 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
         if of_each and not group.digits and len(scene.setting.digits) == 1 and "from" in between:
             return [Target(d, t) for d in scene.setting.digits for t in group.tendons]  # 'from each FDP end'
         if group.tendons and q.j <= group.i and (off or (len(between) <= 3 and "from" in between)):
-            return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
+            joined = [*group_targets(scene, group), *_joined_behind(scene, group)]
+            return [t for t in joined if desk.extents.get(t) != "intact"]
+    if _from_one_end(scene, q):
+        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     own = _of_digit_behind(desk, scene, q) or _of_group_before(desk, scene, q)
     if own:
         return own
