@@ -121,7 +121,8 @@ def _own_statement(page: Page, m: Mention, at: int) -> bool:
     if page.words[at] not in ("that", "it", "and") or _verb_after(page, m.j) is None:
         return False
     if page.words[at] == "and":
-        return not any(e.j == at and e.kind in _NAMES for e in within(page.mentions, at - _LONGEST, at))
+        named = _NAMES | {"plural", "generic"}  # '... of the index and middle fingers and the FPL were intact'
+        return not any(e.j == at and e.kind in named for e in within(page.mentions, at - _LONGEST, at))
     return any(e.j == at and e.kind in _DONE for e in within(page.mentions, at - 4, at))
 
 

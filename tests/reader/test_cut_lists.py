@@ -26,3 +26,18 @@ def test_a_whole_tendon_behind_a_cut_one(words: str) -> None:
 def test_nerves_in_a_list_of_cut_tendons(words: str, cut: set[str]) -> None:
     found = told(f"Left wrist. {words}", "extent")
     assert {name.split()[-1] for name, facts in found.items() if facts["extent"] == "complete"} == cut
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "It was seen that the FDP of the ring finger was nicked over some twenty per cent of its width and that the FDS "
+        "and FDP of the index and middle fingers and the FPL were intact.",
+        "On looking along the wound from one side to the other the FCU was found to be cut completely and the "
+        "FDP of the ring finger and the FPL were intact.",
+    ],
+)
+def test_a_long_list_of_whole_tendons_stays_together(words: str) -> None:
+    found = told(f"Left wrist. {words}", "extent")
+    whole = {name.split()[-1] for name, facts in found.items() if facts["extent"] == "intact"}
+    assert {"FDP", "FPL"} <= whole
