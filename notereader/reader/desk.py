@@ -426,7 +426,8 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
     if not sound and (target in desk.named or not desk.settled):
         return target
     known = [t for t in desk.named if t.tendon == target.tendon and t.slip == target.slip and desk.is_cut(t)]
-    return known[0] if len(known) == 1 else target
+    whole = [t for t in known if desk.extents.get(t) == "complete"]  # 'Core FDP: ...' where another was nicked
+    return known[0] if len(known) == 1 else whole[0] if len(whole) == 1 else target
 
 
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:

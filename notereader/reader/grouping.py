@@ -375,6 +375,8 @@ def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
 def _no_subject(page: Page, m: Mention) -> bool:
     """'A tendon of this calibre', 'four strands crossing the junction', 'trimmed to reach healthy tendon'."""
     before = page.words[m.i - 1]
+    if m.value == "tendon" and page.words[m.i - 3 : m.i - 1] in ([",", "a"], [",", "an"]) and page.words[m.j] == ",":
+        return True  # 'the FDS of the small finger, a slender tendon, accepted only a modified Kessler'
     tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
     return before in _NO_SUBJECT or tissue
 

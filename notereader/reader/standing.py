@@ -452,7 +452,15 @@ def _is_a_place(page: Page, cue: Mention) -> bool:
         return True  # 'The previous repair had ruptured': found so today
     if page.words[cue.i - 2 : cue.i] in (["from", "the"], ["from", "his"], ["from", "her"], ["of", "the"]):
         return page.words[cue.j - 1] in ("operation", "repair", "surgery", "procedure") and cue.i >= 3
-    return page.words[cue.j - 1] == "repair" and page.words[cue.i - 2 : cue.i] in (["at", "the"], ["through", "the"])
+    first = cue.i + (page.words[cue.i] == "the")
+    led = page.words[first - 2 : first] in (["at", "the"], ["through", "the"], ["along", "the"])
+    gave_way = not _GAVE_WAY.isdisjoint(page.words[max(0, first - 6) : first])
+    if led and gave_way and page.words[cue.j : cue.j + 1] in _WHERE_SEWN:
+        return True  # 'the FDP had ruptured through the previous suture line'
+    return led and page.words[cue.j - 1] == "repair"
+
+
+_WHERE_SEWN = (["suture"], ["sutures"], ["repair"], ["join"], ["junction"], ["tenorrhaphy"])
 
 
 def _counts_repairs(page: Page, cue: Mention) -> bool:

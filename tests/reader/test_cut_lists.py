@@ -31,8 +31,8 @@ def test_nerves_in_a_list_of_cut_tendons(words: str, cut: set[str]) -> None:
 @pytest.mark.parametrize(
     "words",
     [
-        "It was seen that the FDP of the ring finger was nicked over some twenty per cent of its width and that the FDS "
-        "and FDP of the index and middle fingers and the FPL were intact.",
+        "It was seen that the FDP of the ring finger was nicked over some twenty per cent of its width and that the "
+        "FDS and FDP of the index and middle fingers and the FPL were intact.",
         "On looking along the wound from one side to the other the FCU was found to be cut completely and the "
         "FDP of the ring finger and the FPL were intact.",
     ],

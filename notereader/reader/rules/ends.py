@@ -390,7 +390,12 @@ def _parted(desk: Desk, scene: Scene, digits: tuple[str, ...] | None) -> list[Ta
     words = scene.words(scene.sentence.i, scene.sentence.j)
     edges = "edges" in words and "ends" not in words
     unsure = "" if _THROUGH.isdisjoint(words) else "left"  # 'clean in all the divided tendons'
-    return [t for t in desk.cut(digits) if edges or not _only_smoothed(desk, t, unsure)]
+    of_fingers = any(a in _OF_FINGERS and b in ("flexors", "tendons") for a, b in pairwise(words))
+    cut = [t for t in desk.cut(digits) if t.tendon in ("FDP", "FDS") or not of_fingers]
+    return [t for t in cut if edges or not _only_smoothed(desk, t, unsure)]
+
+
+_OF_FINGERS = frozenset(["finger", "digital"])  # 'the divided finger flexors': none of the wrist's
 
 
 _THROUGH = frozenset(["divided", "severed", "transected"])

@@ -287,6 +287,9 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
         if words[k] not in ("none", "nothing") or not scene.told(k):
             continue
         rest = [g for g in scene.setting.groups if k - _SHORT <= g.j <= k and _REST & set(scene.words(g.i, g.j))]
+        if not rest and not _REST.isdisjoint(scene.words(max(scene.part(k)[0], k - _LONG_NAME), k)):
+            near = (g for g in scene.setting.groups if k - _LONG_NAME <= g.i < k)
+            rest = [g for g in near if g.generic == "all"]  # 'the three other repairs received none'
         if rest:  # 'added to the two profundi; the others had none'
             for target in others(desk, scene, rest[0], desk.sewn()) if told else []:
                 desk.tendon(scene, target, "peripheral", "absent", [(rest[0].i, k + 1)], RULE)
@@ -301,6 +304,7 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
 
 
 _SHORT = 3  # words
+_LONG_NAME = 6  # words
 _REST = frozenset(["other", "others"])
 _HAD = frozenset(["had", "got", "received", "has", "needed", "was", "given"])
 _CLOSES = frozenset(["", ".", ",", ";", "because", "as", "and"])
