@@ -239,7 +239,12 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         return False
     in_the_middle = page.words[mention.i - 2 : mention.j] == ["in", "the", "middle"]
     excepted = page.words[mention.i - 3 : mention.i - 2] == ["except"]
-    if in_the_middle and not excepted and _KNOTS & set(page.words[mention.i - 7 : mention.i]):
+    if (
+        in_the_middle
+        and not excepted
+        and not _result_in(page, mention)
+        and _KNOTS & set(page.words[mention.i - 7 : mention.i])
+    ):
         return True  # 'knot in the middle'
     if _part_of_pulley(page, mention):
         return True
@@ -295,6 +300,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return True  # 'FDP: small completely divided.'
     if words[i - 1] == "." and words[j : j + 1] != [] and words[j] in _OPENS_WITH:
         return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
+    if _result_in(page, mention):
+        return True
     others = [m for m in within(page.mentions, i - 14, i + 14) if m.kind == "digit" and not m.i <= i < m.j]
     if not any("." not in words[min(m.j, j) : max(m.i, i)] for m in others):
         return False
@@ -317,6 +324,15 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     says = says or figured  # 'FDS: index 30, middle 100'
     says = says or (counted and any(m.kind == "strandword" for m in within(page.mentions, j, j + 4)))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
+
+
+def _result_in(page: Page, mention: Mention) -> bool:
+    """'No gap in the middle. The ring was not tested.': the finger of a result, where it was named before."""
+    words, i, j = page.words, mention.i, mention.j
+    placed = words[i - 2 : i] == ["in", "the"] and words[i - 4 : i - 3] == ["no"] and words[i - 3] in _RESULTS
+    if not placed or (j < len(words) and words[j] not in _ENDS):
+        return False
+    return any(m.kind == "digit" and m.value == mention.value for m in within(page.mentions, i - 90, i))
 
 
 def _beside_another(page: Page, mention: Mention) -> bool:

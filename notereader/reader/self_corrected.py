@@ -9,7 +9,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _CUES = [tuple(cue.split()) for cue in word_list("spoken", "self_corrections")]
 _FIRST = frozenset(cue[0] for cue in _CUES)
-_STATES = frozenset(["extent", "opened"])
+_STATES = frozenset(["extent", "opened", "gap"])
 _NOUNS = frozenset(["pulley", "tendon", "digit", "slip"])
 _NEAR = 3  # words between what is taken back and the cue
 _REACH = 14  # words in which what holds instead is told
@@ -51,6 +51,8 @@ def _take_back(page: Page, k: int, end: int) -> None:
     near = [m for m in before if m.j == before[-1].j and begin - m.j <= _NEAR]
     behind = [m for m in _behind(page, end) if m.kind in _STATES]
     replaced = {m.kind for m in behind}
+    if _told_wide(page, end):
+        replaced.add("gap")  # 'no gap, or rather about 1 mm'
     if _only_a_name(page, near, begin, end):
         return
     for m in near:
@@ -69,6 +71,14 @@ def _only_a_name(page: Page, near: list[Mention], begin: int, end: int) -> bool:
 
 def _behind(page: Page, k: int) -> list[Mention]:
     """Return what is told behind word k, up to the next full stop."""
+    return within(page.mentions, k, _stop_behind(page, k))
+
+
+def _told_wide(page: Page, k: int) -> bool:
+    """Tell whether a width in millimetres is told behind word k, up to the next full stop."""
+    return any(q.unit == "mm" for q in within(page.quantities, k, _stop_behind(page, k)))
+
+
+def _stop_behind(page: Page, k: int) -> int:
     last = min(k + _REACH, len(page.words))
-    stop = next((n for n in range(k, last) if page.words[n] in (".", ";") or page.breaks[n] >= Break.LINE), last)
-    return within(page.mentions, k, stop)
+    return next((n for n in range(k, last) if page.words[n] in (".", ";") or page.breaks[n] >= Break.LINE), last)

@@ -203,9 +203,12 @@ def _mark_muscles(page: Page, sentence: Sentence) -> None:
 
 def _mark_stranger(page: Page, sentence: Sentence) -> None:
     """'Addendum on a different patient (filed in error): "index FDP, eight strands"': nothing of this hand."""
+    words = page.words[sentence.i : sentence.j]
+    if not _BEDS.isdisjoint(pairwise(words)):
+        end = next((k for k in range(sentence.i, sentence.j) if page.words[k] == ";"), sentence.j)
+        page.mark(sentence.i, end, "teaching")  # 'The man in the next bed took six strands; ours took two'
     if _PATIENTS.isdisjoint(sentence.said):
         return
-    words = page.words[sentence.i : sentence.j]
     pairs = list(pairwise(words))
     another = any(
         second in _PATIENTS
@@ -216,6 +219,7 @@ def _mark_stranger(page: Page, sentence: Sentence) -> None:
         page.mark(sentence.i, sentence.j, "teaching")
 
 
+_BEDS = frozenset([("next", "bed"), ("next", "theatre"), ("next", "room"), ("other", "theatre")])
 _OTHER = frozenset(["different", "another", "wrong", "other"])
 _IN_TURN = frozenset(["previous", "next", "earlier"])
 _PATIENTS = frozenset(["patient", "chart", "case"])
@@ -421,6 +425,8 @@ def _in_a_month_before(page: Page, sentence: Sentence) -> bool:
     if not _HAD_BEEN.issubset(sentence.said):
         return False
     words = page.words
+    if words[sentence.i] == "in" and words[sentence.i + 1] in MONTHS and words[sentence.i + 2] != "of":
+        return True  # 'In August the middle FDP had been sewn with four strands'
     for k in range(sentence.i, sentence.j - 5):
         if words[k] == "had" and words[k + 1] == "been":
             month = next(
@@ -489,6 +495,7 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     return None
 
 
+_TELLS = frozenset(["was", "were", "had", "has", "is", "did", "i", "we", "then", "today", "which", "who"])
 _AUXILIARIES = frozenset(["was", "were", "had", "been", "has", "have", "is", "are", "we", "i", "then", "and", ","])
 
 
@@ -515,7 +522,18 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
         elif cue.value == "considered" and not _judged(page, cue):
             page.mark(*_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis":
-            page.mark(*_clause(page, cue, sentence), "plan")
+            page.mark(*_with_its_suture(page, cue, sentence), "plan")
+
+
+def _with_its_suture(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
+    """'FDP tagged, to be repaired Thursday, 4 strands, 3-0': what a plan names behind a comma is planned too."""
+    first, last = _clause(page, cue, sentence)
+    if page.words[cue.j - 1] not in _MENDED or page.words[last : last + 1] != [","]:
+        return first, last
+    end = next((k for k in range(last, sentence.j) if page.words[k] in (";", ".")), sentence.j)
+    told = not _TELLS.isdisjoint(page.words[last:end])
+    named = any(m.kind in ("digit", "tendon") for m in within(page.mentions, last, end))
+    return (first, last) if told or named else (first, end)
 
 
 def _judged(page: Page, cue: Mention) -> bool:

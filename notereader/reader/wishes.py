@@ -16,6 +16,7 @@ _REMARKS = word_list("wishes", "remarks")  # 'it should be noted that ...'
 _TRIED = word_list("wishes", "tried")
 _FAILED = frozenset(tuple(words.split()) for words in word_list("wishes", "failed"))
 _AGAIN = word_list("wishes", "again")
+_READIED = word_list("wishes", "readied")  # 'was opened for the epitendinous but not used'
 _ANYBODY = frozenset(["one", "surgeons", "people", "everybody", "everyone"])
 _TRIES = frozenset(["tries", "try", "aims", "aim", "likes", "like", "wants", "want", "strives", "keeps", "hopes"])
 _GOT = frozenset(["with", "by", "using", "as", "got", "took", "has", "had", "into", "exactly"])
@@ -27,7 +28,7 @@ _QUALITY = frozenset(
     ["gap", "glide", "tension", "bulk", "strandword", "stitch", "pulley", "ends", "role", "hold", "bite"]
 )
 _NOUN = 8  # words of a noun with what describes it
-_ASKED = _WANTED | _TARGETS | _TRIED | _ANYBODY | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
+_ASKED = _WANTED | _TARGETS | _TRIED | _READIED | _ANYBODY | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
 
 
 def mark_wishes(page: Page, sentence: Sentence) -> None:
@@ -40,17 +41,52 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
         if word in _WANTED or (word in _TARGETS and k <= sentence.i + 1):
             _mark_wanted(page, sentence, k)
         elif any(tuple(words[k : k + len(aim)]) == aim for aim in _AIMS):
-            page.mark(k, _up_to(page, k + 1, sentence.j), "considered")
+            page.mark(k, _aim_end(page, k + 1, sentence.j), "considered")
         elif any(tuple(words[k : k + len(modal)]) == modal for modal in _MODALS):
             _mark_modal(page, sentence, k)
     if words[sentence.i] in _ANYBODY and not _TRIES.isdisjoint(words[sentence.i + 1 : sentence.i + 4]):
         page.mark(sentence.i, _end(page, sentence.i, sentence.j), "teaching")
     if not _TRIED.isdisjoint(sentence.said):
         _mark_tried(page, sentence)
+    if not _READIED.isdisjoint(sentence.said):
+        _mark_unused(page, sentence)
+
+
+def _mark_unused(page: Page, sentence: Sentence) -> None:
+    """'A running 6-0 was opened for the epitendinous but in the end not used': what was only got ready."""
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        if words[k] not in _READIED:
+            continue
+        unused = next((m for m in range(k + 1, sentence.j - 1) if (words[m], words[m + 1]) in _UNUSED), None)
+        stop = _end(page, k, sentence.j)
+        if unused is None or (stop < unused and words[stop] not in ("but", "however", "yet")):
+            continue
+        begin = next(
+            (m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in (";", "but", ":", ",")), sentence.i
+        )
+        kinds = {m.kind for m in within(page.mentions, begin, unused)}
+        if not kinds.isdisjoint(_SUTURE) and "pulley" not in kinds:
+            page.mark(begin, stop, "considered")
+
+
+_UNUSED = frozenset((a, b) for a in ("not", "never") for b in ("used", "placed", "put", "inserted", "sewn"))
+_SUTURE = frozenset(["role", "material", "stitch", "pattern", "strandword"])
 
 
 def _up_to(page: Page, k: int, j: int) -> int:
     return next((m for m in range(k, j) if page.words[m] in _BOUNDS), j)
+
+
+def _aim_end(page: Page, k: int, j: int) -> int:
+    """'aiming for no gap and free glide': a second aim behind 'and', where no verb tells what was done instead."""
+    end = _up_to(page, k, j)
+    further = _up_to(page, end + 1, j) if page.words[end : end + 1] == ["and"] else end
+    done = any(w.endswith("ed") or w in _VERBS for w in page.words[end:further])
+    return end if done else further
+
+
+_VERBS = frozenset(["was", "were", "is", "are", "had", "has", "did", "put", "found", "made", "gave", "ran", "went"])
 
 
 def _end(page: Page, k: int, j: int) -> int:
@@ -72,7 +108,8 @@ def _mark_wanted(page: Page, sentence: Sentence, k: int) -> None:
         if not done or "of" in words[max(begin, first - 1) : figures[0]]:
             page.mark(first, k + 1, "considered")
         return
-    end = _up_to(page, k + 1, min(sentence.j, k + _NOUN))
+    behind = k + 1 + (words[k + 1 : k + 2] == [":"])
+    end = _up_to(page, behind, min(sentence.j, k + _NOUN))
     done = k > sentence.i + 1 and words[k - 1] in ("the", "my", "our", "a") and words[k - 2] in _GOT
     if not done and (page.figures_in(k, end) or _within_kinds(page, k, end)):
         page.mark(k, end, "considered")

@@ -5,6 +5,7 @@ from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
+from notereader.reader.rules.gap_doubts import half_denied
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -150,6 +151,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             continue
         if answer in _NONE:
             value = "none"
+        if value == "none" and half_denied(scene, mention):
+            continue
         targets = behaving(desk, scene, mention.i, mention.j)
         if (
             value == "none"
@@ -166,7 +169,7 @@ def gap(desk: Desk, scene: Scene) -> None:
         denied = value == "none" and (
             word.startswith("gap") or scene.next_word(mention.j) in ("neither", "none") or _none_did(scene, mention)
         )
-        if word in _OPENINGS and not widths and not denied:
+        if word in _OPENINGS and not widths and not denied and not _a_little(scene, mention):
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
         if value == "seen":
@@ -179,6 +182,14 @@ def gap(desk: Desk, scene: Scene) -> None:
             _and_another(desk, scene, mention)
 
 
+def _a_little(scene: Scene, mention: Mention) -> bool:
+    """'With a firm pull the ends parted a little'."""
+    behind = scene.words(mention.j, mention.j + 2)
+    ends = not _JOINED.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i))
+    return ends and (behind[:1] in (["slightly"], ["visibly"]) or behind in (["a", "little"], ["a", "touch"]))
+
+
+_JOINED = frozenset(["ends", "repair", "join", "junction", "repairs"])
 _AGAIN = frozenset(["still", "remaining", "residual", "only"])
 
 
@@ -278,6 +289,7 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         tested = (
             scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
         )
+        tested = tested or _a_little(scene, mention)
         return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
     return bool(desk.repairable() or scene.setting.focus)
 

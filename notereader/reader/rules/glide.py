@@ -116,10 +116,23 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             value = "restricted"  # 'smooth glide was not achieved'
         if value == "free" and scene.next_word(mention.j) == "until":
             continue  # 'it ran freely until the finger was straight, then it caught'
+        if value == "free" and _but_for_a_place(scene, mention):
+            continue
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
             end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
             found.append(_Event(mention.i, mention.j, value, end))
     return found
+
+
+def _but_for_a_place(scene: Scene, mention: Mention) -> bool:
+    """'glided freely except under A3': not free there."""
+    k = mention.j + (scene.next_word(mention.j) == ",")
+    save = any(tuple(scene.words(k, k + len(phrase))) == phrase for phrase in _SAVE)
+    pulleys = [m for m in scene.of("pulley", "pulleys") if k < m.i <= k + 5]
+    return save and bool(pulleys) and not any(g.digits and k < g.i <= k + 5 for g in scene.setting.groups)
+
+
+_SAVE = frozenset([("except",), ("save",), ("bar",), ("but", "for"), ("apart", "from"), ("other", "than")])
 
 
 def _is_purpose(scene: Scene, mention: Mention) -> bool:

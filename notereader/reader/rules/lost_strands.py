@@ -15,6 +15,7 @@ _BROKE = word_list("sutures", "broke")
 _PULLED = word_list("sutures", "pulled")
 _AWAY = frozenset(["out", "through", "away", "off"])
 _STRANDS = frozenset(["strand", "strands"])
+LOOPS = frozenset(["loop", "loops"])  # each is two strands
 _RENEWED = frozenset(["replaced", "redone", "renewed", "repassed"])
 _MOST = 6
 _RULE = "strands less those that did not hold"
@@ -26,7 +27,7 @@ def lost(scene: Scene) -> Count | None:
 
     Those put in anew are none lost: their number is 0.
     """
-    if _STRANDS.isdisjoint(scene.said) or (_BROKE | _PULLED).isdisjoint(scene.said):
+    if (_STRANDS | LOOPS).isdisjoint(scene.said) or (_BROKE | _PULLED).isdisjoint(scene.said):
         return None
     words = scene.page.words
     named = {k for g in scene.setting.groups for k in range(g.i - 1, g.j)}  # 'one of the strands in the index'
@@ -34,13 +35,14 @@ def lost(scene: Scene) -> Count | None:
         if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k):
             continue
         j = k + 1
-        while j < scene.sentence.j and (words[j] in _OF_THEM | _STRANDS or count_of(words[j]) or j in named):
+        while j < scene.sentence.j and (words[j] in _OF_THEM | _STRANDS | LOOPS or count_of(words[j]) or j in named):
             j += 1
         gone = scene.next_word(j) in _BROKE or (scene.next_word(j) in _PULLED and scene.next_word(j + 1) in _AWAY)
         behind = set(scene.words(j, scene.sentence.j))
         renewed = not behind.isdisjoint(_RENEWED) and "not" not in behind
         if gone:
-            return 0 if renewed else count_of(words[k]), k, j + 1
+            each = 1 if LOOPS.isdisjoint(words[k:j]) else 2
+            return 0 if renewed else count_of(words[k]) * each, k, j + 1
     return None
 
 

@@ -135,8 +135,10 @@ def every_digit(desk: Desk, scene: Scene, every: Group) -> tuple[str | None, ...
     if not wanted or len(scene.every_digit) == wanted:
         return scene.every_digit or (None,)
     here = tuple(dict.fromkeys(d for g in scene.setting.groups for d in g.digits))
+    before = desk.scene_before(scene)
+    just = tuple(dict.fromkeys(d for g in before.setting.groups for d in g.digits)) if before is not None else ()
     cut = tuple(dict.fromkeys(t.digit for t in desk.cut() if t.digit and t.digit != "thumb"))
-    for found in (here[-wanted:], cut):
+    for found in (here[-wanted:], just, scene.setting.digits, cut):
         if len(found) == wanted:
             return found
-    return scene.every_digit or (None,)
+    return (None,) if len(scene.every_digit) > wanted else scene.every_digit or (None,)

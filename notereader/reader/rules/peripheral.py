@@ -62,7 +62,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         if not scene.told(spot.i) or _of_other_thing(scene, spot) or scene.answer(spot.j) in _ELSEWHERE:
             continue
         if _given_up(scene, spot):
-            if _not_used(scene, spot):
+            if _not_used(scene, spot) or _not_again(scene, spot):
                 lay_none(desk, scene, spot.i, spot.j)
             continue
         if scene.answer(spot.j) in _NO:
@@ -114,7 +114,17 @@ def _given_up(scene: Scene, spot: Anchor) -> bool:
     """'Peripheral suture attempted, tore out, abandoned', 'Epitendinous: thought about, not put in': none is told."""
     behind = scene.words(spot.j, min(spot.j + 12, scene.sentence.j))
     wished = behind[:1] == [":"] and behind[1:2] in _WISHED and "not" in behind
-    return wished or "abandoned" in behind or ("not", "used") in pairwise(behind)
+    return wished or "abandoned" in behind or ("not", "used") in pairwise(behind) or _not_again(scene, spot)
+
+
+def _not_again(scene: Scene, spot: Anchor) -> bool:
+    """'The epitendinous suture cut out and I did not repeat it': nothing is left of it."""
+    behind = scene.words(spot.j, min(spot.j + 12, scene.sentence.j))
+    return not _LOST.isdisjoint(behind) and not _NOT_AGAIN.isdisjoint(pairwise(behind))
+
+
+_LOST = frozenset(["cut", "tore", "pulled", "broke", "snapped", "came", "slipped", "removed", "out"])
+_NOT_AGAIN = frozenset((a, b) for a in ("not", "never") for b in ("repeat", "repeated", "redone", "replaced", "redo"))
 
 
 _WISHED = [["thought"], ["considered"], ["wanted"], ["wished"], ["planned"], ["hoped"]]

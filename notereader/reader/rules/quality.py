@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.rules.ends import ends
+from notereader.reader.rules.gap_doubts import gap_owned_up
 from notereader.reader.rules.gaps import gap, gap_gone
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.table_test import table_test
@@ -22,6 +23,7 @@ def quality(desk: Desk, scene: Scene) -> None:
     trimmed(desk, scene)
     gap(desk, scene)
     gap_gone(desk, scene)
+    gap_owned_up(desk, scene)
     glide(desk, scene)
     tension(desk, scene)
     bulk(desk, scene)

@@ -8,7 +8,7 @@ from notereader.reader.groups import Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.corrected_counts import put_right
-from notereader.reader.rules.lost_strands import lay_the_rest, less_the_lost, lost
+from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import taken_back
@@ -37,7 +37,7 @@ _POINTING = frozenset([("these", "are"), ("they", "are"), ("those", "are")])
 
 def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
-    if "strandword" not in scene.kinds and _GLUED.isdisjoint(scene.said):
+    if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
         return []
     counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts)

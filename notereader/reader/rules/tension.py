@@ -43,6 +43,10 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue  # 'no tension on the nerve'
         if after[:2] == ["?", "no"] and value == "none":
             continue  # 'Tension free? No.'
+        if "more" in scene.words(mention.i - 1, mention.j) and after[:1] == ["than"]:
+            continue  # 'no more tension than was unavoidable'
+        if after[:1] in (["once"], ["only"]):
+            continue  # 'tension-free once the wrist was flexed'
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
         if word == "tension" and before == "for":
@@ -58,6 +62,8 @@ def tension(desk: Desk, scene: Scene) -> None:
                 value = "none"
         elif value == "present" and scene.negated(mention.i, mention.j):
             value = "none"
+        if word.startswith("without") and before == "not":
+            value = "present"  # 'not without tension'
         if _of_nobody(scene, mention):
             value = "none"  # 'none of the five tendon repairs was under tension'
         if word == "tension" and scene.words(mention.j, mention.j + 2) in (["on", "neither"], ["in", "neither"]):
