@@ -76,7 +76,8 @@ def _behind(page: Page, k: int) -> list[Mention]:
 
 def _told_wide(page: Page, k: int) -> bool:
     """Tell whether a width in millimetres is told behind word k, up to the next full stop."""
-    return any(q.unit == "mm" for q in within(page.quantities, k, _stop_behind(page, k)))
+    last = _stop_behind(page, k)
+    return any(q.unit == "mm" and k <= q.i < last for q in page.quantities)
 
 
 def _stop_behind(page: Page, k: int) -> int:

@@ -289,8 +289,11 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         tested = (
             scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
         )
-        tested = tested or _a_little(scene, mention)
-        return bool(tested) and not any(m.kind in ("pulley",) for m in scene.mentions) and bool(desk.repairable())
+        return (
+            bool(tested or _a_little(scene, mention))
+            and not any(m.kind in ("pulley",) for m in scene.mentions)
+            and bool(desk.repairable())
+        )
     return bool(desk.repairable() or scene.setting.focus)
 
 
