@@ -1,7 +1,7 @@
 """What is said of 'the three repairs' is kept for three tendons, or for none: a count the note gives is held to."""
 
 from collections.abc import Callable, Sequence
-from itertools import combinations
+from itertools import combinations, pairwise
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import Target
@@ -23,6 +23,8 @@ _THOSE = frozenset(["all", "of", "them"])
 _MOST = 12
 _REACH = 5  # words between a count and what it counts
 _STATES = ("extent", "treatment")  # what became of a tendon: never dropped for all, for all else hangs on it
+
+_OF_CORE = ("strands", "size", "stitch", "material")
 
 _Choice = Callable[[Target], bool]
 
@@ -49,6 +51,8 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
     scene, at = desk.scene_at(same[0].order), same[0].order
     targets = list(dict.fromkeys(Target(*f.entry) for f in same))
     meant = _of_those_cut_through(desk, scene, at, targets)
+    if (same[0].field, same[0].value) == ("ends", "clean") and "edges" not in scene.said:
+        meant = _that_have_ends(desk, meant)
     count = count_told(desk, scene, at)
     if 0 < count < _tendons(meant):
         meant = _as_many(desk, scene, at, meant, count)
@@ -57,6 +61,15 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
         for f in same:
             f.reasons.append(f"the note counts {count} tendons here; which are meant is inferred")
     return [f for f in same if Target(*f.entry) not in meant]
+
+
+def _that_have_ends(desk: Desk, targets: list[Target]) -> list[Target]:
+    """'The tendon ends were clean in all three': a tendon cut in part and only trimmed has edges, but no ends."""
+    whole = [t for t in targets if desk.extents.get(t) != "partial" or desk.treatments.get(t) not in _UNSEWN]
+    return whole or targets
+
+
+_UNSEWN = ("trimmed", "left")
 
 
 def _stretch(scene: Scene, at: int) -> tuple[int, int]:
@@ -146,6 +159,7 @@ def _of_those_cut_through(desk: Desk, scene: Scene, at: int, targets: list[Targe
     said = any(word in _WHOLLY and not cut.isdisjoint((n + 1, n + 2)) for n, word in enumerate(words))
     through = any(word == "that" and words[n + 1 : n + 2] in (["are"], ["were"]) for n, word in enumerate(words))
     said = said or (through and "through" in words)  # 'clean on all three that are right through'
+    said = said or any(a == "100%" or (a == "%" and b == "100") for b, a in pairwise(words))
     tendons = any(m.kind == "tendon" for m in within(scene.page.mentions, *_stretch(scene, at)))
     if not said or tendons or (_NOUNS.isdisjoint(words) and not through):
         return targets
@@ -178,6 +192,7 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     without = {Target(*f.entry) for f in here if f.field == "peripheral" and f.value == "absent"}
     return [
         *by_name,
+        lambda t: any(f.field in _OF_CORE and f.order < scene.sentence.i for f in desk.told_of("repairs", t)),
         lambda t: t not in without,  # 'around each of these two tendons, whereas the superficialis had none'
         lambda t: t.digit in scene.setting.digits,
         *by_cut,

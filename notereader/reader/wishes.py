@@ -62,14 +62,13 @@ def _mark_unused(page: Page, sentence: Sentence) -> None:
         stop = _end(page, k, sentence.j)
         if unused is None or (stop < unused and words[stop] not in ("but", "however", "yet")):
             continue
-        begin = next(
-            (m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in (";", "but", ":", ",")), sentence.i
-        )
+        begin = next((m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in _APART), sentence.i)
         kinds = {m.kind for m in within(page.mentions, begin, unused)}
         if not kinds.isdisjoint(_SUTURE) and "pulley" not in kinds:
             page.mark(begin, stop, "considered")
 
 
+_APART = frozenset([";", ":", ",", "(", "but", "and"])
 _UNUSED = frozenset((a, b) for a in ("not", "never") for b in ("used", "placed", "put", "inserted", "sewn"))
 _SUTURE = frozenset(["role", "material", "stitch", "pattern", "strandword"])
 

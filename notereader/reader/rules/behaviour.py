@@ -165,7 +165,12 @@ def _of_finger(desk: Desk, scene: Scene, i: int, targets: list[Target]) -> list[
     ):
         return targets
     deep = [Target(d, "FDP") for d in dict.fromkeys(t.digit for t in targets)]
-    return deep if deep and all(desk.may_be_repaired(t) and desk.has_suture(t) for t in deep) else targets
+    return deep if deep and all(_sewn_for_good(desk, t) for t in deep) else targets
+
+
+def _sewn_for_good(desk: Desk, target: Target) -> bool:
+    tenodesed = desk.treatments.get(target) == "tenodesed"  # its stump on bone neither gaps nor glides
+    return desk.may_be_repaired(target) and desk.has_suture(target) and not tenodesed
 
 
 def _excursion(scene: Scene, i: int) -> bool:

@@ -10,6 +10,7 @@ from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
 from notereader.reader.scene import Scene, group_beside, group_targets
 from notereader.record.values import Interval
+from notereader.vocabulary.sutures import stitches
 from notereader.vocabulary.wordlists import word_list
 
 _IS_LOCK_WORDS = word_list("sutures", "is_lock_words")
@@ -39,13 +40,31 @@ def bites(desk: Desk, scene: Scene) -> None:
         return
     locks = [q for q in lengths if _is_lock(scene, q)]
     for q in locks:
-        lay_suture(desk, scene, q.i, q.j, "lock_mm", _interval(scene, q), "size of each lock")
+        _lay_lock(desk, scene, q)
         if {"lock", "locks"} & set(scene.words(max(scene.sentence.i, q.i - 3), min(scene.sentence.j, q.j + 3))):
             lay_suture(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
     if taken and not _other_length_excepted(scene, taken[-1]):
         _lay_purchase(desk, scene, taken)
+
+
+def _lay_lock(desk: Desk, scene: Scene, q: Quantity) -> None:
+    """'The locks of the middle finger repair measured 2 mm': of its tendon whose core is told to lock."""
+    targets, doubts = suture_owners(desk, scene, q.i, q.j)
+    if not any(g.tendons for g in scene.setting.groups):
+        deep = [Target(t.digit, "FDP") for t in targets if t.tendon == "FDS" and not _locks(desk, t)]
+        if deep and len(deep) == len(targets) and all(_locks(desk, t) for t in deep):
+            targets = list(dict.fromkeys(deep))
+    for target in targets:
+        desk.tendon(scene, target, "lock_mm", _interval(scene, q), [(q.i, q.j)], "size of each lock", *doubts)
+
+
+def _locks(desk: Desk, target: Target) -> bool:
+    told = desk.told_of("repairs", target)
+    named = [stitches().get(str(f.value)) for f in told if f.field == "stitch"]
+    locking = any(s is not None and s.hold == "locking" for s in named)
+    return locking or any(f.field == "hold" and f.value == "locking" for f in told)
 
 
 def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:

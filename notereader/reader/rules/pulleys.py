@@ -516,9 +516,17 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     late = scene.sentence.section == "addendum" and not _finger_added(desk, scene)
     astray = late or bool(cut and not cut & set(told))
     mends = bool(found & DEEDS) or astray  # 'A2 torn' or 'A2 preserved' behind words on another finger is that finger's
+    listed = set(scene.every_digit)
+    if astray and cut == listed and len(cut) == 1 and not known and not _just_named_digit(desk, scene):
+        return tuple(cut)  # 'The tendons of the ring finger lay whole. ... No triggering at A1, which I did not open.'
     hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
     digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
     return digits if len(digits) == 1 else ()
+
+
+def _just_named_digit(desk: Desk, scene: Scene) -> bool:
+    before = desk.scene_before(scene)
+    return before is not None and any(g.digits for g in before.setting.groups)
 
 
 def _finger_added(desk: Desk, scene: Scene) -> bool:
