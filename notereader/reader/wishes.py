@@ -65,7 +65,7 @@ def _mark_unused(page: Page, sentence: Sentence) -> None:
         begin = next((m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in _APART), sentence.i)
         kinds = {m.kind for m in within(page.mentions, begin, unused)}
         if not kinds.isdisjoint(_SUTURE) and "pulley" not in kinds:
-            page.mark(begin, stop, "considered")
+            page.mark(begin, stop, "plan")
 
 
 _APART = frozenset([";", ":", ",", "(", "but", "and"])

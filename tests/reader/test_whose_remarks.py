@@ -31,7 +31,8 @@ def test_a_tenodesis_is_no_repair_that_gaps() -> None:
 
 def test_locks_are_of_the_core_that_locks() -> None:
     note = (
-        "Middle finger. FDP repaired with a locked cruciate of 3-0 Ethibond. FDS repaired with a modified Kessler of 4-0. "
+        "Middle finger. FDP repaired with a locked cruciate of 3-0 Ethibond. "
+        "FDS repaired with a modified Kessler of 4-0. "
         "The locks of the middle finger repair measured 2 mm."
     )
     assert each(note, "lock_mm") == {"middle FDP": (2, 2)}
@@ -39,7 +40,8 @@ def test_locks_are_of_the_core_that_locks() -> None:
 
 def test_a_pulley_told_after_a_finger_only_seen() -> None:
     note = (
-        "PROCEDURES: Repair of FDP, small finger.\n\nFINDINGS: FDP of the small finger was cut through and repaired with 3-0 Ticron. "
+        "PROCEDURES: Repair of FDP, small finger.\n\n"
+        "FINDINGS: FDP of the small finger was cut through and repaired with 3-0 Ticron. "
         "Flexor tendons of the ring finger lay exposed and whole. The nerve was bruised. It was freed of clot. "
         "No triggering at the A1 pulley, which I did not open."
     )
