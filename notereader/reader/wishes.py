@@ -28,7 +28,10 @@ _QUALITY = frozenset(
     ["gap", "glide", "tension", "bulk", "strandword", "stitch", "pulley", "ends", "role", "hold", "bite"]
 )
 _NOUN = 8  # words of a noun with what describes it
-_ASKED = _WANTED | _TARGETS | _TRIED | _READIED | _ANYBODY | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
+_SEEMED = frozenset(["looked", "seemed", "appeared"])
+_ASKED = (
+    _WANTED | _TARGETS | _TRIED | _READIED | _SEEMED | _ANYBODY | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
+)
 
 
 def mark_wishes(page: Page, sentence: Sentence) -> None:
@@ -50,6 +53,25 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
         _mark_tried(page, sentence)
     if not _READIED.isdisjoint(sentence.said):
         _mark_unused(page, sentence)
+    if not _SEEMED.isdisjoint(sentence.said):
+        _mark_seeming(page, sentence)
+
+
+def _mark_seeming(page: Page, sentence: Sentence) -> None:
+    """'FDS looked intact from the window but on pulling its ulnar slip came away': what only seemed well."""
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        if words[k] not in _SEEMED:
+            continue
+        told = [m for m in within(page.mentions, k + 1, k + 4) if (m.kind, m.value) in _WELL]
+        end = next((n for n in range(k, min(k + _SOON, sentence.j)) if words[n] in _YET), None)
+        if told and end is not None and "," not in words[k:end]:
+            page.mark(k, end, "considered")
+
+
+_WELL = frozenset([("extent", "intact"), ("opened", "intact"), ("ends", "clean"), ("gap", "none"), ("glide", "free")])
+_YET = frozenset(["but", "until", "yet", "however"])
+_SOON = 12  # words
 
 
 def _mark_unused(page: Page, sentence: Sentence) -> None:

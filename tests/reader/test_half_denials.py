@@ -182,3 +182,58 @@ def test_a_tear_noticed_later_counts() -> None:
 )
 def test_strands_of_another_time_or_hand(note: str) -> None:
     assert each(note, "strands") == {"ring FDP": 2}
+
+
+@pytest.mark.parametrize(
+    "state",
+    [
+        "A2 preserved as far as possible.",
+        "A2 kept, so far as the cut had left it.",
+        "A2 intact for the most part.",
+        "A2, to be preserved at all costs, was in the way.",
+    ],
+)
+def test_a_pulley_kept_by_halves_is_not_intact(state: str) -> None:
+    assert each(f"Ring FDP repaired with 3-0. {state}", "finding", "pulleys") == {}
+    assert each("Ring FDP repaired with 3-0. A2 was preserved.", "finding", "pulleys") == {"ring A2": "intact"}
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Ring FDS looked intact from the window but on pulling its ulnar slip came away.",
+        "Ring FDS seemed intact until it was pulled on.",
+        "Ring FDS intact, I was told by the referring unit.",
+    ],
+)
+def test_what_only_seemed_whole(told: str) -> None:
+    assert "intact" not in each(f"{told} Ring FDP repaired with 3-0.", "extent").values()
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        ("Ring FDP: strands: 6 attempted, 4 achieved.", 6),
+        ("Index FDP six strands of 3-0. Ring FDP likewise less one pair.", 6),
+        ("Ring FDP tagged for later repair with 3-0 Prolene, 4 strands to come.", 4),
+        ("Ring FDP: nothing to sew, 4 strands of old suture removed.", 4),
+    ],
+)
+def test_strands_that_are_not_there(note: str, expected: int) -> None:
+    assert each(note, "strands").get("ring FDP") != expected
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Neither gapped at first; the ring did so on the fifth cycle.",
+        "There was no gap initially, yet the ring did so later.",
+    ],
+)
+def test_a_gap_missing_only_at_first(told: str) -> None:
+    assert each(f"Index and ring FDP repaired with 3-0. {told}", "gap") == {}
+
+
+@pytest.mark.parametrize("told", ["Epitendinous by the junior, undone by me.", "Peripheral 6-0 begun and unpicked."])
+def test_a_peripheral_suture_undone(told: str) -> None:
+    assert "present" not in each(f"Ring FDP repaired with 3-0. {told}", "peripheral").values()

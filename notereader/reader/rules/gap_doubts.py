@@ -11,6 +11,12 @@ from notereader.vocabulary.wordlists import word_list
 _NEARLY = word_list("quality", "nearly")
 _SAVE = frozenset(tuple(words.split()) for words in word_list("quality", "save"))
 _SWORN = word_list("quality", "sworn")
+_AT_FIRST = (
+    ("at", "first"),
+    ("initially",),
+    ("to", "begin", "with"),
+    ("at", "the", "start"),
+)  # and later there was one
 _DENIALS = frozenset(["not", "cannot", "nobody", "n't", "never", "couldn't", "wouldn't"])
 _FAR = 10  # words from a denial to the width that takes its place
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
@@ -21,6 +27,8 @@ def half_denied(scene: Scene, mention: Mention) -> bool:
     words = scene.page.words
     lead = scene.words(max(scene.sentence.i, mention.i - _FAR), mention.i)
     if lead and lead[-1] in _NEARLY:
+        return True
+    if any(tuple(words[mention.j : mention.j + len(phrase)]) == phrase for phrase in _AT_FIRST):
         return True
     sworn = next((n for n, word in enumerate(lead) if word in _SWORN), None)
     if sworn is not None and not _DENIALS.isdisjoint(lead[:sworn]):

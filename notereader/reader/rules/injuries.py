@@ -117,7 +117,12 @@ def _tied_it(scene: Scene, groups: list[list[Part]], words: list[Mention], said:
 def _rest(scene: Scene) -> list[Thing]:
     """Return the subjects that are none of ours; words of nerve and vessel repair are ours."""
     ours = {s.i for s in scene.subjects if s.mention is not None and s.mention.value in ("nerve", "vessel")}
-    return [t for t in others(scene, _OTHERS) if t.i not in ours]
+    pointed = [g for g in scene.setting.groups if g.digits and _BY_PLACE.intersection(scene.words(g.i, g.j))]
+    fingers = {k for g in pointed for k in range(g.i, g.j)}  # 'the latter' is the finger, no pulley
+    return [t for t in others(scene, _OTHERS) if t.i not in ours | fingers]
+
+
+_BY_PLACE = frozenset(["former", "latter"])
 
 
 def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Mention]:

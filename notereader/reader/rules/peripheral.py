@@ -114,7 +114,13 @@ def _given_up(scene: Scene, spot: Anchor) -> bool:
     """'Peripheral suture attempted, tore out, abandoned', 'Epitendinous: thought about, not put in': none is told."""
     behind = scene.words(spot.j, min(spot.j + 12, scene.sentence.j))
     wished = behind[:1] == [":"] and behind[1:2] in _WISHED and "not" in behind
-    return wished or "abandoned" in behind or ("not", "used") in pairwise(behind) or _not_again(scene, spot)
+    return (
+        wished
+        or "abandoned" in behind
+        or not _UNDONE.isdisjoint(behind)
+        or ("not", "used") in pairwise(behind)
+        or _not_again(scene, spot)
+    )
 
 
 def _not_again(scene: Scene, spot: Anchor) -> bool:
@@ -123,6 +129,7 @@ def _not_again(scene: Scene, spot: Anchor) -> bool:
     return not _LOST.isdisjoint(behind) and not _NOT_AGAIN.isdisjoint(pairwise(behind))
 
 
+_UNDONE = frozenset(["undone", "unpicked"])
 _LOST = frozenset(["cut", "tore", "pulled", "broke", "snapped", "came", "slipped", "removed", "out"])
 _NOT_AGAIN = frozenset((a, b) for a in ("not", "never") for b in ("repeat", "repeated", "redone", "replaced", "redo"))
 

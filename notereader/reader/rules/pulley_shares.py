@@ -85,7 +85,7 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     """Tell whether 'intact' is said of a part only: 'half of A2 was preserved', 'preserved except for 5 mm'."""
     between = scene.words(low, min(group.i, action.i))
     after = scene.words(action.j, min(action.j + 5, scene.sentence.j))
-    limited = bool(after) and (after[0] in _EXCEPTING or after[0] in PARTS)
+    limited = bool(after) and (after[0] in _EXCEPTING or after[0] in PARTS or _by_and_large(after))
     if limited or "only" in [*between, *after] or _remains(scene, group):
         return True
     words = scene.page.words
@@ -93,6 +93,16 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     if again:  # 'A2 shows a cut of 5 mm; it is preserved'
         return bool(share_in(scene, low, group.j) or share_in(scene, again[-1], action.j))
     return bool(share_in(scene, low, max(group.j, action.j)))
+
+
+def _by_and_large(after: list[str]) -> bool:
+    """'preserved as far as possible', 'kept, so far as the cut had left them', 'intact for the most part'."""
+    after = after[1:] if after[0] == "," else after
+    return after[:2] in (["as", "far"], ["so", "far"], ["as", "much"], ["in", "part"]) or after[:3] in (
+        ["for", "the", "most"],
+        ["where", "it", "could"],
+        ["in", "the", "main"],
+    )
 
 
 def _remains(scene: Scene, group: PulleyGroup) -> bool:

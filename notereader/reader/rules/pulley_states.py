@@ -229,6 +229,8 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None  # 'A2: not reached' tells of the wound, or of how far the surgeon went
     if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
+    if before[-2:] == ["to", "be"]:
+        return None  # 'A2, to be preserved at all costs, went'
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):

@@ -54,10 +54,12 @@ def references(desk: Desk, scene: Scene) -> None:
 def _fewer_strands(scene: Scene, j: int) -> bool:
     """'As the ring but half the strands', 'same but fewer strands': neither its count nor its stitch is the same."""
     rest = scene.words(j, min(j + 7, scene.sentence.j))
-    return "but" in rest and "strands" in rest and not _FEWER.isdisjoint(rest)
+    fewer = not _FEWER.isdisjoint(rest)
+    return fewer and (("but" in rest and "strands" in rest) or not _PASSES.isdisjoint(rest))
 
 
-_FEWER = frozenset(["half", "fewer", "less"])
+_FEWER = frozenset(["half", "fewer", "less", "minus", "without"])
+_PASSES = frozenset(["pair", "pairs", "pass"])  # 'likewise less one pair'
 
 
 def _each_like_its_own(desk: Desk, scene: Scene, source: Group, span: tuple[int, int]) -> bool:

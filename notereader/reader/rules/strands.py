@@ -35,11 +35,25 @@ _TIMES = re.compile(r"([2468])x\Z")
 _POINTING = frozenset([("these", "are"), ("they", "are"), ("those", "are")])
 
 
+def _of_old_suture(scene: Scene, j: int) -> bool:
+    """'4 strands of old suture were removed', '... of the previous repair were still there'."""
+    behind = scene.words(j, min(j + 3, scene.sentence.j))
+    return behind[:1] == ["of"] and not _OLD.isdisjoint(behind)
+
+
+_OLD = frozenset(["old", "previous", "former"])
+
+
 def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
     if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
         return []
-    counts = [c for c in find_strands(scene) if scene.told(c[1]) and not of_other_structure(scene, c[1], c[2])]
+    counts = [
+        c
+        for c in find_strands(scene)
+        if scene.told(c[1]) and scene.told(c[2] - 1) and not of_other_structure(scene, c[1], c[2])
+    ]
+    counts = [c for c in counts if not _of_old_suture(scene, c[2])]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts)
     counts = [put_right(scene, count) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]

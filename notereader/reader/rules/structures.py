@@ -88,14 +88,15 @@ def _after(scene: Scene, j: int) -> list[Mention]:
 
 def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
     if m.kind == "sided":
-        return [] if is_lead(scene, m) else _sided(scene, m)
+        return [] if is_lead(scene, m) else _sided(desk, scene, m)
     if m.kind == "bundle":
         rest = [p for s in sorted(PAIRED, reverse=True) for p in rest_of(desk, scene, m, s, before) or []]
         if rest:
             return rest
         word = (scene.words(m.i, m.j) or [""])[-1]
         sides = _sides(scene, m, both=word.endswith("s") or _word_ahead(scene, m.i) in ("both", "each", "neither"))
-        return [Part(m.i, _end(scene, m), s, sides) for s in ("digital nerve", "digital artery")]
+        digits = _of_both_fingers(scene, m, sides)
+        return [Part(m.i, _end(scene, m), s, sides, digits=digits) for s in ("digital nerve", "digital artery")]
     if m.kind == "structure":
         return _structure(desk, scene, m, before)
     if m.kind in ("anynerve", "anyartery"):
@@ -103,6 +104,17 @@ def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part
     if m.kind == "role" and m.value == "nerve" and m.j > m.i and scene.page.words[m.i] == "nerve":
         return _known(desk, scene, m, "nerve")
     return []
+
+
+def _of_both_fingers(scene: Scene, m: Mention, sides: tuple[str | None, ...]) -> tuple[str, ...]:
+    """'Both radial bundles were intact': one in each of the two fingers that the note works on."""
+    lead = scene.words(max(scene.sentence.i, m.i - 2), m.i)
+    several = lead in (["both", "radial"], ["both", "ulnar"]) and scene.page.words[m.j - 1].endswith("s")
+    fingers = scene.every_digit if len(sides) == 1 and not any(g.digits for g in scene.setting.groups) else ()
+    return fingers if several and len(fingers) == _PAIR else ()
+
+
+_PAIR = 2
 
 
 def _word_ahead(scene: Scene, i: int) -> str:
@@ -119,11 +131,20 @@ def _of_a_graft(scene: Scene, m: Mention) -> bool:
     return before[-1:] == ["of"] and bool({"strand", "piece", "length", "segment", "cable", "bit"} & set(before))
 
 
-def _sided(scene: Scene, m: Mention) -> list[Part]:
+def _sided(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
     side, _, what = m.value.partition(" ")
+    if m.value == "ulnar bundle" and _at_the_wrist(desk) and _beside_wrist_tendon(scene, m):
+        return [Part(m.i, m.j, s, (None,)) for s in ("ulnar nerve", "ulnar artery")]
     structures = ("digital nerve", "digital artery") if what == "bundle" else (what,)
     sides: tuple[str | None, ...] = (side, *_second_side(scene, m, side))
     return [Part(m.i, m.j, s, tuple(dict.fromkeys(sides))) for s in structures]
+
+
+def _beside_wrist_tendon(scene: Scene, m: Mention) -> bool:
+    """'The flexor carpi ulnaris and the ulnar bundle were whole': those of the wrist, and not of a finger."""
+    tendons = [t for t in scene.of("tendon") if t.j <= m.i]
+    digits = [g for g in scene.setting.groups if g.digits and (g.i >= m.j or (tendons and g.i > tendons[-1].j))]
+    return bool(tendons) and tendons[-1].value in _WRIST and not digits
 
 
 def _structure(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
@@ -257,7 +278,8 @@ _SAME_SIDE = (["of", "that", "side"], ["on", "that", "side"], ["of", "this", "si
 def _unnamed_sides(scene: Scene, m: Mention) -> list[str]:
     """Return the sides that stand beside 'nerve' or 'artery': before it, or after it as 'on the radial side'."""
     nouns = ("nerve", "nerves", "artery", "arteries")
-    ahead = [b.value for b in scene.of("border") if 0 <= m.i - b.j <= 3 and _clear(scene, b.j, m.i, nouns)]
+    near = [b for b in scene.of("border") if 0 <= m.i - b.j <= 3 and _clear(scene, b.j, m.i, nouns)]
+    ahead = [b.value for b in near if "both" not in scene.words(b.j, m.i)]  # not 'radial nerve and both arteries'
     if ahead:
         return list(dict.fromkeys(ahead))
     after = [b for b in scene.of("border") if 0 <= b.i - m.j <= 6]
@@ -347,8 +369,24 @@ def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     for b in scene.of("border"):
         if b.i not in used and _stands_for(scene, b):
             j = b.j + (scene.next_word(b.j) in _FELLOWS)
-            made += [Part(b.i, j, n, (b.value,), True) for n in _spoken_of(desk, scene, found, b) if n in PAIRED]
+            digits = _digits_before(desk, scene, found, b)
+            named = [n for n in _spoken_of(desk, scene, found, b) if n in PAIRED]
+            made += [Part(b.i, j, n, (b.value,), True, digits) for n in named]
     return made
+
+
+def _digits_before(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> tuple[str | None, ...]:
+    """'... of the small finger was cut. The radial one, and both of the ring, were intact.': that of the small."""
+    if any(p.j <= b.i for p in found) or scene.sentence.i != desk.last_parts_end:
+        return ()
+    groups = [g for g in scene.setting.groups if g.digits]
+    if not groups or groups[0].i < b.i or groups[0].i - b.j <= _CLOSE:
+        return ()
+    told = list(dict.fromkeys(digits for _, _, digits in desk.last_parts))
+    return told[0] if len(told) == 1 else ()
+
+
+_CLOSE = 4  # words: 'the radial one in the ring finger'
 
 
 def _the_other(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
@@ -372,7 +410,7 @@ def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[
     at = max(p.i for p in before)
     if any(g.tendons and at < g.i < b.i for g in scene.setting.groups):
         return []
-    all_of_them = scene.next_word(b.j) in ("both", "they", "all")
+    all_of_them = scene.next_word(b.j) in ("both", "they", "all", "ones")
     return list(dict.fromkeys(p.structure for p in before if all_of_them or p.i == at))
 
 
