@@ -48,21 +48,29 @@ def _consent(desk: Desk) -> Span | None:
         told = desk.page.standing[scene.sentence.i] == "story" or scene.sentence.section in ("surgeon", "narrative")
         if not told or scene.sentence.section in ("signature", "instructions"):
             continue
-        if scene.said.isdisjoint(("undersigned", "signed")):
+        if scene.said.isdisjoint(("undersigned", "signed", "signature")):
             continue
         for k in range(scene.sentence.i, scene.sentence.j):
             word = scene.page.words[k]
             before = set(scene.words(scene.sentence.i, k)) or _risks_before(desk, scene)
-            if word == "undersigned" or (word == "signed" and before & element_list("signs_consent")):
+            if word == "undersigned" or (word in _SIGNED and before & element_list("signs_consent")):
                 return max(scene.sentence.i, k - 1), k + 1
     return None
+
+
+_SIGNED = ("signed", "signature")
 
 
 def _risks_before(desk: Desk, scene: Scene) -> set[str]:
     """'Risks incl rupture, stiff IPJ. Signed.': the words of the sentence before, where it tells of risks."""
     before = desk.scene_before(scene)
     words = set(before.words(before.sentence.i, before.sentence.j)) if before is not None else set()
-    return {"told"} if words & {"risks", "risk", "discussed", "explained", "counselled"} else set()
+    return {"told"} if words & _TOLD_OF else set()
+
+
+_TOLD_OF = frozenset(
+    ["risks", "risk", "discussed", "explained", "counselled", "rupture", "adhesions", "stiffness", "talked", "told"]
+)
 
 
 def _complications(desk: Desk) -> Span | None:
