@@ -46,3 +46,11 @@ def test_a_pulley_told_after_a_finger_only_seen() -> None:
         "No triggering at the A1 pulley, which I did not open."
     )
     assert each(note, "finding", "pulleys") == {"small A1": "intact"}
+
+
+def test_a_pulley_opened_before_and_not_touched_today() -> None:
+    story = "Indication: Primary repair on 2031-12-20 with A4 vented; it ruptured.\n\nProcedure: "
+    operation = "Ring finger FDP repaired with 3-0 Ethibond, eight strands. "
+    for told in ("A4 was not touched today.", "A4 was left alone this time."):
+        assert each(f"{story}{operation}{told}", "finding", "pulleys") == {}
+    assert each(f"{operation}A4 was not touched today.", "finding", "pulleys") == {"ring A4": "intact"}

@@ -343,6 +343,7 @@ def _tendon_runs(scene: Scene, k: int) -> bool:
     if "suture" in around[:-1] and around[around.index("suture") + 1] in ("line", "site"):
         around.remove("suture")
     named = not {"tendon", "repair", "it", "join", "junction"}.isdisjoint(scene.words(max(first, k - 2), k))
+    named = named or any(0 <= k - m.j <= 1 for m in scene.of("tendon"))  # 'the ring finger FDP moved freely'
     if word in _MOVES and not _BODY.isdisjoint(around) and not named:
         return False
     return word not in _RUN_FORMS or _NO_TENDON.isdisjoint(around)

@@ -271,7 +271,7 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     if value is None or (tunnel and value not in ("vented", "released")):
         return
     low, high = reach_of(scene, group, action, bool(fingers))
-    if value == "intact" and only_part(scene, group, action, low):
+    if value == "intact" and (only_part(scene, group, action, low) or _only_this_time(desk, scene, group, action)):
         return
     if tunnel or (value == "vented" and in_full(scene, low, high)):
         value = "released"
@@ -290,6 +290,15 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
         for digit in fingers or _digits(desk, scene, group.mentions[0], name):
             if (digit, name) not in left_out:
                 _put(desk, scene, digit, name, value, dealt.get(digit, share), span)
+
+
+def _only_this_time(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention) -> bool:
+    """'A4 was not touched today' of a pulley that the story tells to have been opened before: it is not whole."""
+    behind = scene.words(action.j, min(action.j + 3, scene.sentence.j))
+    if behind[:1] != ["today"] and behind[:2] not in (["this", "time"], ["at", "this"], ["on", "this"]):
+        return False
+    before = [m for s in desk.having("pulley") for m in s.of("pulley") if m.value in group.values]
+    return any(desk.page.standing[m.i] in ("history", "story") for m in before)
 
 
 def _dealt_shares(scene: Scene, group: PulleyGroup, action: Mention) -> dict[str | None, Share]:
