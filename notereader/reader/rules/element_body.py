@@ -43,9 +43,9 @@ def _said(desk: Desk, scene: Scene) -> bool:
 
 
 def _consent(desk: Desk) -> Span | None:
-    """'told of the hazards and signed', 'Form 1 signed', 'has undersigned', in the story or early in the note."""
-    for scene in desk.scenes[: max(8, len(desk.scenes) * 2 // 3)]:
-        told = desk.page.standing[scene.sentence.i] == "story" or scene.sentence.section in ("surgeon", "narrative")
+    """'told of the hazards and signed', 'Form 1 signed', 'has undersigned', in the story or the text of the note."""
+    for scene in desk.scenes:
+        told = desk.page.standing[scene.sentence.i] == "story" or scene.sentence.section in _TOLD_IN
         if not told or scene.sentence.section in ("signature", "instructions"):
             continue
         if scene.said.isdisjoint(("undersigned", "signed", "signature")):
@@ -59,6 +59,7 @@ def _consent(desk: Desk) -> Span | None:
 
 
 _SIGNED = ("signed", "signature")
+_TOLD_IN = ("surgeon", "narrative", "procedure")
 
 
 def _risks_before(desk: Desk, scene: Scene) -> set[str]:
