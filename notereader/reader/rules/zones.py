@@ -12,7 +12,7 @@ def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
-    if _in_pairs(desk, scene) or _by_finger(desk, scene):
+    if _in_pairs(desk, scene) or _beside_fingers(desk, scene) or _by_finger(desk, scene):
         return
     _zone_heading(desk, scene)
     for mention in _zones(scene):
@@ -71,6 +71,46 @@ def _in_pairs(desk: Desk, scene: Scene) -> bool:
 
 
 _FEWEST_PAIRS = 2
+
+
+def _beside_fingers(desk: Desk, scene: Scene) -> bool:
+    """'..., zone IIC in the ring finger and zone IIB in the small', 'index (zone 2B) and middle (zone 2C)'."""
+    zones = [m for m in _zones(scene) if scene.told(m.i)]
+    if len(zones) < _FEWEST_PAIRS or _is_extensor(scene) or "respectively" in scene.said:
+        return False
+    fingers = scene.of("digit")
+    behind = [next((d for d in fingers if _led_by(scene, z, d)), None) for z in zones]
+    before = [next((d for d in reversed(fingers) if _leads_to(scene, d, z)), None) for z in zones]
+    pairs = next((found for p in (behind, before) if len(found := [d for d in p if d is not None]) == len(zones)), [])
+    if len({d.value for d in pairs}) < len(zones) or any(_tendon_of(scene, d) for d in pairs):
+        return False
+    for zone, finger in zip(zones, pairs, strict=True):
+        span = [(min(zone.i, finger.i), max(zone.j, finger.j))]
+        for digit in _listed_with(scene, finger, zones):
+            desk.add(scene, "repairs", (digit, "*", None), "zone", zone.value, span, "zone and finger in pairs")
+    return True
+
+
+def _tendon_of(scene: Scene, finger: Mention) -> bool:
+    """'Index FDP zone 2B': the zone of a named tendon, not of a finger."""
+    return any(m.j == finger.i or m.i == finger.j for m in scene.of("tendon"))
+
+
+def _listed_with(scene: Scene, finger: Mention, zones: list[Mention]) -> tuple[str, ...]:
+    """Return the finger with those it is listed with, 'ring and small finger (zone II)', if no zone stands between."""
+    group = next((g for g in scene.setting.groups if g.i <= finger.i < g.j and not g.tendons), None)
+    parted = group is None or any(group.i <= z.i < group.j for z in zones)
+    return (finger.value,) if parted or group is None else group.digits
+
+
+def _led_by(scene: Scene, zone: Mention, finger: Mention) -> bool:
+    between = scene.words(zone.j, finger.i) if zone.j <= finger.i <= zone.j + 3 else [","]
+    return all(word in _LEADS or word in ("left", "right", "l", "r") for word in between)
+
+
+def _leads_to(scene: Scene, finger: Mention, zone: Mention) -> bool:
+    between = scene.words(finger.j, zone.i) if finger.j <= zone.i <= finger.j + 2 else [";"]
+    return all(word in ("(", "[", ",", ":", "-", "in", "at", "is", "was") for word in between)
 
 
 def _by_finger(desk: Desk, scene: Scene) -> bool:
