@@ -256,7 +256,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
     known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
     before = page.words[max(0, mention.i - 3) : mention.i]
     known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
-    if not known and not _ordinal_again(page, mention):
+    if not known and not _ordinal_again(page, mention) and not _ordinal_title(page, mention):
         return True
     mention.kind = "digit"
     return False
@@ -471,6 +471,28 @@ def _ordinal_again(page: Page, mention: Mention) -> bool:
     led = words[max(0, mention.i - 2) : mention.i]
     heads = words[mention.j : mention.j + 1] == [":"]
     return heads or (led[-1:] == ["the"] and (led[0] in _SPOKEN_OF or words[mention.i] not in ("second", "third")))
+
+
+def _ordinal_title(page: Page, mention: Mention) -> bool:
+    """'Fourth (annular)     Fifth': ordinals that fill cells beside each other, the titles of a grid by finger."""
+    return _fills_cell(page, mention) and any(
+        m.i != mention.i and _fills_cell(page, m) and not any(b >= Break.LINE for b in page.breaks[low + 1 : high + 1])
+        for m in within(page.mentions, mention.i - _ACROSS, mention.j + _ACROSS)
+        for low, high in [sorted((m.i, mention.i))]
+    )
+
+
+_ACROSS = 12  # words
+
+
+def _fills_cell(page: Page, m: Mention) -> bool:
+    """Tell whether an ordinal is all of a cell, but for a remark in brackets."""
+    if m.kind not in ("digit", "digit?") or page.words[m.i] not in _ORDINALS or page.breaks[m.i] < Break.COLUMN:
+        return False
+    k = m.j
+    if page.words[k : k + 1] == ["("] and ")" in page.words[k : k + 4]:
+        k = page.words.index(")", k) + 1
+    return k >= len(page.words) or page.breaks[k] >= Break.COLUMN
 
 
 def _before_pulley(page: Page, mention: Mention) -> bool:

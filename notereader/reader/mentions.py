@@ -54,11 +54,11 @@ class Mentions:
         """Find every term of the vocabulary in the Doc."""
         page = page_of(doc)
         self.rescue.apply(page, doc)
-        breaks, respelt, column = page.breaks, page.respelt, Break.COLUMN
+        breaks, respelt, column, line = page.breaks, page.respelt, Break.COLUMN, Break.LINE
         found: dict[str, list[Mention]] = {"mentions": [], "headings": [], "cues": [], "elements": []}
         for key, i, j in self.matcher(page.rescued or doc):
-            if j - i > 1 and column in breaks[i + 1 : j]:
-                continue
+            if j - i > 1 and (column in breaks[i + 1 : j] or (breaks[i] == column and line in breaks[i + 1 : j])):
+                continue  # cells of a grid
             for meaning in self.meanings[key]:
                 if meaning.exact and not _as_written(page, i, j, meaning.exact):
                     continue

@@ -241,6 +241,8 @@ def _is_all_of_a_cell(page: Page, title: _Line, m: Mention) -> bool:
     """Tell whether a word that only may name a finger fills its cell: 'Little', and not '2nd operator'."""
     cell = next(((i, j) for i, j in title.cells if i <= m.i < j), (m.i, m.j))
     rest = {w for k, w in enumerate(page.words[cell[0] : cell[1]], cell[0]) if not m.i <= k < m.j}
+    if page.words[m.j : m.j + 1] == ["("] and m.i == cell[0] and page.words[cell[1] - 1] == ")":
+        return True  # 'Fourth (annular)'
     return rest <= {"finger", "ray", "digit", "(", ")", ".", "l", "r", "left", "right"}
 
 

@@ -35,3 +35,19 @@ def test_numerals_that_head_what_is_told_of_a_finger(note: str, sizes: dict[str,
 )
 def test_numerals_that_only_count(note: str) -> None:
     assert set(told(note)) == {"ring FDP"}
+
+
+@pytest.mark.parametrize("titles", ["Fourth                  Fifth", "Fourth (annular)        Fifth (last)"])
+def test_ordinals_as_titles_of_a_grid(titles: str) -> None:
+    note = f"""Left hand.
+
+                    {titles}
+FDP                 70 % cut                complete
+A4                  intact                  distal third opened
+"""
+    assert told(note, "extent") == {"ring FDP": {"extent": "partial"}, "small FDP": {"extent": "complete"}}
+
+
+@pytest.mark.parametrize("words", ["FDP sectioned, whole.", "FDP cut, whole, with clean ends."])
+def test_a_whole_cut_is_no_whole_tendon(words: str) -> None:
+    assert told(f"Ring finger. {words}", "extent") != {"ring FDP": {"extent": "intact"}}

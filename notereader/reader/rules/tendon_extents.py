@@ -263,6 +263,13 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    cut = [
+        m
+        for m in scene.of("hurt", "nervestate")
+        if m.j in (mention.i, mention.i - (scene.word_before(mention.i) == ","))
+    ]
+    if word == "whole" and cut:
+        return False  # 'cut, whole': cut across the whole of its width
     if scene.next_word(mention.j) in _SOMEWHERE and "throughout" not in scene.said:
         return False  # 'FDS intact proximally, distally its slips were cut'
     if scene.word_before(mention.i) in ("branch", "branches"):
