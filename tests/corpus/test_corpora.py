@@ -69,6 +69,7 @@ FLOORS = {
     "fresh28": Floor(95, 95, 97),
     "fresh29": Floor(92, 94, 97),
     "fresh30": Floor(93, 94, 97),
+    "fresh31": Floor(90, 93, 97),
     "fresh32": Floor(96, 96, 97),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
