@@ -166,6 +166,8 @@ def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
 
 
 _AS_GRAFT = ("as", "graft")
+_DENIED = frozenset(["not", "never"])
+_UNUSED = frozenset(["touched", "used", "taken", "harvested", "needed", "disturbed"])
 _TAKEN = ["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"]
 _DONOR = frozenset([*_TAKEN, "bridged", "interposed"])
 _SMALL_OF_DONOR = frozenset(["the", "a", "of", "his", "her", "free", "with", "by"])
@@ -177,6 +179,8 @@ def _is_donor(page: Page, group: Group) -> bool:
     lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in _SMALL_OF_DONOR]
     behind = page.words[group.j : group.j + 8]
     taken = {"harvested", "harvest", "harvesting"} & set(behind) or _AS_GRAFT in pairwise(behind)
+    before = page.words[max(0, group.i - 5) : group.i]
+    taken = taken or not (_DENIED.isdisjoint(before) or _UNUSED.isdisjoint(before))  # 'not touched the palmaris'
     taken = taken or ("as", "a", "graft") in zip(behind, behind[1:], behind[2:], strict=False)
     return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1])) or (
         lead[-1:] != [] and lead[-1] in _DONOR

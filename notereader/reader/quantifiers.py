@@ -88,10 +88,15 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
     return []
 
 
+_OF_A_SUTURE = frozenset(["lock", "locks", "loop", "corner", "bite", "strand", "pass", "throw", "limb", "stitch"])
+
+
 def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, groups: list[Group]) -> bool:
     """Tell whether a quantifier, whose count ends before word k, is said of something else or of nothing."""
     said, lead = page.words[q.i : q.j], page.words[q.i - 1]
     after = page.words[k] if k < sentence.j else "."
+    if said[-1:] == ["each"] and after in _OF_A_SUTURE:
+        return True  # '2 mm bites for each lock'
     if said == ["all"] and ((lead in ("in", "at", "after") and k == q.j) or after == "a"):
         return True  # 'in all we count four strands', 'all a tendon of this calibre would take'
     if k == q.j and after in PARTS:

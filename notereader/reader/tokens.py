@@ -76,7 +76,7 @@ _TOKEN = re.compile(
   | (?P<ordinal>[0-9]+(?:st|nd|rd|th)\b)
   | (?P<figure>(?:(?=[OolI]*[0-9]){_D}+(?![A-Za-z0-9]))|[0-9]+(?=[A-Za-z]*[^A-Za-z0-9\s]?)
         (?=(?:mm|cm|ml|mg|g|kg|deg|x|h|min|wks|weeks|days|wk|w|cc|G|pt|yo|y|yr|m|f|F|M)?(?![A-Za-z0-9])))
-  | (?P<word>[^\W_]+(?:'[^\W\d_]+)?)
+  | (?P<word>[^\W_]+(?:'[^\W\d_]+|(?<=\bthro)')?)
   | (?P<mark>\.{{2,}}|[^\w\s]|_)
     )
     """,
@@ -96,6 +96,7 @@ _SIGNS = {
 # Short words that a scanner gives a nought; a denial lost would turn a sentence round.
 _SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
 _WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "pull"])  # and ones for its l
+_THROUGH = frozenset(["thro", "thro'"])
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
@@ -221,6 +222,8 @@ def _clean_word(raw: str) -> str:
     if "1" in word and word.replace("1", "l").lower() in _WITH_ELLS:
         word = word.replace("1", "l")
     word = word.lower()
+    if word in _THROUGH:
+        return "through"
     return word[:-2] if word.endswith("'s") and word[:-2] in _OWNERS else word
 
 

@@ -69,8 +69,10 @@ FLOORS = {
     "fresh28": Floor(95, 95, 97),
     "fresh29": Floor(92, 94, 97),
     "fresh30": Floor(93, 94, 97),
-    "fresh31": Floor(90, 93, 97),
+    "fresh31": Floor(92, 94, 97),
     "fresh32": Floor(96, 96, 97),
+    "fresh33": Floor(95, 95, 97),
+    "fresh34": Floor(95, 96, 98),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
     "voices3": Floor(93, 94, 96),
@@ -107,7 +109,7 @@ def test_reader_reaches_the_floor(name: str) -> None:
 
 
 # All collections together; the mark is 97 of repairs and pulleys, which the hardest voices keep it from.
-TOGETHER = Floor(95, 96, 97)
+TOGETHER = Floor(96, 96, 97)
 
 
 def test_all_notes_together_reach_the_floor() -> None:

@@ -60,3 +60,9 @@ def test_a_purchase_is_of_the_tendon_named() -> None:
         "profundus tendons were repaired with 3-0 Ethibond, taking 10 mm in the index and 8 mm in the ring finger."
     )
     assert set(told(note, "purchase_mm")) == {"index FDP", "ring FDP"}
+
+
+@pytest.mark.parametrize("head", ["REPAIR FDS", "FDS"])
+def test_a_ticked_not_repaired(head: str) -> None:
+    note = f"DIGIT: index\nFDS: partial 40 %\n\n{head}\n[ ] repaired   [ ] excised   [x] not repaired (stable)\n"
+    assert told(note, "treatment") == {"index FDS": {"treatment": "left"}}

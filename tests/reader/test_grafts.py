@@ -74,3 +74,14 @@ def test_each_with_a_suture_of_some_size_is_of_those_named() -> None:
 )
 def test_a_suture_that_was_only_opened(words: str) -> None:
     assert told(f"Ring finger. FDP completely cut and repaired with {words}.", "size") == {"ring FDP": {"size": "4-0"}}
+
+
+def test_bites_for_each_lock_are_no_purchase() -> None:
+    note = "Ring FDP divided and sewn, locking 3-0 Ethibond, 2 mm bites for each lock, core to about 12 mm either side."
+    assert told(note, "purchase_mm", "lock_mm") == {"ring FDP": {"purchase_mm": (12, 12), "lock_mm": (2, 2)}}
+
+
+@pytest.mark.parametrize("words", ["the three oh was opened and went back", "a 3-0 was opened and not used"])
+def test_a_correction_beside_a_suture_that_went_back(words: str) -> None:
+    note = f"FCR divided and repaired with 3-0 Ticron. Sorry, correction, the core was a four oh Ticron, {words}."
+    assert told(note, "size") == {"FCR": {"size": "4-0"}}

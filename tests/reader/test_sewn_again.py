@@ -52,3 +52,11 @@ def test_an_apposition_is_no_other_tendon() -> None:
         "tendon, accepted only a modified Kessler of 4-0 nylon."
     )
     assert told(note, "size") == {"small FDP": {"size": "3-0"}, "small FDS": {"size": "4-0"}}
+
+
+@pytest.mark.parametrize(
+    "line", ["FDP: cut through, 100 %. Ends clean.", "2. FDP: completely divided. Tidy ends, nothing pared off."]
+)
+def test_ends_told_on_a_line_are_of_the_tendon_that_heads_it(line: str) -> None:
+    note = f"Ring finger\nFDS: radial slip cut through.\n{line}\n"
+    assert told(note, "ends") == {"ring FDP": {"ends": "clean"}}

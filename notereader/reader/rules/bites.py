@@ -208,7 +208,8 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
         if gap <= reach and (word != "diameter" or mention.i >= q.j or mention.i == scene.sentence.i + 1):
             after = scene.words(max(q.j, mention.j), min(scene.sentence.j, max(q.j, mention.j) + 4))
             after = after[: after.index(",")] if "," in after else after  # '2.5 mm bites, 9 mm each side'
-            return not (word in ("bite", "bites") and any(w in _IS_LOCK_WORDS for w in after))
+            of_locks = not _LOCKS.isdisjoint(after)  # '2 mm bites for each lock'
+            return of_locks or not (word in ("bite", "bites") and any(w in _IS_LOCK_WORDS for w in after))
     return False
 
 

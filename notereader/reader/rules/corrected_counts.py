@@ -1,7 +1,12 @@
-"""Strand counts that a note puts right: 'for six strands read four', 'not six strands but four'."""
+"""Strand counts that a note puts right: 'for six strands read four', 'not six strands but four', and whose they are."""
 
+from itertools import pairwise
+
+from notereader.reader.desk import Desk, is_correction
+from notereader.reader.groups import Target
 from notereader.reader.measures import count_of
 from notereader.reader.scene import Scene
+from notereader.vocabulary.sutures import sizes
 
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
 _WROTE = frozenset(["wrote", "written", "said", "typed", "dictated", "stated", "put", "recorded", "reads", "says"])
@@ -36,3 +41,34 @@ def put_right(scene: Scene, count: Count) -> Count:
         or scene.next_word(k + 1) in _QUOTES
     )
     return (int(instead), k, k + 1) if instead and closes else count
+
+
+def holders_of_corrected(desk: Desk, scene: Scene) -> list[Target]:
+    """'The core is four-strand, not six' in an addendum that names no tendon: those of which six was told before.
+
+    What follows in the same paragraph without a name, 'Stitch is an Adelaide', is of the same tendons.
+    """
+    if scene.sentence.section != "addendum" and not is_correction(scene):
+        return []
+    if any(g.tendons or g.digits for g in scene.setting.groups):
+        return []
+    before = desk.scene_before(scene)
+    if before is not None and before.sentence.block == scene.sentence.block and is_correction(before):
+        if any(g.tendons or g.digits for g in before.setting.groups):
+            return []  # 'The core of the FDP is four strands and not six. The thread was 4-0 and not 3-0.'
+        return _tellers_of_old(desk, scene) or _tellers_of_old(desk, before)
+    return _tellers_of_old(desk, scene)
+
+
+def _tellers_of_old(desk: Desk, scene: Scene) -> list[Target]:
+    """Return the tendons of which the value that a sentence denies, 'not six', 'not 3-0', was told before it."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    denied = [b for a, b in pairwise(words) if a == "not"]
+    told: list[tuple[str, object]] = [("strands", float(count_of(w))) for w in denied if count_of(w)]
+    told += [("size", w) for w in denied if w in sizes()]
+    found = [
+        Target(*f.entry)
+        for f in desk.findings
+        if f.group == "repairs" and f.order < scene.sentence.i and not f.addendum and (f.field, f.value) in told
+    ]
+    return list(dict.fromkeys(found))

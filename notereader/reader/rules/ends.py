@@ -178,6 +178,8 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     finger = _finger_behind(scene, mention)
     if finger:
         return _parted(desk, scene, finger)
+    if _on_a_line_of_its_own(scene):
+        return [t for t in scene.setting.focus if desk.is_cut(t)]
     subject = scene.owner(mention.i, mention.j)
     later = subject is not None and subject.i >= scene.part(mention.i)[1] and not _collects(subject.group)
     targets, group = ([], None) if later else tendon_owner(desk, scene, mention.i, mention.j)
@@ -201,6 +203,18 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
         return told if len(told) > 1 else _parted(desk, scene, digits or None)
     return _in_focus(desk, scene, digits, mention, group is not None)
+
+
+def _on_a_line_of_its_own(scene: Scene) -> bool:
+    """'FDS: radial slip cut.' over 'FDP: cut, 100 %. Ends clean.': the ends are of the tendon heading the line."""
+    if any(g.tendons or g.digits or g.generic for g in scene.setting.groups) or not scene.setting.focus:
+        return False
+    page, k = scene.page, scene.sentence.i
+    while k > 0 and page.breaks[k] < Break.LINE:
+        k -= 1
+    while k < scene.sentence.i and (page.words[k].isdecimal() or not page.words[k][0].isalnum()):
+        k += 1
+    return k + 1 < scene.sentence.i and k in page.tendon_words and page.words[k + 1] == ":"
 
 
 def _of_the_left_out(scene: Scene, mention: Mention) -> list[Target]:

@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk, carried, meant_by_all, near_digits, oth
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.held_counts import count_told
 from notereader.reader.page import within
+from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.record.values import Value
@@ -35,6 +36,9 @@ _ALL_OF = word_list("sutures", "all_of")
 
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
+    corrected = holders_of_corrected(desk, scene)
+    if corrected:
+        return corrected, []
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]

@@ -1,5 +1,6 @@
 """What was done to each tendon."""
 
+from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.held_counts import count_told
@@ -389,12 +390,19 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         known = desk.treatments.get(target)
         if value == "left" and known in ("trimmed", "excised") and not (scene.header or is_correction(scene)):
             continue  # 'its frayed edge was smoothed and the slip was not sutured'
+        if value == "left" and _ticked(scene, mention):
+            desk.withdraw(target, ("treatment",), scene.sentence.i)  # 'REPAIR FDS' heads the form's boxes
         desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
         desk.findings[-1].carried = target not in named
         if target not in named and value in ("left", "trimmed", "excised"):
             desk.treatments.pop(target)
             if known is not None:
                 desk.treatments[target] = known
+
+
+def _ticked(scene: Scene, mention: Mention) -> bool:
+    """'[x] not repaired': the option of a ticked box."""
+    return not BOX_ENDS.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 2), mention.i))
 
 
 def _treated_together(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
@@ -606,8 +614,8 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if value == "trimmed" and near and not focus:
         nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
         return nicked if len(nicked) == 1 else []  # 'FDP nicked. FDS fine. I trimmed the flap.'
-    if value in ("trimmed", "left") and near:
-        if value == "left" and any(desk.treatments.get(t) == "repaired" for t in focus):
+    if value in ("trimmed", "left") and (near or _ticked(scene, mention)):
+        if value == "left" and not _ticked(scene, mention) and any(desk.treatments.get(t) == "repaired" for t in focus):
             return []
         return focus
     if value in ("reinserted",) and scene.header:

@@ -26,6 +26,7 @@ _PUT_ASIDE = frozenset(
         ("back", "on"),
         ("laid", "aside"),
         ("was", "rejected"),
+        ("went", "back"),
         ("but", "changed"),
         ("then", "changed"),
     ]
