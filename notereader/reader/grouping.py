@@ -377,10 +377,16 @@ def _no_subject(page: Page, m: Mention) -> bool:
     before = page.words[m.i - 1]
     if m.value == "tendon" and page.words[m.i - 3 : m.i - 1] in ([",", "a"], [",", "an"]) and page.words[m.j] == ",":
         return True  # 'the FDS of the small finger, a slender tendon, accepted only a modified Kessler'
+    lead = page.words[max(0, m.i - _LED) : m.i]
+    if page.words[m.i] == "repairs" and not _BY_MEANS.isdisjoint(lead) and not _STRANDED.isdisjoint(lead):
+        return True  # 'FDP ring and little with 4-strand locking repairs'
     tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
     return before in _NO_SUBJECT or tissue
 
 
+_LED = 6  # words
+_BY_MEANS = frozenset(["with", "by", "using", "received", "got", "had"])
+_STRANDED = frozenset(["strand", "strands", "stranded"])
 _NO_SUBJECT = frozenset(["a", "crossing", "across", "spanning", "bridging"])
 _TISSUE = word_list("bearing", "tissue")
 _PLURAL_TENDONS = word_list("bearing", "plural_tendons")

@@ -85,3 +85,13 @@ def test_bites_for_each_lock_are_no_purchase() -> None:
 def test_a_correction_beside_a_suture_that_went_back(words: str) -> None:
     note = f"FCR divided and repaired with 3-0 Ticron. Sorry, correction, the core was a four oh Ticron, {words}."
     assert told(note, "size") == {"FCR": {"size": "4-0"}}
+
+
+@pytest.mark.parametrize("words", ["with 4-strand repairs of 3-0 nylon", "by six-strand locking repairs, 3-0 nylon"])
+def test_repairs_as_a_means_are_no_other_tendons(words: str) -> None:
+    note = (
+        "Ring and small FDP completely divided. Ring FDS completely divided.\n"
+        f"FDP ring and small {words}. FDS ring with a two-strand Kessler of 4-0 nylon."
+    )
+    assert told(note, "size")["ring FDS"] == {"size": "4-0"}
+    assert told(note, "strands")["ring FDS"] == {"strands": 2}
