@@ -53,7 +53,8 @@ class Rescue:
 
     def _find(self, word: str) -> str | None:
         slips = [word[: found.start()] + "i" + word[found.end() :] for found in _L_FOR_I.finditer(word)]
-        for read in (*slips, _L_FOR_I.sub("i", word), word.replace("rn", "m")):
+        scanned = word.replace("rn", "m") if len(word) > len("earn") else word  # 'earn' is a word, and no 'EAM'
+        for read in (*slips, _L_FOR_I.sub("i", word), scanned):
             if read != word and read in self.words:
                 return read
         return self._resembling(word) if len(word) >= _SHORTEST else None

@@ -38,3 +38,8 @@ def test_misspelt_names_are(rescue: Rescue, names: tuple[str, str]) -> None:
     """So that the rate above is not bought by rescuing nothing."""
     written, meant = names
     assert rescue.spelling(written) == meant
+
+
+@pytest.mark.parametrize("word", ["earn", "barn"])
+def test_short_words_with_rn_are_no_scanned_m(rescue: Rescue, word: str) -> None:
+    assert rescue.spelling(word) is None
