@@ -256,7 +256,6 @@ _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
 _DENIED = frozenset(["not", "never"])
 _LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
-_UNUSED = frozenset(["touched", "used", "taken", "harvested", "needed", "disturbed"])
 _DONE = frozenset(["done", "repaired", "sutured", "needed"])
 _SKIN_ALONE = frozenset(["only", "closed", "sutured", "stitched"])  # 'the ring finger had a skin wound, closed'
 _OTHER_PARTS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "pulleys"])
@@ -337,15 +336,7 @@ def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:
 def _passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
     """Tell whether a sentence names a digit in passing; one that names a tendon turns to it all the same."""
     tendons = any(g.tendons for g in setting.groups)
-    if _leaves_palmaris(sentence, setting):
-        return True
     return bool(setting.digits or not setting.groups) and not tendons and _left_out(page, sentence, setting.mentions)
-
-
-def _leaves_palmaris(sentence: Sentence, setting: Setting) -> bool:
-    """'No rod was needed and I have not touched the palmaris': a donor that was not used is not turned to."""
-    named = {t for g in setting.groups for t in g.tendons}
-    return named == {"PL"} and not (_DENIED.isdisjoint(sentence.said) or _UNUSED.isdisjoint(sentence.said))
 
 
 def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:

@@ -35,7 +35,7 @@ _BY_RANK = frozenset(["ray", "rays", "2", "3", "4", "5", "ii", "iii", "iv", "v"]
 # What an ordinal may count other than fingers.
 _COUNTED = word_list("bearing", "counted")
 _SIDES = frozenset(["l", "r", "left", "right"])
-_CUTTING = word_list("injuries", "cutting") | {"thro", "thru"}
+_CUTTING = word_list("injuries", "cutting")
 _PARTED = frozenset([":", "-", "=", ")", "("])
 _PLURALS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays"])
 

@@ -15,6 +15,7 @@ from notereader.reader.page import Page
 from notereader.vocabulary.places import resource_file
 from notereader.vocabulary.terms import Term
 
+_SHORTEST_SCANNED = 5  # letters; 'earn' is a word, and no 'EAM'
 _KINDS = frozenset(["stitch", "material", "tendon", "pattern", "anaesthesia", "digit"])
 _SHORTEST = 6
 _SIMILAR = 90.0
@@ -53,7 +54,7 @@ class Rescue:
 
     def _find(self, word: str) -> str | None:
         slips = [word[: found.start()] + "i" + word[found.end() :] for found in _L_FOR_I.finditer(word)]
-        scanned = word.replace("rn", "m") if len(word) > len("earn") else word  # 'earn' is a word, and no 'EAM'
+        scanned = word.replace("rn", "m") if len(word) >= _SHORTEST_SCANNED else word
         for read in (*slips, _L_FOR_I.sub("i", word), scanned):
             if read != word and read in self.words:
                 return read

@@ -96,7 +96,7 @@ _SIGNS = {
 # Short words that a scanner gives a nought; a denial lost would turn a sentence round.
 _SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
 _WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "pull"])  # and ones for its l
-_THROUGH = frozenset(["thro", "thro'"])
+_THROUGH = frozenset(["thro", "thro'", "thru"])
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 

@@ -13,6 +13,7 @@ _WROTE = frozenset(["wrote", "written", "said", "typed", "dictated", "stated", "
 _LEADS = frozenset(
     [";", ",", "-", ":", ".", "but", "and", "it", "there", "they", "was", "were", "is", "are", "in", "fact"]
 )
+_CLOSES = frozenset(["", ".", ",", ";", ")", "strands", "strand", "-"]) | _QUOTES
 _FAR = 6  # words
 _NEAR = 4  # words
 
@@ -36,11 +37,7 @@ def put_right(scene: Scene, count: Count) -> Count:
     else:
         return count
     instead = count_of(scene.next_word(k))
-    closes = (
-        scene.next_word(k + 1) in ("", ".", ",", ";", ")", "strands", "strand", "-")
-        or scene.next_word(k + 1) in _QUOTES
-    )
-    return (int(instead), k, k + 1) if instead and closes else count
+    return (int(instead), k, k + 1) if instead and scene.next_word(k + 1) in _CLOSES else count
 
 
 def holders_of_corrected(desk: Desk, scene: Scene) -> list[Target]:
