@@ -430,13 +430,16 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
     return known[0] if len(known) == 1 else whole[0] if len(whole) == 1 else target
 
 
+_THEY = frozenset(["they", "them"])  # 'The FDS tendons were thinner. In the ring finger they received a Kessler'
+
+
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
     """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
     wanted = digits or None
     if scene.setting.all_before and wanted is None and desk.repairable():
         return desk.repairable(), ""
-    if scene.setting.wide and wanted is None:
-        wide = [t for t in desk.repairable() if t.tendon in scene.setting.wide]
+    if scene.setting.wide and (wanted is None or not _THEY.isdisjoint(scene.said)):
+        wide = [t for t in desk.repairable(wanted) if t.tendon in scene.setting.wide]
         if wide:
             return wide, ""
     focus = [t for t in scene.setting.focus if desk.may_be_repaired(t) and (wanted is None or t.digit in wanted)]
@@ -480,13 +483,18 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
 
 
+_TAKES_UP = _THEY | {"it"}
+
+
 def _untold(desk: Desk, target: Target, scene: Scene, deep: list[Target]) -> bool:
     """Tell whether what became of a tendon was not told before a sentence: not at all, or behind it or in a title.
 
     A word behind the sentence counts too where the tendon was named again after a core of the deep flexor.
     """
     told = [f for f in desk.told_of("repairs", target) if f.field == "treatment"]
-    taken_up = "it" in scene.said and bool(scene.of("stitch"))  # 'The FDS was flat. I gave it a modified Kessler'
+    taken_up = not _TAKES_UP.isdisjoint(scene.said) and bool(
+        scene.of("stitch")
+    )  # 'The FDS was flat. I gave it a Kessler'
     if target not in desk.treatments and not taken_up:
         return True
     if target in desk.treatments and (not told or any(f.order < scene.sentence.i and not f.header for f in told)):

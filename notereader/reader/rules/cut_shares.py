@@ -49,7 +49,24 @@ def told_in_percent(desk: Desk, scene: Scene) -> None:
                 targets = carried(desk, scene)[0] or list(scene.setting.focus)  # '% of tendon cut: 60'
             peers = [q.i for q in scene.quantities if q.unit == "%"]
             targets = respective(scene, quantity.i, peers, targets)
-            part_cut(desk, scene, targets, quantity.high or 0.0, quantity.i, quantity.j)
+            cut = quantity.high or 0.0
+            cut = 100 - (quantity.low or cut) if _still_held(scene, quantity) else cut
+            part_cut(desk, scene, targets, cut, quantity.i, quantity.j)
+
+
+def _still_held(scene: Scene, quantity: Quantity) -> bool:
+    """'20 percent of the fibers still held on the radial side': the share told is the one that was not cut."""
+    behind = [
+        w for w in scene.words(quantity.j, min(quantity.j + _HELD_WITHIN, scene.sentence.j)) if w not in _OF_WIDTH
+    ]
+    held = behind[1:] if behind[:1] in (["still"], ["was"], ["were"], ["had"]) else behind
+    held = held[1:] if held[:1] == ["still"] else held
+    return held[:1] != [] and held[0] in _HELD
+
+
+_HELD_WITHIN = 7  # words
+_OF_WIDTH = frozenset(["of", "the", "its", "fibers", "fibres", "width", "substance", "tendon", "thickness", "strands"])
+_HELD = frozenset(["held", "holding", "standing", "attached", "remained", "holds", "hold"])
 
 
 def _share_of_behind(scene: Scene, quantity: Quantity) -> list[Target]:

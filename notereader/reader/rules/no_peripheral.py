@@ -121,9 +121,10 @@ def got_none(desk: Desk, scene: Scene) -> None:
     if end is None or before is None:
         return
     told = [f for f in desk.findings if f.field == "peripheral" and before.sentence.i <= f.order < scene.sentence.i]
-    if not told and not any(m.value == PERIPHERAL for m in scene.of("role")):
-        return
     first = scene.part(end - 1)[0]
+    here = [m for m in scene.of("pattern") if m.j <= first]  # 'a running 6-0 around each profundus; the FDS ...'
+    if not (told or here) and not any(m.value == PERIPHERAL for m in scene.of("role")):
+        return
     rest = next((g for g in scene.setting.groups if g.generic == "others" and first <= g.i < end), None)
     if rest is not None:  # '...; the other three repairs were left without one'
         for target in others(desk, scene, rest, desk.sewn()):

@@ -496,6 +496,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         and scene.next_word(mention.j) in ("to", "about", "with")
     ):
         return []
+    if value == "repaired" and _of_several(scene, mention, targets, group):
+        return []
     if targets:
         if (
             value in ("trimmed", "left", "excised")
@@ -508,6 +510,9 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return _treated_from_focus(desk, scene, mention, value)
     if group is None:
         return []
+    if value == "trimmed" and group.digits and subject.kind == "digit" and not (scene.header or scene.sentence.prefix):
+        nicked = [t for t in desk.cut(group.digits) if desk.extents.get(t) == "partial"]
+        return nicked if len(nicked) == 1 else []  # 'in the small finger I was content to trim the loose fibers'
     if (
         group.generic == "all"
         and value == "repaired"
@@ -536,6 +541,12 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
+
+
+def _of_several(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> bool:
+    """'The superficialis repairs were left without one' behind words on one finger: not of that one alone."""
+    plural = scene.words(mention.i, mention.j)[-1:] == ["repairs"] and not scene.header
+    return plural and len(targets) == 1 and group is not None and bool(group.tendons) and not group.digits
 
 
 def _by_way_of(scene: Scene, mention: Mention) -> bool:
