@@ -586,6 +586,7 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
     'Each profundus received a core. A running 6-0 was placed round both.' speaks of the two deep flexors, and not of
     the superficialis that was sewn too.
     """
+    sewn = sewn if "any" in words else _sewn_so_far(desk, scene, sewn)  # what is denied of any holds of all
     named = _named_last(desk, scene, i, sewn)
     if not words.isdisjoint(_PAIRS):
         if len(sewn) <= 2:
@@ -595,6 +596,18 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         deep = here if len(here) == 2 else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
     return named if "each" in words and len(named) > 1 else sewn
+
+
+def _sewn_so_far(desk: Desk, scene: Scene, sewn: list[Target]) -> list[Target]:
+    """'In each the purchase was 9 mm. ... The radial slip was then sewn': not of what is only sewn further down."""
+    done = [t for t in sewn if desk.has_suture(t)]
+    return [t for t in sewn if t in done or not _sewn_later(desk, scene, t)] if len(done) > 1 else sewn
+
+
+def _sewn_later(desk: Desk, scene: Scene, target: Target) -> bool:
+    """Tell whether a note tells of the repair of a tendon, and only behind a sentence."""
+    told = [f.order for f in desk.told_of("repairs", target) if f.field == "treatment" and not f.header]
+    return bool(told) and min(told) >= scene.sentence.j
 
 
 def _named_last(desk: Desk, scene: Scene, i: int, sewn: list[Target]) -> list[Target]:

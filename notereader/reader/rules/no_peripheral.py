@@ -11,7 +11,14 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import within
 from notereader.reader.rules.roles import PERIPHERAL, Anchor
-from notereader.reader.rules.suture_owners import LEFT_OUT, fingers_only, left_out_of, suture_owners, targets_of
+from notereader.reader.rules.suture_owners import (
+    LEFT_OUT,
+    fingers_only,
+    for_it_only,
+    left_out_of,
+    suture_owners,
+    targets_of,
+)
 from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -335,11 +342,15 @@ def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         if not group.tendons or scene.next_word(k) not in ("only", "alone") or not scene.told(group.i):
             continue
         near = any(";" not in scene.words(min(s.i, group.i), max(s.j, group.j)) for s in spots)
+        near = near or any(for_it_only(scene, m.i, m.j, [group]) for m in scene.of("pattern"))
         if not near and scene.sentence.section != PERIPHERAL:
             continue
         own = targets_of(desk, scene, group)
         digits = tuple(dict.fromkeys(t.digit for t in own if t.digit))
         others = [t for t in desk.sewn(digits) if t not in own and t.tendon not in group.tendons and t.digit in digits]
+        if all(t.digit is None for t in own):  # 'FCR and FCU: ..., and 5-0 Prolene running for the FCR only'
+            here = {t for g in scene.setting.groups if g.j <= group.i and g.tendons for t in group_targets(scene, g)}
+            others = [t for t in desk.sewn() if t in here and t not in own and t.digit is None]
         told_apart = group.digits or not set(group.tendons) & {"FDP", "FDS"}
         if spots and spots[0].i == scene.sentence.i and told_apart:  # 'Epi: FPL only, ...' of all that were sewn
             others = [t for t in desk.sewn() if t not in own]

@@ -44,6 +44,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
+    alone = for_it_only(scene, i, j, groups)
+    if alone is not None:
+        return targets_of(desk, scene, alone), []
     left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j) or (j <= g.i and left_out_of(scene, g, j))]
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
@@ -64,6 +67,23 @@ def _dealt_out(scene: Scene, groups: list[Group], i: int) -> list[Group]:
     inside = [g for g in groups if first <= g.i < last]
     own = any(g.digits or g.tendons for g in inside) or not _RELATIVE.isdisjoint(scene.words(first, first + 2))
     return [*dealt, *inside] if len(dealt) > 1 and subject and not own else []
+
+
+def for_it_only(scene: Scene, i: int, j: int, groups: list[Group]) -> Group | None:
+    """'FCR and FCU: ..., to which 5-0 was added in running fashion for the FCR only': the one tendon of a thread."""
+    group = next((g for g in groups if g.i >= j and g.tendons), None)
+    if group is None or scene.next_word(group.j) not in ("only", "alone"):
+        return None
+    k = group.i
+    while k > j and scene.page.words[k - 1] in _DETERMINERS:
+        k -= 1
+    own = any(i <= m.i < j for m in scene.of("material", "stitch"))  # else 'a running 6-0 Prolene' is one thread
+    threads = [m for m in scene.of("material", "stitch") if j <= m.i < k]
+    apart = {",", ";", ":"} & set(scene.words(j, k)) or len(threads) > (not own)
+    return group if scene.page.words[k - 1] in _FOR and k > j and not apart else None
+
+
+_FOR = frozenset(["for", "to", "on", "in", "around", "round"])
 
 
 def _behind_thread(scene: Scene, group: Group) -> bool:
