@@ -40,3 +40,38 @@ def test_each_is_not_what_is_sewn_further_down(words: str) -> None:
 def test_what_is_denied_of_any_tendon_holds_of_the_next_too() -> None:
     note = TWO + "No epitendinous suture was placed in any of the tendons. " + THIRD
     assert each(note, "peripheral")["ring FDS"] == "absent"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The thumb FPL was put on a button without any circumferential stitch. ",
+        "The thumb FPL was joined with a modified Kessler of 3-0 Ethibond. ",
+    ],
+)
+def test_each_limb_is_of_the_suture_it_stands_beside(words: str) -> None:
+    note = (
+        "Left thumb and long finger. FPL cut, FDP of the long finger cut. " + words + "Attention was turned to the long "
+        "finger. A six-strand core with 4-0 Fiberloop, each suture limb being locked, was followed by a running 6-0."
+    )
+    assert each(note, "hold") == {"middle FDP": "locking"}
+
+
+def test_a_thread_that_is_locked_over_is_not_the_core() -> None:
+    note = "FDP of the ring finger: Kirchmayr, 2 strands, 4-0. Over-lock of polypropylene 6-0 round it."
+    assert "hold" not in told(note)["ring FDP"]
+
+
+GRID = "Right hand. Findings: all cut by glass.\n\nFDP LF 100%   clean   3-0 Tycron, 4 strands\n"
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["FDS LF    100%   thin as floss    n - left out", "FDS LF was cut right through and was left out, too thin."],
+)
+def test_a_tendon_left_out_is_left(words: str) -> None:
+    assert each(GRID + words, "treatment") == {"small FDP": "repaired", "small FDS": "left"}
+
+
+def test_a_suture_left_out_is_no_tendon_left() -> None:
+    assert each(GRID + "The running suture was left out.", "treatment") == {"small FDP": "repaired"}

@@ -52,6 +52,8 @@ def _not_of_suture(scene: Scene, mention: Mention, found: list[Anchor]) -> bool:
     if scene.words(mention.i - 3, mention.i) in (["before", "it", "was"], ["before", "they", "were"]):
         return True
     bare = scene.words(mention.i, mention.j) in (["lock"], ["locked"], ["locks"])
+    if bare and scene.next_word(mention.j) == "of" and any(m.i == mention.j + 1 for m in scene.of("material")):
+        return True  # 'overlock of polypropylene 6-0': what is locked is a thread told by itself
     return bare and not found and _TELLING.isdisjoint(scene.said) and not scene.of("material", "looped")
 
 

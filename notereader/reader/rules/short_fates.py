@@ -3,7 +3,7 @@
 from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.scene import Scene, group_targets
 
 _NOTHING = frozenset(["nothing", "nil", "none"])
@@ -25,6 +25,25 @@ def short_fates(desk: Desk, scene: Scene) -> None:
     _slip_out(desk, scene)
     _cut_slip(desk, scene)
     _came_out(desk, scene)
+    _left_out(desk, scene)
+
+
+def _left_out(desk: Desk, scene: Scene) -> None:
+    """'FDS LF  100%  thin as floss  n - left out': a cut tendon that a line leaves out, and no suture of it."""
+    groups = [g for g in scene.setting.groups if not g.reference]
+    if len(groups) != 1 or not groups[0].tendons or scene.of(*_THREADS, "pattern", "pulley", "sided", "structure"):
+        return
+    words = scene.page.words
+    for k in range(groups[0].j, scene.sentence.j - 1):
+        lead = scene.word_before(k) in _BEFORE_LEFT or scene.page.breaks[k] >= Break.COLUMN
+        if words[k : k + 2] != ["left", "out"] or not lead or scene.next_word(k + 2) not in _ENDS | _FOR_ROOM:
+            continue
+        for target in group_targets(scene, groups[0]) if scene.told(k) else []:
+            if desk.extents.get(target) in HURT_KINDS and desk.treatments.get(target) not in _TREATED:
+                _lay(desk, scene, target, "left", groups[0].i, k + 2)
+
+
+_BEFORE_LEFT = frozenset(["was", "were", "-", ",", ":", "deliberately", "then", "and"])
 
 
 def _nothing_done(desk: Desk, scene: Scene) -> None:

@@ -11,7 +11,9 @@ from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 
 _PUT_AROUND = word_list("sutures", "put_around")
-_ENDS_AND_SIDES = frozenset(["end", "side", "way", "stump", "sides", "direction"])
+_ENDS_AND_SIDES = frozenset(
+    ["end", "side", "way", "stump", "sides", "direction", "limb", "limbs", "strand", "lock", "loop", "pass", "corner"]
+)
 _CLOSES = frozenset([",", ";", ".", ")", "|"])
 _CLAUSE_ENDS = frozenset([",", ";", ":", "(", ")", "but", "while", "whereas"])
 _DETERMINERS = frozenset(["the", "left", "right", "each", "both", "his", "her", "this", "that"])

@@ -161,6 +161,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
         return None  # '... an epitendinous suture; the superficialis was left without one'
+    if value == "left" and scene.next_word(mention.j) == "out" and scene.of("pattern", "role"):
+        return None  # 'the running suture was left out'
     if word == "was left" and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
         return None  # 'the little bit that was left on the bone'
     if value == "left":
