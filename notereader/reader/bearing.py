@@ -50,7 +50,7 @@ def bearing(doc: Doc) -> Doc:
         groups = groups_of(page, by_sentence[n], sentence)
         groups += _line_groups(page, sentence, rows_at, settings_of_rows)
         groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
-        groups += _fingers_by_place(page, sentence, groups, pair) + numbered.told(page, sentence)
+        groups += _fingers_by_place(page, sentence, groups, pair) + numbered.told(page, sentence, groups)
         if groups:
             groups.sort(key=lambda g: g.i)
             take_up_before(page, sentence, groups, focus)

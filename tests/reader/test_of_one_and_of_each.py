@@ -51,7 +51,9 @@ def test_what_is_denied_of_any_tendon_holds_of_the_next_too() -> None:
 )
 def test_each_limb_is_of_the_suture_it_stands_beside(words: str) -> None:
     note = (
-        "Left thumb and long finger. FPL cut, FDP of the long finger cut. " + words + "Attention was turned to the long "
+        "Left thumb and long finger. FPL cut, FDP of the long finger cut. "
+        + words
+        + "Attention was turned to the long "
         "finger. A six-strand core with 4-0 Fiberloop, each suture limb being locked, was followed by a running 6-0."
     )
     assert each(note, "hold") == {"middle FDP": "locking"}
@@ -75,3 +77,21 @@ def test_a_tendon_left_out_is_left(words: str) -> None:
 
 def test_a_suture_left_out_is_no_tendon_left() -> None:
     assert each(GRID + "The running suture was left out.", "treatment") == {"small FDP": "repaired"}
+
+
+LINES = (
+    "WHAT WAS DONE\n1) FDP 4, FDP 5: 3/0 Ethibond, 4 strand Adelaide.\n2) FDS 3, 4, 5: 3/0 Ethibond, 2 strand mod "
+    "Kessler.\n3) FCU: 2/0 PDS, Krackow each end, six strands.\n"
+)
+
+
+@pytest.mark.parametrize(
+    ("words", "tested"),
+    [
+        ("Pull on each from proximal, 1) and 3) only: no gap.", ["FCU", "ring FDP", "small FDP"]),
+        ("Traction on 1) only: no gap.", ["ring FDP", "small FDP"]),
+    ],
+)
+def test_numbers_of_lines_tell_which_were_tested(words: str, tested: list[str]) -> None:
+    for field in ("gap", "test"):
+        assert sorted(each(LINES + words, field)) == tested
