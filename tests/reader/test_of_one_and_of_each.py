@@ -95,3 +95,11 @@ LINES = (
 def test_numbers_of_lines_tell_which_were_tested(words: str, tested: list[str]) -> None:
     for field in ("gap", "test"):
         assert sorted(each(LINES + words, field)) == tested
+
+
+@pytest.mark.parametrize("words", ["FDS same as FDP but single, not double.", "The FDS was done likewise, but single."])
+def test_alike_but_single_has_another_stitch(words: str) -> None:
+    note = "Index FDP and FDS cut completely. Index FDP: double modified Kessler, 4-0 Ethibond. " + words
+    sewn = told(note, "strands", "stitch", "size", "treatment")
+    assert sewn["index FDS"] == {"size": "4-0", "treatment": "repaired"}
+    assert sewn["index FDP"]["strands"] == 4

@@ -1,5 +1,7 @@
 """Sutures told by reference: 'in the same manner', 'like the index', 'likewise', 'as line 1', 'same epitendinous'."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Copy, Desk, Finding, carried
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
@@ -53,11 +55,15 @@ def references(desk: Desk, scene: Scene) -> None:
 
 def _fewer_strands(scene: Scene, j: int) -> bool:
     """'As the ring but half the strands', 'same but fewer strands': neither its count nor its stitch is the same."""
-    rest = scene.words(j, min(j + 7, scene.sentence.j))
+    rest = scene.words(j, min(j + _FAR, scene.sentence.j))
     fewer = not _FEWER.isdisjoint(rest)
-    return fewer and (("but" in rest and "strands" in rest) or not _PASSES.isdisjoint(rest))
+    once = any(a in _BUT and b == "single" for a, b in pairwise(rest)) or ("not", "double") in pairwise(rest)
+    alone = once and not any(0 <= m.i - j < _FAR for m in scene.of("stitch", "material"))  # 'same as FDP but single'
+    return alone or (fewer and (("but" in rest and "strands" in rest) or not _PASSES.isdisjoint(rest)))
 
 
+_FAR = 7  # words
+_BUT = frozenset(["but", ",", "only", "and"])
 _FEWER = frozenset(["half", "fewer", "less", "minus", "without"])
 _PASSES = frozenset(["pair", "pairs", "pass"])  # 'likewise less one pair'
 
