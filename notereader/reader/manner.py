@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import Group
-from notereader.reader.page import Page, Sentence
+from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 LIKE = frozenset(["like", "as"])
@@ -108,8 +108,30 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
         group.excepted = True  # 'the ends were clean except those of the index'
+    if group.tendons or group.generic:
+        group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _reached_only(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'A2 was opened to get at the tendon and then sewn back': the pulley was sewn, the tendon only reached."""
+    words = page.words
+    opened = page.words[sentence.i : group.i]
+    over_it = any(m.kind == "pulley" for m in within(page.mentions, sentence.i, group.i)) or "sheath" in opened
+    lead = [w for w in opened[-6:] if w not in _OF_IT]
+    if not over_it or lead[-2:-1] != ["to"] or lead[-1] not in _REACH:
+        return False
+    k = group.j
+    while k < sentence.j and words[k] in _THEN:
+        k += 1
+    return k > group.j and k < sentence.j and (words[k].endswith("ed") or words[k] in _SEWN)
+
+
+_OF_IT = frozenset(["the", "at", "of", "hold", "access", "both", "its", "stump", "end", "proximal", "distal", "cut"])
+_REACH = word_list("bearing", "reach")
+_THEN = frozenset(["and", "then", "later", "afterwards", "subsequently", "again", ",", "finally", "was", "were"])
+_SEWN = frozenset(["sewn", "put", "left", "brought", "stitched", "sutured", "mended"])
 
 
 def _left_out_there(lead: list[str]) -> bool:

@@ -4,6 +4,9 @@
 3 mm were tried and tore out'. A noun with its wish is set aside alone, for the rest of the sentence tells what was got.
 """
 
+from collections.abc import Sequence
+from itertools import pairwise
+
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -16,6 +19,7 @@ _REMARKS = word_list("wishes", "remarks")  # 'it should be noted that ...'
 _TRIED = word_list("wishes", "tried")
 _FAILED = frozenset(tuple(words.split()) for words in word_list("wishes", "failed"))
 _AGAIN = word_list("wishes", "again")
+_INTENDED = word_list("wishes", "intended")  # 'I meant to add a running 6-0 but the needle broke'
 _READIED = word_list("wishes", "readied")  # 'was opened for the epitendinous but not used'
 _ANYBODY = frozenset(["one", "surgeons", "people", "everybody", "everyone"])
 _TRIES = frozenset(["tries", "try", "aims", "aim", "likes", "like", "wants", "want", "strives", "keeps", "hopes"])
@@ -30,7 +34,14 @@ _QUALITY = frozenset(
 _NOUN = 8  # words of a noun with what describes it
 _SEEMED = frozenset(["looked", "seemed", "appeared"])
 _ASKED = (
-    _WANTED | _TARGETS | _TRIED | _READIED | _SEEMED | _ANYBODY | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
+    _WANTED
+    | _TARGETS
+    | _TRIED
+    | _READIED
+    | _INTENDED
+    | _SEEMED
+    | _ANYBODY
+    | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
 )
 
 
@@ -47,6 +58,11 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
             page.mark(k, _aim_end(page, k + 1, sentence.j), "considered")
         elif any(tuple(words[k : k + len(modal)]) == modal for modal in _MODALS):
             _mark_modal(page, sentence, k)
+        elif word in _INTENDED and words[k + 1 : k + 2] == ["to"] and not _carried_out(words[k + 2 : sentence.j]):
+            verb = (
+                m for m in range(k, sentence.j) if words[m] in ("was", "were")
+            )  # 'the ends we meant to sew were torn'
+            page.mark(k, min(_end(page, k, sentence.j), next(verb, sentence.j)), "plan")
     if words[sentence.i] in _ANYBODY and not _TRIES.isdisjoint(words[sentence.i + 1 : sentence.i + 4]):
         page.mark(sentence.i, _end(page, sentence.i, sentence.j), "teaching")
     if not _TRIED.isdisjoint(sentence.said):
@@ -55,6 +71,12 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
         _mark_unused(page, sentence)
     if not _SEEMED.isdisjoint(sentence.said):
         _mark_seeming(page, sentence)
+
+
+def _carried_out(words: Sequence[str]) -> bool:
+    """'I meant to lock every bite and did so': whether what was intended is said to have been done."""
+    did = any(word == "did" and after not in ("not", "n't") for word, after in pairwise((*words, ".")))
+    return did or "managed" in words or "succeeded" in words
 
 
 def _mark_seeming(page: Page, sentence: Sentence) -> None:

@@ -24,6 +24,7 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         or _headed_list(scene, mention)
         or _objects_of(scene, mention)
         or _listed_behind(scene, mention)
+        or _cut_in(scene, mention)
     )
     if headed:
         return headed
@@ -73,6 +74,16 @@ def cut_through(scene: Scene, mention: Mention) -> list[Target]:
     group = next((g for g in scene.setting.groups if g.i >= mention.j and g.tendons and not g.reference), None)
     led = group is not None and set(scene.words(mention.j, group.i)) <= {"the", "both", "its", "all", "of"}
     return group_targets(scene, group) if group is not None and led else []
+
+
+def _cut_in(scene: Scene, mention: Mention) -> list[Target]:
+    """'In the index finger a nick in the FDP was beveled': the tendon that the cut is in, right behind it."""
+    if mention.value != "partial" or scene.next_word(mention.j) not in ("in", "of"):
+        return []
+    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - mention.j <= 3), None)
+    if group is None or group.reference or not OF_ITS.issuperset(scene.words(mention.j + 1, group.i)):
+        return []
+    return group_targets(scene, group)
 
 
 def of_another_row(scene: Scene) -> bool:

@@ -71,10 +71,12 @@ _HELD = frozenset(["held", "holding", "standing", "attached", "remained", "holds
 
 def _share_of_behind(scene: Scene, quantity: Quantity) -> list[Target]:
     """'A nick of about 15 per cent in the FDP; its FDS was intact': the tendon right behind the share."""
-    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - quantity.j <= 3), None)
-    if group is None or scene.next_word(quantity.j) not in ("in", "of"):
+    cut = next((m for m in scene.of("extent") if 0 <= m.i - quantity.j <= 1 and m.value == "partial"), None)
+    end = cut.j if cut is not None else quantity.j  # 'a 30 % nick in the FDP'
+    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - end <= 3), None)
+    if group is None or scene.next_word(end) not in ("in", "of"):
         return []
-    return group_targets(scene, group) if OF_ITS.issuperset(scene.words(quantity.j + 1, group.i)) else []
+    return group_targets(scene, group) if OF_ITS.issuperset(scene.words(end + 1, group.i)) else []
 
 
 def share_again(desk: Desk, scene: Scene) -> None:

@@ -202,7 +202,18 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if _all_words(scene) or _of_the_tendons(desk, scene):
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
         return told if len(told) > 1 else _parted(desk, scene, digits or None)
+    alone = _only_one_named(desk, scene, mention) if group is None else []
+    if alone:
+        return alone
     return _in_focus(desk, scene, digits, mention, group is not None)
+
+
+def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'Long profundus: same core, no epi, as the ends were frayed': the one tendon that the sentence names."""
+    named = [g for g in scene.setting.groups if g.tendons and g.digits and not (g.reference or g.excepted)]
+    if len(named) != 1 or named[0].j > mention.i or scene.of("tendon")[1:]:
+        return []
+    return [t for t in group_targets(scene, named[0]) if desk.extents.get(t) != "intact"]
 
 
 def _on_a_line_of_its_own(scene: Scene) -> bool:

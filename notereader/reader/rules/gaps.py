@@ -1,5 +1,7 @@
 """Gaps between the ends of a finished repair."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.needs import needs
@@ -32,6 +34,11 @@ _PARTED = frozenset(
     ["opens", "opens by", "opens up", "parts", "parts by", "opened", "opened up", "parted", "came apart", "gave"]
 )
 _SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
+_OLD_REPAIR = frozenset(
+    (old, repair)
+    for old in ("old", "previous", "earlier", "prior", "original", "former")
+    for repair in ("repair", "repairs", "suture", "sutures", "tenorrhaphy", "join", "stitch", "stitches")
+)
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
 _WHERE = frozenset(["at", "the", "bone", "repair", "join", "site"])
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
@@ -254,6 +261,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     word = " ".join(scene.words(mention.i, mention.j))
     if foreign(scene, mention.i, mention.j) or scene.sentence.section in ("indication", "diagnosis"):
         return False
+    if not _OLD_REPAIR.isdisjoint(pairwise(scene.words(scene.sentence.i, mention.j))):
+        return False  # 'the old repair had pulled apart with a 2 cm gap'
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if "bridged" in scene.words(mention.j, scene.sentence.j):
         return False  # 'a gap of 4 cm was bridged with the palmaris longus'

@@ -43,10 +43,19 @@ def _fell_apart(desk: Desk, scene: Scene, k: int, before: list[str]) -> list[Tar
             group_targets(scene, named[-1]) if scene.page.words[k - 1] in _CAME_APART and not scene.of("test") else []
         )
         return [t for t in found if t not in desk.extents and t not in desk.treatments]
-    if _OLD_REPAIR.isdisjoint(before) or scene.of("tendon") or len(scene.setting.digits) != 1:
+    if not _repair_fell(before) or scene.of("tendon") or len(scene.setting.digits) != 1:
         return []
     return [t for t in desk.deep_named if t.digit == scene.setting.digits[0] and t not in desk.extents]
 
 
+def _repair_fell(before: list[str]) -> bool:
+    """'The old suture line has now given': the repair is what gave way, not the lamp that failed beside it."""
+    subject = [word for word in before if word not in _HAD]
+    return subject[-1:] != [] and (subject[-1] in _OLD_REPAIR or (subject[-1] == "line" and "suture" in subject))
+
+
+_HAD = frozenset(
+    ["had", "has", "have", "then", "just", "completely", "clearly", "obviously", "been", "was", "is", "were", "now"]
+) | {"since", "simply", "again", "evidently", "come", "given", "pulled", "fallen", "all", "wholly", "partly", "cleanly"}
 _FAR_APART = 7  # words
 _CAME_APART = frozenset(["pulled", "come", "came", "lay", "drawn", "sprung", "given", "fallen"])

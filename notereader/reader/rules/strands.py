@@ -62,7 +62,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if gone is not None and not counts:
         lay_the_rest(desk, scene, gone)
     for count, i, j in counts:
-        if not scene.negated(i, j, 3) and count <= 16:
+        if not scene.negated(i, j, 3) and count <= 16 and not _added_on(scene, i):
             targets, doubts = suture_owners(desk, scene, i, j)
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets
@@ -72,6 +72,11 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if whole:
         desk.strands_at = scene.sentence.j
     return whole
+
+
+def _added_on(scene: Scene, i: int) -> bool:
+    """'It parted, so I put in another two strands': how many were added, not how many cross the repair."""
+    return scene.word_before(i) in ("another", "further")
 
 
 def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:

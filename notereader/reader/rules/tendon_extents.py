@@ -103,6 +103,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'harvested through two nicks'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
         return  # 'exploration of three fingers, tendon repair in two'
+    if scene.next_word(mention.j) == "by" and any(m.i <= mention.i < m.j for m in scene.of("gap")):
+        return  # 'on traction it parted by a millimetre': a gap
     if "respectively" in scene.said and _shares_dealt_out(scene, mention):
         return
     if attributive(scene, mention) or _of_the_known(desk, scene, mention):
