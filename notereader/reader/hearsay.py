@@ -14,7 +14,9 @@ _OWN = word_list("hearsay", "own")  # 'letter to the therapist', 'list of suture
 _SAYS = word_list("hearsay", "says")
 _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was found or done
 _TURN_PAIRS = frozenset(tuple(words.split()) for words in word_list("hearsay", "turn_pairs"))
-_NAMED = _SOURCES | _PAPERS
+_BEFOREHAND = frozenset(["auto", "pre", "automatically", "autofilled", "prefilled", "prepopulated", "autopopulated"])
+_FILLED = _BEFOREHAND - {"auto", "pre", "automatically"} | {"filled", "populated", "generated", "completed"}
+_NAMED = _SOURCES | _PAPERS | _BEFOREHAND
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
 _PLAIN = frozenset(["the", "a", "an", "his", "her", "their", "this"])
 _LONGEST_LABEL, _NEXT_LABEL = 6, 5  # words
@@ -46,17 +48,23 @@ def mark_hearsay(page: Page) -> None:
 
 def _source_label(words: list[str]) -> int:
     """Return the place of the colon behind a label that names what somebody else wrote; 0 where there is none."""
-    colon = next((n for n, word in enumerate(words[: _LONGEST_LABEL + 1]) if n and word == ":"), 0)
+    longest = 2 * _LONGEST_LABEL if _filled_in(words) else _LONGEST_LABEL  # '(auto-filled by the system):'
+    colon = next((n for n, word in enumerate(words[: longest + 1]) if n and word == ":"), 0)
     label = words[:colon]
     return colon if _is_source(label) and _OWN.isdisjoint(label) else 0
 
 
 def _is_source(words: list[str]) -> bool:
     """Tell whether words name something that others wrote."""
-    if not _SOURCES.isdisjoint(words):
+    if not _SOURCES.isdisjoint(words) or _filled_in(words):
         return True
     others = any(word in _WRITERS or word.endswith(("'s", "s'", "\u2019s")) for word in words)
     return others and not _PAPERS.isdisjoint(words)
+
+
+def _filled_in(words: list[str]) -> bool:
+    """'Summary (auto-filled):', 'Findings, pre-populated:': no hand of the operating team wrote this."""
+    return not _BEFOREHAND.isdisjoint(words) and not _FILLED.isdisjoint(words)
 
 
 def _goes_on(page: Page, sentence: Sentence) -> bool:

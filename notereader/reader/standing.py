@@ -19,6 +19,7 @@ from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
+from notereader.reader.spacers import mark_spacer
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
@@ -100,6 +101,7 @@ def standing(doc: Doc) -> Doc:
         _mark_disregarded(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
+        mark_spacer(page, sentence)
         _mark_contrast(page, sentence)
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
