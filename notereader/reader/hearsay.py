@@ -14,8 +14,8 @@ _OWN = word_list("hearsay", "own")  # 'letter to the therapist', 'list of suture
 _SAYS = word_list("hearsay", "says")
 _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was found or done
 _TURN_PAIRS = frozenset(tuple(words.split()) for words in word_list("hearsay", "turn_pairs"))
-_BEFOREHAND = frozenset(["auto", "pre", "automatically", "autofilled", "prefilled", "prepopulated", "autopopulated"])
-_FILLED = _BEFOREHAND - {"auto", "pre", "automatically"} | {"filled", "populated", "generated", "completed"}
+_FILLED = frozenset(["filled", "populated", "generated", "completed", "prefilled", "autofilled", "prepopulated"])
+_BEFOREHAND = frozenset(["auto", "pre", "automatically", "prefilled", "autofilled", "prepopulated"])
 _NAMED = _SOURCES | _PAPERS | _BEFOREHAND
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
 _PLAIN = frozenset(["the", "a", "an", "his", "her", "their", "this"])
@@ -51,7 +51,7 @@ def _source_label(words: list[str]) -> int:
     longest = 2 * _LONGEST_LABEL if _filled_in(words) else _LONGEST_LABEL  # '(auto-filled by the system):'
     colon = next((n for n, word in enumerate(words[: longest + 1]) if n and word == ":"), 0)
     label = words[:colon]
-    return colon if _is_source(label) and _OWN.isdisjoint(label) else 0
+    return colon if _filled_in(label) or (_is_source(label) and _OWN.isdisjoint(label)) else 0
 
 
 def _is_source(words: list[str]) -> bool:

@@ -117,18 +117,24 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
 def _reached_only(page: Page, group: Group, sentence: Sentence) -> bool:
     """'A2 was opened to get at the tendon and then sewn back': the pulley was sewn, the tendon only reached."""
     words = page.words
-    opened = page.words[sentence.i : group.i]
-    over_it = any(m.kind == "pulley" for m in within(page.mentions, sentence.i, group.i)) or "sheath" in opened
-    lead = [w for w in opened[-6:] if w not in _OF_IT]
-    if not over_it or lead[-2:-1] != ["to"] or lead[-1] not in _REACH:
+    over_it = any(m.kind == "pulley" for m in within(page.mentions, sentence.i, group.i))
+    if not (over_it or "sheath" in words[sentence.i : group.i]):
         return False
-    k = group.j
+    k = group.i - 1
+    while k > sentence.i and words[k] in _OF_IT:
+        k -= 1
+    lead = [w for w in words[max(sentence.i, k - 3) : k] if w not in _OF_IT - {"to"}]
+    if words[k] not in _REACH or lead[-1:] not in (["to"], ["for"]):
+        return False
+    k = next_k = group.j + (words[group.j : group.j + 1] in (["stump"], ["ends"], ["end"], ["stumps"]))
     while k < sentence.j and words[k] in _THEN:
         k += 1
-    return k > group.j and k < sentence.j and (words[k].endswith("ed") or words[k] in _SEWN)
+    return next_k < k < sentence.j and (words[k].endswith("ed") or words[k] in _SEWN)
 
 
-_OF_IT = frozenset(["the", "at", "of", "hold", "access", "both", "its", "stump", "end", "proximal", "distal", "cut"])
+_OF_IT = frozenset(
+    ["the", "at", "of", "to", "hold", "both", "its", "stump", "end", "ends", "proximal", "distal", "cut", "a", "better"]
+)
 _REACH = word_list("bearing", "reach")
 _THEN = frozenset(["and", "then", "later", "afterwards", "subsequently", "again", ",", "finally", "was", "were"])
 _SEWN = frozenset(["sewn", "put", "left", "brought", "stitched", "sutured", "mended"])

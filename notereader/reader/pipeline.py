@@ -37,6 +37,7 @@ from notereader.reader.rules.quality import quality
 from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.renamed import renamed
 from notereader.reader.rules.short_fates import short_fates
+from notereader.reader.rules.spoken_of_repairs import spoken_of_repairs
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
@@ -86,6 +87,8 @@ def findings(doc: Doc) -> Doc:
         for rule in (extents, treatments, short_fates):
             _heed(rule, desk, scene)
     _heed(ticks, desk)
+    for scene in scenes:
+        _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
     for scene in scenes:
         for rule in (zones, sutures, lost_repairs, quality, pulleys, injuries, references):

@@ -230,18 +230,24 @@ def make_scenes(page: Page) -> list[Scene]:
 
 
 def _every_digit(page: Page) -> tuple[str, ...]:
-    """Return the digits named in the lists of titles and diagnoses, else in the whole note."""
+    """Return the digits named in the lists of titles and diagnoses, else in the whole note.
+
+    A single one that is named only beside what was planned or feared is the note's finger all the same: 'Should the
+    small finger catch, we were ready to vent A4. It did not.'
+    """
     listed: dict[str, None] = {}
     named: dict[str, None] = {}
+    aside: dict[str, None] = {}
     for setting in page.settings:
         for group in setting.groups:
             if page.standing[group.i]:
+                aside |= dict.fromkeys(group.digits)
                 continue
             for digit in group.digits:
                 named[digit] = None
                 if setting.sentence.section in ("procedure", "diagnosis", "digit", "side"):
                     listed[digit] = None
-    return tuple(listed or named)
+    return tuple(listed or named or (aside if len(aside) == 1 else ()))
 
 
 def _cuts(page: Page, sentence: Sentence) -> tuple[list[int], list[tuple[int, int]]]:

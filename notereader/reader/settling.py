@@ -13,10 +13,14 @@ _FULLER = {"double tsuge": "tsuge", "triple tsuge": "tsuge", "modified kessler":
 _ONE_BREATH = 25  # words
 # The rule that takes a tendon for repaired because a core suture of it is told.
 BY_SUTURE = "a core suture was placed"
+# The rule that takes it for repaired because its repair is spoken of.
+SPOKEN_OF = "its repair is spoken of"
 
 
 def settle_repair(fields: dict[str, list[Finding]]) -> None:
     """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
+    _drop_spoken_of(fields)
+    _one_length_once(fields)
     extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
     if extent == "complete":
         _trim_no_cut_through(fields)
@@ -60,6 +64,25 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
     _imply(fields)
 
 
+def _drop_spoken_of(fields: dict[str, list[Finding]]) -> None:
+    """'The FDP repair ran freely' says less than any other word on what was done."""
+    told = fields.get("treatment", [])
+    surer = [f for f in told if f.rule != SPOKEN_OF]
+    if surer:
+        fields["treatment"] = surer
+
+
+def _one_length_once(fields: dict[str, list[Finding]]) -> None:
+    """'Prior to the core I squared off the stumps, sacrificing 2 mm': a length cut away is no length taken."""
+    away = {k for f in fields.get("trimmed_mm", []) for i, j in f.spans for k in range(i, j)}
+    for name in ("purchase_mm", "lock_mm") if away else ():
+        kept = [f for f in fields.get(name, []) if not any(i in away for i, _ in f.spans)]
+        if kept:
+            fields[name] = kept
+        else:
+            fields.pop(name, None)
+
+
 def _trim_no_cut_through(fields: dict[str, list[Finding]]) -> None:
     """'FPL trimmed 4 mm, then the core': of a tendon cut through the ends were trimmed; that is not what was done."""
     kept = [f for f in fields.get("treatment", []) if f.value != "trimmed"]
@@ -72,7 +95,7 @@ def _trim_no_cut_through(fields: dict[str, list[Finding]]) -> None:
 def _treat_by_suture(fields: dict[str, list[Finding]]) -> None:
     """Take a tendon for repaired whose core suture is told, where at most the title or 'all repaired' says so."""
     told = fields.get("treatment", [])
-    core = next((fields[n][0] for n in ("stitch", "strands", "size") if n in fields), None)
+    core = next((fields[n][0] for n in ("stitch", "strands", "size", "purchase_mm") if n in fields), None)
     if core is not None and all((f.header or f.carried) and f.value == "repaired" for f in told):
         fixed = choose("stitch", fields["stitch"])[0] if "stitch" in fields else None
         done = "reinserted" if fixed is not None and fixed.value in _TO_BONE else "repaired"

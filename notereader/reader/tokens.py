@@ -96,7 +96,8 @@ _SIGNS = {
 # Short words that a scanner gives a nought; a denial lost would turn a sentence round.
 _SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
 _WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "pull"])  # and ones for its l
-_THROUGH = frozenset(["thro", "thro'", "thru"])
+# Short spellings of a word that phrases are made of.
+_PLAIN_WORDS = dict.fromkeys(["thro", "thro'", "thru"], "through")
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
@@ -222,8 +223,8 @@ def _clean_word(raw: str) -> str:
     if "1" in word and word.replace("1", "l").lower() in _WITH_ELLS:
         word = word.replace("1", "l")
     word = word.lower()
-    if word in _THROUGH:
-        return "through"
+    if word in _PLAIN_WORDS:
+        return _PLAIN_WORDS[word]
     return word[:-2] if word.endswith("'s") and word[:-2] in _OWNERS else word
 
 
@@ -281,7 +282,7 @@ class NoteTokenizer:
             if before in ("zone", "zn") and kind in ("plain", "word") and _ZONE_SLIP.match(raw):
                 kind = "zone"
             if kind == "plain":
-                before = raw.lower()
+                before = _PLAIN_WORDS.get(lower := raw.lower(), lower)
             elif kind != "mark" or not raw.isascii():
                 before = _cleaned(kind, raw)
             else:

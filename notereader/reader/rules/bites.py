@@ -24,8 +24,9 @@ _TRIMS = word_list("sutures", "trims")
 _GONE = frozenset(["off", "away", "gone", "lost"])
 _ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "roughly", "of", "was", "ca", "circa"])
 _NO_LOCK = frozenset(["conduit", "tube", "graft", "drain", "wire", "implants", "implant"])
-_LOCKS = frozenset(["lock", "locks", "lk", "lks", "loop", "loops"])
+_LOCKS = frozenset(["lock", "locks", "lk", "lks", "loop", "loops", "circle", "circles"])
 _ACROSS = frozenset(["diameter", "across", "wide", "measure", "measured", "measures", "width", "size", "cross-section"])
+_CAUGHT = frozenset(["caught", "gripped", "grasped", "held"])  # 'about 2 mm of tendon was caught in each lock'
 _OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "pulley"])
 _STUMPS = word_list("sutures", "stumps")
 
@@ -202,7 +203,7 @@ def _is_lock(scene: Scene, q: Quantity) -> bool:
             continue
         word = scene.page.words[mention.j - 1]
         gap = mention.i - q.j if mention.i >= q.j else q.i - mention.j
-        measured = not _ACROSS.isdisjoint(scene.words(min(mention.i, q.i), max(mention.j, q.j) + 1))
+        measured = not (_ACROSS | _CAUGHT).isdisjoint(scene.words(min(mention.i, q.i), max(mention.j, q.j) + 1))
         reach = 10 if measured and word in _LOCKS else 3
         reach = max(reach, 3 if first == scene.part(q.i)[0] else 5)  # 'locks at each corner, 2 mm'
         if gap <= reach and (word != "diameter" or mention.i >= q.j or mention.i == scene.sentence.i + 1):

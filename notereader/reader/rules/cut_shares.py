@@ -31,6 +31,8 @@ def told_in_percent(desk: Desk, scene: Scene) -> None:
             continue  # 'was 50 percent, not 30 percent'
         if scene.word_before(quantity.i) in (">", "over", "above") and not scene.arrow(quantity.i - 1):
             continue  # 'under 20 percent' is at most so much
+        if _left_whole(scene, quantity):
+            continue
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             behind = _share_of_behind(scene, quantity)
@@ -67,6 +69,14 @@ def _still_held(scene: Scene, quantity: Quantity) -> bool:
 _HELD_WITHIN = 7  # words
 _OF_WIDTH = frozenset(["of", "the", "its", "fibers", "fibres", "width", "substance", "tendon", "thickness", "strands"])
 _HELD = frozenset(["held", "holding", "standing", "attached", "remained", "holds", "hold"])
+
+
+def _left_whole(scene: Scene, quantity: Quantity) -> bool:
+    """'40 % of the ring FDP was intact': how much of it was not cut."""
+    of_it = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - quantity.j <= 2), None)
+    if of_it is None or scene.next_word(quantity.j) != "of":
+        return False
+    return any(m.value == "intact" and 0 < m.i - of_it.j <= 2 for m in scene.of("extent"))
 
 
 def _share_of_behind(scene: Scene, quantity: Quantity) -> list[Target]:
@@ -170,7 +180,8 @@ def told_as_fraction(desk: Desk, scene: Scene) -> None:
             continue  # of 'half to two thirds' the larger share is the weaker tendon
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
         behind = next((g for g in scene.setting.groups if 0 < g.i - mention.j <= 3), None)
-        lead = scene.words(mention.i, behind.i)[1:] if behind is not None else []
+        lead = scene.words(mention.j - 1, behind.i) if behind is not None else []
+        lead = lead if lead[:1] == ["of"] else lead[1:]
         if behind is not None and "of" in lead and set(lead) <= {"of", "the", "its"} and behind.tendons:
             targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
         if not targets and scene.words(scene.sentence.i, scene.sentence.i + 2) == ["it", "was"]:
@@ -182,7 +193,7 @@ def told_as_fraction(desk: Desk, scene: Scene) -> None:
 
 def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     part_i, part_j = scene.part(mention.i)
-    near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 6))
+    near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 10))
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
     cut = _FRACTION_CUTS_CUT

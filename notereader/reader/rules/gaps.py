@@ -40,6 +40,7 @@ _OLD_REPAIR = frozenset(
     for repair in ("repair", "repairs", "suture", "sutures", "tenorrhaphy", "join", "stitch", "stitches")
 )
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair
+_LYING_APART = 10.0  # mm; no finished repair gaps by so much and is called one
 _WHERE = frozenset(["at", "the", "bone", "repair", "join", "site"])
 _NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
 _TESTING = frozenset(["test", "testing", "tests", "check", "checking", "assessment", "measurement"])
@@ -263,6 +264,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     if not _OLD_REPAIR.isdisjoint(pairwise(scene.words(scene.sentence.i, mention.j))):
         return False  # 'the old repair had pulled apart with a 2 cm gap'
+    if any(
+        q.unit == "mm" and (q.low or 0) > _LYING_APART and _near_gap(scene, q.i, q.j, mention) for q in scene.quantities
+    ):
+        return False  # 'a 15 mm gap lay between the stumps': how far they lay apart
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if "bridged" in scene.words(mention.j, scene.sentence.j):
         return False  # 'a gap of 4 cm was bridged with the palmaris longus'

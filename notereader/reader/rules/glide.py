@@ -244,11 +244,20 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
             free = k
         if free is None or free in taken or not _tendon_runs(scene, k):
             continue
-        if word == "excursion" and scene.words(k - 2, k) in (["under", "full"], ["on", "full"], ["through", "full"]):
-            continue  # 'under full excursion there was no gap'
+        if word == "excursion" and _tests_by(scene, k):
+            continue  # 'under full excursion there was no gap', 'full passive excursion produced no gap'
         i, j = min(free, k), max(free, k) + 1
         found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
     return found[:1]
+
+
+def _tests_by(scene: Scene, k: int) -> bool:
+    """Tell whether the excursion at word k is what a repair was tested by."""
+    before = scene.words(max(scene.sentence.i, k - 2), k)
+    return before in (["under", "full"], ["on", "full"], ["through", "full"]) or before[-1:] in (
+        ["passive"],
+        ["active"],
+    )
 
 
 def _hindered(desk: Desk, scene: Scene) -> list[_Event]:
@@ -328,7 +337,12 @@ def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
     word = scene.page.words[n]
     if not scene.told(n) or scene.next_word(n + 1) == "fist" or (word == "well" and verb in _MOVES):
         return False
+    if verb in _CAME and "together" in scene.words(max(scene.sentence.i, n - 3), n + 3):
+        return False  # 'the ends came together easily'
     return word in wanted or (word in _HINDRANCE and "without" in scene.words(max(scene.sentence.i, n - 2), n))
+
+
+_CAME = frozenset(["came", "come", "comes", "coming", "went", "goes"])
 
 
 def _tendon_runs(scene: Scene, k: int) -> bool:

@@ -99,6 +99,10 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True
     if word == "repair" and not scene.header and scene.next_word(m.j) not in ("of", ":"):
         return not any(p.j == m.i for p in scene.of("pulley"))
+    if m.value == "repaired" and scene.word_before(m.i) in ("the", "this", "newly", "now"):
+        named = next((g for g in scene.setting.groups if g.tendons and 0 <= g.i - m.j <= 1), None)
+        if named is not None:
+            return True  # 'A2 remained intact over the repaired FDP'
     if word in _BARE or any((f.i, f.j) == (m.i, m.j) for f in scene.of("fully")):
         return True
     return any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)

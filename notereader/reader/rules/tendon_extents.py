@@ -105,6 +105,10 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'exploration of three fingers, tendon repair in two'
     if scene.next_word(mention.j) == "by" and any(m.i <= mention.i < m.j for m in scene.of("gap")):
         return  # 'on traction it parted by a millimetre': a gap
+    if word == "completely" and any(m.value == "intact" and m.j == mention.i for m in scene.of("extent", "opened")):
+        return  # 'had been spared completely'
+    if word == "division" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) == ["from", "the"]:
+        return  # 'sutures enter 1.2 cm from the division'
     if "respectively" in scene.said and _shares_dealt_out(scene, mention):
         return
     if attributive(scene, mention) or _of_the_known(desk, scene, mention):
@@ -265,6 +269,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    if _of_something_else(scene, mention):
+        return False
     cut = [
         m
         for m in scene.of("hurt", "nervestate")
@@ -295,6 +301,31 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+def _of_something_else(scene: Scene, mention: Mention) -> bool:
+    """'A2 intact over the FDP', 'a slit in A2, its two ends being spared': the pulley is what was spared."""
+    before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    if before[-1:] in (["being"], ["were"], ["are"]):
+        before = before[:-1]
+    if before[-1:] != [] and before[-1] in _ITS_ENDS and scene.of("pulley"):
+        return True
+    subject = scene.owner(mention.i, mention.j)
+    if subject is not None and subject.j <= mention.i and _share_of(scene, subject.i):
+        return True
+    behind = subject is not None and subject.group is not None and subject.i >= mention.j
+    return behind and scene.next_word(mention.j) in _OVER
+
+
+def _share_of(scene: Scene, k: int) -> bool:
+    """'Two thirds of the FPL was intact', '40 % of its FDP was whole': the rest was not."""
+    shares = [m.j for m in scene.of("fraction")] + [q.j for q in scene.quantities if q.unit == "%" and q.high != 100]
+    leads = [scene.words(j, k) for j in shares if 0 < k - j <= 2]
+    return any("of" in lead and {"of", "the", "its"}.issuperset(lead) for lead in leads)
+
+
+_ITS_ENDS = frozenset(["ends", "edges", "rims"])
+_OVER = frozenset(["over", "above", "around"])
 
 
 def _answers_alone(scene: Scene, mention: Mention) -> bool:

@@ -9,6 +9,7 @@ from notereader.reader.page import Mention
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.spoken_of_repairs import PUT_OFF
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
@@ -291,11 +292,20 @@ def _answers(scene: Scene, mention: Mention) -> bool:
 
 
 def _no_repair(scene: Scene, mention: Mention) -> bool:
-    """'no tendon repair': a title that says what was not done."""
-    before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
-    while before[-1:] in (["tendon"], ["flexor"], ["direct"], ["primary"]):
-        before = before[:-1]
-    return before[-1:] in (["no"], ["without"])
+    """'no tendon repair', 'no FDP repair was done', 'the earlier FDP repair': what was not done, or not today."""
+    named = {k for m in scene.of("tendon", "digit") for k in range(m.i, m.j)}
+    k = mention.i - 1
+    while k >= scene.sentence.i and (k in named or scene.page.words[k] in _KIND_OF_REPAIR):
+        k -= 1
+    before = scene.words(max(scene.sentence.i, k), k + 1)
+    noun = scene.page.words[mention.i] in ("repair", "repairs")
+    if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, min(mention.j + 9, scene.part(mention.i)[1]))):
+        return True  # 'FDP repair of the ring finger was postponed'
+    return before in (["no"], ["without"]) or (noun and before != [] and before[0] in _NOT_TODAY)
+
+
+_KIND_OF_REPAIR = frozenset(["tendon", "flexor", "direct", "primary"])
+_NOT_TODAY = frozenset(["earlier", "previous", "prior", "old", "former"])
 
 
 def _sewn_otherwise(scene: Scene, mention: Mention) -> bool:

@@ -127,6 +127,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
         if word in _OF_JOIN and not words & _JOIN_NOUNS:
             continue
+        if word in _OF_JOIN and scene.word_before(mention.i) in ("this", "such") and scene.of("tendon", "digit"):
+            continue  # 'in this slender small finger FDP'
         if word.endswith("thick") and find_sizes(scene) and not names_repair(scene):
             continue  # 'a 3-0 was opened but was too thick'
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):

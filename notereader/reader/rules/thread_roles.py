@@ -53,10 +53,25 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE  # 'a looped nylon suture, 4-0, run as a Tsuge': loops make cores
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+    if len(threads) == 1 and threads[0].size in _THIN and _core_denied(scene):
+        threads[0].role = PERIPHERAL
     for before, thread in pairwise(threads):
         if _thin_one_behind(scene, before, thread, found):
             thread.role = PERIPHERAL
             thread.reasons.append("named behind the core, without a word for what it is")
+
+
+def _core_denied(scene: Scene) -> bool:
+    """'FDP cut 40 %: 6/0 Prolene tidy, no core': the thin thread went round the cut and held nothing together."""
+    words, first = scene.page.words, scene.sentence.i
+    cores = [k for k in range(first, scene.sentence.j) if words[k] == "core"]
+    before = any(not _DENIED.isdisjoint(words[max(first, k - 2) : k]) for k in cores)
+    behind = (next((w for w in scene.words(k + 1, k + 4) if w not in _MARKS), "") for k in cores)
+    return before or any(word in _DENIED for word in behind)
+
+
+_DENIED = frozenset(["no", "without", "not", "none", "nil", "never"])
+_MARKS = frozenset([":", "-", "=", "was", "suture"])
 
 
 def _thin_one_behind(scene: Scene, before: Thread, thread: Thread, found: list[Anchor]) -> bool:
@@ -155,7 +170,7 @@ def _holds_stump(scene: Scene, thread: Thread) -> bool:
 def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -> str:
     """Decide a suture whose sentence names no part: by its section, its pattern, and what was worked on before."""
     section = scene.sentence.section
-    if section in ("closure", "dressing") or _is_closing_line(scene, thread):
+    if section in ("closure", "dressing") or _is_closing_line(scene, thread) or _dressed_next(desk, scene):
         return "skin"
     pattern = any(a.role == "pattern" and scene.part(a.i) == scene.part(thread.i) for a in found)
     around = any(w in _ROUND for w in scene.words(thread.i, min(thread.j + 6, scene.sentence.j)))
@@ -189,6 +204,13 @@ def _is_closing_line(scene: Scene, thread: Thread) -> bool:
     if words & _CLOSING_WORDS and not scene.of("strandword", "stitch", "pattern"):
         return True
     return thread.material in _DISSOLVING and not scene.of("strandword", "stitch") and "core" not in words
+
+
+def _dressed_next(desk: Desk, scene: Scene) -> bool:
+    """'4/0 Monocryl + 4/0 Ethilon. Jelonet, gauze, wool.': bare threads before the dressing closed the skin."""
+    after = desk.scene_after(scene)
+    bare = scene.kinds <= {"material"} and not scene.setting.groups
+    return bare and after is not None and not _CLOSING_WORDS.isdisjoint(after.said)
 
 
 def _outside_follows(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:

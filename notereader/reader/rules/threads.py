@@ -83,6 +83,8 @@ def find_threads(scene: Scene) -> list[Thread]:
     for thread in threads:
         if scene.next_word(thread.j) == "loop" and thread.looped is None:
             thread.looped, thread.j = True, thread.j + 1  # '3-0 Supramid loop'
+        elif scene.word_before(thread.i) == "loop" and thread.looped is None:
+            thread.looped, thread.i = True, thread.i - 1  # 'M-Tang, loop nylon 4-0'
         elif thread.looped is None and "loop" in scene.words(thread.i, thread.j):
             thread.looped = True  # '4-0 loop (nylon)'
     threads.sort(key=lambda t: t.i)
