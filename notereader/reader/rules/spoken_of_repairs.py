@@ -14,7 +14,10 @@ _REPAIR = word_list("spoken_of_repairs", "repair")  # 'the FDP repair'
 _SEWN = word_list("spoken_of_repairs", "sewn")  # 'the repaired FDP'
 _OTHER = word_list("spoken_of_repairs", "other")  # 'the earlier FDP repair', 'for FDP repair', 'no FDP repair'
 PUT_OFF = word_list("spoken_of_repairs", "put_off")  # 'the FDP repair was postponed'
-_HOLDS = frozenset(["holding", "intact", "sound", "solid", "whole"])  # an earlier repair, as it was found
+# An earlier repair, as it was found.
+_HOLDS = frozenset(
+    ["holding", "intact", "sound", "solid", "whole", "had", "ago", "ruptured", "failed", "dehisced", "broken"]
+)
 _ARTICLES = frozenset(["the", "this", "his", "her", "our", "my", "of", "left", "right", "tendon", "single", "finished"])
 _NO_PLACE = frozenset(["procedure", "diagnosis", "indication", "previous", "admin", "consent"])
 _SUTURED = ("nerve", "anynerve", "structure", "sided", "bundle", "anyartery", "pulley", "pulleys")
@@ -48,7 +51,7 @@ def _spoken_of(scene: Scene, group: Group) -> tuple[int, int] | None:
     if any(own[n : n + 1] and own[n] in _REPAIR and "of" in own[n:] for n in (0, 1, 2)):
         return (group.i, group.j)  # 'the repair of the small FDP'
     if scene.next_word(group.j) in _REPAIR:
-        behind = scene.words(group.j + 1, group.j + 4)
+        behind = scene.words(group.j + 1, group.j + 6)
         return None if not _HOLDS.isdisjoint(behind) else (group.i, group.j + 1)
     led = words[begin - 1] if begin > first else ""
     if led in _SEWN and begin < group.i and group.tendons:
