@@ -193,7 +193,10 @@ def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
     return not _TOUCHED.isdisjoint(before) or not _MATCHED.isdisjoint(before[-3:])
 
 
-_AS_GRAFT = ("as", "graft")
+_HARVESTED = frozenset(["harvested", "harvest", "harvesting", "interposed"])
+_TAKEN_FROM = frozenset(
+    [("as", "graft"), ("taken", "from"), ("raised", "from"), ("obtained", "from"), ("taken", "for")]
+)
 _DENIED = frozenset(["not", "never"])
 _UNUSED = frozenset(["touched", "used", "taken", "harvested", "needed", "disturbed"])
 _TAKEN = ["strip", "graft", "length", "piece", "slip", "half", "segment", "harvested", "cm", "mm", "using"]
@@ -206,7 +209,7 @@ def _is_donor(page: Page, group: Group) -> bool:
     after = page.words[group.j : group.j + 2]
     lead = [w for w in page.words[max(0, group.i - 4) : group.i] if w not in _SMALL_OF_DONOR]
     behind = page.words[group.j : group.j + 8]
-    taken = {"harvested", "harvest", "harvesting"} & set(behind) or _AS_GRAFT in pairwise(behind)
+    taken = not _HARVESTED.isdisjoint(behind) or any(pair in _TAKEN_FROM for pair in pairwise(behind))
     before = page.words[max(0, group.i - 5) : group.i]
     taken = taken or not (_DENIED.isdisjoint(before) or _UNUSED.isdisjoint(before))  # 'not touched the palmaris'
     taken = taken or ("as", "a", "graft") in zip(behind, behind[1:], behind[2:], strict=False)

@@ -13,6 +13,7 @@ from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
 from notereader.reader.measures import count_of
+from notereader.reader.named_people import names_a_person
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
 from notereader.vocabulary.sutures import sizes
@@ -68,7 +69,7 @@ class Mentions:
                         continue
                     kind = "material"
                 found[meaning.layer].append(Mention(kind, meaning.value, i, j, respelt.get(i, "")))
-        page.mentions = _by_family(found["mentions"])
+        page.mentions = _by_family([m for m in found["mentions"] if not names_a_person(page, m)])
         page.headings = longest(found["headings"])
         cues = sorted(found["cues"], key=_first_word)
         page.cues = [c for c in cues if not (_takes_back(page, c) or _in_a_size(page, c))]

@@ -48,6 +48,8 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
         kept = (
             ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
         )  # a smoothed tendon may be seen to run
+        if treatment == "trimmed" and _sewn_around(fields):
+            kept = (*kept, "peripheral", *_PERIPHERAL)
         for name in (*CORE, "peripheral", *_PERIPHERAL, *_BEHAVIOUR):
             if name not in kept:
                 fields.pop(name, None)
@@ -81,6 +83,14 @@ def _one_length_once(fields: dict[str, list[Finding]]) -> None:
             fields[name] = kept
         else:
             fields.pop(name, None)
+
+
+def _sewn_around(fields: dict[str, list[Finding]]) -> bool:
+    """'Flap trimmed and the edge smoothed with two 6-0 epitendinous stitches': told in one breath, and no core."""
+    told = [f.order for f in fields["treatment"] if not (f.header or f.carried)]
+    spots = [f.order for f in fields.get("peripheral_size", []) if not f.carried]
+    core = any(n in fields for n in ("strands", "stitch", "size"))
+    return not core and any(0 <= k - n < _ONE_BREATH for k in spots for n in told)
 
 
 def _trim_no_cut_through(fields: dict[str, list[Finding]]) -> None:

@@ -120,9 +120,23 @@ def _negated_quality(scene: Scene, mention: Mention) -> bool:
         return True  # 'onto the sharp end of a steel strap'
     if scene.page.words[mention.j - 1] == "torn" and scene.next_word(mention.j) in _TORN_OFF:
         return True  # 'the ends were torn off the bone' tells how, not what they looked like
+    if _tore_cleanly(scene, mention):
+        return True
     return scene.negated(mention.i, mention.j, 3) or (
         mention.value == "clean" and scene.word_before(mention.i) in ("washed", "to", "until")
     )
+
+
+def _tore_cleanly(scene: Scene, mention: Mention) -> bool:
+    """'It had torn away cleanly', 'avulsed cleanly from the bone': how it came off, not how its end looked."""
+    words = scene.words(mention.i, mention.j)
+    if "cleanly" not in words:
+        return False
+    around = scene.words(max(scene.part(mention.i)[0], mention.i - 4), mention.j + 2)
+    return not _TEARING.isdisjoint(around)
+
+
+_TEARING = word_list("quality", "tearing")
 
 
 def _as_found(scene: Scene, mention: Mention, told: list[Mention]) -> bool:

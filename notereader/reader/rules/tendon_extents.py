@@ -193,9 +193,16 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
         hurt = any(first <= m.i < last and m.value in HURT_KINDS for m in scene.of("extent"))
         hurt = hurt or any(q.unit == "%" and first <= q.i < last for q in scene.quantities)
         targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
-        if not hurt and not scene.negated(mention.i, mention.j):
+        if not hurt and not _worn(scene, mention) and not scene.negated(mention.i, mention.j):
             for target in targets:
                 desk.tendon(scene, target, "extent", "intact", [with_name_of(scene, mention, target)], "extent intact")
+
+
+def _worn(scene: Scene, mention: Mention) -> bool:
+    """'Frayed on the same spur but in continuity': not cut through, which is not to say whole."""
+    subject = scene.owner(mention.i, mention.j)
+    first = subject.j if subject is not None and subject.j <= mention.i else scene.sentence.i
+    return any(first <= m.i < mention.i and m.value != "clean" and scene.told(m.i) for m in scene.of("ends"))
 
 
 def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:

@@ -487,6 +487,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     before = [g for g in scene.setting.groups if g.tendons and g.j <= first and not g.reference]
     if value == "trimmed" and before and scene.page.words[first] == "its":
         return group_targets(scene, before[-1])  # 'FDS partially cut: its frayed edge was trimmed'
+    if value == "trimmed" and _ahead_of_its_stitches(scene, mention):
+        return group_targets(scene, scene.setting.groups[0])
     if after in ("it", "them"):
         return _last_named(desk, scene, mention)
     if value == "left" and scene.words(mention.j, mention.j + 2) in (["to", "it"], ["about", "it"], ["for", "it"]):
@@ -559,6 +561,14 @@ def _of_several(scene: Scene, mention: Mention, targets: list[Target], group: Gr
     """'The superficialis repairs were left without one' behind words on one finger: not of that one alone."""
     plural = scene.words(mention.i, mention.j)[-1:] == ["repairs"] and not scene.header
     return plural and len(targets) == 1 and group is not None and bool(group.tendons) and not group.digits
+
+
+def _ahead_of_its_stitches(scene: Scene, mention: Mention) -> bool:
+    """'Index FDP: edge smoothed with two epitendinous 6-0': of the tendon that heads the line, not of the suture."""
+    subject = scene.owner(mention.i, mention.j)
+    groups = [g for g in scene.setting.groups if g.tendons]
+    heads = len(groups) == 1 and groups[0].i == scene.sentence.i and scene.next_word(groups[0].j) == ":"
+    return heads and subject is not None and subject.kind == "role" and subject.i >= mention.j
 
 
 def _by_way_of(scene: Scene, mention: Mention) -> bool:

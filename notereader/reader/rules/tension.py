@@ -95,6 +95,15 @@ def tension(desk: Desk, scene: Scene) -> None:
         )
 
 
+def _of_a_thread(scene: Scene, mention: Mention) -> bool:
+    """'Nothing thicker would go in', 'no thicker needle': what there was no room for, not the finished repair."""
+    lead, after = scene.word_before(mention.i), scene.next_word(mention.j)
+    return (lead in ("nothing", "anything", "something") and after != "than") or after in _THREAD_NOUNS
+
+
+_THREAD_NOUNS = frozenset(["suture", "sutures", "thread", "threads", "stitch", "needle", "material", "gauge", "nylon"])
+
+
 def _of_nobody(scene: Scene, mention: Mention) -> bool:
     """'None of the five repairs was under tension', but not 'neither repair gapped and both were bulky'."""
     lead = scene.words(scene.part(mention.i)[0], mention.i)
@@ -131,6 +140,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'in this slender small finger FDP'
         if word.endswith("thick") and find_sizes(scene) and not names_repair(scene):
             continue  # 'a 3-0 was opened but was too thick'
+        if word == "thicker" and _of_a_thread(scene, mention):
+            continue
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
             continue  # 'the additional bulk was not thought justified'
         if value == "present" and not after_repair(desk, scene):

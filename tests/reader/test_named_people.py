@@ -1,0 +1,36 @@
+"""People who bear the name of a stitch or a thread are neither."""
+
+import pytest
+from reader_sentences import each, told
+
+SEWN = "Index FDP divided and repaired with 3-0 Prolene."
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Surgeon: Dr Sandhurst-Lee. ",
+        "Anaesthetist: Evans-Harding. ",
+        "Operator Miss A. Becker. ",
+        "Dictated by R. Tsuge, MD. ",
+        "Assisted by Mr Savage. ",
+    ],
+)
+def test_a_name_is_no_stitch(head: str) -> None:
+    assert told(head + SEWN, "stitch", "strands") == {}
+
+
+def test_a_name_is_no_thread() -> None:
+    assert each("Surgeon: Mr O. Silk. Index FDP divided, modified Kessler 4-0.", "material") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "stitch"),
+    [
+        ("Mr Orford put a Savage into the index FDP.", "savage"),
+        ("Dr. Orford. Kessler repair of the index FDP, 3-0.", "kessler"),
+        ("Index FDP: Lee repair, 3-0.", "lee"),
+    ],
+)
+def test_a_stitch_behind_a_name_stays_one(words: str, stitch: str) -> None:
+    assert each("Index FDP divided. " + words, "stitch") == {"index FDP": stitch}
