@@ -443,7 +443,7 @@ def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int,
     """Return the words that name a year before that of the operation: 'in 2029'."""
     words = page.words
     figures = [k for k in page.figures_in(sentence.i + 1, sentence.j) if _YEAR.match(words[k])]
-    before = ("in", "since", "from", "of", "(")
+    before = ("in", "since", "from", "of", "(", "here")  # 'right thumb FPL, done here 2024 (2 strand)'
     # 'Earlier thumb FPL repair 2030, healed': no word leads to the year, but the first one says when.
     earlier = words[sentence.i] in ("earlier", "previous", "prior", "old", "former")
     return [(k, k + 1) for k in figures if int(words[k]) < year and (earlier or words[k - 1] in before)]

@@ -164,7 +164,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
             break
         bars = page.words[line.i : line.j].count("|")
         barred = (bars >= 3 or bars == title_bars >= 2) and bool(line.cells)  # 'DONE   |     |' between the rows
-        hangs = bool(body) and _goes_on(title, line)
+        hangs = bool(body) and _goes_on(page, title, line)
         if len(line.cells) < 2 and not (body and (barred or hangs or page.words[line.i] in _BODY_OF_WORDS)):
             break
         if body and (_titles_again(page, title, line) or _label_of_a_form(page, line, body)):
@@ -213,9 +213,11 @@ def _like_the_next(page: Page, lines: list[_Line], n: int) -> bool:
     return not kinds[0].isdisjoint(kinds[1] & {"digit", "tendo"})
 
 
-def _goes_on(title: _Line, line: _Line) -> bool:
+def _goes_on(page: Page, title: _Line, line: _Line) -> bool:
     """Tell whether a line only goes on with the cells above it: it starts right of the labels."""
-    return bool(line.cells) and title.starts[0] >= _LABELS_WIDE and line.starts[0] >= title.starts[0] - 1
+    own = [page.words[a] not in _LABELS or b - a > 1 for a, b in title.cells]
+    first = title.starts[own.index(True)] if True in own else 0
+    return bool(line.cells) and first >= _LABELS_WIDE and line.starts[0] >= first - 1
 
 
 def _titles_again(page: Page, title: _Line, line: _Line) -> bool:
@@ -253,23 +255,30 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     block = max((s.block for s in page.sentences), default=0)
     prefix: list[Span] = []
     places_above: list[int | None] = []
+    above: dict[int | None, list[Span]] = {}  # the cells of the row so far, by column
+    heads: dict[int | None, Span] = {}  # the labels of the row before, by column
     for line in body:
         places = [_column(title, line, n) for n in range(len(line.cells))]
         own = [n for n, place in enumerate(places) if place in labels or place is None]
-        goes_on = bool(prefix) and bool(labels) and not own and page.words[line.i] == "|"
-        hangs = bool(prefix) and not own and None in places_above and _goes_on(title, line)
+        goes_on = bool(prefix) and bool(labels) and not own
+        hangs = bool(prefix) and not own and None in places_above and _goes_on(page, title, line)
         if goes_on or hangs:  # a cell that took two lines
-            sentences += _cells(page, title, line, places, [], prefix, block)
+            sentences += _cells(page, title, line, places, [], prefix, block, above)
+            _note_above(above, line, places)
             continue
-        places_above = places
+        places_above, above = places, {}
+        _note_above(above, line, places)
         own = own or [0]
         prefix = [line.cells[n] for n in own]
+        taken = _labels_above(labels, places, heads)
+        heads = {place: line.cells[n] for n, place in enumerate(places) if place in labels} | taken
         number = _number(page, title, line, places)
         page.rows.append(
             Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1]))
         )
         kind = "narrative" if _names(page, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
+        prefix = [*(taken[place] for place in sorted(taken)), *prefix]
         sentences += _cells(page, title, line, places, own, prefix, block)
     first, last = body[0].i, body[-1].j
     kept = [s for s in page.sentences if s.j <= first or s.i >= last]
@@ -281,10 +290,55 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     page.sentences = sorted([*kept, *sentences], key=lambda s: s.i)
 
 
+def _labels_above(labels: list[int], places: list[int | None], heads: dict[int | None, Span]) -> dict[int | None, Span]:
+    """'RING  FDP  cut', then '      A2   vented': a blank under the first titles stands for the label above it."""
+    own = [place for place in places if place in labels]
+    return {n: heads[n] for n in labels if own and n < min(place or 0 for place in own) and n in heads}
+
+
+def _note_above(above: dict[int | None, list[Span]], line: _Line, places: list[int | None]) -> None:
+    """Remember the cells of a line of a row, by column, for those that go on below them."""
+    for place, cell in zip(places, line.cells, strict=True):
+        above.setdefault(place, []).append(cell)
+
+
+def _open_end(page: Page, cells: list[Span], cell: Span) -> list[Span]:
+    """Return what the lines of a cell leave open: of 'radial slip', 'cut, ulnar' above 'slip whole' the 'ulnar'.
+
+    '+ 6-0 Prolene, running' adds to all that stands above it.
+    """
+    if page.words[cell[0]] in _ADDS:
+        return cells
+    if any(m.i == cell[0] and m.kind in _OWN_LABEL for m in within(page.mentions, *cell)):
+        return []  # 'A4: distal half divided' above 'A5: excised'
+    found: list[Span] = []
+    for i, j in reversed(cells):
+        stops = [k for k in range(i, j - 1) if page.words[k] in _STOPS]  # 'Adelaide 4-strand,' lists what goes on
+        first = stops[-1] + 1 if stops else i
+        whole = " ".join(w for w in page.words[first:j] if w not in _STOPS)
+        found += [(first, j)] if whole and whole not in _LEFT_OUT else []
+        if stops:
+            break
+    return found[::-1]
+
+
+_LEFT_OUT = word_list("standing", "after")  # 'left out,' above '5-0 not in stock' says all it has to say
+_ADDS = frozenset(["+", "&", "and", "then", "plus", "with"])
+_OWN_LABEL = ("tendon", "slip", "pulley", "structure", "sided", "anynerve", "anyartery", "role")
+_STOPS = frozenset([",", ";", ".", ":", "(", ")"])
+
+
 def _cells(
-    page: Page, title: _Line, line: _Line, places: list[int | None], own: list[int], prefix: list[Span], block: int
+    page: Page,
+    title: _Line,
+    line: _Line,
+    places: list[int | None],
+    own: list[int],
+    prefix: list[Span],
+    block: int,
+    above: dict[int | None, list[Span]] | None = None,
 ) -> list[Sentence]:
-    """Return a sentence for each filled cell of a row that is no label of it."""
+    """Return a sentence for each filled cell of a row that is no label of it; `above`: what its cells go on with."""
     made = []
     for n, cell in enumerate(line.cells):
         column = places[n]
@@ -293,7 +347,8 @@ def _cells(
         head = title.cells[column]
         section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
         cell = _left_of(page, line, n, own) if page.words[cell[0] : cell[1]] in _DITTO else cell
-        made += [_sentence(page, i, j, section, block, [*prefix, head]) for i, j in _sentences_of(page, cell)]
+        told = [*prefix, head, *_open_end(page, (above or {}).get(column, []), cell)]
+        made += [_sentence(page, i, j, section, block, told) for i, j in _sentences_of(page, cell)]
     return made
 
 

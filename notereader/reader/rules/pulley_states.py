@@ -1,5 +1,7 @@
 """What a word says of a pulley: kept, hurt by the accident, opened, cut away, mended, or nothing sure."""
 
+from itertools import pairwise
+
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
@@ -286,7 +288,26 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
+    deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene)
     return "injured" if word == "cut" and not deliberate else _whole_or_part(scene, m)
+
+
+def _for_room(scene: Scene, m: Mention) -> bool:
+    """'Oblique pulley cut 4 mm, middle part, to pass the FPL': who cuts for a purpose is the surgeon."""
+    behind = scene.words(m.j, min(m.j + _FAR_PURPOSE, scene.sentence.j))
+    return any(a in ("to", "for") and b in _ROOM for a, b in pairwise(behind))
+
+
+def _under_title_of_deeds(scene: Scene) -> bool:
+    """'Oblique   Intact   Cut 4 mm' under 'Structure   Status   Action': a cell of what was done."""
+    return any(scene.words(*title) in _DEED_TITLES for title in scene.sentence.prefix[1:])
+
+
+_FAR_PURPOSE = 10  # words
+_ROOM = frozenset(
+    ["pass", "let", "reach", "allow", "free", "deliver", "retrieve", "thread", "exposure", "access", "room"]
+)
+_DEED_TITLES = (["action"], ["action", "taken"], ["done"], ["what", "was", "done"], ["treatment"], ["surgery"])
 
 
 def _whole_or_part(scene: Scene, m: Mention) -> str:

@@ -101,6 +101,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'through a 1 cm nick above the wrist'
     if word in ("nick", "nicks") and "through" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return  # 'harvested through two nicks'
+    if word == "out" and scene.word_before(mention.i) == "left":
+        return  # 'epitendinous left out'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
         return  # 'exploration of three fingers, tendon repair in two'
     if scene.next_word(mention.j) == "by" and any(m.i <= mention.i < m.j for m in scene.of("gap")):
