@@ -256,7 +256,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     prefix: list[Span] = []
     places_above: list[int | None] = []
     above: dict[int | None, list[Span]] = {}  # the cells of the row so far, by column
-    heads: dict[int | None, Span] = {}  # the labels of the row before, by column
+    heads: dict[int, Span] = {}  # the labels of the row before, by column
     for line in body:
         places = [_column(title, line, n) for n in range(len(line.cells))]
         own = [n for n, place in enumerate(places) if place in labels or place is None]
@@ -271,7 +271,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         own = own or [0]
         prefix = [line.cells[n] for n in own]
         taken = _labels_above(labels, places, heads)
-        heads = {place: line.cells[n] for n, place in enumerate(places) if place in labels} | taken
+        heads = {p: line.cells[n] for n, p in enumerate(places) if p is not None and p in labels} | taken
         number = _number(page, title, line, places)
         page.rows.append(
             Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1]))
@@ -290,10 +290,10 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     page.sentences = sorted([*kept, *sentences], key=lambda s: s.i)
 
 
-def _labels_above(labels: list[int], places: list[int | None], heads: dict[int | None, Span]) -> dict[int | None, Span]:
+def _labels_above(labels: list[int], places: list[int | None], heads: dict[int, Span]) -> dict[int, Span]:
     """'RING  FDP  cut', then '      A2   vented': a blank under the first titles stands for the label above it."""
-    own = [place for place in places if place in labels]
-    return {n: heads[n] for n in labels if own and n < min(place or 0 for place in own) and n in heads}
+    own = [place for place in places if place is not None and place in labels]
+    return {n: heads[n] for n in labels if own and n < min(own) and n in heads}
 
 
 def _note_above(above: dict[int | None, list[Span]], line: _Line, places: list[int | None]) -> None:
