@@ -4,19 +4,18 @@ import pytest
 from reader_sentences import told
 
 FIRST = "Left wrist, zone V. {} one (FPL, profundus to index): four-strand locked cruciate with 3-0 FiberWire. "
+ANOTHER = "in the small finger the core was a two-strand modified Kessler with 4-0 Ethibond."
 
 
 @pytest.mark.parametrize(
     ("noun", "words"),
     [
-        ("Layer", "Layer two (superficialis to index and small): technique as for layer one, but in the small finger the "
-         "core was a two-strand modified Kessler with 4-0 Ethibond."),
-        ("Group", "Group two (FDS index and small): as group one, but in the small finger a two-strand modified Kessler "
-         "with 4-0 Ethibond."),
+        ("Layer", "Layer two (superficialis to index and small): technique as for layer one, but "),
+        ("Group", "Group two (FDS index and small): as group one, with a change: "),
     ],
-)  # fmt: skip
+)
 def test_as_for_another_layer(noun: str, words: str) -> None:
-    sewn = told(FIRST.format(noun) + words, "strands", "size", "stitch")
+    sewn = told(FIRST.format(noun) + words + ANOTHER, "strands", "size", "stitch")
     assert sewn["index FDS"] == sewn["thumb FPL"] == {"strands": 4, "size": "3-0", "stitch": "locked cruciate"}
     assert sewn["small FDS"] == {"strands": 2, "size": "4-0", "stitch": "modified kessler"}
 
