@@ -124,6 +124,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False
     if _in_columns(page, before) and _in_columns(page, line):
         return False  # rows of a grid
+    if (column := _first_column(page, before)) and column == _first_column(page, line):
+        return False  # 'middle   A2 vented.  A4 intact' above 'ring     nil touched'
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
@@ -152,6 +154,12 @@ def _measures(page: Page, line: Line) -> bool:
 def _in_columns(page: Page, line: Line) -> bool:
     """Tell whether a line holds more than one column of space."""
     return sum(page.breaks[k] == Break.COLUMN for k in range(line.i + 1, line.j)) > 1
+
+
+def _first_column(page: Page, line: Line) -> int:
+    """Return how far from its margin the second column of a line begins, 0 where it has no label and column."""
+    k = next((k for k in range(line.i + 1, min(line.i + 4, line.j)) if page.breaks[k] == Break.COLUMN), None)
+    return page.starts[k] - page.starts[line.i] if k is not None else 0
 
 
 def _first_width(page: Page, line: Line) -> int:

@@ -226,7 +226,8 @@ def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quanti
     found: list[Quantity] = []
     for q in lengths:
         sided = _side_of(scene.words(max(scene.sentence.i, q.i - 5), q.i))
-        reach = 14 if sided or _placed(scene, q) is not None else 8
+        wide = sided or _placed(scene, q) is not None or (bool(found) and _one_and_other(scene, found[-1], q))
+        reach = 14 if wide else 8
         goes_on = bool(found) and q.i - found[-1].j <= reach and _goes_on(scene, found[-1], q)
         if goes_on or _is_purchase(desk, scene, q):
             found.append(q)
@@ -238,6 +239,8 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     between = scene.words(before.j, q.i)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     other_side = not _SIDES.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
+    if _one_and_other(scene, before, q):
+        return _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25
     if _of_another(scene, before, q) and _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25:
         return True  # '9 mm in the ring, 7 mm in the small finger', 'index 8 mm, middle 10 mm'
     if set(between) <= _LISTING and {",", "/"} & set(between) and other_side and 2 <= (q.high or 0) <= 25:
@@ -251,6 +254,17 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
         return False
     sides = _SIDES | {"in", "respectively"}
     return not sides.isdisjoint(between) or not sides.isdisjoint(after)
+
+
+def _one_and_other(scene: Scene, before: Quantity, q: Quantity) -> bool:
+    """'A centimetre on the one side and a bit less, call it 8 mm, on the other': the two ends of one tendon."""
+    one = [w for w in scene.words(before.j, before.j + 5) if w != "the"]
+    other = [w for w in scene.words(q.j, min(q.j + 4, scene.sentence.j)) if w not in ("the", ",")]
+    return one[1:3] in _ONE_END and one[0] in _SET_ON and other[:1] != [] and other[0] in _SET_ON and "other" in other
+
+
+_ONE_END = (["one", "side"], ["one", "end"], ["one", "stump"])
+_SET_ON = frozenset(["on", "in", "from", "at"])
 
 
 def _side_of(words: list[str]) -> str:

@@ -136,7 +136,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     ):
         return
     if mention.value == "intact":
-        if not _tells_intact(scene, mention, word):
+        if _of_whole_finger(scene) or not _tells_intact(scene, mention, word):
             return
         left_out = {t for g in scene.setting.groups if g.excepted and not g.digits for t in g.tendons}
         targets = [t for t in targets if t.tendon not in left_out]  # 'flexor tendons intact except the FDP'
@@ -310,6 +310,12 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+def _of_whole_finger(scene: Scene) -> bool:
+    """'THUMB, SMALL', then '- not injured': of a finger, and of none of its tendons by name."""
+    setting = scene.setting
+    return setting.relabelled and not any(g.tendons or g.generic or g.digits for g in setting.groups)
 
 
 def _of_something_else(scene: Scene, mention: Mention) -> bool:
