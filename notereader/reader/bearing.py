@@ -12,7 +12,7 @@ from spacy.tokens import Doc
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
-from notereader.reader.groups import WRIST, Group, Setting, Target, has, resolve_pairs
+from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
@@ -252,6 +252,7 @@ def _fingers_by_place(page: Page, sentence: Sentence, groups: list[Group], pair:
     return found
 
 
+_COUNTED = 2
 _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
 _DENIED = frozenset(["not", "never"])
@@ -366,7 +367,8 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
                 focus = tuple(dict.fromkeys(same))
             digits = group.digits
         if group.tendons:
-            focus = tuple(resolve_pairs(group, digits))
+            counted = group.four == _COUNTED and not group.digits  # 'FDS x4 -> figure-of-eight. No epi'
+            focus = tuple(resolve_pairs(group, DIGITS[1:] if counted else digits))
             own = tuple(dict.fromkeys(t.digit for t in focus if t.digit))
             digits = own or digits
     return digits, focus

@@ -357,12 +357,13 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
 
 
 def _times_four(page: Page, j: int) -> bool:
-    """'FDP x 4 intact', 'of the FDS tendons all four were cut'; not 'FDP x 4 strands'."""
+    """'FDP x 4 intact', 'FDS x4 -> intact', 'of the FDS tendons all four were cut'; not 'FDP x 4 strands'."""
     after = [w for w in page.words[j : j + 5] if w not in ("(", ")")]
     told = after[1:] if after[:1] in (["were"], ["are"], ["had"], [","]) else after
     if told[:2] == ["all", "four"] and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
         return True
-    return after[:2] == ["x", "4"] and after[2:3] not in (["strand"], ["strands"], ["-"], ["core"])
+    stranded = after[2:3] in (["strand"], ["strands"], ["-"], ["core"]) and after[2:4] != ["-", ">"]
+    return after[:2] == ["x", "4"] and not stranded
 
 
 def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:

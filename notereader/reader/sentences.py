@@ -130,6 +130,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return True
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
         return True  # '... hand therapy on day', '4 for early passive'
+    if not lower and _with_arrow(page, before):
+        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis'
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
         return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
     if not lower and all(":" in page.words[own.i + 1 : min(own.i + 7, own.j)] for own in (before, line)):
@@ -160,6 +162,11 @@ def _first_column(page: Page, line: Line) -> int:
     """Return how far from its margin the second column of a line begins, 0 where it has no label and column."""
     k = next((k for k in range(line.i + 1, min(line.i + 4, line.j)) if page.breaks[k] == Break.COLUMN), None)
     return page.starts[k] - page.starts[line.i] if k is not None else 0
+
+
+def _with_arrow(page: Page, line: Line) -> bool:
+    """Tell whether a line is in the short hand of arrows, 'ragged -> excised', whose lines are not wrapped."""
+    return any(pair == ("-", ">") for pair in pairwise(page.words[line.i + 1 : line.j]))
 
 
 def _first_width(page: Page, line: Line) -> int:

@@ -16,6 +16,7 @@ _CUT_BACK = word_list("quality", "cut_back")
 _OFF_VERBS = frozenset(["taken", "cut", "removed", "pared", "nibbled", "shaved", "lost"])
 _WHOSE = frozenset(["each", "both", "either", "every", "end", "ends", "stump", "stumps", "them"])
 _NOT_TENDON = frozenset(["skin", "nerve", "wound", "bone", "nail"])
+_SURFACES = frozenset(["skin", "wound", "nail"])
 _TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons", "fdp", "fds", "fpl", "profundus"])
 _STUMP_NAMES = frozenset(
     ["prox", "proximal", "proximally", "dist", "distal", "distally", "off", "from", "end", "stump"]
@@ -199,6 +200,9 @@ def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
     if words & _NOT_TENDON and not words & _TENDON_NOUNS:
         return False  # 'the nail was cut back 2 mm'
+    lead = reversed(scene.words(max(scene.sentence.i, verb.i - 5), verb.i))
+    if next((w for w in lead if w in _NOT_TENDON or w in _TENDON_NOUNS), "") in _SURFACES:
+        return False  # 'tendon ends clean, skin edges ragged, excised 2 mm'
     if any(m.value == "nerve" for m in scene.of("role")) and not any(g.tendons for g in scene.setting.groups):
         return False  # 'the ends cut back 2 mm to good fascicles'
     return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
