@@ -20,7 +20,8 @@ def test_a_row_ends_with_its_line(rows: str) -> None:
 
 
 def test_a_column_that_goes_on_is_read_on() -> None:
-    note = "Findings: Left ring FDP divided.\nCore       3-0 Ethibond, four-strand cruciate with a\n           purchase of 9 mm."
+    note = "Findings: Left ring FDP divided.\n"
+    note += "Core       3-0 Ethibond, four-strand cruciate with a\n           purchase of 9 mm."
     assert told(note, "purchase_mm") == {"ring FDP": {"purchase_mm": (9, 9)}}
 
 

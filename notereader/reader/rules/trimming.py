@@ -201,7 +201,8 @@ def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     if words & _NOT_TENDON and not words & _TENDON_NOUNS:
         return False  # 'the nail was cut back 2 mm'
     lead = reversed(scene.words(max(scene.sentence.i, verb.i - 5), verb.i))
-    if next((w for w in lead if w in _NOT_TENDON or w in _TENDON_NOUNS), "") in _SURFACES:
+    named = any(g.tendons and 0 <= g.i - verb.j <= 2 for g in scene.setting.groups)  # 'I trimmed the profundus back'
+    if not named and next((w for w in lead if w in _NOT_TENDON or w in _TENDON_NOUNS), "") in _SURFACES:
         return False  # 'tendon ends clean, skin edges ragged, excised 2 mm'
     if any(m.value == "nerve" for m in scene.of("role")) and not any(g.tendons for g in scene.setting.groups):
         return False  # 'the ends cut back 2 mm to good fascicles'
