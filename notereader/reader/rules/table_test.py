@@ -69,16 +69,21 @@ def _value(scene: Scene, mention: Mention) -> str:
     parts = {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "fingers" not in after[:5]
     moves = not parts and "straight" in after
     if mention.value == "active" and (
-        _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i))
+        _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i)) or _by_wrist(scene)
     ):
         return "passive"
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
     if mention.value == "passive" and scene.page.words[mention.i] in _BY_WHOM and before[-1:] in _PATIENT_DOES:
         return "active"  # 'She bent and stretched it for me'
-    if mention.value == "traction" and "passively" in scene.said:
-        return "passive"  # 'Pulled through full range passively'
+    if mention.value == "traction" and ("passively" in scene.said or "passive" in after):
+        return "passive"  # 'Pulled through full range passively', 'pulling the finger through its passive range'
     bent = after[:1] == ["through"] and not _MOVED_PARTS.isdisjoint(before)  # 'each finger pulled through by hand'
     return "passive" if mention.value == "traction" and (moves or bent) else mention.value
+
+
+def _by_wrist(scene: Scene) -> bool:
+    """'On wrist tenodesis the tip bent and straightened': the wrist moved the finger, and not the patient."""
+    return "tenodesis" in scene.said and _PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)
 
 
 _BY_WHOM = frozenset(["bent", "bends", "flexed", "curled", "straightened"])  # of the patient, where he or she does it
@@ -136,9 +141,14 @@ def _by_structure(desk: Desk, scene: Scene) -> list[Mention]:
             return [Mention("test", "passive", k, k + 1)]
         if told and word in _PATIENT_MOVES and _patient_moves(scene, k):
             return [Mention("test", "active", k, k + 1)]
+        if told and word == "tenodesis" and (k == first or scene.word_before(k) in _LEAD_TENODESIS):
+            return [Mention("test", "passive", k, k + 1)]
         if told and word in _MOVING and _moves_joint(scene, k):
             return [Mention("test", "passive", k, k + 1)]
     return []
+
+
+_LEAD_TENODESIS = frozenset(["wrist", "the", "on", "with", "by", "checked"])
 
 
 def _patient_moves(scene: Scene, k: int) -> bool:
@@ -155,8 +165,15 @@ def _moves_joint(scene: Scene, k: int) -> bool:
         return False  # 'The finger was opened in a zigzag', 'in that finger I opened A3'
     if _MOVED_PARTS.isdisjoint(near) or not _PATIENTS.isdisjoint(near):
         return False
-    passive_voice = not {"was", "were"}.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k))
-    return passive_voice or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
+    lead = scene.words(max(scene.sentence.i, k - 3), k)
+    passive_voice = not {"was", "were"}.isdisjoint(lead)
+    held = scene.page.words[k] in _HELD  # 'with the wrist flexed a little' tells how it lay
+    led = lead[-1:] in (["on"], ["by"]) or (lead[-1:] != [] and lead[-1] in _MOVED_PARTS and "with" in lead)
+    led = led and not held
+    return passive_voice or led or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
+
+
+_HELD = frozenset(["flexed", "extended", "bent", "straightened", "dorsiflexed", "stretched"])
 
 
 # --- whose
@@ -327,6 +344,8 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     if not _pulls_repair(desk, scene, mention, set(words)):
         return False
+    if mention.value == "active" and _so_that_not(scene, mention):
+        return False
     if mention.value == "active":
         reach = 2 if scene.words(mention.i, mention.i + 1) == ["active"] else 0
         if denied(scene, mention.i, mention.j, reach):
@@ -354,3 +373,10 @@ def _pulls_repair(desk: Desk, scene: Scene, mention: Mention, words: set[str]) -
         return False
     tells = _told_of_repair(desk, scene) or not words.isdisjoint({"test", "tested", "checked"})
     return not pulls or words.isdisjoint(_OTHER_PULLS) or tells
+
+
+def _so_that_not(scene: Scene, mention: Mention) -> bool:
+    """'A1 was split so the repair doesn't jam on full fist': what is to be spared, no test."""
+    before = scene.words(scene.sentence.i, mention.i)
+    behind = before[before.index("so") :] if "so" in before else []
+    return any(w == "not" or w.endswith("n't") for w in behind)
