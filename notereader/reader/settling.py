@@ -9,7 +9,12 @@ from notereader.vocabulary.sutures import stitches
 CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
 _PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
 _BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
-_FULLER = {"double tsuge": "tsuge", "triple tsuge": "tsuge", "modified kessler": "kessler"}
+_FULLER = {
+    "double tsuge": "tsuge",
+    "triple tsuge": "tsuge",
+    "modified kessler": "kessler",
+    "double modified kessler": "modified kessler",
+}
 _ONE_BREATH = 25  # words
 # The rule that takes a tendon for repaired because a core suture of it is told.
 BY_SUTURE = "a core suture was placed"

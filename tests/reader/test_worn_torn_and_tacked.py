@@ -73,3 +73,23 @@ def test_a_graft_that_heads_its_sentence(words: str) -> None:
 def test_a_palmaris_that_was_cut_is_sewn() -> None:
     note = "Zone V. FCR and PL cut. FCR and PL repaired with 3-0 Prolene."
     assert each(note, "treatment") == {"FCR": "repaired", "PL": "repaired"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The profundus had torn away cleanly from the distal phalanx.", "FDP had come loose from its insertion."],
+)
+def test_a_tendon_off_its_bone_is_cut_through(words: str) -> None:
+    assert each("Ring finger. " + words, "extent") == {"ring FDP": "complete"}
+
+
+@pytest.mark.parametrize(
+    "words", ["The sheath had torn away from the FDP.", "FDP was not torn from the bone.", "FDP pulled through."]
+)
+def test_what_did_not_come_off_the_bone(words: str) -> None:
+    assert each("Ring finger. " + words, "extent") == {}
+
+
+def test_a_slip_in_perfect_continuity_is_whole() -> None:
+    note = "Ring FDP divided. The superficialis had lost its ulnar slip, the radial slip being in perfect continuity."
+    assert each(note, "extent")["ring FDS radial"] == "intact"

@@ -59,3 +59,32 @@ _HAD = frozenset(
 ) | {"since", "simply", "again", "evidently", "come", "given", "pulled", "fallen", "all", "wholly", "partly", "cleanly"}
 _FAR_APART = 7  # words
 _CAME_APART = frozenset(["pulled", "come", "came", "lay", "drawn", "sprung", "given", "fallen"])
+
+
+def torn_off(desk: Desk, scene: Scene) -> None:
+    """'The profundus had torn away cleanly from the distal phalanx', 'FDP pulled off the bone': off its insertion."""
+    if TORN.isdisjoint(scene.said) or scene.header or scene.of("test", "gap"):
+        return
+    for k in range(scene.sentence.i + 1, scene.sentence.j):
+        behind = scene.words(k + 1, min(k + 8, scene.sentence.j))
+        if scene.page.words[k] not in TORN or not scene.told(k) or scene.negated(k, k + 1) or not _off_bone(behind):
+            continue
+        named = [g for g in scene.setting.groups if g.tendons and g.j <= k and k - g.j <= _CLOSE and not g.reference]
+        for target in group_targets(scene, named[-1]) if named else []:
+            if target.tendon in ("FDP", "FPL", "FDS"):
+                desk.tendon(scene, target, "extent", "complete", [(named[-1].i, k + 1)], "torn off its bone")
+
+
+def _off_bone(behind: list[str]) -> bool:
+    """Tell whether the words behind a verb of tearing lead from a bone: 'away cleanly from the distal phalanx'."""
+    end = next((n for n, word in enumerate(behind) if word in _BONES), 0)
+    lead = behind[:end]
+    return not {"from", "off"}.isdisjoint(lead) and _LEADS_OFF.issuperset(lead)
+
+
+TORN = frozenset(["torn", "pulled", "came", "come", "stripped", "snapped", "ripped", "detached"])
+_BONES = frozenset(["phalanx", "bone", "insertion", "footprint", "p3"])
+_LEADS_OFF = frozenset(
+    ["away", "off", "loose", "cleanly", "clean", "from", "the", "its", "distal", "terminal", "base", "of"]
+)
+_CLOSE = 3  # words between a tendon and what happened to it

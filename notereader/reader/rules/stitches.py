@@ -127,19 +127,19 @@ def _second_of_it(scene: Scene, mention: Mention) -> int:
     groups = [g.i for g in scene.setting.groups if g.i >= mention.j and (g.tendons or g.digits)]
     last = min([scene.sentence.j, mention.j + 16, *groups])
     words = scene.words(mention.j, last)
-    at = next((k for k in range(len(words)) if words[k : k + 2] in _AGAIN or words[k : k + 3] == _DOUBLE_ONE), -1)
+    at = next((k for k in range(len(words)) if words[k : k + 2] in _AGAIN or words[k : k + 3] in _DOUBLE_ONES), -1)
     other = any(m.value != mention.value for m in scene.of("stitch") if mention.j <= m.i < mention.j + at + 3)
     if at < 0 or other or not scene.told(mention.j + at):
         return 0
     twice = 2 * _STRANDS_OF_ONE
-    counts = {count_of(w) for m in scene.of("strandword") for w in scene.words(m.i - 2, m.i)}
+    counts = {count_of(w) for m in scene.of("strandword") for w in scene.words(max(0, m.i - 2), m.i)}
     crossed = any(pair in _TURNED for pair in pairwise([*words, ""]))
     return mention.j + at + 2 if twice in counts or crossed else 0
 
 
 _STRANDS_OF_ONE = 2  # of every stitch that is doubled by name
 _AGAIN = (["second", "one"], ["repeated", "once"], ["second", "modified"], ["second", "tsuge"], ["second", "of"])
-_DOUBLE_ONE = ["a", "double", "one"]
+_DOUBLE_ONES = (["a", "double", "one"], ["plus", "a", "second"])
 _TURNED = frozenset(
     [("right", "angles"), ("at", "90"), ("turned", "90"), ("perpendicular", ""), ("perpendicular", "to")]
 )

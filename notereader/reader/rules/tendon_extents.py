@@ -28,7 +28,7 @@ from notereader.reader.rules.cut_shares import (
     told_in_percent,
     with_name_of,
 )
-from notereader.reader.rules.given_way import GAVE_WAY, avulsion, gave_way
+from notereader.reader.rules.given_way import GAVE_WAY, TORN, avulsion, gave_way, torn_off
 from notereader.reader.rules.parted import attributive
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -65,7 +65,7 @@ _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | {"neither", "avulsion"} | FAR.keys(),
+    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | {"neither", "avulsion"} | FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -90,6 +90,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     _other_flexors(desk, scene)
     avulsion(desk, scene)
     gave_way(desk, scene)
+    torn_off(desk, scene)
     cell_of_cut(desk, scene)
     cell_of_how_far(desk, scene)
     answered_cut(desk, scene)
