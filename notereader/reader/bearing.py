@@ -155,8 +155,9 @@ def _under_heading(
     """'FDP' on a line of its own, then 'Index: completely divided.': give the finger it; return the heading."""
     alone = [g for g in groups if g.tendons and not g.digits]
     own_line = page.breaks[sentence.i] >= Break.LINE
-    if own_line and len(groups) == len(alone) == 1 and all(m.kind in ("tendon", "generic") for m in mentions):
-        covers = _after_mark(page, sentence, alone[0].i) and sentence.j - alone[0].j <= 1
+    if own_line and len(groups) == len(alone) == 1 and all(m.kind in _HEADING for m in mentions):
+        rest = 1 + any(m.kind == "role" for m in mentions)  # 'FDP core'
+        covers = _after_mark(page, sentence, alone[0].i) and sentence.j - alone[0].j <= rest
         return alone[0].tendons if covers else ()
     first = groups[0] if groups else None
     label = page.words[sentence.j - 1] == ":" and sentence.j - sentence.i <= 5 and own_line
@@ -166,11 +167,16 @@ def _under_heading(
         return heading
     labels = first is not None and _after_mark(page, sentence, first.i) and bool(first.digits)
     labels = labels and not any(g.tendons for g in groups)
-    if first is None or not labels or page.words[first.j : first.j + 1] != [":"] or first.j + 1 >= sentence.j:
+    if first is None or not labels or first.j + 1 >= sentence.j:
+        return ()
+    if page.words[first.j] != ":" and page.breaks[first.j] != Break.COLUMN:
         return ()
     pairs = [(d, t, None) for d in first.digits for t in heading if has(d, t)]
     first.pairs, first.tendons = tuple(pairs), tuple(dict.fromkeys(t for _, t, _ in pairs))
     return heading
+
+
+_HEADING = frozenset(["tendon", "generic", "role"])
 
 
 def _after_mark(page: Page, sentence: Sentence, k: int) -> bool:

@@ -2,6 +2,7 @@
 
 import re
 
+from notereader.reader.initials import initials
 from notereader.reader.page import Break, Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -103,7 +104,7 @@ def _number_digits(page: Page) -> None:
                 continue
             break
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page)
-    made += _numbered_fingers(page, taken) + _lettered_lines(page)
+    made += _numbered_fingers(page, taken) + initials(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
@@ -162,24 +163,6 @@ def _ray_of(page: Page, taken: set[int]) -> list[Mention]:
             joined = words[k + 1 : k + 2] in (["and"], [","], ["+"], ["&"])
             k += 2 if joined else len(words)
     return found
-
-
-_INITIALS = {"i": "index", "m": "middle", "r": "ring", "s": "small"}
-_FEWEST_INITIALS = 3
-
-
-def _lettered_lines(page: Page) -> list[Mention]:
-    """'I, M   6/0 Prolene running' over 'S   nil': lines headed by the initials of fingers, at least three of them."""
-    found: list[Mention] = []
-    words = page.words
-    for first in (k for k in range(len(words)) if page.breaks[k] >= Break.LINE and words[k] in _INITIALS):
-        k, own = first, []
-        while k < len(words) and words[k] in _INITIALS and page.raw(k, k + 1).isupper():
-            own.append(Mention("digit", _INITIALS[words[k]], k, k + 1))
-            k += 1 + (words[k + 1 : k + 2] in ([","], ["+"], ["&"]))
-        if own and k < len(words) and page.breaks[k] == Break.COLUMN and words[k - 1] in _INITIALS:
-            found += own
-    return found if len({m.value for m in found}) >= _FEWEST_INITIALS else []
 
 
 def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:

@@ -46,8 +46,31 @@ def bites(desk: Desk, scene: Scene) -> None:
             lay_suture(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
-    if taken and not _other_length_excepted(scene, taken[-1]):
+    excepted = _of_the_excepted(scene, taken[-1]) if taken else None
+    if taken and excepted is not None:
+        _lay_two_lengths(desk, scene, taken[-1], *excepted)
+    elif taken and not _other_length_excepted(scene, taken[-1]):
         _lay_purchase(desk, scene, taken)
+
+
+def _of_the_excepted(scene: Scene, q: Quantity) -> tuple[Group, Quantity] | None:
+    """'All 10 mm from the cut edge bar the small finger 7': the finger left out and its own length."""
+    for group in (g for g in scene.setting.groups if g.digits and not g.tendons and g.i >= q.j):
+        k = group.i - (scene.word_before(group.i) in ("the", "in"))
+        own = next((o for o in scene.quantities if 0 <= o.i - group.j <= 1 and 2 <= (o.high or 0) <= 25), None)
+        if scene.page.words[k - 1] in _EXCEPT and own is not None and own.unit in ("", "mm"):
+            return group, own
+    return None
+
+
+def _lay_two_lengths(desk: Desk, scene: Scene, q: Quantity, group: Group, own: Quantity) -> None:
+    """Lay a length down for all tendons spoken of but those of a finger, and its own for that finger."""
+    rule = "length of tendon taken"
+    for target in [t for t in desk.sewn() if desk.has_suture(t) and t.digit not in group.digits]:
+        desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], rule)
+    kinds = {t.tendon for t in scene.setting.focus} | {"FDP", "FPL"}
+    for target in [t for t in desk.repairable(group.digits) if t.tendon in kinds and desk.has_suture(t)]:
+        desk.tendon(scene, target, "purchase_mm", _interval(scene, own), [(own.i, own.j)], rule)
 
 
 def _lay_lock(desk: Desk, scene: Scene, q: Quantity) -> None:

@@ -1,7 +1,7 @@
 """How much of a tendon was cut, told as a share: per cent, half, a third."""
 
 from notereader.reader.desk import Desk, carried, tendon_owner
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.cut_owners import CUT_LABELS, OF_ITS, of_another_row
 from notereader.reader.rules.suture_owners import respective
@@ -109,9 +109,14 @@ _ABOUT = frozenset(
 def listed_shares(desk: Desk, scene: Scene) -> None:
     """'FDP: IF 100, MF 100, RF 50, LF 0': shares without a sign, told finger by finger behind the tendon."""
     groups = [g for g in scene.setting.groups if not g.reference]
-    if len(groups) < 3 or not groups[0].tendons or groups[0].digits:
+    if len(groups) < 3 or not groups[0].tendons:
         return
-    if ":" not in scene.words(groups[0].j, groups[0].j + 1 + (scene.next_word(groups[0].j) in _CUTS_ASKED)):
+    if groups[0].digits and scene.page.breaks[groups[0].i + 1] == Break.COLUMN:
+        own = Group(groups[0].i, groups[0].j, groups[0].digits)  # 'FDP  I 100  M 100  R 100'
+        groups = [Group(groups[0].i, groups[0].i + 1, (), groups[0].tendons), own, *groups[1:]]
+    elif groups[0].digits or ":" not in scene.words(
+        groups[0].j, groups[0].j + 1 + (scene.next_word(groups[0].j) in _CUTS_ASKED)
+    ):
         return
     told = [(g, scene.next_word(g.j)) for g in groups[1:]]
     shares = [(g, float(word)) for g, word in told if word.isdecimal() and len(word) <= 3 and int(word) <= 100]

@@ -69,8 +69,22 @@ def glide(desk: Desk, scene: Scene) -> None:
         targets = behaving(desk, scene, at, event.j)
         if groups and not inside:  # 'Gliding    FDP index and middle free'
             targets = list(dict.fromkeys(t for g in groups for t in behaving(desk, scene, g.i, g.j)))
+        fingers = _fingers_answered(scene, event)
+        if fingers and not groups:
+            kinds = {t.tendon for t in targets} | {"FPL"}
+            targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
+
+
+def _fingers_answered(scene: Scene, event: _Event) -> tuple[str, ...]:
+    """'Glide: index free, middle catches, ring + small free': of 'glide: index free' the fingers it is said of."""
+    word = scene.page.words[event.j - 1]
+    fingers = [g for g in scene.setting.groups if g.digits and not g.tendons and g.i > event.i]
+    if not any(g.j < event.j for g in fingers) or ":" not in scene.words(event.i, event.j):
+        return ()
+    own = [g for g in fingers if g.j < event.j or scene.next_word(g.j) == word]
+    return tuple(dict.fromkeys(d for g in own for d in g.digits))
 
 
 def _asked(scene: Scene) -> bool:

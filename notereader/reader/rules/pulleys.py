@@ -480,6 +480,8 @@ def _in_several(scene: Scene, mention: Mention) -> int:
     if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
         return 0  # 'A1 released in the middle finger and A2 preserved in both'
     words = scene.words(mention.j, last)
+    if words[:1] == ["all"] and ":" in words[1:3]:  # 'A1 all four: opened full length', 'A4 all: kept'
+        return len(scene.every_digit) if words[1] == ":" else count_of(words[1])
     while words[-1:] and words[-1] in _OF_THESE:
         words = words[:-1]
     if words[-2:] in (["in", "both"], ["on", "both"]):
