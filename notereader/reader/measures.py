@@ -5,6 +5,7 @@ become quantities; centimetres are turned into millimetres.
 """
 
 import re
+from itertools import pairwise
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -92,7 +93,26 @@ def measures(doc: Doc) -> Doc:
             page.quantities.append(found)
             reach = found.j
     _take_units_of_labels(page)
+    _share_units(page)
     return doc
+
+
+def _share_units(page: Page) -> None:
+    """'Trimmed back 3 and 4 mm, respectively': two lengths that share the unit of the second."""
+    for first, second in pairwise(page.quantities):
+        joined = page.words[first.j : second.i] in (["and"], ["&"]) and not first.unit
+        behind = page.words[second.j : second.j + _DEALT]
+        behind = behind[: behind.index(".")] if "." in behind else behind
+        if joined and second.unit in ("mm", "%") and "respectively" in behind:
+            scale = UNITS.get(page.words[second.j - 1], ("", 1.0))[1]
+            first.unit, first.low, first.high = second.unit, _scaled(first.low, scale), _scaled(first.high, scale)
+
+
+def _scaled(value: float | None, scale: float) -> float | None:
+    return None if value is None else _round(value * scale)
+
+
+_DEALT = 12  # words from the second of two lengths to their 'respectively'
 
 
 def _take_units_of_labels(page: Page) -> None:

@@ -177,13 +177,15 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
                 desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
         return
     targets, _ = suture_owners(desk, scene, bites[0].i, bites[0].j)
-    digits = list(dict.fromkeys(d for g in scene.setting.groups if g.j <= bites[0].i for d in g.digits))
+    named = [d for g in scene.setting.groups if g.j <= bites[0].i for d in g.digits]
+    digits = list(reversed(dict.fromkeys(reversed(named))))  # in the order they were told last
     if (
         "respectively" in scene.words(scene.sentence.i, scene.sentence.j)
         and len(targets) == 1
         and len(digits) == len(bites)
     ):
-        targets = [t for d in digits for t in desk.repairable((d,)) if t.tendon == targets[0].tendon]
+        kinds = {targets[0].tendon} | (_DEEP if targets[0].tendon in _DEEP else set())
+        targets = [t for d in digits for t in desk.repairable((d,)) if t.tendon in kinds]
     if "respectively" in scene.words(scene.sentence.i, scene.sentence.j) and len(bites) == len(
         {t.digit for t in targets}
     ):
@@ -201,6 +203,9 @@ def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
         bites[min(len(bites), 2) - 1].j if len(bites) > 1 and bites[1].i - bites[0].j <= 12 else bites[0].j,
     )
     lay_suture(desk, scene, i, j, "purchase_mm", Interval(low=low, high=high), "length of tendon taken")
+
+
+_DEEP = {"FDP", "FPL"}  # of the index and thumb together
 
 
 def _interval(scene: Scene, q: Quantity) -> Interval:

@@ -14,6 +14,7 @@ _NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
 _JOINTS = frozenset(["and", ",", ";", "but", "while"])
 _KEPT = frozenset(["preserved", "kept", "intact", "spared", "left"])
 _IN_ALL = (("in", "all"), ("in", "total"), ("all", "told"))
+_GOES_ON = frozenset(["and", "was", "were", "then", "therefore"])  # 'its distal 5 mm was shredded and was removed'
 # How much of a pulley, or which part: the value of a field and the words that tell it.
 Share = dict[str, tuple[Value, tuple[int, int]]]
 
@@ -25,8 +26,10 @@ def reach_of(scene: Scene, group: PulleyGroup, action: Mention, apart: bool = Fa
     j = max(group.j, action.j)
     high = reach_end(scene, group, j)
     earlier = [m.j for m in scene.of("opened") if group.j <= m.i and m.j <= action.i]
+    while apart and len(earlier) > 1 and _GOES_ON.issuperset(scene.words(earlier[-1], action.i)):
+        earlier.pop()
     if earlier and apart:
-        joints = [k for k in range(earlier[-1], action.i) if scene.page.words[k] in _JOINTS]
+        joints = [k for k in range(earlier[-1], action.i) if _parts(scene, k)]
         return max([earlier[-1], *joints]), high
     if earlier and share_in(scene, earlier[-1], action.j):
         return earlier[-1], high
@@ -40,6 +43,12 @@ def reach_of(scene: Scene, group: PulleyGroup, action: Mention, apart: bool = Fa
     while low > scene.sentence.i and first - low < 8 and _measures(scene, low - 1):
         low -= 1
     return low, high
+
+
+def _parts(scene: Scene, k: int) -> bool:
+    """Tell whether word k begins a new statement; not in 'its distal 5 mm was shredded and was removed'."""
+    word = scene.page.words[k]
+    return word in _JOINTS and not (word == "and" and scene.next_word(k + 1) in _GOES_ON)
 
 
 def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
@@ -136,6 +145,16 @@ def share_in(scene: Scene, low: int, high: int) -> Share:
                 found["extent_mm"] = (q.high, (q.i, q.j))  # 'by a further 3 mm, 7 mm in all'
     found = {**_fraction(scene, low, high), **found}
     return found | part_in(scene, low, high)
+
+
+def shares_in_turn(scene: Scene, share: Share, count: int, low: int, high: int) -> list[Share]:
+    """'The A4 pulleys of the index and middle fingers were vented over 5 and 6 mm, respectively': one for each."""
+    name = next((name for name in ("extent_mm", "extent_percent") if name in share), "")
+    if not name or count < 2 or "respectively" not in scene.said:
+        return []
+    unit = "mm" if name == "extent_mm" else "%"
+    told = [q for q in scene.quantities if low <= q.i < high and q.unit == unit and q.high is not None]
+    return [share | {name: (q.high, (q.i, q.j))} for q in told if q.high is not None] if len(told) == count else []
 
 
 def _of_something_else(scene: Scene, i: int, j: int) -> bool:

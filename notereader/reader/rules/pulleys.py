@@ -10,7 +10,16 @@ from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.part_digits import every_digit
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, excepted_pulleys, named
-from notereader.reader.rules.pulley_shares import Share, in_full, only_part, part_in, reach_end, reach_of, share_in
+from notereader.reader.rules.pulley_shares import (
+    Share,
+    in_full,
+    only_part,
+    part_in,
+    reach_end,
+    reach_of,
+    share_in,
+    shares_in_turn,
+)
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -286,10 +295,12 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     span = (i, j) if j - i <= 24 else (action.i, action.j)
     left_out = excepted_pulleys(scene)
     dealt = _dealt_shares(scene, group, action) if share else {}
-    for name in group.values:
-        for digit in fingers or _digits(desk, scene, group.mentions[0], name):
-            if (digit, name) not in left_out:
-                _put(desk, scene, digit, name, value, dealt.get(digit, share), span)
+    entries = [(d, name) for name in group.values for d in fingers or _digits(desk, scene, group.mentions[0], name)]
+    in_turn = shares_in_turn(scene, share, len(entries), low, high)
+    for n, (digit, name) in enumerate(entries):
+        if (digit, name) not in left_out:
+            own = in_turn[n] if in_turn else dealt.get(digit, share)
+            _put(desk, scene, digit, name, value, own, span)
 
 
 def _only_this_time(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention) -> bool:
