@@ -16,6 +16,7 @@ from notereader.reader.rules.behaviour import (
     said_of_several,
 )
 from notereader.reader.rules.glide import SAYS_GLIDE
+from notereader.reader.rules.wrist_test import by_wrist
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -44,11 +45,15 @@ _NEAR = 12
 _RESULTS = ("gap", "glide", "bulk", "tension")
 
 
-@needs(kinds=["test", "gap", "glide"], words=SAYS_GLIDE | _PATIENT_MOVES | _MOVING | _ANSWERS.keys() | {"same"})
+@needs(
+    kinds=["test", "gap", "glide"],
+    words=SAYS_GLIDE | _PATIENT_MOVES | _MOVING | _ANSWERS.keys() | {"same", "wrist", "tenodesis"},
+)
 def table_test(desk: Desk, scene: Scene) -> None:
     """Find how the finished repair was tested on the table; examinations before it are none."""
     mentions = [m for m in scene.of("test") if scene.told(m.i) and _is_test(desk, scene, m)]
-    mentions = mentions or _answered(scene) or _by_structure(desk, scene)
+    mentions = mentions or _answered(scene)
+    mentions = mentions or by_wrist(scene, _told_of_repair(desk, scene)) or _by_structure(desk, scene)
     if not after_repair(desk, scene):
         return
     if not mentions:
@@ -66,8 +71,8 @@ def table_test(desk: Desk, scene: Scene) -> None:
 def _value(scene: Scene, mention: Mention) -> str:
     """'pulled the finger out straight' moves the joints; 'pulled on the tendon' pulls."""
     after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
-    parts = {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) and "fingers" not in after[:5]
-    moves = not parts and "straight" in after
+    part = not {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) or "fingers" in after[:5]
+    moves = part and "straight" in after
     if mention.value == "active" and (
         _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i)) or _by_wrist(scene)
     ):
@@ -77,6 +82,8 @@ def _value(scene: Scene, mention: Mention) -> str:
         return "active"  # 'She bent and stretched it for me'
     if mention.value == "traction" and ("passively" in scene.said or "passive" in after):
         return "passive"  # 'Pulled through full range passively', 'pulling the finger through its passive range'
+    if mention.value == "traction" and part and "through" in after[:4]:
+        return "passive"  # 'pulling the finger through its range'
     bent = after[:1] == ["through"] and not _MOVED_PARTS.isdisjoint(before)  # 'each finger pulled through by hand'
     return "passive" if mention.value == "traction" and (moves or bent) else mention.value
 
