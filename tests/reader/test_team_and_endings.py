@@ -63,3 +63,26 @@ def test_what_nobody_chose_shows_nothing(value: str) -> None:
 )
 def test_a_finger_that_does_not_bend_is_the_indication(line: str) -> None:
     assert "indication" in elements(line + _BODY)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "P. Hollinbrake, MD   6/9/29 2240",
+        "Miss Farrowby",
+        "E Delamere-Finch FRACS",
+        "Dictated by R. Castlewood, D.O. Job # 00417",
+        "/Ekholmsgard, specialist in hand surgery",
+    ],
+)
+def test_a_name_on_the_last_line_signs(line: str) -> None:
+    assert "signature" in elements(f"Operation note.{_BODY}\n\n{line}")
+
+
+def test_a_bare_surname_signs_where_the_head_names_it() -> None:
+    assert "signature" in elements(f"Surgeon: Mr Garrowby{_BODY}\n\nGarrowby")
+
+
+@pytest.mark.parametrize("line", ["Home", "Dr Farrowby to review on Friday", "Jelonet", "Clinic Friday", "Garrowby"])
+def test_other_last_lines_do_not_sign(line: str) -> None:
+    assert "signature" not in elements(f"Operation note.{_BODY}\n\n{line}")

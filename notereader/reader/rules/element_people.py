@@ -6,6 +6,7 @@ import re
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break
 from notereader.reader.rules.element_words import near_words
+from notereader.reader.rules.signing_names import signs_by_name
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -292,7 +293,7 @@ def signature(desk: Desk) -> Span | None:
             return _around(page.words, min(signing), i, j)
         if len(page.raw(i, j)) < 80 and (_DOTTED.match(page.raw(i, j)) or _is_name(desk, i, j)):
             return i, j
-        if _is_graded(desk, i, j):
+        if _is_graded(desk, i, j) or signs_by_name(desk, i, j):
             return i, j
     last, *above = _last_lines(desk)
     i, j = last
