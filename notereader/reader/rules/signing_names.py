@@ -42,7 +42,4 @@ def _named_above(desk: Desk, name: str, i: int) -> bool:
     """Tell whether a name stands before word i beside a title, a post or a label of the team."""
     page = desk.page
     beside = element_list("titles") | element_list("grades") | element_list("operator_labels") | element_list("people")
-    for k in range(1, i):
-        if page.words[k] == name and not beside.isdisjoint(page.words[max(0, k - 5) : k]):
-            return True
-    return False
+    return any(page.words[k] == name and not beside.isdisjoint(page.words[max(0, k - 5) : k]) for k in range(1, i))
