@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.digits import settle_digits
+from notereader.reader.each_finger import spread_over_fingers
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE
@@ -55,6 +56,7 @@ def bearing(doc: Doc) -> Doc:
             groups.sort(key=lambda g: g.i)
             take_up_before(page, sentence, groups, focus)
         _other_finger(page, sentence, groups, digits, tuple(seen))
+        spread_over_fingers(page, sentence, groups, by_sentence[n], tuple(seen) or digits)
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
         setting = Setting(
             sentence,

@@ -323,7 +323,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         if len({t.digit for t in wide}) > 1:
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
             targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
-    counted = _counted(scene, group)
+    counted = [t for t in _counted(scene, group) if desk.extents.get(t) != "intact"]
     if not any(t.digit for t in targets) or (group.every and len(targets) < len(counted)):
         return counted or targets, group
     return targets, group
@@ -333,10 +333,12 @@ _COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 
 
 def _counted(scene: Scene, group: Group) -> list[Target]:
-    """'All three FDP were cut' before any finger is named: of as many fingers as the note works on."""
+    """'All three FDP were cut', 'each profundus was sewn' before any is named by finger: of the note's fingers."""
     before = scene.words(max(scene.sentence.i, group.i - 2), group.i + 1)
     fingers = [d for d in scene.every_digit if d != "thumb"]
     counted = next((_COUNTS[w] for w in before if w in _COUNTS), 0)
+    if not counted and len(fingers) > 1 and not {"each", "every"}.isdisjoint(before):
+        counted = len(fingers)
     if group.digits or counted != len(fingers) or len(group.tendons) != 1:
         return []  # 'both FDP and FDS' are two of one finger
     return [Target(d, t) for d in fingers for t in group.tendons if t in ("FDP", "FDS")]

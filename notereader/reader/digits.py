@@ -392,6 +392,9 @@ _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", 
 _SAYS_AFTER = word_list("bearing", "says_after")
 
 
+_RINGS_WORN = frozenset(["glove", "rubber", "silicone", "wedding", "signet", "tourniquet", "gold", "o", "elastic"])
+
+
 def _no_digit(page: Page, mention: Mention) -> bool:
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ""
@@ -399,6 +402,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     if word == "third" and before in ("distal", "proximal", "radial", "ulnar", "central", "one", "dist", "prox"):
         return True  # 'vented distal third, ring intact'
     if mention.j - mention.i == 1 and word == "ring":
+        if before in _RINGS_WORN:
+            return True  # 'Finger tourniquet: glove ring, 31 min'
         if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
             return before not in _NO_DIGIT_WORDS_3
         return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
