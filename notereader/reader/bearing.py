@@ -189,7 +189,9 @@ def _after_mark(page: Page, sentence: Sentence, k: int) -> bool:
 
 
 def _nothing_ticked(page: Page, sentence: Sentence) -> bool:
-    """'FPL   [ ] complete  [ ] partial   [ ]': a row of a form whose boxes are all empty turns to nothing."""
+    """'FPL   [ ] complete  [ ] partial   [ ]', 'FPL  n/a': a row of a form that was left empty turns to nothing."""
+    if page.words[sentence.j - 3 : sentence.j] == ["n", "/", "a"] and sentence.j - sentence.i <= 5:
+        return True
     if "[" not in sentence.said:
         return False
     standing = page.standing[sentence.i : sentence.j]

@@ -1,7 +1,7 @@
 """Tendons told of finger by finger: 'both tendons were divided in each finger', 'FDP and FDS cut in both fingers'.
 
-'Both tendons' of a finger are its deep and its superficial flexor; with 'each finger', 'both fingers' or several fingers
-by name they are those of every one of them.
+'Both tendons' of a finger are its deep and its superficial flexor; with 'each finger', 'both fingers' or several
+fingers by name they are those of every one of them.
 """
 
 from notereader.reader.groups import Group

@@ -25,6 +25,7 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         or _objects_of(scene, mention)
         or _listed_behind(scene, mention)
         or _cut_in(scene, mention)
+        or all_of_them(scene, mention)
     )
     if headed:
         return headed
@@ -74,6 +75,21 @@ def cut_through(scene: Scene, mention: Mention) -> list[Target]:
     group = next((g for g in scene.setting.groups if g.i >= mention.j and g.tendons and not g.reference), None)
     led = group is not None and set(scene.words(mention.j, group.i)) <= {"the", "both", "its", "all", "of"}
     return group_targets(scene, group) if group is not None and led else []
+
+
+def all_of_them(scene: Scene, mention: Mention) -> list[Target]:
+    """'FPL cut, FCR cut, the sublimis to the index cut, all of them clean through': every tendon listed before."""
+    first = scene.part(mention.i)[0]
+    lead = [w for w in scene.words(first, mention.i) if w not in _FILLS]
+    if first == scene.sentence.i or lead[-1:] not in (["them"], ["these"]) or not _EVERY_ONE.issuperset(lead):
+        return []
+    listed = [g for g in scene.setting.groups if g.tendons and g.j <= first and not (g.reference or g.excepted)]
+    found = list(dict.fromkeys(t for g in listed for t in group_targets(scene, g)))
+    return found if len(found) > 1 else []
+
+
+_EVERY_ONE = frozenset(["all", "both", "each", "every", "one", "of", "them", "these", "two", "three", "four", "five"])
+_FILLS = frozenset(["were", "was", "being", "cut", "had", "been", "found", "divided"])
 
 
 def _cut_in(scene: Scene, mention: Mention) -> list[Target]:
