@@ -74,7 +74,7 @@ def _value(scene: Scene, mention: Mention) -> str:
     part = not {"finger", "thumb", "digit", "it"}.isdisjoint(after[:2]) or "fingers" in after[:5]
     moves = part and "straight" in after
     if mention.value == "active" and (
-        _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i)) or _by_wrist(scene)
+        _by_another(scene, mention) or "passively" in scene.words(*scene.part(mention.i)) or _by_wrist(scene, mention)
     ):
         return "passive"
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
@@ -88,8 +88,10 @@ def _value(scene: Scene, mention: Mention) -> str:
     return "passive" if mention.value == "traction" and (moves or bent) else mention.value
 
 
-def _by_wrist(scene: Scene) -> bool:
-    """'On wrist tenodesis the tip bent and straightened': the wrist moved the finger, and not the patient."""
+def _by_wrist(scene: Scene, mention: Mention) -> bool:
+    """'On wrist tenodesis the tip bent and straightened', 'I let the wrist flex': no patient moved the finger."""
+    if "wrist" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
+        return True
     return "tenodesis" in scene.said and _PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)
 
 
@@ -148,14 +150,9 @@ def _by_structure(desk: Desk, scene: Scene) -> list[Mention]:
             return [Mention("test", "passive", k, k + 1)]
         if told and word in _PATIENT_MOVES and _patient_moves(scene, k):
             return [Mention("test", "active", k, k + 1)]
-        if told and word == "tenodesis" and (k == first or scene.word_before(k) in _LEAD_TENODESIS):
-            return [Mention("test", "passive", k, k + 1)]
         if told and word in _MOVING and _moves_joint(scene, k):
             return [Mention("test", "passive", k, k + 1)]
     return []
-
-
-_LEAD_TENODESIS = frozenset(["wrist", "the", "on", "with", "by", "checked"])
 
 
 def _patient_moves(scene: Scene, k: int) -> bool:
