@@ -415,7 +415,16 @@ def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
     if not groups and len(scene.setting.focus) > 1:
         return list(scene.setting.focus)
+    if not groups and both_of_them(desk, scene, group):
+        return both_of_them(desk, scene, group)
     return [t for g in groups for t in group_targets(scene, g)]
+
+
+def both_of_them(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'Same core for both of them', where two were cut and the one named last is one of them: the two."""
+    words = scene.words(group.i, group.j)
+    pair = desk.repairable() if "both" in words and "them" in words and len(scene.setting.focus) < 2 else []
+    return pair if len(pair) == 2 else []
 
 
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:

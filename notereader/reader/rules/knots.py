@@ -1,7 +1,7 @@
 """Where the knots of the core lie."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Group
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.suture_owners import lay_suture, targets_of
@@ -72,9 +72,17 @@ def _dealt_out(desk: Desk, scene: Scene) -> bool:
     if any(group is None for _, group in own) or len({id(group) for _, group in own}) < len(own):
         return False
     for mention, group in own:
-        for target in targets_of(desk, scene, group) if group is not None else []:
+        for target in _all_of_kind(desk, scene, group) if group is not None else []:
             desk.tendon(scene, target, "knot", mention.value, [(mention.i, mention.j)], "place of the knots")
     return True
+
+
+def _all_of_kind(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'Knots: buried in FDP, outside in FDS', under no finger: of every FDP and FDS that was sewn."""
+    digits = any(g.digits for g in scene.setting.groups)
+    if digits or not group.tendons or scene.sentence.i != min(m.i for m in scene.of("knotword")):
+        return targets_of(desk, scene, group)
+    return [t for t in desk.sewn() if t.tendon in group.tendons] or targets_of(desk, scene, group)
 
 
 def _beside(scene: Scene, mention: Mention, groups: list[Group]) -> Group | None:

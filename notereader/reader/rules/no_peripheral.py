@@ -99,8 +99,9 @@ def finger_without(desk: Desk, scene: Scene) -> bool:
     without = [g for g in told if _without(scene, g)]
     for group in without:
         deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
-        named = [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"] if group.tendons else deep
-        for target in named:
+        kinds = [t for t in desk.sewn() if t.tendon in group.tendons] if not group.digits else []  # 'FDS none.'
+        own = [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"] if group.tendons else deep
+        for target in dict.fromkeys([*own, *(t for t in kinds if not _has_one(desk, t))]):
             span = [(group.i, group.j + 1)]
             desk.tendon(scene, target, "peripheral", "absent", span, RULE)
     return bool(without) and len(without) == len(told)

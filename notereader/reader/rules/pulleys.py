@@ -493,6 +493,10 @@ def _in_several(scene: Scene, mention: Mention) -> int:
     words = scene.words(mention.j, last)
     if words[:1] == ["all"] and ":" in words[1:3]:  # 'A1 all four: opened full length', 'A4 all: kept'
         return len(scene.every_digit) if words[1] == ":" else count_of(words[1])
+    named = [p for p in scene.of("pulley") if p.i > mention.i and _joined(scene, mention, p)]
+    behind = scene.words(named[-1].j if named else mention.j, last)
+    if behind[:1] == ["of"] and behind[1:2] in (["all"], ["both"]):  # 'C2 and A3 of all three opened'
+        return 2 if behind[1] == "both" else count_of(behind[2]) if behind[2:] else 0
     while words[-1:] and words[-1] in _OF_THESE:
         words = words[:-1]
     if words[-2:] in (["in", "both"], ["on", "both"]):

@@ -1,6 +1,6 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.desk import Desk, carried, meant_by_all, near_digits, others, owners, pair_in_focus
+from notereader.reader.desk import Desk, both_of_them, carried, meant_by_all, near_digits, others, owners, pair_in_focus
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.held_counts import count_told
 from notereader.reader.page import within
@@ -362,8 +362,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return [t for t in others(desk, scene, group, desk.sewn()) if desk.has_suture(t)] or left
     if group.every:
         return desk.sewn()
-    found, _ = carried(desk, scene, near_digits(scene, group) or None)
-    return found
+    return both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
 
 
 def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
