@@ -5,8 +5,8 @@ from reader_sentences import each, told
 
 THREE = (
     "Left middle, ring and little fingers, zone II. FDP of the middle, ring and little fingers completely divided. FDS "
-    "of the middle and little fingers completely divided. FDP of all three: locked cruciate of 3-0 Ethibond. Middle FDS "
-    "modified Kessler of 4-0 Ethibond. Little FDS modified Kessler of 4-0 Ethibond. "
+    "of the middle and little fingers completely divided. FDP of all three: locked cruciate of 3-0 Ethibond. "
+    "Middle FDS modified Kessler of 4-0 Ethibond. Little FDS modified Kessler of 4-0 Ethibond. "
 )
 
 

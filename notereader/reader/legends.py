@@ -1,0 +1,130 @@
+"""Letters that a note defines itself: 'K = cut through, T = part' above 'FPL K', 'SET A = ...' above 'FPL .... A'.
+
+What a letter stands for is told once more for each tendon or structure that has it, with the name as its label; the
+later steps read it as if the words stood behind the name.
+"""
+
+from spacy.language import Language
+from spacy.tokens import Doc
+
+from notereader.reader.page import Break, Page, Sentence, page_of, within
+
+Span = tuple[int, int]
+
+_NOUNS = frozenset(["set", "technique", "type", "method", "recipe", "code", "suture", "core"])
+_BEFORE = frozenset(["(", ",", ";", ":", "["])
+_ENDS = frozenset([",", ";", ")", "]", "."])
+_NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley")
+_OWN_NAMES = ("tendon", "digit", "pulley")
+_FEWEST = 2  # letters defined
+_LONGEST_NAME = 6  # words
+_OPENING = {"(": ")", "[": "]"}
+
+
+@Language.component("notereader_legends")
+def legends(doc: Doc) -> Doc:
+    """Tell what the letters of a legend stand for with each name that has one. RETURNS the same Doc."""
+    page = page_of(doc)
+    meanings = _meanings(page) if "=" in page.words else {}
+    if len(meanings) < _FEWEST:
+        return doc
+    defined = {k for (i, j) in meanings.values() for k in range(i - 2, j)}
+    sentences: list[Sentence] = []
+    changed = False
+    for sentence in page.sentences:
+        grid = bool(sentence.prefix)
+        cells = (_cell_of_grid if grid else _cells)(page, sentence, meanings, defined)
+        sentences += cells or [sentence]
+        changed = changed or bool(cells)
+    if changed:
+        told = [part for s in sentences for part in _outside(page, s, defined)]
+        page.sentences = sorted(told, key=lambda s: s.i)
+    return doc
+
+
+def _cell_of_grid(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:
+    """'extent   C   P 3/4' above '(C = complete, P = partial)': the cell's letter, then the rest of the cell."""
+    i, j = sentence.i, sentence.j
+    if i in defined or page.words[i] not in meanings or not _letter(page, i):
+        return []
+    rest = [Sentence(i + 1, j, sentence.section, sentence.block, False, sentence.prefix)] if j > i + 1 else []
+    told = Sentence(*meanings[page.words[i]], sentence.section, sentence.block, True, sentence.prefix)
+    return [told, *rest]
+
+
+def _meanings(page: Page) -> dict[str, Span]:
+    """Return by its letter the words each definition of the note gives."""
+    found: dict[str, Span] = {}
+    words = page.words
+    for k in (k for k in range(1, len(words) - 1) if words[k] == "=" and _letter(page, k - 1)):
+        first = k - 1 - (words[k - 2] in _NOUNS)
+        opens = page.breaks[first] >= Break.LINE
+        if not opens and words[first - 1] not in _BEFORE:
+            continue
+        stops = (
+            n for n in range(k + 1, len(words)) if page.breaks[n] >= Break.LINE or (not opens and words[n] in _ENDS)
+        )
+        end = next(stops, len(words))
+        name = any(m.kind in _OWN_NAMES for m in within(page.mentions, k + 1, end))
+        if end > k + 1 and not name:  # 'S = SF zone I, FDP' names a wound
+            found.setdefault(words[k - 1], (k + 1, end))
+    return found
+
+
+def _letter(page: Page, k: int) -> bool:
+    """Tell whether word k is one capital letter."""
+    return len(page.words[k]) == 1 and page.raw(k, k + 1).isupper()
+
+
+def _cells(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:
+    """Return a sentence for every name of a line with its letter, and one for a remark in brackets behind it."""
+    found: list[Sentence] = []
+    start = sentence.i
+    for k in range(sentence.i + 1, sentence.j):
+        if k in defined or page.words[k] not in meanings or not _letter(page, k) or not _closes(page, sentence, k):
+            continue
+        name = _name(page, start, k)
+        if name is None:
+            continue
+        start = k + 1
+        found.append(Sentence(*meanings[page.words[k]], "narrative", sentence.block, True, [name]))
+        closing = _OPENING.get(page.words[start]) if start < sentence.j else None
+        if closing is not None:
+            end = next((n + 1 for n in range(start, sentence.j) if page.words[n] == closing), sentence.j)
+            # A remark changes what the letter stands for: 'FDS index .... B [note: knots ended up outside]'.
+            section = "addendum" if "note" in page.words[start : start + 2] else "narrative"
+            found.append(Sentence(start, end, section, sentence.block, False, [name]))
+            start = end
+    if found and start < sentence.j:
+        found.append(Sentence(start, sentence.j, sentence.section, sentence.block, False))
+    return found
+
+
+def _closes(page: Page, sentence: Sentence, k: int) -> bool:
+    """Tell whether a letter stands alone behind its name: at an end, before a space of a column or a bracket."""
+    if k + 1 >= sentence.j or page.breaks[k + 1] >= Break.COLUMN:
+        return True
+    return page.words[k + 1] in _ENDS or page.words[k + 1] in _OPENING
+
+
+def _name(page: Page, start: int, k: int) -> Span | None:
+    """Return the words of the name that a letter at word k is said of, without marks around it; None for no name."""
+    end = k
+    while end > start and not page.words[end - 1][0].isalnum():
+        end -= 1
+    first = max(start, end - _LONGEST_NAME)
+    named = [m for m in within(page.mentions, first, end) if m.kind in _NAMES]
+    if not named or any(page.words[n] in ("=", ":") for n in range(named[0].i, k)):
+        return None
+    lead = [n for n in range(first, named[0].i) if page.breaks[n] >= Break.COLUMN or not page.words[n][0].isalnum()]
+    return (lead[-1] + (not page.words[lead[-1]][0].isalnum()) if lead else first), end
+
+
+def _outside(page: Page, sentence: Sentence, defined: set[int]) -> list[Sentence]:
+    """Return a sentence without the definitions in it: what they say is said of no tendon there."""
+    inside = [k for k in range(sentence.i, sentence.j) if k in defined]
+    if not inside or sentence.prefix:
+        return [sentence]
+    parts = [(sentence.i, inside[0]), (inside[-1] + 1, sentence.j)]
+    kept = [(i, j) for i, j in parts if any(w[0].isalnum() for w in page.words[i:j])]
+    return [Sentence(i, j, sentence.section, sentence.block, sentence.label) for i, j in kept]
