@@ -42,6 +42,7 @@ def bearing(doc: Doc) -> Doc:
     seen: dict[str, None] = {}  # digits named so far
     heading: tuple[str, ...] = ()  # tendons that stand alone on a line, as the head of lines for the fingers
     listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
+    list_head: tuple[Target, ...] = ()  # the tendons on a line of their own above a list
     pair: tuple[str, ...] = ()  # the fingers of the last sentence that named two
     numbered = NumberedRepairs()
     rows = page.rows
@@ -58,6 +59,11 @@ def bearing(doc: Doc) -> Doc:
         _other_finger(page, sentence, groups, digits, tuple(seen))
         spread_over_fingers(page, sentence, groups, by_sentence[n], tuple(seen) or digits)
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
+        list_head = list_head if _in_list(page, sentence) else ()
+        if list_head and (
+            _at_bullet(page, sentence.i) or _at_bullet(page, sentence.i - 1)
+        ):  # each line of a list begins with its heading
+            digits, focus = tuple(dict.fromkeys(t.digit for t in list_head if t.digit)), list_head
         setting = Setting(
             sentence,
             groups,
@@ -92,9 +98,26 @@ def bearing(doc: Doc) -> Doc:
                 wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
         if groups:
             listed, pair = _listed(setting) or listed, _two_fingers(groups) or pair
+        list_head = focus if _heads_list(page, sentence, groups) else list_head
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _heads_list(page: Page, sentence: Sentence, groups: list[Group]) -> bool:
+    """'FDP of IF and of MF' on a line of its own, above lines that begin with a dash."""
+    one = len(groups) == 1 and bool(groups[0].tendons) and len(groups[0].pairs) > 1
+    whole = one and groups[0].i == sentence.i and sentence.j - groups[0].j <= 1 and not groups[0].reference
+    return whole and page.breaks[sentence.i] >= Break.LINE and _at_bullet(page, sentence.j)
+
+
+def _at_bullet(page: Page, k: int) -> bool:
+    return page.words[k : k + 1] in (["-"], ["*"]) and page.breaks[k] >= Break.LINE
+
+
+def _in_list(page: Page, sentence: Sentence) -> bool:
+    """Tell whether a sentence begins a line with a dash, or goes on within one."""
+    return page.breaks[sentence.i] < Break.LINE or _at_bullet(page, sentence.i) or _at_bullet(page, sentence.i - 1)
 
 
 def _labels_line(page: Page, sentence: Sentence, groups: list[Group]) -> bool:

@@ -7,7 +7,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
-from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _WANTED = word_list("wishes", "wanted")  # 'the six strands planned', 'the recommended 10 mm'
@@ -118,7 +118,9 @@ _SUTURE = frozenset(["role", "material", "stitch", "pattern", "strandword"])
 
 
 def _up_to(page: Page, k: int, j: int) -> int:
-    return next((m for m in range(k, j) if page.words[m] in _BOUNDS), j)
+    bounds = (m for m in range(k, j) if page.words[m] in _BOUNDS)
+    spaced = (m for m in bounds if page.words[m] != "-" or page.breaks[m] != Break.NONE)  # not of 'two-strand'
+    return next(spaced, j)
 
 
 def _aim_end(page: Page, k: int, j: int) -> int:
