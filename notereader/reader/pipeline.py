@@ -13,6 +13,7 @@ from spacy.vocab import Vocab
 
 from notereader import __version__
 from notereader.reader import (
+    as_above,
     bearing,
     boxes,
     breaths,
@@ -53,6 +54,7 @@ COMPONENTS = (
     "notereader_mentions",
     "notereader_layout",
     "notereader_tables",
+    "notereader_as_above",
     "notereader_boxes",
     "notereader_labels",
     "notereader_legends",
@@ -64,6 +66,7 @@ COMPONENTS = (
     "notereader_findings",
 )
 _MODULES = (
+    as_above,
     bearing,
     boxes,
     breaths,
