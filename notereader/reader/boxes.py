@@ -40,7 +40,7 @@ def _answers(page: Page, sentence: Sentence) -> list[Sentence]:
         return []
     ends = [*(i for i, _, _ in told[1:]), sentence.j]
     options = [(j, end, ticked) for (_, j, ticked), end in zip(told, ends, strict=True)]
-    if ":" in page.words[first : sentence.j] or any(option_after(page, j, end) < end for j, end, _ in options):
+    if ":" in page.words[first : sentence.j] or any(_goes_on(page, j, end) for j, end, _ in options):
         return []  # 'UDN: [x] intact   RDN: [ ] intact', '[x] yes   type: 6-0': more than one question
     spans = [(j, end) for j, end, ticked in options if ticked]
     if any(page.words[i:j] in _NOTHING for i, j in spans):
@@ -48,6 +48,15 @@ def _answers(page: Page, sentence: Sentence) -> list[Sentence]:
     return [
         Sentence(i, j, sentence.section, sentence.block, prefix=[(sentence.i, first - 1)]) for i, j in spans if i < j
     ]
+
+
+def _goes_on(page: Page, j: int, end: int) -> bool:
+    """Tell whether something else stands behind the option at word j; '[x] partial   30 %' is still one answer."""
+    rest = page.words[option_after(page, j, end) : end]
+    return bool(rest) and not (len(rest) == _SHARE and rest[0].isdecimal() and rest[1] == "%")
+
+
+_SHARE = 2  # words of '30 %'
 
 
 def find_boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
@@ -72,6 +81,8 @@ def boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool
     """Tell whether boxes stand behind their options ('right [ ]   left [x]'), which the wider gap behind them shows."""
     leans = 0
     for i, j, _ in boxes:
+        if j == sentence.j and page.words[i - 1] == ":":
+            continue  # 'Pattern: [    ]', an answer that nobody gave
         behind = page.breaks[j] if j < sentence.j else Break.COLUMN
         leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
     return leans > 0 and boxes[0][0] > sentence.i

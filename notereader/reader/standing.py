@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_after, option_before
 from notereader.reader.dates import MONTHS, find_dates
+from notereader.reader.earlier_stages import mark_earlier_stage
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
 from notereader.reader.open_choices import mark_open_choices
@@ -94,6 +95,7 @@ def standing(doc: Doc) -> Doc:
             page.mark(sentence.i, sentence.j, "history")
             continue
         _mark_cues(page, sentence, cues)
+        mark_earlier_stage(page, sentence)
         mark_musings(page, sentence)
         mark_wishes(page, sentence)
         _mark_misquoted(page, sentence)

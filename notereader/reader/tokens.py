@@ -113,6 +113,9 @@ _UNFILLED = re.compile(
 # "zone [ IIB ]  bite [ 9 ] mm": a form whose answers stand in boxes; a single letter there is only a tick.
 _BOXED = re.compile(r"(?<=[A-Za-z0-9)])( {1,12})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]")
 _FEWEST_BOXED = 6
+# 'Zone: [2]   Core suture: [3-0 looped]': answers in brackets behind their labels; a letter or a cross is only a tick.
+_ANSWERED = re.compile(r"(?<=:) {0,3}\[ ?(?:[0-9]|[A-Za-z0-9][^\[\]\n]{1,78}) ?\]|(?<=\w) {1,2}\[ ?[0-9]{1,3} ?\]")
+_FEWEST_ANSWERED = 4
 # Answers that say nothing without what was asked.
 _BARE_ANSWERS = frozenset(["none", "nil", "no", "yes", "n", "y"])
 
@@ -153,6 +156,8 @@ def without_noise(text: str) -> str:
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
         if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
             work = _BOXED.sub(_unboxed, work)
+        if work.count(": [") >= _FEWEST_ANSWERED:
+            work = _ANSWERED.sub(lambda box: box.group().replace("[", _NO_WIDTH).replace("]", _NO_WIDTH), work)
     if "\n" not in work:
         return work
     lines = work.replace("\x00", " ").split("\n")

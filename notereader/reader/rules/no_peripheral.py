@@ -164,6 +164,15 @@ def lay_none(desk: Desk, scene: Scene, i: int, j: int) -> None:
         desk.tendon(scene, target, "peripheral", "absent", [(i, j)], RULE, *doubts)
 
 
+def none_in_a_cell(desk: Desk, scene: Scene) -> bool:
+    """'Epitendinous: ( ) Yes (x) No' in a form's block of one tendon: that tendon has none, whatever it got else."""
+    focus = scene.setting.focus
+    if len(focus) != 1 or any(g.tendons or g.digits for g in scene.setting.groups):
+        return False
+    desk.tendon(scene, focus[0], "peripheral", "absent", [(scene.sentence.i, scene.sentence.i + 1)], RULE)
+    return True
+
+
 def _meant(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the tendons of every finger that words i to j deny a peripheral suture; none where they are of one."""
     first, last = scene.part(i)

@@ -10,6 +10,7 @@ from notereader.reader.rules.no_peripheral import (
     got_none,
     lay_none,
     left_out,
+    none_in_a_cell,
     taken_out,
     told_before,
 )
@@ -54,7 +55,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         and scene.sentence.section == PERIPHERAL
         and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not")
     ):
-        lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
+        if not none_in_a_cell(desk, scene):
+            lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
         return
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):

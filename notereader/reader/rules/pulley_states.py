@@ -55,7 +55,7 @@ def pulley_words(scene: Scene) -> list[Mention]:
         for m in scene.mentions
         if (m.kind, m.value) in _READ_AS and not _says_little(scene, m)
     ]
-    lent += _taken_off(scene)
+    lent += _taken_off(scene) + _made_new(scene)
     taken: set[int] = set()
     kept: list[Mention] = []
     for m in [*sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
@@ -82,8 +82,27 @@ def _taken_off(scene: Scene) -> list[Mention]:
     return found
 
 
+def _made_new(scene: Scene) -> list[Mention]:
+    """'New A2: strip of FDS passed round the phalanx', 'a new A4 pulley made of palmaris'."""
+    words, found = scene.page.words, []
+    for m in scene.of("pulley"):
+        k = m.j + (scene.next_word(m.j) == "pulley")
+        if scene.word_before(m.i) != "new" or not scene.told(m.i) or scene.negated(m.i - 1, m.j, 4):
+            continue
+        opens = not any(w[0].isalpha() for w in scene.words(scene.sentence.i, m.i - 1))
+        if (scene.next_word(k) == ":" and opens) or words[k : k + 1] in _MADE:
+            found.append(Mention("opened", "reconstructed", m.i - 1, m.i))
+    return found
+
+
+_MADE = (["made"], ["fashioned"], ["constructed"], ["created"], ["formed"], ["looped"])
+
+
 _TAKING_OFF = word_list("pulleys", "taking_off")
 _OF_A_PART = frozenset(["the", "of", "its", "a"])
+
+
+_PLACES_OF_REPAIR = frozenset(["site", "sites", "zone", "line", "area", "point", "region"])
 
 
 def _longest_first(m: Mention) -> tuple[int, int]:
@@ -101,6 +120,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True
     if word == "repair" and not scene.header and scene.next_word(m.j) not in ("of", ":"):
         return not any(p.j == m.i for p in scene.of("pulley"))
+    if m.value == "repaired" and scene.next_word(m.j) in _PLACES_OF_REPAIR:
+        return True  # 'the suture site glides without impingement in A1'
     if m.value == "repaired" and scene.word_before(m.i) in ("the", "this", "newly", "now"):
         named = next((g for g in scene.setting.groups if g.tendons and 0 <= g.i - m.j <= 1), None)
         if named is not None:
