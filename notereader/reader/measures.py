@@ -193,6 +193,8 @@ def _quantity(page: Page, k: int) -> Quantity | None:
         return None
     low, after = first
     unit, scale, end = _unit_at(page, after)
+    if unit and _and_a_half(page, end):
+        return Quantity(_round((low + 0.5) * scale), _round((low + 0.5) * scale), unit, k, end + 3)
     second = _second_figure(page, end)
     if second is None:
         return Quantity(_round(low * scale), _round(low * scale), unit, k, end)
@@ -203,6 +205,11 @@ def _quantity(page: Page, k: int) -> Quantity | None:
     if (unit2 and unit2 != unit) or high < low or (not unit2 and unit):
         return Quantity(_round(low * scale), _round(low * scale), unit, k, end)
     return Quantity(_round(low * scale), _round(high * (scale2 if unit2 else scale)), unit, k, end2)
+
+
+def _and_a_half(page: Page, k: int) -> bool:
+    """'5 weeks and a half', but not '5 mm and a half of the slip'."""
+    return page.words[k : k + 3] == ["and", "a", "half"] and page.words[k + 3 : k + 4] not in (["of"], ["the"], ["a"])
 
 
 def _second_figure(page: Page, k: int) -> tuple[float, int] | None:

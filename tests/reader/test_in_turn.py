@@ -53,3 +53,14 @@ def test_a_part_that_was_torn_and_removed_is_trimmed(words: str) -> None:
     found = told(CUT + words, group="pulleys")
     assert found["middle A2"] == {"finding": "trimmed", "extent_mm": 5, "part": "distal"}
     assert found["index A2"] == {"finding": "intact"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The middle profundus and superficialis were completely divided in zone 2B and 2C, respectively.",
+        "Middle FDP and FDS were divided in zone IIB and IIC respectively.",
+    ],
+)
+def test_two_zones_in_turn(words: str) -> None:
+    assert each(words, "zone") == {"middle FDP": "IIB", "middle FDS": "IIC"}

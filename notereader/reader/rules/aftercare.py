@@ -331,9 +331,18 @@ def _denies_itself(scene: Scene, m: Mention) -> bool:
     return scene.page.words[m.i] == "no"
 
 
+def _first_days_only(scene: Scene, m: Mention) -> bool:
+    """'No movement for the first days; early active movement is begun on day 4': a rest before the programme."""
+    behind = [w for w in scene.words(m.j, min(m.j + 6, scene.sentence.j)) if w not in ("for", "the", "few")]
+    told = behind[:1] == ["first"] and bool({"day", "days"} & set(behind[1:3]))
+    return told and any(other.i > m.j and other.value != m.value for other in scene.of("programme"))
+
+
 def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
     """'active motion' on the table is a test, not an order; 'immobilised' needs no other word."""
     word = " ".join(scene.words(m.i, m.j))
+    if m.value == "immobilisation" and _first_days_only(scene, m):
+        return False
     if scene.sentence.section in _CARE or m.value == "immobilisation":
         if scene.next_word(m.j) in (":", "[") and scene.of("splint"):
             return False  # 'Immobilisation: POP slab' heads the splint

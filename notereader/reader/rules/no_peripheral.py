@@ -79,6 +79,8 @@ def taken_out(desk: Desk, scene: Scene) -> None:
         return
     if not _OTHER_SUTURES.isdisjoint(scene.said):
         return  # 'The stay suture was taken out.'
+    if (scene.of("slip") or "slip" in scene.said) and not scene.of("role", "pattern", "material"):
+        return  # 'The cut slip of the superficialis I did not sew; I took it out'
     told = [f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.j and f.field in _OF_SUTURES]
     last = told[-1] if told else None
     near = last is not None and scene.sentence.i - last.order < _SOON

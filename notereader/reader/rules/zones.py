@@ -143,12 +143,14 @@ _LEADS = frozenset(["(", "in", "the", "for", "[", "of"])
 
 
 def _zones(scene: Scene) -> list[Mention]:
-    """Return the zones of a sentence; 'zones IIC and IIB' are two."""
+    """Return the zones of a sentence; 'zones IIC and IIB' are two, and so are 'zone 2B and 2C, respectively'."""
     found: list[Mention] = []
     for mention in scene.of("zone"):
         found.append(mention)
         value = zone_value(scene.words(mention.j + 1, mention.j + 2))
-        if scene.page.words[mention.i] == "zones" and scene.next_word(mention.j) in ("and", "/", "&", ",") and value:
+        behind = [w for w in scene.words(mention.j + 2, min(mention.j + 4, scene.sentence.j)) if w != ","]
+        several = scene.page.words[mention.i] == "zones" or behind[:1] == ["respectively"]
+        if several and scene.next_word(mention.j) in ("and", "/", "&", ",") and value:
             found.append(Mention("zone", value, mention.j + 1, mention.j + 2))
     return found
 
