@@ -268,7 +268,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
             continue
         places_above, above = places, {}
         _note_above(above, line, places)
-        own = own or [0]
+        own = own or [n for n, place in enumerate(places) if place == 0] or [0]  # 'FDS  MF' under one title
         prefix = [line.cells[n] for n in own]
         taken = _labels_above(labels, places, heads)
         heads = {p: line.cells[n] for n, p in enumerate(places) if p is not None and p in labels} | taken

@@ -68,10 +68,19 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
     )
     words = scene.words(*scene.part(i))
+    if any(
+        words[k : k + 3] == ["finger", "and", "thumb"] and words[k + 3 : k + 4] in _TENDONS for k in range(len(words))
+    ):
+        return [t for t in desk.sewn() if t.digit]  # 'no gapping in any of the finger and thumb tendons'
+    if _fingers_moved(scene):
+        return [t for t in found if t.digit]
     if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
         # 'none of the finger tendon repairs gapped': not those of the wrist
         return [t for t in found if t.digit] or found
     return [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
+
+
+_TENDONS = (["tendons"], ["flexors"], ["repairs"])
 
 
 def _not_sewn_yet(desk: Desk, scene: Scene, target: Target) -> bool:
@@ -312,7 +321,18 @@ def _sewn(desk: Desk, target: Target) -> bool:
 def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """Return the sewn tendons told of right before, if several; else of the digits in focus; else all."""
     words = set(scene.words(max(scene.part(i)[0], i - 8), min(i + 9, scene.part(i)[1])))
-    return meant_by_all(desk, scene, i, words, _everyone(desk, scene, i))
+    found = meant_by_all(desk, scene, i, words, _everyone(desk, scene, i))
+    return [t for t in found if t.digit] if _fingers_moved(scene) else found
+
+
+def _fingers_moved(scene: Scene) -> bool:
+    """'Full roll of fingers by hand, all go, none gap': a test of fingers says nothing of the wrist's tendons."""
+    fingers = not _MOVED.isdisjoint(scene.said) and "wrist" not in scene.said and bool(scene.of("test"))
+    return fingers and _WHATEVER.isdisjoint(scene.said)
+
+
+_MOVED = frozenset(["fingers", "digits"])
+_WHATEVER = frozenset(["repair", "repairs", "tendon", "tendons", "join", "joins", "suture", "sutures", "tenorrhaphies"])
 
 
 def _everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
