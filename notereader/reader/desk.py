@@ -444,6 +444,14 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
 _THEY = frozenset(["they", "them"])  # 'The FDS tendons were thinner. In the ring finger they received a Kessler'
 
 
+def _deep_just_named(focus: list[Target], possible: list[Target]) -> bool:
+    """Tell whether the deep flexor was named last, and only the superficial one of its finger is known to be sewn."""
+    deep = {t.digit for t in focus if t.tendon == "FDP" and t.slip is None}
+    return (
+        len(deep) == 1 == len(focus) and bool(possible) and all(t.tendon == "FDS" and t.digit in deep for t in possible)
+    )
+
+
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
     """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
     wanted = digits or None
@@ -480,6 +488,8 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return [], ""  # better nothing than another finger's tendon
     if wanted is None and focus and _elsewhere(scene, focus, possible):
         return focus, ""  # 'Middle (me): ... It has a Kessler' where only the index is known to be cut
+    if wanted is None and _deep_just_named(focus, possible):
+        return focus, ""  # 'FDS: radial slip sutured. ... FDP ends smooth. Lim-Tsai, six strands'
     if len(possible) == 1:
         return possible, ""
     if focus and not possible:

@@ -173,11 +173,23 @@ def _keep_fuller_names(fields: dict[str, list[Finding]]) -> None:
             fields["stitch"] = [f for f in fields["stitch"] if f.value != plain]
 
 
+def _name_as_locked(fields: dict[str, list[Finding]]) -> None:
+    """'A cruciate of 3-0 Ticron, locked at each corner': where it is told to lock, it is the locked cruciate."""
+    holds = fields.get("hold", [])
+    if not holds or choose("hold", holds)[0].value != "locking":
+        return
+    if all(f.value == "cruciate" for f in fields["stitch"]) and any(
+        abs(h.order - f.order) < _ONE_BREATH for h in holds for f in fields["stitch"]
+    ):
+        fields["stitch"] = [replace(f, value="locked cruciate") for f in fields["stitch"]]
+
+
 def _imply(fields: dict[str, list[Finding]]) -> None:
     """Add what follows from the name of the stitch: strands and hold, marked as implied."""
     if "stitch" not in fields:
         return
     _keep_fuller_names(fields)
+    _name_as_locked(fields)
     named = choose("stitch", fields["stitch"])[0]
     stitch = stitches().get(str(named.value))
     if stitch is None:

@@ -164,12 +164,28 @@ def neither_cut(desk: Desk, scene: Scene) -> None:
         if cut is None or cut.i - k > 14:
             continue
         named = [g for g in scene.setting.groups if g.tendons and k < g.i and g.j <= cut.i]
+        if not named and scene.page.words[k + 1] in _BOTH_OF:
+            _lay_both(desk, scene, k, cut)
+            continue
         if "but" in words[k : cut.i] or any(m.i < cut.i for m in scene.of("extent", "deed") if m.i > k):
             continue
         for target in (t for g in named for t in group_targets(scene, g)):
             desk.tendon(scene, target, "extent", "intact", [(k, cut.j)], "extent intact")
 
 
+def _lay_both(desk: Desk, scene: Scene, k: int, cut: Mention) -> None:
+    """'Neither tendon of the small finger had been touched', 'Ring: neither flexor was injured': both of the finger."""
+    named = [g.digits for g in scene.setting.groups if g.digits and not (g.reference or g.excepted) and g.i <= cut.i]
+    fingers = named[-1] if named else scene.setting.digits
+    if len(fingers) != 1 or fingers[0] == "thumb":
+        return
+    for tendon in ("FDP", "FDS"):
+        target = Target(fingers[0], tendon)
+        if desk.extents.get(target) not in ("complete", "partial"):
+            desk.tendon(scene, target, "extent", "intact", [(k, cut.j)], "extent intact")
+
+
+_BOTH_OF = frozenset(["tendon", "flexor"])
 _WHOLE_OF = _ITS | {"whole", "entire", "rest", "of"}  # 'as was the whole of the superficialis'
 _TOUCHED = frozenset(["touched", "involved", "reached", "harmed", "affected"])
 _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "are", "is"))
