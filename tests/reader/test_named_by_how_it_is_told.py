@@ -1,4 +1,4 @@
-"""What is told beside a name decides what the name means: a cruciate that locks, a pulley rebuilt before, both tendons."""
+"""What is told beside a name decides what it means: a cruciate that locks, a pulley rebuilt before, both tendons."""
 
 import pytest
 from reader_sentences import each, told

@@ -258,11 +258,17 @@ def _in_series(desk: Desk, scene: Scene, subject: Subject, mention: Mention) -> 
 def _flexors_of_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'SMALL: flexor tendons and both nerves intact': all flexors of the finger spoken of, if none of it is cut."""
     digits = group.digits or _digits_before(scene, group)
-    digits = digits or (scene.setting.digits if len(scene.setting.digits) == 1 else ())
+    digits = digits or (scene.setting.digits if _heads_line(scene) else ())
     others = scene.word_before(group.i) in ("other", "remaining") or scene.next_word(group.j) in ("sheath", "sheaths")
     if others or _FLEXORS.isdisjoint(scene.words(group.i, group.j)) or _any_hurt(desk, scene, digits):
         return []
     return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+
+
+def _heads_line(scene: Scene) -> bool:
+    """Tell whether one finger is spoken of, or 'Long / ring: skin only. Flexors OK.' goes on in the same line."""
+    first = scene.sentence.i
+    return len(scene.setting.digits) == 1 or (first > 0 and scene.page.breaks[first] < Break.LINE)
 
 
 _FLEXORS = frozenset(["flexor", "flexors"])

@@ -126,8 +126,9 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         named = next((g for g in scene.setting.groups if g.tendons and 0 <= g.i - m.j <= 1), None)
         if named is not None:
             return True  # 'A2 remained intact over the repaired FDP'
-    if m.value == "reconstructed" and (m.i == scene.sentence.i or scene.word_before(m.i) in ("the", "both", "these")):
-        if any(p.i == m.j for p in scene.of("pulley", "pulleys")):
+    if m.value == "reconstructed" and any(p.i == m.j for p in scene.of("pulley", "pulleys")):
+        led = m.i == scene.sentence.i or scene.word_before(m.i) in ("the", "both", "these")
+        if led:
             return True  # 'the reconstructed A2 was not disturbed': which pulley is meant
     if word in _BARE or any((f.i, f.j) == (m.i, m.j) for f in scene.of("fully")):
         return True
