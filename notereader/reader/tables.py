@@ -157,6 +157,8 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         return []
     if _numbers_lines(page, lines, n) or _is_row(page, title) or _like_the_next(page, lines, n):
         return []
+    if _ends_a_sentence(page, title):
+        return []
     body: list[_Line] = []
     title_bars = page.words[title.i : title.j].count("|")
     for line in lines[n + 1 :]:
@@ -173,6 +175,12 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     for line in body:
         _cut_cells(page, line, [start for start in title.starts if start > 2])
     return body
+
+
+def _ends_a_sentence(page: Page, title: _Line) -> bool:
+    """'to allow  access.   A4 preserved.   F.D.P.  -  4 strand': running text with wide gaps, of a fax."""
+    told = {m.j for m in page.mentions if m.kind in ("opened", "extent", "deed") and title.i <= m.i and m.j <= title.j}
+    return any(page.words[b - 1] in (".", ";") and b - 1 in told for _, b in title.cells)
 
 
 def _tells_a_share(page: Page, title: _Line) -> bool:

@@ -11,6 +11,7 @@ from functools import lru_cache
 from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
+from notereader.reader.lost_letters import with_lost_letters
 from notereader.reader.page import Break, Page
 
 _D = "[0-9OolI]"
@@ -144,7 +145,7 @@ _GAP = re.compile(r"\n[ \n\x00]*+")
 
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
-    work = text.translate(_SAME_LENGTH)
+    work = with_lost_letters(text.translate(_SAME_LENGTH))
     if "_" in work:
         work = _JOINING.sub(" ", work)
     if "|" in work:

@@ -74,7 +74,7 @@ FLOORS = {
     "fresh33": Floor(95, 95, 97),
     "fresh34": Floor(95, 96, 98),
     "fresh35": Floor(93, 94, 96),
-    "fresh36": Floor(89, 91, 97),
+    "fresh36": Floor(95, 95, 97),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
     "voices3": Floor(93, 94, 96),
