@@ -61,6 +61,9 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
+        if _none_given(scene, spot):
+            lay_none(desk, scene, spot.i, spot.j)
+            continue
         if not scene.told(spot.i) or _of_other_thing(scene, spot) or scene.answer(spot.j) in _ELSEWHERE:
             continue
         if _given_up(scene, spot):
@@ -106,6 +109,20 @@ def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
     return against or any(pair in _AND_LEFT for pair in pairwise(behind))
 
 
+def _none_given(scene: Scene, spot: Anchor) -> bool:
+    """'An epitendinous suture has no place in a weave and none was added', but not 'and none was added to the FDS'."""
+    words = scene.page.words
+    k = next(
+        (k for k in range(spot.j, scene.sentence.j - 2) if words[k] == "none" and words[k + 1] in ("was", "were")), -1
+    )
+    if k < 0 or words[k + 2] not in _GIVEN or scene.next_word(k + 3) not in ("", ".", ";", ","):
+        return False
+    given = any(spot.j <= m.i < k for m in scene.of("material", "pattern", "role"))
+    named = any(g.i > spot.j and (g.tendons or g.digits) for g in scene.setting.groups)
+    return scene.page.standing[spot.i] in ("", "considered", "teaching") and not (given or named)
+
+
+_GIVEN = frozenset(["added", "placed", "used", "put", "given", "needed", "done", "inserted", "taken", "attempted"])
 _AGAINST = (["decided", "against"], ["opted", "against"])
 
 

@@ -142,6 +142,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'a 3-0 was opened but was too thick'
         if word == "thicker" and _of_a_thread(scene, mention):
             continue
+        if word == "lies flat" and scene.word_before(mention.i) == "tendon":
+            continue  # 'the button held, the tendon lies flat': in its bed, of its repair nothing is told
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
             continue  # 'the additional bulk was not thought justified'
         if value == "present" and not after_repair(desk, scene):
