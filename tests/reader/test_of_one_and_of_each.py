@@ -103,3 +103,10 @@ def test_alike_but_single_has_another_stitch(words: str) -> None:
     sewn = told(note, "strands", "stitch", "size", "treatment")
     assert sewn["index FDS"] == {"size": "4-0", "treatment": "repaired"}
     assert sewn["index FDP"]["strands"] == 4
+
+
+@pytest.mark.parametrize("words", ["ditto but no epi, and 2 strand mod Kessler instead", "ditto but a Kessler instead"])
+def test_ditto_but_another_stitch_is_of_the_same_thread(words: str) -> None:
+    note = f"WHAT WAS DONE\nFDP 4: 3/0 Ethibond, 4 strand Adelaide. Epi 5/0 Prolene running.\nFDS 4: {words}\n"
+    sewn = told(note, "size", "material", "strands")["ring FDS"]
+    assert sewn == {"size": "3-0", "material": "braided polyester", "strands": 2}

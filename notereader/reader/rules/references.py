@@ -6,6 +6,7 @@ from notereader.reader.desk import Copy, Desk, Finding, carried
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
+from notereader.reader.rules.threads import find_sizes
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -47,7 +48,7 @@ def references(desk: Desk, scene: Scene) -> None:
     if source is not None and fields == "all" and _each_like_its_own(desk, scene, source, (i, j)):
         return
     targets = _targets(desk, scene, i, source)
-    if fields == "all" and _fewer_strands(scene, j):
+    if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j)):
         fields = "thread"
     if targets and scene.told(i):
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
@@ -60,6 +61,14 @@ def _fewer_strands(scene: Scene, j: int) -> bool:
     once = any(a in _BUT and b == "single" for a, b in pairwise(rest)) or ("not", "double") in pairwise(rest)
     alone = once and not any(0 <= m.i - j < _FAR for m in scene.of("stitch", "material"))  # 'same as FDP but single'
     return alone or (fewer and (("but" in rest and "strands" in rest) or not _PASSES.isdisjoint(rest)))
+
+
+def _another_stitch(scene: Scene, j: int) -> bool:
+    """'Ditto but no epi, and 2 strand modified Kessler instead': another stitch of the same thread."""
+    behind = scene.words(j, scene.sentence.j)
+    stitch = any(m.i >= j and scene.told(m.i) for m in scene.of("stitch"))
+    thread = any(m.i >= j for m in scene.of("material")) or any(s[1] >= j for s in find_sizes(scene))
+    return stitch and not thread and behind[:1] == ["but"] and "instead" in behind
 
 
 _FAR = 7  # words
@@ -218,7 +227,8 @@ def take_over(desk: Desk) -> None:
         source = copy.source or _before(desk, copy, _RESULTS if copy.fields == "results" else _KNOWN_BY)
         if source is None:
             continue
-        given = [f for f in desk.told_of("repairs", (source.digit, source.tendon, source.slip)) if not f.header]
+        known = desk.told_of("repairs", (source.digit, source.tendon, source.slip))
+        given = [f for f in known if not f.header or copy.scene.header]  # a list under 'What was done' tells both
         wanted = {
             "peripheral": _PERIPHERAL,
             "core": _CORE,
@@ -235,7 +245,7 @@ def take_over(desk: Desk) -> None:
 def _before(desk: Desk, copy: Copy, known_by: tuple[str, ...]) -> Target | None:
     """Return the tendon of which one of the fields was told last before a reference."""
     told = [f for f in desk.findings if f.group == "repairs" and f.field in known_by and f.order < copy.span[0]]
-    told = [f for f in told if Target(*f.entry) not in copy.targets and not f.header]
+    told = [f for f in told if Target(*f.entry) not in copy.targets and (not f.header or copy.scene.header)]
     alike = [f for f in told if copy.targets and f.entry[1] == copy.targets[0].tendon]
     if alike and told[-1].entry[0] != copy.targets[0].digit:
         told = alike  # 'RF: FDP ditto' after the FDP and the FDS of another finger
