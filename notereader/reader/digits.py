@@ -585,6 +585,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         spoken = page.words[mention.i - 1 : mention.i] == ["the"] and page.words[mention.i - 2] in _SPOKEN_OF
         if page.words[mention.i - 1] == "the" and page.words[mention.i - 2] in _NEXT and after in (".", ":", ",", ";"):
             return True  # 'Now the MIDDLE.'
+        if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
+            return True
         if word == "middle" or spoken:
             if not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
@@ -593,6 +595,15 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+def _told_as_finger(page: Page, lead: str, after: str) -> bool:
+    """'The index held whereas the middle gapped', 'for the middle it was grasping': beside another finger, a finger."""
+    does = after in _FINGERS_DO or (lead in ("for", "at") and after in ("it", ":", ","))
+    return does and any(m.kind == "digit" for m in page.mentions)
+
+
+_FINGERS_DO = frozenset(["held", "gapped", "had", "got", "received", "took", "ran", "caught", "glided", "needed"])
 
 
 def _in_capital_label(page: Page, mention: Mention) -> bool:

@@ -178,6 +178,11 @@ def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
         page.mark(begin, end, "plan")
 
 
+def _tried_again(words: Sequence[str]) -> bool:
+    """Tell whether it was done again after it failed; 'taken out again' is no second try."""
+    return any(word in _AGAIN and before != "out" for before, word in pairwise(("", *words)))
+
+
 def _mark_tried(page: Page, sentence: Sentence) -> None:
     """'Locks of 3 mm were tried in the thumb FPL and tore out': up to where it is said to have failed."""
     words = page.words
@@ -187,7 +192,7 @@ def _mark_tried(page: Page, sentence: Sentence) -> None:
         failed = next(
             (m for m in range(k + 1, sentence.j) if any(tuple(words[m : m + len(f)]) == f for f in _FAILED)), None
         )
-        if failed is None or not _AGAIN.isdisjoint(words[failed : sentence.j]):
+        if failed is None or _tried_again(words[failed : sentence.j]):
             continue
         begin = next(
             (m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in (";", "but", "then", ":")), sentence.i

@@ -107,9 +107,14 @@ def _asked_and_denied(scene: Scene, mention: Mention) -> bool:
     return scene.words(mention.j, mention.j + 2) in (["?", "no"], ["?", "not"])
 
 
+_RUNS = word_list("quality", "run_forms") | word_list("quality", "glide_forms")
+
+
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
     if _asked_and_denied(scene, mention):
         return True
+    if scene.page.words[mention.i] == "cleanly" and scene.word_before(mention.i) in _RUNS:
+        return True  # 'the repairs slid cleanly'
     lead = scene.words(scene.part(mention.i)[0], mention.i)
     if scene.page.words[mention.i] == "stretched" and not _WHEN.isdisjoint(lead):
         return True  # 'neither gapped when the finger was stretched out'

@@ -40,7 +40,8 @@ def spoken_of_repairs(desk: Desk, scene: Scene) -> None:
 def _spoken_of(scene: Scene, group: Group) -> tuple[int, int] | None:
     """Return the words that take a repair of the group for granted, or None."""
     words, first = scene.page.words, scene.sentence.i
-    if not PUT_OFF.isdisjoint(scene.words(group.j, scene.part(group.j - 1)[1])):
+    end = scene.sentence.j if group.i <= first + 3 else scene.part(group.j - 1)[1]
+    if not PUT_OFF.isdisjoint(scene.words(group.j, end)):
         return None
     begin = group.i
     while begin > first and words[begin - 1] in _ARTICLES:

@@ -327,6 +327,8 @@ def _of_something_else(scene: Scene, mention: Mention) -> bool:
         before = before[:-1]
     if before[-1:] != [] and before[-1] in _ITS_ENDS and scene.of("pulley"):
         return True
+    if before[-1:] == ["("] and any(p.j == mention.i - 1 for p in scene.of("pulley")):
+        return True  # 'passed beneath the oblique pulley (spared)'
     subject = scene.owner(mention.i, mention.j)
     if subject is not None and subject.j <= mention.i and _share_of(scene, subject.i):
         return True

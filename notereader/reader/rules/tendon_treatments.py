@@ -299,8 +299,10 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
         k -= 1
     before = scene.words(max(scene.sentence.i, k), k + 1)
     noun = scene.page.words[mention.i] in ("repair", "repairs")
-    if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, min(mention.j + 9, scene.part(mention.i)[1]))):
-        return True  # 'FDP repair of the ring finger was postponed'
+    opens = mention.i <= scene.sentence.i + 1
+    reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
+    if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, reach)):
+        return True  # 'FDP repair of the ring finger was postponed', 'Repair of the FDS, both slips cut, was declined'
     return before in (["no"], ["without"]) or (noun and before != [] and before[0] in _NOT_TODAY)
 
 
