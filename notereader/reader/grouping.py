@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
 from notereader.reader.manner import mark_manner, names_place
 from notereader.reader.measures import count_of
-from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.vocabulary.wordlists import word_list
 
@@ -443,13 +443,16 @@ def _alternatives(run: list[Mention]) -> list[Mention]:
     return kept
 
 
+def _counted_four(page: Page, i: int) -> bool:
+    """'All four FDS', 'four divided FDS'; not the FDP of 'all four FDS' over 'FDP index'."""
+    if i < 2 or page.breaks[i] >= Break.LINE:
+        return False
+    return "four" in page.words[i - 2 : i] and i - 1 not in page.tendon_words
+
+
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:
     """Pair tendons with digits and slips, whichever came first."""
-    fours = [
-        a
-        for a in atoms
-        if a.kind == "tendon" and a.i >= 2 and "four" in page.words[a.i - 2 : a.i] and a.value in ("FDP", "FDS")
-    ]
+    fours = [a for a in atoms if a.kind == "tendon" and a.value in ("FDP", "FDS") and _counted_four(page, a.i)]
     atoms = [a for a in atoms if a not in fours]
     items = _items(page, atoms)
     fixed: list[tuple[str | None, str, str | None]] = [(d, a.value, None) for a in fours for d in DIGITS[1:]]

@@ -188,7 +188,7 @@ def _mark_yes_or_no(page: Page, first: int, last: int) -> None:
         if words[k] not in _YES:
             continue
         end = k + 2 + (words[k + 1] == "/")
-        if words[end - 1] not in _NO or end > last or (words[k + 1] != "/" and page.raw(k, end) != "Y N"):
+        if end > last or words[end - 1] not in _NO or (words[k + 1] != "/" and page.raw(k, end) != "Y N"):
             continue
         if words[end : end + 1] in ([":"], ["="]) and end + 1 < last and page.breaks[end + 1] < Break.LINE:
             page.mark(k, end, "unticked")  # 'Bulky Y / N: N'

@@ -75,3 +75,7 @@ def test_two_sutures_are_no_choice() -> None:
     core = "Index FDP repaired. Core: 3-0 Ethibond / 6-0 Prolene epitendinous."
     assert each(core, "size") == {"index FDP": "3-0"}
     assert each(core, "peripheral_size") == {"index FDP": "6-0"}
+
+
+def test_a_note_cut_off_within_a_choice_is_read() -> None:
+    assert told("Ring finger. FDP completely divided.\nKnots buried Y /", "extent") == {"ring FDP": {"extent": "complete"}}

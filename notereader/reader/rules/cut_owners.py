@@ -132,7 +132,7 @@ def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
     if any(s.j <= mention.i for s in scene.subjects) or mention.i - scene.sentence.i > 1:
         return []
     after = scene.words(mention.j, mention.j + 3)
-    colon = next((k for k, w in enumerate(after) if w == ":"), None)
+    colon = next((k for k, w in enumerate(after) if w in (":", "-")), None)
     if colon is None or any(w not in ("are", "were", "is", "completely", "is", "tendons") for w in after[:colon]):
         return []
     listed = [s for s in scene.subjects if s.i >= mention.j]

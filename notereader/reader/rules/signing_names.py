@@ -1,7 +1,7 @@
 """Names that sign a note: 'B. Tallow MD', 'Garrowby' where the head names the same surgeon, 'Dictated by R. Castle'."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Break
+from notereader.reader.page import Break, Page
 from notereader.reader.rules.whole import element_list
 
 _PARTICLES = frozenset(["van", "de", "von", "der", "den", "la", "le", "da", "di", "al"])
@@ -17,6 +17,8 @@ def signs_by_name(desk: Desk, i: int, j: int) -> bool:
     page = desk.page
     if page.breaks[i] < Break.LINE or page.words[i : i + 1] in (["*"], ["-"]) or page.words[j - 1] == ":":
         return False
+    if page.breaks[i] < Break.BLANK and i and page.words[i - 1][-1].isalnum():
+        return False  # the last words of a paragraph that was wrapped
     dated = {k for d in page.dates for k in range(d.i, d.j)}
     plain = [k for k in range(i, j) if k not in dated and page.words[k] not in _PUNCTUATION]
     plain = [k for k in plain if not page.words[k][0].isdigit()]
@@ -30,8 +32,15 @@ def signs_by_name(desk: Desk, i: int, j: int) -> bool:
     rest = [k for k in plain if k not in names and page.words[k] not in titles | posts and len(page.words[k]) > 1]
     if rest or not 0 < len(names) <= _MOST_NAMES:
         return False
-    titled = any(page.words[k] in titles or page.words[k] in element_list("grades") for k in plain)
-    return titled or "dictated" in page.words[i:j] or any(_named_above(desk, page.words[k], i) for k in names)
+    beside = titles if page.raw(i, j).isupper() else titles | element_list("grades") | {"dictated"}
+    titled = any(not beside.isdisjoint(_neighbours(page, plain, k)) for k in names)
+    return titled or any(_named_above(desk, page.words[k], i) for k in names)
+
+
+def _neighbours(page: Page, plain: list[int], k: int) -> list[str]:
+    """Return the words before and behind a name, three and two of them, punctuation left out."""
+    n = plain.index(k)
+    return [page.words[m] for m in plain[max(0, n - 3) : n] + plain[n + 1 : n + 3]]
 
 
 def _may_be_name(raw: str) -> bool:
