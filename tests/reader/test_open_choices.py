@@ -78,4 +78,6 @@ def test_two_sutures_are_no_choice() -> None:
 
 
 def test_a_note_cut_off_within_a_choice_is_read() -> None:
-    assert told("Ring finger. FDP completely divided.\nKnots buried Y /", "extent") == {"ring FDP": {"extent": "complete"}}
+    assert told("Ring finger. FDP completely divided.\nKnots buried Y /", "extent") == {
+        "ring FDP": {"extent": "complete"}
+    }

@@ -33,7 +33,7 @@ def _side(desk: Desk) -> None:
     standing, elsewhere = desk.page.standing, case_list("not_side_sections")
     sure = [(s, m) for s, m in told if not standing[m.i] and s.sentence.section not in elsewhere]
     story = [(s, m) for s, m in told if standing[m.i] in ("story", "plan", "question") and not _of_earlier(s)]
-    past = [(s, m) for s, m in told if standing[m.i] == "history" and any(d.i == m.j for d in s.of("digit"))]
+    past = [(s, m) for s, m in told if standing[m.i] == "history" and _beside_digit(s, m)]
     if sure or story or len({m.value for _, m in past}) > 1:
         past = []
     for value in dict.fromkeys(m.value for _, m in sure or story or past):
@@ -45,6 +45,13 @@ def _side(desk: Desk) -> None:
         lay(desk, "side", same[0][1], same, "side named", *doubts)
 
 
+def _beside_digit(scene: Scene, m: Mention) -> bool:
+    """'His right little finger had been cut', 'the little finger of his left hand'."""
+    leads = [scene.words(d.j, m.i) for d in scene.of("digit") if d.j < m.i]
+    return any(d.i == m.j for d in scene.of("digit")) or any(lead and _OF_HAND.issuperset(lead) for lead in leads)
+
+
+_OF_HAND = frozenset(["of", "finger", "his", "her", "the", "their"])
 _AGED = frozenset(["-", "year", "years", "yr", "yrs", "yo", "months", "month"])
 
 
