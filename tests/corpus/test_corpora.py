@@ -78,6 +78,8 @@ FLOORS = {
     "fresh37": Floor(89, 90, 96),
     "fresh38": Floor(92, 93, 94),
     "fresh39": Floor(90, 90, 96),
+    "fresh40": Floor(89, 91, 93),
+    "fresh41": Floor(88, 89, 95),
     "voices1": Floor(97, 97, 98),
     "voices2": Floor(93, 94, 95),
     "voices3": Floor(93, 94, 96),

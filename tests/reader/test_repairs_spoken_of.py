@@ -149,3 +149,28 @@ def test_a_thin_thread_without_a_core_goes_round(held: str) -> None:
     assert told(note, "size", "peripheral", "peripheral_size") == {
         "ring FDP": {"peripheral": "present", "peripheral_size": "6-0"}
     }
+
+
+@pytest.mark.parametrize(
+    "remark",
+    ["After 30 minutes for the epi to work the wound was extended.", "Lidocaine with epi was infiltrated."],
+)
+def test_epinephrine_is_no_suture(remark: str) -> None:
+    note = f"Thumb. {remark} FPL repaired with 3-0 nylon, four strands."
+    assert told(note, "peripheral") == {}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Index finger. The FDS repair from last month was found to be solidly healed.",
+        "Index finger. The FDS repair of three weeks ago was sound.",
+    ],
+)
+def test_a_repair_of_last_month_is_not_todays(note: str) -> None:
+    assert told(note, "treatment") == {}
+
+
+def test_a_suture_round_and_round_is_no_core() -> None:
+    note = "Small finger. FDP completely divided. FDP Kessler, 4-0 nylon, and round and round 6/0 Prolene."
+    assert told(note, "size", "peripheral_size") == {"small FDP": {"size": "4-0", "peripheral_size": "6-0"}}

@@ -86,3 +86,7 @@ def test_a_bare_surname_signs_where_the_head_names_it() -> None:
 @pytest.mark.parametrize("line", ["Home", "Dr Farrowby to review on Friday", "Jelonet", "Clinic Friday", "Garrowby"])
 def test_other_last_lines_do_not_sign(line: str) -> None:
     assert "signature" not in elements(f"Operation note.{_BODY}\n\n{line}")
+
+
+def test_a_note_cut_off_behind_a_label_is_read() -> None:
+    assert "findings" in elements(f"{_BODY}\nSurg")

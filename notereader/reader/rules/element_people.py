@@ -58,12 +58,14 @@ def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
         at = k + 1
         while at < scene.sentence.j and page.words[at] in ("=", ":", ".", "-", "dr", "mr", "miss", "ms", "mrs", "prof"):
             at += 1
+        if at >= scene.sentence.j:
+            continue  # a label at the end of a note that was cut off
         begins = k == scene.sentence.i and scene.next_word(at + 1) in (",", ";", "/", "+")  # 'Surg AB, asst MN'
         begins = begins or (len(page.words[k]) > 2 and len(page.raw(at, at + 1)) == 2)  # 'Surg RK  Asst JO  Anaes DM'
         marked = at > k + 1 or page.raw(k, k + 1)[:1].islower() or begins
-        if at < scene.sentence.j and marked and _INITIALS.match(page.raw(at, at + 1)) and not _is_term(desk, at):
+        if marked and _INITIALS.match(page.raw(at, at + 1)) and not _is_term(desk, at):
             return k, _initials_end(scene, at)
-        if at < scene.sentence.j and page.words[at] in ("none", "nil") and "=" in page.words[k:at]:
+        if page.words[at] in ("none", "nil") and "=" in page.words[k:at]:
             return k, at + 1
     return None
 

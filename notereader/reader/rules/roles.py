@@ -50,7 +50,7 @@ def anchors(scene: Scene) -> list[Anchor]:
     found: list[Anchor] = []
     closing = not _CLOSING.isdisjoint(scene.said)
     for m in scene.of(*_KINDS):
-        anchor = _anchor(scene, m, closing)
+        anchor = None if _is_epinephrine(scene, m) else _anchor(scene, m, closing)
         if anchor is not None:
             found.append(anchor)
     for group in scene.setting.groups:
@@ -63,6 +63,17 @@ def anchors(scene: Scene) -> list[Anchor]:
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
     found.sort(key=lambda a: a.i)
     return found
+
+
+def _is_epinephrine(scene: Scene, m: Mention) -> bool:
+    """'After 30 minutes for the epi to work', 'lidocaine with epi': what was injected, and no suture."""
+    if scene.words(m.i, m.j) != ["epi"]:
+        return False
+    works = scene.words(m.j, m.j + 2) in (["to", "work"], ["to", "act"], ["to", "take"])
+    return works or not _INJECTED.isdisjoint(scene.said)
+
+
+_INJECTED = frozenset(["lidocaine", "lignocaine", "xylocaine", "bupivacaine", "marcaine", "infiltrated", "injected"])
 
 
 def placed(scene: Scene, found: list[Anchor], k: int) -> list[Anchor]:

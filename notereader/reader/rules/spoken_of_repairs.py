@@ -16,7 +16,21 @@ _OTHER = word_list("spoken_of_repairs", "other")  # 'the earlier FDP repair', 'f
 PUT_OFF = word_list("spoken_of_repairs", "put_off")  # 'the FDP repair was postponed'
 # An earlier repair, as it was found.
 _HOLDS = frozenset(
-    ["holding", "intact", "sound", "solid", "whole", "had", "ago", "ruptured", "failed", "dehisced", "broken"]
+    [
+        "holding",
+        "intact",
+        "sound",
+        "solid",
+        "whole",
+        "had",
+        "ago",
+        "last",
+        "healed",
+        "ruptured",
+        "failed",
+        "dehisced",
+        "broken",
+    ]
 )
 _ARTICLES = frozenset(["the", "this", "his", "her", "our", "my", "of", "left", "right", "tendon", "single", "finished"])
 _NO_PLACE = frozenset(["procedure", "diagnosis", "indication", "previous", "admin", "consent"])

@@ -1,5 +1,7 @@
 """What was done to each tendon."""
 
+from itertools import pairwise
+
 from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
@@ -298,6 +300,8 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     while k >= scene.sentence.i and (k in named or scene.page.words[k] in _KIND_OF_REPAIR):
         k -= 1
     before = scene.words(max(scene.sentence.i, k), k + 1)
+    if ("from", "last") in pairwise(scene.words(mention.j, min(mention.j + 4, scene.sentence.j))):
+        return True  # 'the FDS repair from last month was healed'
     noun = scene.page.words[mention.i] in ("repair", "repairs")
     opens = mention.i <= scene.sentence.i + 1
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
