@@ -54,3 +54,8 @@ def test_repairs_that_slid_cleanly_say_nothing_of_their_ends() -> None:
 def test_a_partial_cut_stitched_peripherally_has_no_core() -> None:
     note = "FDP of the middle finger, half through, stitched peripherally with 6-0 nylon running only."
     assert told(note, "size", "peripheral_size") == {"middle FDP": {"peripheral_size": "6-0"}}
+
+
+def test_a_note_whose_first_deed_is_left_out_is_read() -> None:
+    note = "All were repaired but not the thumb FPL, which was left alone."
+    assert "size" not in told(note).get("thumb FPL", {})

@@ -60,8 +60,10 @@ def lay_the_rest(desk: Desk, scene: Scene, gone: Count) -> None:
     for target in (t for t in targets if not fingers or t.digit in fingers):
         before = _strands_before(desk, target)
         if before > number > 0:
+            laid = len(desk.findings)
             desk.tendon(scene, target, "strands", before - number, [(i, j)], _RULE, _REASON)
-            desk.findings[-1].addendum = True  # it replaces the count told before
+            for finding in desk.findings[laid:]:
+                finding.addendum = True  # it replaces the count told before
 
 
 def _strands_before(desk: Desk, target: Target) -> int:

@@ -67,8 +67,10 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets
             for target in respective(scene, i, [c[1] for c in counts], targets):
+                laid = len(desk.findings)
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
-                desk.findings[-1].addendum = desk.findings[-1].addendum or _sums_up(desk, scene, target, count, i)
+                for finding in desk.findings[laid:]:  # none where the sentence leaves the tendon out
+                    finding.addendum = finding.addendum or _sums_up(desk, scene, target, count, i)
     if whole:
         desk.strands_at = scene.sentence.j
     return whole

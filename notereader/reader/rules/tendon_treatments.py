@@ -410,8 +410,10 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             continue  # 'its frayed edge was smoothed and the slip was not sutured'
         if value == "left" and _ticked(scene, mention):
             desk.withdraw(target, ("treatment",), scene.sentence.i)  # 'REPAIR FDS' heads the form's boxes
+        laid = len(desk.findings)
         desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
-        desk.findings[-1].carried = target not in named
+        for finding in desk.findings[laid:]:  # none where the sentence leaves the tendon out
+            finding.carried = target not in named
         if target not in named and value in ("left", "trimmed", "excised"):
             desk.treatments.pop(target)
             if known is not None:
