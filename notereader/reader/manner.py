@@ -126,10 +126,10 @@ def _reached_only(page: Page, group: Group, sentence: Sentence) -> bool:
     lead = [w for w in words[max(sentence.i, k - 3) : k] if w not in _OF_IT - {"to"}]
     if words[k] not in _REACH or lead[-1:] not in (["to"], ["for"]):
         return False
-    k = next_k = group.j + (words[group.j : group.j + 1] in (["stump"], ["ends"], ["end"], ["stumps"]))
+    k = behind = group.j + (words[group.j : group.j + 1] in (["stump"], ["ends"], ["end"], ["stumps"]))
     while k < sentence.j and words[k] in _THEN:
         k += 1
-    return next_k < k < sentence.j and (words[k].endswith("ed") or words[k] in _SEWN)
+    return behind < k < sentence.j and (words[k].endswith("ed") or words[k] in _SEWN)
 
 
 _OF_IT = frozenset(

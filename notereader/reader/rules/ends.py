@@ -113,8 +113,6 @@ _RUNS = word_list("quality", "run_forms") | word_list("quality", "glide_forms")
 def _negated_quality(scene: Scene, mention: Mention) -> bool:
     if _asked_and_denied(scene, mention):
         return True
-    if scene.words(mention.i, mention.j) == ["good", "quality"] and scene.word_before(mention.i) == "but":
-        return True  # 'the stump was swollen but good quality'
     if scene.page.words[mention.i] == "cleanly" and scene.word_before(mention.i) in _RUNS:
         return True  # 'the repairs slid cleanly'
     lead = scene.words(scene.part(mention.i)[0], mention.i)

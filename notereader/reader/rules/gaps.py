@@ -8,6 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
 from notereader.reader.rules.gap_doubts import half_denied
+from notereader.reader.rules.other_days import OLD
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -36,7 +37,7 @@ _PARTED = frozenset(
 _SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
 _OLD_REPAIR = frozenset(
     (old, repair)
-    for old in ("old", "previous", "earlier", "prior", "original", "former")
+    for old in OLD
     for repair in ("repair", "repairs", "suture", "sutures", "tenorrhaphy", "join", "stitch", "stitches")
 )
 _WIDEST = 6.0  # mm; what opens by more is no gap of a repair

@@ -116,9 +116,8 @@ def _without(scene: Scene, group: Group) -> bool:
     """Tell whether 'none' or 'left out' stands right behind a finger or tendon that begins a part of the sentence."""
     k = group.j + (scene.next_word(group.j) in (":", "-", "="))
     closes = scene.next_word(k + 1) in ("", ",", ".", ";") or group.i == scene.sentence.i
-    left_out = (scene.next_word(k) in ("none", "nil", "omitted", "lacking") and closes) or scene.words(
-        k, k + 2
-    ) in _LEFT_OUT
+    none = scene.next_word(k) in ("none", "nil", "omitted", "lacking")
+    left_out = (none and closes) or scene.words(k, k + 2) in _LEFT_OUT
     begins = group.i == scene.sentence.i or scene.word_before(group.i) in _BEGINS
     return left_out and begins and scene.told(k)
 

@@ -201,9 +201,13 @@ def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
     return nerve and round_it and not tendon
 
 
+_ONLY_BEHIND = -1  # words that a denial before the suture may stand from it: none
+
+
 def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
-    if any(m.j <= spot.i and spot.i - m.j <= 5 for m in scene.of("gap", "glide")):
-        return False  # 'no gap before or after the epitendinous suture'
+    first = scene.part(spot.i)[0]
+    if any(first <= m.i and m.j <= spot.i and spot.i - m.j <= 5 for m in scene.of("gap", "glide")):
+        return scene.negated(spot.i, spot.j, _ONLY_BEHIND)  # 'no gap before or after the epitendinous suture'
     before = scene.words(scene.part(spot.i)[0], spot.i)
     led = scene.words(max(scene.sentence.i, spot.i - 12), spot.i)
     led = led[led.index(":") + 1 :] if ":" in led else led

@@ -6,6 +6,7 @@ Whoever says how a repair lies, moves or holds says that there is one. This yiel
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
+from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.scene import Scene, group_targets
 from notereader.reader.settling import SPOKEN_OF
 from notereader.vocabulary.wordlists import word_list
@@ -14,25 +15,10 @@ _REPAIR = word_list("spoken_of_repairs", "repair")  # 'the FDP repair'
 _SEWN = word_list("spoken_of_repairs", "sewn")  # 'the repaired FDP'
 _OTHER = word_list("spoken_of_repairs", "other")  # 'the earlier FDP repair', 'for FDP repair', 'no FDP repair'
 PUT_OFF = word_list("spoken_of_repairs", "put_off")  # 'the FDP repair was postponed'
-# An earlier repair, as it was found.
-_HOLDS = frozenset(
-    [
-        "holding",
-        "intact",
-        "sound",
-        "solid",
-        "whole",
-        "had",
-        "ago",
-        "last",
-        "healed",
-        "ruptured",
-        "failed",
-        "dehisced",
-        "broken",
-    ]
-)
+_FOUND_WHOLE = frozenset(["intact", "sound", "solid", "whole"])  # an earlier repair, as it was found
+_REASON = "the note speaks of a repair and tells nothing of how it was done"
 _ARTICLES = frozenset(["the", "this", "his", "her", "our", "my", "of", "left", "right", "tendon", "single", "finished"])
+_THE = frozenset(["the", "a", "newly", "now", "his", "her"])
 _NO_PLACE = frozenset(["procedure", "diagnosis", "indication", "previous", "admin", "consent"])
 _SUTURED = ("nerve", "anynerve", "structure", "sided", "bundle", "anyartery", "pulley", "pulleys")
 
@@ -40,7 +26,7 @@ _SUTURED = ("nerve", "anynerve", "structure", "sided", "bundle", "anyartery", "p
 @needs(words=_REPAIR | _SEWN)
 def spoken_of_repairs(desk: Desk, scene: Scene) -> None:
     """Lay down as repaired each tendon whose repair is spoken of, where nothing else tells what was done to it."""
-    if scene.sentence.section in _NO_PLACE or (_REPAIR | _SEWN).isdisjoint(scene.said):
+    if scene.sentence.section in _NO_PLACE:
         return
     for group in scene.setting.groups:
         span = None if group.reference or group.excepted else _spoken_of(scene, group)
@@ -48,7 +34,7 @@ def spoken_of_repairs(desk: Desk, scene: Scene) -> None:
             continue
         for target in _whose(desk, scene, group):
             if target not in desk.treatments and desk.extents.get(target) != "intact":
-                desk.tendon(scene, target, "treatment", "repaired", [span], SPOKEN_OF)
+                desk.tendon(scene, target, "treatment", "repaired", [span], SPOKEN_OF, _REASON)
 
 
 def _spoken_of(scene: Scene, group: Group) -> tuple[int, int] | None:
@@ -62,19 +48,15 @@ def _spoken_of(scene: Scene, group: Group) -> tuple[int, int] | None:
         begin -= 1
     if not _OTHER.isdisjoint(words[max(first, begin - 2) : group.i]):
         return None
-    own = scene.words(group.i, group.j)
-    if any(own[n : n + 1] and own[n] in _REPAIR and "of" in own[n:] for n in (0, 1, 2)):
-        return (group.i, group.j)  # 'the repair of the small FDP'
+    inside = scene.words(group.i, group.i + 2)
+    if not _REPAIR.isdisjoint(inside) and "of" in scene.words(group.i, group.j):
+        return group.i, group.j  # 'the repair of the small FDP'
     if scene.next_word(group.j) in _REPAIR:
-        behind = scene.words(group.j + 1, group.j + 6)
-        return None if not _HOLDS.isdisjoint(behind) else (group.i, group.j + 1)
-    led = words[begin - 1] if begin > first else ""
-    if led in _SEWN and begin < group.i and group.tendons:
-        return None  # 'repaired the FDP' is a deed, and told as one
-    if led in _SEWN and group.tendons and words[begin - 2] in ("the", "a", "newly", "now", "his", "her"):
-        return begin - 1, group.j
-    if led in _REPAIR and "of" in words[begin : group.i] and _OTHER.isdisjoint(words[max(first, begin - 3) : begin]):
-        return begin - 1, group.j
+        other = of_another_day(scene, group.i, group.j + 1)
+        whole = not _FOUND_WHOLE.isdisjoint(scene.words(group.j + 1, min(group.j + 6, scene.sentence.j)))
+        return None if other or whole else (group.i, group.j + 1)  # 'the FDP repair ran freely'
+    if begin - 1 > first and words[begin - 1] in _SEWN and words[begin - 2] in _THE and group.tendons:
+        return begin - 1, group.j  # 'over the repaired FDP'; 'repaired the FDP' is a deed, and told as one
     return None
 
 

@@ -1,7 +1,5 @@
 """What was done to each tendon."""
 
-from itertools import pairwise
-
 from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
@@ -10,6 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.grafts import grafted_with
+from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
@@ -300,18 +299,15 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     while k >= scene.sentence.i and (k in named or scene.page.words[k] in _KIND_OF_REPAIR):
         k -= 1
     before = scene.words(max(scene.sentence.i, k), k + 1)
-    if ("from", "last") in pairwise(scene.words(mention.j, min(mention.j + 4, scene.sentence.j))):
-        return True  # 'the FDS repair from last month was healed'
     noun = scene.page.words[mention.i] in ("repair", "repairs")
     opens = mention.i <= scene.sentence.i + 1
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
     if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, reach)):
         return True  # 'FDP repair of the ring finger was postponed', 'Repair of the FDS, both slips cut, was declined'
-    return before in (["no"], ["without"]) or (noun and before != [] and before[0] in _NOT_TODAY)
+    return before in (["no"], ["without"]) or (noun and of_another_day(scene, k + 1, mention.j))
 
 
 _KIND_OF_REPAIR = frozenset(["tendon", "flexor", "direct", "primary"])
-_NOT_TODAY = frozenset(["earlier", "previous", "prior", "old", "former"])
 
 
 def _sewn_otherwise(scene: Scene, mention: Mention) -> bool:
