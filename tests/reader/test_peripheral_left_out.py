@@ -184,3 +184,23 @@ def test_the_others_were_left_without_one(words: str) -> None:
     ) + words
     found = each(note, "peripheral")
     assert found == {"thumb FPL": "present", "index FDS": "absent", "middle FDS": "absent", "FCR": "absent"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "no gap; the peripheral suture was omitted.",
+        "no gap and the peripheral suture was omitted.",
+        "it ran freely, epitendinous lacking.",
+        "no gap, epitendinous suture left out.",
+    ],
+)
+def test_a_result_before_it_does_not_hide_that_it_was_left_out(words: str) -> None:
+    assert each(f"Index FDP completely divided, sutured with 3-0 nylon; {words}", "peripheral") == {
+        "index FDP": "absent"
+    }
+
+
+def test_no_gap_beside_the_suture_denies_the_gap_alone() -> None:
+    note = "Index FDP sutured with 3-0 nylon; no gap before or after the epitendinous suture."
+    assert each(note, "peripheral") == {"index FDP": "present"}

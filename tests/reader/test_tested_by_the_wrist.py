@@ -15,6 +15,8 @@ SEWN = "Ring finger. FDP completely divided and repaired with a four-strand cruc
         "Tenodesis gave a full curl, and the tendon ran without catching.",
         "On wrist tenodesis the tip bent and straightened, no gap.",
         "On pulling the finger through its passive range there was no catching.",
+        "Pulling the finger through its range, no gap was seen.",
+        "I let the wrist flex and extend on the table and saw no gap.",
     ],
 )
 def test_the_wrist_moves_the_finger(words: str) -> None:
@@ -27,6 +29,7 @@ def test_the_wrist_moves_the_finger(words: str) -> None:
         "It came together without gapping, with the wrist flexed a little.",
         "No gap was seen with the DIP flexed.",
         "Dorsal slab with the wrist in 20 degrees of flexion. No gap.",
+        "Tension was set by tenodesis of the wrist so that the fingertip lay right.",
     ],
 )
 def test_how_the_wrist_lay_is_no_test(words: str) -> None:
@@ -42,3 +45,14 @@ def test_how_the_wrist_lay_is_no_test(words: str) -> None:
 )
 def test_what_is_to_be_spared_is_no_test(words: str) -> None:
     assert each(SEWN + words, "test") == {"ring FDP": "traction"}
+
+
+@pytest.mark.parametrize(
+    ("words", "value"),
+    [
+        ("The patient bent it with the wrist back. No gap.", "active"),
+        ("Pulling on the tendon at the wrist, no gap.", "traction"),
+    ],
+)
+def test_who_bends_or_pulls_beside_the_wrist_decides(words: str, value: str) -> None:
+    assert each(SEWN + words, "test") == {"ring FDP": value}

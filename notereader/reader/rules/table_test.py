@@ -169,15 +169,8 @@ def _moves_joint(scene: Scene, k: int) -> bool:
         return False  # 'The finger was opened in a zigzag', 'in that finger I opened A3'
     if _MOVED_PARTS.isdisjoint(near) or not _PATIENTS.isdisjoint(near):
         return False
-    lead = scene.words(max(scene.sentence.i, k - 3), k)
-    passive_voice = not {"was", "were"}.isdisjoint(lead)
-    held = scene.page.words[k] in _HELD  # 'with the wrist flexed a little' tells how it lay
-    led = lead[-1:] in (["on"], ["by"]) or (lead[-1:] != [] and lead[-1] in _MOVED_PARTS and "with" in lead)
-    led = led and not held
-    return passive_voice or led or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
-
-
-_HELD = frozenset(["flexed", "extended", "bent", "straightened", "dorsiflexed", "stretched"])
+    passive_voice = not {"was", "were"}.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k))
+    return passive_voice or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
 
 
 # --- whose
