@@ -1,7 +1,7 @@
 """Tendons listed line by line under a line that says how far they were cut."""
 
 import pytest
-from reader_sentences import each
+from reader_sentences import each, quote_of
 
 WRIST = {"FCR": "complete", "FCU": "complete", "PL": "complete"}
 FLEXORS = {f"{digit} FDS": "complete" for digit in ("index", "middle", "ring", "small")}
@@ -30,3 +30,8 @@ def test_a_blank_line_ends_the_list() -> None:
 def test_four_reaches_only_its_own_tendon() -> None:
     note = "Divided completely:\n   FCR\n   all four FDS\n   FDP to index and middle\n"
     assert each(note, "extent") == {"FCR": "complete", **FLEXORS, "index FDP": "complete", "middle FDP": "complete"}
+
+
+def test_an_item_is_proved_by_its_name_and_by_the_head_of_its_list() -> None:
+    note = "Divided completely -\n   FCR, PL\n   FDP to index and middle\n"
+    assert quote_of(note, "index FDP", "extent") == "FDP to index and middle ... Divided completely"

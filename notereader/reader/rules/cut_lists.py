@@ -16,8 +16,9 @@ def listed_below(desk: Desk, scene: Scene) -> None:
     if head is None:
         return
     for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
+        proof = [(group.i, group.j), (head.i, head.j)]  # the name, and what its list says
         for target in group_targets(scene, group):
-            desk.tendon(scene, target, "extent", head.value, [(group.i, group.j)], f"extent {head.value}")
+            desk.tendon(scene, target, "extent", head.value, proof, f"extent {head.value}")
 
 
 def _head_of(desk: Desk, scene: Scene) -> Mention | None:
