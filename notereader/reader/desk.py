@@ -334,14 +334,9 @@ _COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
 
 def _counted(scene: Scene, group: Group) -> list[Target]:
     """'All three FDP were cut', 'each profundus was sewn' before any is named by finger: of the note's fingers."""
-    before = scene.words(max(scene.sentence.i, group.i - 2), group.i + 1)
-    fingers = [d for d in scene.every_digit if d != "thumb"]
-    counted = next((_COUNTS[w] for w in before if w in _COUNTS), 0)
-    if not counted and len(fingers) > 1 and not {"each", "every"}.isdisjoint(before):
-        counted = len(fingers)
-    if group.digits or counted != len(fingers) or len(group.tendons) != 1:
+    if group.digits or len(group.tendons) != 1:
         return []  # 'both FDP and FDS' are two of one finger
-    return [Target(d, t) for d in fingers for t in group.tendons if t in ("FDP", "FDS")]
+    return [Target(d, t) for d in _fingers_meant(scene, group) for t in group.tendons if t in ("FDP", "FDS")]
 
 
 def _shared_tendon(scene: Scene, finger: Group) -> Group | None:
@@ -362,7 +357,12 @@ def _fingers_meant(scene: Scene, group: Group) -> tuple[str, ...]:
     words = scene.words(max(scene.sentence.i, group.i - 2), group.j)
     counted = next((_COUNTS[w] for w in words if w in _COUNTS), 0)
     fingers = tuple(d for d in scene.every_digit if d != "thumb")
-    return fingers if len(fingers) == counted or (not counted and len(fingers) > 1 and "each" in words) else ()
+    return (
+        fingers if len(fingers) == counted or (not counted and len(fingers) > 1 and not _EACH.isdisjoint(words)) else ()
+    )
+
+
+_EACH = frozenset(["each", "every"])
 
 
 def _of_repairs(scene: Scene, group: Group) -> bool:

@@ -5,11 +5,11 @@ fingers by name they are those of every one of them.
 """
 
 from notereader.reader.groups import Group
+from notereader.reader.measures import count_of
 from notereader.reader.page import Mention, Page, Sentence
 
 _NOUNS = frozenset(["tendons", "flexors"])
 _OTHERS = frozenset(["of", "these", "those", "partial", "partially", "wrist", "extensor", "extensors"])
-_COUNTS = {"both": 2, "two": 2, "three": 3, "3": 3, "four": 4, "4": 4}
 
 
 def spread_over_fingers(
@@ -48,7 +48,9 @@ def _collects_fingers(group: Group) -> bool:
 
 def _counted(page: Page, sentence: Sentence, group: Group, seen: tuple[str, ...]) -> tuple[str, ...]:
     """Return the fingers of 'both fingers' or 'all three': those of the note, where it names as many."""
-    count = next((_COUNTS[w] for w in page.words[max(sentence.i, group.i - 2) : group.j] if w in _COUNTS), len(seen))
+    words = page.words[max(sentence.i, group.i - 2) : group.j]
+    counts = [2 if word == "both" else count_of(word) for word in words]
+    count = next((n for n in counts if n > 1), len(seen))
     return seen if count == len(seen) else ()
 
 
