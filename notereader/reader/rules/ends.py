@@ -127,7 +127,8 @@ def _negated_quality(scene: Scene, mention: Mention) -> bool:
         return True  # 'the ends were torn off the bone' tells how, not what they looked like
     if _tore_cleanly(scene, mention):
         return True
-    return scene.negated(mention.i, mention.j, 3) or (
+    answered = scene.arrow(mention.i - 1)  # 'Ends attenuated? no -> clean'
+    return (not answered and scene.negated(mention.i, mention.j, 3)) or (
         mention.value == "clean" and scene.word_before(mention.i) in ("washed", "to", "until")
     )
 
