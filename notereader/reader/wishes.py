@@ -8,12 +8,12 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from notereader.reader.page import Break, Mention, Page, Sentence, within
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _WANTED = word_list("wishes", "wanted")  # 'the six strands planned', 'the recommended 10 mm'
-_AIMS = frozenset(tuple(words.split()) for words in word_list("wishes", "aims"))  # 'aiming for six strands'
+_AIMS = phrases_by_first_word("wishes", "aims")  # 'aiming for six strands'
 _TARGETS = word_list("wishes", "targets")  # 'target: 10 mm'
-_MODALS = frozenset(tuple(words.split()) for words in word_list("wishes", "modals"))  # 'there should be no gap'
+_MODALS = phrases_by_first_word("wishes", "modals")  # 'there should be no gap'
 _MEANT = word_list("wishes", "meant")  # 'should be placed': the one that should be stands before it
 _REMARKS = word_list("wishes", "remarks")  # 'it should be noted that ...'
 _TRIED = word_list("wishes", "tried")
@@ -33,16 +33,7 @@ _QUALITY = frozenset(
 )
 _NOUN = 8  # words of a noun with what describes it
 _SEEMED = frozenset(["looked", "seemed", "appeared"])
-_ASKED = (
-    _WANTED
-    | _TARGETS
-    | _TRIED
-    | _READIED
-    | _INTENDED
-    | _SEEMED
-    | _ANYBODY
-    | frozenset(first for first, *_ in (*_AIMS, *_MODALS))
-)
+_ASKED = _WANTED | _TARGETS | _TRIED | _READIED | _INTENDED | _SEEMED | _ANYBODY | _AIMS.keys() | _MODALS.keys()
 
 
 def mark_wishes(page: Page, sentence: Sentence) -> None:
@@ -54,9 +45,9 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
         word = words[k]
         if word in _WANTED or (word in _TARGETS and k <= sentence.i + 1):
             _mark_wanted(page, sentence, k)
-        elif any(tuple(words[k : k + len(aim)]) == aim for aim in _AIMS):
+        elif word in _AIMS and any(words[k : k + len(aim)] == aim for aim in _AIMS[word]):
             page.mark(k, _aim_end(page, k + 1, sentence.j), "considered")
-        elif any(tuple(words[k : k + len(modal)]) == modal for modal in _MODALS):
+        elif word in _MODALS and any(words[k : k + len(modal)] == modal for modal in _MODALS[word]):
             _mark_modal(page, sentence, k)
         elif word in _INTENDED and words[k + 1 : k + 2] == ["to"] and not _carried_out(words[k + 2 : sentence.j]):
             verb = (

@@ -3,6 +3,7 @@
 A list is one string of words, or an array of strings where it holds phrases.
 """
 
+from collections.abc import Mapping
 from functools import cache
 
 from notereader.vocabulary.places import ResourceFault, resource_file
@@ -23,3 +24,13 @@ def word_list(table: str, name: str) -> frozenset[str]:
             f"words, or install again."
         )
     return frozenset(words.split())
+
+
+@cache
+def phrases_by_first_word(table: str, name: str) -> Mapping[str, list[list[str]]]:
+    """Return the phrases of one list, split into words, by their first word: most words begin none of them."""
+    found: dict[str, list[list[str]]] = {}
+    for phrase in sorted(word_list(table, name)):
+        words = phrase.split()
+        found.setdefault(words[0], []).append(words)
+    return found
