@@ -8,6 +8,7 @@ from notereader.reader.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
+from notereader.reader.rules.throughout import throughout
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -62,7 +63,8 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if _of_neighbour(scene, i):
         return []
     found = (
-        _in_finger(desk, scene, j)
+        throughout(desk, scene, i, j)
+        or _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
         or _of_the_kind(desk, scene, i)
         or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))

@@ -356,6 +356,7 @@ def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
     return word in wanted or (word in _HINDRANCE and "without" in scene.words(max(scene.sentence.i, n - 2), n))
 
 
+_AS_PLANNED = frozenset(["well", "smoothly", "easily", "nicely", "smooth", "beautifully"])
 _CAME = frozenset(["came", "come", "comes", "coming", "went", "goes"])
 
 
@@ -374,4 +375,6 @@ def _tendon_runs(scene: Scene, k: int) -> bool:
     named = named or any(0 <= k - m.j <= 1 for m in scene.of("tendon"))  # 'the ring finger FDP moved freely'
     if word in _MOVES and not _BODY.isdisjoint(around) and not named:
         return False
+    if "everything" in around and not _AS_PLANNED.isdisjoint(scene.words(k, min(last, k + 3))):
+        return False  # 'everything ran smoothly' tells of the operation
     return word not in _RUN_FORMS or _NO_TENDON.isdisjoint(around)

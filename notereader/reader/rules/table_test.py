@@ -337,6 +337,11 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     text = " ".join(words)
     if not _EXAM.isdisjoint(words) or _before_repair(words) or any(p in text for p in _EXAM_PHRASES):
         return False
+    if (
+        scene.words(mention.i, mention.j + 1)[:2] == ["pulled", "through"]
+        and scene.word_before(mention.i) in _BY_ITSELF
+    ):
+        return False  # 'the wrist was moved and everything pulled through'
     if words[mention.i - scene.sentence.i] == "i" and scene.word_before(mention.i) in ("when", "if", "as", "until"):
         return False
     if not _pulls_repair(desk, scene, mention, set(words)):
@@ -352,6 +357,9 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     elif scene.negated(mention.i, mention.j, 4):
         return {"tested", "test", "performed", "done"}.isdisjoint(words)
     return not any(p in text for p in _NOT_TESTED)
+
+
+_BY_ITSELF = frozenset(["everything", "it", "they", "tendons", "tendon", "all"])
 
 
 def _before_repair(words: list[str]) -> bool:
