@@ -328,9 +328,11 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
     if scene.sentence.section in ("diagnosis", "procedure", "findings", "narrative") and len(named) < 2 and digits:
         lead = scene.words(max(scene.sentence.i, group.i - 3), group.i)
         of_both = "both" in lead and OF_ITS.issuperset(lead[lead.index("both") + 1 :])  # 'both of its tendons'
-        quantified = of_both or "both" in scene.words(group.i, group.j)
-        if quantified and len(digits) == 1 and digits[0] != "thumb":
-            return [Target(digits[0], "FDP"), Target(digits[0], "FDS")]
+        noun = scene.words(group.i, group.j)
+        all_flexors = {*lead[-1:], *noun[:1]} & {"all"} and not _FLEXORS.isdisjoint(noun)
+        quantified = of_both or "both" in noun or all_flexors
+        if quantified and "thumb" not in digits:
+            return [Target(digit, tendon) for digit in digits for tendon in ("FDP", "FDS")]
     return named if value != "intact" or len(named) > 1 else []
 
 
