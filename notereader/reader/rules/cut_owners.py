@@ -272,6 +272,7 @@ def _heads_line(scene: Scene) -> bool:
 
 
 _FLEXORS = frozenset(["flexor", "flexors"])
+_TENDONS = frozenset(["flexors", "tendons"])
 
 
 def _any_hurt(desk: Desk, scene: Scene, digits: tuple[str, ...]) -> bool:
@@ -330,8 +331,9 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
         of_both = "both" in lead and OF_ITS.issuperset(lead[lead.index("both") + 1 :])  # 'both of its tendons'
         noun = scene.words(group.i, group.j)
         all_flexors = {*lead[-1:], *noun[:1]} & {"all"} and not _FLEXORS.isdisjoint(noun)
-        quantified = of_both or "both" in noun or all_flexors
-        if quantified and "thumb" not in digits:
+        both = of_both or "both" in noun
+        of_each = all_flexors or (both and not _TENDONS.isdisjoint(noun))  # 'both flexors of index and middle'
+        if "thumb" not in digits and (of_each or (both and len(digits) == 1)):
             return [Target(digit, tendon) for digit in digits for tendon in ("FDP", "FDS")]
     return named if value != "intact" or len(named) > 1 else []
 
