@@ -81,7 +81,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
     if run:
         groups += _parse(page, run, quantifiers)
     groups += others_told(page, sentence, quantifiers, groups) or bare_quantifier(page, sentence, quantifiers, groups)
-    groups = [g for g in groups if not _of_the_tendons(page, g, groups)]
+    groups = [g for g in groups if not (_of_the_tendons(page, g, groups) or _of_both_fingers(page, g, groups))]
     for group in groups:
         mark_manner(page, group, sentence)
     _take_up(page, groups, mentions)
@@ -117,6 +117,13 @@ def _of_the_tendons(page: Page, group: Group, groups: list[Group]) -> bool:
     ):
         return False
     return any(g.tendons and 0 <= group.i - g.j <= 5 for g in groups)
+
+
+def _of_both_fingers(page: Page, group: Group, groups: list[Group]) -> bool:
+    """'In the index and middle fingers the FDP of each was cut': the quantifier takes up the fingers named before."""
+    if group.generic != "all" or group.j - group.i != 1 or page.words[group.i - 1] != "of":
+        return False
+    return any(g.tendons and g.j == group.i - 1 and len(g.digits) > 1 for g in groups)
 
 
 def _other_slip(page: Page, atoms: list[Mention], sentence: Sentence) -> list[Mention]:
@@ -220,6 +227,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     compares = "as" in words and ("as", "well") not in pairwise(words) and ("well", "as") not in pairwise(words)
     if compares or ("same", "as") in pairwise(words):
         return False  # 'middle profundus same as the index'
+    if ("none", ",") in pairwise(words):
+        return False  # 'Gap: FPL none, index 1 mm'
     if ("and", "repaired") in pairwise(words):
         return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):

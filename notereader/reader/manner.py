@@ -99,7 +99,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
     if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
         group.reference = True  # 'it was the middle finger, not the ring'
-    if before[-1:] == ["but"] and before[-2:-1] != [] and before[-2] in _BUT_AFTER and group.digits:
+    behaves = before[-2:-1] in (["gapped"], ["gap"]) and not _SAYS_AFTER.isdisjoint(page.words[group.j : group.j + 2])
+    if before[-1:] == ["but"] and before[-2:-1] != [] and before[-2] in _BUT_AFTER and group.digits and not behaves:
         group.excepted = True  # 'in all fingers but the index', 'both but the small FDP'
     all_of_them = not _EVERY.isdisjoint(page.words[sentence.i : group.i])
     if before[-1:] == ["but"] and group.digits and all_of_them and _alone_behind(page, group, sentence):
@@ -180,6 +181,7 @@ def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:
 
 
 _EVERY = frozenset(["each", "every", "all", "both", "none"])
+_SAYS_AFTER = word_list("bearing", "says_after")  # 'Neither gapped but the index caught'
 _BUT_AFTER = word_list("bearing", "but_after")
 _TOUCHED = frozenset(["touch", "touched", "touches", "touching", "reach", "reached", "reaches", "opposed"])
 _MATCHED = frozenset(["matched", "matches", "matching", "compared"])

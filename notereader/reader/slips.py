@@ -15,6 +15,7 @@ _OF_IT = frozenset(["fds", "superficialis", "sublimis", "superficial"])
 
 def settle_slips(page: Page) -> None:
     """Add the slips told as halves, or by their side alone, and drop the shares that such a half only seems to be."""
+    _settle_the_other(page)
     if not page.words or _SIDES.isdisjoint(page.words):
         return
     made: list[Mention] = []
@@ -32,6 +33,21 @@ def settle_slips(page: Page) -> None:
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
     page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _settle_the_other(page: Page) -> None:
+    """Add the slip of 'one slip was excised, the other sutured', told by what is left of two."""
+    made: list[Mention] = []
+    for one in [m for m in page.mentions if m.kind == "slip" and m.value == "one"]:
+        end = next((k for k in range(one.j, len(page.words)) if page.words[k] in (".", ";")), len(page.words))
+        at = next((k for k in range(one.j, end - 2) if page.words[k : k + 2] == ["the", "other"]), None)
+        if at is not None and page.words[at + 2] not in _NOUNS_OF_OTHERS:
+            made.append(Mention("slip", "other", at, at + 2))
+    if made:
+        page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+_NOUNS_OF_OTHERS = frozenset(["finger", "fingers", "hand", "tendon", "tendons", "end", "side", "slip", "digit", "stump"])
 
 
 def _with_that_slip(page: Page, sentence: Sentence, inside: list[Mention], made: list[Mention]) -> list[Mention]:

@@ -114,9 +114,21 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
         return False  # '... was repaired with 3-0 Ethibond and a running 6-0 Prolene'
     if not any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds):
         return False
+    if _besides_the_core(scene, deeds[-1].j, thread, found):
+        return False
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
     targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
     return bool(targets) and not any(desk.has_suture(t) for t in targets)
+
+
+def _besides_the_core(scene: Scene, i: int, thread: Thread, found: list[Anchor]) -> bool:
+    """'... was repaired with a two-strand Kessler and a running 6-0 Prolene': a thin thread, joined on to a core."""
+    cores = [a for a in found if a.role == CORE and i <= a.i and a.j <= thread.i]
+    patterns = [a for a in found if a.role == "pattern" and cores and cores[-1].j <= a.i <= thread.j + 1]
+    if not patterns or thread.size not in _THIN:
+        return False
+    between = scene.words(cores[-1].j, min(thread.i, patterns[0].i))
+    return not (_JOINS | {","}).isdisjoint(between)
 
 
 def _others_pattern(scene: Scene, thread: Thread, threads: list[Thread], found: list[Anchor]) -> bool:
