@@ -315,7 +315,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
-        fingers = [*own, *(Target(d, t) for t in deep for d in ("index", "middle", "ring", "small"))]
+        told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
+        fours = told if len(told) > 1 else ("index", "middle", "ring", "small")
+        fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
     if group.every and not group.digits:
         named = dict.fromkeys([*desk.named, *_spoken_of(desk, scene)])

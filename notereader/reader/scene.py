@@ -4,7 +4,7 @@ from bisect import bisect_left
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from notereader.reader.groups import Group, Setting, Target, resolve_pairs
+from notereader.reader.groups import DIGITS, Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 from notereader.reader.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
@@ -418,6 +418,8 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     joined = [subject]
     for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
         between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
+        if before.group is not None and before.group.four == _ALL_FOUR and between[:2] == ["x", "4"]:
+            between = between[2:]  # 'FDS x4, FDP ring'
         if any(before.j <= m.i < joined[-1].i or m.j == before.i for m in scene.of("extent")):
             break  # 'FDS ok both slips, UDN 100%'
         if not between and joined[-1].kind == "pulleys" and before.kind == "pulley":
@@ -498,8 +500,16 @@ def _is_object(scene: Scene, i: int, between: list[str]) -> bool:
 
 
 def group_targets(scene: Scene, group: Group) -> list[Target]:
-    """Return the targets of a named group; tendons without a digit take the digit named in the sentence or in focus."""
+    """Return the targets of a named group; tendons without a digit take the digit named in the sentence or in focus.
+
+    'All four FDS' and 'FDS x4' are those of the four fingers.
+    """
+    if group.four == _ALL_FOUR and not group.digits:
+        return resolve_pairs(group, DIGITS[1:])
     return resolve_pairs(group, digits_at(scene, group))
+
+
+_ALL_FOUR = 2
 
 
 def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) -> tuple[str, ...]:

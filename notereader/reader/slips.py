@@ -47,7 +47,9 @@ def _settle_the_other(page: Page) -> None:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
 
-_NOUNS_OF_OTHERS = frozenset(["finger", "fingers", "hand", "tendon", "tendons", "end", "side", "slip", "digit", "stump"])
+_NOUNS_OF_OTHERS = frozenset(
+    ["finger", "fingers", "hand", "tendon", "tendons", "end", "side", "slip", "digit", "stump"]
+)
 
 
 def _with_that_slip(page: Page, sentence: Sentence, inside: list[Mention], made: list[Mention]) -> list[Mention]:

@@ -333,6 +333,7 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
         all_flexors = {*lead[-1:], *noun[:1]} & {"all"} and not _FLEXORS.isdisjoint(noun)
         both = of_both or "both" in noun
         of_each = all_flexors or (both and not _TENDONS.isdisjoint(noun))  # 'both flexors of index and middle'
+        of_each = of_each or any(count_of(w) == 2 * len(digits) > 2 for w in {*lead[-1:], *noun})  # 'all six tendons'
         if "thumb" not in digits and (of_each or (both and len(digits) == 1)):
             return [Target(digit, tendon) for digit in digits for tendon in ("FDP", "FDS")]
     return named if value != "intact" or len(named) > 1 else []
