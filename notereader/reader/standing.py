@@ -34,6 +34,7 @@ _SECTIONS = {
     "label": "unfilled",
 }
 _BACK_REFERENCE = word_list("standing", "back_reference")
+_ANEW = word_list("standing", "anew")  # 'The repair had ruptured. It was repaired again with ...'
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BOUNDS = word_list("standing", "bounds")
 # How a general remark turns to what was done this time.
@@ -85,7 +86,8 @@ def standing(doc: Doc) -> Doc:
             continue
         history = _is_history(page, sentence, cues, year)
         if not history and was_history and sentence.block == history_block:
-            history = page.words[sentence.i] in _BACK_REFERENCE and not any(c.value == "resume" for c in cues)
+            resumed = any(c.value == "resume" for c in cues) or not _ANEW.isdisjoint(sentence.said)
+            history = page.words[sentence.i] in _BACK_REFERENCE and not resumed
         was_history, history_block = history, sentence.block
         aside = _history_aside(page, sentence, cues, year) if history else None
         if aside is not None:

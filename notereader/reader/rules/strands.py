@@ -115,13 +115,27 @@ def _sums_up(desk: Desk, scene: Scene, target: Target, count: int, i: int) -> bo
     before = desk.scene_before(scene)
     words = scene.words(before.sentence.i if before is not None else scene.sentence.i, scene.sentence.j)
     text = f" {' '.join(words)} "
+    if _totals(scene, i) and all(v < count for v in _told_counts(desk, target, count)):
+        return True
     drawn = _draws_the_sum(scene, i)
     added = not _ADDED_CORE.isdisjoint(words) or (drawn and _then_another(scene, i))
     if not added or not (drawn or any(f" {p} " in text for p in _SUMS_UP)):
         return False
-    entry = (target.digit, target.tendon, target.slip)
-    told = [f.value for f in desk.told_of("repairs", entry) if f.field == "strands" and f.value != count]
-    return not told or any(isinstance(v, int) and v and count % v == 0 and v < count for v in told)
+    told = _told_counts(desk, target, count)
+    return not told or any(v and count % v == 0 and v < count for v in told)
+
+
+def _told_counts(desk: Desk, target: Target, but: int) -> list[int]:
+    """Return the other strand counts told of a tendon so far."""
+    told = desk.told_of("repairs", (target.digit, target.tendon, target.slip))
+    return [f.value for f in told if f.field == "strands" and isinstance(f.value, int) and f.value != but]
+
+
+def _totals(scene: Scene, i: int) -> bool:
+    """'..., 2 strand, then a cruciate on top, 4 strand, total six strands': the count at word i is called the total."""
+    lead = scene.words(max(scene.sentence.i, i - 3), i)
+    wished = not all(scene.told(k) for k in range(scene.sentence.i, i))
+    return lead[-1:] == ["total"] or (lead[-2:] == ["total", "of"] and not wished)
 
 
 def _draws_the_sum(scene: Scene, i: int) -> bool:

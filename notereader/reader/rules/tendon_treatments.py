@@ -12,7 +12,7 @@ from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
-from notereader.reader.scene import Scene, group_targets, named_together
+from notereader.reader.scene import Scene, Subject, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
 
 _DEED_WORDS = word_list("tendons", "deed_words")
@@ -524,7 +524,7 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         ):
             return _by_slip(scene, mention, targets, group)
         return []
-    if subject is None:
+    if subject is None or (value == "repaired" and _its_suture(subject, mention)):
         return _treated_from_focus(desk, scene, mention, value)
     if group is None:
         return []
@@ -615,6 +615,12 @@ def _last_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if group is None or not (group.tendons or group.digits):
         return []
     return group_targets(scene, group) if group.tendons else list(scene.setting.focus)
+
+
+def _its_suture(subject: Subject, mention: Mention) -> bool:
+    """'It was repaired with a core suture': the suture behind the deed is of the tendon spoken of."""
+    role = subject.mention.value if subject.kind == "role" and subject.mention is not None else ""
+    return role in ("core", "peripheral") and subject.i >= mention.j
 
 
 def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
