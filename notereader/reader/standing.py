@@ -86,7 +86,7 @@ def standing(doc: Doc) -> Doc:
             continue
         history = _is_history(page, sentence, cues, year)
         if not history and was_history and sentence.block == history_block:
-            resumed = any(c.value == "resume" for c in cues) or not _ANEW.isdisjoint(sentence.said)
+            resumed = any(c.value == "resume" for c in cues) or _done_anew(page, sentence)
             history = page.words[sentence.i] in _BACK_REFERENCE and not resumed
         was_history, history_block = history, sentence.block
         aside = _history_aside(page, sentence, cues, year) if history else None
@@ -113,6 +113,11 @@ def standing(doc: Doc) -> Doc:
     _mark_asides(page)
     mark_hearsay(page)
     return doc
+
+
+def _done_anew(page: Page, sentence: Sentence) -> bool:
+    """'The repair had ruptured. It was repaired again', 'It was re-repaired': no longer of the repair before."""
+    return not _ANEW.isdisjoint(sentence.said) or ("re", "-") in pairwise(page.words[sentence.i : sentence.j])
 
 
 def _mark_asides(page: Page) -> None:

@@ -20,6 +20,7 @@ _TRIED = word_list("wishes", "tried")
 _FAILED = frozenset(tuple(words.split()) for words in word_list("wishes", "failed"))
 _AGAIN = word_list("wishes", "again")
 _INTENDED = word_list("wishes", "intended")  # 'I meant to add a running 6-0 but the needle broke'
+_STROVE = word_list("wishes", "strove")  # 'I tried to keep A2'
 _READIED = word_list("wishes", "readied")  # 'was opened for the epitendinous but not used'
 _ANYBODY = frozenset(["one", "surgeons", "people", "everybody", "everyone"])
 _TRIES = frozenset(["tries", "try", "aims", "aim", "likes", "like", "wants", "want", "strives", "keeps", "hopes"])
@@ -33,7 +34,9 @@ _QUALITY = frozenset(
 )
 _NOUN = 8  # words of a noun with what describes it
 _SEEMED = frozenset(["looked", "seemed", "appeared"])
-_ASKED = _WANTED | _TARGETS | _TRIED | _READIED | _INTENDED | _SEEMED | _ANYBODY | _AIMS.keys() | _MODALS.keys()
+_ASKED = (
+    _WANTED | _TARGETS | _TRIED | _STROVE | _READIED | _INTENDED | _SEEMED | _ANYBODY | _AIMS.keys() | _MODALS.keys()
+)
 
 
 def mark_wishes(page: Page, sentence: Sentence) -> None:
@@ -54,6 +57,8 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
                 m for m in range(k, sentence.j) if words[m] in ("was", "were")
             )  # 'the ends we meant to sew were torn'
             page.mark(k, min(_end(page, k, sentence.j), next(verb, sentence.j)), "plan")
+    if not _STROVE.isdisjoint(sentence.said):
+        _mark_striven(page, sentence)
     if words[sentence.i] in _ANYBODY and not _TRIES.isdisjoint(words[sentence.i + 1 : sentence.i + 4]):
         page.mark(sentence.i, _end(page, sentence.i, sentence.j), "teaching")
     if not _TRIED.isdisjoint(sentence.said):
@@ -174,6 +179,27 @@ def _tried_again(words: Sequence[str]) -> bool:
     return any(word in _AGAIN and before != "out" for before, word in pairwise(("", *words)))
 
 
+def _mark_attempt(page: Page, sentence: Sentence, k: int) -> None:
+    """Mark the noun, and what describes it, that word k says was tried and no more."""
+    words = page.words
+    begin = next((m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in _BEFORE_NOUN), sentence.i)
+    page.mark(begin, k + 1, "considered")
+
+
+_BEFORE_NOUN = _BOUNDS | {"then", "with"}
+
+
+def _mark_striven(page: Page, sentence: Sentence) -> None:
+    """'I tried to keep A2': what was striven for, of which nobody says that it came about."""
+    words = page.words
+    for k in range(sentence.i, sentence.j - 1):
+        if words[k] not in _STROVE or words[k + 1] != "to" or _carried_out(words[k + 2 : sentence.j]):
+            continue
+        end = next((m for m in range(k + 1, sentence.j) if words[m] in _BOUNDS), sentence.j)
+        if any(m.kind in _QUALITY for m in within(page.mentions, k + 3, end)):
+            page.mark(k, end, "considered")
+
+
 def _mark_tried(page: Page, sentence: Sentence) -> None:
     """'Locks of 3 mm were tried in the thumb FPL and tore out': up to where it is said to have failed."""
     words = page.words
@@ -183,6 +209,10 @@ def _mark_tried(page: Page, sentence: Sentence) -> None:
         failed = next(
             (m for m in range(k + 1, sentence.j) if any(tuple(words[m : m + len(f)]) == f for f in _FAILED)), None
         )
+        led = words[k + 1 + (words[k + 1 : k + 2] == [","]) :][:1]
+        if failed is None and led in (["but"], ["however"]) and words[k] in ("tried", "attempted"):
+            _mark_attempt(page, sentence, k)  # 'a peripheral suture was attempted but the tendon was too soft'
+            continue
         if failed is None or _tried_again(words[failed : sentence.j]):
             continue
         begin = next(

@@ -8,6 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
+from notereader.reader.rules.trimming import led_by_trimming
 from notereader.reader.scene import Scene, group_beside, group_targets
 from notereader.record.values import Interval
 from notereader.vocabulary.sutures import stitches
@@ -321,6 +322,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # '3 mm taken off each side'
     if scene.words(q.i - 2, q.i) == ["taken", "back"] and "needle" not in scene.said:
         return False  # 'the ends were mashed and were taken back 3 mm'
+    if led_by_trimming(scene, q):
+        return False
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
     opened = [m for m in scene.of("opened") if m.j <= q.i and q.i - m.j <= 4]

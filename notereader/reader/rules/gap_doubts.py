@@ -40,6 +40,59 @@ def half_denied(scene: Scene, mention: Mention) -> bool:
     return save and not any((g.digits or g.tendons) and 0 < g.i - k <= _NAMED_NEXT for g in scene.setting.groups)
 
 
+def not_told(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a gap is named only as what was or was not looked for, aimed at, avoided or left in doubt.
+
+    'I did not test for gapping', 'no gap of more than 1 mm', 'no gap was the aim', 'gapping cannot be excluded'.
+    """
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 4), mention.i) if w not in ("a", "any", "the")]
+    behind = scene.words(mention.j, min(mention.j + 4, scene.sentence.j))
+    sought = (
+        lead[-1:] == ["for"]
+        and not _LOOKING.isdisjoint(lead)
+        and not _DENIED.isdisjoint(scene.words(*_before(scene, mention)))
+    )
+    shunned = lead[-1:] != [] and (lead[-1] in _AVOIDING or lead[-2:] in _AVOIDING_IN_TWO)
+    bounded = any(tuple(behind[: len(words)]) == words for words in _AT_MOST)
+    wanted = behind[:1] in (["was"], ["is"], ["being"]) and not _AIMS.isdisjoint(behind[1:])
+    doubted = not _DENIED.isdisjoint(behind) and not _RULED_OUT.isdisjoint(behind)
+    return sought or shunned or bounded or wanted or doubted
+
+
+def _before(scene: Scene, mention: Mention) -> tuple[int, int]:
+    return max(scene.sentence.i, mention.i - _NEAR), mention.i
+
+
+_NEAR = 7  # words
+_LOOKING = word_list("quality", "looking")
+_DENIED = frozenset(["not", "never", "n't", "cannot", "nor", "without", "no"])
+_AVOIDING = word_list("quality", "avoiding")
+_AVOIDING_IN_TWO = (["protect", "against"], ["guard", "against"], ["risk", "of"], ["danger", "of"], ["fear", "of"])
+_AT_MOST = frozenset(
+    [("of", "more", "than"), ("more", "than"), ("greater", "than"), ("larger", "than"), ("wider", "than"), ("over",)]
+)
+_AIMS = frozenset(["aim", "goal", "hope", "intention", "target", "objective", "idea"])
+_RULED_OUT = frozenset(["excluded", "ruled", "exclude"])
+
+
+def then_seen(scene: Scene, mention: Mention) -> Quantity | None:
+    """'No gap at rest, but 1 mm on full extension': the width that the same repair showed after all, or None."""
+    last = next((g.i for g in scene.setting.groups if g.i >= mention.j and (g.digits or g.tendons)), scene.sentence.j)
+    words = scene.words(mention.j, min(last, mention.j + _FAR))
+    at = next((k for k, word in enumerate(words, mention.j) if word in _TURNS), None)
+    if at is None or not _AT_EASE.intersection(scene.words(mention.j, at)):
+        return None
+    return next((q for q in scene.quantities if at < q.i < min(last, at + _NAMED_NEXT) and _is_width(q)), None)
+
+
+_TURNS = frozenset(["but", "however", "though", "yet", ";"])
+_AT_EASE = frozenset(["rest", "flexion", "neutral", "relaxed", "first", "flexed"])
+
+
+def _is_width(q: Quantity) -> bool:
+    return q.unit == "mm" and q.high is not None and 0 < q.high <= _WIDEST
+
+
 def _one_side_only(scene: Scene, mention: Mention) -> bool:
     """'No gap on the palmar side; dorsally 1 mm'."""
     behind = scene.words(mention.j, mention.j + 4)
@@ -68,5 +121,4 @@ def gap_owned_up(desk: Desk, scene: Scene) -> None:
 
 
 def _owned_up(scene: Scene, q: Quantity, mention: Mention) -> bool:
-    width = q.unit == "mm" and q.high is not None and 0 < q.high <= _WIDEST
-    return width and 0 < q.i - mention.j <= _FAR and scene.told(q.i)
+    return _is_width(q) and 0 < q.i - mention.j <= _FAR and scene.told(q.i)

@@ -7,7 +7,7 @@ from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
-from notereader.reader.rules.gap_doubts import half_denied
+from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
 from notereader.reader.rules.other_days import OLD
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
@@ -121,6 +121,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             _lay_answer(desk, scene, told)
         if label:
             continue
+        if not_told(scene, mention):
+            continue
         value = mention.value
         word = " ".join(scene.words(mention.i, mention.j))
         if scene.next_word(mention.j) in _TESTING or scene.words(mention.j, mention.j + 2) == ["was", "tested"]:
@@ -163,6 +165,10 @@ def gap(desk: Desk, scene: Scene) -> None:
         if value == "none" and half_denied(scene, mention):
             continue
         targets = behaving(desk, scene, mention.i, mention.j)
+        after_all = then_seen(scene, mention) if value == "none" else None
+        if after_all is not None:
+            _lay_answer(desk, scene, Answer(targets, True, after_all.i, after_all.j, after_all))
+            continue
         if (
             value == "none"
             and {"looked", "assessed", "tested", "checked", "examined", "sought"}

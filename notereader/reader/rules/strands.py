@@ -62,7 +62,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if gone is not None and not counts:
         lay_the_rest(desk, scene, gone)
     for count, i, j in counts:
-        if not scene.negated(i, j, 3) and count <= 16 and not _added_on(scene, i):
+        if not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
             targets, doubts = suture_owners(desk, scene, i, j)
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets
@@ -79,6 +79,12 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
 def _added_on(scene: Scene, i: int) -> bool:
     """'It parted, so I put in another two strands': how many were added, not how many cross the repair."""
     return scene.word_before(i) in ("another", "further")
+
+
+def _at_most(scene: Scene, i: int) -> bool:
+    """'Up to six strands': no count, and more than was perhaps placed."""
+    lead = scene.words(max(scene.sentence.i, i - 3), i)
+    return lead[-2:] == ["up", "to"] or lead[-2:] == ["at", "most"] or lead == ["no", "more", "than"]
 
 
 def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
@@ -239,7 +245,8 @@ def _ends_range(page: Page, k: int) -> bool:
     if k < 2 or _count_at(page, k - 2) is None:
         return False
     tight = page.breaks[k - 1] == page.breaks[k] == Break.NONE
-    return page.words[k - 1] in ("to", "or") or (page.words[k - 1] in ("-", "/") and tight)
+    between = page.words[k - 1] == "and" and page.words[k - 3 : k - 2] == ["between"]  # 'between four and six'
+    return between or page.words[k - 1] in ("to", "or") or (page.words[k - 1] in ("-", "/") and tight)
 
 
 def _count_at(page: Page, k: int) -> int | None:

@@ -160,12 +160,26 @@ def _distance(m: Mention, q: Quantity) -> int:
 def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
     """Tell whether verb and length stand in one clause; a comma may part them, a semicolon or a 'but' may not."""
     first, last = scene.part(q.i)
-    taken = any(first <= b.i < last and scene.page.words[b.j - 1] not in _STUMP_NAMES for b in scene.of("bite"))
+    bites = [b for b in scene.of("bite") if first <= b.i < last and scene.words(b.i, b.j) not in _SIDES]
+    taken = any(scene.page.words[b.j - 1] not in _STUMP_NAMES for b in bites)
     if not first <= m.i < last and taken and "end" not in scene.words(first, last):
         return False  # '10 mm purchase on both sides, ends trimmed'
     i, j = (m.j, q.i) if m.i < q.i else (q.j, m.i)
     # 'I cut out the core, took fresh bites of 10 mm from each end'
     return {";", "but", "then", "bite", "bites"}.isdisjoint(scene.words(i, j))
+
+
+_SIDES = (["each", "side"], ["either", "side"], ["both", "sides"], ["each", "end"], ["either", "end"], ["both", "ends"])
+_TAKERS = ("bite", "stitch", "strandword", "material", "role", "hold", "lockword")
+
+
+def led_by_trimming(scene: Scene, q: Quantity) -> bool:
+    """'Debrided back to healthy tendon, about 2 mm each side': how much was trimmed, not how much the core holds."""
+    verbs = [m for m in scene.of("restored") if m.value == "trimmed" and m.j <= q.i and scene.told(m.i)]
+    if not verbs:
+        return False
+    takers = [m for m in scene.of(*_TAKERS) if verbs[-1].j <= m.i < q.j + 3 and scene.words(m.i, m.j) not in _SIDES]
+    return not takers and scene.words(q.j, q.j + 2) in _SIDES
 
 
 def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:

@@ -1,0 +1,184 @@
+"""Plain sentences of everyday notes, each of a class that was once read wrongly."""
+
+import pytest
+from reader_sentences import each
+
+RING = "Left ring finger. FDP and FDS completely divided in zone II. "
+THUMB = "Right thumb and index. FPL and index FDP repaired with four strands of 3-0 Ethibond. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "One slip of FDS was excised, the other sutured with a 4-0 figure of eight.",
+        "One FDS slip was resected and the other repaired with 4-0 Prolene.",
+    ],
+)
+def test_the_other_slip_is_no_other_tendon(text: str) -> None:
+    assert "ring FDP" not in each(RING + text, "size")
+    assert "ring FDP" not in each(RING + text, "treatment")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FPL gap none, index FDP 1 mm gap.",
+        "Gap: FPL none, index 1 mm.",
+        "No gap thumb, index 1 mm gap.",
+    ],
+)
+def test_none_answers_for_the_one_before(text: str) -> None:
+    assert each(THUMB + text, "gap") == {"thumb FPL": "none", "index FDP": "seen"}
+
+
+def test_but_leads_to_a_clause() -> None:
+    text = THUMB + "Neither gapped but the index caught at A2."
+    assert each(text, "gap") == {"thumb FPL": "none", "index FDP": "none"}
+    assert each(text, "glide") == {"index FDP": "catching"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FDP repaired with 2-strand Kessler and running 6-0 Prolene.",
+        "FDP repaired with two-strand Kessler, running 6-0 Prolene.",
+        "FDP repaired with a Kessler and a 6-0 Prolene running suture.",
+    ],
+)
+def test_a_thin_running_suture_beside_the_core(text: str) -> None:
+    assert each(RING + text, "peripheral_size") == {"ring FDP": "6-0"}
+    assert each(RING + text, "size") == {}
+
+
+def test_all_profundi_are_those_of_the_fingers_named() -> None:
+    text = (
+        "Left index, middle and ring fingers. All profundi completely divided. Each profundus repaired with 4 strands."
+    )
+    assert each(text, "strands") == {"index FDP": 4, "middle FDP": 4, "ring FDP": 4}
+    assert "small FDP" not in each(text, "extent")
+
+
+@pytest.mark.parametrize(
+    ("text", "fingers"),
+    [
+        ("Left index, middle and ring fingers. All six tendons were completely divided.", ("index", "middle", "ring")),
+        ("In the ring and small fingers all four tendons had been cut through.", ("ring", "small")),
+        ("In the index and middle fingers both flexors were completely divided.", ("index", "middle")),
+        ("All flexors to the index and middle fingers were divided.", ("index", "middle")),
+    ],
+)
+def test_both_flexors_of_each_finger(text: str, fingers: tuple[str, ...]) -> None:
+    expected = {f"{finger} {tendon}": "complete" for finger in fingers for tendon in ("FDP", "FDS")}
+    assert each(text, "extent") == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Left index and middle fingers, FDP of both completely divided.",
+        "In the index and middle fingers the FDP of each was completely divided.",
+    ],
+)
+def test_one_flexor_of_both_fingers(text: str) -> None:
+    assert each(text, "extent") == {"index FDP": "complete", "middle FDP": "complete"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Wrist. FCR, PL, FDS all four and median nerve completely divided.",
+        "Wrist. FDS x4, FCR, PL and median nerve completely divided.",
+    ],
+)
+def test_all_four_in_a_list(text: str) -> None:
+    found = each(text, "extent")
+    assert {f"{finger} FDS" for finger in ("index", "middle", "ring", "small")} <= found.keys()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The FDP repair from two weeks ago had ruptured. It was repaired again with a 6-strand M-Tang.",
+        "The FDP repair of last month had ruptured. It was re-repaired with six strands.",
+    ],
+)
+def test_a_repair_done_anew(text: str) -> None:
+    assert each("Left ring finger. " + text, "strands") == {"ring FDP": 6}
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [
+        ("Kessler-Tajima 4-0, 2 strand, then a cruciate on top, 4 strand, total six strands.", 6),
+        ("A two-strand modified Kessler and a two-strand mattress gave a total of four strands.", 4),
+    ],
+)
+def test_a_stated_total(text: str, count: int) -> None:
+    assert each("Left ring finger. FDP completely divided. " + text, "strands") == {"ring FDP": count}
+
+
+@pytest.mark.parametrize("text", ["Repaired with a core suture.", "It was repaired with a core suture only."])
+def test_repaired_with_a_core_of_which_nothing_is_told(text: str) -> None:
+    assert each("Left ring finger. FDP completely divided. " + text, "treatment") == {"ring FDP": "repaired"}
+
+
+def test_what_is_debrided_on_each_side_is_not_held() -> None:
+    text = "Left ring finger. FDP completely divided, debrided back to healthy tendon, about 2 mm each side."
+    assert each(text, "trimmed_mm") == {"ring FDP": 2}
+    assert each(text, "purchase_mm") == {}
+
+
+@pytest.mark.parametrize("text", ["was cut cleanly across.", "was divided sharply.", "was divided; the cut was clean."])
+def test_a_clean_cut(text: str) -> None:
+    assert each("Left ring finger. FDP " + text, "ends") == {"ring FDP": "clean"}
+
+
+REPAIRED = "Left ring finger. FDP repaired with four strands. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I did not test for gapping.",
+        "No gap of more than 1 mm.",
+        "No gap was the aim.",
+        "Gapping cannot be excluded.",
+        "To avoid gapping the wrist was kept flexed.",
+        "The wrist was flexed to prevent a gap.",
+    ],
+)
+def test_a_gap_that_is_only_spoken_of(text: str) -> None:
+    assert each(REPAIRED + text, "gap") == {}
+
+
+@pytest.mark.parametrize(
+    "text", ["No gap at rest, but 1 mm on full extension.", "No gap in flexion but 1 mm when straight."]
+)
+def test_a_gap_after_all(text: str) -> None:
+    assert each(REPAIRED + text, "gap") == {"ring FDP": "seen"}
+    assert each(REPAIRED + text, "gap_mm") == {"ring FDP": 1}
+
+
+@pytest.mark.parametrize("text", ["I tried to keep A2.", "We attempted to preserve A2."])
+def test_what_was_tried_is_not_what_came_about(text: str) -> None:
+    assert each(REPAIRED + text, "finding", "pulleys") == {}
+
+
+def test_what_was_tried_and_managed_came_about() -> None:
+    assert each(REPAIRED + "I tried to keep A2 and managed it.", "finding", "pulleys") == {"ring A2": "intact"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["A peripheral suture was attempted but the tendon was too soft.", "Epitendinous suture tried but not possible."],
+)
+def test_an_attempt_is_no_suture(text: str) -> None:
+    assert each(REPAIRED + text, "peripheral").get("ring FDP") != "present"
+
+
+@pytest.mark.parametrize(
+    ("text", "count"), [("Between four and six strands.", 4), ("Four to six strands.", 4), ("Up to six strands.", None)]
+)
+def test_of_a_range_no_more_than_its_least(text: str, count: int | None) -> None:
+    text = "Left ring finger. FDP completely divided and repaired. " + text
+    assert each(text, "strands").get("ring FDP") == count
