@@ -5,7 +5,7 @@ from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
-from notereader.reader.groups import Group, Target, resolve_pairs
+from notereader.reader.groups import WRIST, Group, Target, resolve_pairs
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -312,6 +312,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
             return own, group  # 'no gap in the FDS repairs' behind words on one finger
     if not group.digits and _of_repairs(scene, group):
         targets = [t for t in targets if desk.treatments.get(t) not in ("left", "trimmed", "excised")] or targets
+    targets = _with_all_of_the_wrist(desk, group, targets)
     if group.four and not group.digits:
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
@@ -329,6 +330,17 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if not any(t.digit for t in targets) or (group.every and len(targets) < len(counted)):
         return counted or targets, group
     return targets, group
+
+
+def _with_all_of_the_wrist(desk: Desk, group: Group, targets: list[Target]) -> list[Target]:
+    """'FCU, FDS ring and small cut; FDP small half. FCU and FDS repaired': beside a wrist flexor every FDS cut."""
+    if group.digits or not any(t.digit is None and t.tendon in WRIST for t in targets):
+        return targets
+    found: list[Target] = []
+    for target in targets:
+        cut = [t for t in desk.cut() if t.tendon == target.tendon and t.digit and t.slip is None]
+        found += cut if target.tendon in ("FDP", "FDS") and target.slip is None and cut else [target]
+    return list(dict.fromkeys(found))
 
 
 _COUNTS = {"both": 2, "two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}

@@ -30,6 +30,8 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if headed:
         return headed
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    if group is not None and group.excepted:
+        return []  # 'All tendons except the FPL were divided'
     subject = scene.owner(mention.i, mention.j)
     if subject is not None:
         targets = [*_in_series(desk, scene, subject, mention), *targets]
