@@ -507,7 +507,7 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     if len(possible) == 1:
         return possible, ""
     if focus and not possible:
-        return focus, ""
+        return (_deep_beside(desk, focus) if _only_seen(desk, focus) else focus), ""
     here = [t for t in possible if t.digit in scene.setting.digits]
     if len(here) == 1:
         return here, ""
@@ -516,6 +516,18 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, "the tendon is not named here; taken for the deep flexor"
     lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _only_seen(desk: Desk, focus: list[Target]) -> bool:
+    """'FDS was in good shape. ... The stump was pulled out over a button': a superficialis of which no cut is told."""
+    told = any(t in desk.extents or t in desk.treatments or desk.has_suture(t) for t in focus)
+    deep = any(t.tendon == "FDP" and t.digit in {f.digit for f in focus} for t in (*desk.named, *desk.deep_named))
+    return all(t.tendon == "FDS" for t in focus) and deep and not told
+
+
+def _deep_beside(desk: Desk, focus: list[Target]) -> list[Target]:
+    digits = {t.digit for t in focus}
+    return [t for t in desk.deep_named if t.tendon == "FDP" and t.digit in digits and desk.may_be_repaired(t)]
 
 
 _TAKES_UP = _THEY | {"it"}
