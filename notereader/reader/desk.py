@@ -190,6 +190,8 @@ class Desk:
         *reasons: str,
     ) -> None:
         """Lay down a finding about a tendon and remember what it says of the tendon's state."""
+        if self._of_extensor(scene):
+            return
         self.named.setdefault(target)
         if name == "extent":
             hurt = self.extents.get(target) in HURT_KINDS or self.treatments.get(target) in (
@@ -204,6 +206,22 @@ class Desk:
         elif name == "treatment" and not (scene.header and target in self.treatments):
             self.treatments[target] = str(value)
         self.add(scene, "repairs", (target.digit, target.tendon, target.slip), name, value, spans, rule, *reasons)
+
+    def _of_extensor(self, scene: Scene) -> bool:
+        """'The EPL was cut. ... Tendon repaired with 4-0 PDS': whether the tendon spoken of last is an extensor.
+
+        A paragraph of its own goes back to the flexors where one is known to be cut.
+        """
+        if not self._having.get("structure") or any(g.tendons or g.digits for g in scene.setting.groups):
+            return False
+        before: Scene | None = scene
+        while before is not None:
+            if any(g.tendons for g in before.setting.groups if not g.reference) or not _FLEXORS.isdisjoint(before.said):
+                return False
+            if _hurt_extensor(before):
+                return before.sentence.block == scene.sentence.block or not self.repairable()
+            before = self.scene_before(before)
+        return False
 
     @property
     def deep_named(self) -> list[Target]:
@@ -263,6 +281,20 @@ class Desk:
 
     def _of(self, target: Target, digits: tuple[str, ...] | None) -> bool:
         return digits is None or not digits or target.digit in digits or target.digit is None
+
+
+_FLEXORS = frozenset(["flexor", "flexors"])
+_BENEATH = frozenset(["deep", "under", "beneath", "below", "around", "over"])
+
+
+def _hurt_extensor(scene: Scene) -> bool:
+    """Tell whether a sentence speaks of an extensor tendon that was cut or mended."""
+    named = [m for m in scene.of("structure") if m.value == "extensor tendon" and scene.told(m.i)]
+    if not any(_BENEATH.isdisjoint(scene.words(max(scene.sentence.i, m.i - 3), m.i)) for m in named):
+        return False  # 'two wraps around the bone deep to the extensor'
+    hurt = [m for m in scene.of("extent", "hurt", "deed", "mending") if m.value != "intact" and scene.told(m.i)]
+    subjects = [scene.owner(m.i, m.j) for m in hurt]
+    return any(s is not None and s.mention is not None and s.mention.value == "extensor tendon" for s in subjects)
 
 
 def _named_by(named: list[tuple[Scene, Group]]) -> dict[Target, None]:
