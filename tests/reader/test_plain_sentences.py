@@ -182,3 +182,30 @@ def test_an_attempt_is_no_suture(text: str) -> None:
 def test_of_a_range_no_more_than_its_least(text: str, count: int | None) -> None:
     text = "Left ring finger. FDP completely divided and repaired. " + text
     assert each(text, "strands").get("ring FDP") == count
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Left thumb. EPL completely divided. It was repaired with a 4-strand cruciate of 4-0 Ethibond.",
+        "Left thumb. The EPL was cut all the way across. Tendon repaired with a 4-0 PDS modified Kessler.",
+        "Left ring finger. Extensor tendon divided over the PIP joint. The tendon was repaired with 4-0 PDS.",
+    ],
+)
+def test_the_tendon_spoken_of_last_is_an_extensor(text: str) -> None:
+    assert each(text, "treatment") == {}
+    assert each(text, "size") == {}
+
+
+def test_behind_an_extensor_the_flexor_is_told_by_name() -> None:
+    text = "Left ring finger. FDP and the extensor tendon were divided. FDP repaired with four strands."
+    assert each(text, "strands") == {"ring FDP": 4}
+
+
+def test_a_superficialis_only_seen_is_not_the_one_sewn() -> None:
+    text = (
+        "PREOP DX: Closed avulsion of the FDP, left ring finger\n\n"
+        "DETAILS: The FDP stump lay in the palm. FDS was in good shape and stayed put.\n\n"
+        "A 3-0 Prolene was woven into the tendon and taken out over a button."
+    )
+    assert "ring FDS" not in each(text, "size")
