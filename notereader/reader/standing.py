@@ -34,7 +34,6 @@ _SECTIONS = {
     "label": "unfilled",
 }
 _BACK_REFERENCE = word_list("standing", "back_reference")
-_ANEW = word_list("standing", "anew")  # 'The repair had ruptured. It was repaired again with ...'
 _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BOUNDS = word_list("standing", "bounds")
 # How a general remark turns to what was done this time.
@@ -86,8 +85,7 @@ def standing(doc: Doc) -> Doc:
             continue
         history = _is_history(page, sentence, cues, year)
         if not history and was_history and sentence.block == history_block:
-            resumed = any(c.value == "resume" for c in cues) or _done_anew(page, sentence)
-            history = page.words[sentence.i] in _BACK_REFERENCE and not resumed
+            history = page.words[sentence.i] in _BACK_REFERENCE and not any(c.value == "resume" for c in cues)
         was_history, history_block = history, sentence.block
         aside = _history_aside(page, sentence, cues, year) if history else None
         if aside is not None:
@@ -113,11 +111,6 @@ def standing(doc: Doc) -> Doc:
     _mark_asides(page)
     mark_hearsay(page)
     return doc
-
-
-def _done_anew(page: Page, sentence: Sentence) -> bool:
-    """'The repair had ruptured. It was repaired again', 'It was re-repaired': no longer of the repair before."""
-    return not _ANEW.isdisjoint(sentence.said) or ("re", "-") in pairwise(page.words[sentence.i : sentence.j])
 
 
 def _mark_asides(page: Page) -> None:

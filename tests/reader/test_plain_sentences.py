@@ -98,12 +98,12 @@ def test_all_four_in_a_list(text: str) -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "The FDP repair from two weeks ago had ruptured. It was repaired again with a 6-strand M-Tang.",
-        "The FDP repair of last month had ruptured. It was re-repaired with six strands.",
+        "The FDP was repaired elsewhere in March. It ruptured again in April and was repaired again with six strands.",
+        "FDP repair two months ago. It was revised with six strands of 4-0. Now stiff, tenolysis done.",
     ],
 )
-def test_a_repair_done_anew(text: str) -> None:
-    assert each("Left ring finger. " + text, "strands") == {"ring FDP": 6}
+def test_what_was_done_again_before_today_is_no_repair_of_today(text: str) -> None:
+    assert each("Left ring finger. " + text, "strands") == {}
 
 
 @pytest.mark.parametrize(

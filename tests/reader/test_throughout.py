@@ -60,3 +60,8 @@ def test_nothing_is_of_the_paragraph() -> None:
     ring = "RING FINGER: FDP 4-strand cruciate of 3-0. It caught on A2.\n\n"
     small = "SMALL FINGER: FDP 4-strand cruciate of 3-0. Nothing caught."
     assert each(ring + small, "glide") == {"ring FDP": "catching", "small FDP": "free"}
+
+
+def test_no_tendon_here_is_of_one_place() -> None:
+    text = "THUMB: FPL repaired with four strands.\n\nWRIST: FCR repaired with four strands. No tendon here gapped."
+    assert "thumb FPL" not in each(text, "gap")

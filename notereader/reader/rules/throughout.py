@@ -19,7 +19,7 @@ _ONE = word_list("throughout", "one")
 _FINGERS = frozenset(["fingers", "digits", "digital", "cascade"])
 _NONE = frozenset(["no"])
 _IT = frozenset(["it", "its"])
-_BUT = frozenset(["else", "but", "except", "more", "besides", "other", "elsewhere"])
+_BUT = frozenset(["else", "but", "except", "more", "besides", "other", "elsewhere", "here", "there"])
 _TELL_REPAIR = frozenset(["strands", "stitch", "size", "material", "peripheral", "peripheral_size"])
 
 
