@@ -5,7 +5,7 @@ from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
-from notereader.reader.groups import WRIST, Group, Target, resolve_pairs
+from notereader.reader.groups import DIGITS, WRIST, Group, Target, resolve_pairs
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -349,7 +349,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
         told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
-        fours = told if len(told) > 1 else ("index", "middle", "ring", "small")
+        fours = told if len(told) > 1 else DIGITS[1:]
         fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
     if group.every and not group.digits:
@@ -370,7 +370,7 @@ def _with_all_of_the_wrist(desk: Desk, group: Group, targets: list[Target]) -> l
         return targets
     found: list[Target] = []
     for target in targets:
-        cut = [t for t in desk.cut() if t.tendon == target.tendon and t.digit and t.slip is None]
+        cut = [t for t in desk.repairable() if t.tendon == target.tendon and t.digit and t.slip is None]
         found += cut if target.tendon in ("FDP", "FDS") and target.slip is None and cut else [target]
     return list(dict.fromkeys(found))
 

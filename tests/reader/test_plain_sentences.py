@@ -72,6 +72,11 @@ def test_both_flexors_of_each_finger(text: str, fingers: tuple[str, ...]) -> Non
     assert each(text, "extent") == expected
 
 
+def test_all_flexors_but_one() -> None:
+    found = each("Left index and middle fingers. All flexors were divided except the index FDS.", "extent")
+    assert found == dict.fromkeys(("index FDP", "middle FDP", "middle FDS"), "complete")
+
+
 @pytest.mark.parametrize(
     "text",
     [

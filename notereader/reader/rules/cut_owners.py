@@ -337,7 +337,9 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
         of_each = all_flexors or (both and not _TENDONS.isdisjoint(noun))  # 'both flexors of index and middle'
         of_each = of_each or any(count_of(w) == 2 * len(digits) > 2 for w in {*lead[-1:], *noun})  # 'all six tendons'
         if "thumb" not in digits and (of_each or (both and len(digits) == 1)):
-            return [Target(digit, tendon) for digit in digits for tendon in ("FDP", "FDS")]
+            left_out = [g for g in scene.setting.groups if g.excepted]  # '... but the index FDS'
+            spared = {t for g in left_out for t in group_targets(scene, g)}
+            return [t for d in digits for t in (Target(d, "FDP"), Target(d, "FDS")) if t not in spared]
     return named if value != "intact" or len(named) > 1 else []
 
 
