@@ -524,7 +524,7 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         and not scene.setting.labelled
         and not all(_sewn_before(desk, t, focus[0]) for t in deep)
     )
-    if deep and ((scene.setting.relabelled and wanted is None) or unsewn):
+    if deep and ((scene.setting.relabelled and wanted is None) or unsewn or _second_core(desk, scene, focus, deep)):
         near = deep
     if near:
         return near, ""
@@ -548,6 +548,33 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return deep, "the tendon is not named here; taken for the deep flexor"
     lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
     return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+
+
+def _second_core(desk: Desk, scene: Scene, focus: list[Target], deep: list[Target]) -> bool:
+    """'FDP repaired. FDS repaired with 5-0. Four-strand cruciate 3-0 was used.': the core of the one without one."""
+    if not focus or any(t.tendon != "FDS" for t in focus):
+        return False
+    last = max(_last_core(desk, scene, t) for t in deep)
+    if last >= 0:
+        return last > _named_at(desk, scene, "FDS") >= 0  # what follows that core is of the same tendon
+    own = any(_last_core(desk, scene, t) >= 0 for t in focus)
+    return own and bool(scene.of("strandword", "stitch")) and _OF_THE_SAME.isdisjoint(scene.said)
+
+
+_OF_THE_SAME = frozenset(["slip", "slips", "tail", "tails", "half", "sorry", "correction"])
+
+
+def _last_core(desk: Desk, scene: Scene, target: Target) -> int:
+    """Return the word at which the last core suture of a tendon was told before a sentence, or -1."""
+    told = (f for f in desk.told_of("repairs", target) if f.order < scene.sentence.i and not f.header)
+    return max((f.order for f in told if f.field in ("size", "stitch", "strands", "peripheral")), default=-1)
+
+
+def _named_at(desk: Desk, scene: Scene, tendon: str) -> int:
+    """Return the word at which a kind of tendon was last named before a sentence, or -1."""
+    before = (s for s in reversed(desk.having("tendon")) if s.sentence.i < scene.sentence.i)
+    named = (g.i for s in before for g in reversed(s.setting.groups) if tendon in g.tendons and not g.reference)
+    return next(named, -1)
 
 
 def _only_seen(desk: Desk, focus: list[Target]) -> bool:
@@ -578,9 +605,7 @@ def _untold(desk: Desk, target: Target, scene: Scene, deep: list[Target]) -> boo
         return True
     if target in desk.treatments and (not told or any(f.order < scene.sentence.i and not f.header for f in told)):
         return False
-    earlier = [s for s in desk.having("tendon") if s.sentence.i < scene.sentence.i]
-    named = (g.i for s in reversed(earlier) for g in s.setting.groups if target.tendon in g.tendons)
-    at = next(named, 0)
+    at = max(_named_at(desk, scene, target.tendon), 0)
     cores = (f for t in deep for f in desk.told_of("repairs", t) if f.field in ("strands", "stitch", "size"))
     return not any(f.order < at and not f.header for f in cores)
 
@@ -672,7 +697,8 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
             return sewn
         deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
         here = [t for t in sewn if (t.digit,) == scene.setting.digits]
-        deep = here if len(here) == 2 else deep
+        fingers = len(deep) == 2 and scene.word_before(i) == "in"  # 'a running 6-0 in both': in both fingers
+        deep = here if len(here) == 2 and not fingers else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
     return named if "each" in words and len(named) > 1 else sewn
 

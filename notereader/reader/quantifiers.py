@@ -95,7 +95,7 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
     """Tell whether a quantifier, whose count ends before word k, is said of something else or of nothing."""
     said, lead = page.words[q.i : q.j], page.words[q.i - 1]
     after = page.words[k] if k < sentence.j else "."
-    if said[-1:] == ["each"] and after in _OF_A_SUTURE:
+    if said[-1:] == ["each"] and _of_a_suture(page, sentence, q.i, k):
         return True  # '2 mm bites for each lock'
     if said == ["all"] and ((lead in ("in", "at", "after") and k == q.j) or after == "a"):
         return True  # 'in all we count four strands', 'all a tendon of this calibre would take'
@@ -108,6 +108,16 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
     if lead == "in" and said[0] in _WHOLE and after in (".", ",", ";"):
         return any(g.tendons and not g.digits and g.j <= q.i for g in groups)  # 'FDS intact in both': both fingers
     return said == ["none"] and q.i > sentence.i  # 'no epitendinous suture held, and none was set'
+
+
+def _of_a_suture(page: Page, sentence: Sentence, i: int, k: int) -> bool:
+    """'2 mm bites for each lock'; 'triple Tsuge, each with a locking bite': 'each' from word i to k is of stitches."""
+    words = page.words[k : min(k + 4, sentence.j)]
+    if words[:1] and words[0] in _OF_A_SUTURE:
+        return True
+    lead = i - (page.words[i - 1] in (",", "("))
+    thread = any(m.j == lead and m.kind in ("stitch", "strandword") for m in within(page.mentions, sentence.i, i))
+    return thread and words[:1] == ["with"] and not _OF_A_SUTURE.isdisjoint(words)
 
 
 def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:

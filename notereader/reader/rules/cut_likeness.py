@@ -63,6 +63,28 @@ def none_of_slip(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 1)], "extent intact")
 
 
+def not_this_one(desk: Desk, scene: Scene) -> None:
+    """'Profundus divided, superficialis not.'; 'FDP cut through, not so the FDS': what the cut before it spared."""
+    if "not" not in scene.said:
+        return
+    words = scene.page.words
+    for group in (g for g in scene.setting.groups if g.tendons and not g.reference and scene.told(g.i)):
+        k = group.i - (words[group.i - 1] == "the")
+        lead = k - 2 >= scene.sentence.i and words[k - 2 : k] == ["not", "so"]
+        behind = words[group.j : group.j + 1] == ["not"] and scene.next_word(group.j + 1) in _CLOSED
+        told = [m for m in scene.of("extent", "hurt", "deed") if m.j <= group.i and m.value != "intact"]
+        if not (lead or behind) or not told or told[-1].kind == "deed" or scene.negated(told[-1].i, told[-1].j):
+            continue
+        if any(m.i > group.j for m in scene.of("extent", "hurt", "deed")) and not behind:
+            continue
+        span = (k - 2, group.j) if lead else (group.i, group.j + 1)
+        for target in group_targets(scene, group):
+            desk.tendon(scene, target, "extent", "intact", [span], "extent intact")
+
+
+_CLOSED = frozenset(["", ".", ";", ",", ")"])
+
+
 def same_again(desk: Desk, scene: Scene) -> None:
     """'Middle: FDP cut clean through. Ring: same.'"""
     group = scene.setting.groups[0] if scene.setting.groups else None

@@ -362,7 +362,8 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return [t for t in others(desk, scene, group, desk.sewn()) if desk.has_suture(t)] or left
     if group.every:
         return desk.sewn()
-    return both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
+    found = both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
+    return _deep_one_open(desk, scene, found) or found
 
 
 def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
@@ -398,7 +399,50 @@ def _meant_by(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:
     found, reason = carried(desk, scene)
-    return found, [reason] if reason else []
+    deep = _deep_one_open(desk, scene, found)
+    return (
+        (deep, ["the tendon is not named here; taken for the deep flexor"])
+        if deep
+        else (found, [reason] * bool(reason))
+    )
+
+
+def _deep_one_open(desk: Desk, scene: Scene, found: list[Target]) -> list[Target]:
+    """'FDP sewn with four strands. FDS sewn with 4-0. A 6-0 running stitch completed the repair.': it is the FDP's.
+
+    What goes round a superficialis is told with its name, or on its line; a running suture told by itself, where the
+    deep flexor of the finger was sewn and has none yet, is taken for that one's.
+    """
+    role = any(m.value == "peripheral" for m in scene.of("role")) or "pattern" in scene.kinds
+    if not role or scene.kinds & {"stitch", "strandword", "slip"} or scene.sentence.prefix:
+        return []
+    if not found or any(t.tendon != "FDS" for t in found) or _on_its_line(desk, scene):
+        return []
+    deep = [Target(d, "FDP") for d in dict.fromkeys(t.digit for t in found)]
+    return (
+        deep
+        if all(desk.may_be_repaired(t) and desk.has_suture(t) and not _has_round(desk, scene, t) for t in deep)
+        else []
+    )
+
+
+def _has_round(desk: Desk, scene: Scene, target: Target) -> bool:
+    """Tell whether a peripheral suture of a tendon, or that it has none, was told before a sentence."""
+    told = desk.told_of("repairs", target)
+    return any(f.field == "peripheral" and f.order < scene.sentence.i for f in told)
+
+
+def _on_its_line(desk: Desk, scene: Scene) -> bool:
+    """'FDS: repaired, both slips. Becker, 3-0. Circumferential 5-0.': a sentence of a line that a tendon opens."""
+    before = desk.scene_before(scene)
+    if scene.setting.labelled and before is not None and not before.kinds & {"stitch", "strandword", "material"}:
+        return True
+    while before is not None and before.sentence.block == scene.sentence.block:
+        first = next((g for g in before.setting.groups if g.tendons), None)
+        if first is not None and scene.page.words[first.j : first.j + 1] == [":"]:
+            return True
+        before = desk.scene_before(before)
+    return False
 
 
 def lay_suture(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule: str, *reasons: str) -> None:

@@ -16,6 +16,7 @@ from notereader.reader.rules.cut_likeness import (
     cut_too,
     neither_cut,
     none_of_slip,
+    not_this_one,
     same_again,
     so_was,
 )
@@ -65,7 +66,7 @@ _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | {"neither", "avulsion"} | FAR.keys(),
+    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | {"neither", "avulsion", "not"} | FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -86,6 +87,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     neither_cut(desk, scene)
     same_again(desk, scene)
     none_of_slip(desk, scene)
+    not_this_one(desk, scene)
     _none_cut(desk, scene)
     _other_flexors(desk, scene)
     avulsion(desk, scene)
