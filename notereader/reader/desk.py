@@ -538,6 +538,8 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         return focus, ""  # 'FDS: radial slip sutured. ... FDP ends smooth. Lim-Tsai, six strands'
     if len(possible) == 1:
         return possible, ""
+    if focus and not possible and desk.settled and _only_named(desk, scene, focus):
+        return [], ""
     if focus and not possible:
         return (_deep_beside(desk, focus) if _only_seen(desk, focus) else focus), ""
     here = [t for t in possible if t.digit in scene.setting.digits]
@@ -582,6 +584,13 @@ def _only_seen(desk: Desk, focus: list[Target]) -> bool:
     told = any(t in desk.extents or t in desk.treatments or desk.has_suture(t) for t in focus)
     deep = any(t.tendon == "FDP" and t.digit in {f.digit for f in focus} for t in (*desk.named, *desk.deep_named))
     return all(t.tendon == "FDS" for t in focus) and deep and not told
+
+
+def _only_named(desk: Desk, scene: Scene, focus: list[Target]) -> bool:
+    """'A nodule on the superficialis. ... 4-0 nylon to both.': a thread behind a tendon of which no harm is told."""
+    told = any(t in desk.extents or t in desk.treatments or desk.has_suture(t) for t in focus)
+    sewing = scene.kinds & {"stitch", "strandword", "role", "deed", "mending", "ends", "endword"}
+    return bool(scene.of("material")) and not told and not sewing
 
 
 def _deep_beside(desk: Desk, focus: list[Target]) -> list[Target]:

@@ -48,7 +48,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in groups if g not in dealt]
     alone = for_it_only(scene, i, j, groups)
     if alone is not None:
-        return targets_of(desk, scene, alone), []
+        return _of_the_kind_told(desk, scene, alone) or targets_of(desk, scene, alone), []
     left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j) or (j <= g.i and left_out_of(scene, g, j))]
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
@@ -73,7 +73,7 @@ def _dealt_out(scene: Scene, groups: list[Group], i: int) -> list[Group]:
 
 def for_it_only(scene: Scene, i: int, j: int, groups: list[Group]) -> Group | None:
     """'FCR and FCU: ..., to which 5-0 was added in running fashion for the FCR only': the one tendon of a thread."""
-    group = next((g for g in groups if g.i >= j and g.tendons), None)
+    group = next((g for g in groups if g.i >= j and (g.tendons or g.digits)), None)
     if group is None or scene.next_word(group.j) not in ("only", "alone"):
         return None
     k = group.i

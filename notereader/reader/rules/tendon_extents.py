@@ -61,6 +61,8 @@ _BARE_BETWEEN = word_list("tendons", "bare_between")
 _NOT_A_CUT = word_list("tendons", "not_a_cut")
 _SHARE_LEADS = word_list("tendons", "share_leads")
 _IN_FULL = (["in", "full"], ["in", "total"], ["in", "toto"], ["in", "continuity"], ["throughout", "its"])
+_ABSENT = frozenset(["absent", "missing", "lacking", "wanting"])
+_VARIANT = frozenset(["variant", "variation", "anatomical", "anatomic"])
 _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on"])
 
 
@@ -291,6 +293,9 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     ]
     if word == "whole" and cut:
         return False  # 'cut, whole': cut across the whole of its width
+    lead = scene.words(max(scene.sentence.i, scene.part(mention.i)[0] - 5), mention.i)
+    if scene.next_word(mention.j) in _VARIANT or not _ABSENT.isdisjoint(lead):
+        return False  # 'its FDS was absent congenitally, not cut', 'FDS absent (normal variant)'
     if scene.next_word(mention.j) in _SOMEWHERE and "throughout" not in scene.said:
         return False  # 'FDS intact proximally, distally its slips were cut'
     if scene.word_before(mention.i) in ("branch", "branches"):
