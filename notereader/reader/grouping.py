@@ -74,6 +74,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _of_all_four(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
+            or _each_with_its_own(page, run, atom, mentions)
         ):
             groups += _parse(page, run, quantifiers)
             run = []
@@ -261,6 +262,15 @@ def _whole_behind(page: Page, run: list[Mention], atom: Mention, mentions: list[
 
 _DETERMINERS = frozenset(["the", "its", "his", "her", "their"])
 _NAME = 4  # words
+
+
+def _each_with_its_own(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
+    """'An intact profundus and a superficialis cut by 30 %': one told before its name, the other behind it."""
+    if run[0].kind != "tendon" or atom.kind != "tendon" or page.words[run[-1].j] not in ("and", ","):
+        return False
+    told = next((m for m in mentions if m.kind == "extent" and m.j == run[0].i), None)
+    behind = (m for m in mentions if m.kind in ("extent", "hurt") and 0 <= m.i - atom.j <= 3)
+    return told is not None and any(m.value != told.value for m in behind)
 
 
 def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:

@@ -537,6 +537,13 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
     after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]
+    two = scene.setting.digits if len(scene.setting.digits) > 1 else scene.every_digit
+    if (
+        group is not None
+        and len(two) == 2
+        and _in_both_behind(scene, group.j, after[0].i if after else scene.sentence.j)
+    ):
+        return two
     if group is not None:
         after = [g for g in after if not _of_a_pulley(scene, g)]
     if group is not None and after and not _has_any(after[0].digits, group):
@@ -570,6 +577,14 @@ def _of_a_pulley(scene: Scene, group: Group) -> bool:
     return any(m.j == k for m in pulleys)
 
 
+def _in_both_behind(scene: Scene, i: int, j: int) -> bool:
+    """'FDP completely divided in both and sewn with four strands; small FDP intact': in both fingers worked on."""
+    placed = _IN_BOTH if len(scene.setting.digits) > 1 else _IN_BOTH[:1]  # 'clean ends on both': on both tendons
+    told = (k + 2 for k in range(i, j - 1) if scene.words(k, k + 2) in placed)
+    return any(scene.page.words[k] in _OVER for k in told)
+
+
+_OVER = frozenset([",", ";", ".", "and", "but", "while", "with", "then"])
 _IN_BOTH = (["in", "both"], ["in", "each"], ["on", "both"], ["for", "both"])
 
 

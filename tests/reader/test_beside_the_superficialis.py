@@ -25,7 +25,7 @@ def test_a_second_core_is_that_of_the_deep_flexor(text: str) -> None:
     [
         "FDP sewn with four strands of 3-0. FDS sewn with 4-0. A running 6-0 Prolene was added.",
         "FDP four strands of 3-0. FDS with one Tsuge. The repair was finished with a running 6-0 Prolene.",
-        "The FDS ulnar slip was excised, the radial one sewn with 4-0. FDP core 4 strands. The FDS lay flat under it. Running 6-0.",
+        "The FDS slips were sewn with 4-0. FDP core 4 strands. The FDS lay flat under it. Running 6-0.",
     ],
 )
 def test_a_running_suture_told_by_itself(text: str) -> None:

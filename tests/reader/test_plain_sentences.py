@@ -214,3 +214,93 @@ def test_a_superficialis_only_seen_is_not_the_one_sewn() -> None:
         "A 3-0 Prolene was woven into the tendon and taken out over a button."
     )
     assert "ring FDS" not in each(text, "size")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Middle and ring fingers. FDP completely divided in both and repaired with four strands; small FDP intact.",
+        "Middle and ring fingers. FDP completely divided in both, then repaired with four strands, small FDP intact.",
+    ],
+)
+def test_in_both_is_of_the_fingers_of_the_heading(text: str) -> None:
+    assert each(text, "extent") == {"middle FDP": "complete", "ring FDP": "complete", "small FDP": "intact"}
+    assert each(text, "strands") == {"middle FDP": 4, "ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    ("text", "deep", "superficial"),
+    [
+        ("an intact profundus and a superficialis cut through some thirty per cent", "intact", "partial"),
+        ("a completely divided profundus and a superficialis that was intact", "complete", "intact"),
+        ("intact FDP and FDS completely divided", "intact", "complete"),
+    ],
+)
+def test_one_told_before_its_name_and_one_behind(text: str, deep: str, superficial: str) -> None:
+    found = each(f"The small finger showed {text}.", "extent")
+    assert found == {"small FDP": deep, "small FDS": superficial}
+
+
+@pytest.mark.parametrize("noun", ["same two tendons", "same two flexors", "same pair of tendons"])
+def test_the_same_two_tendons_of_another_finger(noun: str) -> None:
+    text = f"Middle: FDP and FDS completely divided. In the ring finger the {noun} were cut through completely."
+    assert set(each(text, "extent")) == {"middle FDP", "middle FDS", "ring FDP", "ring FDS"}
+
+
+@pytest.mark.parametrize("word", ["perfect", "in good shape", "undisturbed"])
+def test_a_superficialis_in_good_shape_is_not_the_one_sewn(word: str) -> None:
+    text = f"Ring FDP completely divided. Sublimis {word}. Repaired with four strands of 3-0."
+    assert each(text, "extent") == {"ring FDP": "complete", "ring FDS": "intact"}
+    assert each(text, "strands") == {"ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Its FDS was found to be absent congenitally, not cut.",
+        "FDS missing, which is a normal variant.",
+        "FDS absent (normal variant).",
+    ],
+)
+def test_an_absent_tendon_is_not_whole(text: str) -> None:
+    assert "small FDS" not in each("Small finger FDP completely divided. " + text, "extent")
+
+
+@pytest.mark.parametrize(
+    "text", ["FPL gone clean off at the wrist.", "FPL cut clean off the bone.", "FPL off its bone cleanly."]
+)
+def test_clean_off_says_nothing_of_the_ends(text: str) -> None:
+    assert each("Thumb. " + text, "ends") == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "taken"),
+    [
+        ("I took out the profundus and took the superficialis out as well.", {"ring FDP", "ring FDS"}),
+        ("I took the superficialis out to make room.", {"ring FDS"}),
+        ("I took the profundus out of the wound.", set[str]()),
+        ("I took out the sutures of the profundus.", set[str]()),
+    ],
+)
+def test_took_out(text: str, taken: set[str]) -> None:
+    found = each("Ring finger, FDP and FDS completely divided. " + text, "treatment")
+    assert {name for name, value in found.items() if value == "excised"} == taken
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Both repaired with 4-0 Prolene, epi to thumb only, didn't bother with index.",
+        "Both repaired with 4-0 Prolene, with an epitendinous 6-0 in the thumb only.",
+    ],
+)
+def test_a_peripheral_suture_in_one_finger_only(text: str) -> None:
+    found = each("Thumb and index. FPL and index FDP completely divided. " + text, "peripheral")
+    assert found.get("thumb FPL") == "present"
+    assert found.get("index FDP") != "present"
+
+
+def test_a_thread_behind_a_tendon_only_named() -> None:
+    text = "Ring finger trigger. A1 divided. A nodule on the superficialis, which I did not shave. 4-0 nylon to both wounds."
+    assert each(text, "treatment") == {}
+    assert each(text, "size") == {}

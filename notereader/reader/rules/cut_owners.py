@@ -333,7 +333,7 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
         of_both = "both" in lead and OF_ITS.issuperset(lead[lead.index("both") + 1 :])  # 'both of its tendons'
         noun = scene.words(group.i, group.j)
         all_flexors = {*lead[-1:], *noun[:1]} & {"all"} and not _FLEXORS.isdisjoint(noun)
-        both = of_both or "both" in noun
+        both = of_both or "both" in noun or "same" in noun  # 'the same two tendons'
         of_each = all_flexors or (both and not _TENDONS.isdisjoint(noun))  # 'both flexors of index and middle'
         of_each = of_each or any(count_of(w) == 2 * len(digits) > 2 for w in {*lead[-1:], *noun})  # 'all six tendons'
         if "thumb" not in digits and (of_each or (both and len(digits) == 1)):

@@ -136,13 +136,16 @@ def _negated_quality(scene: Scene, mention: Mention) -> bool:
 def _tore_cleanly(scene: Scene, mention: Mention) -> bool:
     """'It had torn away cleanly', 'avulsed cleanly from the bone': how it came off, not how its end looked."""
     words = scene.words(mention.i, mention.j)
+    if words[-1:] in (["clean"], ["cleanly"]) and "off" in (scene.next_word(mention.j), scene.word_before(mention.i)):
+        return True  # 'gone clean off'
     if "cleanly" not in words:
         return False
     around = scene.words(max(scene.part(mention.i)[0], mention.i - 4), mention.j + 2)
-    return not _TEARING.isdisjoint(around)
+    return not _TEARING.isdisjoint(around) or any(pair in _OFF_ITS for pair in pairwise(around))
 
 
 _TEARING = word_list("quality", "tearing")
+_OFF_ITS = [("off", word) for word in ("bone", "its", "the")]
 
 
 def _as_found(scene: Scene, mention: Mention, told: list[Mention]) -> bool:

@@ -26,6 +26,28 @@ def short_fates(desk: Desk, scene: Scene) -> None:
     _cut_slip(desk, scene)
     _came_out(desk, scene)
     _left_out(desk, scene)
+    _took_out(desk, scene)
+
+
+def _took_out(desk: Desk, scene: Scene) -> None:
+    """'I took out the profundus and took the superficialis out as well': the tendon itself, not out of the wound."""
+    words = scene.page.words
+    for group in (g for g in scene.setting.groups if g.tendons and not g.reference and scene.told(g.i)):
+        k = group.i - (words[group.i - 1] in _OWN)
+        before = words[k - 2 : k] if k - 2 >= scene.sentence.i else []
+        leads = len(before) == 2 and before[0] in _TOOK and before[1] == "out"
+        around = before[1:] != [] and before[1] in _TOOK and words[group.j : group.j + 1] == ["out"]
+        behind = scene.words(group.j + around, group.j + around + 2)
+        if not (leads or around) or scene.negated(k - 2, k) or behind[:1] in (["from"], ["through"], ["into"]):
+            continue
+        if around and behind[:1] and behind[0] not in _ENDS | _FOR_ROOM | {"and", "too", "also", "whole", "completely"}:
+            continue
+        for target in group_targets(scene, group):
+            _lay(desk, scene, target, "excised", k - 2 + around, group.j + around)
+
+
+_TOOK = frozenset(["took", "taking", "take", "taken"])
+_OWN = frozenset(["the", "its", "his", "her", "this", "that"])
 
 
 def _left_out(desk: Desk, scene: Scene) -> None:

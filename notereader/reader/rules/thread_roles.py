@@ -230,6 +230,8 @@ def _outside_follows(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
     later = [t for t in find_sizes(scene) if t[1] >= thread.j]
     reach = later[0][1] if later else scene.sentence.j
     outside = [a for a in found if a.role == PERIPHERAL and thread.j <= a.i < reach]
+    if thread.size in _CORES:  # 'Both repaired with 4-0 Prolene, epi to thumb only': two sutures
+        outside = [a for a in outside if scene.part(a.i) == scene.part(thread.i)]
     return any(not scene.negated(a.i, a.j) for a in outside) and not any(
         a.role == CORE and thread.i - 6 <= a.i < reach for a in found
     )
