@@ -56,6 +56,7 @@ def bearing(doc: Doc) -> Doc:
         if groups:
             groups.sort(key=lambda g: g.i)
             take_up_before(page, sentence, groups, focus)
+        _all_of_them(page, groups, digits, tuple(seen))
         _other_finger(page, sentence, groups, digits, tuple(seen))
         spread_over_fingers(page, sentence, groups, by_sentence[n], tuple(seen) or digits)
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
@@ -102,6 +103,17 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _all_of_them(page: Page, groups: list[Group], digits: tuple[str, ...], seen: tuple[str, ...]) -> None:
+    """'Middle, ring and small fingers. FDP of all fingers divided.': of all that the note has named so far."""
+    if not 1 < len(digits) < len(DIGITS) - 1 or set(digits) != set(seen) or "thumb" in digits:
+        return
+    for group in groups:
+        words = page.words[group.i : group.j]
+        if group.digits == DIGITS[1:] and "all" in words and "four" not in words:
+            group.digits = digits
+            group.pairs = tuple(pair for pair in group.pairs if pair[0] in digits)
 
 
 def _heads_list(page: Page, sentence: Sentence, groups: list[Group]) -> bool:

@@ -331,10 +331,10 @@ def _quantified(page: Page, at: int, quantifiers: list[Mention], reach: int = 3)
 
 def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
     """Turn a run of atoms into groups: T D pairs, D T pairs, or D alone."""
+    run = _both_tendons(page, _alternatives(run), quantifiers)
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
         known = (m for m in run if m.kind == "generic" and not _no_subject(page, m))
         return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
-    run = _both_tendons(page, _alternatives(run), quantifiers)
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
     if any(m.kind == "plural" and _of_four(page, m, run) for m in run) and not any(m.kind == "digit" for m in run):
         at = run[-1]
@@ -437,9 +437,8 @@ def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
         named = (
             before is not None and before.kind == "tendon" and before.j == m.i
         )  # 'the profundus repairs of the index'
-        leads = (
-            not named and m.kind == "generic" and m.value == "tendons" and after is not None and after.kind == "digit"
-        )
+        digit = after is not None and (after.kind == "digit" or "four" in page.words[m.j : after.i])
+        leads = not named and m.kind == "generic" and m.value == "tendons" and digit
         if (
             leads
             and page.words[m.j] in ("of", "to", "in")

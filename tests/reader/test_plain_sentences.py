@@ -301,6 +301,42 @@ def test_a_peripheral_suture_in_one_finger_only(text: str) -> None:
 
 
 def test_a_thread_behind_a_tendon_only_named() -> None:
-    text = "Ring finger trigger. A1 divided. A nodule on the superficialis, which I did not shave. 4-0 nylon to both wounds."
+    text = "Ring finger trigger. A1 divided. A nodule on the superficialis, not shaved. 4-0 nylon to both wounds."
     assert each(text, "treatment") == {}
     assert each(text, "size") == {}
+
+
+_WRIST = "Left wrist, zone V. FDS and FDP of all fingers completely divided. "
+_FOUR = ("index", "middle", "ring", "small")
+
+
+@pytest.mark.parametrize(
+    ("deep", "superficial"),
+    [
+        ("All profundi received", "All superficialis tendons received"),
+        ("All FDPs got", "All FDSs got"),
+        ("All of the profundi were sewn with", "All of the superficiales were sewn with"),
+    ],
+)
+def test_all_of_one_kind_and_then_all_of_the_other(deep: str, superficial: str) -> None:
+    first, second = f"{deep} a four-strand cruciate", f"{superficial} a two-strand Kessler"
+    for text in (f"{first}. {second}.", f"{second}. {first}."):
+        found = each(_WRIST + text, "strands")
+        assert found == {f"{d} {t}": n for d in _FOUR for t, n in (("FDP", 4), ("FDS", 2))}
+
+
+def test_all_fingers_are_those_of_the_heading() -> None:
+    text = "Middle, ring and small fingers. The FDP of all fingers was completely divided. "
+    assert set(each(text, "extent")) == {"middle FDP", "ring FDP", "small FDP"}
+
+
+def test_both_flexors_of_all_four_fingers() -> None:
+    text = "Left wrist. Both flexors of all four fingers were completely divided. Each profundus received four strands."
+    assert set(each(text, "extent")) == {f"{d} {t}" for d in _FOUR for t in ("FDP", "FDS")}
+    assert each(text, "strands") == {f"{d} FDP": 4 for d in _FOUR}
+
+
+def test_a_thick_thread_before_a_peripheral_suture_of_one_finger() -> None:
+    text = "Thumb and index. FPL and index FDP divided. Both repaired with 4-0 Prolene, epi to thumb only."
+    assert each(text, "size") == {"thumb FPL": "4-0", "index FDP": "4-0"}
+    assert each(text, "peripheral_size") == {}

@@ -331,8 +331,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     subject_i, subject_j = group.i, group.j
     if group.four and not group.digits and any(t in ("FDP", "FDS") for t in group.tendons):
         sewn = [t for t in desk.sewn() if t.tendon in group.tendons]  # 'All FDPs 6/0 Prolene running'
-        if sewn:
-            return sewn
+        cut = [t for t in desk.repairable() if t.tendon in group.tendons]  # 'All FDPs got .... All FDSs got ...'
+        if sewn or cut:
+            return sewn or cut
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
         return [t for t in found if desk.extents.get(t) != "intact"] or found
