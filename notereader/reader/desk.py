@@ -68,7 +68,7 @@ class Desk:
     last_pulley_named: bool = False  # the pulleys spoken of last were named, not only a place of something else
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     _deep_named: list[Target] | None = None  # once looked for
-    at_wrist: bool | None = None  # the note is of a wrist or a forearm; once looked for
+    _at_wrist: bool | None = None  # once looked for
     failed: list[tuple[str, Scene | None]] = made_by(default_factory=list)  # rules that failed, and on which sentence
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
@@ -224,6 +224,14 @@ class Desk:
         return False
 
     @property
+    def at_wrist(self) -> bool:
+        """Tell whether the note is of a wrist or a forearm, where all the tendons, nerves and arteries run together."""
+        if self._at_wrist is None:
+            found = {m.value for m in self.page.mentions if m.kind in ("tendon", "zone", "structure", "pulley")}
+            self._at_wrist = bool(found & _OF_WRIST) or not _WRIST_WORDS.isdisjoint(self.page.words)
+        return self._at_wrist
+
+    @property
     def deep_named(self) -> list[Target]:
         """Return the deep flexors named as this operation's; none where a tendon went another way than end to end."""
         if self._deep_named is None:
@@ -283,6 +291,8 @@ class Desk:
         return digits is None or not digits or target.digit in digits or target.digit is None
 
 
+_OF_WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
+_WRIST_WORDS = frozenset(["forearm", "carpal", "guyon"])
 _FLEXORS = frozenset(["flexor", "flexors"])
 _BENEATH = frozenset(["deep", "under", "beneath", "below", "around", "over"])
 
@@ -349,6 +359,8 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
         told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
+        if len(told) < 2 and group.four == 1 and not desk.at_wrist:
+            told = [d for d in scene.every_digit if d != "thumb"]  # 'All FDPs' where three fingers were worked on
         fours = told if len(told) > 1 else DIGITS[1:]
         fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group

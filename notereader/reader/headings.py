@@ -51,6 +51,8 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
         line = by_word[heading.i]
         in_columns = line.i in columns and not (kept and _is_value_of(page, kept[-1], heading))
         flat = line.i in labels and heading.j < line.j and page.words[heading.j] == ":"
+        inside = heading.i > line.i and (page.words[heading.i - 1] in _FINGERS or _tied(page, heading, line))
+        flat = flat and not inside  # 'Long finger: both cut'
         if flat or _believed(page, heading, line, starts, in_columns):
             kept.append(heading)
             if heading.i in starts and _in_column(page, heading.j, line):
@@ -158,6 +160,11 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
         return False  # 'Epitendinous:   ( ) none   (x) done: 6-0 nylon': an option
     if page.words[heading.i - 2 : heading.i] in (["nerves", "/"], ["nerve", "/"], ["arteries", "/"], ["artery", "/"]):
         return False
+    return not _tied(page, heading, line) and _stands_as_label(page, heading, line, in_columns)
+
+
+def _tied(page: Page, heading: Mention, line: Line) -> bool:
+    """Tell whether a heading word is only the end of a longer label: 'Little FDP and FDS: ...'."""
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     tied = tied or (page.words[heading.i - 1] in _FINGERS and page.words[heading.i - 2] in _TYING | {","})
@@ -169,8 +176,7 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     tied = tied or page.words[heading.i - 1] in ("suture", "sutures", "stitch")  # 'Peripheral suture FDP: 6-0'
     tied = tied or (page.words[heading.i] in _TENDONS and page.words[heading.i - 1] in _SLIPS)  # 'Radial slip FDS:'
     told = heading.i - 2 == line.i and page.words[line.i] in _TOLD and page.words[heading.i - 1] in _FINGERS
-    tied = tied or (told and page.words[heading.i] in _TENDON_NAMES)  # 'Epitendinous index FDP: 6-0'
-    return not tied and _stands_as_label(page, heading, line, in_columns)
+    return tied or (told and page.words[heading.i] in _TENDON_NAMES)  # 'Epitendinous index FDP: 6-0'
 
 
 _LABEL_MARKS = frozenset([":", ".", "(", "[", "?", ","])  # one of these follows a label within a line

@@ -16,7 +16,6 @@ _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
 _FELLOWS = word_list("structures", "fellows")
 _WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
-_WRIST_WORDS = frozenset(["forearm", "carpal", "guyon"])
 _FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
 
 
@@ -133,7 +132,7 @@ def _of_a_graft(scene: Scene, m: Mention) -> bool:
 
 def _sided(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
     side, _, what = m.value.partition(" ")
-    if m.value == "ulnar bundle" and _at_the_wrist(desk) and _beside_wrist_tendon(scene, m):
+    if m.value == "ulnar bundle" and desk.at_wrist and _beside_wrist_tendon(scene, m):
         return [Part(m.i, m.j, s, (None,)) for s in ("ulnar nerve", "ulnar artery")]
     structures = ("digital nerve", "digital artery") if what == "bundle" else (what,)
     sides: tuple[str | None, ...] = (side, *_second_side(scene, m, side))
@@ -207,17 +206,9 @@ def _of_digit(desk: Desk, scene: Scene, m: Mention) -> bool:
     if after[:1] in (["of"], ["to"]) and ({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after)):
         return True
     digital = any(n.kind == "bundle" or n.value in PAIRED for n in scene.of("bundle", "structure"))
-    if scene.setting.digits and scene.every_digit and not _at_the_wrist(desk):
+    if scene.setting.digits and scene.every_digit and not desk.at_wrist:
         return True
     return digital or any(n.value.endswith(("digital nerve", "digital artery")) for n in scene.of("sided"))
-
-
-def _at_the_wrist(desk: Desk) -> bool:
-    """Tell whether the note is of a wrist or a forearm, where the ulnar nerve and the arteries run whole."""
-    if desk.at_wrist is None:
-        found = {m.value for m in desk.page.mentions if m.kind in ("tendon", "zone", "structure", "pulley")}
-        desk.at_wrist = bool(found & _WRIST) or not _WRIST_WORDS.isdisjoint(desk.page.words)
-    return desk.at_wrist
 
 
 def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:

@@ -190,6 +190,8 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         # 'Core: Strickland, 4-0, four strands. Over it 6-0 Prolene, criss-cross.': the label is of the first sentence.
         outside = thread.role == "pattern" or pattern or around or _leads_round(scene, thread)
         return PERIPHERAL if outside else CORE
+    if section == PERIPHERAL and _sews_another(scene, thread):
+        return CORE
     if section in (CORE, PERIPHERAL):
         return section
     if _leads_round(scene, thread) and has_core(desk, scene):
@@ -206,6 +208,13 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         closed = any(w in ("closed", "closure", "closing") for w in scene.words(scene.sentence.i, scene.sentence.j))
         return "skin" if closed else desk.topic if desk.topic != TENDON else CORE
     return desk.topic
+
+
+def _sews_another(scene: Scene, thread: Thread) -> bool:
+    """'Epitendinous: none. The FDS was repaired with 4-0.': behind the label a sentence on how a tendon was joined."""
+    mended = any(d.value == "repaired" and d.j <= thread.i and scene.told(d.i) for d in scene.of("deed"))
+    named = any(g.tendons and g.j <= thread.i and not g.reference for g in scene.setting.groups)
+    return mended and named and not scene.sentence.label and not scene.of("role", "pattern")
 
 
 def _is_closing_line(scene: Scene, thread: Thread) -> bool:
