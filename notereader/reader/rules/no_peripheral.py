@@ -9,7 +9,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk, Finding, others
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
-from notereader.reader.page import within
+from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.suture_owners import (
     LEFT_OUT,
@@ -163,8 +163,41 @@ def _this_of(scene: Scene, first: int, last: int) -> Group | None:
 def lay_none(desk: Desk, scene: Scene, i: int, j: int) -> None:
     """Lay down that the tendons spoken of at words i to j have no peripheral suture."""
     told, doubts = suture_owners(desk, scene, i, j)
-    for target in dict.fromkeys([*told, *_meant(desk, scene, i, j)]):
+    for target in dict.fromkeys([*told, *_meant(desk, scene, i, j), *_deep_too(desk, scene, told)]):
         desk.tendon(scene, target, "peripheral", "absent", [(i, j)], RULE, *doubts)
+
+
+def _deep_too(desk: Desk, scene: Scene, told: list[Target]) -> list[Target]:
+    """'FDP four strands. FDS mattress. Epitendinous: none.': what no tendon is named for is denied of both.
+
+    So it is of every deep flexor sewn in the same paragraph.
+    """
+    if scene.setting.groups or scene.sentence.prefix or not _THOSE.isdisjoint(scene.said):
+        return []
+    beside = [Target(t.digit, "FDP") for t in told if t.tendon == "FDS"]
+    deep = [*beside, *(t for t in desk.sewn() if t.tendon in ("FDP", "FPL") and _sewn_here(desk, scene, t))]
+    return [t for t in deep if desk.may_be_repaired(t) and desk.has_suture(t) and not _has_one(desk, t)]
+
+
+def _sewn_here(desk: Desk, scene: Scene, target: Target) -> bool:
+    """Tell whether the core suture of a tendon was told before a sentence, in its paragraph or on its finger's line."""
+    cores = [f.order for f in desk.told_of("repairs", target) if f.field in ("strands", "stitch", "size")]
+    first, here = scene.sentence.i, scene
+    while not _opens_line(here) and (before := desk.scene_before(here)) is not None:
+        if before.sentence.block != scene.sentence.block:
+            break
+        here, first = before, before.sentence.i
+    return any(first <= k < scene.sentence.i for k in cores)
+
+
+def _opens_line(scene: Scene) -> bool:
+    """Tell whether a sentence opens a line with a finger: 'Middle: ...'."""
+    groups = scene.setting.groups
+    heads = bool(groups) and groups[0].i == scene.sentence.i and bool(groups[0].digits)
+    return heads and scene.page.breaks[scene.sentence.i] >= Break.LINE
+
+
+_THOSE = frozenset(["those", "these", "them", "this", "that", "it", "here"])
 
 
 def none_in_a_cell(desk: Desk, scene: Scene) -> bool:
