@@ -225,6 +225,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
     if (
         in_the_middle
         and not excepted
+        and mention.j not in page.tendon_words
         and not _result_in(page, mention)
         and _KNOTS & set(page.words[mention.i - 7 : mention.i])
     ):
@@ -275,6 +276,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return any(
             m.kind == "digit" for m in within(page.mentions, i - 40, i)
         )  # 'The ring glided. The small was free.'
+    if words[i - 1] == "the" and words[j : j + 1] == ["repair"] and words[j + 1 : j + 2] != [] and words[j + 1] in _RAN:
+        return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)  # 'The small repair caught'
     if words[i - 1] == "the" and words[j : j + 1] == ["one"]:
         before = [m for m in within(page.mentions, i - 30, i) if m.kind == "digit" and words[m.j : m.j + 1] == ["one"]]
         return bool(before) and "." not in words[before[-1].j : i]  # 'around the ring one ..., around the small one'

@@ -317,9 +317,14 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
 def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:
     """'Trimmed 2 mm on the FDP, the FDS was too thin': behind a comma the singular verb is of the second alone."""
     between = page.words[run[-1].j : atom.i]
-    return atom.kind == run[-1].kind == "tendon" and between == [",", "the"] and page.words[atom.j] in _SINGULAR
+    if between != [",", "the"]:
+        return False
+    if atom.kind == "digit":
+        return page.words[atom.j] in _TOLD_OF  # 'a gap in the index profundus, the ring did not gap'
+    return atom.kind == run[-1].kind == "tendon" and page.words[atom.j] in _SINGULAR
 
 
+_TOLD_OF = frozenset(["did", "ran", "glided", "caught", "gapped", "held", "moved", "slid", "had", "has", "opened"])
 _SINGULAR = frozenset(["was", "is", "had", "has"])
 
 

@@ -238,9 +238,9 @@ def _every_digit(page: Page) -> tuple[str, ...]:
     listed: dict[str, None] = {}
     named: dict[str, None] = {}
     aside: dict[str, None] = {}
-    for setting in page.settings:
+    for n, setting in enumerate(page.settings):
         for group in setting.groups:
-            if page.standing[group.i]:
+            if page.standing[group.i] and not (page.standing[group.i] == "unfilled" and _heads_a_block(page, n)):
                 aside |= dict.fromkeys(group.digits)
                 continue
             for digit in group.digits:
@@ -248,6 +248,12 @@ def _every_digit(page: Page) -> tuple[str, ...]:
                 if setting.sentence.section in ("procedure", "diagnosis", "digit", "side"):
                     listed[digit] = None
     return tuple(listed or named or (aside if len(aside) == 1 else ()))
+
+
+def _heads_a_block(page: Page, n: int) -> bool:
+    """'Index finger:' on a line of its own, above lines on its tendons: no empty field of a form."""
+    behind = page.settings[n + 1].groups if n + 1 < len(page.settings) else []
+    return bool(behind) and bool(behind[0].tendons) and not any(g.digits for g in behind)
 
 
 def _cuts(page: Page, sentence: Sentence) -> tuple[list[int], list[tuple[int, int]]]:

@@ -183,18 +183,20 @@ def _sewn_here(desk: Desk, scene: Scene, target: Target) -> bool:
     """Tell whether the core suture of a tendon was told before a sentence, in its paragraph or on its finger's line."""
     cores = [f.order for f in desk.told_of("repairs", target) if f.field in ("strands", "stitch", "size")]
     first, here = scene.sentence.i, scene
-    while not _opens_line(here) and (before := desk.scene_before(here)) is not None:
+    while not _turns_to_finger(here) and (before := desk.scene_before(here)) is not None:
         if before.sentence.block != scene.sentence.block:
             break
         here, first = before, before.sentence.i
     return any(first <= k < scene.sentence.i for k in cores)
 
 
-def _opens_line(scene: Scene) -> bool:
-    """Tell whether a sentence opens a line with a finger: 'Middle: ...'."""
+def _turns_to_finger(scene: Scene) -> bool:
+    """Tell whether a sentence opens a line with a finger, or tells how a finger was found: 'Middle: ...'."""
     groups = scene.setting.groups
-    heads = bool(groups) and groups[0].i == scene.sentence.i and bool(groups[0].digits)
-    return heads and scene.page.breaks[scene.sentence.i] >= Break.LINE
+    if not groups or not groups[0].digits:
+        return False
+    heads = groups[0].i == scene.sentence.i and scene.page.breaks[scene.sentence.i] >= Break.LINE
+    return heads or "extent" in scene.kinds or "hurt" in scene.kinds
 
 
 _THOSE = frozenset(["those", "these", "them", "this", "that", "it", "here"])

@@ -451,7 +451,8 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if bare and not PART_NOUNS & set(scene.words(mention.j + 1, mention.j + 2)):
         return (bare,)
     told = digits_at(scene, None, mention.i)
-    if len(scene.every_digit) == _in_several(scene, mention):
+    several = _in_several(scene, mention)
+    if several and len(scene.every_digit) == several:
         return scene.every_digit
     if any(g.digits for g in groups):
         return told
