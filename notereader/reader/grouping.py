@@ -351,8 +351,11 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     )  # not 'the profundus of the same finger'
     digits = tuple(dict.fromkeys(m.value for m in atoms if m.kind == "digit"))
     tendons = tuple(dict.fromkeys(t for _, t, _ in pairs))
-    group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)
     before = page.words[max(0, run[0].i - 3) : run[0].i]
+    pair = set(tendons) == {"FDP", "FDS"}
+    if pair and not digits and "both" in before[-2:] and before[-1] in ("both", "the", "its", "his", "her"):
+        every = False  # 'both the profundus and the FDS were divided': the two of one finger
+    group = Group(run[0].i, run[-1].j, digits, tendons, tuple(pairs), "", every)
     if pairs and not digits:
         group.four = (
             2

@@ -168,6 +168,7 @@ def _tied(page: Page, heading: Mention, line: Line) -> bool:
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     tied = tied or (page.words[heading.i - 1] in _FINGERS and page.words[heading.i - 2] in _TYING | {","})
+    tied = tied or (page.words[heading.i] in _OF_TENDONS and page.words[heading.i - 1] in _KINDS)  # 'All FDP tendons:'
     both = page.words[heading.i - 1] in ("both", "each", "all") and "for" in page.words[line.i : heading.i]
     tied = tied or both  # 'Core for both FDP: 4-0'
     lead = page.words[line.i : heading.i - 1]
@@ -182,6 +183,8 @@ def _tied(page: Page, heading: Mention, line: Line) -> bool:
 _LABEL_MARKS = frozenset([":", ".", "(", "[", "?", ","])  # one of these follows a label within a line
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
 _TENDON_NAMES = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "fcr", "fcu", "both"])
+_OF_TENDONS = frozenset(["tendon", "tendons", "repair", "repairs"])
+_KINDS = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "sublimis", "flexor", "deep", "superficial"])
 _TENDONS = frozenset(["fds", "superficialis", "sublimis"])
 _SLIPS = frozenset(["slip", "slips", "half", "limb", "tail"])
 _TOLD = frozenset(["epitendinous", "epi", "peripheral", "core", "knot", "knots", "gap", "ends", "glide", "purchase"])

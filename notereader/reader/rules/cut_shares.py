@@ -169,7 +169,9 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
         named = not _CUTS_TENDON_WORDS.isdisjoint(scene.words(quantity.j, min(quantity.j + 4, scene.sentence.j)))
         return scene.next_word(quantity.j) == "of" and named
     first, last = scene.part(quantity.i)
-    around = scene.words(max(first, quantity.i - 2), min(last, quantity.j + 3))
+    end = min(last, quantity.j + 3)
+    end = next((k for k in range(quantity.j, end) if scene.page.words[k] in ("and", "but")), end)
+    around = scene.words(max(first, quantity.i - 2), end)  # 'cut 40 % and left alone'
     if any(w in _REMAINING for w in around):
         return False
     after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3 and m.i < last]

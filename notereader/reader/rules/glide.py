@@ -238,6 +238,8 @@ def _just_told(desk: Desk, scene: Scene) -> bool:
 def _takes_tendon(scene: Scene, mention: Mention) -> bool:
     """'8 mm caught each way', 'catching 12 mm of tendon' tell of the core's purchase."""
     near = [q for q in scene.quantities if q.unit == "mm" and (0 <= q.i - mention.j <= 2 or 0 <= mention.i - q.j <= 5)]
+    gaps = scene.of("gap")
+    near = [q for q in near if not any(m.i == q.j or m.j == q.i for m in gaps)]  # 'a 1 mm gap and it caught at A2'
     if not near:
         return False
     beside = any(q.i == mention.j or mention.i == q.j for q in near)

@@ -440,7 +440,7 @@ def _on_its_line(desk: Desk, scene: Scene) -> bool:
         return True
     while before is not None and before.sentence.block == scene.sentence.block:
         first = next((g for g in before.setting.groups if g.tendons), None)
-        if first is not None and scene.page.words[first.j : first.j + 1] == [":"]:
+        if first is not None and first.tendons == ("FDS",) and scene.page.words[first.j : first.j + 1] == [":"]:
             return True
         before = desk.scene_before(before)
     return False

@@ -335,9 +335,8 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
 
 def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
-    if not {"little", "much", "enough", "nothing"}.isdisjoint(
-        scene.words(max(scene.sentence.i, mention.i - 6), mention.i)
-    ):
+    lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
+    if any(scene.page.words[k] in _HOW_MUCH and k not in scene.page.digit_words for k in lead):
         return False  # 'how little good tendon was left'
     if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
         return False
@@ -361,10 +360,16 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
     if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
         return True  # 'FCR repaired, PL left.'
+    hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
+    if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
+        return True  # 'FDS 40% cut, left.'
     slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
     if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
         return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+_HOW_MUCH = frozenset(["little", "much", "enough", "nothing"])
 
 
 def _only_names(scene: Scene) -> bool:
