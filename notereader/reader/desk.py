@@ -359,7 +359,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         deep = [t for t in group.tendons if t in ("FDP", "FDS")]
         own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
         told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
-        if len(told) < 2 and group.four == 1 and not desk.at_wrist:
+        if group.four == 1 and not desk.at_wrist and not _headed_apart(desk, scene):
             told = [d for d in scene.every_digit if d != "thumb"]  # 'All FDPs' where three fingers were worked on
         fours = told if len(told) > 1 else DIGITS[1:]
         fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
@@ -374,6 +374,16 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if not any(t.digit for t in targets) or (group.every and len(targets) < len(counted)):
         return counted or targets, group
     return targets, group
+
+
+def _headed_apart(desk: Desk, scene: Scene) -> bool:
+    """Tell whether a sentence stands under a heading for its fingers alone: 'INDEX AND MIDDLE: ...'."""
+    before: Scene | None = scene
+    while before is not None and before.sentence.block == scene.sentence.block:
+        if before.sentence.section == "digit":
+            return True
+        before = desk.scene_before(before)
+    return False
 
 
 def _with_all_of_the_wrist(desk: Desk, group: Group, targets: list[Target]) -> list[Target]:
