@@ -594,6 +594,18 @@ def _last_core(desk: Desk, scene: Scene, target: Target) -> int:
     return max((f.order for f in told if f.field in ("size", "stitch", "strands", "peripheral")), default=-1)
 
 
+def named_so_far(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+    """Leave out a superficialis of which a note tells only further down: what is said of a finger is not of it."""
+    kept = [t for t in targets if t.tendon != "FDS" or _told_by(desk, scene, t)]
+    return kept if any(t.tendon != "FDS" for t in kept) else targets
+
+
+def _told_by(desk: Desk, scene: Scene, target: Target) -> bool:
+    entries = [target._replace(slip=slip) for slip in (None, "radial", "ulnar")]
+    named = any("FDS" in g.tendons or g.generic for g in scene.setting.groups)
+    return named or any(f.order < scene.sentence.i for t in entries for f in desk.told_of("repairs", t))
+
+
 def _named_at(desk: Desk, scene: Scene, tendon: str) -> int:
     """Return the word at which a kind of tendon was last named before a sentence, or -1."""
     before = (s for s in reversed(desk.having("tendon")) if s.sentence.i < scene.sentence.i)

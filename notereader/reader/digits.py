@@ -226,6 +226,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         in_the_middle
         and not excepted
         and mention.j not in page.tendon_words
+        and page.words[mention.j : mention.j + 2] != ["but", "not"]
         and not _result_in(page, mention)
         and _KNOTS & set(page.words[mention.i - 7 : mention.i])
     ):
@@ -288,7 +289,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
     if _result_in(page, mention):
         return True
-    others = [m for m in within(page.mentions, i - 14, i + 14) if m.kind == "digit" and not m.i <= i < m.j]
+    near = within(page.mentions, i - 14, i + 14)
+    others = [m for m in near if not m.i <= i < m.j and (m.kind == "digit" or _both_known(page, mention, m))]
     if not any("." not in words[min(m.j, j) : max(m.i, i)] for m in others):
         return False
     after = words[j] if j < len(words) else "."
@@ -296,6 +298,16 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return any(words[m.i - 1] == "(" for m in others)  # 'Zone: II (ring), I (small)'
     if words[i - 1] in (",", ".", ":", "and") and _ZONE.fullmatch(after):
         return True  # 'Zone: index IIB, middle IIC'
+    if words[i - 3 : i] == ["those", "of", "the"]:
+        return True  # 'The ring ends were clean, those of the small ragged'
+    if after in ("ends", "stumps") and words[i - 1] in ("the", ".", ",") and any(m.i > j for m in others):
+        return True  # 'The long ends were ragged, those of the ring clean'
+    if words[i - 1] in (":", ",", ";", ".") and after in ("and", "&", "+") and any(m.i == j + 1 for m in others):
+        return True  # 'MIDDLE and LITTLE no gap'
+    if words[i - 1] == "the" and words[i - 2] in _PLACING and after in ("but", "while", "whereas"):
+        return True  # 'a 6-0 was added in the long but not in the ring finger'
+    if words[i - 1] in (":", ",", ";") and after in ("distal", "proximal"):
+        return True  # 'A2: long distal third vented, ring intact'
     if words[i - 1] in ("in", "of", "on", "for") and after in (".", ",", ";", ")", "and", "-", "tightened"):
         return True
     if words[i - 1] in _RESULTS and after in (",", ";", "."):
@@ -310,6 +322,12 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     says = says or figured  # 'FDS: index 30, middle 100'
     says = says or (counted and any(m.kind == "strandword" for m in within(page.mentions, j, j + 4)))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
+
+
+def _both_known(page: Page, first: Mention, second: Mention) -> bool:
+    """'Gap: long 1 mm, little none': two short names side by side, of fingers the note names in full elsewhere."""
+    known = {m.value for m in page.mentions if m.kind == "digit"}
+    return second.kind == "digit?" and second.value != first.value and {first.value, second.value} <= known
 
 
 def _result_in(page: Page, mention: Mention) -> bool:
@@ -334,6 +352,7 @@ def _beside_another(page: Page, mention: Mention) -> bool:
     return any("." not in words[m.j : i] if one else words[m.j : m.j + 1] == ["repair"] for m in others)
 
 
+_PLACING = frozenset(["in", "of", "on", "for", "round", "around"])
 _RESULTS = frozenset(["gap", "gapping", "catching", "triggering"])
 _PART_NOUNS = frozenset(["third", "half", "part", "portion", "fifth", "segment"])
 _ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")

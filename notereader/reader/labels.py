@@ -45,7 +45,7 @@ def labels(doc: Doc) -> Doc:
         tendon = _tendon_of_line(page, found) if label is None and finger is not None else None
         if tendon is not None and finger is not None and finger[1] == finger[0] + 1:
             sentence.prefix = [tendon]  # 'FDS: index repaired with 4-0. Middle repaired with 5-0.'
-            _settle(page, finger[0])
+            _settle(page, *finger)
         found.append(sentence if label is None or finger is None else _cell(page, sentence, finger, label, sentence.j))
     page.sentences = found
     return doc
@@ -99,7 +99,7 @@ def _cells(page: Page, sentence: Sentence, label: tuple[int, int]) -> list[Sente
 
 def _cell(page: Page, sentence: Sentence, finger: tuple[int, int], label: tuple[int, int], j: int) -> Sentence:
     """Return what is told behind a finger, up to word j, as a cell; a finger with nothing behind it stays as it is."""
-    _settle(page, finger[0])
+    _settle(page, *finger)
     i = finger[1] + (page.words[finger[1] : finger[1] + 1] == [":"])
     if i >= j:
         return Sentence(finger[0], j, sentence.section, sentence.block)
@@ -112,11 +112,21 @@ def _finger_at(page: Page, k: int) -> tuple[int, int] | None:
     if named is None and (k >= len(page.words) or page.words[k] not in _FINGERS):
         return None
     j = named.j if named is not None else k + 1
+    if page.words[j : j + 1] != [] and page.words[j] in _JOINS and (further := _finger_at(page, j + 1)) is not None:
+        return k, further[1]  # 'index 6-0, middle and ring none'
     tendon = next((m for m in within(page.mentions, j, j + 1) if m.kind == "tendon"), None)
     return k, tendon.j if tendon is not None else j
 
 
-def _settle(page: Page, k: int) -> None:
-    """Take the word for a finger that it may name."""
+_JOINS = frozenset(["and", "&", "+", "/"])
+
+
+def _settle(page: Page, i: int, j: int) -> None:
+    """Take the words for the fingers that they may name."""
+    for k in (k for k in range(i, j) if page.words[k] in _FINGERS):
+        _settle_one(page, k)
+
+
+def _settle_one(page: Page, k: int) -> None:
     if not any(m.kind == "digit" for m in within(page.mentions, k, k + 1)):
         page.mentions = sorted([*page.mentions, Mention("digit", _FINGERS[page.words[k]], k, k + 1)], key=lambda m: m.i)

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, named_so_far
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Quantity
@@ -171,7 +171,7 @@ def _placed(scene: Scene, q: Quantity) -> Group | None:
 
 
 def _lay_purchase(desk: Desk, scene: Scene, bites: list[Quantity]) -> None:
-    own = [(q, _own_digit(desk, scene, q)) for q in bites]
+    own = [(q, named_so_far(desk, scene, _own_digit(desk, scene, q))) for q in bites]
     if (len(bites) > 1 and all(targets for _, targets in own)) or _placed(scene, bites[0]) is not None:
         for q, targets in own:
             for target in targets:

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.desk import Desk, carried, named_so_far, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
@@ -37,7 +37,7 @@ def ends(desk: Desk, scene: Scene) -> None:
     kept = [m for m in said if not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
-        targets = deep_of_column(scene, end_owners(desk, scene, mention))
+        targets = named_so_far(desk, scene, deep_of_column(scene, end_owners(desk, scene, mention)))
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     for mention, targets in laid:
         for target in targets:

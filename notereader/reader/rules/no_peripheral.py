@@ -51,6 +51,25 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     _had_none(desk, scene, told)
     _not_the_other(desk, scene, spots)
     _one_only(desk, scene, spots)
+    _was_not(desk, scene, told)
+
+
+def _was_not(desk: Desk, scene: Scene, told: bool) -> None:
+    """'The index was given a running 6-0, the ring was not.': a finger that got none, and was sewn before."""
+    if not told or _GIVING.isdisjoint(scene.said):
+        return
+    for group in (g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)):
+        verb = scene.words(group.j, group.j + 2) in _IS_NOT and scene.next_word(group.j + 2) in ("", ".", ";")
+        given = any(g.digits and g.j <= group.i for g in scene.setting.groups)
+        if not verb or not given or not scene.told(group.i):
+            continue
+        deep = [t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL") and desk.has_suture(t)]
+        for target in deep:
+            desk.tendon(scene, target, "peripheral", "absent", [(group.i, group.j + 2)], RULE)
+
+
+_GIVING = frozenset(["given", "got", "received", "had"])
+_IS_NOT = (["was", "not"], ["were", "not"], ["did", "not"], ["had", "not"])
 
 
 def _without_running(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

@@ -469,7 +469,11 @@ def _finger_behind(scene: Scene, mention: Mention) -> tuple[str, ...]:
         return ()
     names = [p for p, after in zip(pulleys, [*pulleys[1:], None], strict=True) if not _runs_on(scene, p, after)]
     in_order = sorted([*((p.i, True) for p in names), *((g.i, False) for g in fingers)])
-    if [is_pulley for _, is_pulley in in_order] != [True, False] * len(fingers):
+    order = [is_pulley for _, is_pulley in in_order]
+    crossed = order in ([True, False, False, True], [False, True, True, False])
+    if crossed and len(names) == 2:  # 'A2 was vented in the index, while in the ring A2 was preserved'
+        return fingers[names.index(mention)].digits if mention in names else ()
+    if order != [True, False] * len(fingers):
         return ()
     return next(g.digits for g in fingers if g.i >= mention.j)
 

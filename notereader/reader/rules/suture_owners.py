@@ -1,8 +1,19 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.desk import Desk, both_of_them, carried, meant_by_all, near_digits, others, owners, pair_in_focus
+from notereader.reader.desk import (
+    Desk,
+    both_of_them,
+    carried,
+    meant_by_all,
+    named_so_far,
+    near_digits,
+    others,
+    owners,
+    pair_in_focus,
+)
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.held_counts import count_told
+from notereader.reader.measures import count_of
 from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.parted import of_the_parted
@@ -54,7 +65,8 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     digits = {d for g in left_out if not g.tendons for d in g.digits}
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     found = of_the_parted(desk, scene, found)
-    return [t for t in found if t not in excepted and t.digit not in digits], reasons
+    found = [t for t in found if t not in excepted and t.digit not in digits]
+    return named_so_far(desk, scene, found), reasons
 
 
 def _dealt_out(scene: Scene, groups: list[Group], i: int) -> list[Group]:
@@ -147,6 +159,9 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
         if wide and not (tendons and digits):
             words = set() if tendons else set(scene.words(*scene.part(i)))
             return meant_by_all(desk, scene, i, words, wide), []
+    listed = _heads_a_list(desk, scene, j, groups)
+    if listed:
+        return listed, []
     first, last = scene.part(i)
     inside = [g for g in groups if first <= g.i < last]
     before = [g for g in groups if g.j <= i]
@@ -172,6 +187,17 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             if found or group.digits:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
+
+
+def _heads_a_list(desk: Desk, scene: Scene, j: int, groups: list[Group]) -> list[Target]:
+    """'Cores of 3-0 Ethibond were used: two strands in the index, four in the ring': the thread of all listed."""
+    colon = next((k for k in range(j, scene.sentence.j) if scene.page.words[k] == ":"), -1)
+    counts = [m for m in scene.of("strandword") if m.i > colon]
+    fingers = [g for g in groups if g.digits and not g.tendons and g.i > colon]
+    if colon < 0 or len(counts) < 2 or len(fingers) != len(counts) or len(groups) != len(fingers):
+        return []
+    digits = [d for g in fingers for d in g.digits]
+    return [t for d in digits for t in desk.repairable((d,)) if t.tendon in ("FDP", "FPL") and t.digit == d]
 
 
 def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) -> list[Target]:
@@ -398,7 +424,20 @@ def _meant_by(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     return [Target(d, t) for d in group.digits for t in before[-1] if has(d, t)]
 
 
+def _in_all_of_them(desk: Desk, scene: Scene) -> list[Target]:
+    """'Bites of 10 mm were taken in both', '... in all three': of as many deep flexors as were sewn so far."""
+    words = [w for w in scene.words(scene.sentence.i, scene.sentence.j) if w not in (".", ";")]
+    count = 2 if words[-2:] in (["in", "both"], ["on", "both"]) else 0
+    if words[-3:-1] in (["in", "all"], ["on", "all"]):
+        count = count_of(words[-1])
+    deep = [t for t in desk.sewn() if t.tendon in ("FDP", "FPL") and desk.has_suture(t)] if count else []
+    return deep if len(deep) == count else []
+
+
 def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:
+    wide = [] if scene.setting.groups else _in_all_of_them(desk, scene)
+    if wide:
+        return wide, []
     found, reason = carried(desk, scene)
     deep = _deep_one_open(desk, scene, found)
     return (
