@@ -319,7 +319,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     says = any(m.kind in ("gap", "glide", "ends", "bulk", "extent") for m in within(page.mentions, j, j + 2))
     counted = after.isdecimal() and words[j + 1 : j + 2] in (["strand"], ["strands"], ["-"])
     figured = after.isdecimal() and any(words[m.j : m.j + 1] and words[m.j].isdecimal() for m in others)
-    says = says or figured  # 'FDS: index 30, middle 100'
+    says = says or figured or after.endswith("-0")  # 'FDS: index 30, middle 100'; 'Epi: middle 6-0, little none'
     says = says or (counted and any(m.kind == "strandword" for m in within(page.mentions, j, j + 4)))
     return words[i - 1] in (",", ";", ":", "and", "but", "while") and (says or after in _SAYS_AFTER)
 

@@ -100,6 +100,8 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
         return True  # '2 mm bites for each lock'
     if said == ["all"] and ((lead in ("in", "at", "after") and k == q.j) or after == "a"):
         return True  # 'in all we count four strands', 'all a tendon of this calibre would take'
+    if said == ["all"] and lead in ("-", ":") and any(g.tendons and g.j == q.i - 1 for g in groups):
+        return True  # 'FDP middle, FPL - all uninjured'
     if k == q.j and after in PARTS:
         return True  # 'two locking throws on each limb', '9 mm of tendon in either stump'
     if lead == "in" and not _TAKEN.isdisjoint(page.words[max(sentence.i, q.i - 4) : q.i]):

@@ -38,6 +38,9 @@ _ACTS = frozenset(["held", "caught", "hid", "overlay", "bound", "hit", "met", "o
 SUBJECT_KINDS = word_list("scene", "subject_kinds")
 
 
+_SIGNS = {"( - )": "no", "( + )": "yes"}
+
+
 @dataclass(slots=True)
 class Subject:
     """Something a property may belong to: a group of tendons or another structure, words i to j."""
@@ -167,6 +170,9 @@ class Scene:
         '' where the answer was left open, None where the words are no label of a form.
         """
         k, last = j, self.sentence.j
+        signed = _SIGNS.get(" ".join(self.words(j, min(j + 3, last))))
+        if signed:
+            return signed  # 'gap (-), catching (-)'
         if j <= self.sentence.i and any(j == label[1] for label in self.sentence.prefix):
             return self._answer_of_cell()
         while k < last and k - j < 8 and self.page.words[k] in _LABEL_TAILS:

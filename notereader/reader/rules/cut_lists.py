@@ -7,7 +7,8 @@ from notereader.reader.scene import Scene, group_targets
 _NAMES = ("tendon", "digit", "structure", "sided", "anynerve", "anyartery", "bundle", "quantifier", "plural", "generic")
 _JOINS = frozenset([",", "and", "+", "&", "/", "to", "of", "the", "-", "*", ".", "both", "all", "four", "three", "two"])
 _MOST_LINES = 8
-_LONGEST_HEAD = 4  # words
+_LONGEST_HEAD = 8  # words
+_FULLY = frozenset(["fully", "completely", "totally", "entirely"])
 
 
 def listed_below(desk: Desk, scene: Scene) -> None:
@@ -15,10 +16,13 @@ def listed_below(desk: Desk, scene: Scene) -> None:
     head = _head_of(desk, scene) if not scene.header and _only_names(scene) else None
     if head is None:
         return
+    value = "complete" if head.kind == "hurt" else head.value
+    if head.kind == "hurt" and _FULLY.isdisjoint(scene.said):
+        return  # 'What was cut: - FDP ring': how far is not told
     for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
         proof = [(group.i, group.j), (head.i, head.j)]  # the name, and what its list says
         for target in group_targets(scene, group):
-            desk.tendon(scene, target, "extent", head.value, proof, f"extent {head.value}")
+            desk.tendon(scene, target, "extent", value, proof, f"extent {value}")
 
 
 def _head_of(desk: Desk, scene: Scene) -> Mention | None:
@@ -29,17 +33,30 @@ def _head_of(desk: Desk, scene: Scene) -> Mention | None:
         before = desk.scene_before(before) if before is not None else None
         if before is None or not Break.LINE <= scene.page.breaks[at] < Break.BLANK:
             return None
-        if not _only_names(before):
+        if not (_only_names(before) or _names_and_share(before)):
             break
     if before is None or before.sentence.j - before.sentence.i > _LONGEST_HEAD + 1 or before.setting.groups:
         return None
-    told = [m for m in before.of("extent") if before.told(m.i)]
+    told = [m for m in before.of("extent") if _says(before, m)]
+    told = told or [m for m in before.of("hurt") if _says(before, m) and m.value == "hurt"]
     closes = scene.page.words[before.sentence.j - 1] in (":", "-")
-    return told[0] if closes and len(told) == 1 and told[0].value in ("complete", "intact") else None
+    return told[0] if closes and len(told) == 1 and told[0].value in ("complete", "intact", "hurt") else None
+
+
+def _says(scene: Scene, mention: Mention) -> bool:
+    """Tell whether the head of a list says its word; 'What was cut:' on its own line is no empty field of a form."""
+    return scene.told(mention.i) or scene.page.standing[mention.i] == "unfilled"
+
+
+def _names_and_share(scene: Scene) -> bool:
+    """'- FDP index and middle: not cut', '- FCR 20%': a line of the same list that tells its own extent."""
+    bullet = scene.page.words[scene.sentence.i] in ("-", "*") or scene.page.words[scene.sentence.i - 1] in ("-", "*")
+    return bullet and any(g.tendons for g in scene.setting.groups)
 
 
 def _only_names(scene: Scene) -> bool:
     named = {k for m in scene.of(*_NAMES) for k in range(m.i, m.j)}
     named |= {k for g in scene.setting.groups for k in range(g.i, g.j)}
     words = scene.page.words
-    return bool(named) and all(k in named or words[k] in _JOINS for k in range(scene.sentence.i, scene.sentence.j))
+    rest = [words[k] for k in range(scene.sentence.i, scene.sentence.j) if k not in named]
+    return bool(named) and all(w in _JOINS or w in _FULLY or w.isdecimal() for w in rest)

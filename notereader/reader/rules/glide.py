@@ -120,6 +120,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             value = "restricted"  # 'with distinct drag, less than a full excursion'
         ended = _ended(scene, mention) if value == "catching" else None
         ended = True if value == "catching" and scene.next_word(mention.j) == "nowhere" else ended
+        if value == "catching" and (scene.answer(mention.j) in _NO or _none_behind(scene, mention)):
+            ended = True  # 'catching: none', 'catching (-)'
         if ended is not None:
             value = "free" if ended else "catching"
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
@@ -136,6 +138,14 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
             found.append(_Event(mention.i, mention.j, value, end))
     return found
+
+
+def _none_behind(scene: Scene, mention: Mention) -> bool:
+    marked = scene.next_word(mention.j) in (":", "=", "-")
+    return marked and scene.next_word(mention.j + 1) in _NO and scene.next_word(mention.j + 2) in ("", ".", ",", ";")
+
+
+_NO = frozenset(["no", "none", "nil", "n"])
 
 
 def _but_for_a_place(scene: Scene, mention: Mention) -> bool:

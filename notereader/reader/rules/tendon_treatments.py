@@ -336,7 +336,8 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
 def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
-    if any(scene.page.words[k] in _HOW_MUCH and k not in scene.page.digit_words for k in lead):
+    fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
+    if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
         return False  # 'how little good tendon was left'
     if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
         return False

@@ -124,6 +124,8 @@ def _cut_back(scene: Scene) -> list[Mention]:
             found.append(Mention("restored", "trimmed", k, k + 2))
         if words[k] in ("ends", "stumps") and words[k + 1] == "back" and any(q.i == k + 2 for q in scene.quantities):
             found.append(Mention("restored", "trimmed", k, k + 2))  # 'FDP ends back 4 mm to good tendon'
+        if words[k] == "taken" and _of_the_thread(scene, k):
+            continue
         if words[k] in ("took", "take", "taken") and _takes_from_end(scene, k):
             found.append(Mention("restored", "trimmed", k, k + 1))
         if words[k] in ("cut", "took", "taken", "nipped", "snipped", "nibbled", "came", "come"):
@@ -139,6 +141,12 @@ def _cut_back(scene: Scene) -> list[Mention]:
         if scene.words(q.j, q.j + 2) in _OFF_EACH and q.unit == "mm" and not any(m.i < q.i < m.j for m in found):
             found.append(Mention("restored", "trimmed", q.j, q.j + 2))  # 'ends ragged -> 2 mm off each end'
     return found
+
+
+def _of_the_thread(scene: Scene, k: int) -> bool:
+    """'... of looped 4-0 nylon taken 10 mm from either end': how far from the ends a thread was led in."""
+    end = k - (scene.word_before(k) == ",")
+    return any(m.j == end for m in scene.of("material", "stitch", "strandword"))
 
 
 def _takes_from_end(scene: Scene, k: int) -> bool:
