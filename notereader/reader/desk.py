@@ -594,15 +594,20 @@ def _last_core(desk: Desk, scene: Scene, target: Target) -> int:
     return max((f.order for f in told if f.field in ("size", "stitch", "strands", "peripheral")), default=-1)
 
 
-def named_so_far(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
-    """Leave out a superficialis of which a note tells only further down: what is said of a finger is not of it."""
+def named_so_far(desk: Desk, scene: Scene, targets: list[Target], collective: bool = False) -> list[Target]:
+    """Leave out a superficialis of which a note tells only further down: what is said of a finger is not of it.
+
+    `collective`: words such as 'both tendons' or 'all ends' may take it up before it is named.
+    """
+    if collective and any(g.generic for g in scene.setting.groups):
+        return targets
     kept = [t for t in targets if t.tendon != "FDS" or _told_by(desk, scene, t)]
     return kept if any(t.tendon != "FDS" for t in kept) else targets
 
 
 def _told_by(desk: Desk, scene: Scene, target: Target) -> bool:
     entries = [target._replace(slip=slip) for slip in (None, "radial", "ulnar")]
-    named = any("FDS" in g.tendons or g.generic for g in scene.setting.groups)
+    named = any("FDS" in g.tendons for g in scene.setting.groups)
     return named or any(f.order < scene.sentence.i for t in entries for f in desk.told_of("repairs", t))
 
 

@@ -302,8 +302,9 @@ def _among_digits(page: Page, mention: Mention) -> bool:
         return True  # 'The ring ends were clean, those of the small ragged'
     if after in ("ends", "stumps") and words[i - 1] in ("the", ".", ",") and any(m.i > j for m in others):
         return True  # 'The long ends were ragged, those of the ring clean'
-    if words[i - 1] in (":", ",", ";", ".") and after in ("and", "&", "+") and any(m.i == j + 1 for m in others):
-        return True  # 'MIDDLE and LITTLE no gap'
+    led = words[i - 2] if words[i - 1] == "the" else words[i - 1]
+    if led in (":", ",", ";", ".") and after in ("and", "&", "+") and any(m.i == j + 1 for m in others):
+        return True  # 'MIDDLE and LITTLE no gap', '...; the long and little had no epitendinous suture'
     if words[i - 1] == "the" and words[i - 2] in _PLACING and after in ("but", "while", "whereas"):
         return True  # 'a 6-0 was added in the long but not in the ring finger'
     if words[i - 1] in (":", ",", ";") and after in ("distal", "proximal"):

@@ -171,14 +171,16 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
 
 def _tells_what_was_done(page: Page, i: int, limit: int) -> bool:
     """'Treatment: repaired', 'Rx: 4/0 Prolene, 4 strands': sutures, or at once the word for what was done."""
+    if not _ORDERS.isdisjoint(page.words[i : i + _AT_ONCE]):
+        return False  # 'Therapy: starts on day 4. 4-0 nylon out at 2 weeks.'
     line = next((k for k in range(i + 1, limit) if page.breaks[k] >= Break.LINE), limit)
     end = next((k for k in range(i + 1, len(page.words)) if page.breaks[k] >= Break.BLANK), len(page.words))
-    end = limit if not _ORDERS.isdisjoint(page.words[i:limit]) else max(limit, end)
-    sized = any(map(_SIZE.match, page.words[i:end]))  # 'Therapy: lavage. Nerve: 9-0. FDS: ...'
+    sized = any(map(_SIZE.match, page.words[i : max(limit, end)]))  # 'Therapy: lavage. Nerve: 9-0. FDS: ...'
     return sized or not _DONE.isdisjoint(page.words[i : min(i + 4, line)])
 
 
-_ORDERS = frozenset(["day", "days", "week", "weeks", "starts", "start", "begin", "begins", "splint", "exercises", "out"])
+_AT_ONCE = 10  # words
+_ORDERS = frozenset(["day", "days", "week", "weeks", "starts", "start", "begin", "begins", "splint", "exercises"])
 _DONE = frozenset(["repaired", "excised", "sutured", "sewn", "reinserted", "trimmed", "debrided", "resected"])
 
 

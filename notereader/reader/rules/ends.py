@@ -37,7 +37,7 @@ def ends(desk: Desk, scene: Scene) -> None:
     kept = [m for m in said if not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
-        targets = named_so_far(desk, scene, deep_of_column(scene, end_owners(desk, scene, mention)))
+        targets = named_so_far(desk, scene, deep_of_column(scene, end_owners(desk, scene, mention)), collective=True)
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     for mention, targets in laid:
         for target in targets:
