@@ -114,6 +114,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
     word = " ".join(scene.words(m.i, m.j))
     if word == "in order" and scene.next_word(m.j) in ("to", "that"):
         return True
+    if scene.next_word(m.j) == "nothing":
+        return True  # 'I sacrificed nothing of the oblique pulley'
     if word.startswith("advance"):
         return True  # 'enlarged by a V-Y advancement'
     if word == "opening" and scene.word_before(m.i) in ("on", "at", "upon", "an"):

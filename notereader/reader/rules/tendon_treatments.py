@@ -443,7 +443,16 @@ def _not_left(desk: Desk, scene: Scene, mention: Mention, targets: list[Target])
 
 def _no_tenodesis(scene: Scene, mention: Mention) -> bool:
     """'tenodesis effect normal', 'wrist tenodesis test', 'to teach tenodesis exercises'."""
-    return scene.next_word(mention.j) in ("effect", "test", "exercise", "exercises", "check", "manoeuvre", "movement")
+    word = scene.next_word(mention.j + (scene.next_word(mention.j) in ("then", "now", "also", "again")))
+    return word in _OF_A_TEST
+
+
+_OF_A_TEST = frozenset(
+    [
+        *("effect", "test", "exercise", "exercises", "check", "manoeuvre", "movement", "arc", "action", "cascade"),
+        *("showed", "shows", "demonstrated", "confirmed", "opened", "opens"),  # 'Tenodesis then showed free gliding'
+    ]
+)
 
 
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
