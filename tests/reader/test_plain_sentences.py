@@ -340,3 +340,47 @@ def test_a_thick_thread_before_a_peripheral_suture_of_one_finger() -> None:
     text = "Thumb and index. FPL and index FDP divided. Both repaired with 4-0 Prolene, epi to thumb only."
     assert each(text, "size") == {"thumb FPL": "4-0", "index FDP": "4-0"}
     assert each(text, "peripheral_size") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Distally the graft was tied over a button with 4-0 Prolene. Proximally it was woven into the profundus by a "
+        "Pulvertaft weave secured with 3-0 Ethibond.",
+        "Distal juncture: graft passed through a drill hole and fixed over a button, 4-0 Prolene pull-out. "
+        "Proximal juncture: Pulvertaft weave to the FDP motor, 3-0 Ethibond.",
+    ],
+)
+def test_the_weave_joins_a_graft_and_not_its_button(text: str) -> None:
+    head = "Second stage tendon grafting, right index finger, palmaris longus graft. "
+    assert each(head + text, "treatment") == {"index FDP": "grafted"}
+    assert each(head + text, "stitch") == {"index FDP": "pulvertaft"}
+    assert each(head + text, "size") == {"index FDP": "3-0"}
+
+
+@pytest.mark.parametrize("verb", ["then showed", "demonstrated", "again confirmed"])
+def test_what_tenodesis_showed_is_no_tenodesis(verb: str) -> None:
+    text = f"Index FDP divided, repaired with four strands. Tenodesis {verb} free gliding of the profundus."
+    assert each(text, "treatment") == {"index FDP": "repaired"}
+
+
+def test_nothing_of_a_pulley() -> None:
+    text = "Ring FDP divided, repaired with four strands. I sacrificed nothing of the A4 pulley."
+    assert each(text, "finding", group="pulleys") == {}
+
+
+@pytest.mark.parametrize("text", ["The repairs do not open.", "Both repaired tendons stay closed.", "No gap."])
+def test_repairs_that_stay_closed(text: str) -> None:
+    head = "Index and middle FDP divided, repaired with four strands. On passive motion: "
+    assert each(head + text, "gap") == {"index FDP": "none", "middle FDP": "none"}
+
+
+def test_therapy_of_a_translated_report() -> None:
+    text = (
+        "Finding: FCU and small finger FDS completely through.\n\n"
+        "Therapy: jet lavage. Nerve: sural graft, 9-0. FCU: Kirchmayr suture, 2-0 Ethibond. "
+        "FDS 5: two-strand Kirchmayr, 3-0 Ethibond.\n\nFurther procedure: plaster 4 weeks."
+    )
+    assert each(text, "size") == {"FCU": "2-0", "small FDS": "3-0"}
+    orders = "Small FDP divided and sewn.\n\nTherapy: starts on day 4. Wound: 4-0 nylon sutures out at 2 weeks."
+    assert each(orders, "size") == {}

@@ -27,3 +27,18 @@ def grafted_with(desk: Desk, scene: Scene) -> None:
 
 def _mended(desk: Desk, target: Target) -> bool:
     return target.tendon != "PL" and desk.extents.get(target) != "intact"
+
+
+def of_the_far_end(desk: Desk, scene: Scene) -> bool:
+    """'Distally the graft was tied over a button; proximally it was woven in by a Pulvertaft weave': its far end.
+
+    The weave is what joins the tendon; what holds a graft to the bone is no core suture of it.
+    """
+    if _FAR.isdisjoint(scene.said) or _HOLDS.isdisjoint(scene.said):
+        return False
+    woven = "pulvertaft" in desk.values_told("stitch") and "grafted" in desk.values_told("deed")
+    return woven and not any(m.value == "pulvertaft" for m in scene.of("stitch"))
+
+
+_FAR = frozenset(["graft", "grafts", "distally", "juncture", "distal"])
+_HOLDS = frozenset(["button", "buttons", "anchor", "anchors", "pullout", "pull", "drilled", "drill", "bone"])

@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
+from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import Thread
@@ -59,7 +60,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             or of_other_structure(scene, mention.i, mention.j)
         ):
             continue
-        if _is_the_second(scene, mention):
+        if _is_the_second(scene, mention) or (mention.value == "pull-out" and of_the_far_end(desk, scene)):
             continue
         if _no_room_for(scene, mention) or _is_person(scene, mention) or _names_other_thing(scene, mention):
             continue
@@ -73,6 +74,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         targets, doubts = suture_owners(desk, scene, i, j)
         for target in respective(scene, mention.i, peers, targets):
             desk.tendon(scene, target, "stitch", value, [(i, j)], "core stitch named", *doubts, *reasons)
+            if value == "pulvertaft" and target.tendon in ("FDP", "FPL") and "grafted" in desk.values_told("deed"):
+                desk.tendon(scene, target, "treatment", "grafted", [(i, j)], "a graft woven in", *doubts)
     for mention in scene.of("anchor"):
         if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (
             scene.header and mention.kind == "anchor"
@@ -222,7 +225,7 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     done = done or any(d.value == "reinserted" and scene.told(d.i) for d in scene.of("deed"))
     if stitch == "anchor" and not scene.header and not done:
         return
-    if scene.sentence.section in ("implants", "instructions"):
+    if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene):
         return
     subject = scene.owner(mention.i, mention.j)
     if subject is not None and subject.mention is not None and subject.kind == "structure":

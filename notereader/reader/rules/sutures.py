@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk, carried, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.page import within
 from notereader.reader.rules.bites import bites
+from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
 from notereader.reader.rules.peripheral import peripheral
@@ -68,6 +69,8 @@ def _peers(scene: Scene, threads: list[Thread], thread: Thread) -> list[int]:
 
 def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> None:
     prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
+    if thread.role == CORE and of_the_far_end(desk, scene):
+        return
     if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
