@@ -745,7 +745,11 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
             return sewn
         deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
         here = [t for t in sewn if (t.digit,) == scene.setting.digits]
-        fingers = len(deep) == 2 and scene.word_before(i) == "in"  # 'a running 6-0 in both': in both fingers
+        # 'a running 6-0 in both', 'I moved both fingers: both slid freely': in both fingers
+        named_both = any(
+            g.every and not (g.tendons or g.generic or g.digits) and g.j <= i for g in scene.setting.groups
+        )
+        fingers = len(deep) == 2 and (scene.word_before(i) == "in" or named_both)
         deep = here if len(here) == 2 and not fingers else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
     return named if "each" in words and len(named) > 1 else sewn

@@ -384,3 +384,38 @@ def test_therapy_of_a_translated_report() -> None:
     assert each(text, "size") == {"FCU": "2-0", "small FDS": "3-0"}
     orders = "Small FDP divided and sewn.\n\nTherapy: starts on day 4. Wound: 4-0 nylon sutures out at 2 weeks."
     assert each(orders, "size") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I had intended an epitendinous running 6-0 but the needle kept shredding the surface and I omitted it.",
+        "An epitendinous suture was planned but omitted.",
+        "Kirchmayr of 3-0, without any surrounding suture.",
+    ],
+)
+def test_a_peripheral_suture_intended_and_omitted(text: str) -> None:
+    head = "Procedure: FDP repair right ring finger, 4-strand core + epitendinous.\n\nFDP completely divided and sewn. "
+    assert each(head + text, "peripheral") == {"ring FDP": "absent"}
+
+
+@pytest.mark.parametrize("text", ["I moved both fingers: both slid freely and neither gapped."])
+def test_both_fingers_moved(text: str) -> None:
+    head = "Middle and ring FDP completely divided, both repaired. Ring FDS ulnar slip sutured with 5-0. "
+    assert each(head + text, "gap") == {"middle FDP": "none", "ring FDP": "none"}
+    assert each(head + text, "glide") == {"middle FDP": "free", "ring FDP": "free"}
+
+
+@pytest.mark.parametrize("text", ["We do not place any suture in it.", "No suture was placed in it."])
+def test_no_suture_placed(text: str) -> None:
+    assert each("Index FDP cut by 40%. " + text, "treatment") == {"index FDP": "left"}
+
+
+def test_a_pulley_cut_for_a_suture_to_pass() -> None:
+    text = "Middle FDP sutured. A4 is sectioned in totality to pass the suture."
+    assert each(text, "finding", group="pulleys") == {"middle A4": "released"}
+
+
+def test_tendons_that_are_sectioned() -> None:
+    text = "Wrist. FCR is sectioned. FDP of the ring finger was partially sectioned, 40 %."
+    assert each(text, "extent") == {"FCR": "complete", "ring FDP": "partial"}

@@ -106,7 +106,8 @@ def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
         return False
     behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
     against = scene.words(spot.i - 4, spot.i)[:2] in _AGAINST or scene.words(spot.i - 3, spot.i)[:2] in _AGAINST
-    return against or any(pair in _AND_LEFT for pair in pairwise(behind))
+    rest = list(pairwise(scene.words(spot.j, scene.sentence.j)))
+    return against or any(pair in _AND_LEFT for pair in pairwise(behind)) or any(pair in _OMITTED for pair in rest)
 
 
 def _none_given(scene: Scene, spot: Anchor) -> bool:
@@ -126,6 +127,7 @@ _GIVEN = frozenset(["added", "placed", "used", "put", "given", "needed", "done",
 _AGAINST = (["decided", "against"], ["opted", "against"])
 
 
+_OMITTED = frozenset([("omitted", "it"), ("abandoned", "it"), ("left", "it"), ("skipped", "it"), ("forwent", "it")])
 _AND_LEFT = frozenset((a, b) for a in ("but", "and") for b in ("not", "omitted", "rejected", "dismissed", "left"))
 
 

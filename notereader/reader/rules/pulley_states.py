@@ -109,11 +109,16 @@ def _longest_first(m: Mention) -> tuple[int, int]:
     return m.i - m.j, m.i
 
 
+_LETS_PASS = frozenset(["pass", "admit", "clear", "let", "allow", "accommodate", "receive", "free", "for"])
+
+
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
     if word == "in order" and scene.next_word(m.j) in ("to", "that"):
         return True
+    if m.value == "repaired" and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _LETS_PASS:
+        return True  # 'A4 was cut to pass the suture'
     if scene.next_word(m.j) == "nothing":
         return True  # 'I sacrificed nothing of the oblique pulley'
     if word.startswith("advance"):

@@ -153,6 +153,9 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'excised rather than sewn'
     if value in ("repaired", "left") and _sewn_otherwise(scene, mention):
         return None
+    lead = scene.words(max(scene.sentence.i, mention.i - 5), mention.i)
+    if word in ("suture", "sutures") and lead[-1:] == ["any"] and "not" in lead:
+        return "left"  # 'We do not place any suture in it'
     if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
         return None  # 'all the sutured tendons slid'
     if value == "left" and _of_a_stump(desk, scene, mention):
