@@ -168,6 +168,9 @@ def _tied(page: Page, heading: Mention, line: Line) -> bool:
     tied = heading.i > line.i and page.words[heading.i - 1] in _TYING  # 'Little FDP and FDS: ...' is one label
     tied = tied or page.words[heading.i - 2 : heading.i] in (["fds", "/"], ["fdp", "/"])
     tied = tied or (page.words[heading.i - 1] in _FINGERS and page.words[heading.i - 2] in _TYING | {","})
+    last = page.words[heading.i - 2 : heading.i]  # 'FDP index, FPL: ...' is one label
+    names = last[1:] == [","] and last[0] in _FINGERS | _TENDON_NAMES and page.words[heading.i] in _TENDON_NAMES
+    tied = tied or (names and any(w in (".", ";") for w in page.words[heading.i - 5 : heading.i - 2]))
     tied = tied or (page.words[heading.i] in _OF_TENDONS and page.words[heading.i - 1] in _KINDS)  # 'All FDP tendons:'
     both = page.words[heading.i - 1] in ("both", "each", "all") and "for" in page.words[line.i : heading.i]
     tied = tied or both  # 'Core for both FDP: 4-0'

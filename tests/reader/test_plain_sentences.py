@@ -419,3 +419,9 @@ def test_a_pulley_cut_for_a_suture_to_pass() -> None:
 def test_tendons_that_are_sectioned() -> None:
     text = "Wrist. FCR is sectioned. FDP of the ring finger was partially sectioned, 40 %."
     assert each(text, "extent") == {"FCR": "complete", "ring FDP": "partial"}
+
+
+@pytest.mark.parametrize("label", ["FDP index, FPL", "FPL, FDP index", "FPL and FDP index"])
+def test_a_label_of_two_tendons(label: str) -> None:
+    text = f"Wrist. FPL and FDP index divided completely. {label}: four-strand cruciate, 3-0 Ticron."
+    assert each(text, "strands") == {"thumb FPL": 4, "index FDP": 4}

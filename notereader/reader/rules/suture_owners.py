@@ -202,7 +202,22 @@ def _heads_a_list(desk: Desk, scene: Scene, j: int, groups: list[Group]) -> list
 
 def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) -> list[Target]:
     last = named_together(scene, group)
-    return targets_of(desk, scene, last) if last in before and group in before else []
+    if last in before and group in before:
+        return targets_of(desk, scene, last)
+    return [t for g in _label_with(scene, group, before) for t in targets_of(desk, scene, g)]
+
+
+def _label_with(scene: Scene, group: Group, before: list[Group]) -> list[Group]:
+    """'FDP index, FPL: four-strand cruciate': the tendons that one label lists before a group."""
+    if group not in before or not group.tendons or scene.next_word(group.j) not in (":", "-"):
+        return []
+    listed: list[Group] = []
+    last = group
+    for earlier in reversed(before[: before.index(group)]):
+        if not earlier.tendons or scene.words(earlier.j, last.i) not in ([","], ["and"], [",", "and"], ["+"], ["&"]):
+            break
+        listed, last = [earlier, *listed], earlier
+    return listed if last.i == scene.sentence.i else []
 
 
 def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:
