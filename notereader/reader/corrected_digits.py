@@ -1,4 +1,4 @@
-"""The finger put right: 'Correction: it was the middle finger throughout, not the ring.'
+"""The finger put right: 'Correction: it was the middle finger throughout, not the ring', 'for ring read middle finger'.
 
 Such a sentence takes back the name of the finger everywhere before it, so the words of the wrong name are read as the
 right one before any rule asks whose a finding is.
@@ -68,7 +68,10 @@ def _pair(page: Page, sentence: Sentence) -> tuple[str, str] | None:
 
 def _is_denied(page: Page, m: Mention, sentence: Sentence) -> bool:
     before = [w for w in page.words[max(sentence.i, m.i - 4) : m.i] if w not in _DETERMINERS]
-    return not _NOT.isdisjoint(before[-1:]) or before[-2:] in _INSTEAD
+    behind = [w for w in page.words[m.j : min(m.j + 5, sentence.j)] if w[0].isalpha() and w not in _DETERMINERS]
+    named = [w for w in before if w[0].isalpha()]
+    misread = (named[-1:] == ["for"] and behind[:1] == ["read"]) or behind[:2] == ["should", "read"]
+    return misread or not _NOT.isdisjoint(before[-1:]) or before[-2:] in _INSTEAD
 
 
 def _is_wrong(m: Mention, sentence: Sentence, wrong: str) -> bool:

@@ -425,3 +425,25 @@ def test_tendons_that_are_sectioned() -> None:
 def test_a_label_of_two_tendons(label: str) -> None:
     text = f"Wrist. FPL and FDP index divided completely. {label}: four-strand cruciate, 3-0 Ticron."
     assert each(text, "strands") == {"thumb FPL": 4, "index FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Correction: for 'ring finger' read 'middle finger'.", "Addendum: ring should read middle finger."],
+)
+def test_for_one_finger_read_the_other(text: str) -> None:
+    head = "Ring FDP divided, repaired with four strands of 4-0 Prolene.\n\n"
+    assert each(head + text, "strands") == {"middle FDP": 4}
+
+
+@pytest.mark.parametrize(
+    ("text", "found"),
+    [
+        ("Erratum: delete the running suture, none was placed.", {"ring FDP": "absent"}),
+        ("Addendum: please delete the epitendinous suture.", dict[str, object]()),
+    ],
+)
+def test_a_peripheral_suture_struck_out(text: str, found: dict[str, object]) -> None:
+    head = "Ring FDP divided, four strands of 3-0 Ethibond, running 6-0 epitendinous suture.\n\n"
+    assert each(head + text, "peripheral") == found
+    assert each(head + text, "peripheral_size") == {}

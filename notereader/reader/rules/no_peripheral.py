@@ -111,6 +111,25 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     desk.tendon(scene, target, "peripheral", "absent", [span], "peripheral suture taken out again")
 
 
+def struck_out(desk: Desk, scene: Scene) -> None:
+    """'Erratum: delete the running suture, none was placed.': what an addendum takes back of what was told before."""
+    if scene.sentence.section != "addendum" or STRIKE.isdisjoint(scene.said):
+        return
+    at = next(k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in STRIKE)
+    named = [m for m in scene.of("role", "pattern") if 0 < m.i - at <= 3]
+    if not any(m.kind == "pattern" or m.value == PERIPHERAL for m in named):
+        return
+    told = dict.fromkeys(Target(*f.entry) for f in desk.findings if f.field == "peripheral" and f.value == "present")
+    fingers = {d for g in scene.setting.groups for d in g.digits}
+    for target in (t for t in told if not fingers or t.digit in fingers):
+        desk.withdraw(target, _FIELDS, scene.sentence.i)
+        if "none" in scene.said:
+            desk.tendon(scene, target, "peripheral", "absent", [(at, named[-1].j)], RULE)
+
+
+STRIKE = frozenset(["delete", "strike", "deleted", "disregard"])
+
+
 def finger_without(desk: Desk, scene: Scene) -> bool:
     """'Epi: ring, 6-0 PDS. Little: left out.': the answer for a finger or tendon under a heading of peripheral sutures.
 

@@ -6,11 +6,13 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.no_peripheral import (
     RULE,
+    STRIKE,
     finger_without,
     got_none,
     lay_none,
     left_out,
     none_in_a_cell,
+    struck_out,
     taken_out,
     told_before,
 )
@@ -37,6 +39,9 @@ _NO_ANSWER = word_list("sutures", "no_answer")
 
 def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find whether a peripheral suture was placed or left out, and its pattern."""
+    struck_out(desk, scene)
+    if scene.sentence.section == "addendum" and not STRIKE.isdisjoint(scene.said):
+        return
     taken_out(desk, scene)
     got_none(desk, scene)
     if (scene.sentence.section == PERIPHERAL or told_before(desk, scene)) and finger_without(desk, scene):
