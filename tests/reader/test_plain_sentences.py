@@ -447,3 +447,23 @@ def test_a_peripheral_suture_struck_out(text: str, found: dict[str, object]) -> 
     head = "Ring FDP divided, four strands of 3-0 Ethibond, running 6-0 epitendinous suture.\n\n"
     assert each(head + text, "peripheral") == found
     assert each(head + text, "peripheral_size") == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "glide"),
+    [
+        ("It caught on A4. The repair was tension-free.", "catching"),
+        ("Glide was stiff. The repair was tension-free.", "restricted"),
+        ("No gap. The repair was tension-free.", None),
+        ("No gap. Repair gap-free and tension-free.", None),
+    ],
+)
+def test_free_of_tension_is_not_free_to_glide(text: str, glide: str | None) -> None:
+    found = each("Ring FDP divided, repaired with four strands. " + text, "glide")
+    assert found == ({"ring FDP": glide} if glide else {})
+
+
+@pytest.mark.parametrize("text", ["It came together under tension.", "It came together well."])
+def test_what_came_together_is_no_pulley(text: str) -> None:
+    head = "Ring FDP divided, repaired with four strands. A2 was vented by 4 mm. "
+    assert each(head + text, "finding", group="pulleys") == {"ring A2": "vented"}

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
 from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
@@ -316,6 +316,8 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     for k in range(scene.sentence.i, scene.sentence.j):
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
+        if scene.page.words[k - 1] == "-" and scene.page.breaks[k - 1] == scene.page.breaks[k] == Break.NONE:
+            continue  # 'the repair was tension-free'
         before, after = scene.word_before(k), scene.next_word(k + 1)
         if before == "now":
             before = scene.word_before(k - 1)  # '-> A4 shaved back 2 mm -> now free'

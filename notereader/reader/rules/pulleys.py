@@ -584,6 +584,7 @@ def _all_annular(desk: Desk, scene: Scene) -> None:
 
 def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     """'Released it over its full length', 'Both were kept', 'The distal 4 mm was incised' right after pulleys."""
+    words = [m for m in words if "together" not in scene.words(m.i, m.j)]  # 'It came together' is said of the ends
     action = strongest(scene, words)
     if not desk.last_pulleys or scene.sentence.i != desk.last_pulley_end or action is None:
         return
