@@ -467,3 +467,25 @@ def test_free_of_tension_is_not_free_to_glide(text: str, glide: str | None) -> N
 def test_what_came_together_is_no_pulley(text: str) -> None:
     head = "Ring FDP divided, repaired with four strands. A2 was vented by 4 mm. "
     assert each(head + text, "finding", group="pulleys") == {"ring A2": "vented"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["No gap. The patient was pain-free afterwards.", "No gap. The PIP joint locked briefly, then moved freely."],
+)
+def test_what_else_is_free(text: str) -> None:
+    assert each("Ring FDP divided, repaired with four strands. " + text, "glide") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A2 was tight, so it was opened by 4 mm.",
+        "A2 was to be kept, but had to be opened by 4 mm.",
+        "I hoped to keep A2 intact but it had to be opened by 4 mm.",
+    ],
+)
+def test_an_opened_pulley_is_no_gap(text: str) -> None:
+    head = "Ring FDP divided, repaired with four strands. "
+    assert each(head + text, "gap") == {}
+    assert each(head + "The repair opened by 1 mm.", "gap") == {"ring FDP": "seen"}

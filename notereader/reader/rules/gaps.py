@@ -186,6 +186,8 @@ def gap(desk: Desk, scene: Scene) -> None:
         )
         if word in _OPENINGS and not widths and not denied and not _a_little(scene, mention):
             continue
+        if word in _OPENINGS and _opens_a_pulley(scene, mention):
+            continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
         if value == "seen":
             if widths and not _AGAIN.isdisjoint(scene.words(max(scene.part(mention.i)[0], mention.i - 4), mention.i)):
@@ -206,6 +208,16 @@ def _a_little(scene: Scene, mention: Mention) -> bool:
 
 _JOINED = frozenset(["ends", "repair", "join", "junction", "repairs"])
 _AGAIN = frozenset(["still", "remaining", "residual", "only"])
+
+
+def _opens_a_pulley(scene: Scene, mention: Mention) -> bool:
+    """'I hoped to keep A2, but it had to be opened by 4 mm': the pulley named last, and no tendon since."""
+    last = max((m.j for m in scene.of("pulley", "pulleys") if m.j <= mention.i), default=-1)
+    since = [g for g in scene.setting.groups if last <= g.i < mention.i and (g.tendons or g.generic)]
+    return last >= 0 and not since and not _REPAIRS.intersection(scene.words(last, mention.i))
+
+
+_REPAIRS = frozenset(["repair", "repairs", "tendon", "tendons", "suture", "junction", "join"])
 
 
 def _no_longer_so_wide(desk: Desk, targets: list[Target], before: int) -> None:

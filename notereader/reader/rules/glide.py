@@ -58,6 +58,8 @@ def glide(desk: Desk, scene: Scene) -> None:
     events = sorted(found, key=lambda e: e.i)
     before = ""
     for event in events:
+        if _ends_compound(scene, event.i) or _of_a_joint(scene, event):
+            continue
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
@@ -75,6 +77,22 @@ def glide(desk: Desk, scene: Scene) -> None:
             targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
+
+
+def _ends_compound(scene: Scene, k: int) -> bool:
+    """Tell whether word k ends a compound: 'tension-free', 'pain-free afterwards'."""
+    page = scene.page
+    return page.words[k - 1] == "-" and page.breaks[k - 1] == page.breaks[k] == Break.NONE
+
+
+def _of_a_joint(scene: Scene, event: _Event) -> bool:
+    """'The PIP joint locked briefly, then moved freely': a joint moves; a tendon named or taken up after it runs."""
+    if "moved" not in scene.words(event.i, event.j):
+        return False
+    last = max((m.j for m in scene.of("joint") if m.j <= event.i), default=-1)
+    behind = scene.words(last, event.i) if last >= 0 else []
+    named = any(g.tendons or g.generic for g in scene.setting.groups if last <= g.i < event.i)
+    return last >= 0 and not named and "it" not in behind
 
 
 def _fingers_answered(scene: Scene, event: _Event) -> tuple[str, ...]:
@@ -316,7 +334,7 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     for k in range(scene.sentence.i, scene.sentence.j):
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
-        if scene.page.words[k - 1] == "-" and scene.page.breaks[k - 1] == scene.page.breaks[k] == Break.NONE:
+        if _ends_compound(scene, k):
             continue  # 'the repair was tension-free'
         before, after = scene.word_before(k), scene.next_word(k + 1)
         if before == "now":
