@@ -489,3 +489,25 @@ def test_an_opened_pulley_is_no_gap(text: str) -> None:
     head = "Ring FDP divided, repaired with four strands. "
     assert each(head + text, "gap") == {}
     assert each(head + "The repair opened by 1 mm.", "gap") == {"ring FDP": "seen"}
+
+
+def test_the_latter_that_opened_is_a_tendon() -> None:
+    text = (
+        "Thumb and index. FPL and index FDP completely cut, both repaired with four strands. Traction was applied to "
+        "the FPL and to the index profundus. The former showed no gap. The latter opened by 1 to 2 mm."
+    )
+    assert each(text, "gap") == {"thumb FPL": "none", "index FDP": "seen"}
+
+
+@pytest.mark.parametrize(
+    ("text", "field", "found"),
+    [
+        ("Sewn with 3-0 Ethibond. In our unit six strands are standard.", "strands", {}),
+        ("Four strands. The epitendinous suture broke and was removed.", "peripheral", {"ring FDP": "absent"}),
+        ("Four strands. An epitendinous suture would have been too bulky.", "peripheral", {}),
+        ("Four strands, with bites of less than 5 mm.", "lock_mm", {}),
+        ("Four strands. Purchase of 10 mm could not be obtained.", "purchase_mm", {}),
+    ],
+)
+def test_what_was_not_got(text: str, field: str, found: dict[str, object]) -> None:
+    assert each("Ring FDP completely divided. " + text, field) == found

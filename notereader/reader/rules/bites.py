@@ -35,7 +35,7 @@ _STUMPS = word_list("sutures", "stumps")
 @needs(units=["mm", ""])
 def bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
-    lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i)]
+    lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i) and not _not_got(scene, q)]
     lengths = [*_led_by_bare(scene, lengths), *lengths]
     lengths += _bare_behind(scene, lengths) or [q for q in scene.quantities if _bare_bite(scene, q)]
     if not lengths:
@@ -52,6 +52,13 @@ def bites(desk: Desk, scene: Scene) -> None:
         _lay_two_lengths(desk, scene, taken[-1], *excepted)
     elif taken and not _other_length_excepted(scene, taken[-1]):
         _lay_purchase(desk, scene, taken)
+
+
+def _not_got(scene: Scene, q: Quantity) -> bool:
+    """'Purchase of 10 mm could not be obtained', 'bites of less than 5 mm': a length that was not reached."""
+    before, behind = scene.words(q.i - 3, q.i), scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    under = before[-2:] in (["less", "than"], ["fewer", "than"]) and before[:1] not in (["no"], ["not"])
+    return under or behind[:2] in (["could", "not"], ["cannot", "be"], ["was", "not"], ["were", "not"])
 
 
 def _of_the_excepted(scene: Scene, q: Quantity) -> tuple[Group, Quantity] | None:

@@ -212,7 +212,7 @@ _AGAIN = frozenset(["still", "remaining", "residual", "only"])
 
 def _opens_a_pulley(scene: Scene, mention: Mention) -> bool:
     """'I hoped to keep A2, but it had to be opened by 4 mm': the pulley named last, and no tendon since."""
-    last = max((m.j for m in scene.of("pulley", "pulleys") if m.j <= mention.i), default=-1)
+    last = max((m.j for m in scene.of("pulley") if m.j <= mention.i), default=-1)
     since = [g for g in scene.setting.groups if last <= g.i < mention.i and (g.tendons or g.generic)]
     return last >= 0 and not since and not _REPAIRS.intersection(scene.words(last, mention.i))
 

@@ -66,6 +66,11 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
+        if scene.words(spot.j, spot.j + 2) in (["would", "have"], ["would", "be"], ["would", "only"]):
+            continue  # 'An epitendinous suture would have been too bulky'
+        if _removed_again(scene, spot):
+            lay_none(desk, scene, spot.i, spot.j)
+            continue
         if _none_given(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
             continue
@@ -103,6 +108,17 @@ def _instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:
     """'No room for a full epitendinous, so just four interrupted 6-0 nylons': less than a whole one is still one."""
     later = [t for t in threads if t.role == PERIPHERAL and t.i >= spot.j and scene.told(t.i)]
     return any(not {"so", "but", "instead"}.isdisjoint(scene.words(spot.j, t.i)) for t in later)
+
+
+def _removed_again(scene: Scene, spot: Anchor) -> bool:
+    """'The epitendinous suture broke and was removed': none is left in."""
+    behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
+    broke = next((n for n, word in enumerate(behind) if word in _BROKE), -1)
+    return broke >= 0 and any(pair in _TAKEN_AWAY for pair in pairwise(behind[broke:]))
+
+
+_BROKE = frozenset(["broke", "snapped", "tore", "frayed", "bunched", "pulled"])
+_TAKEN_AWAY = frozenset([("was", "removed"), ("was", "abandoned"), ("and", "removed"), ("and", "abandoned")])
 
 
 def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
