@@ -300,7 +300,7 @@ _OPERATIVE = re.compile(
 )
 
 
-_RESULTS = frozenset(["glided", "glides", "gapped", "gap", "gapping", "caught", "catches", "ran"])
+_RESULTS = frozenset(["glided", "glides", "gapped", "gapping", "caught", "catches", "ran"])
 
 
 def _is_prose(page: Page, section: Section) -> bool:

@@ -511,3 +511,32 @@ def test_the_latter_that_opened_is_a_tendon() -> None:
 )
 def test_what_was_not_got(text: str, field: str, found: dict[str, object]) -> None:
     assert each("Ring FDP completely divided. " + text, field) == found
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FDP completely divided and retrieved, FDS not.",
+        "FDP completely divided and explored, FDS not.",
+        "FDP completely divided, seen through the wound, FDS not.",
+    ],
+)
+def test_what_was_not_done_to_the_other_does_not_make_it_whole(text: str) -> None:
+    assert each("Ring finger. " + text, "extent") == {"ring FDP": "complete"}
+
+
+@pytest.mark.parametrize("text", ["Skin closed with a fine suture.", "Nerve joined with a fine suture, 8-0."])
+def test_a_fine_suture_elsewhere(text: str) -> None:
+    assert each("Ring FDP divided, repaired with four strands. " + text, "peripheral") == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "found"),
+    [
+        ("The epitendinous suture snapped and was removed.", "absent"),
+        ("The epitendinous suture snapped and was removed and a new running 6-0 was placed.", "present"),
+        ("The needle broke and was removed; running 6-0 epitendinous completed.", "present"),
+    ],
+)
+def test_a_peripheral_suture_that_broke(text: str, found: str) -> None:
+    assert each("Ring FDP divided, four strands. " + text, "peripheral") == {"ring FDP": found}

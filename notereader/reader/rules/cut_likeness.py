@@ -75,14 +75,15 @@ def not_this_one(desk: Desk, scene: Scene) -> None:
         told = [m for m in scene.of("extent", "hurt", "deed") if m.j <= group.i and m.value != "intact"]
         if not (lead or behind) or not told or told[-1].kind == "deed" or scene.negated(told[-1].i, told[-1].j):
             continue
-        if any(m.i > group.j for m in scene.of("extent", "hurt", "deed")) and not behind:
-            continue
+        if any(w not in _BESIDE for w in scene.words(told[-1].j, k - 2 * lead)):
+            continue  # 'divided and retrieved, FDS not': what was not done to it is no cut
         span = (k - 2, group.j) if lead else (group.i, group.j + 1)
         for target in group_targets(scene, group):
             desk.tendon(scene, target, "extent", "intact", [span], "extent intact")
 
 
 _CLOSED = frozenset(["", ".", ";", ",", ")"])
+_BESIDE = frozenset([",", ";", "but", "and", "completely", "fully", "through"])
 
 
 def same_again(desk: Desk, scene: Scene) -> None:

@@ -37,7 +37,7 @@ def _head_of(desk: Desk, scene: Scene) -> Mention | None:
             break
     if before is None or before.sentence.j - before.sentence.i > _LONGEST_HEAD + 1 or before.setting.groups:
         return None
-    told = [m for m in before.of("extent") if _says(before, m)]
+    told = [m for m in before.of("extent") if before.told(m.i) or (_says(before, m) and m.value == "complete")]
     told = told or [m for m in before.of("hurt") if _says(before, m) and m.value == "hurt"]
     closes = scene.page.words[before.sentence.j - 1] in (":", "-")
     return told[0] if closes and len(told) == 1 and told[0].value in ("complete", "intact", "hurt") else None

@@ -111,23 +111,27 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     desk.tendon(scene, target, "peripheral", "absent", [span], "peripheral suture taken out again")
 
 
-def struck_out(desk: Desk, scene: Scene) -> None:
-    """'Erratum: delete the running suture, none was placed.': what an addendum takes back of what was told before."""
-    if scene.sentence.section != "addendum" or STRIKE.isdisjoint(scene.said):
-        return
-    at = next(k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in STRIKE)
+def struck_out(desk: Desk, scene: Scene) -> bool:
+    """'Erratum: delete the running suture, none was placed.': what an addendum takes back of what was told before.
+
+    RETURNS: whether a sentence does so, and then tells of no peripheral suture itself.
+    """
+    if scene.sentence.section != "addendum" or _STRIKE.isdisjoint(scene.said):
+        return False
+    at = next(k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in _STRIKE)
     named = [m for m in scene.of("role", "pattern") if 0 < m.i - at <= 3]
     if not any(m.kind == "pattern" or m.value == PERIPHERAL for m in named):
-        return
+        return False
     told = dict.fromkeys(Target(*f.entry) for f in desk.findings if f.field == "peripheral" and f.value == "present")
     fingers = {d for g in scene.setting.groups for d in g.digits}
     for target in (t for t in told if not fingers or t.digit in fingers):
         desk.withdraw(target, _FIELDS, scene.sentence.i)
         if "none" in scene.said:
             desk.tendon(scene, target, "peripheral", "absent", [(at, named[-1].j)], RULE)
+    return True
 
 
-STRIKE = frozenset(["delete", "strike", "deleted", "disregard"])
+_STRIKE = frozenset(["delete", "strike", "deleted"])
 
 
 def finger_without(desk: Desk, scene: Scene) -> bool:

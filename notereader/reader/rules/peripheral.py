@@ -6,7 +6,6 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.no_peripheral import (
     RULE,
-    STRIKE,
     finger_without,
     got_none,
     lay_none,
@@ -39,8 +38,7 @@ _NO_ANSWER = word_list("sutures", "no_answer")
 
 def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:
     """Find whether a peripheral suture was placed or left out, and its pattern."""
-    struck_out(desk, scene)
-    if scene.sentence.section == "addendum" and not STRIKE.isdisjoint(scene.said):
+    if struck_out(desk, scene):
         return
     taken_out(desk, scene)
     got_none(desk, scene)
@@ -111,14 +109,15 @@ def _instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:
 
 
 def _removed_again(scene: Scene, spot: Anchor) -> bool:
-    """'The epitendinous suture broke and was removed': none is left in."""
-    behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
-    broke = next((n for n, word in enumerate(behind) if word in _BROKE), -1)
-    return broke >= 0 and any(pair in _TAKEN_AWAY for pair in pairwise(behind[broke:]))
+    """'The epitendinous suture broke and was removed': none is left in, unless a new one is told of."""
+    behind = scene.words(spot.j, scene.sentence.j)
+    broke = behind[:1] != [] and behind[0] in _BROKE and behind[1:4] in _AND_REMOVED
+    return broke and _NEW_ONE.isdisjoint(behind)
 
 
-_BROKE = frozenset(["broke", "snapped", "tore", "frayed", "bunched", "pulled"])
-_TAKEN_AWAY = frozenset([("was", "removed"), ("was", "abandoned"), ("and", "removed"), ("and", "abandoned")])
+_BROKE = frozenset(["broke", "snapped", "tore", "bunched", "pulled"])
+_AND_REMOVED = (["and", "was", "removed"], ["and", "was", "abandoned"], ["out", "and", "was"])
+_NEW_ONE = frozenset(["new", "another", "second", "again", "fresh", "replaced"])
 
 
 def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
