@@ -337,6 +337,8 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
         return [], subject.group if subject else None
     group = subject.group
+    if group.collective:
+        return [t for t in desk.repairable() if t.tendon in group.tendons], group
     behind = _digits_behind(scene, group, j)
     if behind:
         return resolve_pairs(group, behind), group
@@ -705,6 +707,8 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
     subject = scene.owner(i, j)
     if subject is not None and subject.group is None:
         return [], []
+    if group is not None and group.collective:
+        return [], []
     if group is not None and group.generic == "others":
         return others(desk, scene, group, desk.repairable()), []
     if group is not None and group.generic == "all" and pair_in_focus(desk, scene, group):
@@ -752,7 +756,15 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         fingers = len(deep) == 2 and (scene.word_before(i) == "in" or named_both)
         deep = here if len(here) == 2 and not fingers else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
+    if desk.at_wrist and _of_each_tendon(scene):
+        return [t for t in sewn if t in named or _last_core(desk, scene, t) < 0]  # 'FCU cut. FDS cut. Each tendon ...'
     return named if "each" in words and len(named) > 1 else sewn
+
+
+def _of_each_tendon(scene: Scene) -> bool:
+    """Tell whether a sentence gives a core to 'each tendon', of whatever kind."""
+    core = scene.of("strandword", "stitch", "material")
+    return bool(core) and ("each", "tendon") in itertools.pairwise(scene.words(scene.sentence.i, scene.sentence.j))
 
 
 def _sewn_so_far(desk: Desk, scene: Scene, sewn: list[Target]) -> list[Target]:

@@ -237,7 +237,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         mention.kind = "digit"
         return False
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
-    known = known or _among_digits(page, mention)
+    known = known or _among_digits(page, mention) or _in_row_of_tendon(page, mention)
     known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
     before = page.words[max(0, mention.i - 3) : mention.i]
     known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
@@ -252,6 +252,20 @@ def _ends_range(page: Page, mention: Mention) -> bool:
     i = mention.i
     joined = i > 1 and page.words[i - 1] == "-" and page.breaks[i - 1] == page.breaks[i] == Break.NONE
     return joined and any(m.kind == "digit" and m.j == i - 1 for m in within(page.mentions, max(0, i - 4), i))
+
+
+def _in_row_of_tendon(page: Page, mention: Mention) -> bool:
+    """'FDS to middle and small had been cut': a short name in a row of fingers that a tendon goes to."""
+    k = mention.i - 1
+    if page.words[k : k + 1] not in (["and"], ["&"], [","]):
+        return False
+    names = {n for m in within(page.mentions, mention.i - 10, mention.i) if m.kind in _NAMED for n in range(m.i, m.j)}
+    while k > 0 and (k in names or page.words[k] in ("and", "&", ",", "the")):
+        k -= 1
+    return bool(names) and page.words[k] in ("to", "of", "for") and k - 1 in page.tendon_words
+
+
+_NAMED = ("digit", "digit?")
 
 
 def _part_of_pulley(page: Page, mention: Mention) -> bool:

@@ -571,9 +571,23 @@ def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, 
 
 
 def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
+    kind = _kind_of_flexors(page, mention)
+    if kind:
+        return Group(mention.i, mention.j, tendons=kind, every=True)
     phrase = page.words[mention.i]
     every = mention.value == "tendons" or phrase == "both" or _quantified(page, mention.i, quantifiers)
     return Group(mention.i, mention.j, generic="all" if every else "one", every=every)
+
+
+def _kind_of_flexors(page: Page, mention: Mention) -> tuple[str, ...]:
+    """'The finger flexors got four strands, the wrist flexors two': the two kinds, where the note names a wrist's."""
+    named = {m.value for m in page.mentions if m.kind == "tendon"}
+    if page.words[mention.i : mention.j] != ["flexors"] or named.isdisjoint(WRIST):
+        return ()
+    return _KINDS.get(page.words[mention.i - 1], ()) if mention.i else ()
+
+
+_KINDS = {"finger": ("FDP", "FDS"), "digital": ("FDP", "FDS", "FPL"), "wrist": ("FCR", "FCU", "PL")}
 
 
 def _all_digits(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:

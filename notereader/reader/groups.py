@@ -37,6 +37,11 @@ class Group:
     excepted: bool = False  # left out: 'except the FCR'
     place: bool = False  # told by its place in what was named before: 'the latter'
 
+    @property
+    def collective(self) -> bool:
+        """Tell whether the group is a whole kind of tendons, none of them by name: 'the finger flexors'."""
+        return bool(self.tendons) and not self.pairs
+
 
 @dataclass(slots=True)
 class Setting:

@@ -4,6 +4,7 @@ from bisect import bisect_left
 from dataclasses import dataclass, field
 from itertools import pairwise
 
+from notereader.reader.beside import thing_at
 from notereader.reader.groups import DIGITS, Group, Setting, Target, resolve_pairs
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
@@ -303,6 +304,10 @@ def _subjects(scene: Scene) -> list[Subject]:
     for group in scene.setting.groups:
         if group.reference or _lies_under(scene, group):
             continue
+        thing = thing_at(scene.page.words, scene.sentence.i, group) if group.tendons and group.i < group.j else -1
+        if thing >= 0:
+            subjects.append(Subject(thing, thing + 1, "thing"))
+            continue
         kind = "tendon" if group.tendons or group.generic else "digit"
         subjects.append(Subject(group.i, group.j, kind, group))
     seen: set[int] = set()
@@ -314,16 +319,11 @@ def _subjects(scene: Scene) -> list[Subject]:
     return subjects
 
 
-_PARTS_BESIDE = frozenset(["lumbrical", "lumbricals", "vinculum", "vincula", "muscle", "paratenon"])
-
-
 def _lies_under(scene: Scene, group: Group) -> bool:
     """'The skin over the FDS was intact': the tendon is only the place."""
     before = scene.words(max(scene.sentence.i, group.i - 3), group.i)
     if before[-1:] == ["the"]:
         before = before[:-1]
-    if len(before) > 1 and before[-2] in _PARTS_BESIDE and before[-1] in ("to", "of", "from", "on"):
-        return True  # 'Lumbrical to RF FDP: ragged, cut out'
     if before[-1:] == ["over"] and group.generic == "one" and any(m.kind == "pulley" for m in scene.mentions):
         return True  # 'A4 was stitched shut again over the repair'
     if before[-2:] in (["ahead", "of"], ["front", "of"]):

@@ -5,8 +5,10 @@ Sizes and materials stand beside words that say their part: 'running 6-0 nylon e
 the sentence, then what the sentence spoke of before.
 """
 
+import re
 from dataclasses import dataclass
 
+from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, is_landmark
 from notereader.vocabulary.wordlists import word_list
@@ -59,10 +61,31 @@ def anchors(scene: Scene) -> list[Anchor]:
         if (group.tendons or group.generic) and not over and _TIMED.isdisjoint(timed):
             # 'around the profundus, 6-0 running', '6-0 Prolene (FDP rim)'
             led = not {"around", "round"}.isdisjoint(timed) or scene.next_word(group.j) == "rim"
-            around = bool(group.tendons) and led
+            around = bool(group.tendons) and led and _sews(scene) and not _of_another_thing(scene, found, group)
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
     found.sort(key=lambda a: a.i)
     return found
+
+
+def _sews(scene: Scene) -> bool:
+    """Tell whether a thread or a stitch is told of at all: 'Scarring around the FDP was cleared' is no suture."""
+    told = scene.kinds & {"material", "pattern", "stitch"} or not _SEWING.isdisjoint(scene.said)
+    return bool(told) or any(_SIZE.fullmatch(w) for w in scene.said)
+
+
+def _of_another_thing(scene: Scene, found: list[Anchor], group: Group) -> bool:
+    """'The sheath was closed around the FDP with 6-0', 'a tag was passed round the FDP': no suture of the tendon."""
+    first = scene.part(group.i)[0]
+    other = any(first <= a.i < group.i and a.role not in _OF_TENDON for a in found)
+    return other or not _WRAPS.isdisjoint(scene.words(first, group.i))
+
+
+_OF_TENDON = (CORE, PERIPHERAL, TENDON, "pattern")
+_WRAPS = frozenset(["fat", "flap", "graft", "fascia", "vein", "loop", "loops", "sling", "tape", "drain", "sheath"])
+_SEWING = frozenset(
+    ["suture", "sutures", "stitch", "stitches", "running", "continuous", "nothing", "none", "no", "ran"]
+)
+_SIZE = re.compile(r"[0-9]{1,2}[-/]0")
 
 
 def _is_epinephrine(scene: Scene, m: Mention) -> bool:

@@ -107,7 +107,7 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
     """'the FDP of the small finger with four strands, the FDP of the ring with six, ...': the noun is left out."""
     if len(counts) != 1:
         return []
-    named = [g for g in scene.setting.groups if g.digits and g.i >= counts[0][2]]
+    named = [g for g in scene.setting.groups if (g.digits or g.tendons) and g.i >= counts[0][2]]
     for group in (g for g in named if scene.next_word(g.j) == "with" and g.j + 1 < scene.sentence.j):
         closes = scene.next_word(group.j + 2) in ("", ",", ".", ";", "and")
         count = _count_at(scene.page, group.j + 1)
