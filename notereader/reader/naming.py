@@ -23,6 +23,8 @@ def _names(scene: Scene, group: Group, target: Target) -> bool:
     """Tell whether a group names a tendon: with its digit, or 'FDP x 3' without one in a title."""
     if group.reference or group.excepted or not scene.told(group.i):
         return False
+    if group.collective:
+        return target.tendon in group.tendons
     named = group_targets(scene, group)
     if group.generic or not named:
         return bool(group.generic) and (not group.digits or target.digit in group.digits)
