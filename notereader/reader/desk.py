@@ -369,7 +369,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if group.every and not group.digits:
         named = dict.fromkeys([*desk.named, *_spoken_of(desk, scene)])
         wide = [t for t in named if t.tendon in group.tendons and t.slip is None and t.digit]
-        if len({t.digit for t in wide}) > 1:
+        if len({t.digit for t in wide}) > (0 if desk.at_wrist and "extent" not in scene.kinds else 1):
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
             targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
     counted = [t for t in _counted(scene, group) if desk.extents.get(t) != "intact"]

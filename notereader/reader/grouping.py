@@ -581,10 +581,11 @@ def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
 
 def _kind_of_flexors(page: Page, mention: Mention) -> tuple[str, ...]:
     """'The finger flexors got four strands, the wrist flexors two': the two kinds, where the note names a wrist's."""
-    named = {m.value for m in page.mentions if m.kind == "tendon"}
-    if page.words[mention.i : mention.j] != ["flexors"] or named.isdisjoint(WRIST):
+    if page.words[mention.i : mention.j] != ["flexors"] or not mention.i:
         return ()
-    return _KINDS.get(page.words[mention.i - 1], ()) if mention.i else ()
+    named = {m.value for m in page.mentions if m.kind == "tendon"}
+    of_wrist = not named.isdisjoint(WRIST) or ("wrist", "flexors") in pairwise(page.words)
+    return _KINDS.get(page.words[mention.i - 1], ()) if of_wrist else ()
 
 
 _KINDS = {"finger": ("FDP", "FDS"), "digital": ("FDP", "FDS", "FPL"), "wrist": ("FCR", "FCU", "PL")}

@@ -4,7 +4,7 @@ import re
 from itertools import pairwise, zip_longest
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.corrected_counts import put_right
@@ -113,6 +113,17 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
         count = _count_at(scene.page, group.j + 1)
         if count in (2, 4, 6, 8) and closes and scene.told(group.j + 1):
             return [(count, group.j + 1, group.j + 2)]
+    return _and_two_in(scene, named)
+
+
+def _and_two_in(scene: Scene, named: list[Group]) -> list[tuple[int, int, int]]:
+    """'Four strands of 3-0 in the profundus tendons and two in the superficialis tendons'."""
+    for group in named:
+        k = group.i - 1 - (scene.word_before(group.i) == "the")
+        led = scene.words(k - 2, k + 1)
+        count = _count_at(scene.page, k - 1)
+        if led[:1] in (["and"], [","]) and led[-1] in ("in", "for", "to") and count in (2, 4, 6, 8) and scene.told(k):
+            return [(count, k - 1, k)]
     return []
 
 

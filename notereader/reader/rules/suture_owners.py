@@ -184,7 +184,7 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             if group is not pool[0]:
                 found = _of_the_digit(found, pool[0], group)
             found = _not_of_a_whole_one(desk, scene, found, before) or found
-            if found or group.digits:
+            if found or group.digits or group.collective:
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
 
