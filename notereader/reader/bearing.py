@@ -18,6 +18,7 @@ from notereader.reader.manner import LIKE
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of
+from notereader.reader.passing_by import passes_by
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slips import settle_slips
 from notereader.reader.tables import Row
@@ -83,7 +84,7 @@ def bearing(doc: Doc) -> Doc:
             standing = page.standing[groups[0].i] if groups else "none"
         if standing not in _TURNED_TO and groups and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
-        elif standing in _TURNED_TO and not _nothing_ticked(page, sentence) and not _passes_by(page, sentence, setting):
+        elif standing in _TURNED_TO and not _nothing_ticked(page, sentence) and not passes_by(page, sentence, setting):
             digits, focus = _moved(page, setting)
             seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
             if len(seen) > 1 and _heads_all(sentence, groups):
@@ -299,12 +300,6 @@ def _fingers_by_place(page: Page, sentence: Sentence, groups: list[Group], pair:
 
 _COUNTED = 2
 _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
-_SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
-_DENIED = frozenset(["not", "never"])
-_LEFT_OUT = frozenset(["touched", "opened", "explored", "involved", "operated"])
-_DONE = frozenset(["done", "repaired", "sutured", "needed"])
-_SKIN_ALONE = frozenset(["only", "closed", "sutured", "stitched"])  # 'the ring finger had a skin wound, closed'
-_OTHER_PARTS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "pulleys"])
 
 
 def _rows_at(rows: list[Row]) -> dict[int, list[int]]:
@@ -377,26 +372,6 @@ def _joins_numbers(words: list[str], k: int, known: dict[str, list[Group]]) -> b
 def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:
     own = group.digits[0] if group.digits else None
     return [(own if digit is None else digit, tendon, slip) for digit, tendon, slip in group.pairs]
-
-
-def _passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
-    """Tell whether a sentence names a digit in passing; one that names a tendon turns to it all the same."""
-    tendons = any(g.tendons for g in setting.groups)
-    return bool(setting.digits or not setting.groups) and not tendons and _left_out(page, sentence, setting.mentions)
-
-
-def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
-    """'The ring finger was not touched', 'Ring: skin only, sheath closed' name a digit without turning to it."""
-    said, length = sentence.said, sentence.j - sentence.i
-    skin_deep = not _SKIN_DEEP.isdisjoint(said) or ("skin" in said and "only" in said)
-    if length <= 12 and (skin_deep or not (_DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))):
-        return True
-    if length > 20 or any(m.kind in _OTHER_PARTS for m in mentions):
-        return False  # 'Index: radial digital nerve bruised, nothing done'
-    nothing = "nothing" in said and any(
-        a == "nothing" and b in _DONE for a, b in pairwise(page.words[sentence.i : sentence.j])
-    )
-    return nothing or ("skin" in said and not _SKIN_ALONE.isdisjoint(said))
 
 
 def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target, ...]]:

@@ -10,6 +10,9 @@ from notereader.vocabulary.wordlists import word_list
 _SOURCES = word_list("hearsay", "sources")  # 'letter', 'whiteboard'
 _WRITERS = word_list("hearsay", "writers")  # whose 'note' or 'sheet' is another's: 'ed note', "referrer's note"
 _PAPERS = word_list("hearsay", "papers")  # 'note', 'sheet', 'list': only another's
+_ELSEWHERE = word_list("hearsay", "elsewhere")
+_PEOPLE = word_list("hearsay", "people")
+_BELIEVED = word_list("hearsay", "believed")
 _OWN = word_list("hearsay", "own")  # 'letter to the therapist', 'list of sutures': written by this note's writer
 _SAYS = word_list("hearsay", "says")
 _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was found or done
@@ -34,7 +37,11 @@ def mark_hearsay(page: Page) -> None:
             )
             if open_block >= 0:
                 continue
-        if sentence.i >= added or _NAMED.isdisjoint(sentence.said):
+        if sentence.i >= added:
+            continue
+        if not (_PEOPLE.isdisjoint(sentence.said) or _BELIEVED.isdisjoint(sentence.said)):
+            _mark_belief(page, sentence)
+        if _NAMED.isdisjoint(sentence.said):
             continue
         words = page.words[sentence.i : sentence.j]
         colon = _source_label(words)
@@ -80,6 +87,17 @@ def _mark_up_to_turn(page: Page, i: int, j: int) -> bool:
     if turn > i:
         page.mark(i, turn, "story")
     return turn == j
+
+
+def _mark_belief(page: Page, sentence: Sentence) -> None:
+    """'The emergency doctor thought that the FDS was intact': what others believed before the operation."""
+    words = page.words
+    for k in range(sentence.i, min(sentence.i + _LONGEST_LABEL, sentence.j - 1)):
+        by_another = words[k] in _PEOPLE and (words[k] == "gp" or not _ELSEWHERE.isdisjoint(words[max(0, k - 2) : k]))
+        said = next((n for n in range(k + 1, min(k + 4, sentence.j)) if words[n] in _BELIEVED), None)
+        if by_another and said is not None:
+            _mark_up_to_turn(page, said + 1, sentence.j)
+            return
 
 
 def _mark_said(page: Page, sentence: Sentence, words: list[str]) -> None:

@@ -1,6 +1,7 @@
 """What a writer would do in another case: 'with a six-strand repair I would ...', 'I should of course have used four'.
 
-The first names a repair only to compare with; the second tells of what was not done.
+The first names a repair only to compare with; the second tells of what was not done, and so does 'six
+strands would have been too bulky'.
 """
 
 from notereader.reader.page import Page, Sentence, within
@@ -14,6 +15,7 @@ _ADVERBS = frozenset(["of", "course", "certainly", "gladly", "then", "always", "
 # 'I would have him in a splint' is an order; 'I would have used' tells of what was not done.
 _SOMEBODY = frozenset(["him", "her", "them", "the", "it", "you", "your", "this", "his", "a", "an", "no", "to"])
 _ENDS = frozenset([";", ".", "but", "however", "yet"])
+_OPENS = _ENDS | {",", "as", "since", "because", "for", "which", "that", "and", "so", "where", "when", "if", "(", ":"}
 _FAR = 14  # words of a lead
 
 
@@ -26,6 +28,9 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
         if words[k] in _MODALS and words[k - 1] in _WRITERS:
             _mark_lead(page, sentence, k - 1)
             _mark_undone(page, sentence, k)
+        elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
+            end = _clause_end(page, sentence, k, _ENDS | {","})
+            page.mark(_clause_start(page, sentence, k), end, "considered")
 
 
 def _mark_lead(page: Page, sentence: Sentence, subject: int) -> None:
@@ -51,5 +56,13 @@ def _mark_undone(page: Page, sentence: Sentence, k: int) -> None:
     while n < sentence.j and words[n] in _ADVERBS:
         n += 1
     if words[n : n + 1] == ["have"] and n + 1 < sentence.j and words[n + 1] not in _SOMEBODY:
-        end = next((m for m in range(n, sentence.j) if words[m] in _ENDS), sentence.j)
-        page.mark(k - 1, end, "considered")
+        page.mark(k - 1, _clause_end(page, sentence, n, _ENDS), "considered")
+
+
+def _clause_start(page: Page, sentence: Sentence, k: int) -> int:
+    """'Two strands were placed, as six would have been too bulky': where the clause of word k begins."""
+    return next((m + 1 for m in range(k - 1, sentence.i - 1, -1) if page.words[m] in _OPENS), sentence.i)
+
+
+def _clause_end(page: Page, sentence: Sentence, k: int, ends: frozenset[str]) -> int:
+    return next((m for m in range(k, sentence.j) if page.words[m] in ends), sentence.j)

@@ -7,6 +7,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
+from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
 from notereader.reader.rules.throughout import throughout
 from notereader.reader.scene import Scene, group_targets
@@ -48,6 +49,8 @@ def lay_behaviour(
 
 def foreign(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j belong to a nerve, a vessel, skin or another structure."""
+    if of_a_stranger(scene, i, j):
+        return True
     subject = scene.owner(i, j)
     if subject is None or subject.mention is None:
         return False

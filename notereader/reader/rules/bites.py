@@ -27,6 +27,7 @@ _ABOUT = frozenset(["about", "approximately", "around", "approx", "some", "rough
 _NO_LOCK = frozenset(["conduit", "tube", "graft", "drain", "wire", "implants", "implant"])
 _LOCKS = frozenset(["lock", "locks", "lk", "lks", "loop", "loops", "circle", "circles"])
 _ACROSS = frozenset(["diameter", "across", "wide", "measure", "measured", "measures", "width", "size", "cross-section"])
+_IN_SIGHT = frozenset(["visible", "seen", "exposed", "showing", "protruded", "protruding"])
 _CAUGHT = frozenset(["caught", "gripped", "grasped", "held"])  # 'about 2 mm of tendon was caught in each lock'
 _OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "pulley"])
 _STUMPS = word_list("sutures", "stumps")
@@ -325,6 +326,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
         return False  # 'a kerf of about 3 mm of tendon was missing'
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    if not _IN_SIGHT.isdisjoint(scene.words(q.j, min(q.j + 6, scene.sentence.j))):
+        return False  # 'two mm of tendon were visible in the window'
     if not _GONE.isdisjoint(after) or ("taken" in after and "from" in after) or _taken_off(scene, q):
         return False  # '3 mm taken off each side'
     if scene.words(q.i - 2, q.i) == ["taken", "back"] and "needle" not in scene.said:

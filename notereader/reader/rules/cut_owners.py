@@ -4,6 +4,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
@@ -17,6 +18,8 @@ _OTHER_PARTS = ("pulley", "structure", "sided", "bundle", "anynerve", "anyartery
 def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the tendons an extent belongs to: named ones, all of a group, or those of a label or heading."""
     if scene.sentence.prefix and not scene.setting.groups and scene.mentions and of_another_row(scene):
+        return []
+    if has_strange_subject(scene, mention.i):
         return []
     headed = (
         cut_through(scene, mention)

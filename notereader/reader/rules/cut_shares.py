@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.cut_owners import CUT_LABELS, OF_ITS, of_another_row
+from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -31,8 +32,8 @@ def told_in_percent(desk: Desk, scene: Scene) -> None:
             continue  # 'was 50 percent, not 30 percent'
         if scene.word_before(quantity.i) in (">", "over", "above") and not scene.arrow(quantity.i - 1):
             continue  # 'under 20 percent' is at most so much
-        if _left_whole(scene, quantity):
-            continue
+        if _left_whole(scene, quantity) or has_strange_subject(scene, quantity.i):
+            continue  # 'Active flexion was 80 percent of the other side'
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             behind = _share_of_behind(scene, quantity)

@@ -35,6 +35,7 @@ _PARTED = frozenset(
     ["opens", "opens by", "opens up", "parts", "parts by", "opened", "opened up", "parted", "came apart", "gave"]
 )
 _SHUT = frozenset(["stayed shut", "stayed closed", "remained closed", "stayed together", "held together"])
+_HELD_WITH = frozenset(["with", "by", "using", "in", "until", "while", "for"])
 _OLD_REPAIR = frozenset(
     (old, repair)
     for old in OLD
@@ -306,6 +307,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     if word.startswith("ends ") and not closed:
         return False
+    if _drawn_together(scene, mention) or (after[:1] == ["in"] and "sheath" in after):
+        return False  # 'The gap in the sheath was 8 mm'
+    if word in _SHUT and not _HELD_WITH.isdisjoint(after[:1]):
+        return False  # 'The ends were held together with a clip': before they were sewn
     if word in _SHUT:
         subject = scene.owner(mention.i, mention.j)
         return (subject is None or subject.kind not in ("pulley", "pulleys")) and after_repair(desk, scene)
@@ -343,8 +348,17 @@ def _not_closed(scene: Scene, mention: Mention) -> bool:
     return denied is not None and next((w for w in after[denied + 1 :] if w not in _BEING), "") in ("closed", "close")
 
 
+_BY_SEWING = frozenset(
+    ["suture", "sutures", "stitch", "stitches", "throw", "throws", "running", "another", "one", "two", "extra", "more"]
+)
 _BEING = frozenset(["was", "is", "had", "has", "been", "then", "now", "could", "be", "completely", "again"])
 _VANISHED = [["gone"], ["disappeared"], ["vanished"], ["closed"]]
+
+
+def _drawn_together(scene: Scene, mention: Mention) -> bool:
+    """'The gap was closed by flexing the wrist': the ends were brought together to be sewn."""
+    after = [w for w in scene.words(mention.j, mention.j + 8) if w not in _BEING]
+    return after[:1] == ["closed"] and after[1:2] in (["by"], ["with"]) and not _BY_SEWING & set(after[2:])
 
 
 def _opening_of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:

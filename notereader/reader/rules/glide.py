@@ -23,6 +23,7 @@ _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "jo
 _REACHED = frozenset(["achieved", "obtained", "possible", "reached", "restored", "had"])
 _SOME = frozenset(["some", "a", "little", "slight", "mild", "considerable", "more", "much", "bit", "of", "increased"])
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
+_SURFACES = frozenset(["surface", "surfaces", "contour", "outline"])
 _ALONE_WORDS = frozenset(["free", "smooth"])
 SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _ALONE = frozenset(
@@ -58,8 +59,12 @@ def glide(desk: Desk, scene: Scene) -> None:
     events = sorted(found, key=lambda e: e.i)
     before = ""
     for event in events:
-        if _ends_compound(scene, event.i) or _of_a_joint(scene, event):
+        if _ends_compound(scene, event.i) or _of_a_joint(scene, event) or _of_training(scene, event):
             continue
+        if "smooth" in scene.words(event.i, event.j) and not _SURFACES.isdisjoint(
+            scene.words(scene.part(event.i)[0], event.i)
+        ):
+            continue  # 'The surface of the repair was smooth'
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
@@ -93,6 +98,12 @@ def _of_a_joint(scene: Scene, event: _Event) -> bool:
     behind = scene.words(last, event.i) if last >= 0 else []
     named = any(g.tendons or g.generic for g in scene.setting.groups if last <= g.i < event.i)
     return last >= 0 and not named and "it" not in behind
+
+
+def _of_training(scene: Scene, event: _Event) -> bool:
+    """'No resistance for eight weeks': what the hand must not do, not how the repair ran."""
+    after = scene.next_word(event.j)
+    return "resistance" in scene.words(event.i, event.j) and after in ("for", "until", "training", "exercises", "work")
 
 
 def _fingers_answered(scene: Scene, event: _Event) -> tuple[str, ...]:

@@ -588,6 +588,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     action = strongest(scene, words)
     if not desk.last_pulleys or scene.sentence.i != desk.last_pulley_end or action is None:
         return
+    if not desk.last_pulley_named and state_of(scene, action) == "intact":
+        return  # 'It caught at A4. It looks good.'
     if not desk.last_pulley_named and _NOT_OF_LANDMARKS & set(scene.words(action.i, action.j)):
         return  # 'The profundus lay beside A1, frayed. This was cut back 4 mm.'
     first = _past_the_finger(scene)

@@ -17,6 +17,9 @@ _JOIN_NOUNS = word_list("quality", "join_nouns")
 _MEETING = word_list("quality", "meeting")
 _PULLS = word_list("quality", "weak_tension")
 _ADJUSTED = word_list("quality", "adjusted")
+_TAKING_OFF = frozenset(
+    ["avoid", "avoiding", "prevent", "preventing", "against", "relieve", "relieving", "reduce", "reducing", "less"]
+)
 _NOBODY = frozenset(["none", "neither"])
 _OTHERS = frozenset(["nerve", "nerves", "skin", "flap", "flaps", "artery", "vessels", "wound", "coaptation"])
 _DRESSINGS = word_list("quality", "dressings")
@@ -32,8 +35,8 @@ def tension(desk: Desk, scene: Scene) -> None:
         value = mention.value
         before = scene.word_before(mention.i)
         after = scene.words(mention.j, mention.j + 2)
-        if before in ("avoid", "avoiding", "prevent", "preventing", "against"):
-            continue  # 'Avoid tension on the repair.'
+        if before in _TAKING_OFF or (before == "take" and after[:1] == ["off"]):
+            continue  # 'Avoid tension on the repair.', 'The wrist was flexed to relieve tension'
         if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
             continue
         if word == "tension" and (after[:1] in (["set"], ["adjusted"], ["judged"]) or before in ("setting", "set")):

@@ -1,5 +1,7 @@
 """What was trimmed from the ends of a tendon: 'trimmed back 3 mm', '2 mm resected from each end'."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS, UNITS
@@ -16,6 +18,7 @@ _CUT_BACK = word_list("quality", "cut_back")
 _OFF_VERBS = frozenset(["taken", "cut", "removed", "pared", "nibbled", "shaved", "lost"])
 _WHOSE = frozenset(["each", "both", "either", "every", "end", "ends", "stump", "stumps", "them"])
 _NOT_TENDON = frozenset(["skin", "nerve", "wound", "bone", "nail"])
+_BONE_ENDS = frozenset([("bone", "end"), ("bone", "ends")])
 _SURFACES = frozenset(["skin", "wound", "nail"])
 _TENDON_NOUNS = frozenset(["end", "ends", "stump", "stumps", "tendon", "tendons", "fdp", "fds", "fpl", "profundus"])
 _STUMP_NAMES = frozenset(
@@ -220,7 +223,8 @@ _RIMS = frozenset(["edge", "edges", "rim", "margin", "lip"])
 
 def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if words & _NOT_TENDON and not words & _TENDON_NOUNS:
+    of_bone = "bone" in words and not _BONE_ENDS.isdisjoint(pairwise(scene.words(scene.sentence.i, scene.sentence.j)))
+    if of_bone or (words & _NOT_TENDON and not words & _TENDON_NOUNS):
         return False  # 'the nail was cut back 2 mm'
     lead = reversed(scene.words(max(scene.sentence.i, verb.i - 5), verb.i))
     named = any(g.tendons and 0 <= g.i - verb.j <= 2 for g in scene.setting.groups)  # 'I trimmed the profundus back'

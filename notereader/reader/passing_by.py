@@ -1,0 +1,74 @@
+"""Fingers named in passing: 'The index finger was normal', 'The wound ran from the index to the ring finger'.
+
+What a note tells behind such a sentence, 'Core: four strands', is still of the finger it was at before.
+"""
+
+from itertools import pairwise
+
+from notereader.reader.groups import Setting
+from notereader.reader.page import Mention, Page, Sentence
+from notereader.vocabulary.wordlists import word_list
+
+_SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
+_DENIED = frozenset(["not", "never"])
+_LEFT_OUT = frozenset(
+    ["touched", "opened", "explored", "involved", "operated", "injured", "hurt", "harmed", "affected"]
+)
+_DONE = frozenset(["done", "repaired", "sutured", "needed"])
+_SKIN_ALONE = frozenset(["only", "closed", "sutured", "stitched"])  # 'the ring finger had a skin wound, closed'
+_OTHER_PARTS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "pulleys"])
+_STATES = word_list("bearing", "passing_states")
+_WOUNDS = frozenset(["wound", "wounds", "cut", "laceration", "gash", "incision", "scar", "line"])
+_RUNS = frozenset(
+    ["ran", "runs", "crossed", "crosses", "extended", "extends", "reached", "reaches", "went", "goes", "passed"]
+)
+_ARTICLES = frozenset(["the", "a", "this", "her", "his", "skin", "long", "oblique", "transverse", "deep"])
+# What a sentence that turns to a finger tells of it.
+_TELLING = frozenset(
+    [
+        "tendon",
+        "generic",
+        "pulley",
+        "strandword",
+        "stitch",
+        "material",
+        "zone",
+        "gap",
+        "glide",
+        "ends",
+        "deed",
+        "extent",
+    ]
+)
+_SHORT, _LONG = 12, 20  # words
+
+
+def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
+    """Tell whether a sentence names a digit in passing; one that names a tendon turns to it all the same."""
+    tendons = any(g.tendons for g in setting.groups)
+    if tendons or not (setting.digits or not setting.groups):
+        return False
+    return _left_out(page, sentence, setting.mentions) or _only_seen(page, sentence, setting.mentions)
+
+
+def _only_seen(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
+    """'The little finger had been stiff for years', 'The wound ran from the index to the ring finger'."""
+    if sentence.j - sentence.i > _SHORT or any(m.kind in _TELLING for m in mentions):
+        return False
+    words = [w for w in page.words[sentence.i : sentence.j] if w not in _ARTICLES]
+    runs = words[:1] != [] and words[0] in _WOUNDS and words[1:2] != [] and words[1] in _RUNS
+    return runs or not _STATES.isdisjoint(words)
+
+
+def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
+    """'The ring finger was not touched', 'Ring: skin only, sheath closed' name a digit without turning to it."""
+    said, length = sentence.said, sentence.j - sentence.i
+    skin_deep = not _SKIN_DEEP.isdisjoint(said) or ("skin" in said and "only" in said)
+    if length <= _SHORT and (skin_deep or not (_DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))):
+        return True
+    if length > _LONG or any(m.kind in _OTHER_PARTS for m in mentions):
+        return False  # 'Index: radial digital nerve bruised, nothing done'
+    nothing = "nothing" in said and any(
+        a == "nothing" and b in _DONE for a, b in pairwise(page.words[sentence.i : sentence.j])
+    )
+    return nothing or ("skin" in said and not _SKIN_ALONE.isdisjoint(said))

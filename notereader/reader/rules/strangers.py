@@ -1,0 +1,51 @@
+"""What is told of something that is no tendon: 'the dressing was not tight', 'no gap in the cast', 'the count is full'.
+
+Such nouns are no subjects of their own; without them their adjectives would be given to the repair.
+"""
+
+from collections.abc import Sequence
+
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_STRANGERS = word_list("quality", "strangers")
+_MOVING = word_list("quality", "strangers_moving")
+_PLACES = _STRANGERS | {"nerve", "nerves", "fascia"}
+_VERBS = word_list("quality", "strangers_verbs")
+_ARTICLES = frozenset(["the", "a", "his", "her", "their", "this", "our"])
+_PLACING = frozenset(["in", "of", "on", "around", "under", "between", "within", "along", "at", "with"])
+_ASIDE = 2  # words that may stand before the noun: 'the DIP joint', 'a bulky dressing'
+_ITS_OWN = 7  # words up to what is said of the noun: 'was well padded and not tight'
+_AT_ONCE = 3  # 'was fully free'
+
+
+def of_a_stranger(scene: Scene, i: int, j: int) -> bool:
+    """Tell whether words i to j are said of a dressing, a joint, a count or another thing that is no tendon."""
+    return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 2 + _ASIDE, scene.part(i)[1])))
+
+
+def has_strange_subject(scene: Scene, i: int) -> bool:
+    """'The splint was well padded and not tight': the noun opens the clause of word i, its verb follows."""
+    words, first = scene.page.words, scene.part(i)[0]
+    begin = first + (words[first] in _ARTICLES)
+    opening = range(begin, min(begin + 1 + _ASIDE, i))
+    noun = next((k for k in opening if words[k] in _STRANGERS or words[k] in _MOVING), None)
+    if (
+        noun is None
+        or words[noun + 1] not in _VERBS
+        or i - noun > (_ITS_OWN if words[noun] in _STRANGERS else _AT_ONCE)
+    ):
+        return False
+    before = any(g.tendons or g.generic for g in scene.setting.groups if begin <= g.i < i)
+    return not before and "it" not in words[noun:i]
+
+
+def _behind(words: Sequence[str]) -> bool:
+    """'no gap in the dressing', 'without tension on the flap'."""
+    if words[:1] == [] or words[0] not in _PLACING:
+        return False
+    rest = [w for w in words[1:] if w not in _ARTICLES]
+    return any(w in _PLACES for w in rest[:1]) or (len(rest) > 1 and rest[1] in _PLACES and rest[0] not in _PARTS)
+
+
+_PARTS = frozenset(["repair", "tendon", "fdp", "fds", "fpl", "suture", "either", "each", "both", "any"])

@@ -1,0 +1,88 @@
+"""Sentences that tell nothing of a repair leave what the note says of it as it was."""
+
+import pytest
+from reader_sentences import Shown, told
+
+NOTES = (
+    ["Left ring finger, zone II.", "The FDP was completely divided.", "Core: four-strand cruciate, 3-0 Ethibond."],
+    [
+        "Left ring finger, zone II.",
+        "The FDP was cut by 70%.",
+        "It was repaired with four strands of 3-0 Ethibond and a running 6-0 Prolene.",
+        "A 1 mm gap was seen. It caught at A4.",
+    ],
+)
+DRESSINGS = [
+    "The dressing was applied without tension.",
+    "There was no gap in the dressing.",
+    "The splint was well padded and not tight.",
+    "The scar was not tight.",
+    "The cast was bulky.",
+    "The button sat flat.",
+]
+COUNTS = ["The count was complete.", "Haemostasis was complete.", "The operation was complete after 90 minutes."]
+JOINTS = ["The DIP joint was free.", "Extension was complete.", "The surface of the repair was smooth."]
+MUSINGS = [
+    "A six-strand repair would have been too bulky here.",
+    "Two needles were used, as six strands would have been too bulky.",
+    "Most of my repairs glide freely.",
+    "With two strands I do not allow active motion.",
+    "No resistance for eight weeks.",
+]
+HEARSAY = [
+    "The emergency doctor thought that the FDS was intact.",
+    "The referring surgeon reported that the FDS was whole.",
+]
+BEFORE_THE_SUTURE = [
+    "The tendon ends were held together with a clip.",
+    "The gap was closed by flexing the wrist.",
+    "The gap in the sheath was 8 mm.",
+    "The wrist was flexed to take tension off.",
+    "Two mm of tendon were visible in the window.",
+    "The catheter was sutured to the tendon with 4-0 nylon.",
+    "The bone end was trimmed by 3 mm.",
+]
+OTHER_FINGERS = [
+    "The thumb was not injured.",
+    "The little finger had been stiff for years.",
+    "The middle finger was held out of the way.",
+    "The ring and middle fingers rest in a normal cascade.",
+]
+PULLEYS = ["It looks good.", "Everything looks fine."]
+
+
+def _plain(text: str) -> tuple[Shown, Shown]:
+    repairs = told(text)
+    for facts in repairs.values():
+        facts.pop("test", None)  # how a finger was moved is a test, whatever is then told
+    return repairs, told(text, group="pulleys")
+
+
+@pytest.mark.parametrize("note", NOTES)
+@pytest.mark.parametrize(
+    "aside", [*DRESSINGS, *COUNTS, *JOINTS, *MUSINGS, *HEARSAY, *BEFORE_THE_SUTURE, *OTHER_FINGERS, *PULLEYS]
+)
+def test_an_aside_changes_nothing(note: list[str], aside: str) -> None:
+    for place in range(2, len(note) + 1):
+        assert _plain(" ".join([*note[:place], aside, *note[place:]])) == _plain(" ".join(note))
+
+
+@pytest.mark.parametrize(
+    ("text", "field", "value"),
+    [
+        ("The repair was tight.", "tension", "present"),
+        ("There was no gap on full extension.", "gap", "none"),
+        ("No gap when the joint was moved.", "gap", "none"),
+        ("The gap was closed with one more stitch.", "gap", "none"),
+        ("On moving the DIP joint the tendon ran freely.", "glide", "free"),
+        ("The tendon ran smoothly.", "glide", "free"),
+    ],
+)
+def test_what_is_told_of_the_repair_is_still_read(text: str, field: str, value: str) -> None:
+    assert told(" ".join([*NOTES[0], text]), field) == {"ring FDP": {field: value}}
+
+
+@pytest.mark.parametrize("text", ["We then turned to the index finger.", "The index finger was explored next."])
+def test_a_finger_that_a_note_turns_to_takes_what_follows(text: str) -> None:
+    note = f"{' '.join(NOTES[0])} {text} The FDP was completely divided. Core: two strands."
+    assert told(note, "strands") == {"ring FDP": {"strands": 4}, "index FDP": {"strands": 2}}
