@@ -69,6 +69,7 @@ class Desk:
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     _deep_named: list[Target] | None = None  # once looked for
     _at_wrist: bool | None = None  # once looked for
+    _harvested: bool | None = None  # once looked for
     failed: list[tuple[str, Scene | None]] = made_by(default_factory=list)  # rules that failed, and on which sentence
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
@@ -190,7 +191,7 @@ class Desk:
         *reasons: str,
     ) -> None:
         """Lay down a finding about a tendon and remember what it says of the tendon's state."""
-        if self._of_extensor(scene):
+        if self._of_extensor(scene) or (target.tendon == "PL" and name != "extent" and self._palmaris_harvested):
             return
         self.named.setdefault(target)
         if name == "extent":
@@ -222,6 +223,14 @@ class Desk:
                 return before.sentence.block == scene.sentence.block or not self.repairable()
             before = self.scene_before(before)
         return False
+
+    @property
+    def _palmaris_harvested(self) -> bool:
+        """'Palmaris longus harvested by two incisions. It was sutured to the rod': a graft, no repair of its own."""
+        if self._harvested is None:
+            spots = [m.j for m in self.page.mentions if m.kind == "tendon" and m.value == "PL"]
+            self._harvested = any(not _HARVEST.isdisjoint(self.page.words[j : j + _SOON]) for j in spots)
+        return self._harvested
 
     @property
     def at_wrist(self) -> bool:
@@ -291,6 +300,8 @@ class Desk:
         return digits is None or not digits or target.digit in digits or target.digit is None
 
 
+_HARVEST = frozenset(["harvested", "harvesting"])
+_SOON = 9  # words
 _OF_WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
 _WRIST_WORDS = frozenset(["forearm", "carpal", "guyon"])
 _FLEXORS = frozenset(["flexor", "flexors"])

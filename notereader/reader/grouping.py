@@ -49,10 +49,8 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
     if not (atoms or quantifiers):
         return []
     for a in atoms:
-        beside = page.words[a.j : a.j + 1] in (["("], ["-"], [","]) and a.j + 1 < len(page.words)
-        if a.kind == "slip" and a.value == "one" and beside:
-            named = page.words[a.j + 1]
-            a.value = named if named in ("radial", "ulnar") else a.value  # 'one slip (ulnar)'
+        if a.kind == "slip" and a.value == "one":
+            a.value = _side_in_brackets(page, a.j) or a.value
     if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
         atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
     atoms = sorted([*atoms, *_other_slip(page, atoms, sentence)], key=lambda a: (a.i, a.j))
@@ -88,6 +86,12 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
     _take_up(page, groups, mentions)
     _lend_label(page, groups, sentence)
     return sorted((g for g in groups if g.i < sentence.j), key=lambda g: g.i)
+
+
+def _side_in_brackets(page: Page, k: int) -> str:
+    """'One slip (ulnar)', 'one slip only (the ulnar)', 'one slip, radial': the side told behind word k, or ''."""
+    words = [w for w in page.words[k : k + 4] if w not in ("only", "the")]
+    return words[1] if words[:1] in (["("], ["-"], [","]) and words[1:2] in (["radial"], ["ulnar"]) else ""
 
 
 def _lend_label(page: Page, groups: list[Group], sentence: Sentence) -> None:

@@ -10,7 +10,10 @@ LIKE = frozenset(["like", "as"])
 _CLAUSE_ENDS = frozenset([".", ";", ",", ")", "above", "before", "but", "except", "although", "only"])
 _PARTS_OF = (["insertion"], ["decussation"], ["chiasm"], ["bifurcation"])
 _PLACING = frozenset(
-    ["to", "of", "at", "past", "beyond", "near", "behind", "above", "below", "under", "over", "after", "before", "from"]
+    [
+        *("to", "of", "at", "past", "beyond", "near", "behind", "above", "below", "under", "over", "after", "before"),
+        *("from", "on", "in", "into", "through", "around", "between"),
+    ]
 )
 
 
@@ -44,6 +47,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         before[-1:]
         and before[-1] in ("toward", "towards", "beside", "facing", "opposite", "nearest")
         and not group.tendons
+        and "incision" not in sentence.said  # 'Incision at the palmar crease opposite the middle finger. A1 divided.'
     ):
         group.reference = True
     if _touched_only(page, group, sentence):

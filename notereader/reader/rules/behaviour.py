@@ -332,7 +332,8 @@ def everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
 
 def _fingers_moved(scene: Scene) -> bool:
     """'Full roll of fingers by hand, all go, none gap': a test of fingers says nothing of the wrist's tendons."""
-    fingers = not _MOVED.isdisjoint(scene.said) and "wrist" not in scene.said and bool(scene.of("test"))
+    moved = bool(scene.of("test")) or "moving" in scene.said
+    fingers = not _MOVED.isdisjoint(scene.said) and "wrist" not in scene.said and moved
     return fingers and _WHATEVER.isdisjoint(scene.said)
 
 

@@ -24,13 +24,18 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
     word, titles = scene.page.words[first], [" ".join(scene.words(*label)) for label in prefix]
     value = FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else "intact" if word == "whole" else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
-    if value is None or label is None:
-        return
+    if value is None or label is None or (word == "whole" and value == "complete" and _ends_row(desk, scene)):
+        return  # 'FDP   -   whole' with nothing behind it: wholly cut or not at all
     for target in group_targets(scene, label):
         if value == "half":
             part_cut(desk, scene, [target], 50.0, first, first + 1)
         else:
             desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
+
+
+def _ends_row(desk: Desk, scene: Scene) -> bool:
+    after = desk.scene_after(scene)
+    return after is None or after.sentence.prefix[:1] != scene.sentence.prefix[:1]
 
 
 def labels_extent(scene: Scene, mention: Mention) -> bool:
