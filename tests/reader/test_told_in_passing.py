@@ -42,7 +42,19 @@ BEFORE_THE_SUTURE = [
     "The catheter was sutured to the tendon with 4-0 nylon.",
     "The bone end was trimmed by 3 mm.",
 ]
+SEWN_ELSEWHERE = [
+    "The flap was inset with 5-0 nylon.",
+    "The pedicle was ligated with 4-0 silk.",
+    "The ligament was repaired with a bone anchor.",
+    "The superficial layer was closed with 5-0 nylon.",
+    "Closed with 4-0 Ethilon.",
+    "There was no gap at the fracture.",
+    "The hand was left in a splint.",
+    "The fat was trimmed.",
+]
 OTHER_FINGERS = [
+    "A cross-finger flap was raised from the middle finger.",
+    "Neighbour strapping to the middle finger.",
     "The thumb was not injured.",
     "The little finger had been stiff for years.",
     "The middle finger was held out of the way.",
@@ -60,7 +72,8 @@ def _plain(text: str) -> tuple[Shown, Shown]:
 
 @pytest.mark.parametrize("note", NOTES)
 @pytest.mark.parametrize(
-    "aside", [*DRESSINGS, *COUNTS, *JOINTS, *MUSINGS, *HEARSAY, *BEFORE_THE_SUTURE, *OTHER_FINGERS, *PULLEYS]
+    "aside",
+    [*DRESSINGS, *COUNTS, *JOINTS, *MUSINGS, *HEARSAY, *BEFORE_THE_SUTURE, *SEWN_ELSEWHERE, *OTHER_FINGERS, *PULLEYS],
 )
 def test_an_aside_changes_nothing(note: list[str], aside: str) -> None:
     for place in range(2, len(note) + 1):

@@ -343,7 +343,7 @@ def _no_more(scene: Scene, mention: Mention) -> bool:
 
 def _not_closed(scene: Scene, mention: Mention) -> bool:
     """'The gap was not closed by it', 'a gap that could not be closed', 'the gap would not close'."""
-    after = scene.words(mention.j, mention.j + 8)
+    after = scene.words(mention.j, min(mention.j + 8, scene.sentence.j))
     denied = next((n for n, word in enumerate(after) if word in ("not", "never")), None)
     return denied is not None and next((w for w in after[denied + 1 :] if w not in _BEING), "") in ("closed", "close")
 

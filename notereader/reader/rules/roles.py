@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
+from notereader.reader.rules.strangers import strange_subject
 from notereader.reader.scene import Scene, is_landmark
 from notereader.vocabulary.wordlists import word_list
 
@@ -63,8 +64,18 @@ def anchors(scene: Scene) -> list[Anchor]:
             led = not {"around", "round"}.isdisjoint(timed) or scene.next_word(group.j) == "rim"
             around = bool(group.tendons) and led and _sews(scene) and not _of_another_thing(scene, found, group)
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
+    found += _of_strangers(scene)
     found.sort(key=lambda a: a.i)
     return found
+
+
+def _of_strangers(scene: Scene) -> list[Anchor]:
+    """'The flap was inset with 5-0 nylon', 'Closed with 4-0 Ethilon': threads that hold no tendon."""
+    if scene.words(scene.sentence.i, scene.sentence.i + 2) == ["closed", "with"]:
+        return [Anchor(scene.sentence.i, scene.sentence.i + 1, "skin")]
+    threads = scene.of("material", "stitch")
+    nouns = {strange_subject(scene, m.i) for m in threads} - {-1}
+    return [Anchor(k, k + 1, "other") for k in sorted(nouns)]
 
 
 def _sews(scene: Scene) -> bool:

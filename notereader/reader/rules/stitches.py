@@ -8,6 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
+from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene
@@ -227,6 +228,8 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
         return
     if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene):
         return
+    if stitch == "anchor" and has_strange_subject(scene, mention.i):
+        return  # 'The ligament was repaired with a bone anchor'
     subject = scene.owner(mention.i, mention.j)
     if subject is not None and subject.mention is not None and subject.kind == "structure":
         return

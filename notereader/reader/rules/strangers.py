@@ -10,7 +10,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _STRANGERS = word_list("quality", "strangers")
 _MOVING = word_list("quality", "strangers_moving")
-_PLACES = _STRANGERS | {"nerve", "nerves", "fascia"}
+_PLACES = _STRANGERS | {"nerve", "nerves", "fascia", "fracture", "osteotomy"}
 _VERBS = word_list("quality", "strangers_verbs")
 _ARTICLES = frozenset(["the", "a", "his", "her", "their", "this", "our"])
 _PLACING = frozenset(["in", "of", "on", "around", "under", "between", "within", "along", "at", "with"])
@@ -21,11 +21,17 @@ _AT_ONCE = 3  # 'was fully free'
 
 def of_a_stranger(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of a dressing, a joint, a count or another thing that is no tendon."""
-    return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 2 + _ASIDE, scene.part(i)[1])))
+    j -= scene.word_before(j) in _PLACING  # 'no gap at' is one phrase
+    return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 3 + _ASIDE, scene.sentence.j)))
 
 
 def has_strange_subject(scene: Scene, i: int) -> bool:
     """'The splint was well padded and not tight': the noun opens the clause of word i, its verb follows."""
+    return strange_subject(scene, i) >= 0
+
+
+def strange_subject(scene: Scene, i: int) -> int:
+    """Return the noun of another thing that is the subject of word i, or -1."""
     words, first = scene.page.words, scene.part(i)[0]
     begin = first + (words[first] in _ARTICLES)
     opening = range(begin, min(begin + 1 + _ASIDE, i))
@@ -35,9 +41,9 @@ def has_strange_subject(scene: Scene, i: int) -> bool:
         or words[noun + 1] not in _VERBS
         or i - noun > (_ITS_OWN if words[noun] in _STRANGERS else _AT_ONCE)
     ):
-        return False
+        return -1
     before = any(g.tendons or g.generic for g in scene.setting.groups if begin <= g.i < i)
-    return not before and "it" not in words[noun:i]
+    return noun if not before and "it" not in words[noun:i] else -1
 
 
 def _behind(words: Sequence[str]) -> bool:

@@ -11,6 +11,7 @@ from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF
+from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
@@ -665,7 +666,7 @@ def _close(scene: Scene, mention: Mention, i: int, j: int) -> bool:
 
 def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     """'It was sewn with ...', 'Edge smoothed off, no stitch': the tendon in focus, where it is known to be cut."""
-    if _of_other_thing(desk, scene):
+    if _of_other_thing(desk, scene) or has_strange_subject(scene, mention.i):
         return []
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     near, first = mention.i - scene.sentence.i <= 8, scene.sentence.i

@@ -147,6 +147,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         if word == "lies flat" and scene.word_before(mention.i) == "tendon":
             continue  # 'the button held, the tendon lies flat': in its bed, of its repair nothing is told
+        if word.endswith("flat") and scene.words(*scene.part(mention.i))[:2] == ["the", "button"]:
+            continue  # 'The button sat flat'
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
             continue  # 'the additional bulk was not thought justified'
         if value == "present" and not after_repair(desk, scene):
