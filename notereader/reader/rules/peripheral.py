@@ -64,8 +64,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
-        if scene.words(spot.j, spot.j + 2) in (["would", "have"], ["would", "be"], ["would", "only"]):
-            continue  # 'An epitendinous suture would have been too bulky'
+        if scene.words(spot.j, spot.j + 2) in _NOT_TOLD:
+            continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
         if _removed_again(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
             continue
@@ -100,6 +100,12 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
     if not all(_peripheral_negated(scene, spot) and not _instead(scene, spot, threads) for spot in spots) or not spots:
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+_NOT_TOLD = (
+    *(["would", word] for word in ("have", "be", "only")),
+    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin")),
+)
 
 
 def _instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:
