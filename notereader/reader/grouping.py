@@ -365,7 +365,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
             2
             if ("four" in before and "all" in before) or _times_four(page, run[-1].j)
             else 1
-            if before[-1:] == ["all"] or before[-2:] == ["all", "the"]
+            if before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run)
             else 0
         )
         group.every = group.every or page.words[run[-1].j - 1] in _PLURAL_TENDONS
@@ -385,6 +385,13 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+def _all_behind(page: Page, run: list[Mention]) -> bool:
+    """'FDPs all ok', 'the profundi were all intact'."""
+    after = [w for w in page.words[run[-1].j : run[-1].j + 3] if w not in ("were", "are")]
+    plural = len(run) == 1 and page.words[run[0].j - 1] in _PLURAL_TENDONS
+    return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["three"], ["of"])
 
 
 def _times_four(page: Page, j: int) -> bool:

@@ -58,3 +58,26 @@ def test_a_core_told_before_is_not_told_again() -> None:
 def test_the_last_of_a_row_of_fingers_is_one_of_them(row: str) -> None:
     found = each(f"Left wrist explored. FDS to {row} cut through completely.", "extent")
     assert "small FDS" in found
+
+
+@pytest.mark.parametrize("text", ["FDPs all ok, FPL ok.", "The profundi were all intact."])
+def test_all_behind_a_plural_is_every_finger(text: str) -> None:
+    found = each(f"Left wrist. PL and FCR cut through. {text}", "extent")
+    assert {d for d, v in found.items() if d.endswith("FDP") and v == "intact"} == {
+        f"{digit} FDP" for digit in ("index", "middle", "ring", "small")
+    }
+
+
+@pytest.mark.parametrize("rest", ["index and little ok", "the index and little intact"])
+def test_the_other_fingers_behind_a_stop_have_the_same_tendon(rest: str) -> None:
+    assert each(f"Left wrist. FDS ring and middle cut through; {rest}.", "extent") == {
+        "ring FDS": "complete",
+        "middle FDS": "complete",
+        "index FDS": "intact",
+        "small FDS": "intact",
+    }
+
+
+def test_the_nerves_of_other_fingers_behind_a_stop_are_no_tendons() -> None:
+    found = each("Left hand. FDS ring cut through; both digital nerves of the index intact; middle intact.", "extent")
+    assert found == {"ring FDS": "complete"}

@@ -64,6 +64,8 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
     if group.every and not (group.digits or group.generic):
         return _in_every_finger(scene, group, mention)
+    if group.digits and mention.value == "intact" and not group.generic:
+        return _other_fingers(scene, group)
     if group.digits and mention.value != "intact" and not group.generic:
         others = [m for m in scene.of(*_OTHER_PARTS) if m.j <= mention.i]  # 'the nerves of the index, middle and ring'
         return [] if others else same_tendon(scene, group)
@@ -299,6 +301,15 @@ def same_tendon(scene: Scene, group: Group) -> list[Target]:
     named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i]
     tendons = named[-1].tendons if named else tuple(dict.fromkeys(t.tendon for t in scene.setting.focus))
     return [Target(d, t) for d in group.digits for t in tendons if has(d, t)] if len(tendons) == 1 else []
+
+
+def _other_fingers(scene: Scene, group: Group) -> list[Target]:
+    """'FDS ring and middle cut through; index and little intact': the same tendon of the fingers behind the stop."""
+    named = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
+    opens = scene.word_before(group.i) == ";" or scene.words(group.i - 2, group.i) == [";", "the"]
+    listed = bool(named) and named[-1].tendons in (("FDP",), ("FDS",)) and bool(named[-1].digits)
+    others = [m for m in scene.of(*_OTHER_PARTS) if m.i > named[-1].j] if listed else []
+    return same_tendon(scene, group) if opens and listed and not others else []
 
 
 _EXTENT_OF = (["extent", "of"], ["degree", "of"], ["amount", "of"])
