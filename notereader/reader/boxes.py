@@ -1,5 +1,7 @@
 """The boxes of a form, ticked or empty, and the options they stand for: '[x] intact   [ ] divided'."""
 
+from itertools import pairwise
+
 from spacy.language import Language
 from spacy.tokens import Doc
 
@@ -22,9 +24,42 @@ def boxes(doc: Doc) -> Doc:
         return doc
     found: list[Sentence] = []
     for sentence in page.sentences:
-        found += _answers(page, sentence) or [sentence]
+        for question in _questions(page, sentence):
+            found += _answers(page, question) or [question]
     page.sentences = found
     return doc
+
+
+def _questions(page: Page, sentence: Sentence) -> list[Sentence]:
+    """Return a sentence for each question of a row: 'Gap: [ ] Y [x] N     Glide: [x] free [ ] catches'."""
+    if sentence.prefix or sentence.section not in _READ_AS_CELLS:
+        return [sentence]
+    told = find_boxes(page, sentence)
+    if len(told) < _FEWEST or boxes_trail(page, sentence, told):
+        return [sentence]
+    begins = [k for i, _, _ in told if (k := _label_before(page, i, sentence.i)) > sentence.i]
+    if not begins or not all(_asked_there(page, k) for k in (sentence.i, *begins)):
+        return [sentence]
+    edges = [sentence.i, *begins, sentence.j]
+    return [Sentence(i, j, sentence.section, sentence.block) for i, j in pairwise(edges)]
+
+
+_FEWEST = 3  # boxes of two questions
+
+
+def _label_before(page: Page, k: int, first: int) -> int:
+    """Return where the label begins that ends in a colon before the box at word k, set off by a gap; or -1."""
+    if page.words[k - 1] != ":":
+        return -1
+    i = next((i for i in range(k - 2, max(first, k - 2 - _LONGEST_LABEL), -1) if page.breaks[i] >= Break.COLUMN), -1)
+    return i if i > 0 and ":" not in page.words[i : k - 1] else -1
+
+
+def _asked_there(page: Page, k: int) -> bool:
+    """Tell whether a label and a box behind its colon begin at word k."""
+    words = page.words[k : k + _LONGEST_LABEL + 2]
+    colon = words.index(":") if ":" in words else -1
+    return 0 < colon < len(words) - 1 and words[colon + 1] in BOX_SIGNS
 
 
 def _answers(page: Page, sentence: Sentence) -> list[Sentence]:

@@ -551,7 +551,8 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
     deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in (wanted or scene.setting.digits)]
-    if scene.sentence.prefix and deep:
+    own = scene.setting.labelled and len(near) == 1 and len(scene.sentence.prefix) == 1
+    if scene.sentence.prefix and deep and not own:
         return deep, ""  # a cell under 'core' or 'gap' tells of what was sewn first
     unsewn = (
         bool(focus)

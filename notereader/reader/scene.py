@@ -174,7 +174,7 @@ class Scene:
         signed = _SIGNS.get(" ".join(self.words(j, min(j + 3, last))))
         if signed:
             return signed  # 'gap (-), catching (-)'
-        if j <= self.sentence.i and any(j == label[1] for label in self.sentence.prefix):
+        if self.sentence.prefix and (j == self.sentence.i or any(j == label[1] for label in self.sentence.prefix)):
             return self._answer_of_cell()
         while k < last and k - j < 8 and self.page.words[k] in _LABEL_TAILS:
             k += 1

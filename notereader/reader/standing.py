@@ -371,12 +371,18 @@ def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
     return found
 
 
+_LONGEST_ASKED = 6  # words of 'not repaired, why: ['
+
+
 def no_condition(page: Page, cue: Mention) -> bool:
     """'IF' is the index finger; '10% if that' and 'if any' put no condition."""
     if page.raw(cue.i, cue.j) == "IF":
         return True
     if page.words[cue.i] == "if" and page.words[cue.i - 1 : cue.i] and page.words[cue.i - 1] in _POLITE:
         return True  # 'I should be grateful if you would begin ...'
+    asked = page.words[cue.j : cue.j + _LONGEST_ASKED]
+    if ":" in asked[:-1] and asked[asked.index(":") + 1] in BOX_SIGNS:
+        return True  # 'If no: [x] trimmed [ ] excised': a question of a form
     after = page.words[cue.j : cue.j + 2]
     if page.words[cue.i : cue.j] == ["in", "the", "event"] and after[:1] not in (["of"], ["that"]):
         return True  # 'In the event two strands went in'

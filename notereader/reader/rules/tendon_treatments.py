@@ -6,6 +6,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
+from notereader.reader.rules.asked_deeds import answered_no
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.other_days import of_another_day
@@ -150,6 +151,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     value = mention.value
     if value == "tenodesed" and _no_tenodesis(scene, mention):
         return None
+    if value == "repaired" and answered_no(scene, mention):
+        return "left"
     if value == "repaired" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) in _INSTEAD:
         return None  # 'excised rather than sewn'
     if value in ("repaired", "left") and _sewn_otherwise(scene, mention):
@@ -420,7 +423,7 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
         for finding in desk.findings[laid:]:  # none where the sentence leaves the tendon out
             finding.carried = target not in named
-        if target not in named and value in ("left", "trimmed", "excised"):
+        if target not in named and value in ("left", "trimmed", "excised") and not scene.sentence.prefix:
             desk.treatments.pop(target)
             if known is not None:
                 desk.treatments[target] = known
