@@ -75,6 +75,10 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'RF FDP as MF FDP.'
     if group.tendons and not group.digits and names_place(page, group.i, group.j):
         group.reference = True
+    goes_on = "which" in page.words[group.j : group.j + 3]
+    if group.tendons and not group.digits and before[-1:] == ["against"] and not goes_on:
+        # 'the profundus rubbed against the superficialis knot'
+        group.reference = group.reference or not page.tendon_words.isdisjoint(range(sentence.i, group.i))
     if group.tendons and not group.digits and _at_its_part(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'divided just short of the insertion of the superficialis'
     if _same_as(page.words[max(sentence.i, group.i - 6) : group.i]):
@@ -201,7 +205,15 @@ def _touched_only(page: Page, group: Group, sentence: Sentence) -> bool:
 
 _HARVESTED = frozenset(["harvested", "harvest", "harvesting", "interposed"])
 _TAKEN_FROM = frozenset(
-    [("as", "graft"), ("taken", "from"), ("raised", "from"), ("obtained", "from"), ("taken", "for")]
+    [
+        ("as", "graft"),
+        ("taken", "from"),
+        ("raised", "from"),
+        ("obtained", "from"),
+        ("taken", "for"),
+        ("taken", "through"),
+        ("taken", "by"),
+    ]
 )
 _DENIED = frozenset(["not", "never"])
 _UNUSED = frozenset(["touched", "used", "taken", "harvested", "needed", "disturbed"])

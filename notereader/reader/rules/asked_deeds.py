@@ -14,7 +14,7 @@ def answered_no(scene: Scene, mention: Mention) -> bool:
         answer = mention.i  # the label of a ticked box
     else:
         answer = next((k for k in range(mention.j, scene.sentence.j) if _is_answer(scene, k)), -1)
-        asked = 0 < answer - mention.j and all(_is_mark(scene, k) for k in range(mention.j, answer))
+        asked = answer > mention.j and all(_is_mark(scene, k) for k in range(mention.j, answer))
         if not asked or not {":", "?"} & set(words[mention.j : answer]):
             return False
     return words[answer] in _NO and scene.next_word(answer + 1) in _CLOSES

@@ -25,6 +25,12 @@ def grafted_with(desk: Desk, scene: Scene) -> None:
         desk.tendon(scene, target, "treatment", "grafted", [span], "grafted with a named donor")
 
 
+def has_donor(desk: Desk) -> bool:
+    """Tell whether a note tells of the palmaris longus as what was taken to mend something else."""
+    named = ((s, g) for s in desk.having("tendon") for g in s.setting.groups if g.tendons == ("PL",))
+    return any(g.reference and s.told(g.i) for s, g in named)
+
+
 def _mended(desk: Desk, target: Target) -> bool:
     return target.tendon != "PL" and desk.extents.get(target) != "intact"
 

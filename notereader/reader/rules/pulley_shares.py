@@ -114,6 +114,9 @@ def _by_and_large(after: list[str]) -> bool:
     )
 
 
+_LEFT_OF_IT = frozenset(["remnant", "remnants", "remainder", "stump", "stumps", "shreds", "tags"])
+
+
 def _remains(scene: Scene, group: PulleyGroup) -> bool:
     """Tell whether only what was left of a pulley is spoken of: 'the remnant of A2', 'what was left of A4'."""
     before = scene.words(max(scene.sentence.i, group.i - 5), group.i)
@@ -121,6 +124,9 @@ def _remains(scene: Scene, group: PulleyGroup) -> bool:
         before = before[:-1]
     if before and before[-1] in ("remaining", "remnant", "remnants", "remains", "remainder", "rest", "residual"):
         return True
+    after = [w for w in scene.words(group.j, min(group.j + 2, scene.sentence.j)) if w != "pulley"]
+    if after and after[0] in _LEFT_OF_IT:
+        return True  # 'oblique remainder kept'
     return before[-2:] in (["was", "left"], ["is", "left"], ["were", "left"])
 
 

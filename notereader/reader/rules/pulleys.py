@@ -607,8 +607,13 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return  # 'Ring: FDP and FDS both completely divided'
     if state_of(scene, action) == "repaired" and scene.of("strandword", "stitch"):
         return  # '... back under A2, which is intact. It was repaired with a four-strand cruciate': the tendon
+    if state_of(scene, action) == "intact" and not _REST.isdisjoint(opening):
+        return  # 'The oblique pulley is half there. The rest of it was kept.'
     if state_of(scene, action) not in _SHARED or _nothing_else(desk, scene):
         _lay_again(desk, scene, action)
+
+
+_REST = frozenset(["rest", "remainder", "remnant", "remnants"])
 
 
 def _its_part(scene: Scene, action: Mention) -> bool:

@@ -6,7 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
-from notereader.reader.rules.grafts import of_the_far_end
+from notereader.reader.rules.grafts import has_donor, of_the_far_end
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.suture_owners import respective, suture_owners
@@ -75,7 +75,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         targets, doubts = suture_owners(desk, scene, i, j)
         for target in respective(scene, mention.i, peers, targets):
             desk.tendon(scene, target, "stitch", value, [(i, j)], "core stitch named", *doubts, *reasons)
-            if value == "pulvertaft" and target.tendon in ("FDP", "FPL") and "grafted" in desk.values_told("deed"):
+            woven_in = "grafted" in desk.values_told("deed") or has_donor(desk)
+            if value == "pulvertaft" and target.tendon in ("FDP", "FPL") and woven_in:
                 desk.tendon(scene, target, "treatment", "grafted", [(i, j)], "a graft woven in", *doubts)
     for mention in scene.of("anchor"):
         if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (
