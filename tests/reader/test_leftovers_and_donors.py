@@ -1,4 +1,4 @@
-"""What is left of a pulley is not the pulley, a tendon rubbed against is not the one that ran, a donor makes a graft."""
+"""A remnant is not its pulley, a tendon rubbed against is not the one that ran, a donor makes a graft."""
 
 import pytest
 from reader_sentences import each
