@@ -210,7 +210,12 @@ _OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve",
 
 
 def _only_answers(page: Page, m: Mention) -> bool:
-    """'Core stitch: none; tendon reattached to bone': the answer to a label, not 'none of them'."""
+    """'Core stitch: none; tendon reattached to bone': the answer to a label, not 'none of them'.
+
+    Nor are the words of 'neither trimmed nor repaired' said of two.
+    """
+    if page.words[m.i : m.j] == ["neither"] and page.words[m.j + 1 : m.j + 2] == ["nor"]:
+        return page.words[m.j].endswith("ed") or page.words[m.j] in ("sewn", "cut")
     behind = page.words[m.j : m.j + 1]
     return page.words[m.i] == "none" and page.words[m.i - 1 : m.i] == [":"] and behind in ([";"], [","])
 

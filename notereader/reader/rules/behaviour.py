@@ -72,6 +72,8 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         or _of_the_kind(desk, scene, i)
         or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
     )
+    if not any(g.tendons or g.generic for g in scene.setting.groups):
+        found = _of_fingers(scene, found)
     words = scene.words(*scene.part(i))
     if any(
         words[k : k + 3] == ["finger", "and", "thumb"] and words[k + 3 : k + 4] in _TENDONS for k in range(len(words))
@@ -221,7 +223,7 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if group is not None and (group.generic == "all" or group.every) and not (own and group not in own):
         return fingers_only(scene, group, desk.sewn())
     found, _ = suture_owners(desk, scene, i, j)
-    return [t for t in found if _sewn(desk, t)] or _smoothed(desk, scene)
+    return _of_fingers(scene, [t for t in found if _sewn(desk, t)]) or _smoothed(desk, scene)
 
 
 def the_rest(desk: Desk, scene: Scene) -> list[Target]:
@@ -254,7 +256,7 @@ def _both_kinds(desk: Desk, scene: Scene, i: int) -> list[Target]:
     if not pairs or named or len(wide) != 1 or wide[0].digits or not wide[0].every:
         return []
     found = [t for t in desk.sewn() if t.tendon in wide[0].tendons and desk.has_suture(t)]
-    return found if len(found) == 2 else []
+    return found if len(found) <= 2 else []
 
 
 def _kind_pulled_on(desk: Desk, scene: Scene, i: int) -> list[Target]:
@@ -341,11 +343,21 @@ _MOVED = frozenset(["fingers", "digits"])
 _WHATEVER = frozenset(["repair", "repairs", "tendon", "tendons", "join", "joins", "suture", "sutures", "tenorrhaphies"])
 
 
-def _everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
+def _every_finger(scene: Scene) -> bool:
     fingers = any(g.every and not (g.tendons or g.digits or g.generic) for g in scene.setting.groups)
-    if fingers and len(scene.every_digit) > 1:
-        sewn = desk.sewn(scene.every_digit or None)  # 'both digits flexed without gapping' tells of what bends the tips
-        return [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    return fingers or any(a == "two" and b in _MOVED for a, b in pairwise(words))
+
+
+def _of_fingers(scene: Scene, sewn: list[Target]) -> list[Target]:
+    """'Both digits flexed without gapping' tells of what bends the tips."""
+    deep = [t for t in sewn if t.tendon in ("FDP", "FPL")] if _every_finger(scene) else []
+    return deep or sewn
+
+
+def _everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    if _every_finger(scene) and len(scene.every_digit) > 1:
+        return _of_fingers(scene, desk.sewn(scene.every_digit or None))
     told = _just_named(desk, scene)
     if len(told) > 1:
         return told

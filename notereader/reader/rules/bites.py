@@ -332,7 +332,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # '3 mm taken off each side'
     if scene.words(q.i - 2, q.i) == ["taken", "back"] and "needle" not in scene.said:
         return False  # 'the ends were mashed and were taken back 3 mm'
-    if led_by_trimming(scene, q):
+    if led_by_trimming(scene, q) or _tells_where(scene, q):
         return False
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
@@ -369,6 +369,22 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
         and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
+
+
+def _tells_where(scene: Scene, q: Quantity) -> bool:
+    """'Severed some 15 mm distal to the edge of the carpal ligament', '8 mm proximal to A4': how far off a cut lay."""
+    after = scene.words(q.j, min(q.j + _FAR_OFF, scene.sentence.j))
+    if after[:2] not in (["distal", "to"], ["proximal", "to"], ["short", "of"], ["beyond", "the"], ["distally", "to"]):
+        return False
+    stop = q.j + next((n for n, w in enumerate(after) if w in (",", ";", ".")), len(after))
+    pulley = any(q.j <= m.i < stop for m in scene.of("pulley", "pulley?"))
+    return pulley or not _LANDMARKS.isdisjoint(scene.words(q.j, stop))
+
+
+_FAR_OFF = 10  # words
+_LANDMARKS = frozenset(
+    ["crease", "ligament", "retinaculum", "joint", "insertion", "arch", "wrist", "web", "pipj", "dipj"]
+)
 
 
 def _taken_off(scene: Scene, q: Quantity) -> bool:
