@@ -72,7 +72,8 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         or _of_the_kind(desk, scene, i)
         or _of_finger(desk, scene, i, _behaving(desk, scene, i, j))
     )
-    if not any(g.tendons or g.generic for g in scene.setting.groups):
+    named = any(g.tendons or g.generic for g in scene.setting.groups)
+    if not named and _WHATEVER.isdisjoint(scene.words(*scene.part(i))):
         found = _of_fingers(scene, found)
     words = scene.words(*scene.part(i))
     if any(
