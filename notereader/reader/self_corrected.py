@@ -45,7 +45,8 @@ def _take_back(page: Page, k: int, end: int) -> None:
     begin = k
     while begin > 0 and page.words[begin - 1] in (",", "-", "."):
         begin -= 1
-    if begin == 0 or max(page.breaks[begin : end + 1], default=0) >= Break.LINE:
+    nothing_behind = end >= len(page.words)
+    if begin == 0 or nothing_behind or max(page.breaks[begin : end + 1], default=0) >= Break.LINE:
         return
     before = [m for m in within(page.mentions, begin - 12, begin) if m.kind in _STATES and m.j <= begin]
     near = [m for m in before if m.j == before[-1].j and begin - m.j <= _NEAR]

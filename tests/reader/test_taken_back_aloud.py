@@ -88,3 +88,7 @@ def test_a_size_spoken_with_zero_denies_nothing(size: str) -> None:
 
 def test_a_partial_cut_left_with_something_open_is_not_sewn() -> None:
     assert each("The ring FDS was 30% cut and I left it, no tension.", "treatment") == {"ring FDS": "left"}
+
+
+def test_a_note_that_ends_in_a_correction() -> None:
+    assert each("Ring FDP cut through. No gap, sorry,", "extent") == {"ring FDP": "complete"}
