@@ -39,6 +39,10 @@ def _settle_the_other(page: Page) -> None:
     """Add the slip of 'one slip was excised, the other sutured', told by what is left of two."""
     made: list[Mention] = []
     for one in [m for m in page.mentions if m.kind == "slip" and m.value == "one"]:
+        one.value = _side_in_brackets(page, one.j) or one.value
+    for slip in [m for m in page.mentions if m.kind == "slip" and m.value in _SIDES and m.i < m.j]:
+        made += _the_one_left(page, slip)
+    for one in [m for m in page.mentions if m.kind == "slip" and m.value == "one"]:
         end = next((k for k in range(one.j, len(page.words)) if page.words[k] in (".", ";")), len(page.words))
         at = next((k for k in range(one.j, end - 2) if page.words[k : k + 2] == ["the", "other"]), None)
         if at is not None and page.words[at + 2] not in _NOUNS_OF_OTHERS:
@@ -47,6 +51,43 @@ def _settle_the_other(page: Page) -> None:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
 
+def _side_in_brackets(page: Page, k: int) -> str:
+    """Return the side of 'one slip (ulnar)', 'one slip removed (U)', told in brackets at most two words behind it."""
+    for at in range(k, min(k + 3, len(page.words) - 2)):
+        if page.words[at] == "(" and page.words[at + 2] == ")":
+            return _IN_BRACKETS.get(page.words[at + 1], "")
+    return ""
+
+
+_IN_BRACKETS = {
+    **dict.fromkeys(("u", "ul", "uln", "ulnar"), "ulnar"),
+    **dict.fromkeys(("r", "rad", "radial"), "radial"),
+}
+
+
+def _the_one_left(page: Page, slip: Mention) -> list[Mention]:
+    """'Ulnar slip removed, the other repaired with 4-0': the slip of the other side, told by what is left of two."""
+    words, end = page.words, slip.j
+    while end < len(words) and words[end] not in (".", ";") and end - slip.j < _NEAR:
+        end += 1
+    other = "radial" if slip.value == "ulnar" else "ulnar"
+    behind = [m for m in within(page.mentions, slip.j, end) if m.kind == "slip"]
+    if behind[:1] and behind[0].value == "other":
+        behind[0].value = other  # 'radial slip sewn, other slip excised'
+    at = next((k for k in range(slip.j, end - 1) if words[k : k + 2] == ["the", "other"]), None)
+    if behind or at is None or words[at - 1] in _LEADS_TO_OTHER or words[at + 2 : at + 3] == [] or at + 2 >= len(words):
+        return []
+    between = within(page.mentions, slip.j, at)
+    if words[at + 2] in _NOUNS_OF_OTHERS | {"one", "flexor", "nerve", "pulley"}:
+        return []
+    if any(m.kind in ("digit", *_OTHERS) for m in between) or any(
+        m.kind == "tendon" for m in within(page.mentions, at + 2, at + 3)
+    ):
+        return []
+    return [Mention("slip", other, at, at + 2)]
+
+
+_LEADS_TO_OTHER = frozenset(["in", "of", "on", "from", "to", "for", "with", "than", "at"])
 _NOUNS_OF_OTHERS = frozenset(
     ["finger", "fingers", "hand", "tendon", "tendons", "end", "side", "slip", "digit", "stump"]
 )

@@ -44,6 +44,7 @@ _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphys
 
 
 _MORE = frozenset(["more", "extra", "further", "additional", "another"])
+_FAR_BEHIND = 12  # words
 # 'two modified Kesslers, one in each slip': one core, not a doubled one.
 _ONE_EACH = (["one", "in", "each"], ["one", "to", "each"], ["one", "for", "each"], ["one", "per", "slip"])
 # What follows an anchor told without a verb: 'Micro anchor, films happy. Armed with 3-0 ...'.
@@ -91,7 +92,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
 def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     """'modified Kessler, doubled', 'run as a Tsuge and doubled up', '2x modified Kessler': the stitch, its words."""
     counts = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
-    if scene.words(mention.j, mention.j + 4)[:3] in _ONE_EACH or scene.words(mention.j + 1, mention.j + 4) in _ONE_EACH:
+    one_each = scene.words(mention.j, mention.j + 4)[:3] in _ONE_EACH
+    if one_each or scene.words(mention.j + 1, mention.j + 4) in _ONE_EACH or _in_each_slip(scene, mention):
         return _BASES.get(mention.value, mention.value), mention.i, mention.j
     numbered = mention.value in _BASES and scene.page.words[mention.j - 1] in ("2", "x2", "3", "x3")
     if numbered and any(w.startswith("strand") for w in counts):
@@ -114,6 +116,13 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
     times = before[-1:] in (["2x"], ["double"]) or before in (["2", "x"], ["x", "2"])
     return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
+
+
+def _in_each_slip(scene: Scene, mention: Mention) -> bool:
+    """'2x Tsuge, loop 4-0 (one per slip)': where nothing else is sewn between."""
+    others = [m.i for m in scene.of("stitch", "tendon", "strandword") if m.i >= mention.j]
+    words = scene.words(mention.j, min([mention.j + _FAR_BEHIND, scene.sentence.j, *others]))
+    return any(words[n : n + 3] in _ONE_EACH and "slip" in words[n : n + 4] for n in range(len(words)))
 
 
 def _same_as_before(desk: Desk, scene: Scene, mention: Mention) -> str:

@@ -55,6 +55,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
+    groups = [g for g in groups if not (g.tendons and _apart_from(scene, g, i))]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
     alone = for_it_only(scene, i, j, groups)
@@ -67,6 +68,12 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found = of_the_parted(desk, scene, found)
     found = [t for t in found if t not in excepted and t.digit not in digits]
     return named_so_far(desk, scene, found), reasons
+
+
+def _apart_from(scene: Scene, group: Group, i: int) -> bool:
+    """'PDS was used only for the FDS and for the circumferential stitch': the stitch is another use, not the FDS's."""
+    between = [w for w in scene.words(group.j, i) if w != "the"] if group.j <= i else []
+    return between in (["and", "for"], ["and", "also", "for"], ["as", "well", "as", "for"])
 
 
 def _dealt_out(scene: Scene, groups: list[Group], i: int) -> list[Group]:
