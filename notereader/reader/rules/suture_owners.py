@@ -153,7 +153,7 @@ def _which(scene: Scene, group: Group, i: int) -> bool:
 def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
     named = [g for g in groups if g.tendons or g.generic or g.every]
     own = _put_around(desk, scene, i, j, groups) or _own_group(desk, scene, i, j, groups)
-    own = own or _so_many_named(desk, scene, i, groups)
+    own = own or _so_many_named(desk, scene, i, groups) or _with_those_added(desk, scene, i, groups)
     if own:
         return own, []
     if said_of_all(scene, i) or _headed_by_all(scene, i):
@@ -237,6 +237,18 @@ def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> lis
     found = list(dict.fromkeys(t for g in named for t in targets_of(desk, scene, g))) if count > 1 else []
     found = of_the_parted(desk, scene, found)
     return found if len(found) == count else []
+
+
+def _with_those_added(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:
+    """'All divided profundi and superficiales, plus the half cut index FDS, with 3-0 Ticron': of all of them."""
+    named = [g for g in groups if g.tendons and not g.place and g.j <= i]
+    between = scene.words(named[-2].j, named[-1].i) if len(named) > 1 else []
+    if "plus" not in between or len(between) > _LONGEST_JOIN or scene.part(i)[0] < named[-1].j:
+        return []
+    return list(dict.fromkeys(t for g in named for t in targets_of(desk, scene, g)))
+
+
+_LONGEST_JOIN = 6  # words of ', plus the half cut'
 
 
 def _not_of_a_whole_one(desk: Desk, scene: Scene, found: list[Target], before: list[Group]) -> list[Target]:

@@ -320,9 +320,11 @@ _KIND_OF_REPAIR = frozenset(["tendon", "flexor", "direct", "primary"])
 
 
 def _sewn_otherwise(scene: Scene, mention: Mention) -> bool:
-    """'The FDP was not repaired with the same core as the ring': how it was not sewn, and so in another way."""
+    """'The FDP was not repaired with the same core as the ring', 'with six strands': it was, in another way."""
     behind = scene.words(mention.j, mention.j + 5)
     likened = any(a in _MEANS and "same" in behind[n + 1 : n + 3] for n, a in enumerate(behind[:2]))
+    means = scene.of("stitch", "strandword", "looped")
+    likened = likened or (behind[:1] != [] and behind[0] in _MEANS and any(0 < m.i - mention.j <= 4 for m in means))
     return likened and (mention.value == "left" or scene.negated(mention.i, mention.j, 3))
 
 
