@@ -354,8 +354,8 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     if behind:
         return resolve_pairs(group, behind), group
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
-    sewn = _of_repairs(scene, group) or bool(scene.of("stitch", "strandword"))
-    if group.four == 1 and not group.digits and sewn:
+    of_sutures = _of_repairs(scene, group) or bool(scene.of("stitch", "strandword"))
+    if group.four == 1 and not group.digits and of_sutures:
         own = [t for t in desk.repairable() if t.tendon in group.tendons]
         return own, group  # 'All FDP repairs were tested': those that were sewn
     unsewn = bool(targets) and all(desk.treatments.get(t) in ("left", "trimmed", "excised") for t in targets)

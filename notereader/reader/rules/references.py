@@ -27,7 +27,7 @@ def references(desk: Desk, scene: Scene) -> None:
     """Note every 'the same was done' of a sentence; the facts are taken over once all are known."""
     if scene.sentence.section in ("instructions", "closure", "indication", "anaesthesia", "dressing"):
         return
-    found = _phrase(scene)
+    found = _phrase(desk, scene)
     if found is None:
         return
     i, j, source, fields = found
@@ -96,7 +96,7 @@ def _of_a_test(desk: Desk, scene: Scene) -> bool:
     return bool(before.of("gap", "glide", "test")) and not before.of("material", "stitch", "strandword", "pattern")
 
 
-def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
+def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | None:
     """Return the words of a reference, the group compared with, and which part of the suture is meant."""
     words = scene.page.words
     compared = next(
@@ -138,6 +138,8 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
             led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
             if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
                 return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
+            if _given_the_same(desk, scene, k):
+                return k - 1, k + 1, None, "all"
             if after[:2] == ["was", "done"] or after[:1] in (["for"], ["done"]) or after[:2] == ["again", "for"]:
                 return k, k + 2, None, "all"
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
@@ -146,6 +148,23 @@ def _phrase(scene: Scene) -> tuple[int, int, Group | None, str] | None:
             if named or part:
                 return k, k + 2, None, part or "all"  # 'Peripheral suture as above.'
     return None
+
+
+def _given_the_same(desk: Desk, scene: Scene, k: int) -> bool:
+    """'To the little finger I gave just the same', right behind a sentence on the suture of a tendon."""
+    lead = [w for w in scene.words(max(scene.sentence.i, k - 5), k) if w not in _JUST]
+    gives = lead[-1:] != [] and lead[-1] in _GAVE and scene.page.words[k - 1] == "the"
+    ends = scene.next_word(k + 1) in ("", ".", ",", ";", "and", "to", "in", "with")
+    before = desk.scene_before(scene)
+    if not gives or not ends or before is None or before.sentence.block != scene.sentence.block:
+        return False
+    sewn = before.kinds & {"stitch", "strandword", "pattern", "material"}
+    return bool(sewn) and before.kinds.isdisjoint(_OTHER_THINGS)
+
+
+_JUST = frozenset(["the", "just", "exactly", "precisely", "much", "it", "all"])
+_GAVE = frozenset(["gave", "given", "got", "did", "received"])
+_OTHER_THINGS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "bundle"])
 
 
 def _label_answered(scene: Scene, k: int) -> str:

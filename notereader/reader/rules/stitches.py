@@ -98,6 +98,10 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     numbered = mention.value in _BASES and scene.page.words[mention.j - 1] in ("2", "x2", "3", "x3")
     if numbered and any(w.startswith("strand") for w in counts):
         return _BASES[mention.value], mention.i, mention.j  # 'modified Kessler x 2 strands'
+    form = [w for w in scene.words(mention.j, min(mention.j + 7, scene.sentence.j)) if w not in _SMALL]
+    if mention.value in _MODIFIED and form[:2] == ["modified", "form"]:
+        end = mention.j + scene.words(mention.j, mention.j + 8).index("form") + 1
+        return f"modified {mention.value}", mention.i, end  # 'Kessler's stitch, in its modified form'
     if scene.words(mention.j, mention.j + 2) in ([",", "modified"], ["(", "modified"]) and mention.value in _MODIFIED:
         return f"modified {mention.value}", mention.i, mention.j + 2  # 'Savage, modified'
     value = _DOUBLES.get(mention.value)
@@ -116,6 +120,9 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
     times = before[-1:] in (["2x"], ["double"]) or before in (["2", "x"], ["x", "2"])
     return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
+
+
+_SMALL = frozenset([",", "in", "its", "the", "stitch", "suture", "technique", "(", "method"])
 
 
 def _in_each_slip(scene: Scene, mention: Mention) -> bool:
@@ -204,7 +211,13 @@ def _no_room_for(scene: Scene, mention: Mention) -> bool:
 def _is_person(scene: Scene, mention: Mention) -> bool:
     """'Assisted by Dr Evans', 'from Adelaide': a name that stitches bear too."""
     before = [w for w in scene.words(max(scene.sentence.i, mention.i - 2), mention.i) if w != "."]
+    owned = scene.page.raw(mention.i, mention.j).lower().endswith(("'s", "\u2019s"))
+    if owned and scene.next_word(mention.j) in _OWNED:
+        return False  # 'Mr Kessler's stitch', 'the stitch of my teacher, Mr Kessler's, in its modified form'
     return bool(before) and before[-1] in _TITLES
+
+
+_OWNED = frozenset([",", "stitch", "suture", "method", "technique", "repair", "pattern", "core"])
 
 
 def _names_other_thing(scene: Scene, mention: Mention) -> bool:
