@@ -22,7 +22,8 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if has_strange_subject(scene, mention.i):
         return []
     headed = (
-        cut_through(scene, mention)
+        state_after_state(scene, mention)
+        or cut_through(scene, mention)
         or _of_the_exception(scene, mention)
         or _headed_list(scene, mention)
         or _objects_of(scene, mention)
@@ -70,6 +71,19 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         others = [m for m in scene.of(*_OTHER_PARTS) if m.j <= mention.i]  # 'the nerves of the index, middle and ring'
         return [] if others else same_tendon(scene, group)
     return []
+
+
+def state_after_state(scene: Scene, mention: Mention) -> list[Target]:
+    """'FDP cut through FDS okay', without a comma: each tendon's state stands behind it."""
+    named = [g for g in scene.setting.groups if g.tendons and g.i < g.j and not (g.reference or g.excepted)]
+    states = scene.of("extent")
+    before = next((g for g in reversed(named) if g.j <= mention.i), None)
+    behind = next((g for g in named if g.i == mention.j), None)
+    if before is None or behind is None or not any(m.i == behind.j for m in states):
+        return []
+    between = set(range(before.j, mention.i)) - {k for m in states for k in range(m.i, m.j)}
+    beside = all(scene.page.words[k] in ("was", "is", "were", "are") for k in between)
+    return group_targets(scene, before) if beside else []
 
 
 def cut_through(scene: Scene, mention: Mention) -> list[Target]:

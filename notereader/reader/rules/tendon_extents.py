@@ -20,7 +20,7 @@ from notereader.reader.rules.cut_likeness import (
     same_again,
     so_was,
 )
-from notereader.reader.rules.cut_owners import all_of_them, cut_targets, cut_through
+from notereader.reader.rules.cut_owners import all_of_them, cut_targets, cut_through, state_after_state
 from notereader.reader.rules.cut_shares import (
     listed_shares,
     part_cut,
@@ -127,7 +127,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     if word == "gone" and scene.page.words[mention.i - 1] in ("has", "had", "have", "was"):
         return  # 'the proximal end had gone to the palm'
     blade = any(m.j <= mention.i for m in scene.of("agent")) and cut_through(scene, mention)  # 'the knife went through'
-    told_of_all = bool(all_of_them(scene, mention))
+    told_of_all = bool(all_of_them(scene, mention) or state_after_state(scene, mention))
     if word in _BARE and not (blade or told_of_all) and not _bare_is_cut(scene, mention):
         return
     column = mention.j < scene.sentence.j and scene.page.breaks[mention.j] == Break.COLUMN  # 'complete   not repaired'
