@@ -1,5 +1,7 @@
 """Deeds that were not done: 'FDS repair: no', 'Repair:  [ ] Y  [x] N', 'neither sutured nor trimmed'."""
 
+from itertools import pairwise
+
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene
 
@@ -44,3 +46,31 @@ def neither_mended(scene: Scene) -> list[Mention]:
 
 
 _FAR = 3  # words
+
+
+def not_worth_it(scene: Scene) -> list[Mention]:
+    """'Just a nick not worth a stitch', 'not worth repairing': the words that say a cut was left."""
+    words, found = scene.page.words, []
+    for k in range(scene.sentence.i + 1, scene.sentence.j - 1) if "worth" in scene.said else ():
+        if words[k] != "worth" or words[k - 1] not in _NOT:
+            continue
+        noun = k + 1 + (words[k + 1] in ("a", "the", "any"))
+        gone = not _TAKEN_AWAY.isdisjoint(scene.words(k, scene.sentence.j))
+        if noun < scene.sentence.j and words[noun] in _SEWING and not gone:
+            found.append(Mention("deed", "left", k - 1, noun + 1))
+    return found
+
+
+def weighed_and_left(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a suture is only weighed: 'not worth a suture', 'a suture was not worth the bulk'."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
+    behind = scene.words(mention.j, min(mention.j + 4, scene.sentence.j))
+    return any(a in _NOT and b == "worth" for near in (lead, behind) for a, b in pairwise(near))
+
+
+_NOT = frozenset(["not", "never", "hardly", "scarcely", "n't", "nothing"])
+_SEWING = frozenset(
+    ["stitch", "stitching", "suture", "sutures", "suturing", "repair", "repairing", "sewing", "mending"]
+)
+# 'Not worth sewing, and I cut it away'
+_TAKEN_AWAY = frozenset(["away", "out", "off", "removed", "excised", "resected", "trimmed", "smoothed", "pared"])

@@ -102,6 +102,14 @@ def _points_back(scene: Scene, mention: Mention) -> bool:
     return pointed or words[:1] == ["they"]
 
 
+def _of_the_finger(scene: Scene, mention: Mention) -> bool:
+    """'Until the pulp touched the palm', 'half of the pulp was numb': the finger's own, no state of a tendon."""
+    return scene.words(mention.i, mention.j) == ["pulp"] and scene.word_before(mention.i) in _NAMES_PULP
+
+
+_NAMES_PULP = frozenset(["the", "finger", "fingertip", "tip", "thumb", "digital", "its", "his", "her", "index"])
+
+
 def _asked_and_denied(scene: Scene, mention: Mention) -> bool:
     """'Ends ragged? No, clean.': what was only asked; what is answered behind it is said of the ends."""
     return scene.words(mention.j, mention.j + 2) in (["?", "no"], ["?", "not"])
@@ -125,7 +133,7 @@ def _negated_quality(scene: Scene, mention: Mention) -> bool:
         return True  # 'onto the sharp end of a steel strap'
     if scene.page.words[mention.j - 1] == "torn" and scene.next_word(mention.j) in _TORN_OFF:
         return True  # 'the ends were torn off the bone' tells how, not what they looked like
-    if _tore_cleanly(scene, mention):
+    if _tore_cleanly(scene, mention) or _of_the_finger(scene, mention):
         return True
     answered = scene.arrow(mention.i - 1)  # 'Ends attenuated? no -> clean'
     return (not answered and scene.negated(mention.i, mention.j, 3)) or (

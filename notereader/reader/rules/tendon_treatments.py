@@ -7,7 +7,7 @@ from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_shares import with_name_of
-from notereader.reader.rules.denied_deeds import answered_no, neither_mended
+from notereader.reader.rules.denied_deeds import answered_no, neither_mended, not_worth_it, weighed_and_left
 from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
@@ -31,7 +31,7 @@ _NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
 _LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
 
-@needs(kinds=["deed"], words=["bone", "n", "no", "neither", "wove", "woven", "bridged"])
+@needs(kinds=["deed"], words=["bone", "n", "no", "neither", "worth", "wove", "woven", "bridged"])
 def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
@@ -42,7 +42,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
         value = _deed(desk, scene, mention)
         if value is not None:
             _treatment(desk, scene, mention, value)
-    for mention in (m for m in neither_mended(scene) if scene.told(m.i)):
+    for mention in (m for m in (*neither_mended(scene), *not_worth_it(scene)) if scene.told(m.i)):
         _treatment(desk, scene, mention, "left")
     _cell_of_sewn(desk, scene)
     _which_slip(desk, scene)
@@ -155,6 +155,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "repaired" and answered_no(scene, mention):
         return "left"
+    if value == "repaired" and weighed_and_left(scene, mention):
+        return None
     if value == "repaired" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) in _INSTEAD:
         return None  # 'excised rather than sewn'
     if value in ("repaired", "left") and _sewn_otherwise(scene, mention):
