@@ -25,6 +25,7 @@ SPOKEN_OF = "its repair is spoken of"
 def settle_repair(fields: dict[str, list[Finding]]) -> None:
     """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
     _drop_spoken_of(fields)
+    _fixed_graft(fields)
     _one_length_once(fields)
     extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
     if extent == "complete":
@@ -77,6 +78,13 @@ def _drop_spoken_of(fields: dict[str, list[Finding]]) -> None:
     surer = [f for f in told if f.rule != SPOKEN_OF]
     if surer:
         fields["treatment"] = surer
+
+
+def _fixed_graft(fields: dict[str, list[Finding]]) -> None:
+    """'The graft was tied over a button': how a graft was fixed to the bone; the tendon was grafted all the same."""
+    told = fields.get("treatment", [])
+    if any(f.value == "grafted" and not f.header for f in told):
+        fields["treatment"] = [f for f in told if f.value != "reinserted"]
 
 
 def _one_length_once(fields: dict[str, list[Finding]]) -> None:

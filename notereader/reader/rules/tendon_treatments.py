@@ -5,7 +5,7 @@ from notereader.reader.desk import Desk, carried, is_correction, near_digits, ot
 from notereader.reader.groups import Group, Target
 from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention
+from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.denied_deeds import answered_no, neither_mended, not_worth_it, weighed_and_left
 from notereader.reader.rules.grafts import grafted_with
@@ -375,6 +375,9 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
         return True  # 'FCR repaired, PL left.'
     hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
+    beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
+    if before == "," == after and (beside or not hurt):
+        return False  # 'reconstruction of the flexor pollicis longus, left, with a graft'
     if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
         return True  # 'FDS 40% cut, left.'
     slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
@@ -479,8 +482,18 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
     return (
         bool(near & {"stump", "stumps", "ends", "end", "edges"})
         or of_each
+        or any(_last_piece(scene, q, mention) for q in told)
         or any(abs(k - mention.i) <= 4 for k in lengths)
     )
+
+
+def _last_piece(scene: Scene, q: Quantity, mention: Mention) -> bool:
+    """'The last 2 mm was frayed and I removed it': a piece of the end."""
+    small = (q.high or 0) < NO_END_PIECE and scene.word_before(q.i) in ("last", "final", "terminal", "distal", "very")
+    return small and 0 < mention.i - q.j <= _NEAR_PIECE and scene.next_word(mention.j) in ("it", "this", "that", "them")
+
+
+_NEAR_PIECE = 7  # words
 
 
 def _takes_suture_out(scene: Scene, mention: Mention) -> bool:
