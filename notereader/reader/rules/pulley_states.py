@@ -112,6 +112,9 @@ def _longest_first(m: Mention) -> tuple[int, int]:
 _LETS_PASS = frozenset(["pass", "admit", "clear", "let", "allow", "accommodate", "receive", "free", "for"])
 
 
+_WHY = frozenset(["because", "since", "as", "that", "until", "when", "where", "so", "while", "once", "after", "if"])
+
+
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
@@ -119,6 +122,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True
     if m.value == "repaired" and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _LETS_PASS:
         return True  # 'A4 was cut to pass the suture'
+    if word in ("suture", "sutures") and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _WHY:
+        return True  # 'A2 was opened over 8 mm because the suture caught'
     if scene.next_word(m.j) == "nothing":
         return True  # 'I sacrificed nothing of the oblique pulley'
     if word.startswith("advance"):

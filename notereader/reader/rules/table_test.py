@@ -333,6 +333,9 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     section = scene.sentence.section
     if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not desk.topic:
         return False
+    word = scene.words(mention.i, mention.j)
+    if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
+        return False  # 'with the wrist straight all repairs were under some pull'
     words = scene.words(scene.sentence.i, scene.sentence.j)
     text = " ".join(words)
     if not _EXAM.isdisjoint(words) or _before_repair(words) or any(p in text for p in _EXAM_PHRASES):
