@@ -124,7 +124,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     targets = cut_targets(desk, scene, mention)
     if not targets:
         return
-    if word == "gone" and scene.page.words[mention.i - 1] in ("has", "had", "have", "was"):
+    moved = scene.page.words[mention.i - 1] in ("has", "had", "have", "was")
+    if word == "gone" and moved and not _where_gone(scene, mention):
         return  # 'the proximal end had gone to the palm'
     blade = any(m.j <= mention.i for m in scene.of("agent")) and cut_through(scene, mention)  # 'the knife went through'
     told_of_all = bool(all_of_them(scene, mention) or state_after_state(scene, mention))
@@ -174,6 +175,13 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         )
     cut_too(desk, scene, mention)
     as_there(desk, scene, mention, targets)
+
+
+def _where_gone(scene: Scene, mention: Mention) -> bool:
+    """'In the ring finger the same two tendons had gone at a more distal level': where they were cut."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i - 1)
+    named = lead[-1:] != [] and lead[-1] in ("tendons", "tendon", "flexors", "profundus", "superficialis", "fdp", "fds")
+    return named and scene.next_word(mention.j) == "at"
 
 
 def _in_its_slip(scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:
@@ -369,6 +377,8 @@ def _other_flexors(desk: Desk, scene: Scene) -> None:
         if words[k] != "flexors" or not scene.told(k) or not _of_the_fingers(scene, k):
             continue
         before = set(scene.words(max(scene.sentence.i, k - 4), k))
+        before |= {"other"} if "eight" in scene.words(k - 3, scene.sentence.j) else set()  # 'all eight'
+        before |= {"other"} if scene.words(k - 2, k - 1) == ["all"] else set()  # 'all finger flexors intact'
         whole = [m for m in scene.of("extent") if m.value == "intact" and m.i > k and not scene.negated(m.i, m.j)]
         at_wrist = bool(desk.values_told("zone") & {"IV", "V"}) or {"FCR", "FCU", "PL"} & desk.values_told("tendon")
         if not whole or not at_wrist or before.isdisjoint(("remaining", "other", "rest")):

@@ -120,6 +120,9 @@ def _beside_gap(scene: Scene, mention: Mention) -> bool:
     return any(first <= m.i < last for m in scene.of("gap"))
 
 
+_TO_PASS = frozenset(["allow", "admit", "let", "accommodate", "pass"])
+
+
 @needs(kinds=["bulk"])
 def bulk(desk: Desk, scene: Scene) -> None:
     """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
@@ -151,6 +154,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'The button sat flat'
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
             continue  # 'the additional bulk was not thought justified'
+        if word == "bulk" and not _TO_PASS.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
+            continue  # 'to allow the bulk of the repairs through, A2 was vented'
         if value == "present" and not after_repair(desk, scene):
             continue  # 'the end thick and soft' of a tendon not yet sewn
         answer = scene.answer(mention.j)
