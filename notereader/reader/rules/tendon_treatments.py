@@ -9,6 +9,7 @@ from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.denied_deeds import answered_no, neither_mended, not_worth_it, weighed_and_left
 from notereader.reader.rules.grafts import grafted_with
+from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF
@@ -18,7 +19,6 @@ from notereader.reader.scene import Scene, Subject, group_targets, named_togethe
 from notereader.vocabulary.wordlists import word_list
 
 _DEED_WORDS = word_list("tendons", "deed_words")
-_LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
 _TREATED_WORDS = word_list("tendons", "treated_words")
 _FLAP = word_list("tendons", "flap")
 _WAS = frozenset(["was", "is", "were", "are", "still", "remained", "had", "found", "seen", "to", "be", "all"])
@@ -26,9 +26,6 @@ _HOLDING = frozenset(
     ["intact", "holding", "sound", "whole", "solid", "held", "good", "parted", "ruptured", "failed", "dehisced"]
 )
 _DIP = frozenset(["dip", "dipj"])
-_SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
-_NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
-_LEFT_AFTER = word_list("tendons", "left_after") | {""}
 
 
 @needs(kinds=["deed"], words=["bone", "n", "no", "neither", "worth", "wove", "woven", "bridged"])
@@ -166,11 +163,11 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left"  # 'We do not place any suture in it'
     if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
         return None  # 'all the sutured tendons slid'
-    if value == "left" and _of_a_stump(desk, scene, mention):
+    if value == "left" and of_a_stump(desk, scene, mention):
         return None
     if word.endswith("observed") and not _WATCHED.isdisjoint(scene.words(mention.j, mention.j + 2)):
         return None  # 'the repairs were then observed during passive extension'
-    if value == "left" and (_of_ends_or_knots(scene, mention) or _of_gap_before(desk, scene)):
+    if value == "left" and (of_ends_or_knots(scene, mention) or of_gap_before(desk, scene)):
         return None
     if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
         return None  # '... an epitendinous suture; the superficialis was left without one'
@@ -179,7 +176,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     if word == "was left" and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
         return None  # 'the little bit that was left on the bone'
     if value == "left":
-        if (word == "left" and not _left_is_deed(scene, mention)) or ("left" in word and _leaves_a_gap(scene, mention)):
+        if (word == "left" and not left_is_deed(scene, mention)) or ("left" in word and leaves_a_gap(scene, mention)):
             return None
         if "left" not in word and scene.of("gap") and scene.owner(mention.i, mention.j) is not None:
             return None  # 'no diastasis of either repair was observed'
@@ -238,13 +235,6 @@ def _still_holds(scene: Scene, mention: Mention) -> bool:
     return bool(after) and after[0] in _HOLDING and any(0 <= mention.i - g.j <= 1 for g in scene.setting.groups)
 
 
-def _of_gap_before(desk: Desk, scene: Scene) -> bool:
-    """'A gap of 1 mm was seen. I left it.': what was left is the gap."""
-    before = desk.scene_before(scene)
-    short = scene.sentence.j - scene.sentence.i <= 6 and not any(g.tendons for g in scene.setting.groups)
-    return short and before is not None and bool(before.of("gap", "glide", "bulk", "tension")) and bool(desk.treatments)
-
-
 _SEWN_ONES = frozenset(["sutured", "repaired", "sewn", "mended"])
 
 
@@ -258,24 +248,6 @@ def _named_all(scene: Scene, mention: Mention) -> bool:
 def _tells_results(scene: Scene) -> bool:
     """'Passive movement checked, repaired tendons gliding well': what became of tendons told of as sewn before."""
     return not scene.kinds.isdisjoint(("gap", "glide", "bulk", "tension"))
-
-
-def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
-    """'Distal stump tenodesed. Proximal stump shortened and left in the palm.': one end of a tendon dealt with."""
-    if "stump" not in scene.words(scene.sentence.i, mention.i):
-        return False
-    return any(
-        f.value != "left" for t in scene.setting.focus for f in desk.told_of("repairs", t) if f.field == "treatment"
-    )
-
-
-def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
-    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
-    first, _ = scene.part(mention.i)
-    knots = [m.i for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
-    ends = [k for k in range(first, mention.i) if scene.page.words[k] in ("ends", "stumps")]
-    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons]
-    return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)
 
 
 def _before_repair(scene: Scene, mention: Mention) -> bool:
@@ -331,71 +303,6 @@ def _sewn_otherwise(scene: Scene, mention: Mention) -> bool:
 
 
 _MEANS = frozenset(["with", "in", "by", "using"])
-
-
-def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
-    """'opened 1 mm and was left that way', 'it catches; left it': the finding is left, not the tendon."""
-    if {"unrepaired", "unsutured", "unsewn"} & set(scene.words(mention.i, mention.j + 1)):
-        return False
-    first, _ = scene.part(mention.i)
-    results = scene.of("gap", "glide", "bulk", "tension")
-    if scene.next_word(mention.j) in ("it", "that", "with") and any(0 < m.i - mention.j <= 6 for m in results):
-        return True  # 'so we left it with a bit of tension'
-    said = [m for m in results if m.i < mention.i and mention.i - m.i <= 20]
-    said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
-    return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
-
-
-def _left_is_deed(scene: Scene, mention: Mention) -> bool:
-    before, after = scene.word_before(mention.i), scene.next_word(mention.j)
-    lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
-    fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
-    if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
-        return False  # 'how little good tendon was left'
-    if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
-        return False
-    if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
-        return True
-    if before == ")" and mention.j >= scene.sentence.j - 1 and any(g.tendons for g in scene.setting.groups):
-        return after in ("", ".")  # 'FDS (ring) left.'
-    if (
-        before in ("nick", "cut", "flap")
-        and after in ("", ".", ";", ",")
-        and any(g.tendons for g in scene.setting.groups)
-    ):
-        return True  # 'MF FDS nick left.'
-    if before == "," and _only_names(scene):
-        return False  # 'Thumb, left, FPL.'
-    if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
-        return False  # 'Suture of both deep flexors, left; ...'
-    if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
-        return True
-    told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
-    ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
-    if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
-        return True  # 'FCR repaired, PL left.'
-    hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
-    beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
-    if before == "," == after and (beside or not hurt):
-        return False  # 'reconstruction of the flexor pollicis longus, left, with a graft'
-    if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
-        return True  # 'FDS 40% cut, left.'
-    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
-    if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
-        return True  # 'FDS US 4-0 mattress, RS left.'
-    return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
-
-
-_HOW_MUCH = frozenset(["little", "much", "enough", "nothing"])
-
-
-def _only_names(scene: Scene) -> bool:
-    """Tell whether a sentence says no more than which tendons of which finger and side it is about."""
-    named = {k for g in scene.setting.groups for k in range(g.i, g.j)}
-    rest = [
-        w for k, w in enumerate(scene.words(scene.sentence.i, scene.sentence.j), scene.sentence.i) if k not in named
-    ]
-    return bool(named) and all(w in _SIDES or not w[0].isalnum() for w in rest)
 
 
 def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:

@@ -1,0 +1,100 @@
+"""Whether the word 'left' tells of a tendon that was left as it was, or of a side, a gap, an end or a stump."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_HOW_MUCH = frozenset(["little", "much", "enough", "nothing"])
+_LEFT_IS_DEED_WORDS = word_list("tendons", "left_is_deed_words")
+_NOUNS_OF_LEFT = word_list("tendons", "nouns_of_left")
+_LEFT_AFTER = word_list("tendons", "left_after") | {""}
+_SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
+
+
+def left_is_deed(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a bare 'left' says that a tendon was left as it was."""
+    before, after = scene.word_before(mention.i), scene.next_word(mention.j)
+    lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
+    fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
+    if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
+        return False  # 'how little good tendon was left'
+    if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
+        return False
+    if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
+        return True
+    if before == ")" and mention.j >= scene.sentence.j - 1 and any(g.tendons for g in scene.setting.groups):
+        return after in ("", ".")  # 'FDS (ring) left.'
+    if (
+        before in ("nick", "cut", "flap")
+        and after in ("", ".", ";", ",")
+        and any(g.tendons for g in scene.setting.groups)
+    ):
+        return True  # 'MF FDS nick left.'
+    if before == "," and _only_names(scene):
+        return False  # 'Thumb, left, FPL.'
+    if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
+        return False  # 'Suture of both deep flexors, left; ...'
+    if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
+        return True
+    told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
+    ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
+    if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
+        return True  # 'FCR repaired, PL left.'
+    hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
+    beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
+    if before == "," == after and (beside or not hurt):
+        return False  # 'reconstruction of the flexor pollicis longus, left, with a graft'
+    if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
+        return True  # 'FDS 40% cut, left.'
+    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
+    if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
+        return True  # 'FDS US 4-0 mattress, RS left.'
+    return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+def _only_names(scene: Scene) -> bool:
+    """Tell whether a sentence says no more than which tendons of which finger and side it is about."""
+    named = {k for g in scene.setting.groups for k in range(g.i, g.j)}
+    rest = [
+        w for k, w in enumerate(scene.words(scene.sentence.i, scene.sentence.j), scene.sentence.i) if k not in named
+    ]
+    return bool(named) and all(w in _SIDES or not w[0].isalnum() for w in rest)
+
+
+def leaves_a_gap(scene: Scene, mention: Mention) -> bool:
+    """'opened 1 mm and was left that way', 'it catches; left it': the finding is left, not the tendon."""
+    if {"unrepaired", "unsutured", "unsewn"} & set(scene.words(mention.i, mention.j + 1)):
+        return False
+    first, _ = scene.part(mention.i)
+    results = scene.of("gap", "glide", "bulk", "tension")
+    if scene.next_word(mention.j) in ("it", "that", "with") and any(0 < m.i - mention.j <= 6 for m in results):
+        return True  # 'so we left it with a bit of tension'
+    said = [m for m in results if m.i < mention.i and mention.i - m.i <= 20]
+    said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
+    return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
+
+
+def of_gap_before(desk: Desk, scene: Scene) -> bool:
+    """'A gap of 1 mm was seen. I left it.': what was left is the gap."""
+    before = desk.scene_before(scene)
+    short = scene.sentence.j - scene.sentence.i <= 6 and not any(g.tendons for g in scene.setting.groups)
+    return short and before is not None and bool(before.of("gap", "glide", "bulk", "tension")) and bool(desk.treatments)
+
+
+def of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
+    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
+    first, _ = scene.part(mention.i)
+    knots = [m.i for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
+    ends = [k for k in range(first, mention.i) if scene.page.words[k] in ("ends", "stumps")]
+    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons]
+    return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)
+
+
+def of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Distal stump tenodesed. Proximal stump shortened and left in the palm.': one end of a tendon dealt with."""
+    if "stump" not in scene.words(scene.sentence.i, mention.i):
+        return False
+    return any(
+        f.value != "left" for t in scene.setting.focus for f in desk.told_of("repairs", t) if f.field == "treatment"
+    )
