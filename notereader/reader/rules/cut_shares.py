@@ -62,11 +62,22 @@ def _still_held(scene: Scene, quantity: Quantity) -> bool:
     behind = [
         w for w in scene.words(quantity.j, min(quantity.j + _HELD_WITHIN, scene.sentence.j)) if w not in _OF_WIDTH
     ]
+    if _hung_by(scene, quantity.i):
+        return True
     held = behind[1:] if behind[:1] in (["still"], ["was"], ["were"], ["had"]) else behind
     held = held[1:] if held[:1] == ["still"] else held
     return held[:1] != [] and held[0] in _HELD
 
 
+def _hung_by(scene: Scene, k: int) -> bool:
+    """'Hanging by a third', 'held on only by 10 per cent': the share at word k is what was not cut."""
+    lead = [
+        w for w in scene.words(max(scene.sentence.i, k - 6), k) if w not in _ABOUT - {"by"} and w not in ("a", "on")
+    ]
+    return lead[-1:] == ["by"] and lead[-2:-1] != [] and lead[-2] in _HANGING
+
+
+_HANGING = frozenset(["hanging", "held", "attached", "connected", "hung", "holding", "hangs", "hold", "holds"])
 _HELD_WITHIN = 7  # words
 _OF_WIDTH = frozenset(["of", "the", "its", "fibers", "fibres", "width", "substance", "tendon", "thickness", "strands"])
 _HELD = frozenset(["held", "holding", "standing", "attached", "remained", "holds", "hold"])
@@ -196,7 +207,8 @@ def told_as_fraction(desk: Desk, scene: Scene) -> None:
             targets = carried(desk, scene)[0] if mention.i - scene.sentence.i <= 3 else []
         if not targets or not _fraction_cuts(scene, mention):
             continue
-        part_cut(desk, scene, targets, float(mention.value), mention.i, mention.j)
+        share = float(mention.value)
+        part_cut(desk, scene, targets, 100 - share if _hung_by(scene, mention.i) else share, mention.i, mention.j)
 
 
 def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
@@ -224,8 +236,8 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     beside = any(g.tendons and g.j == mention.i for g in scene.setting.groups) and not scene.header
     if beside and scene.next_word(mention.j) in ("", ".", ",", ";", ")"):
         return True  # 'MF - FDP complete, FDS 1/2'
-    if before == "by" and scene.word_before(mention.i - 1) in ("hanging", "held", "attached", "connected", "on"):
-        return False  # 'hanging by a third'
+    if _hung_by(scene, mention.i):
+        return True  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
 
 
