@@ -61,3 +61,8 @@ def test_one_stitch_for_each_slip(words: str, strands: int) -> None:
 def test_another_use_of_a_thread() -> None:
     note = CUT + "FDP core 4-0 Ethibond. Prolene 6-0 was used for the FDS and for the epitendinous suture."
     assert each(note, "peripheral") == {"ring FDP": "present"}
+
+
+def test_a_thread_for_a_tendon_and_for_the_outside() -> None:
+    note = CUT + "FDP core 4-0 Ethibond, running 6-0 PDS. PDS was used for the FDS and for the circumferential stitch."
+    assert each(note, "peripheral") == {"ring FDP": "present"}

@@ -39,6 +39,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
         if _draws_graft(scene, thread):
             thread.role = "tag"
         thread.role = _role_of_label(scene, thread, found) or thread.role
+        if thread.role == PERIPHERAL and _for_two_uses(scene, thread, found):
+            thread.role = CORE
         if thread.role == CORE and _added_round(scene, thread, found):
             thread.role = PERIPHERAL
         # 'an anchor carrying 3-0 FiberWire'
@@ -59,6 +61,15 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
         if _thin_one_behind(scene, before, thread, found):
             thread.role = PERIPHERAL
             thread.reasons.append("named behind the core, without a word for what it is")
+
+
+def _for_two_uses(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
+    """'PDS was used only for the FDS and for the circumferential stitch': for a tendon first."""
+    named = [
+        g for g in scene.setting.groups if g.tendons and g.i >= thread.j and scene.word_before(g.i) in ("for", "the")
+    ]
+    around = [a for a in found if a.role == PERIPHERAL]
+    return any([w for w in scene.words(g.j, a.i) if w != "the"] == ["and", "for"] for g in named for a in around)
 
 
 def _core_denied(scene: Scene) -> bool:
