@@ -210,7 +210,8 @@ def is_old(scene: Scene, thread: Thread) -> bool:
     behind = scene.words(thread.j, min([end, *another]))
     if ("given", "up") in pairwise(behind[: behind.index(";")] if ";" in behind else behind):
         return True  # 'a loop of steel wire was first prepared, and given up as too stiff'
-    if any(pair in _PUT_ASIDE for pair in pairwise(behind)):
+    again = ("back", "and") in pairwise(behind)  # '... with 4-0, then I went back and did a second one'
+    if any(pair in _PUT_ASIDE and not (again and pair == ("went", "back")) for pair in pairwise(behind)):
         return True  # 'We had opened a 3-0 but it was too thick and was put aside'
     if before[-1:] == ["the"] and scene.words(thread.j, thread.j + 1) == ["had"]:
         return True  # 'with 4-0 Ethibond this time, because the 3-0 had frayed the fibres'
