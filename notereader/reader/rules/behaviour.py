@@ -397,6 +397,8 @@ def _as_counted(desk: Desk, scene: Scene, groups: list[Group]) -> list[Target]:
 def collective(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of 'both', 'either', 'any of them' without a tendon or digit by name."""
     named = [g for g in scene.setting.groups if g.tendons or g.generic]
+    if not scene.setting.groups and scene.words(j - 1, j) == ["gaps"] and "no" in scene.words(i - 1, j):
+        return True  # 'Passively no gaps.' is said of more than one repair
     first = max([scene.sentence.i, *(g.j for g in named if g.j <= i)])
     if first > scene.sentence.i or any(g.i >= (i if g.tendons else j) and g.i < scene.part(j - 1)[1] for g in named):
         return False
