@@ -22,3 +22,21 @@ def injury_date(note: str) -> object:
 )
 def test_the_day_of_the_injury(sentence: str, expected: str | None) -> None:
     assert injury_date(f"Date of operation: 10 May 2032\n{sentence}\nFindings: FDP cut, ring finger.") == expected
+
+
+@pytest.mark.parametrize(
+    ("words", "day"),
+    [
+        ("Grabbed a mandoline blade two days before surgery.", "2031-02-17"),
+        ("He closed his hand on a falling pane the evening prior to surgery.", "2031-02-18"),
+        ("Cut by a knife one day before surgery.", "2031-02-18"),
+    ],
+)
+def test_days_before_surgery(words: str, day: str) -> None:
+    note = f"DATE OF PROCEDURE: 19 February 2031\n{words}\nRing FDP cut through.\n"
+    assert str(injury_date(note)) == day
+
+
+def test_seen_two_days_before_surgery() -> None:
+    note = "DATE OF PROCEDURE: 19 February 2031\nHe was seen in the clinic two days before surgery.\nRing FDP cut.\n"
+    assert injury_date(note) is None

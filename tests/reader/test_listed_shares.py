@@ -125,13 +125,13 @@ def test_shares_dealt_out_respectively(note: str, expected: Shown) -> None:
     [
         (
             "Ring finger. FDP hanging by a third of its fibres.",
-            {},
+            {"ring FDP": {"extent": "partial", "extent_percent": 67}},
         ),
         (
             "Small finger. FDS held by a quarter of its width.",
-            {},
+            {"small FDS": {"extent": "partial", "extent_percent": 75}},
         ),
     ],
 )
-def test_a_share_that_is_held_is_no_cut(note: str, expected: Shown) -> None:
+def test_the_rest_of_a_share_that_is_held_is_cut(note: str, expected: Shown) -> None:
     assert told(note, "extent", "extent_percent") == expected

@@ -170,8 +170,13 @@ def _lately_hurt(desk: Desk, found: FoundDate, chosen: FoundDate | None) -> bool
 
 
 _LATELY = 14  # days
+_EARLIER = ("before surgery", "before the operation", "prior to surgery", "prior to the operation", "before operation")
 _RECKONED = {
     **dict.fromkeys(("yesterday", "the day before", "the evening before", "the night before", "last night"), 1),
+    **dict.fromkeys((f"the {t} prior to" for t in ("day", "evening", "night", "afternoon")), 1),
+    **dict.fromkeys((f"{n} {d} {w}" for n, d in (("one", "day"), ("1", "day")) for w in _EARLIER), 1),
+    **dict.fromkeys((f"{n} days {w}" for n in ("two", "2") for w in _EARLIER), 2),
+    **dict.fromkeys((f"{n} days {w}" for n in ("three", "3") for w in _EARLIER), 3),
     **dict.fromkeys(("today", "this morning", "this evening", "this afternoon", "same day", "earlier today"), 0),
 }
 
@@ -194,7 +199,7 @@ def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
     return None
 
 
-_DAYS = frozenset(["yesterday", "before", "last", "today", "this", "same", "earlier"])
+_DAYS = frozenset(["yesterday", "before", "prior", "last", "today", "this", "same", "earlier"])
 
 
 def _accident_of(page: Page, found: FoundDate) -> bool:
