@@ -766,7 +766,10 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         named_both = any(
             g.every and not (g.tendons or g.generic or g.digits) and g.j <= i for g in scene.setting.groups
         )
-        fingers = len(deep) == 2 and (scene.word_before(i) == "in" or named_both)
+        # 'IF gap 0, MF gap 0, both slide free'
+        told = [g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference) and g.j <= i]
+        two = len({g.digits for g in told}) == 2
+        fingers = len(deep) == 2 and (scene.word_before(i) == "in" or named_both or two)
         deep = here if len(here) == 2 and not fingers else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
     if desk.at_wrist and _of_each_tendon(scene):
@@ -828,10 +831,13 @@ def near_digits(scene: Scene, group: Group) -> tuple[str, ...]:
 
 
 def _fingers(scene: Scene, group: Group) -> tuple[str, ...]:
-    """Return the digits that stand in the part of 'both tendons': 'in the index both tendons'."""
-    return next(
-        (g.digits for g in scene.setting.groups if g.digits and not g.tendons and g is not group and g.j <= group.i), ()
-    )
+    """Return the digits that stand in the part of 'both tendons': 'in the index both tendons'.
+
+    'IF gap 0, MF gap 0, both slide free' takes up both fingers.
+    """
+    named = [g for g in scene.setting.groups if g.digits and not g.tendons and g is not group and g.j <= group.i]
+    fingers = tuple(dict.fromkeys(d for g in named for d in g.digits))
+    return fingers if len(fingers) == len(named) == 2 else next((g.digits for g in named), ())
 
 
 def _live(desk: Desk, targets: list[Target]) -> list[Target]:

@@ -100,6 +100,10 @@ def extents(desk: Desk, scene: Scene) -> None:
     answered_cut(desk, scene)
 
 
+# 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
+_LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
+
+
 def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     word = " ".join(scene.words(mention.i, mention.j))
     if word == "nick" and scene.word_before(mention.i) in ("cm", "mm") and scene.next_word(mention.j) in _WHERE:
@@ -147,7 +151,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
             return
         left_out = {t for g in scene.setting.groups if g.excepted and not g.digits for t in g.tendons}
         targets = [t for t in targets if t.tendon not in left_out]  # 'flexor tendons intact except the FDP'
-    elif scene.negated(mention.i, mention.j):
+    elif scene.negated(mention.i, mention.j) and scene.words(mention.j, mention.j + 2) not in _LEFT_SO:
         return
     if mention.value == "complete" and (
         _is_deed(scene, mention, word)
