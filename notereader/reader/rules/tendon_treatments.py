@@ -595,7 +595,8 @@ def _close(scene: Scene, mention: Mention, i: int, j: int) -> bool:
 
 def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Target]:
     """'It was sewn with ...', 'Edge smoothed off, no stitch': the tendon in focus, where it is known to be cut."""
-    if _of_other_thing(desk, scene) or has_strange_subject(scene, mention.i):
+    strange = value != "trimmed" and has_strange_subject(scene, mention.i)  # 'The flap was trimmed smooth.'
+    if _of_other_thing(desk, scene) or strange:
         return []
     focus = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     near, first = mention.i - scene.sentence.i <= 8, scene.sentence.i
