@@ -314,7 +314,7 @@ def _sort(record: Record) -> None:
 
 def _remark_on_no_repair(record: Record) -> None:
     """Say so where the note tells of no flexor tendon repair, with the words that led there."""
-    treated = [r for r in record.repairs if "treatment" in r.facts]
+    treated = [r for r in record.repairs if "treatment" in r.facts and r.facts["treatment"].value != "left"]
     if treated:
         return
     intact = [r.facts["extent"] for r in record.repairs if "extent" in r.facts and r.facts["extent"].value == "intact"]
