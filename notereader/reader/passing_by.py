@@ -57,7 +57,13 @@ def _only_seen(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
         return False
     words = [w for w in page.words[sentence.i : sentence.j] if w not in _ARTICLES]
     runs = words[:1] != [] and words[0] in _WOUNDS and words[1:2] != [] and words[1] in _RUNS
-    return runs or not _STATES.isdisjoint(words)
+    return runs or (not _STATES.isdisjoint(words) and _named_only_here(page, sentence, mentions))
+
+
+def _named_only_here(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
+    """Tell whether one of the digits is named nowhere else: one that was worked on has a title or a sentence more."""
+    elsewhere = {m.value for m in page.mentions if m.kind == "digit" and not sentence.i <= m.i < sentence.j}
+    return any(m.kind == "digit" and m.value not in elsewhere for m in mentions)
 
 
 def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:

@@ -117,3 +117,12 @@ def test_what_is_told_of_the_repair_is_still_read(text: str, field: str, value: 
 def test_a_finger_that_a_note_turns_to_takes_what_follows(text: str) -> None:
     note = f"{' '.join(NOTES[0])} {text} The FDP was completely divided. Core: two strands."
     assert told(note, "strands") == {"ring FDP": {"strands": 4}, "index FDP": {"strands": 2}}
+
+
+@pytest.mark.parametrize("looked_at", ["had lost its cascade", "lay in a poor posture", "was stiff and numb"])
+def test_a_finger_that_was_worked_on_is_turned_to_whatever_is_told_first(looked_at: str) -> None:
+    fingers = [
+        f"The {name} finger {looked_at}. FDP complete. Core: {n} strands." for name, n in (("index", 4), ("ring", 2))
+    ]
+    note = "Left index and ring fingers, zone II. " + " ".join(fingers)
+    assert told(note, "strands") == {"index FDP": {"strands": 4}, "ring FDP": {"strands": 2}}
