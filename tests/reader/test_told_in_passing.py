@@ -49,6 +49,9 @@ BEFORE_THE_SUTURE = [
     "The bone end was trimmed by 3 mm.",
 ]
 SEWN_ELSEWHERE = [
+    "Median nerve: microscope, epi-perineural suture 9-0 nylon, twelve stitches, no tension.",
+    "Suture 5-0 nylon. Vaseline gauze, dorsal splint.",
+    "He will see therapy on day four for active flexion of the finger without restriction.",
     "The flap was inset with 5-0 nylon.",
     "The pedicle was ligated with 4-0 silk.",
     "The ligament was repaired with a bone anchor.",

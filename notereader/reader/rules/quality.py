@@ -17,7 +17,7 @@ _SKIP = word_list("quality", "skip")
 
 def quality(desk: Desk, scene: Scene) -> None:
     """Find what is said of ends, gap, test, glide, tension and bulk."""
-    if scene.sentence.section in _SKIP:
+    if scene.sentence.section in _SKIP or _orders_therapy(scene):
         return
     ends(desk, scene)
     trimmed(desk, scene)
@@ -29,3 +29,11 @@ def quality(desk: Desk, scene: Scene) -> None:
     bulk(desk, scene)
     answered_next(desk, scene)
     table_test(desk, scene)
+
+
+def _orders_therapy(scene: Scene) -> bool:
+    """'He will see therapy for active flexion without restriction': what is to come, not how the repair ran."""
+    return "will" in scene.said and not _THERAPY.isdisjoint(scene.said)
+
+
+_THERAPY = frozenset(["therapy", "therapist", "physiotherapy", "physiotherapist", "physio"])

@@ -53,7 +53,7 @@ def anchors(scene: Scene) -> list[Anchor]:
     found: list[Anchor] = []
     closing = not _CLOSING.isdisjoint(scene.said)
     for m in scene.of(*_KINDS):
-        anchor = None if _is_epinephrine(scene, m) else _anchor(scene, m, closing)
+        anchor = None if _is_no_epitendinous(scene, m) else _anchor(scene, m, closing)
         if anchor is not None:
             found.append(anchor)
     for group in scene.setting.groups:
@@ -69,9 +69,22 @@ def anchors(scene: Scene) -> list[Anchor]:
     return found
 
 
+def _before_dressing(scene: Scene) -> bool:
+    """'Suture 5-0 nylon. Vaseline gauze, dorsal splint.': the skin's, told right before the dressing."""
+    first, last = scene.sentence.i, scene.sentence.j
+    bare = scene.page.words[first] in ("suture", "sutures", "stitches") and last - first <= _BARE
+    return bare and not _DRESSING.isdisjoint(scene.page.words[last : last + _BARE])
+
+
+_BARE = 6  # words
+_DRESSING = frozenset(
+    ["gauze", "dressing", "dressings", "jelonet", "bactigras", "adaptic", "xeroform", "bandage", "wool"]
+)
+
+
 def _of_strangers(scene: Scene) -> list[Anchor]:
     """'The flap was inset with 5-0 nylon', 'Closed with 4-0 Ethilon': threads that hold no tendon."""
-    if scene.words(scene.sentence.i, scene.sentence.i + 2) == ["closed", "with"]:
+    if scene.words(scene.sentence.i, scene.sentence.i + 2) == ["closed", "with"] or _before_dressing(scene):
         return [Anchor(scene.sentence.i, scene.sentence.i + 1, "skin")]
     threads = scene.of("material", "stitch")
     nouns = {strange_subject(scene, m.i) for m in threads} - {-1}
@@ -99,10 +112,12 @@ _SEWING = frozenset(
 _SIZE = re.compile(r"[0-9]{1,2}[-/]0")
 
 
-def _is_epinephrine(scene: Scene, m: Mention) -> bool:
-    """'After 30 minutes for the epi to work', 'lidocaine with epi': what was injected, and no suture."""
+def _is_no_epitendinous(scene: Scene, m: Mention) -> bool:
+    """'After 30 minutes for the epi to work', 'epi-perineural suture': injected, or of a nerve."""
     if scene.words(m.i, m.j) != ["epi"]:
         return False
+    if any(word.startswith(("perineur", "neur")) for word in scene.words(m.j, m.j + 2)):
+        return True  # 'epi-perineural suture 9-0'
     works = scene.words(m.j, m.j + 2) in (["to", "work"], ["to", "act"], ["to", "take"])
     return works or not _INJECTED.isdisjoint(scene.said)
 

@@ -11,6 +11,9 @@ from notereader.vocabulary.wordlists import word_list
 _STRANGERS = word_list("quality", "strangers")
 _MOVING = word_list("quality", "strangers_moving")
 _PLACES = _STRANGERS | {"nerve", "nerves", "fascia", "fracture", "osteotomy"}
+_OF_NERVES = frozenset(
+    [*("epineural", "epineurial", "perineural", "perineurial"), "fascicular", "fascicle", "fascicles", "epineurium"]
+)
 _VERBS = word_list("quality", "strangers_verbs")
 _ARTICLES = frozenset(["the", "a", "his", "her", "their", "this", "our"])
 _PLACING = frozenset(["in", "of", "on", "around", "under", "between", "within", "along", "at", "with"])
@@ -21,6 +24,8 @@ _AT_ONCE = 3  # 'was fully free'
 
 def of_a_stranger(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of a dressing, a joint, a count or another thing that is no tendon."""
+    if not _OF_NERVES.isdisjoint(scene.said) and not any(g.tendons or g.generic for g in scene.setting.groups):
+        return True  # 'epi-perineural suture 9-0, twelve stitches, no tension'
     j -= scene.word_before(j) in _PLACING  # 'no gap at' is one phrase
     return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 3 + _ASIDE, scene.sentence.j)))
 
