@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.scene import Scene
 
 _NO = frozenset(["no", "n"])
@@ -19,7 +19,8 @@ def answered_no(scene: Scene, mention: Mention) -> bool:
         asked = answer > mention.j and all(_is_mark(scene, k) for k in range(mention.j, answer))
         if not asked or not {":", "?"} & set(words[mention.j : answer]):
             return False
-    return words[answer] in _NO and scene.next_word(answer + 1) in _CLOSES
+    closed = scene.next_word(answer + 1) in _CLOSES or scene.page.breaks[answer + 1] >= Break.LINE
+    return words[answer] in _NO and closed
 
 
 def _is_answer(scene: Scene, k: int) -> bool:

@@ -54,7 +54,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
         if scene.told(c[1]) and scene.told(c[2] - 1) and not of_other_structure(scene, c[1], c[2])
     ]
     counts = [c for c in counts if not _of_old_suture(scene, c[2])]
-    counts = _with_the_first(scene, counts) + _left_out(scene, counts)
+    counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
     counts = [put_right(scene, count) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     gone = lost(scene)
@@ -62,6 +62,8 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if gone is not None and not counts:
         lay_the_rest(desk, scene, gone)
     for count, i, j in counts:
+        if _not_with(scene, i):
+            continue
         if not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
             targets, doubts = suture_owners(desk, scene, i, j)
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
@@ -74,6 +76,29 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if whole:
         desk.strands_at = scene.sentence.j
     return whole
+
+
+def _not_with(scene: Scene, i: int) -> bool:
+    """'It was not repaired with six strands', 'repaired not with six strands but with four'."""
+    lead = scene.words(max(scene.sentence.i, i - _LEAD), i)
+    behind = lead[len(lead) - lead[::-1].index("not") :] if "not" in lead else ["not"]
+    return _SEWN_WITH.issuperset(behind)
+
+
+_LEAD = 5  # words
+_SEWN_WITH = frozenset(
+    ["repaired", "sutured", "sewn", "done", "joined", "with", "by", "using", "in", "a", "the", "full"]
+)
+
+
+def _but_with(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
+    """'Not repaired with six strands but with four': the second count goes without its noun."""
+    if len(counts) != 1 or not _not_with(scene, counts[0][1]):
+        return []
+    k = next((k for k in range(counts[0][2], scene.sentence.j - 1) if scene.page.words[k] == "but"), -1)
+    k += 1 + (scene.next_word(k + 1) in ("with", "only", "by"))
+    count = _count_at(scene.page, k) if 0 < k < scene.sentence.j else 0
+    return [(count, k, k + 1)] if count in (2, 4, 6, 8) and scene.next_word(k + 1) in ("", ".", ",", ";") else []
 
 
 def _added_on(scene: Scene, i: int) -> bool:

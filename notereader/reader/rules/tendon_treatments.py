@@ -200,6 +200,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left" if unsewn else None  # 'the nick did not require suture'
     if scene.negated(mention.i, mention.j, 3) and scene.next_word(mention.j) in ("to", "onto"):
         return None  # 'the little bit on the bone I could not sew to'
+    if scene.words(mention.j, mention.j + 2) == ["not", "with"] and "but" in scene.said:
+        return value  # 'repaired not with six strands but with four'
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
