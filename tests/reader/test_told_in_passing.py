@@ -30,6 +30,11 @@ MUSINGS = [
     "No resistance for eight weeks.",
 ]
 NOT_PLACED = [
+    "The peripheral pulse was present.",
+    "Peripheral sensation was normal.",
+    "Circumferential dissection of the scar.",
+    "The finger was locking before.",
+    "He has a grasping hand.",
     "An eight-strand repair could not be fitted in.",
     "The peripheral suture was forgotten.",
     "An epitendinous suture is usual here.",

@@ -29,6 +29,8 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.value == "grasping" and scene.negated(mention.i, mention.j, 2):
             continue
+        if _of_a_finger(scene, mention):
+            continue
         if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
         if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
@@ -45,6 +47,17 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if mention.value == "locking" and not _OF_RECORDS.isdisjoint(scene.said) and not found:
             continue  # '[ Saved 18:05 ]  [ Locked ]'
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _of_a_finger(scene: Scene, mention: Mention) -> bool:
+    """'The finger was locking before', 'a grasping hand': how a hand behaves, and not its suture."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+    behaves = len(lead) > 1 and lead[-1] in _BEHAVING and not _OF_HAND.isdisjoint(lead[:-1])
+    return behaves or scene.next_word(mention.j) in _OF_HAND
+
+
+_BEHAVING = frozenset(["was", "is", "been", "kept", "started", "keeps", "began"])
+_OF_HAND = frozenset(["finger", "fingers", "thumb", "digit", "joint", "joints", "hand"])
 
 
 def _not_of_suture(scene: Scene, mention: Mention, found: list[Anchor]) -> bool:

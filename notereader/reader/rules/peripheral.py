@@ -219,9 +219,12 @@ def _no_box_ticked(scene: Scene) -> bool:
     return empty > 1 and words.count("[") == empty and not scene.of("material", "pattern")
 
 
+_NO_SUTURE = word_list("sutures", "peripheral_of_others")
+
+
 def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
     """'epineurium of the ulnar nerve closed with a circumferential 9-0', 'peripheral neuropathy'."""
-    if scene.next_word(spot.j) in ("neuropathy", "nerve", "nerves", "vascular", "pulses", "oedema", "line", "cannula"):
+    if scene.next_word(spot.j) in _NO_SUTURE or scene.words(spot.j, spot.j + 2) == ["was", "given"]:
         return True
     nerve = "epineurium" in scene.words(scene.sentence.i, scene.sentence.j) or bool(scene.of("sided", "anynerve"))
     tendon = any(g.tendons or g.generic for g in scene.setting.groups) or bool(scene.of("stitch", "strandword"))
