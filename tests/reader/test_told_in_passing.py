@@ -44,6 +44,12 @@ HEARSAY = [
     "The emergency doctor thought that the FDS was intact.",
     "The referring surgeon reported that the FDS was whole.",
 ]
+BITTEN = [
+    "The dog's bite was 10 mm deep.",
+    "The skin sutures took 5 mm bites.",
+    "The stump of the finger was clean.",
+    "A button hole incision was made.",
+]
 BEFORE_THE_SUTURE = [
     "The tendon ends were held together with a clip.",
     "The gap was closed by flexing the wrist.",
@@ -94,6 +100,7 @@ def _plain(text: str) -> tuple[Shown, Shown]:
         *MUSINGS,
         *NOT_PLACED,
         *HEARSAY,
+        *BITTEN,
         *BEFORE_THE_SUTURE,
         *SEWN_ELSEWHERE,
         *OTHER_FINGERS,

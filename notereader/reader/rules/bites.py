@@ -28,6 +28,7 @@ _NO_LOCK = frozenset(["conduit", "tube", "graft", "drain", "wire", "implants", "
 _LOCKS = frozenset(["lock", "locks", "lk", "lks", "loop", "loops", "circle", "circles"])
 _ACROSS = frozenset(["diameter", "across", "wide", "measure", "measured", "measures", "width", "size", "cross-section"])
 _IN_SIGHT = frozenset(["visible", "seen", "exposed", "showing", "protruded", "protruding"])
+_BITTEN = frozenset(["dog", "dog's", "cat", "cat's", "horse", "teeth", "tooth", "mark", "marks", "skin"])
 _CAUGHT = frozenset(["caught", "gripped", "grasped", "held"])  # 'about 2 mm of tendon was caught in each lock'
 _OTHERS = frozenset(["sided", "anynerve", "anyartery", "bundle", "structure", "pulley"])
 _STUMPS = word_list("sutures", "stumps")
@@ -36,6 +37,8 @@ _STUMPS = word_list("sutures", "stumps")
 @needs(units=["mm", ""])
 def bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
+    if not _BITTEN.isdisjoint(scene.said) and not any(g.tendons or g.generic for g in scene.setting.groups):
+        return  # 'the dog's bite was 10 mm deep', 'the skin sutures took 5 mm bites'
     lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i) and not _not_got(scene, q)]
     lengths = [*_led_by_bare(scene, lengths), *lengths]
     lengths += _bare_behind(scene, lengths) or [q for q in scene.quantities if _bare_bite(scene, q)]

@@ -23,6 +23,15 @@ _WHEN = frozenset(["when", "while", "as", "after", "finger", "fingers", "thumb",
 _THESE = frozenset(["these", "those", "them"])
 
 
+def _of_no_tendon(scene: Scene, noun: Mention) -> bool:
+    return [w for w in scene.words(noun.j, noun.j + 3) if w != "the"][:2] in _OF_OTHERS
+
+
+_OF_OTHERS = [
+    ["of", word] for word in ("finger", "thumb", "digit", "wire", "wound", "incision", "bone", "hand", "pulp")
+]
+
+
 @needs(kinds=["ends"])
 def ends(desk: Desk, scene: Scene) -> None:
     """Find how the ends were: 'ends clean', 'ragged stumps', 'the profundus was frayed'."""
@@ -30,6 +39,8 @@ def ends(desk: Desk, scene: Scene) -> None:
     if not found:
         return
     nouns = scene.of("endword")
+    if any(_of_no_tendon(scene, m) for m in nouns) and not scene.of("tendon"):
+        return  # 'The stump of the finger was clean'
     if "wound" in scene.said and not nouns and _STUMPS.isdisjoint(scene.said) and not scene.of("tendon"):
         return  # 'Volar wound 6 cm, clean edges'
     asked = next((m.i for m in scene.of("ends") if _asked_and_denied(scene, m)), len(scene.page.words))

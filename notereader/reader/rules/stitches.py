@@ -251,6 +251,8 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
         return
     if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene):
         return
+    if scene.next_word(mention.j) == "hole" or scene.word_before(mention.i) in ("bell", "shirt"):
+        return
     if stitch == "anchor" and has_strange_subject(scene, mention.i):
         return  # 'The ligament was repaired with a bone anchor'
     subject = scene.owner(mention.i, mention.j)
