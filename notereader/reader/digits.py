@@ -429,7 +429,6 @@ _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", 
 _SAYS_AFTER = word_list("bearing", "says_after")
 
 
-_RING_TAKEN_OFF = (["was", "cut", "off"], ["was", "taken", "off"], ["was", "removed", "from"], ["was", "removed", "."])
 _RINGS_WORN = frozenset(["glove", "rubber", "silicone", "wedding", "signet", "tourniquet", "gold", "o", "elastic"])
 
 
@@ -442,8 +441,6 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     if mention.j - mention.i == 1 and word == "ring":
         if before in _RINGS_WORN:
             return True  # 'Finger tourniquet: glove ring, 31 min'
-        if before == "the" and page.words[mention.j : mention.j + 3] in _RING_TAKEN_OFF:
-            return True
         if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
             return before not in _NO_DIGIT_WORDS_3
         return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
