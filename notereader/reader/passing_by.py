@@ -16,7 +16,10 @@ _LEFT_OUT = frozenset(
 )
 _DONE = frozenset(["done", "repaired", "sutured", "needed"])
 _SKIN_ALONE = frozenset(["only", "closed", "sutured", "stitched"])  # 'the ring finger had a skin wound, closed'
-_OTHER_PARTS = frozenset(["structure", "sided", "anynerve", "anyartery", "pulley", "pulleys"])
+_OTHER_PARTS = frozenset(
+    [*("structure", "sided", "bundle", "anynerve", "anyartery"), *("pulley", "pulleys", "bone", "fracture", "joint")]
+)
+_BONES = frozenset(["bone", "bones", "joint", "joints", "capsule", "vessels"])
 _STATES = word_list("bearing", "passing_states")
 _WOUNDS = frozenset(["wound", "wounds", "cut", "laceration", "gash", "incision", "scar", "line"])
 _RUNS = frozenset(
@@ -70,9 +73,11 @@ def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
     """'The ring finger was not touched', 'Ring: skin only, sheath closed' name a digit without turning to it."""
     said, length = sentence.said, sentence.j - sentence.i
     skin_deep = not _SKIN_DEEP.isdisjoint(said) or ("skin" in said and "only" in said)
-    if length <= _SHORT and (skin_deep or not (_DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))):
+    parts = any(m.kind in _OTHER_PARTS for m in mentions) or not _BONES.isdisjoint(said)
+    denied = not (parts or _DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))  # not 'Ring: A2 not opened'
+    if length <= _SHORT and (skin_deep or denied):
         return True
-    if length > _LONG or any(m.kind in _OTHER_PARTS for m in mentions):
+    if length > _LONG or parts:
         return False  # 'Index: radial digital nerve bruised, nothing done'
     nothing = "nothing" in said and any(
         a == "nothing" and b in _DONE for a, b in pairwise(page.words[sentence.i : sentence.j])

@@ -134,7 +134,16 @@ def test_a_finger_that_a_note_turns_to_takes_what_follows(text: str) -> None:
     assert told(note, "strands") == {"ring FDP": {"strands": 4}, "index FDP": {"strands": 2}}
 
 
-@pytest.mark.parametrize("looked_at", ["had lost its cascade", "lay in a poor posture", "was stiff and numb"])
+@pytest.mark.parametrize(
+    "looked_at",
+    [
+        "had lost its cascade",
+        "lay in a poor posture",
+        "was stiff and numb",
+        "had its nerves not injured",
+        "had A2 not opened",
+    ],
+)
 def test_a_finger_that_was_worked_on_is_turned_to_whatever_is_told_first(looked_at: str) -> None:
     fingers = [
         f"The {name} finger {looked_at}. FDP complete. Core: {n} strands." for name, n in (("index", 4), ("ring", 2))
