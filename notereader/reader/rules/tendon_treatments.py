@@ -12,6 +12,7 @@ from notereader.reader.rules.grafts import grafted_with
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.sewn_now import sewn_now
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
@@ -617,40 +618,14 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if value == "grafted" and scene.header and "tendon" in scene.said and not _OF_NERVES & scene.kinds:
         return desk.deep_named if len(desk.deep_named) == 1 else []  # '(x) Tendon graft'
     to_bone = value == "reinserted" and not _OF_BONE.isdisjoint(scene.said)  # 'Reattached to bone with 2-0'
-    if (value == "repaired" or to_bone) and near and not scene.header:
-        return _sewn_now(desk, scene, mention)
+    tied = scene.words(mention.i, mention.i + 1) == ["tied"]
+    threaded = to_bone and (tied or bool(scene.of("material", "stitch")))  # '3-0 Prolene, tied over a button'
+    if (value == "repaired" or to_bone) and (near or threaded) and not scene.header:
+        return sewn_now(desk, scene, mention)
     return []
 
 
 _OF_NERVES = frozenset(["structure", "sided", "anynerve", "anyartery"])
-
-
-def _sewn_now(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
-    """'FDP cut through. Repaired.', 'It was sutured the same day': the cut tendons spoken of just before."""
-    words = scene.words(mention.i, mention.j) or [""]
-    noun = not any(w.endswith("ed") for w in words) and words[-1] not in ("sewn", "rep'd", "rpr'd")
-    if _of_other_kind(desk, scene) or words in (["secured"], ["was", "fixed"]) or (noun and not _opens(scene, mention)):
-        return []
-    focus = [t for t in scene.setting.focus if desk.is_cut(t)]
-    found = focus or carried(desk, scene)[0]
-    return [t for t in found if t not in desk.treatments and desk.extents.get(t) != "intact"]
-
-
-def _opens(scene: Scene, mention: Mention) -> bool:
-    """'Repair.', 'Direct suture.', 'Repair was done.': a deed as a noun that is nearly all the sentence says."""
-    return mention.i == scene.sentence.i and _DONE.issuperset(scene.words(mention.j, scene.sentence.j))
-
-
-_DONE = word_list("tendons", "done")
-
-
-def _of_other_kind(desk: Desk, scene: Scene) -> bool:
-    """'The nerve was cut. Repaired.', 'A3 was torn. It was sutured.': what was named last was no tendon or finger."""
-    before = desk.scene_before(scene)
-    if before is None:
-        return False
-    named = [s for s in before.subjects if s.kind != "role"]
-    return bool(named) and named[-1].kind not in ("tendon", "digit")
 
 
 def _of_other_thing(desk: Desk, scene: Scene) -> bool:

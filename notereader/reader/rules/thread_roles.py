@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
+from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.threads import Thread, find_sizes
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -45,6 +46,7 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = PERIPHERAL
         # 'an anchor carrying 3-0 FiberWire'
         carried = thread.role == "bone" and any(0 <= thread.i - m.j <= 8 for m in scene.of("anchor"))
+        carried = carried or (thread.role == "bone" and _puts_to_bone(scene))
         if carried or (thread.role in ("bone", "sheath", "other") and _holds_stump(scene, thread)):
             thread.role = CORE
         if thread.role == "pattern" and _others_pattern(scene, thread, threads, found):
@@ -180,6 +182,13 @@ def _leads_round(scene: Scene, thread: Thread) -> bool:
         return False
     before = scene.words(scene.sentence.i, thread.i)
     return any(tuple(before[k : k + 2]) in _OVER_IT for k in range(len(before))) or not _OVERSEWN.isdisjoint(before)
+
+
+def _puts_to_bone(scene: Scene) -> bool:
+    """'A 3-0 Prolene suture was passed through drill holes in the distal phalanx': no plate, no ligament, a tendon."""
+    deeds = [d for d in scene.of("deed") if d.value == "reinserted" and scene.told(d.i)]
+    holes = any("holes" in scene.words(d.i, d.j) for d in deeds)
+    return holes and not scene.of("structure") and not has_strange_subject(scene, deeds[0].i)
 
 
 def _holds_stump(scene: Scene, thread: Thread) -> bool:
