@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.digits import index_words
 from notereader.reader.measures import count_of
+from notereader.reader.openings import leads_with_finger, opens_statement, turns
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
 from notereader.reader.spoken import hear_pulleys
 from notereader.vocabulary.wordlists import word_list
@@ -59,16 +60,30 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
         begun = by_word.get(k)
-        if said and k - first >= _SHORTEST and _begins(page, k, begun):
+        told = (said or page.words[k - 1] in _SHARE) and opens_statement(page, first, k)
+        if told or (k - first >= _SHORTEST and turns(page, k)):
+            parts.append(Sentence(first, k, sentence.section, sentence.block, False))
+            first, said = k, False
+        elif said and k - first >= _SHORTEST and _begins(page, k, begun):
             start = _with_opener(page, _with_object(page, k, first), first)
             if start - first >= _SHORTEST:
                 parts.append(Sentence(first, start, sentence.section, sentence.block, False))
                 first, said = start, False
         if begun is not None:
-            said = said or begun.kind in _SAYS
+            said = said or begun.kind in _SAYS or _denied_round(page, first, begun)
     parts.append(Sentence(first, sentence.j, sentence.section, sentence.block, False))
     parts[0].label = sentence.label
     return parts
+
+
+def _denied_round(page: Page, first: int, m: Mention) -> bool:
+    """'I did not do an epitendinous suture': said, without a word for what it is made of."""
+    before = page.words[max(first, m.i - _NOT_FAR) : m.i]
+    return (m.kind, m.value) == ("role", "peripheral") and not {"no", "not"}.isdisjoint(before)
+
+
+_NOT_FAR = 4  # words
+_SHARE = frozenset(["percent", "%"])
 
 
 def _begins(page: Page, k: int, m: Mention | None) -> bool:
@@ -216,7 +231,9 @@ def _with_place(page: Page, k: int, first: int) -> int:
     if finger is None:
         return k
     lead = finger.i - 1 - (page.words[finger.i - 1] == "the")
-    joined = lead - 1 > first and page.words[lead - 1] in _JOINS
+    joined = lead - 1 > first and (
+        page.words[lead - 1] in _JOINS or leads_with_finger(page, finger.i, first, finger.value)
+    )
     return lead if page.words[lead] in ("in", "on", "for") and joined else k
 
 

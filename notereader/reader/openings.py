@@ -1,0 +1,63 @@
+"""Words with which a speaker who makes no stops opens a new statement: 'there was no gap', 'so was the FDS'."""
+
+from notereader.reader.measures import count_of
+from notereader.reader.page import Page, within
+from notereader.vocabulary.wordlists import word_list
+
+_PAIRS = frozenset(tuple(pair.split()) for pair in word_list("breaths", "pairs"))
+_TURNS = frozenset(tuple(pair.split()) for pair in word_list("breaths", "turns"))  # 'going on', to another finger
+_MOVES = word_list("breaths", "moves")  # 'it glided'
+_HANGS = word_list("breaths", "hangs")  # 'as it glided'
+_FREELY = word_list("breaths", "freely")  # 'good free glide'
+_SEWN = frozenset(["repair", "core", "suture", "stitch", "repairs"])
+_SHARES = frozenset(["complete", "partial", "full", "total"])
+_FEWEST = 2  # words of a statement: 'no gap'
+_NEAR = 3  # words
+_NAMED = 5  # words within which a finger is named
+
+
+def turns(page: Page, k: int) -> bool:
+    """Tell whether word k turns to another finger, whatever was said before: 'starting with the index finger'."""
+    if tuple(page.words[k : k + 2]) not in _TURNS or page.words[k - 1] in _HANGS:
+        return False
+    return any(m.kind == "digit" for m in within(page.mentions, k + 2, k + _NAMED))
+
+
+def opens_statement(page: Page, first: int, k: int) -> bool:
+    """Tell whether word k opens a new statement that names nothing yet, behind one made from word `first` on."""
+    words = page.words
+    if k - first < _FEWEST or words[k - 1] in _HANGS:
+        return False
+    if tuple(words[k : k + 2]) == ("so", "was") or _share_of(page, k) or _counts_strands(page, k):
+        return True
+    result = tuple(words[k : k + 2]) in _PAIRS or (
+        words[k] == "it" and words[k + 1 : k + 2] != [] and words[k + 1] in _MOVES
+    )
+    result = result or (words[k] in _FREELY and any(m.kind == "glide" for m in within(page.mentions, k, k + 2)))
+    # 'with traction in the palm it ran through fine' is one statement
+    return result and not any(m.kind == "test" for m in within(page.mentions, first, k))
+
+
+def _share_of(page: Page, k: int) -> bool:
+    """'... intact | complete cut of the profundus'."""
+    words = page.words
+    here = next((m for m in within(page.mentions, k, k + 1) if m.kind == "extent"), None)
+    return here is not None and words[k] in _SHARES and words[here.j : here.j + 1] == ["of"]
+
+
+def _counts_strands(page: Page, k: int) -> bool:
+    """'... was cut about 30 percent | four strand repair of the profundus': a count that nothing leads to."""
+    words = page.words
+    if not count_of(words[k]):
+        return False
+    strand = next((m for m in within(page.mentions, k + 1, k + _NEAR) if m.kind == "strandword"), None)
+    if strand is None or not _SEWN.intersection(words[strand.j : strand.j + 1]):
+        return False
+    told = any(m.j == k and m.kind in ("extent", "glide", "gap", "opened") for m in within(page.mentions, k - 6, k))
+    return told or words[k - 1] in ("percent", "%")
+
+
+def leads_with_finger(page: Page, i: int, first: int, digit: str) -> bool:
+    """'... A2 not opened | in the ring finger the profundus was cut': a finger that nothing before it was told of."""
+    named = [m for m in within(page.mentions, first, i) if m.kind == "digit"]
+    return bool(named) and all(m.value != digit for m in named)
