@@ -9,8 +9,9 @@ from spacy.tokens import Doc
 
 from notereader.reader.digits import index_words
 from notereader.reader.measures import count_of
-from notereader.reader.openings import leads_with_finger, opens_statement, turns
+from notereader.reader.openings import all_name, leads_with_finger, opens_statement, so_was, turns, verb_after
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
+from notereader.reader.splices import cut_at_commas, is_spliced
 from notereader.reader.spoken import hear_pulleys
 from notereader.vocabulary.wordlists import word_list
 
@@ -36,7 +37,10 @@ def breaths(doc: Doc) -> Doc:
     index_words(page)
     cut: list[Sentence] = []
     for sentence in page.sentences:
-        cut += _cut(page, sentence) if _is_run(page, sentence) else [sentence]
+        if _is_run(page, sentence):
+            cut += _cut(page, sentence)
+        else:
+            cut += cut_at_commas(page, sentence) if is_spliced(page, sentence) else [sentence]
     page.sentences = cut
     for sentence in cut:
         sentence.said = frozenset(page.words[sentence.i : sentence.j])
@@ -63,7 +67,7 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
         told = (said or page.words[k - 1] in _SHARE) and opens_statement(page, first, k)
         if told or (k - first >= _SHORTEST and turns(page, k)):
             parts.append(Sentence(first, k, sentence.section, sentence.block, False))
-            first, said = k, False
+            first, said = k, so_was(page, k)
         elif said and k - first >= _SHORTEST and _begins(page, k, begun):
             start = _with_opener(page, _with_object(page, k, first), first)
             if start - first >= _SHORTEST:
@@ -133,7 +137,7 @@ def _around_another(page: Page, near: list[Mention], first: int, start: int) -> 
 
 def _own_statement(page: Page, m: Mention, at: int) -> bool:
     """'I left that radial slip was fine', 'I cut it out and the FDS was half cut': a verb of its own follows."""
-    if page.words[at] not in ("that", "it", "and") or _verb_after(page, m.j) is None:
+    if page.words[at] not in ("that", "it", "and") or verb_after(page, m.j) is None:
         return False
     if page.words[at] == "and":
         named = _NAMES | {"plural", "generic"}  # '... of the index and middle fingers and the FPL were intact'
@@ -144,21 +148,10 @@ def _own_statement(page: Page, m: Mention, at: int) -> bool:
 def _is_object(page: Page, m: Mention, at: int) -> bool:
     """'I released the A1 pulley completely': what is done to it stands before it, and no verb of its own follows."""
     done = next((e for e in within(page.mentions, at - 2, at + 1) if e.kind in _DONE and e.j == at + 1), None)
-    if done is None or page.words[done.i - 1] in _WAS or _verb_after(page, m.j) is not None:
+    if done is None or page.words[done.i - 1] in _WAS or verb_after(page, m.j) is not None:
         return False
     again = m.kind == "pulley" and any(e.value == m.value for e in within(page.mentions, done.i - 4, done.i))
     return again or page.words[done.i - 1] in _DOERS  # 'a cut over the A1 pulley, released the A1 pulley'
-
-
-def _verb_after(page: Page, k: int) -> int | None:
-    """Return the verb behind a name that ends before word k, 'the FDS of the ring finger was', where one follows."""
-    verb = next((n for n in range(k, min(k + 5, len(page.words))) if page.words[n] in _HAS), None)
-    return verb if verb is not None and _all_name(page, k, verb) else None
-
-
-def _all_name(page: Page, i: int, j: int) -> bool:
-    """Tell whether words i to j only go on with a name: '(superficialis) to the little finger'."""
-    return all(page.words[n] in _OF_THE_FINGER or n in page.tendon_words for n in range(i, j))
 
 
 def _glued(page: Page, at: int) -> bool:
@@ -172,7 +165,7 @@ def _cut_through(page: Page, m: Mention, at: int) -> bool:
     told = [e for e in within(page.mentions, at - 3, at) if e.kind == "extent" and e.j in (at, at + 1)]
     if page.words[at] != "through":
         return False
-    return any(_owned(page, e.i) for e in told) and (_verb_after(page, m.j) is not None or _told_after(page, m.j))
+    return any(_owned(page, e.i) for e in told) and (verb_after(page, m.j) is not None or _told_after(page, m.j))
 
 
 def _owned(page: Page, i: int) -> bool:
@@ -184,10 +177,9 @@ def _owned(page: Page, i: int) -> bool:
 def _told_after(page: Page, k: int) -> bool:
     """Tell whether a finding follows a name that ends before word k: 'superficialis to little intact'."""
     told = (m for m in within(page.mentions, k, k + 6) if m.kind in ("extent", "hurt"))
-    return any(_all_name(page, k, m.i) for m in told)
+    return any(all_name(page, k, m.i) for m in told)
 
 
-_HAS = frozenset(["has", "is", "was", "had", "were"])
 _WAS = frozenset(["was", "were", "is", "are", "been", "be", "being", "got"])
 _WERE = frozenset(["were", "are", "was", "looked"])
 _IT = frozenset(["it", "that", "them"])
@@ -195,9 +187,6 @@ _DOERS = frozenset(["i", "we", "and", "then", "to", "he", "she", "also"])
 _DONE = frozenset(["deed", "opened", "restored"])
 _AROUND = frozenset([("pattern", "running"), ("pattern", "running locking"), ("role", "peripheral")])
 _NAMES = _TIES | _SUBJECTS
-_OF_THE_FINGER = frozenset(
-    ["of", "to", "the", "and", "in", "index", "middle", "long", "ring", "small", "little", "finger", "thumb"]
-)
 
 
 def _tied(page: Page, k: int) -> bool:

@@ -28,7 +28,7 @@ def opens_statement(page: Page, first: int, k: int) -> bool:
     words = page.words
     if k - first < _FEWEST or words[k - 1] in _HANGS:
         return False
-    if tuple(words[k : k + 2]) == ("so", "was") or _share_of(page, k) or _counts_strands(page, k):
+    if so_was(page, k) or _share_of(page, k) or _counts_strands(page, k, so_was(page, first)):
         return True
     result = tuple(words[k : k + 2]) in _PAIRS or (
         words[k] == "it" and words[k + 1 : k + 2] != [] and words[k + 1] in _MOVES
@@ -45,7 +45,12 @@ def _share_of(page: Page, k: int) -> bool:
     return here is not None and words[k] in _SHARES and words[here.j : here.j + 1] == ["of"]
 
 
-def _counts_strands(page: Page, k: int) -> bool:
+def so_was(page: Page, k: int) -> bool:
+    """'so was the superficialis' says all it says with a name."""
+    return page.words[k : k + 2] in (["so", "was"], ["so", "were"])
+
+
+def _counts_strands(page: Page, k: int, told: bool) -> bool:
     """'... was cut about 30 percent | four strand repair of the profundus': a count that nothing leads to."""
     words = page.words
     if not count_of(words[k]):
@@ -53,11 +58,30 @@ def _counts_strands(page: Page, k: int) -> bool:
     strand = next((m for m in within(page.mentions, k + 1, k + _NEAR) if m.kind == "strandword"), None)
     if strand is None or not _SEWN.intersection(words[strand.j : strand.j + 1]):
         return False
-    told = any(m.j == k and m.kind in ("extent", "glide", "gap", "opened") for m in within(page.mentions, k - 6, k))
-    return told or words[k - 1] in ("percent", "%")
+    told = told or any(
+        m.j == k and m.kind in ("extent", "glide", "gap", "opened") for m in within(page.mentions, k - 6, k)
+    )
+    return told or words[k - 1] in ("percent", "%", ",")
 
 
 def leads_with_finger(page: Page, i: int, first: int, digit: str) -> bool:
     """'... A2 not opened | in the ring finger the profundus was cut': a finger that nothing before it was told of."""
     named = [m for m in within(page.mentions, first, i) if m.kind == "digit"]
     return bool(named) and all(m.value != digit for m in named)
+
+
+def verb_after(page: Page, k: int) -> int | None:
+    """Return the verb behind a name that ends before word k, 'the FDS of the ring finger was', where one follows."""
+    verb = next((n for n in range(k, min(k + 5, len(page.words))) if page.words[n] in _HAS), None)
+    return verb if verb is not None and all_name(page, k, verb) else None
+
+
+def all_name(page: Page, i: int, j: int) -> bool:
+    """Tell whether words i to j only go on with a name: '(superficialis) to the little finger'."""
+    return all(page.words[n] in _OF_THE_FINGER or n in page.tendon_words for n in range(i, j))
+
+
+_HAS = frozenset(["has", "is", "was", "had", "were"])
+_OF_THE_FINGER = frozenset(
+    ["of", "to", "the", "and", "in", "index", "middle", "long", "ring", "small", "little", "finger", "thumb"]
+)

@@ -112,6 +112,30 @@ def same_again(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "extent", desk.extents[known], [span], "same as the finger before")
 
 
+def so_was_the_next(desk: Desk, scene: Scene) -> None:
+    """'The FDP was cut through. So was the FDS.', 'FDS likewise.': the extent told last in the sentence before."""
+    group = next((g for g in scene.setting.groups if g.tendons), None)
+    before = desk.scene_before(scene)
+    if group is None or before is None or scene.of("extent", "deed", "gap", "glide") or not scene.told(group.i):
+        return
+    if before.of("deed"):
+        return  # '... was cut through and sewn. So was the FDS.'
+    lead = [
+        w for w in scene.words(scene.sentence.i, group.i) if w not in _WHOLE_OF and w not in ("also", "then", "too")
+    ]
+    behind = [w for w in scene.words(group.j, scene.sentence.j) if w not in (".", ",", "was", "the", "as", "well")]
+    if not (lead in _SO_WAS and not behind) and not (lead == [] and behind and SAME.union(_TOO).issuperset(behind)):
+        return
+    told = [f for f in desk.findings if f.group == "repairs" and f.field == "extent"]
+    if not told or not before.sentence.i <= told[-1].order < before.sentence.j:
+        return
+    for target in group_targets(scene, group):
+        desk.tendon(scene, target, "extent", told[-1].value, [(scene.sentence.i, group.j)], "same as the one before")
+
+
+_TOO = frozenset(["too", "also"])
+
+
 def _all_the_same(desk: Desk, scene: Scene, group: Group) -> None:
     """'The same was true of the middle finger.': every extent that the sentence before told of its finger."""
     before = desk.scene_before(scene)

@@ -31,6 +31,8 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
         and any(g.tendons for g in scene.setting.groups)
     ):
         return True  # 'MF FDS nick left.'
+    if before in _SPEAKERS and _left_it(scene, mention.j):
+        return True
     if before == "," and _only_names(scene):
         return False  # 'Thumb, left, FPL.'
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
@@ -51,6 +53,21 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
     if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
         return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+_SPEAKERS = frozenset(["i", "we"])
+_AS_IT_WAS = (["as", "it"], ["as", "is"], ["as", "found"], ["that", "way"], ["like", "that"])
+
+
+def _left_it(scene: Scene, k: int) -> bool:
+    """'I left the superficialis', 'We left the FDS as it was': a tendon, and no more said of it, from word k on."""
+    group = next((g for g in scene.setting.groups if g.tendons and g.i >= k), None)
+    if group is None or [w for w in scene.words(k, group.i) if w not in _OWN]:
+        return False
+    return scene.next_word(group.j) in ("", ".", ",", ";", "and") or scene.words(group.j, group.j + 2) in _AS_IT_WAS
+
+
+_OWN = frozenset(["the", "this", "that", "his", "her", "its"])
 
 
 def _only_names(scene: Scene) -> bool:

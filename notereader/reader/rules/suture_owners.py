@@ -61,6 +61,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     alone = for_it_only(scene, i, j, groups)
     if alone is not None:
         return _of_the_kind_told(desk, scene, alone) or targets_of(desk, scene, alone), []
+    sewn = _repair_of(scene, j, groups)
+    if sewn is not None:
+        return targets_of(desk, scene, sewn), []
     left_out = [g for g in scene.setting.groups if _excepts(scene, g, i, j) or (j <= g.i and left_out_of(scene, g, j))]
     excepted = {t for g in left_out for t in group_targets(scene, g)}
     digits = {d for g in left_out if not g.tendons for d in g.digits}
@@ -68,6 +71,18 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found = of_the_parted(desk, scene, found)
     found = [t for t in found if t not in excepted and t.digit not in digits]
     return named_so_far(desk, scene, found), reasons
+
+
+def _repair_of(scene: Scene, j: int, groups: list[Group]) -> Group | None:
+    """'... and 30 % of the FDS, four strand repair of the FDP': the tendon whose repair words up to j begin to name."""
+    group = next((g for g in groups if g.i >= j and g.tendons), None)
+    if group is None or not group.pairs or any(slip for _, _, slip in group.pairs):
+        return None
+    between = [w for w in scene.words(j, group.i) if w not in _DETERMINERS and w not in ("-", "strand", "core")]
+    return group if between in _ITS_REPAIR else None
+
+
+_ITS_REPAIR = (["repair", "of"], ["repair", "to"], ["suture", "of"], ["suture", "to"], ["repair", "in"])
 
 
 def _apart_from(scene: Scene, group: Group, i: int) -> bool:

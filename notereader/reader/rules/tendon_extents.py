@@ -19,6 +19,7 @@ from notereader.reader.rules.cut_likeness import (
     not_this_one,
     same_again,
     so_was,
+    so_was_the_next,
 )
 from notereader.reader.rules.cut_owners import all_of_them, cut_targets, cut_through, state_after_state
 from notereader.reader.rules.cut_shares import (
@@ -68,7 +69,7 @@ _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | {"neither", "avulsion", "not"} | FAR.keys(),
+    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | {"neither", "avulsion", "not", "so", "too"} | FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -88,6 +89,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     both_slips(desk, scene)
     neither_cut(desk, scene)
     same_again(desk, scene)
+    so_was_the_next(desk, scene)
     none_of_slip(desk, scene)
     not_this_one(desk, scene)
     _none_cut(desk, scene)
