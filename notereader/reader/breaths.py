@@ -9,7 +9,15 @@ from spacy.tokens import Doc
 
 from notereader.reader.digits import index_words
 from notereader.reader.measures import count_of
-from notereader.reader.openings import all_name, leads_with_finger, opens_statement, so_was, turns, verb_after
+from notereader.reader.openings import (
+    all_name,
+    leads_with_finger,
+    opens_statement,
+    so_was,
+    turns,
+    turns_to_finger,
+    verb_after,
+)
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
 from notereader.reader.splices import cut_at_commas, is_spliced
 from notereader.reader.spoken import hear_pulleys
@@ -64,11 +72,12 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
         begun = by_word.get(k)
-        told = (said or page.words[k - 1] in _SHARE) and opens_statement(page, first, k)
+        just_said = said or page.words[k - 1] in _SHARE
+        told = just_said and (opens_statement(page, first, k) or turns_to_finger(page, sentence.i, k))
         if told or (k - first >= _SHORTEST and turns(page, k)):
             parts.append(Sentence(first, k, sentence.section, sentence.block, False))
             first, said = k, so_was(page, k)
-        elif said and k - first >= _SHORTEST and _begins(page, k, begun):
+        elif just_said and k - first >= _SHORTEST and _begins(page, k, begun):
             start = _with_opener(page, _with_object(page, k, first), first)
             if start - first >= _SHORTEST:
                 parts.append(Sentence(first, start, sentence.section, sentence.block, False))
@@ -208,9 +217,14 @@ def _is_determiner(word: str) -> bool:
 
 def _with_opener(page: Page, k: int, first: int) -> int:
     start = _with_place(page, k, first)
-    while start - 1 > first and page.words[start - 1] in _OPENERS:
+    while start - 1 > first and page.words[start - 1] in _OPENERS and not _ends_there(page, start):
         start -= 1
     return start
+
+
+def _ends_there(page: Page, k: int) -> bool:
+    """'I did not do an epitendinous suture there | no gap'."""
+    return page.words[k - 1] == "there" and page.words[k] not in ("was", "were", "is")
 
 
 def _with_place(page: Page, k: int, first: int) -> int:

@@ -13,6 +13,7 @@ _SEWN = frozenset(["repair", "core", "suture", "stitch", "repairs"])
 _SHARES = frozenset(["complete", "partial", "full", "total"])
 _FEWEST = 2  # words of a statement: 'no gap'
 _NEAR = 3  # words
+_SHARED = 5  # words: 'percent of the FDS'
 _NAMED = 5  # words within which a finger is named
 
 
@@ -21,6 +22,31 @@ def turns(page: Page, k: int) -> bool:
     if tuple(page.words[k : k + 2]) not in _TURNS or page.words[k - 1] in _HANGS:
         return False
     return any(m.kind == "digit" for m in within(page.mentions, k + 2, k + _NAMED))
+
+
+def turns_to_finger(page: Page, first: int, k: int) -> bool:
+    """'no gap | then the small finger', '..., in the long finger, the FDP was cut': one not spoken of before.
+
+    `first` is where the run begins.
+    """
+    words = page.words
+    if words[k] not in _TOWARDS or words[k - 1] in _HANGS:
+        return False
+    finger = next((m for m in within(page.mentions, k + 1, k + _NAMED) if m.kind == "digit"), None)
+    if finger is None or not _BEFORE_FINGER.issuperset(words[k + 1 : finger.i]):
+        return False
+    named = [m.value for m in within(page.mentions, first, k) if m.kind == "digit"]
+    if not named or named[-1] == finger.value:
+        return False
+    if words[k] in ("then", "now", "next") or words[k - 1] == "," == words[finger.j]:
+        return True
+    behind = within(page.mentions, finger.j, finger.j + _NAMED)
+    return any(m.kind in ("tendon", "extent") and m.i - finger.j <= _BOTH_THE for m in behind)
+
+
+_TOWARDS = frozenset(["then", "now", "next", "in", "on", "for"])
+_BEFORE_FINGER = frozenset(["the", "his", "her", "for", "in", "okay", "um", "uh"])
+_BOTH_THE = 2  # words: 'both the'
 
 
 def opens_statement(page: Page, first: int, k: int) -> bool:
@@ -61,7 +87,8 @@ def _counts_strands(page: Page, k: int, told: bool) -> bool:
     told = told or any(
         m.j == k and m.kind in ("extent", "glide", "gap", "opened") for m in within(page.mentions, k - 6, k)
     )
-    return told or words[k - 1] in ("percent", "%", ",")
+    share = any(m.j == k for m in within(page.mentions, k - _NEAR, k)) and "percent" in words[max(0, k - _SHARED) : k]
+    return told or share or words[k - 1] in ("percent", "%", ",")
 
 
 def leads_with_finger(page: Page, i: int, first: int, digit: str) -> bool:

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.openings import opens_statement, turns, verb_after
+from notereader.reader.openings import opens_statement, turns, turns_to_finger, verb_after
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -41,17 +41,17 @@ def _statements(page: Page, sentence: Sentence) -> list[int]:
     found: list[int] = []
     first = sentence.i
     for k in range(sentence.i + 1, sentence.j):
-        if page.words[k - 1] == "," and _states(page, first, k, sentence.j):
+        if page.words[k - 1] == "," and _states(page, sentence.i, first, k, sentence.j):
             found.append(k)
             first = k
     return found
 
 
-def _states(page: Page, first: int, k: int, end: int) -> bool:
+def _states(page: Page, begin: int, first: int, k: int, end: int) -> bool:
     """Tell whether the words from k to the next comma make a statement of their own."""
     words = page.words
     stop = next((n for n in range(k, end) if words[n] == ","), end)
-    if opens_statement(page, first, k):
+    if opens_statement(page, first, k) or turns_to_finger(page, begin, k):
         return True
     while k < stop and words[k] in _LEADS:
         k += 1

@@ -79,6 +79,8 @@ def test_so_was_the_next(words: str, extent: str | None) -> None:
     [
         ("I left the FDS.", "left"),
         ("We left the superficialis as it was.", "left"),
+        ("I left the superficialis alone, A2 was intact.", "left"),
+        ("I left the FDS to heal.", "left"),
         ("We left the FDS for a second operation.", None),
     ],
 )

@@ -56,7 +56,15 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
 
 
 _SPEAKERS = frozenset(["i", "we"])
-_AS_IT_WAS = (["as", "it"], ["as", "is"], ["as", "found"], ["that", "way"], ["like", "that"])
+_AS_IT_WAS = (
+    ["as", "it"],
+    ["as", "is"],
+    ["as", "found"],
+    ["that", "way"],
+    ["like", "that"],
+    ["to", "heal"],
+    ["well", "alone"],
+)
 
 
 def _left_it(scene: Scene, k: int) -> bool:
@@ -64,7 +72,12 @@ def _left_it(scene: Scene, k: int) -> bool:
     group = next((g for g in scene.setting.groups if g.tendons and g.i >= k), None)
     if group is None or [w for w in scene.words(k, group.i) if w not in _OWN]:
         return False
-    return scene.next_word(group.j) in ("", ".", ",", ";", "and") or scene.words(group.j, group.j + 2) in _AS_IT_WAS
+    after = scene.next_word(group.j)
+    return after in _STOPS or after in _ALONE or scene.words(group.j, group.j + 2) in _AS_IT_WAS
+
+
+_STOPS = frozenset(["", ".", ",", ";", "and"])
+_ALONE = frozenset(["alone", "untouched", "undisturbed", "unsutured", "unsewn", "unrepaired", "be"])
 
 
 _OWN = frozenset(["the", "this", "that", "his", "her", "its"])
