@@ -12,6 +12,7 @@ from spacy.language import Language
 from spacy.matcher import PhraseMatcher
 from spacy.tokens import Doc
 
+from notereader.reader.long_fingers import settle_long_fingers
 from notereader.reader.measures import count_of
 from notereader.reader.named_people import names_a_person
 from notereader.reader.page import Break, Mention, Page, page_of
@@ -70,6 +71,7 @@ class Mentions:
                     kind = "material"
                 found[meaning.layer].append(Mention(kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family([m for m in found["mentions"] if not names_a_person(page, m)])
+        settle_long_fingers(page)
         page.headings = longest(found["headings"])
         cues = sorted(found["cues"], key=_first_word)
         page.cues = [c for c in cues if not (_takes_back(page, c) or _in_a_size(page, c))]
