@@ -9,7 +9,7 @@ from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
-from notereader.reader.rules.throughout import throughout
+from notereader.reader.rules.throughout import moved_together, throughout
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -67,6 +67,7 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return []
     found = (
         throughout(desk, scene, i, j)
+        or moved_together(desk, scene)
         or _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
         or _of_the_kind(desk, scene, i)

@@ -138,6 +138,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         if not scene.told(mention.i) or not _is_glide(desk, scene, mention):
             continue
         value = mention.value
+        if _of_tenodesis(scene, mention):
+            continue
         if _is_purpose(scene, mention) or scene.word_before(mention.i) in ("may", "might"):
             continue
         if scene.words(mention.j, mention.j + 2) == ["on", "nothing"] or scene.next_word(mention.j) == "nothing":
@@ -304,6 +306,13 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         i, j = min(free, k), max(free, k) + 1
         found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
     return found[:1]
+
+
+def _of_tenodesis(scene: Scene, mention: Mention) -> bool:
+    """'Wrist tenodesis showed full excursion': the fingers went all the way, no word of how the repair ran."""
+    named = any(g.tendons or g.generic for g in scene.setting.groups)
+    words = scene.words(mention.i, mention.j)
+    return "tenodesis" in scene.words(scene.part(mention.i)[0], mention.i) and words[-1:] == ["excursion"] and not named
 
 
 def _tests_by(scene: Scene, k: int) -> bool:

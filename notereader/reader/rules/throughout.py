@@ -44,6 +44,53 @@ def throughout(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     return [t for t in found if not _went_wrong(desk, t)] if len(found) > 1 else []
 
 
+def moved_together(desk: Desk, scene: Scene) -> list[Target]:
+    """'No gap on passive extension of the fingers', 'no gapping at the suture sites': what names none is of them all.
+
+    Only what went well: of which finger a gap was, such a sentence does not tell.
+    """
+    results = scene.of("gap", "glide")
+    if any(m.value not in _WENT_WELL for m in results) or not results or _of_one(_said(scene)):
+        return []
+    if any(g.j - g.i > 1 or scene.next_word(g.j) not in _PLURAL_SITES for g in scene.setting.groups):
+        return []
+    if len({t.digit for t in scene.setting.focus}) > 1 or not _WHICH.isdisjoint(scene.said):
+        return []  # the words that say of which are read elsewhere
+    sites = any(a in _OF_REPAIR and b in _PLURAL_SITES for a, b in pairwise(_said(scene)))
+    if not sites and not (_moves_fingers(scene) or _moves_wrist(scene)):
+        return []
+    sewn = [t for t in desk.sewn() if _told_before(desk, scene, t) and not _went_wrong(desk, t)]
+    if not sites:
+        sewn = [t for t in sewn if t.digit]
+    if not sites and not _moves_fingers(scene):
+        sewn = [t for t in sewn if _sewn_here(desk, scene, t)]
+    return sewn if len({t.digit for t in sewn}) > 1 else []
+
+
+def _moves_fingers(scene: Scene) -> bool:
+    """'On passive extension of the fingers', 'on moving fingers': several, of whom none is named."""
+    moved = bool(scene.of("test")) or not _MOVED.isdisjoint(scene.said)
+    other = any(a in _OTHERS and b in _FINGERS for a, b in pairwise(_said(scene)))
+    return moved and not other and not _SEVERAL.isdisjoint(scene.said)
+
+
+def _said(scene: Scene) -> list[str]:
+    return scene.words(scene.sentence.i, scene.sentence.j)
+
+
+def _moves_wrist(scene: Scene) -> bool:
+    return _said(scene)[:1] == ["tenodesis"] or ("wrist", "tenodesis") in pairwise(_said(scene))
+
+
+_WHICH = frozenset(["any", "all", "each", "either", "both", "neither", "none", "every"])
+_SEVERAL = frozenset(["fingers", "digits"])
+_MOVED = frozenset(["moving", "bending", "extending", "stretching", "flexing", "straightening"])
+_OTHERS = frozenset(["other", "uninjured", "adjacent", "neighbouring", "remaining"])
+_OF_REPAIR = frozenset(["suture", "repair", "tendon"])
+_PLURAL_SITES = frozenset(["sites", "lines", "places"])
+_WENT_WELL = frozenset(["none", "free"])
+
+
 def _marks_at(scene: Scene, i: int, j: int, last: int) -> list[int]:
     """Return the words of a sentence that say of words i to j that they are said of all."""
     first = scene.part(i)[0]
