@@ -7,7 +7,7 @@ to catch before keeps what was told of it: a remark made on all of them in passi
 from itertools import pairwise
 
 from notereader.reader.desk import Desk, Finding
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -50,14 +50,12 @@ def moved_together(desk: Desk, scene: Scene) -> list[Target]:
     Only what went well: of which finger a gap was, such a sentence does not tell.
     """
     results = scene.of("gap", "glide")
-    if any(m.value not in _WENT_WELL for m in results) or not results or _of_one(_said(scene)):
-        return []
-    if any(g.j - g.i > 1 or scene.next_word(g.j) not in _PLURAL_SITES for g in scene.setting.groups):
-        return []
-    if len({t.digit for t in scene.setting.focus}) > 1 or not _WHICH.isdisjoint(scene.said):
+    if not results or any(m.value not in _WENT_WELL for m in results) or not _WHICH.isdisjoint(scene.said):
         return []  # the words that say of which are read elsewhere
     sites = any(a in _OF_REPAIR and b in _PLURAL_SITES for a, b in pairwise(_said(scene)))
-    if not sites and not (_moves_fingers(scene) or _moves_wrist(scene)):
+    if any(not _is_sites(scene, g) for g in scene.setting.groups) or len({t.digit for t in scene.setting.focus}) > 1:
+        return []
+    if not sites and (_of_one(_said(scene)) or not (_moves_fingers(scene) or _moves_wrist(scene))):
         return []
     sewn = [t for t in desk.sewn() if _told_before(desk, scene, t) and not _went_wrong(desk, t)]
     if not sites:
@@ -72,6 +70,10 @@ def _moves_fingers(scene: Scene) -> bool:
     moved = bool(scene.of("test")) or not _MOVED.isdisjoint(scene.said)
     other = any(a in _OTHERS and b in _FINGERS for a, b in pairwise(_said(scene)))
     return moved and not other and not _SEVERAL.isdisjoint(scene.said)
+
+
+def _is_sites(scene: Scene, group: Group) -> bool:
+    return not (group.tendons or group.digits) and not _PLURAL_SITES.isdisjoint(scene.words(group.i, group.j + 1))
 
 
 def _said(scene: Scene) -> list[str]:
