@@ -176,7 +176,7 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
         return False
     first, last = scene.part(cut.i)
     shares = [*(m.i for m in scene.of("fraction")), *(q.i for q in scene.quantities if q.unit == "%")]
-    if any(first <= k < last for k in shares):
+    if any(first <= k < last or _share_follows(scene, slips, k) for k in shares):
         return False
     if slips.value != "both" and cut.j <= slips.i:
         lead = scene.words(cut.j, slips.i)
@@ -188,11 +188,21 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
     return scene.word_before(cut.i) not in ("partially", "partly", "half")
 
 
+def _share_follows(scene: Scene, slips: Mention, k: int) -> bool:
+    """'Cut only in its radial slip, to about one third; the ulnar whole': a comma and how far behind the slip."""
+    return scene.next_word(slips.j) == "," and all(w in _HOW_FAR for w in scene.words(slips.j + 1, k)) and k > slips.j
+
+
 def _all_of_slip(scene: Scene, cut: Mention) -> bool:
     """'Radial slip gone'; 'radial slip cut, ulnar slip intact': a cut slip beside a whole one is cut through."""
     words = scene.words(cut.i, cut.j)
     beside = any(m.value == "intact" and 0 < m.i - cut.j <= 4 for m in scene.of("extent"))
     return words == ["gone"] or (words == ["cut"] and beside and scene.next_word(cut.j) in (",", ";", "and"))
+
+
+_HOW_FAR = frozenset(
+    ["to", "by", "about", "some", "roughly", "up", "for", "over", "perhaps", "only", "an", "estimated", "a"]
+)
 
 
 @needs(words=["neither"])

@@ -213,7 +213,8 @@ def told_as_fraction(desk: Desk, scene: Scene) -> None:
 
 def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     part_i, part_j = scene.part(mention.i)
-    near = scene.words(max(scene.sentence.i, mention.i - 7), min(scene.sentence.j, mention.j + 10))
+    reach = 12 if _added_behind_comma(scene, mention) else 7
+    near = scene.words(max(scene.sentence.i, mention.i - reach), min(scene.sentence.j, mention.j + 10))
     if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
         return False
     cut = _FRACTION_CUTS_CUT
@@ -239,6 +240,12 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     if _hung_by(scene, mention.i):
         return True  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
+
+
+def _added_behind_comma(scene: Scene, mention: Mention) -> bool:
+    """'Cut only in its radial slip, to about one third': a comma and 'to' lead the share."""
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 5), mention.i) if w not in _ABOUT | {"a"}]
+    return lead[-2:] == [",", "to"]
 
 
 def part_cut(desk: Desk, scene: Scene, targets: list[Target], percent: float, i: int, j: int) -> None:

@@ -53,6 +53,8 @@ def ends(desk: Desk, scene: Scene) -> None:
     for mention, targets in laid:
         for target in targets:
             known = len(desk.findings)
+            if len(targets) > 1 and "stumps" in scene.said and desk.extents.get(target) == "partial":
+                continue  # 'All the stumps were smooth': what was cut in part has none
             if mention.value == "clean" and desk.treatments.get(target) in ("left", "trimmed") and len(targets) == 1:
                 continue  # 'FDS middle: partial cut left alone, fibres tidy': it has edges, but no ends
             if _as_found(scene, mention, [m for m, others in laid if target in others]):
