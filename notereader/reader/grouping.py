@@ -368,7 +368,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if pairs and not digits:
         group.four = (
             2
-            if ("four" in before and "all" in before) or _times_four(page, run[-1].j)
+            if ("four" in before and "all" in before) or _times_four(page, run[-1].j) or _row_of_all(page, run)
             else 1
             if before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run)
             else 0
@@ -397,6 +397,17 @@ def _all_behind(page: Page, run: list[Mention]) -> bool:
     after = [w for w in page.words[run[-1].j : run[-1].j + 3] if w not in ("were", "are")]
     plural = len(run) == 1 and page.words[run[0].j - 1] in _PLURAL_TENDONS
     return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["three"], ["of"])
+
+
+def _row_of_all(page: Page, run: list[Mention]) -> bool:
+    """'FDP   all ok' on a line of its own, in a note that names a tendon of the wrist: those of all four fingers."""
+    if len(run) > 1 or page.breaks[run[0].i] < Break.LINE or page.words[run[0].j : run[0].j + 1] != ["all"]:
+        return False
+    whole = page.words[run[0].j + 1 : run[0].j + 2]
+    return whole != [] and whole[0] in _WHOLE and any(m.kind == "tendon" and m.value in WRIST for m in page.mentions)
+
+
+_WHOLE = frozenset(["ok", "okay", "intact", "fine", "whole", "spared", "unhurt", "uninjured", "untouched"])
 
 
 def _times_four(page: Page, j: int) -> bool:

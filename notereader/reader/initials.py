@@ -1,7 +1,7 @@
 """Fingers told by their initials: 'I, M   6/0 Prolene running', 'A2 I, R: vented', 'FDP  I 100  M 100  R 100'.
 
 A single letter is also a side, a pronoun, a zone or a sex, so it is a finger only in a note that heads at least three
-lines with the initials of different fingers.
+lines with the initials of different fingers, or lists so many behind the names of their flexors.
 """
 
 from notereader.reader.page import Break, Mention, Page
@@ -17,7 +17,7 @@ _NAMES_PARTS = ("tendon", "pulley", "anynerve", "anyartery", "structure", "sided
 
 def initials(page: Page) -> list[Mention]:
     """Return the digits that capital initials name; none in a note that does not use them so."""
-    heads = _heads(page)
+    heads = _heads(page) + _behind_flexors(page)
     if len({m.value for m in heads}) < _FEWEST:
         return []
     taken = {m.i for m in heads}
@@ -46,6 +46,21 @@ def _heads(page: Page) -> list[Mention]:
             own.append(Mention("digit", _INITIALS[words[k]], k, k + 1))
             k += 1 + (words[k + 1 : k + 2] in ([","], ["+"], ["&"]))
         if own and k < len(words) and page.breaks[k] == Break.COLUMN and words[k - 1] in _INITIALS:
+            found += own
+    return found
+
+
+def _behind_flexors(page: Page) -> list[Mention]:
+    """'FDS M+R   100%', 'FDS I, S   ok': two initials or more that are joined right behind the name of a flexor."""
+    found: list[Mention] = []
+    words = page.words
+    ends = {m.j for m in page.mentions if m.kind == "tendon" and m.value in ("FDP", "FDS")}
+    for first in sorted(ends):
+        k, own = first, []
+        while k < len(words) and words[k] in _INITIALS and page.raw(k, k + 1).isupper():
+            own.append(Mention("digit", _INITIALS[words[k]], k, k + 1))
+            k += 1 + (words[k + 1 : k + 2] in ([","], ["+"], ["&"], ["/"]))
+        if len(own) > 1 and k > 0 and words[k - 1] in _INITIALS:
             found += own
     return found
 

@@ -28,9 +28,13 @@ def by_wrist(scene: Scene, told_of_repair: bool) -> list[Mention]:
     for k in range(scene.sentence.i, scene.sentence.j):
         led = words[k] == "wrist" and _moved(scene, k)
         tenodesis = words[k] == "tenodesis" and ("wrist" in scene.said or scene.next_word(k + 1) in _SHOWS)
+        tenodesis = tenodesis or (scene.words(k - 1, k + 2) in _ON_TENODESIS and told_of_repair)
         if (led or tenodesis) and scene.told(k) and not scene.negated(k, k + 1, 3):
             return [Mention("test", "passive", k, k + 1)]
     return []
+
+
+_ON_TENODESIS = [[lead, "tenodesis", mark] for lead in ("on", "under", "with") for mark in (",", ".", ";", ":")]
 
 
 def _moved(scene: Scene, k: int) -> bool:
