@@ -17,7 +17,7 @@ from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has,
 from notereader.reader.manner import LIKE
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
-from notereader.reader.page import Break, Mention, Page, Sentence, page_of
+from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.passing_by import passes_by
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slips import settle_slips
@@ -91,6 +91,7 @@ def bearing(doc: Doc) -> Doc:
                 digits, focus = tuple(seen), ()  # 'BOTH FINGERS' heads what follows
             named = [g for g in groups if g.tendons or g.digits]
             labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
+            labelled = labelled and not _tells_a_cut(page, sentence)
             labelled = labelled or _labels_line(page, sentence, groups)
             labelled = labelled or (bool(heading) and bool(groups) and groups[0].tendons == heading)
             if groups and not (wide and not named and page.words[groups[-1].i] in ("both", "each")):
@@ -131,6 +132,12 @@ def _at_bullet(page: Page, k: int) -> bool:
 def _in_list(page: Page, sentence: Sentence) -> bool:
     """Tell whether a sentence begins a line with a dash, or goes on within one."""
     return page.breaks[sentence.i] < Break.LINE or _at_bullet(page, sentence.i) or _at_bullet(page, sentence.i - 1)
+
+
+def _tells_a_cut(page: Page, sentence: Sentence) -> bool:
+    """'FDS partially cut.' tells of a tendon; 'FDS: cut.' may head what follows."""
+    cut = any(m.kind == "extent" and m.value == "partial" for m in within(page.mentions, sentence.i, sentence.j))
+    return cut and ":" not in sentence.said
 
 
 def _labels_line(page: Page, sentence: Sentence, groups: list[Group]) -> bool:

@@ -51,7 +51,27 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
     tendons = any(g.tendons for g in setting.groups)
     if tendons or not (setting.digits or not setting.groups):
         return False
-    return _left_out(page, sentence, setting.mentions) or _only_seen(page, sentence, setting.mentions)
+    mentions = setting.mentions
+    return (
+        _left_out(page, sentence, mentions)
+        or _only_seen(page, sentence, mentions)
+        or _of_a_web(page, sentence, mentions)
+    )
+
+
+def _of_a_web(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
+    """'The common digital nerve to the ring-small web was cut', 'in the cleft between ring and small finger'."""
+    digits = [m for m in mentions if m.kind == "digit"]
+    if len({m.value for m in digits}) != _SIDES_OF_A_WEB or digits[-1].j - digits[0].i > _SHORT:
+        return False
+    before = page.words[max(0, digits[0].i - _NEAR) : digits[0].i]
+    between = "between" in before and "common" in sentence.said  # 'the common digital nerve between ring and small'
+    return page.words[digits[-1].j] in _WEBS or not _WEBS.isdisjoint(before) or between
+
+
+_WEBS = frozenset(["web", "webspace", "web-space", "cleft", "interspace", "webs"])
+_SIDES_OF_A_WEB = 2
+_NEAR = 4  # words
 
 
 def _only_seen(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:

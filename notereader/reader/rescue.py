@@ -20,8 +20,8 @@ _KINDS = frozenset(["stitch", "material", "tendon", "pattern", "anaesthesia", "d
 _SHORTEST = 6
 _SIMILAR = 90.0
 # A scanner reads i as l: 'llttle', 'lndication', 'mlcroscope'. English has no l between two consonants or before one
-# at the start of a word, but for a few as in 'world'. It reads m as rn too: 'thurnb', 'cornplete', 'srnall'. The word
-# must become one of the vocabulary's.
+# at the start of a word, but for a few as in 'world'. It reads m as rn too: 'thurnb', 'cornplete', 'srnall',
+# and in as m: 'fmger'. The word must become one of the vocabulary's.
 _SHORTEST_SLIP = 4
 _L_FOR_I = re.compile(r"(?<![aeiouy])l(?![aeiouyl]|$)")
 
@@ -55,7 +55,10 @@ class Rescue:
     def _find(self, word: str) -> str | None:
         slips = [word[: found.start()] + "i" + word[found.end() :] for found in _L_FOR_I.finditer(word)]
         scanned = word.replace("rn", "m") if len(word) >= _SHORTEST_SCANNED else word
-        for read in (*slips, _L_FOR_I.sub("i", word), scanned):
+        run_in = [
+            word[:k] + "in" + word[k + 1 :] for k, c in enumerate(word) if c == "m" and len(word) >= _SHORTEST_SCANNED
+        ]
+        for read in (*slips, _L_FOR_I.sub("i", word), scanned, *run_in):
             if read != word and read in self.words:
                 return read
         return self._resembling(word) if len(word) >= _SHORTEST else None
