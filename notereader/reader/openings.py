@@ -40,10 +40,13 @@ def turns_to_finger(page: Page, first: int, k: int) -> bool:
         return False
     if words[k] in ("then", "now", "next") or words[k - 1] == "," == words[finger.j]:
         return True
+    if any(m.j == k and m.kind in _NAMES for m in within(page.mentions, k - _NEAR, k)) or words[finger.j] in _HAS:
+        return False  # 'the severed ulnar slip in the middle finger was resected'
     behind = within(page.mentions, finger.j, finger.j + _NAMED)
     return any(m.kind in ("tendon", "extent") and m.i - finger.j <= _BOTH_THE for m in behind)
 
 
+_NAMES = frozenset(["tendon", "slip", "pulley", "sided", "structure", "anynerve", "anyartery"])
 _TOWARDS = frozenset(["then", "now", "next", "in", "on", "for"])
 _BEFORE_FINGER = frozenset(["the", "his", "her", "for", "in", "okay", "um", "uh"])
 _BOTH_THE = 2  # words: 'both the'

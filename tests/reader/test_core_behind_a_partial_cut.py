@@ -14,7 +14,7 @@ def test_of_the_deep_flexor(words: str, core: str) -> None:
 
 
 def test_a_line_of_its_own() -> None:
-    text = "Left little finger\nFDP: cut through. Core 4 strands, 3-0 Prolene.\nFDS: half cut. Core 2 strands, 4-0 Prolene."
+    text = "Left little finger\nFDP: cut through. Core 4 strands, 3-0 Prolene.\nFDS: half cut. Core 2 strands, 4-0 PDS."
     assert told(text, "strands") == {"small FDP": {"strands": 4}, "small FDS": {"strands": 2}}
 
 
