@@ -92,7 +92,7 @@ def test_a_tendon_that_was_left(words: str, treatment: str | None) -> None:
 def test_a_finger_that_names_whose_slip() -> None:
     words = (
         "The index superficialis was reconstituted with a two-strand modified Kessler of 4-0 Ethibond without a "
-        "peripheral stitch, while the severed ulnar slip in the middle finger was resected in order to reduce the volume"
+        "peripheral stitch, while the severed ulnar slip in the middle finger was resected to reduce the volume"
     )
     found = told(f"Index and middle fingers explored. {words} within the sheath.", "strands", "treatment")
     assert found["index FDS"] == {"strands": 2, "treatment": "repaired"}
