@@ -113,9 +113,17 @@ def _all_of_them(page: Page, groups: list[Group], digits: tuple[str, ...], seen:
         return
     for group in groups:
         words = page.words[group.i : group.j]
+        if _whole_at_wrist(page, group):
+            continue
         if group.digits == DIGITS[1:] and "all" in words and "four" not in words:
             group.digits = digits
             group.pairs = tuple(pair for pair in group.pairs if pair[0] in digits)
+
+
+def _whole_at_wrist(page: Page, group: Group) -> bool:
+    """'FCU and both FDS of the ring and small fingers cut. Profundus of all fingers unhurt': of all four."""
+    whole = any(m.value == "intact" for m in within(page.mentions, group.j, group.j + 2) if m.kind == "extent")
+    return whole and any(m.kind == "tendon" and m.value in WRIST for m in page.mentions)
 
 
 def _heads_list(page: Page, sentence: Sentence, groups: list[Group]) -> bool:

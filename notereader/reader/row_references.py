@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.answered_lists import answered_lists
 from notereader.reader.page import Break, Page, Sentence, page_of, within
 from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
@@ -27,6 +28,7 @@ Span = tuple[int, int]
 def row_references(doc: Doc) -> Doc:
     """Give sentences that open with numbers of rows the labels of these rows. RETURNS the same Doc."""
     page = page_of(doc)
+    answered_lists(page)
     page.rows += _listed(page)
     rows = {row.number: row.label for row in page.rows if row.number.isdecimal() and row.label}
     notes = _footnotes(page)
