@@ -173,10 +173,13 @@ def _at_its_part(lead: list[str]) -> bool:
 def _same_as(lead: list[str]) -> bool:
     while lead[-1:] != [] and lead[-1] in _SMALL:
         lead = lead[:-1]
+    if lead[-2:-1] == ["as"] and lead[-1] in _DESCRIBED:
+        return True  # 'the same core as described for the index finger'
     likened = lead[-1:] == ["as"] and lead[-2:-1] != [] and lead[-2] in _LIKENED  # 'core exactly as in the index FDP'
     return likened or lead[-2:] in (["identical", "to"], ["alike", "to"], ["similar", "to"])
 
 
+_DESCRIBED = frozenset(["described", "done", "used", "performed", "recorded", "told", "dictated", "stated", "given"])
 _LIKENED = frozenset(["same", "exactly", "precisely", "just", "core", "suture", "sutures", ":"])
 
 _SMALL = frozenset(["the", "in", "for", "on", "with", "of", "left", "right", "that", "at"])

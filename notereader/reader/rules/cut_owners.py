@@ -220,7 +220,14 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     known = {t.digit for t in desk.named} | set(scene.every_digit)
     if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
         return []  # one finger was worked on: its neighbours were not looked at
-    return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS]
+    told_of = [] if four else _named_before(scene, group)  # 'FDP index cut; remaining FDPs ok'
+    return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS and t not in told_of]
+
+
+def _named_before(scene: Scene, group: Group) -> list[Target]:
+    """Return the tendons that a sentence, or the one before it, named by their finger before a group."""
+    named = [g for g in scene.setting.groups if g.digits and g.tendons and g.j <= group.i and not g.reference]
+    return [*scene.setting.focus, *(t for g in named for t in group_targets(scene, g))]
 
 
 def _to_other_fingers(desk: Desk, group: Group, told: list[str]) -> list[Target]:

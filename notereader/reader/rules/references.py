@@ -136,6 +136,7 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
             if answered:
                 return scene.sentence.i, k + 1, None, answered
             led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
+            after = after[1:] if after[:1] == ["again"] and led else after
             if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
                 return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
             if _given_the_same(desk, scene, k):
@@ -233,11 +234,11 @@ def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:
     if source.tendons:
         return group_targets(scene, source)[0]
     kinds = [t.tendon for g in scene.setting.groups if g.tendons and not g.reference for t in group_targets(scene, g)]
-    kinds = kinds or [t.tendon for t in scene.setting.focus]
+    kinds = kinds or [t.tendon for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     possible = [t for t in desk.repairable(source.digits) if not kinds or t.tendon in kinds] or desk.repairable(
         source.digits
     )
-    return possible[0] if possible else None
+    return next((t for t in possible if not kinds and t.tendon in ("FDP", "FPL")), possible[0] if possible else None)
 
 
 def take_over(desk: Desk) -> None:
