@@ -117,13 +117,19 @@ def _all_of_them(page: Page, groups: list[Group], digits: tuple[str, ...], seen:
             continue
         if group.digits == DIGITS[1:] and "all" in words and "four" not in words:
             group.digits = digits
-            group.pairs = tuple(pair for pair in group.pairs if pair[0] in digits)
+            group.pairs = tuple(pair for pair in group.pairs if pair[0] in digits or pair[0] not in DIGITS[1:])
 
 
 def _whole_at_wrist(page: Page, group: Group) -> bool:
     """'FCU and both FDS of the ring and small fingers cut. Profundus of all fingers unhurt': of all four."""
-    whole = any(m.value == "intact" for m in within(page.mentions, group.j, group.j + 2) if m.kind == "extent")
+    beside = [*within(page.mentions, group.j, group.j + 2), *within(page.mentions, group.i - 4, group.i)]
+    whole = any(m.kind == "extent" and m.value == "intact" and _leads_to(page, m, group) for m in beside)
     return whole and any(m.kind == "tendon" and m.value in WRIST for m in page.mentions)
+
+
+def _leads_to(page: Page, mention: Mention, group: Group) -> bool:
+    """Tell whether a word stands behind a group, or before it as the label of a list: 'Intact: ...'."""
+    return mention.i >= group.j or page.words[mention.j : group.i] == [":"]
 
 
 def _heads_list(page: Page, sentence: Sentence, groups: list[Group]) -> bool:

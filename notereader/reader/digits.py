@@ -436,7 +436,7 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ""
     before = page.words[mention.i - 1] if mention.i else ""
-    if word == "third" and before in ("distal", "proximal", "radial", "ulnar", "central", "one", "dist", "prox"):
+    if word == "third" and before in ("distal", "proximal", "radial", "ulnar", "central", "one", "dist", "prox", "by"):
         return True  # 'vented distal third, ring intact'
     if mention.j - mention.i == 1 and word == "ring":
         if before in _RINGS_WORN:

@@ -600,7 +600,8 @@ def _fit(digit: str | None, tendon: str, slip: str | None) -> tuple[str | None, 
 def _generic(page: Page, mention: Mention, quantifiers: list[Mention]) -> Group:
     kind = _kind_of_flexors(page, mention)
     if kind:
-        return Group(mention.i, mention.j, tendons=kind, every=True)
+        pairs = tuple(_fit(None, tendon, None) for tendon in kind if kind == ("FCR", "FCU"))
+        return Group(mention.i, mention.j, tendons=kind, pairs=pairs, every=True)
     phrase = page.words[mention.i]
     every = mention.value == "tendons" or phrase == "both" or _quantified(page, mention.i, quantifiers)
     return Group(mention.i, mention.j, generic="all" if every else "one", every=every)
@@ -612,6 +613,8 @@ def _kind_of_flexors(page: Page, mention: Mention) -> tuple[str, ...]:
         return ()
     named = {m.value for m in page.mentions if m.kind == "tendon"}
     of_wrist = not named.isdisjoint(WRIST) or ("wrist", "flexors") in pairwise(page.words)
+    if page.words[mention.i - 2 : mention.i] in (["both", "wrist"], ["both", "carpal"]):
+        return ("FCR", "FCU")
     return _KINDS.get(page.words[mention.i - 1], ()) if of_wrist else ()
 
 

@@ -276,7 +276,7 @@ def _starts(scene: Scene, k: int) -> bool:
 def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers: tuple[str, ...]) -> None:
     """Lay down what became of a group of pulleys."""
     value = state_of(scene, action)
-    tunnel = scene.words(group.i, group.j) == ["carpal", "tunnel"]
+    tunnel = scene.words(group.i, group.j) in (["carpal", "tunnel"], ["carpal", "canal"])
     if value is None or (tunnel and value not in ("vented", "released")):
         return
     low, high = reach_of(scene, group, action, bool(fingers))
