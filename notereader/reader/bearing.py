@@ -10,6 +10,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.corrected_digits import put_right
+from notereader.reader.counted_fingers import count_fingers
 from notereader.reader.digits import settle_digits
 from notereader.reader.each_finger import spread_over_fingers
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
@@ -34,6 +35,7 @@ def bearing(doc: Doc) -> Doc:
     settle_shared_nouns(page)
     settle_slips(page)
     settle_digits(page)
+    count_fingers(page)
     put_right(page)
     by_sentence = mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
