@@ -357,7 +357,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     if not _NOT_TAKEN.isdisjoint(words) and not _takes(scene, *own):
         return False
-    near = [m for m in scene.of("bite") if first <= m.i < last and -8 <= m.i - q.j <= 6]
+    near = [m for m in scene.of("bite") if first <= m.i < last and m.j - 1 - q.j >= -8 and m.i - q.j <= 6]
     held = "hold" in (scene.word_before(q.i), scene.next_word(q.j)) and (q.low or 0) >= 5
     if held:
         return _about_core(desk, scene, q)  # 'Hold 12 mm.', '20 mm hold'

@@ -102,6 +102,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     answered_cut(desk, scene)
 
 
+_PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
 
@@ -112,6 +113,10 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'through a 1 cm nick above the wrist'
     if word in ("nick", "nicks") and "through" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return  # 'harvested through two nicks'
+    if word in ("cut off", "cut away") and not _PIECES.isdisjoint(
+        scene.words(max(scene.sentence.i, mention.i - 5), mention.i)
+    ):
+        return  # 'the loose fibres were cut off'
     if word == "out" and scene.word_before(mention.i) == "left":
         return  # 'epitendinous left out'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
@@ -318,9 +323,11 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         q.j == mention.i and q.unit == "%" and (q.high or 100) < 100 for q in scene.quantities
     ):
         return False  # 'three quarters whole, the other quarter frayed'
-    if word in ("no injury", "no laceration", "no cut", "no damage"):
+    if word in ("no injury", "no laceration", "no cut", "no damage", "without damage"):
         owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2 or _answers_alone(scene, mention)
-        return owned or scene.next_word(mention.j) in ("to", "of", "in")
+        named = any(g.tendons and g.j == mention.i for g in scene.setting.groups)
+        owned = owned or (named and scene.next_word(mention.j) in ("", ".", ",", ";", ")"))  # 'ulnar slip no damage'
+        return owned or (word != "without damage" and scene.next_word(mention.j) in ("to", "of", "in"))
     if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
