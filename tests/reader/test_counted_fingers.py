@@ -4,8 +4,8 @@ import pytest
 from reader_sentences import each, told
 
 HEAD = (
-    "Left index, middle and ring fingers, zone 2. In the index finger FDP was completely cut. In the middle finger both "
-    "FDP and FDS were completely cut. In the ring finger FDP was completely cut. "
+    "Left index, middle and ring fingers, zone 2. In the index finger FDP was completely cut. In the middle "
+    "finger both FDP and FDS were completely cut. In the ring finger FDP was completely cut. "
 )
 
 
