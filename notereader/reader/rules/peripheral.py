@@ -1,5 +1,6 @@
 """The peripheral suture: placed or left out, and its pattern."""
 
+import re
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
@@ -86,6 +87,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
             return
         if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
             return
+        if _BLANK.match(scene.page.text, scene.page.ends[spot.j - 1]):
+            continue  # 'core ________  epi ________'
         if _peripheral_negated(scene, spot) and scene.words(scene.sentence.i, scene.sentence.i + 3)[-2:] == [
             "this",
             "is",
@@ -219,6 +222,7 @@ def _no_box_ticked(scene: Scene) -> bool:
     return empty > 1 and words.count("[") == empty and not scene.of("material", "pattern")
 
 
+_BLANK = re.compile(r"[ :]*_{2,}(?![^\s_])")  # not '__6-0 Prolene__'
 _NO_SUTURE = word_list("sutures", "peripheral_of_others")
 
 
