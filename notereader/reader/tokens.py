@@ -117,6 +117,10 @@ _FEWEST_BOXED = 6
 # 'Zone: [2]   Core suture: [3-0 looped]': answers in brackets behind their labels; a letter or a cross is only a tick.
 _ANSWERED = re.compile(r"(?<=:) {0,3}\[ ?(?:[0-9]|[A-Za-z0-9][^\[\]\n]{1,78}) ?\]|(?<=\w) {1,2}\[ ?[0-9]{1,3} ?\]")
 _FEWEST_ANSWERED = 4
+# 'A2: intact _x_  vented ___  repaired ___': short lines drawn behind the options of a row are its boxes.
+_LINE_BOX = re.compile(r"(?<=[A-Za-z0-9%)])( {1,3})(_{1,2}[xX]_{1,2}|_{2,4})(?=[ ,;.]|$)(?! *(?:mm|cm|%|weeks|days))")
+_ASKS_FIGURES = re.compile(r"\b(?:wrist|mp|mcp|mcpj|mpj|ip|ipj|pip|dip|zone|size|date|time) +_", re.IGNORECASE)
+_FEWEST_LINES = 2
 # Answers that say nothing without what was asked.
 _BARE_ANSWERS = frozenset(["none", "nil", "no", "yes", "n", "y"])
 
@@ -147,7 +151,7 @@ def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
     work = with_lost_letters(text.translate(_SAME_LENGTH))
     if "_" in work:
-        work = _JOINING.sub(" ", work)
+        work = _boxed_lines(_JOINING.sub(" ", work))
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:
@@ -189,6 +193,26 @@ def _unboxed(box: re.Match[str]) -> str:
     """Return 'zone : IIB  ' for 'zone [ IIB ]': a label and its answer, at the same places."""
     whole = box.group()
     return f"{box.group(1)}:{box.group(2)}".ljust(len(whole))
+
+
+def _boxed_lines(text: str) -> str:
+    """Return a text with brackets for the lines drawn behind options, at their places."""
+    return "\n".join(_LINE_BOX.sub(_box, row) if _asks_by_lines(row) else row for row in text.split("\n"))
+
+
+def _asks_by_lines(row: str) -> bool:
+    """Tell whether lines are the boxes of a row: beside other boxes, or behind 'wrist', an empty one asks for words."""
+    drawn = [found.group(2) for found in _LINE_BOX.finditer(row)]
+    if len(drawn) < _FEWEST_LINES:
+        return False
+    ticked = any(line.strip("_") for line in drawn)
+    return ticked or ("[" not in row and "(" not in row and not _ASKS_FIGURES.search(row))
+
+
+def _box(line: re.Match[str]) -> str:
+    drawn = line.group(2)
+    box = f"[{drawn.strip('_')}]" if drawn.strip("_") else ("[ ]" if len(drawn) > len("[]") else "[]")
+    return line.group(1) + box.ljust(len(drawn))
 
 
 def _unled(line: re.Match[str]) -> str:
