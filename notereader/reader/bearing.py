@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.answered_totals import settle_totals
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.counted_fingers import count_fingers
 from notereader.reader.digits import settle_digits
@@ -32,6 +33,7 @@ _LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
+    settle_totals(page)
     settle_shared_nouns(page)
     settle_slips(page)
     settle_digits(page)

@@ -1,0 +1,39 @@
+"""Lines that answer how far something was cut with a bare 'total': 'FCU ...... total' over 'FDS D3 ...... intact'."""
+
+from bisect import insort
+
+from notereader.reader.page import Break, Mention, Page, Sentence, within
+
+_TOTAL = frozenset(["total", "tot"])
+_NAMES = frozenset(["tendon", "structure", "sided", "anynerve", "anyartery"])
+_JOINS = frozenset([",", "and", "+", "&", "/", "-", "of", "the", "to"])
+_FEWEST = 2  # lines that answer so
+
+
+def settle_totals(page: Page) -> None:
+    """Take a bare 'total' for a complete cut in lines that name a tendon, a nerve or a vessel and say no more."""
+    found: list[Mention] = []
+    for sentence in page.sentences:
+        k = _answer(page, sentence)
+        if k is not None:
+            found.append(Mention("extent", "complete", k, k + 1))
+    if len(found) >= _FEWEST:
+        for mention in found:
+            insort(page.mentions, mention, key=lambda m: (m.i, m.j))
+
+
+def _answer(page: Page, sentence: Sentence) -> int | None:
+    """Return the word that answers a line's name, or None."""
+    words, first = page.words, sentence.i
+    if page.breaks[first] < Break.LINE or _TOTAL.isdisjoint(words[first : sentence.j]):
+        return None
+    k = next(k for k in range(first, sentence.j) if words[k] in _TOTAL)
+    led = k > first and (words[k - 1].startswith("..") or words[k - 1] == ":" or page.breaks[k] >= Break.COLUMN)
+    closed = k + 1 >= sentence.j or words[k + 1] in (",", ";", ".", "(")
+    if not led or not closed:
+        return None
+    named = [m for m in within(page.mentions, first, k) if m.kind in _NAMES or m.kind == "digit"]
+    covered = {n for m in named for n in range(m.i, m.j)}
+    rest = [w for n, w in enumerate(words[first:k], first) if n not in covered and w not in _JOINS]
+    only_named = all(w.startswith("..") or w == ":" for w in rest)
+    return k if only_named and any(m.kind in _NAMES for m in named) else None
