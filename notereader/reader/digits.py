@@ -494,8 +494,33 @@ def _ordinal_again(page: Page, mention: Mention) -> bool:
     if not any(words[m.i] in _ORDINALS or words[m.j - 1] in _BY_RANK for m in called):
         return False
     led = words[max(0, mention.i - 2) : mention.i]
-    heads = words[mention.j : mention.j + 1] == [":"]
+    heads = words[mention.j : mention.j + 1] == [":"] or _told_by_rank(page, mention)
     return heads or (led[-1:] == ["the"] and (led[0] in _SPOKEN_OF or words[mention.i] not in ("second", "third")))
+
+
+def _told_by_rank(page: Page, mention: Mention) -> bool:
+    """'5th A2 repaired', 'UDN 5th cut', 'FDS: 4th intact / 5th transected': a rank beside what is told of it."""
+    if page.words[mention.i] in ("second", "third"):
+        return False  # 'at the second A2 was seen'
+    behind = {m.kind for m in within(page.mentions, mention.j, mention.j + 1) if m.i == mention.j}
+    before = {m.kind for m in within(page.mentions, mention.i - 3, mention.i) if m.j == mention.i}
+    parted = page.words[mention.i - 1] in (":", "/", ";")
+    if _bracketed_ranks(page, mention):
+        return True
+    return "pulley" in behind or bool(before & {"sided", "anynerve"}) or (parted and "extent" in behind)
+
+
+def _bracketed_ranks(page: Page, mention: Mention) -> bool:
+    """'Zone: II (4th and 5th)': brackets that hold nothing but ranks."""
+    i, j, words = mention.i, mention.j, page.words
+    while i > 0 and words[i - 1] in _RANKS:
+        i -= 1
+    while j < len(words) and words[j] in _RANKS:
+        j += 1
+    return words[i - 1 : i] == ["("] and words[j : j + 1] == [")"]
+
+
+_RANKS = _ORDINALS | {"and", ",", "&", "+", "/"}
 
 
 def _ordinal_title(page: Page, mention: Mention) -> bool:

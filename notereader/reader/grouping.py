@@ -380,6 +380,8 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
     ):
         group.every = True  # 'FDP of both'
+    if pairs and not digits and len(run) == 1 and _both_behind(page, run[0].j):
+        group.every = True
     if (
         not pairs
         and digits == ("thumb",)
@@ -397,6 +399,12 @@ def _all_behind(page: Page, run: list[Mention]) -> bool:
     after = [w for w in page.words[run[-1].j : run[-1].j + 3] if w not in ("were", "are")]
     plural = len(run) == 1 and page.words[run[0].j - 1] in _PLURAL_TENDONS
     return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["three"], ["of"])
+
+
+def _both_behind(page: Page, j: int) -> bool:
+    """'FDP both - Adelaide', 'FDP (both): 4-0', 'FDP both 6-0': of both fingers."""
+    after = [w for w in page.words[j : j + 4] if w not in ("(", ")")]
+    return after[:1] == ["both"] and (after[1:2] in (["-"], [":"]) or "".join(after[1:2])[:1].isdecimal())
 
 
 def _row_of_all(page: Page, run: list[Mention]) -> bool:

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import Group, Target
+from notereader.reader.page import Break
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -50,19 +51,35 @@ def moved_together(desk: Desk, scene: Scene) -> list[Target]:
     Only what went well: of which finger a gap was, such a sentence does not tell.
     """
     results = scene.of("gap", "glide")
-    if not results or any(m.value not in _WENT_WELL for m in results) or not _WHICH.isdisjoint(scene.said):
+    form = _only_answer(desk, scene)
+    went_well = form or all(m.value in _WENT_WELL for m in results)
+    if not results or not went_well or not _WHICH.isdisjoint(scene.said - (_NOUGHT if form else frozenset())):
         return []  # the words that say of which are read elsewhere
     sites = any(a in _OF_REPAIR and b in _PLURAL_SITES for a, b in pairwise(_said(scene)))
     if any(not _is_sites(scene, g) for g in scene.setting.groups) or len({t.digit for t in scene.setting.focus}) > 1:
         return []
-    if not sites and (_of_one(_said(scene)) or not (_moves_fingers(scene) or _moves_wrist(scene))):
+    if not (sites or form) and (_of_one(_said(scene)) or not (_moves_fingers(scene) or _moves_wrist(scene))):
         return []
     sewn = [t for t in desk.sewn() if _told_before(desk, scene, t) and not _went_wrong(desk, t)]
-    if not sites:
+    if not (sites or form):
         sewn = [t for t in sewn if t.digit]
-    if not sites and not _moves_fingers(scene):
+    if not (sites or form) and not _moves_fingers(scene):
         sewn = [t for t in sewn if _sewn_here(desk, scene, t)]
     return sewn if len({t.digit for t in sewn}) > 1 else []
+
+
+def _only_answer(desk: Desk, scene: Scene) -> bool:
+    """'Gapping: none' on a form that asks it once, for all there was to repair."""
+    words = _said(scene)
+    answered = words[:1] != [] and words[0] in _ASKED and words[1:2] == [":"] and words[2:3] != []
+    if not answered or words[2] not in _NOUGHT or words.count(":") > 1:
+        return False
+    asked = [s for s in desk.having("gap") if _said(s)[:1] == words[:1] and _said(s)[1:2] == [":"]]
+    return len(asked) == 1 and scene.page.breaks[scene.sentence.i] >= Break.LINE
+
+
+_NOUGHT = frozenset(["none", "nil", "no", "0"])
+_ASKED = frozenset(["gap", "gaps", "gapping"])
 
 
 def _moves_fingers(scene: Scene) -> bool:
