@@ -8,7 +8,7 @@ from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
-from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -249,7 +249,7 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     alone = _only_one_named(desk, scene, mention) if group is None else []
     if alone:
         return alone
-    return _in_focus(desk, scene, digits, mention, group is not None)
+    return of_those_cut_through(desk, scene, _in_focus(desk, scene, digits, mention, group is not None))
 
 
 def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:

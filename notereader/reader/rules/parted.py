@@ -35,3 +35,22 @@ def of_the_parted(desk: Desk, scene: Scene, targets: list[Target]) -> list[Targe
             partly = {t for t in meant if desk.extents.get(t) == "partial" and t.digit not in named}
             targets = [t for t in targets if t not in partly]
     return targets
+
+
+def of_those_cut_through(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+    """'FDP of both fingers severed. FDS of the ring cut a quarter way across. The ends were crushed.'
+
+    What was cut in part has no ends: those that its paragraph or the one above told to be cut through are meant.
+    """
+    named = scene.setting.groups or scene.sentence.prefix or not _LABELS.isdisjoint(scene.said)
+    if named or _PLURAL_ENDS.isdisjoint(scene.said) or len(targets) != 1 or desk.extents.get(targets[0]) != "partial":
+        return targets
+    told = [f for f in desk.findings if f.field == "extent" and f.value == "complete" and f.order < scene.sentence.i]
+    blocks = (scene.sentence.block, scene.sentence.block - 1)
+    here = [f for f in told if desk.scene_at(f.order).sentence.block in blocks and f.group == "repairs"]
+    through = [Target(*f.entry) for f in here]
+    return list(dict.fromkeys(t for t in through if desk.extents.get(t) == "complete")) or targets
+
+
+_LABELS = frozenset([":", "[", "]"])
+_PLURAL_ENDS = frozenset(["ends", "stumps"])

@@ -1,0 +1,31 @@
+"""'The ends' behind words on a tendon cut in part are those of the tendons cut through before it."""
+
+import pytest
+from reader_sentences import each
+
+CUT = "FDP of the ring and small fingers cut through. The FDS of the middle was cut by 25%. "
+
+
+@pytest.mark.parametrize(("words", "value"), [("The ends were ragged.", "ragged"), ("The stumps were clean.", "clean")])
+def test_ends_behind_a_partial_cut(words: str, value: str) -> None:
+    assert each(CUT + words, "ends") == {"ring FDP": value, "small FDP": value}
+
+
+def test_trimmed_in_the_next_paragraph() -> None:
+    words = CUT + "\n\nThe ends were trimmed by 3 mm on each side."
+    assert each(words, "trimmed_mm") == {"ring FDP": 3, "small FDP": 3}
+
+
+def test_ends_of_a_tendon_by_name() -> None:
+    words = CUT + "The ends of the small FDP were ragged."
+    assert each(words, "ends") == {"small FDP": "ragged"}
+
+
+def test_ends_of_the_one_cut_in_part_alone() -> None:
+    words = "The FDP of the ring was cut by 80% and repaired. The ends were clean."
+    assert not each(words, "ends").keys() - {"ring FDP"}
+
+
+def test_labels_keep_their_own() -> None:
+    words = "FDP ring: cut 100%, ends: ragged\nFDP small: cut 75%, ends: clean\n"
+    assert each(words, "ends").get("ring FDP") == "ragged"
