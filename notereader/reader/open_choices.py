@@ -7,6 +7,7 @@ choice itself is set aside.
 from itertools import pairwise
 
 from notereader.reader.measures import count_of
+from notereader.reader.options import mark_options
 from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
@@ -33,9 +34,12 @@ Span = tuple[int, int]
 
 def mark_open_choices(page: Page, sentence: Sentence) -> None:
     """Set aside the choices of a sentence that were left open."""
+    stretches = _fields(page, sentence)
+    for first, last in stretches:
+        mark_options(page, first, last)
     if _SIGNS.isdisjoint(sentence.said):
         return
-    for first, last in _fields(page, sentence):
+    for first, last in stretches:
         _mark_to_choose(page, first, last)
         if not _MARKS.isdisjoint(page.words[first:last]):
             _mark_field(page, first, last)

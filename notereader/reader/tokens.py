@@ -121,6 +121,9 @@ _FEWEST_ANSWERED = 4
 _LINE_BOX = re.compile(r"(?<=[A-Za-z0-9%)])( {1,3})(_{1,2}[xX]_{1,2}|_{2,4})(?=[ ,;.]|$)(?! *(?:mm|cm|%|weeks|days))")
 _ASKS_FIGURES = re.compile(r"\b(?:wrist|mp|mcp|mcpj|mpj|ip|ipj|pip|dip|zone|size|date|time) +_", re.IGNORECASE)
 _FEWEST_LINES = 2
+# 'A2: intact .....  vented .....': so are dots, where a row ends in them; elsewhere dots lead up to an answer.
+_DOT_BOX = re.compile(r"(?<=[A-Za-z0-9%)]) \.{3,}(?= |$)")
+_ENDS_IN_DOTS = re.compile(r"[a-z0-9)] \.{3,}$")
 # Answers that say nothing without what was asked.
 _BARE_ANSWERS = frozenset(["none", "nil", "no", "yes", "n", "y"])
 
@@ -155,6 +158,7 @@ def without_noise(text: str) -> str:
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:
+        work = _boxed_dots(work)
         work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _CHOSEN.sub(_chosen, work)
@@ -198,6 +202,19 @@ def _unboxed(box: re.Match[str]) -> str:
 def _boxed_lines(text: str) -> str:
     """Return a text with brackets for the lines drawn behind options, at their places."""
     return "\n".join(_LINE_BOX.sub(_box, row) if _asks_by_lines(row) else row for row in text.split("\n"))
+
+
+def _boxed_dots(text: str) -> str:
+    """Return a text with brackets for the dots behind options, at their places."""
+    return "\n".join(_DOT_BOX.sub(_dotted, row) if _asks_by_dots(row) else row for row in text.split("\n"))
+
+
+def _asks_by_dots(row: str) -> bool:
+    return _ENDS_IN_DOTS.search(row) is not None and len(_DOT_BOX.findall(row)) >= _FEWEST_LINES
+
+
+def _dotted(dots: re.Match[str]) -> str:
+    return " [ ]".ljust(len(dots.group()))
 
 
 def _asks_by_lines(row: str) -> bool:
