@@ -110,7 +110,7 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
         free = not _glued(page, at) or _cut_through(page, m, at) or _own_statement(page, m, at)
         return free and not _tied(page, k) and not _is_object(page, m, at)
     if m is not None and m.kind == "endword":
-        return page.words[m.j] in _WERE and page.words[k - 1] not in _GLUE
+        return not _WERE.isdisjoint(page.words[m.j : m.j + 1]) and page.words[k - 1] not in _GLUE
     if word == "then" and before == "and":
         behind = within(page.mentions, k, k + 9)
         return page.words[k - 2] != "," and any((m.kind, m.value) in _AROUND for m in behind)

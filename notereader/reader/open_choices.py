@@ -7,7 +7,7 @@ choice itself is set aside.
 from itertools import pairwise
 
 from notereader.reader.measures import count_of
-from notereader.reader.options import mark_options
+from notereader.reader.options import mark_asked, mark_options
 from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
@@ -34,6 +34,7 @@ Span = tuple[int, int]
 
 def mark_open_choices(page: Page, sentence: Sentence) -> None:
     """Set aside the choices of a sentence that were left open."""
+    mark_asked(page, sentence)
     stretches = _fields(page, sentence)
     for first, last in stretches:
         mark_options(page, first, last)

@@ -38,9 +38,12 @@ def turns_to_finger(page: Page, first: int, k: int) -> bool:
     named = [m.value for m in within(page.mentions, first, k) if m.kind == "digit"]
     if not named or named[-1] == finger.value:
         return False
-    if words[k] in ("then", "now", "next") or words[k - 1] == "," == words[finger.j]:
+    behind_it = words[finger.j : finger.j + 1]
+    if words[k] in ("then", "now", "next") or (words[k - 1] == "," and behind_it == [","]):
         return True
-    if any(m.j == k and m.kind in _NAMES for m in within(page.mentions, k - _NEAR, k)) or words[finger.j] in _HAS:
+    if any(m.j == k and m.kind in _NAMES for m in within(page.mentions, k - _NEAR, k)) or not _HAS.isdisjoint(
+        behind_it
+    ):
         return False  # 'the severed ulnar slip in the middle finger was resected'
     behind = within(page.mentions, finger.j, finger.j + _NAMED)
     return any(m.kind in ("tendon", "extent") and m.i - finger.j <= _BOTH_THE for m in behind)

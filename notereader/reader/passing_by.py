@@ -66,7 +66,7 @@ def _of_a_web(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
         return False
     before = page.words[max(0, digits[0].i - _NEAR) : digits[0].i]
     between = "between" in before and "common" in sentence.said  # 'the common digital nerve between ring and small'
-    return page.words[digits[-1].j] in _WEBS or not _WEBS.isdisjoint(before) or between
+    return not _WEBS.isdisjoint(page.words[digits[-1].j : digits[-1].j + 1]) or not _WEBS.isdisjoint(before) or between
 
 
 _WEBS = frozenset(["web", "webspace", "web-space", "cleft", "interspace", "webs"])
