@@ -7,6 +7,8 @@ from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _RECORDED = word_list("unrecorded", "recorded")
+_UNTOLD = word_list("unrecorded", "untold")
+_UNTOLD_OF = word_list("unrecorded", "untold_of")
 _BETWEEN = word_list("unrecorded", "between")
 _STOPS = word_list("unrecorded", "stops")
 _FINDINGS = word_list("unrecorded", "findings")
@@ -17,6 +19,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
 
     'The A2 is not mentioned. It was intact' and 'Not recorded above: the repair caught' lead up to a finding.
     """
+    if not _UNTOLD.isdisjoint(sentence.said):
+        _mark_untold(page, sentence)
     if _RECORDED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
@@ -24,6 +28,13 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
             i, j = _start(page, sentence, k), _end(page, sentence, k)
             if any(m.kind in _FINDINGS for m in within(page.mentions, i, k)):
                 page.mark(i, j, "unfilled")
+
+
+def _mark_untold(page: Page, sentence: Sentence) -> None:
+    """'No comment on the gap', 'no mention is made of A2': up to the next stop."""
+    for k in range(sentence.i, sentence.j - 2):
+        if page.words[k] == "no" and page.words[k + 1] in _UNTOLD and page.words[k + 2] in _UNTOLD_OF:
+            page.mark(k, _end(page, sentence, k), "unfilled")
 
 
 def _leads_to_recorded(page: Page, k: int, end: int) -> bool:

@@ -164,6 +164,8 @@ def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
     """'There should be no gap and it ought to glide freely', 'A2 should have been kept'."""
     words = page.words
     end = _end(page, k, sentence.j)
+    if words[k - 1] == "as":
+        return  # 'as was to be expected'
     if words[k - 1] in ("it", "i", "we") and not _REMARKS.isdisjoint(words[k : k + 4]):
         return
     meant = not _MEANT.isdisjoint(words[k : k + 5])

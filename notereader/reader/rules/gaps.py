@@ -182,6 +182,8 @@ def gap(desk: Desk, scene: Scene) -> None:
         ]
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
+        if value == "none" and any(q.low == 0 and q.high and q.i - mention.j <= 1 for q in widths):
+            value = "seen"  # 'Gap 0-1 mm'
         denied = value == "none" and (
             word.startswith("gap") or scene.next_word(mention.j) in ("neither", "none") or _none_did(scene, mention)
         )
@@ -358,7 +360,10 @@ _VANISHED = [["gone"], ["disappeared"], ["vanished"], ["closed"]]
 def _drawn_together(scene: Scene, mention: Mention) -> bool:
     """'The gap was closed by flexing the wrist': the ends were brought together to be sewn."""
     after = [w for w in scene.words(mention.j, mention.j + 8) if w not in _BEING]
-    return after[:1] == ["closed"] and after[1:2] in (["by"], ["with"]) and not _BY_SEWING & set(after[2:])
+    return after[:1] == ["closed"] and after[1:2] in _BY_MOVING and not _BY_SEWING & set(after[2:])
+
+
+_BY_MOVING = (["by"], ["with"], ["when"], ["on"], ["as"])
 
 
 def _opening_of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:

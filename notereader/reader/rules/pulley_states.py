@@ -12,6 +12,8 @@ DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repai
 OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
 _DIVIDING = word_list("pulleys", "dividing")
 _UNSURE = word_list("pulleys", "unsure")
+_AT_FIRST = (["at", "first"], ["to", "begin"], ["to", "start"])
+_AT_THE_START = (["at", "the", "start"], ["at", "the", "outset"], ["at", "the", "beginning"])
 _DOUBTFUL = word_list("pulleys", "doubtful")
 _IMAGING = word_list("pulleys", "imaging")
 _CARERS = word_list("pulleys", "carers")
@@ -274,6 +276,14 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None
     if before[-2:] == ["to", "be"]:
         return None  # 'A2, to be preserved at all costs, went'
+    behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))
+    if (
+        before[-1:] == ["initially"]
+        or behind[:1] == ["initially"]
+        or behind[:2] in _AT_FIRST
+        or behind in _AT_THE_START
+    ):
+        return None  # 'A2 was intact at the start': what it came to is not told
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):
