@@ -7,6 +7,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 
+from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
@@ -172,7 +173,7 @@ def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
     begin = k
     while meant and begin > sentence.i and words[begin - 1] not in _BOUNDS:
         begin -= 1
-    if _within_kinds(page, begin, end):
+    if _within_kinds(page, begin, end) or any(count_of(word) for word in words[k + 2 : k + 5]):
         page.mark(begin, end, "plan")
 
 

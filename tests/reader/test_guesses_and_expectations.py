@@ -38,8 +38,40 @@ def test_a_range_from_nought_is_a_gap() -> None:
     [
         ("As was to be expected, no gap was seen.", "gap", "none"),
         ("It was probably a clean knife; four strands were placed.", "strands", 4),
-        ("No gap, and no comment from the student.", "gap", "none"),
+        ("No gap was seen; no comment was made on the tension.", "gap", "none"),
     ],
 )
 def test_what_is_told_beside_such_words_stays(words: str, field: str, value: object) -> None:
     assert told(HEAD + words, field)["index FDP"] == {field: value}
+
+
+CORE = "Left index finger. FDP cut, repaired with four strands. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "An epitendinous suture could be added later.",
+        "Epitendinous suture started but not finished.",
+        "Ends clean after trimming.",
+        "Purchase should be 10 mm.",
+        "It glided freely before the last stitch.",
+        "It ran freely up to A4, where it stopped.",
+        "The other tendons glided freely.",
+        "It almost glided freely.",
+        "The needle glided freely.",
+    ],
+)
+def test_what_promises_less_than_it_seems(words: str) -> None:
+    facts = told(CORE + words)["index FDP"]
+    assert set(facts) == {"treatment", "strands"}
+
+
+def test_a_length_with_an_upper_end_only() -> None:
+    facts = told(CORE + "Purchase not more than 7 mm.", "purchase_mm")
+    assert facts == {"index FDP": {"purchase_mm": (None, 7.0)}}
+
+
+@pytest.mark.parametrize("words", ["It had been repaired once before.", "The FDP had been sutured once before."])
+def test_an_earlier_repair_is_not_this_one(words: str) -> None:
+    assert told(f"Left index finger. FDP cut. {words}", "treatment") == {}

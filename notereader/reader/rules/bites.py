@@ -223,6 +223,8 @@ _DEEP = {"FDP", "FPL"}  # of the index and thumb together
 def _interval(scene: Scene, q: Quantity) -> Interval:
     before = scene.words(max(scene.sentence.i, q.i - 3), q.i)
     more = "than" in before and not {"more", "less", "fewer"}.isdisjoint(before)
+    if more and {"no", "not", "less", "fewer"} & set(before) and "more" in before:
+        return Interval(low=None, high=q.high)  # 'not more than 7 mm'
     if "least" in before or more or "minimum" in before:
         return Interval(low=q.low, high=None)
     after = scene.words(q.j, min(q.j + 3, scene.sentence.j))

@@ -178,8 +178,14 @@ def _as_found(scene: Scene, mention: Mention, told: list[Mention]) -> bool:
 
 
 def _after_trimming(scene: Scene, mention: Mention) -> bool:
+    behind = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
+    if behind[:1] in (["after"], ["following"], ["once"]) and not _TRIMMING.isdisjoint(behind):
+        return True  # 'Ends clean after trimming'
     trims = [m for m in scene.of("restored", "deed") if m.value == "trimmed" and m.j <= mention.i]
     return any(set(scene.words(t.j, mention.i)) & {"to", "until", "back", "for"} for t in trims)
+
+
+_TRIMMING = frozenset(["trimming", "debridement", "freshening", "resection", "refreshing", "trimmed", "freshened"])
 
 
 def _of_tendon(scene: Scene, mention: Mention) -> bool:

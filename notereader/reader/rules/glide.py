@@ -161,14 +161,38 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
         behind = scene.words(mention.j, min(mention.j + 4, scene.sentence.j))
         if value == "free" and "not" in behind and not _REACHED.isdisjoint(behind):
             value = "restricted"  # 'smooth glide was not achieved'
-        if value == "free" and scene.next_word(mention.j) == "until":
-            continue  # 'it ran freely until the finger was straight, then it caught'
+        if value == "free" and (scene.next_word(mention.j) == "until" or behind[:2] in _SO_FAR):
+            continue  # 'it ran freely until the finger was straight, then it caught', 'freely up to A4'
+        if value == "free" and (lead[-1:] in _NEARLY or _before_a_stitch(behind) or _of_the_others(scene, mention)):
+            continue
         if value == "free" and _but_for_a_place(scene, mention):
             continue
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
             end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
             found.append(_Event(mention.i, mention.j, value, end))
     return found
+
+
+_SO_FAR = (["up", "to"], ["as", "far"], ["only", "to"])
+_NEARLY = (["almost"], ["nearly"])
+
+
+def _before_a_stitch(behind: list[str]) -> bool:
+    """'It glided freely before the last stitch': not what it did in the end."""
+    return behind[:2] == ["before", "the"] and not _STITCHES.isdisjoint(behind[2:])
+
+
+_STITCHES = frozenset(["last", "epitendinous", "peripheral", "core", "suture", "stitch", "stitches", "sutures"])
+
+
+def _of_the_others(scene: Scene, mention: Mention) -> bool:
+    """'The other tendons glided freely': not the one that was spoken of."""
+    first = scene.part(mention.i)[0]
+    return scene.words(first, mention.i) in (
+        ["the", "other", "tendons"],
+        ["other", "tendons"],
+        ["all", "other", "tendons"],
+    )
 
 
 def _none_behind(scene: Scene, mention: Mention) -> bool:

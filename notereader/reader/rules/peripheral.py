@@ -65,7 +65,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
-        if scene.words(spot.j, spot.j + 2) in _NOT_TOLD:
+        if scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not _peripheral_negated(scene, spot):
             continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
         if _removed_again(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
@@ -107,7 +107,9 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
 
 _NOT_TOLD = (
     *(["would", word] for word in ("have", "be", "only")),
-    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin")),
+    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable")),
+    *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
+    *([verb, "but"] for verb in ("started", "begun", "attempted")),
 )
 
 
@@ -120,7 +122,8 @@ def _instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:
 def _removed_again(scene: Scene, spot: Anchor) -> bool:
     """'The epitendinous suture broke and was removed': none is left in, unless a new one is told of."""
     behind = scene.words(spot.j, scene.sentence.j)
-    broke = behind[:1] != [] and behind[0] in _BROKE and behind[1:4] in _AND_REMOVED
+    behind = behind[behind[:1] == ["thread"] :]
+    broke = behind[:1] != [] and behind[0] in _BROKE and (behind[1:4] in _AND_REMOVED or behind[1:] in ([], ["."]))
     return broke and _NEW_ONE.isdisjoint(behind)
 
 
