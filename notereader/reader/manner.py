@@ -99,8 +99,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if group.digits and not group.tendons and group.j < sentence.j and page.words[group.j] == "check":
         group.reference = True  # 'FDP of the ring back to bone + middle check'
     if before[-1:] and (
-        before[-1] in ("except", "excepting", "save")
-        or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"])
+        before[-1] in ("except", "excepting", "save", "excluding")
+        or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"], ["save", "for"], ["but", "for"])
     ):
         group.excepted = True
     if before[-1:] == ["not"] and group.tendons and "," in page.words[max(sentence.i, group.i - 4) : group.i]:
@@ -113,6 +113,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     all_of_them = not _EVERY.isdisjoint(page.words[sentence.i : group.i])
     if before[-1:] == ["but"] and group.digits and all_of_them and _alone_behind(page, group, sentence):
         group.excepted = True  # 'Each got an epitendinous 6-0 nylon but the middle.'
+    if before[-1:] == ["but"] and group.digits and all_of_them and _verb_behind(page, group, sentence):
+        group.excepted = True  # 'All ends but the middle were clean', not 'All were clean but the middle was torn'
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
@@ -121,6 +123,17 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _verb_behind(page: Page, group: Group, sentence: Sentence) -> bool:
+    """Tell whether the first verb of a sentence stands right behind a group."""
+    ahead, behind = page.words[sentence.i : group.i], page.words[group.j : group.j + 1]
+    return not _FIRST_VERBS.isdisjoint(behind) and _FIRST_VERBS.isdisjoint(ahead)
+
+
+_FIRST_VERBS = frozenset(
+    ["was", "were", "is", "are", "had", "got", "showed", "received", "glided", "ran", "took", "have"]
+)
 
 
 def _reached_only(page: Page, group: Group, sentence: Sentence) -> bool:

@@ -25,7 +25,8 @@ def mark_options(page: Page, first: int, last: int) -> None:
     for kind in _KINDS if not boxed and len(named) >= _FEW else ():
         told = [m for m in named if m.kind == kind]
         for run in _runs(page, told):
-            if _excludes(page, run) and _ends_there(page, run[-1].j, last):
+            labelled = run[0].i > first  # not 'Cut    intact'
+            if labelled and _excludes(page, run) and _ends_there(page, run[-1].j, last):
                 page.mark(run[0].i, run[-1].j, "unticked")
     _mark_pairs(page, first, last)
     _mark_counts(page, first, last)

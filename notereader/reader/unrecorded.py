@@ -21,6 +21,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
     """
     if not _UNTOLD.isdisjoint(sentence.said):
         _mark_untold(page, sentence)
+    if "not" in sentence.said and not _ALL.isdisjoint(sentence.said):
+        _mark_not_all(page, sentence)
     if _RECORDED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
@@ -35,6 +37,17 @@ def _mark_untold(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j - 2):
         if page.words[k] == "no" and page.words[k + 1] in _UNTOLD and page.words[k + 2] in _UNTOLD_OF:
             page.mark(k, _end(page, sentence, k), "unfilled")
+
+
+def _mark_not_all(page: Page, sentence: Sentence) -> None:
+    """'Not both A2 pulleys were intact', 'Not all repairs glided freely': which of them were is not told."""
+    for k in range(sentence.i, sentence.j - 1):
+        opens = k == sentence.i or page.words[k - 1] in _STOPS
+        if opens and page.words[k] == "not" and page.words[k + 1] in _ALL:
+            page.mark(k, _end(page, sentence, k), "unfilled")
+
+
+_ALL = frozenset(["all", "both", "every", "each"])
 
 
 def _leads_to_recorded(page: Page, k: int, end: int) -> bool:

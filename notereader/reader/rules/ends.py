@@ -50,8 +50,11 @@ def ends(desk: Desk, scene: Scene) -> None:
     for mention in kept:
         targets = named_so_far(desk, scene, deep_of_column(scene, end_owners(desk, scene, mention)), collective=True)
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
+    left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
     for mention, targets in laid:
         for target in targets:
+            if len(targets) > 1 and target.digit in left_out:
+                continue  # 'All ends but the middle were clean'
             known = len(desk.findings)
             if len(targets) > 1 and "stumps" in scene.said and desk.extents.get(target) == "partial":
                 continue  # 'All the stumps were smooth': what was cut in part has none
