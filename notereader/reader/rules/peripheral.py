@@ -124,7 +124,12 @@ def _removed_again(scene: Scene, spot: Anchor) -> bool:
     behind = scene.words(spot.j, scene.sentence.j)
     behind = behind[behind[:1] == ["thread"] :]
     broke = behind[:1] != [] and behind[0] in _BROKE and (behind[1:4] in _AND_REMOVED or behind[1:] in ([], ["."]))
-    return broke and _NEW_ONE.isdisjoint(behind)
+    undone = behind[:1] == ["was"] and (tuple(behind[1:3]) in _TAKEN_OUT or behind[1:2] in (["undone"], ["unpicked"]))
+    return (broke or undone) and _NEW_ONE.isdisjoint(w for k, w in enumerate(behind) if w != "again" or k > _UNDONE_IN)
+
+
+_TAKEN_OUT = frozenset([("cut", "out"), ("taken", "out"), ("taken", "down"), ("removed", "again"), ("pulled", "out")])
+_UNDONE_IN = 3  # words: 'was cut out again'
 
 
 _BROKE = frozenset(["broke", "snapped", "tore", "bunched", "pulled"])

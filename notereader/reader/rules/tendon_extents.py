@@ -299,6 +299,20 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
 _SOMEWHERE = frozenset(["proximally", "distally"])
 
 
+def _of_a_part(scene: Scene, mention: Mention) -> bool:
+    """'Most of the FDS intact', 'FDS function intact', 'FDS thought intact by the casualty officer'."""
+    if scene.word_before(mention.i) in _NOT_ITSELF:
+        return True
+    group = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
+    lead = [] if group is None else [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w != "the"]
+    return lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PARTS
+
+
+_NOT_ITSELF = frozenset(["function", "thought", "believed", "reported", "supposedly", "allegedly", "sensation"])
+_PARTS = frozenset(["most", "part", "half", "much", "rest", "some", "remainder", "bulk"])
+_AT_FIRST = (["at", "first"], ["to", "begin"], ["on", "first"])
+
+
 def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
@@ -310,6 +324,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         for m in scene.of("hurt", "nervestate")
         if m.j in (mention.i, mention.i - (scene.word_before(mention.i) == ","))
     ]
+    if _of_a_part(scene, mention) or scene.words(mention.j, mention.j + 3)[:2] in _AT_FIRST:
+        return False
     if word == "whole" and cut:
         return False  # 'cut, whole': cut across the whole of its width
     lead = scene.words(max(scene.sentence.i, scene.part(mention.i)[0] - 5), mention.i)
