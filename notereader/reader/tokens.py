@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from notereader.reader.lost_letters import with_lost_letters
+from notereader.reader.misheard import hear_numbers
 from notereader.reader.page import Break, Page
 
 _D = "[0-9OolI]"
@@ -304,6 +305,7 @@ class NoteTokenizer:
         """Return the Doc of a note text."""
         page = Page(text)
         self._fill(page, without_noise(text))
+        hear_numbers(page.words)
         doc = Doc(self.vocab, words=page.words)
         doc.user_data["page"] = page
         return doc
