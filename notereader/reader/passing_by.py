@@ -62,6 +62,8 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
 def _of_a_web(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
     """'The common digital nerve to the ring-small web was cut', 'in the cleft between ring and small finger'."""
     digits = [m for m in mentions if m.kind == "digit"]
+    if len(digits) == 1 and not _WEBS.isdisjoint(page.words[digits[0].j : digits[0].j + 1]):
+        return True  # 'The thumb web was free'
     if len({m.value for m in digits}) != _SIDES_OF_A_WEB or digits[-1].j - digits[0].i > _SHORT:
         return False
     before = page.words[max(0, digits[0].i - _NEAR) : digits[0].i]

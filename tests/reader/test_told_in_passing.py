@@ -19,6 +19,16 @@ DRESSINGS = [
     "The scar was not tight.",
     "The cast was bulky.",
     "The button sat flat.",
+    "There was no gap in the list.",
+    "The tape was cut off.",
+    "His ring was cut off in the emergency room.",
+    "He had read that six strands are best.",
+    "The first case was a carpal tunnel release.",
+    "My colleague did a similar case with six strands.",
+    "Capillary refill was full and free.",
+    "The splint did not catch on the dressing.",
+    "The thumb web was free.",
+    "The traction frame was not used.",
 ]
 COUNTS = ["The count was complete.", "Haemostasis was complete.", "The operation was complete after 90 minutes."]
 JOINTS = ["The DIP joint was free.", "Extension was complete.", "The surface of the repair was smooth."]

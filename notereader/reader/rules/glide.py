@@ -163,6 +163,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             value = "restricted"  # 'smooth glide was not achieved'
         if value == "free" and (scene.next_word(mention.j) == "until" or behind[:2] in _SO_FAR):
             continue  # 'it ran freely until the finger was straight, then it caught', 'freely up to A4'
+        if value == "free" and scene.words(mention.j, mention.j + 2) in _TO_DO:
+            continue  # 'He is free to move the other fingers'
         if value == "free" and (lead[-1:] in _NEARLY or _before_a_stitch(behind) or _of_the_others(scene, mention)):
             continue
         if value == "free" and _but_for_a_place(scene, mention):
@@ -173,6 +175,7 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
     return found
 
 
+_TO_DO = (["to", "move"], ["to", "use"], ["to", "bend"], ["to", "go"], ["to", "leave"])
 _SO_FAR = (["up", "to"], ["as", "far"], ["only", "to"])
 _NEARLY = (["almost"], ["nearly"])
 
@@ -378,8 +381,8 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     for k in range(scene.sentence.i, scene.sentence.j):
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
-        if _ends_compound(scene, k):
-            continue  # 'the repair was tension-free'
+        if _ends_compound(scene, k) or scene.words(k + 1, k + 3) in _TO_DO:
+            continue  # 'the repair was tension-free', 'He is free to move the other fingers'
         before, after = scene.word_before(k), scene.next_word(k + 1)
         if before == "now":
             before = scene.word_before(k - 1)  # '-> A4 shaved back 2 mm -> now free'

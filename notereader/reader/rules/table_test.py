@@ -336,6 +336,8 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     word = scene.words(mention.i, mention.j)
     if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return False  # 'with the wrist straight all repairs were under some pull'
+    if word == ["traction"] and scene.next_word(mention.j) in ("frame", "bow", "table", "weights", "splint"):
+        return False  # 'The traction frame was not used'
     words = scene.words(scene.sentence.i, scene.sentence.j)
     text = " ".join(words)
     if not _EXAM.isdisjoint(words) or _before_repair(words) or any(p in text for p in _EXAM_PHRASES):

@@ -1,5 +1,7 @@
 """How much of each tendon was cut, or that it was not."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
 from notereader.reader.groups import DIGITS, Target
 from notereader.reader.needs import needs
@@ -32,6 +34,7 @@ from notereader.reader.rules.cut_shares import (
 )
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, avulsion, gave_way, torn_off
 from notereader.reader.rules.parted import attributive
+from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
@@ -102,6 +105,12 @@ def extents(desk: Desk, scene: Scene) -> None:
     answered_cut(desk, scene)
 
 
+def _of_jewellery(scene: Scene, mention: Mention) -> bool:
+    """'His ring was cut off in the emergency room'."""
+    before = scene.words(max(scene.sentence.i, mention.i - 4), mention.i)
+    return any(a in ("his", "her", "wedding", "a") and b in ("ring", "band", "watch") for a, b in pairwise(before))
+
+
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
@@ -117,6 +126,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         scene.words(max(scene.sentence.i, mention.i - 5), mention.i)
     ):
         return  # 'the loose fibres were cut off'
+    if word in ("cut off", "cut away") and (has_strange_subject(scene, mention.i) or _of_jewellery(scene, mention)):
+        return  # 'The tape was cut off'
     if word == "out" and scene.word_before(mention.i) == "left":
         return  # 'epitendinous left out'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
