@@ -34,9 +34,20 @@ _QUALITY = frozenset(
     ["gap", "glide", "tension", "bulk", "strandword", "stitch", "pulley", "ends", "role", "hold", "bite"]
 )
 _NOUN = 8  # words of a noun with what describes it
+_POSSIBLE = frozenset(["possible", "time", "feasible", "needed", "necessary", "required"])  # 'if possible'
 _SEEMED = frozenset(["looked", "seemed", "appeared"])
 _ASKED = (
-    _WANTED | _TARGETS | _TRIED | _STROVE | _READIED | _INTENDED | _SEEMED | _ANYBODY | _AIMS.keys() | _MODALS.keys()
+    _POSSIBLE
+    | _WANTED
+    | _TARGETS
+    | _TRIED
+    | _STROVE
+    | _READIED
+    | _INTENDED
+    | _SEEMED
+    | _ANYBODY
+    | _AIMS.keys()
+    | _MODALS.keys()
 )
 
 
@@ -58,6 +69,8 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
                 m for m in range(k, sentence.j) if words[m] in ("was", "were")
             )  # 'the ends we meant to sew were torn'
             page.mark(k, min(_end(page, k, sentence.j), next(verb, sentence.j)), "plan")
+    if sentence.section != "instructions" and not _POSSIBLE.isdisjoint(sentence.said):
+        _mark_if_possible(page, sentence)
     if not _STROVE.isdisjoint(sentence.said):
         _mark_striven(page, sentence)
     if words[sentence.i] in _ANYBODY and not _TRIES.isdisjoint(words[sentence.i + 1 : sentence.i + 4]):
@@ -175,6 +188,20 @@ def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
         begin -= 1
     if _within_kinds(page, begin, end) or any(count_of(word) for word in words[k + 2 : k + 5]):
         page.mark(begin, end, "plan")
+
+
+def _mark_if_possible(page: Page, sentence: Sentence) -> None:
+    """'Four-strand repair if possible', 'an epitendinous suture if time': up to the stop before it."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j):
+        ends = words[k + 1 : k + 2] in ([], ["."], [","], [";"]) or k + 1 >= sentence.j
+        if words[k - 1] not in ("if", "where") or words[k] not in _POSSIBLE or not ends:
+            continue
+        begin = k
+        while begin > sentence.i and words[begin - 1] not in _BOUNDS and words[begin - 1] != ",":
+            begin -= 1
+        if _within_kinds(page, begin, k):
+            page.mark(begin, k + 1, "plan")
 
 
 def _tried_again(words: Sequence[str]) -> bool:

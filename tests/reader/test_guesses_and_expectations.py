@@ -15,6 +15,9 @@ GUESSES = [
     "No mention is made of a gap or of the epitendinous suture.",
     "The gap closed when flexed.",
     "Billing: four-strand repair code.",
+    "Four-strand repair if possible.",
+    "An epitendinous suture if time.",
+    "To do: 4 strand repair, epitendinous, no gap.",
 ]
 AT_FIRST = ["A2 intact at the start.", "A2 was initially intact.", "A2 was intact to begin with."]
 
@@ -37,6 +40,7 @@ def test_a_range_from_nought_is_a_gap() -> None:
     ("words", "field", "value"),
     [
         ("As was to be expected, no gap was seen.", "gap", "none"),
+        ("Four strands were placed, and six would have been put in if needed.", "strands", 4),
         ("It was probably a clean knife; four strands were placed.", "strands", 4),
         ("No gap was seen; no comment was made on the tension.", "gap", "none"),
     ],

@@ -32,7 +32,7 @@ _OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skip
 _SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _ELSEWHERE = frozenset(["see", "refer", "cf"])  # 'Peripheral suture: see diagram'
-_NO = frozenset(["no", "none", "nil", "n", "not", "omitted"])
+_NO = frozenset(["no", "none", "nil", "n", "not", "omitted", "0"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 
