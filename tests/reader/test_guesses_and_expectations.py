@@ -1,7 +1,7 @@
 """A guess, an expectation or a thing not looked for is no finding."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import fact_of, told
 
 HEAD = "Left index finger. FDP cut, repaired. "
 GUESSES = [
@@ -19,12 +19,20 @@ GUESSES = [
     "An epitendinous suture if time.",
     "To do: 4 strand repair, epitendinous, no gap.",
 ]
+UNSURE = ["It was sewn with four strands, I think 3-0 Ethibond.", "The core was, I believe, 3-0 Ethibond."]
 AT_FIRST = ["A2 intact at the start.", "A2 was initially intact.", "A2 was intact to begin with."]
 
 
 @pytest.mark.parametrize("words", GUESSES)
 def test_a_guess_is_no_finding(words: str) -> None:
     assert told(HEAD + words, "strands", "gap", "peripheral", "size") == {}
+
+
+@pytest.mark.parametrize("words", UNSURE)
+def test_a_thread_the_writer_is_not_sure_of_has_a_reason_to_look_twice(words: str) -> None:
+    fact = fact_of(HEAD + words, "index FDP", "size")
+    assert fact.value == "3-0"
+    assert any("not sure" in reason for reason in fact.look_twice)
 
 
 @pytest.mark.parametrize("words", AT_FIRST)

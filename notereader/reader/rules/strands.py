@@ -8,6 +8,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.corrected_counts import put_right
+from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import respective, suture_owners
@@ -62,7 +63,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     if gone is not None and not counts:
         lay_the_rest(desk, scene, gone)
     for count, i, j in counts:
-        if _not_with(scene, i) or _unsure(scene, i):
+        if _not_with(scene, i) or is_guess(scene, i):
             continue
         if not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
             targets, doubts = suture_owners(desk, scene, i, j)
@@ -85,14 +86,6 @@ def _not_with(scene: Scene, i: int) -> bool:
     return _SEWN_WITH.issuperset(behind)
 
 
-def _unsure(scene: Scene, i: int) -> bool:
-    """'Repaired, probably with four strands', 'I think four strands': a guess is no count."""
-    lead = [w for w in scene.words(max(scene.sentence.i, i - _LEAD), i) if w not in _LEADING]
-    return lead[-1:] != [] and lead[-1] in _HEDGES
-
-
-_LEADING = frozenset(["with", "a", "the", "it", "was", "by", "using", "about", "some", "had", "there", "were"])
-_HEDGES = frozenset(["probably", "possibly", "perhaps", "maybe", "presumably", "think", "believe", "apparently", "?"])
 _LEAD = 5  # words
 _SEWN_WITH = frozenset(
     ["repaired", "sutured", "sewn", "done", "joined", "with", "by", "using", "in", "a", "the", "full"]

@@ -5,6 +5,7 @@ from notereader.reader.groups import Target
 from notereader.reader.page import within
 from notereader.reader.rules.bites import bites
 from notereader.reader.rules.grafts import of_the_far_end
+from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
 from notereader.reader.rules.peripheral import peripheral
@@ -74,6 +75,7 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
     if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
+    doubts = [*doubts, *(["the note itself is not sure of it"] if is_guess(scene, thread.i) else [])]
     targets = respective(scene, thread.i, peers, every)
     targets = [
         t for t in targets if not (_second_thread(desk, scene, thread, t) or _only_supports(desk, scene, thread, t))
