@@ -17,6 +17,7 @@ from notereader.reader.measures import count_of
 from notereader.reader.named_people import names_a_person
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
+from notereader.reader.wide_gaps import close_wide_gaps
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.terms import AFTER_SIZE, Term, terms
 from notereader.vocabulary.wordlists import word_list
@@ -55,6 +56,7 @@ class Mentions:
     def __call__(self, doc: Doc) -> Doc:
         """Find every term of the vocabulary in the Doc."""
         page = page_of(doc)
+        close_wide_gaps(page)
         self.rescue.apply(page, doc)
         breaks, respelt, column, line = page.breaks, page.respelt, Break.COLUMN, Break.LINE
         found: dict[str, list[Mention]] = {"mentions": [], "headings": [], "cues": [], "elements": []}

@@ -112,6 +112,7 @@ class Page:
     digit_words: set[int] = field(default_factory=set)
     maybe_digit_words: set[int] = field(default_factory=set)
     tendon_words: set[int] = field(default_factory=set)
+    run_on: set[int] = field(default_factory=set)  # first words of lines of running text whose wide gaps were closed
     # A finger put right: the one meant, the one named by mistake, and the first word of the sentence that says so.
     renamed: tuple[str, str, int] | None = None
     standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none

@@ -128,6 +128,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # 'middle   A2 vented.  A4 intact' above 'ring     nil touched'
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
+    if lower and line.i in page.run_on and last not in _ENDERS and last not in (":", "-"):
+        return True  # 'Core sut ure  4-strand', 'with  3-O  Pr0lene' of a scan
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
         return True  # '... hand therapy on day', '4 for early passive'
     if not lower and _with_arrow(page, before):
