@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.answered_totals import settle_totals
 from notereader.reader.corrected_digits import put_right
+from notereader.reader.corrected_slips import put_slips_right
 from notereader.reader.counted_fingers import count_fingers
 from notereader.reader.digits import settle_digits
 from notereader.reader.each_finger import spread_over_fingers
@@ -39,6 +40,7 @@ def bearing(doc: Doc) -> Doc:
     settle_digits(page)
     count_fingers(page)
     put_right(page)
+    put_slips_right(page)
     by_sentence = mentions_by_sentence(page)
     digits: tuple[str, ...] = ()
     focus: tuple[Target, ...] = ()

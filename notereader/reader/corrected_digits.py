@@ -9,7 +9,7 @@ from itertools import pairwise
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
-_CORRECTS = word_list("corrected_digits", "corrects")
+CORRECTS = word_list("corrected_digits", "corrects")
 _NOT = frozenset(["not", "never"])
 _WRONG = {("wrong", "finger"), ("wrong", "digit")}
 _INSTEAD = (["instead", "of"], ["rather", "than"])
@@ -26,7 +26,7 @@ def put_right(page: Page) -> None:
             if named is not None:
                 _rename(page, *named)
                 continue
-        if sentence.section != "addendum" and _CORRECTS.isdisjoint(sentence.said):
+        if sentence.section != "addendum" and CORRECTS.isdisjoint(sentence.said):
             continue
         pair = _pair(page, sentence)
         if pair is None or any(m.kind == "digit" and m.j <= sentence.i and m.value == pair[0] for m in page.mentions):

@@ -115,6 +115,7 @@ class Page:
     run_on: set[int] = field(default_factory=set)  # first words of lines of running text whose wide gaps were closed
     # A finger put right: the one meant, the one named by mistake, and the first word of the sentence that says so.
     renamed: tuple[str, str, int] | None = None
+    slips_changed: int | None = None  # the first word of a sentence that says the other slip was meant
     standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none
 
     def figures_in(self, i: int, j: int) -> list[int]:

@@ -51,9 +51,13 @@ def holders_of_corrected(desk: Desk, scene: Scene) -> list[Target]:
         return []
     before = desk.scene_before(scene)
     if before is not None and before.sentence.block == scene.sentence.block and is_correction(before):
-        if any(g.tendons or g.digits for g in before.setting.groups):
+        tellers = _tellers_of_old(desk, scene)
+        named = {t for g in before.setting.groups for t in g.tendons}
+        if named and not named.isdisjoint({t.tendon for t in tellers} or named):
             return []  # 'The core of the FDP is four strands and not six. The thread was 4-0 and not 3-0.'
-        return _tellers_of_old(desk, scene) or _tellers_of_old(desk, before)
+        if not named and any(g.digits for g in before.setting.groups):
+            return []
+        return tellers or _tellers_of_old(desk, before)
     return _tellers_of_old(desk, scene)
 
 

@@ -4,7 +4,11 @@ from notereader.reader.desk import Desk
 
 
 def renamed(desk: Desk) -> None:
-    """Give a reason to every finding of a finger that a correction put in another's place."""
+    """Give a reason to every finding of a finger or a slip that a correction put in another's place."""
+    changed = desk.page.slips_changed
+    for finding in desk.findings:
+        if changed is not None and finding.entry[2] and finding.order < changed:
+            finding.reasons.append("a correction says that the other slip is meant")
     if desk.page.renamed is None:
         return
     right, wrong, at = desk.page.renamed
