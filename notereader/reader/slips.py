@@ -122,7 +122,8 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) ->
             (m.value for m in inside if m.kind == "tendon" and ";" not in words[k : m.i] and 0 < m.i - k <= 4), ""
         )
         several = not _PLURALS.isdisjoint(words[sentence.i : k]) or any(m.kind == "slip" and m.j <= k for m in inside)
-        if words[k + 1] in _PARTS and "FDS" in (tendon, ahead) and _of_the_tendon(words, k + 2):
+        half = words[k + 1] in _PARTS and _of_the_tendon(words, k + 2) and not _place_of_a_cut(words, k)
+        if half and "FDS" in (tendon, ahead):
             found.append(Mention("slip", words[k], k, k + 2))
         elif several and tendon == "FDS" and words[k - 1] in ("the", "(") and (words[k + 1] in _SAYS):
             found.append(Mention("slip", words[k], k, k + 1 + (words[k + 1] == "one")))
@@ -148,3 +149,12 @@ def _of_the_tendon(words: list[str], k: int) -> bool:
         return True
     noun = words[k + 2 : k + 3] if words[k + 1 : k + 2] in (["the"], ["its"], ["this"]) else words[k + 1 : k + 2]
     return bool(noun) and noun[0] in _OF_IT
+
+
+def _place_of_a_cut(words: list[str], k: int) -> bool:
+    """'Superficialis was cut on its radial half, 50 per cent': where an undivided tendon was cut, and no slip."""
+    return words[k - 2] in _ON and words[k - 1] in ("the", "its") and words[k - 3] in _CUT
+
+
+_ON = frozenset(["on", "over", "in", "across", "at", "through"])
+_CUT = frozenset(["cut", "nicked", "divided", "severed", "lacerated", "notched", "sliced", "injured", "damaged"])
