@@ -1,4 +1,4 @@
-"""Lines that answer how far something was cut with a bare 'total': 'FCU ...... total' over 'FDS D3 ...... intact'."""
+"""Lines and cells that tell how far by a bare 'total': 'FCU ...... total' over 'FDS D3 ...... intact'."""
 
 from bisect import insort
 
@@ -11,13 +11,16 @@ _FEWEST = 2  # lines that answer so
 
 
 def settle_totals(page: Page) -> None:
-    """Take a bare 'total' for a complete cut in lines that name a tendon, a nerve or a vessel and say no more."""
+    """Take a bare 'total' for a complete cut in lines and cells of a tendon, a nerve or a vessel that say no more."""
     found: list[Mention] = []
+    others = 0  # cells of tendons that say how far another way
     for sentence in page.sentences:
         k = _answer(page, sentence)
         if k is not None:
             found.append(Mention("extent", "complete", k, k + 1))
-    if len(found) >= _FEWEST:
+        elif found and _headed_by_a_tendon(page, sentence):
+            others += any(m.kind in ("extent", "fraction") for m in within(page.mentions, sentence.i, sentence.j))
+    if len(found) + others >= _FEWEST:
         for mention in found:
             insort(page.mentions, mention, key=lambda m: (m.i, m.j))
 
@@ -25,6 +28,9 @@ def settle_totals(page: Page) -> None:
 def _answer(page: Page, sentence: Sentence) -> int | None:
     """Return the word that answers a line's name, or None."""
     words, first = page.words, sentence.i
+    if sentence.prefix:
+        alone = words[first : sentence.j] in (["total"], ["tot"], ["tot", "."])
+        return first if alone and _headed_by_a_tendon(page, sentence) else None
     if page.breaks[first] < Break.LINE or _TOTAL.isdisjoint(words[first : sentence.j]):
         return None
     k = next(k for k in range(first, sentence.j) if words[k] in _TOTAL)
@@ -37,3 +43,11 @@ def _answer(page: Page, sentence: Sentence) -> int | None:
     rest = [w for n, w in enumerate(words[first:k], first) if n not in covered and w not in _JOINS]
     only_named = all(w.startswith("..") or w == ":" for w in rest)
     return k if only_named and any(m.kind in _NAMES for m in named) else None
+
+
+def _headed_by_a_tendon(page: Page, sentence: Sentence) -> bool:
+    """Tell whether the titles of a cell name a tendon and say nothing of what was done: 'ring', 'FDS'."""
+    named = [m for i, j in sentence.prefix for m in within(page.mentions, i, j)]
+    covered = {k for m in named if m.kind in ("digit", "digit?", "tendon") for k in range(m.i, m.j)}
+    titles = {k for i, j in sentence.prefix for k in range(i, j) if page.words[k][0].isalnum()}
+    return any(m.kind == "tendon" for m in named) and titles <= covered
