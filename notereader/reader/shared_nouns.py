@@ -8,6 +8,7 @@ _ADJECTIVES = {"deep": "FDP", "superficial": "FDS"}
 _SLIPS = {"rs": "radial", "us": "ulnar"}
 _SIDED = ("structure", "sided", "bundle", "anynerve", "anyartery")
 _ONES = frozenset(["one", "ones"])
+_BEFORE_ONE = frozenset([",", ";", ":", "and", "&", "but", "."])
 _AFTER = word_list("shared_nouns", "after")
 
 
@@ -20,6 +21,25 @@ def settle_shared_nouns(page: Page) -> None:
         made += [m for k in bare for m in _shared(page, k)]
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+    if "median" in page.words:
+        _share_nerves(page)
+
+
+def _share_nerves(page: Page) -> None:
+    """'Median and ulnar nerves divided': the two nerves of the wrist, each by its name."""
+    words = page.words
+    for k in range(len(words) - 3):
+        pair = words[k] if words[k + 1] in ("and", "&", "+", "/") and words[k + 3] in _NERVES else ""
+        if {pair, words[k + 2]} != {"median", "ulnar"}:
+            continue
+        page.mentions = [m for m in page.mentions if m.j <= k or m.i >= k + 4 or m.kind not in _NERVE_WORDS]
+        page.mentions.append(Mention("structure", f"{pair} nerve", k, k + 1))
+        page.mentions.append(Mention("structure", f"{words[k + 2]} nerve", k + 2, k + 4))
+        page.mentions.sort(key=lambda m: (m.i, m.j))
+
+
+_NERVES = frozenset(["nerves", "nerve", "nn", "ns"])
+_NERVE_WORDS = frozenset(["anynerve", "structure", "border", "sided", "role"])
 
 
 def _long_flexor(page: Page) -> list[Mention]:
@@ -41,7 +61,8 @@ def _shared(page: Page, k: int) -> list[Mention]:
         j += 1
     if j > k + 1 and words[j : j + 1] == [other] and any(m.i == j and m.kind == "tendon" for m in page.mentions):
         return [Mention("tendon", _ADJECTIVES[words[k]], k, k + 1)]
-    if k == 0 or words[k - 1] != "the":
+    ones = words[k + 1 : k + 2] != [] and words[k + 1] in _ONES
+    if k == 0 or not (words[k - 1] == "the" or (ones and words[k - 1] in _BEFORE_ONE)):
         return []
     end = k + 2 if words[k + 1 : k + 2] and words[k + 1] in _ONES else k + 1
     after = words[end] if end < len(words) else "."
