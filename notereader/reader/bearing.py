@@ -9,6 +9,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.answered_cuts import settle_answered_cuts
 from notereader.reader.answered_totals import settle_totals
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.corrected_slips import put_slips_right
@@ -35,6 +36,7 @@ def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
     settle_totals(page)
+    settle_answered_cuts(page)
     settle_shared_nouns(page)
     settle_slips(page)
     settle_digits(page)
