@@ -1,9 +1,14 @@
 """What a note of a second stage tells of the first: '(stage one 6 June 2030: rod placed, A2 rebuilt)'."""
 
-from notereader.reader.page import Page, Sentence
+from notereader.reader.page import Page, Sentence, within
 
 _FIRST = (["stage", "one"], ["stage", "1"], ["stage", "i"], ["first", "stage"])
-_SECOND = (["stage", "two"], ["stage", "2"], ["stage", "ii"], ["second", "stage"])
+_SECOND = (["stage", "two"], ["stage", "2"], ["stage", "ii"], ["second", "stage"], ["second", "time"])
+_SECONDARY = frozenset(["secondary"])
+_AT_FIRST = (["first", "stage"], ["first", "time"], ["stage", "one"], ["stage", "1"])
+_AT = frozenset(["in", "at", "during", "from"])
+_DEEDS = ("deed", "opened", "restored", "extent")
+_RECAPS = frozenset(["summary", "recap", "details", "record"])
 _PAST = (["was"], ["had"])
 _SMALL = frozenset(["the", "at", "our", "in"])
 _NEAR = 3  # words between the bracket and the name of the stage
@@ -11,9 +16,14 @@ _NEAR = 3  # words between the bracket and the name of the stage
 
 def mark_earlier_stage(page: Page, sentence: Sentence) -> None:
     """Mark as history what stands in brackets under the name of the first stage, or is told of it, in a second one."""
+    words = page.words
+    if "first" in sentence.said or "stage" in sentence.said:
+        _mark_done_then(page, sentence)
     if "stage" not in sentence.said:
         return
-    words = page.words
+    if _recaps(words[sentence.i : sentence.j]) and _tells_of_second(words):
+        page.mark(sentence.i, sentence.j, "history")  # 'Summary of the first stage: scar excised, A2 rebuilt.'
+        return
     opens = [w for w in words[sentence.i : sentence.i + 5] if w not in _SMALL]
     if opens[:2] in _FIRST and opens[2:3] in _PAST and _tells_of_second(words):
         page.mark(sentence.i, sentence.j, "history")  # 'The first stage was carried out by us in May, with ...'
@@ -26,5 +36,27 @@ def mark_earlier_stage(page: Page, sentence: Sentence) -> None:
             page.mark(k, end, "history")
 
 
+def _mark_done_then(page: Page, sentence: Sentence) -> None:
+    """'The pulleys rebuilt in the first stage are solid': mark what was done then, and not what is found now."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 2):
+        n = k + 1 + (words[k + 1] == "the")
+        if words[k] in _AT and words[n : n + 2] in _AT_FIRST and _tells_of_second(words):
+            for m in within(page.mentions, sentence.i, k):
+                if m.kind in _DEEDS and k - m.j < _SOON:
+                    page.mark(m.i, n + 2, "history")
+
+
+_SOON = 2  # words between what was done and when
+
+
+def _recaps(words: list[str]) -> bool:
+    """'Summary of the first stage (for context only): ...'"""
+    opens = [w for w in words[:6] if w not in _SMALL]
+    return opens[:1] != [] and opens[0] in _RECAPS and opens[1:2] == ["of"] and opens[2:4] in _FIRST and ":" in words
+
+
 def _tells_of_second(words: list[str]) -> bool:
+    if not _SECONDARY.isdisjoint(words):
+        return True
     return any(words[n : n + 2] in _SECOND for n in range(len(words) - 1))

@@ -610,6 +610,9 @@ _VERBS = frozenset(["was", "were", "is", "are", "did", "had"])
 _AFTER = word_list("standing", "after")
 
 
+_NOT_SEWN = (["not", "repaired"], ["not", "sutured"], ["not", "sewn"], ["not", "grafted"], ["not", "fixed"])
+
+
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
     for cue in within(page.cues, sentence.i, sentence.j):
@@ -625,6 +628,8 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
             beside = cue.i - j <= 1 and page.words[j : cue.i] != ["and"]  # 'FDP divided and not the FDS'
             if "not" in page.words[cue.i : cue.j] and Break.COLUMN in page.breaks[j : cue.i + 1]:
                 continue  # 'FDS   complete   not repaired'
+            if page.words[cue.i - 1] == "/" and page.words[cue.i : cue.i + 2] in _NOT_SEWN:
+                continue  # 'FDS V .... cut / not repaired'
             if phrase in _AFTER or (phrase in ("not", "never", "none", "nil") and beside):
                 return True
     return False
