@@ -6,12 +6,11 @@ cut through.
 
 from bisect import insort
 
+from notereader.reader.answered_totals import only_named
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 
 _CUT = frozenset(["cut", "severed", "divided"])
 _CLOSES = frozenset(["/", ",", ";", ".", "(", "-", "|"])
-_NAMES = frozenset(["tendon", "structure", "sided", "anynerve", "anyartery"])
-_JOINS = frozenset([",", "and", "+", "&", "/", "-", "of", "the", "to", "."])
 _FEWEST = 2  # lines that answer so
 _SHARES = ("extent", "fraction")
 
@@ -37,17 +36,13 @@ def _answered_at(page: Page, sentence: Sentence) -> int | None:
     words, first = page.words, sentence.i
     for k in range(first + 1, sentence.j):
         if words[k - 1].startswith("..") or words[k - 1] == ":" or page.breaks[k] == Break.COLUMN:
-            named = [m for m in within(page.mentions, first, k) if m.kind in _NAMES or m.kind[:5] == "digit"]
-            covered = {n for m in named for n in range(m.i, m.j)}
-            rest = [w for n, w in enumerate(words[first:k], first) if n not in covered and w not in _JOINS]
-            only = all(w.startswith("..") or w == ":" or w in _RAYS for w in rest)
             if words[k].startswith("..") or words[k] == ":":
                 continue
-            return k if only and any(m.kind in _NAMES for m in named) else None
+            return k if only_named(page, first, k, _RAYS) else None
     return None
 
 
-_RAYS = frozenset(["i", "ii", "iii", "iv", "v", "1", "2", "3", "4", "5", "d1", "d2", "d3", "d4", "d5"])
+_RAYS = frozenset([".", "i", "ii", "iii", "iv", "v", "1", "2", "3", "4", "5", "d1", "d2", "d3", "d4", "d5"])
 
 
 def _is_bare_cut(page: Page, sentence: Sentence, k: int) -> bool:

@@ -38,11 +38,18 @@ def _answer(page: Page, sentence: Sentence) -> int | None:
     closed = k + 1 >= sentence.j or words[k + 1] in (",", ";", ".", "(")
     if not led or not closed:
         return None
+    return k if only_named(page, first, k) else None
+
+
+def only_named(page: Page, first: int, k: int, beside: frozenset[str] = frozenset()) -> bool:
+    """Tell whether words first to k, up to dots or a colon, name a tendon, nerve or vessel and say nothing more.
+
+    `beside`: words that may stand with the name, such as the rays of its fingers.
+    """
     named = [m for m in within(page.mentions, first, k) if m.kind in _NAMES or m.kind == "digit"]
     covered = {n for m in named for n in range(m.i, m.j)}
-    rest = [w for n, w in enumerate(words[first:k], first) if n not in covered and w not in _JOINS]
-    only_named = all(w.startswith("..") or w == ":" for w in rest)
-    return k if only_named and any(m.kind in _NAMES for m in named) else None
+    rest = (w for n, w in enumerate(page.words[first:k], first) if n not in covered and w not in _JOINS | beside)
+    return any(m.kind in _NAMES for m in named) and all(w.startswith("..") or w == ":" for w in rest)
 
 
 def _headed_by_a_tendon(page: Page, sentence: Sentence) -> bool:
