@@ -176,8 +176,27 @@ def _as_found(scene: Scene, mention: Mention, told: list[Mention]) -> bool:
     """'ragged, trimmed back to clean tendon': as found counts; a clean end after trimming does not."""
     if mention.value != "clean":
         return True
+    if _seen_elsewhere(scene, mention):
+        return False
     worse = [m for m in told if m.value != "clean"]
     return not _after_trimming(scene, mention) and (not worse or mention.i < worse[0].i)
+
+
+def _seen_elsewhere(scene: Scene, mention: Mention) -> bool:
+    """'The ends had looked clean in casualty; today they were ragged': how they looked before the operation."""
+    behind = scene.words(mention.j, min(mention.j + _WHERE_IN, scene.sentence.j))
+    near = behind[: behind.index(",")] if "," in behind else behind
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    led = any(a in _AT and not _ELSEWHERE.isdisjoint(lead[k + 1 : k + 4]) for k, a in enumerate(lead))
+    led = led or lead[1:4] == ["a", "&", "e"]
+    return led or not _ELSEWHERE.isdisjoint(near)
+
+
+_AT = frozenset(["in", "at", "on"])
+
+
+_WHERE_IN = 9  # words
+_ELSEWHERE = word_list("quality", "seen_elsewhere")
 
 
 def _after_trimming(scene: Scene, mention: Mention) -> bool:

@@ -65,6 +65,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
+        if _to_come(scene, spot):
+            continue
         if scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not _peripheral_negated(scene, spot):
             continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
         if _removed_again(scene, spot):
@@ -111,6 +113,17 @@ _NOT_TOLD = (
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
     *([verb, "but"] for verb in ("started", "begun", "attempted")),
 )
+
+
+def _to_come(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous to follow', 'epitendinous suture still pending', 'peripheral will follow': not yet put in."""
+    behind = [w for w in scene.words(spot.j, spot.j + _SOON) if w not in _NOUNS]
+    return behind[:1] in (["pending"], ["outstanding"]) or behind[:2] in _COMING
+
+
+_SOON = 5  # words
+_NOUNS = frozenset(["suture", "stitch", "repair", "still", "is", "was", ":", "-", "layer"])
+_COMING = (["to", "follow"], ["to", "come"], ["will", "follow"], ["to", "be"], ["will", "be"])
 
 
 def _instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:

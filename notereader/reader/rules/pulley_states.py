@@ -5,6 +5,7 @@ from itertools import pairwise
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
+from notereader.reader.rules.pulley_undone import undone
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -231,6 +232,8 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return "injured"
     if m.value in ("vented", "released") and {"rest", "remainder", "remaining"} & set(_before(scene, m, 4)):
         return "released"  # 'torn through half its length; the remainder was divided too'
+    if m.value in ("repaired", "reconstructed") and undone(scene, m):
+        return None
     if m.value == "vented" and _DIVIDING & set(words):
         return _cut_or_opened(scene, m, word)
     return m.value

@@ -5,6 +5,7 @@ from notereader.reader.rules.ends import ends
 from notereader.reader.rules.gap_doubts import gap_owned_up
 from notereader.reader.rules.gaps import gap, gap_gone
 from notereader.reader.rules.glide import glide
+from notereader.reader.rules.lying_apart import lying_apart
 from notereader.reader.rules.table_test import table_test
 from notereader.reader.rules.tension import bulk, tension
 from notereader.reader.rules.told_apart import answered_next
@@ -24,6 +25,7 @@ def quality(desk: Desk, scene: Scene) -> None:
     gap(desk, scene)
     gap_gone(desk, scene)
     gap_owned_up(desk, scene)
+    lying_apart(desk, scene)
     glide(desk, scene)
     tension(desk, scene)
     bulk(desk, scene)

@@ -8,6 +8,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Page
 from notereader.reader.rules.corrected_counts import put_right
+from notereader.reader.rules.counted_by_others import other_counts
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost
 from notereader.reader.rules.stitches import of_other_structure
@@ -56,6 +57,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     ]
     counts = [c for c in counts if not _of_old_suture(scene, c[2])]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
+    counts += other_counts(scene, counts)
     counts = [put_right(scene, count) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     gone = lost(scene)
