@@ -62,7 +62,7 @@ def test_sides_of_other_things(words: str) -> None:
     "words",
     [
         "The FDP was cut, and both FDS slips. FDP 4 strands of 3-0. The slips were repaired with 4-0 mattress sutures.",
-        "FDP and FDS cut. The deep one was repaired with 4 strands of 3-0, the superficial one with 4-0 mattress sutures.",
+        "FDP and FDS cut. The deep one was repaired with 4 strands of 3-0, the superficial one with 4-0 mattresses.",
     ],
 )
 def test_the_slips_and_the_superficial_one(words: str) -> None:
