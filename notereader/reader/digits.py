@@ -382,6 +382,7 @@ def _in_a_row(words: list[str], i: int, j: int, others: list[Mention]) -> bool:
 
 _ENDS = (".", ",", ";", ")")
 _VERBS = ("was", "were", "is", "had")
+_OF_JOINTS = frozenset(["tenodesis", "arthrodesis", "fusion"])
 _SHORT_NAMES = frozenset(["long", "middle", "little", "small"])
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
 _OPENS_WITH = frozenset(
@@ -627,6 +628,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
+    if word in _SHORT_NAMES and page.words[mention.i - 1] in _OF_JOINTS and (ends or after in _ENDS or after == "("):
+        return True  # 'FDP repair ring + DIP tenodesis little (day unit)'
     lead = page.words[max(0, mention.i - 2) : mention.i]
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'

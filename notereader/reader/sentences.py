@@ -216,7 +216,11 @@ def _ends_before(page: Page, k: int, soft: frozenset[int], small: bool = False) 
     last = page.words[k - 1]
     if last not in _ENDERS or gap == Break.NONE:
         return False
-    if last == "?" and gap < Break.LINE and (_short_question(page, k) or page.words[k - 2] == "|"):
+    if (
+        last == "?"
+        and gap < Break.LINE
+        and (_short_question(page, k) or page.words[k - 2] == "|" or page.words[k] == ":")
+    ):  # 'Bulky?  | yes'
         return False
     if last != ".":
         return True

@@ -10,6 +10,9 @@ from notereader.vocabulary.wordlists import word_list
 _COUNTERS = word_list("sutures", "counters")
 _COUNTED = frozenset(["counted", "counts", "saw", "found", "wrote", "writes", "says", "said", "has", "only", "but"])
 _ARTICLES = frozenset(["a", "an", "the"])
+_MARKS = frozenset([",", "-", ".", ";", ":", "("])
+_CORRECTING = frozenset(["no", "sorry", "correction", "rather"])
+_TAKEN_BACK = 2  # words: 'sorry no'
 _CLOSES = frozenset(["", ".", ",", ";", ")", "?", "-"])
 _NEAR = 4  # words
 _USUAL = (2, 4, 6, 8)
@@ -45,7 +48,9 @@ def _count_by_another(scene: Scene, j: int, k: int) -> list[Count]:
         return []
     lead = scene.words(max(j, k - _NEAR), k)
     by_whom = not _COUNTERS.isdisjoint(lead) and (lead[-1] in _COUNTED or lead[-1] in _COUNTERS)
-    return [(count, k, k + 1)] if by_whom or lead[-3:] == ["or", "was", "it"] else []
+    said = [w for w in scene.words(j, k) if w not in _MARKS]
+    put_right = 0 < len(said) <= _TAKEN_BACK and said[0] in _CORRECTING  # 'six strands, no, four'
+    return [(count, k, k + 1)] if by_whom or put_right or lead[-3:] == ["or", "was", "it"] else []
 
 
 def _usual(scene: Scene, k: int) -> int:

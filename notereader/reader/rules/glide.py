@@ -167,7 +167,7 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             continue  # 'He is free to move the other fingers'
         if value == "free" and (lead[-1:] in _NEARLY or _before_a_stitch(behind) or _of_the_others(scene, mention)):
             continue
-        if value == "free" and _but_for_a_place(scene, mention):
+        if value == "free" and (_but_for_a_place(scene, mention) or _not_quite(scene, mention.j)):
             continue
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
             end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
@@ -175,6 +175,16 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
     return found
 
 
+def _not_quite(scene: Scene, k: int) -> bool:
+    """'It slid under A4, although not perfectly', 'ran freely, though not quite at the end of flexion'."""
+    behind = scene.words(k, min(k + _OWNED_UP, scene.sentence.j))
+    taken_back = any(a == "not" and b in _WHOLLY for a, b in pairwise(behind))
+    return taken_back and not _ALTHOUGH.isdisjoint(behind)
+
+
+_OWNED_UP = 9  # words
+_WHOLLY = frozenset(["perfectly", "quite", "entirely", "wholly", "smoothly", "fully", "completely", "throughout"])
+_ALTHOUGH = frozenset(["although", "though", "but", "if", "however"])
 _TO_DO = (["to", "move"], ["to", "use"], ["to", "bend"], ["to", "go"], ["to", "leave"])
 _SO_FAR = (["up", "to"], ["as", "far"], ["only", "to"])
 _NEARLY = (["almost"], ["nearly"])
@@ -281,7 +291,8 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
     if subject.kind not in ("pulley", "pulleys"):
         return False
     met = "where" in scene.words(subject.j, mention.i)  # 'until it met the edge of A2, where it snagged'
-    return met or subject.i >= mention.j or scene.word_before(subject.i) in _PASSES
+    lead = scene.words(max(scene.sentence.i, subject.i - 3), subject.i)  # 'under the mended A4'
+    return met or subject.i >= mention.j or not _PASSES.isdisjoint(lead)
 
 
 def _caught_before(desk: Desk, scene: Scene) -> bool:
@@ -410,6 +421,8 @@ def _since_when(scene: Scene, k: int, caught: bool) -> bool:
 
 def _bare(desk: Desk, scene: Scene, k: int) -> bool:
     """'passive ROM: glides, no gap', 'worked passively, glides below the new loop': nothing said against it."""
+    if _not_quite(scene, k):
+        return False
     tested = bool(scene.of("test", "gap")) or "passive" in scene.said or _tested_before(desk, scene)
     tested = tested or _just_told(desk, scene)
     return tested and scene.next_word(k + 1) in ("", ",", ".", ";", "below", "under", "beneath", "through", "past")

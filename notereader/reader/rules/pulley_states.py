@@ -221,7 +221,7 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return None
     if word == "gone" and scene.next_word(m.j) in _WENT:
         return None  # 'the proximal end had gone back as far as the oblique pulley'
-    if word == "closed" and {"kept", "left", "stayed"} & set(_before(scene, m, 5)):
+    if word == "closed" and _STAYED & set(_before(scene, m, 5)):
         return "intact"
     if m.value in OPENINGS | {"injured"} and _neither(scene, m):
         return "intact"
@@ -237,6 +237,9 @@ def state_of(scene: Scene, m: Mention) -> str | None:
     if m.value == "vented" and _DIVIDING & set(words):
         return _cut_or_opened(scene, m, word)
     return m.value
+
+
+_STAYED = frozenset(["kept", "left", "stayed", "remained", "remains", "stays"])
 
 
 def _neither(scene: Scene, m: Mention) -> bool:

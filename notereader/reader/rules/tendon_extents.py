@@ -77,7 +77,7 @@ _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on
 )
 def extents(desk: Desk, scene: Scene) -> None:
     """Find how much of each tendon was cut, or that it was not."""
-    if scene.sentence.section in ("instructions", "closure", "admin"):
+    if scene.sentence.section in ("instructions", "closure", "admin") or _of_a_pulley(scene):
         return
     for mention in scene.of("extent"):
         if scene.told(mention.i) and mention.value != "contused" and not labels_extent(scene, mention):
@@ -103,6 +103,13 @@ def extents(desk: Desk, scene: Scene) -> None:
     cell_of_cut(desk, scene)
     cell_of_how_far(desk, scene)
     answered_cut(desk, scene)
+
+
+def _of_a_pulley(scene: Scene) -> bool:
+    """'A2: distal half divided to make room for the repair': the line of a pulley, with no tendon named on it."""
+    first = scene.sentence.i
+    label = any(m.i == first and scene.next_word(m.j) == ":" for m in scene.of("pulley"))
+    return label and not any(g.tendons for g in scene.setting.groups)
 
 
 def _of_jewellery(scene: Scene, mention: Mention) -> bool:

@@ -84,14 +84,23 @@ def _which_slip(desk: Desk, scene: Scene) -> None:
 
 def _of_the_joint(desk: Desk, scene: Scene) -> None:
     """'DIPJ flexor tenodesis, R middle finger': a title whose joint tells the tendon, the deep flexor."""
-    if _DIP.isdisjoint(scene.said) or any(g.tendons for g in scene.setting.groups):
+    if _DIP.isdisjoint(scene.said):
         return
+    tendons = any(g.tendons for g in scene.setting.groups)
     for deed in (d for d in scene.of("deed") if d.value == "tenodesed" and scene.told(d.i)):
         if _DIP.isdisjoint(scene.words(max(scene.sentence.i, deed.i - 3), deed.j + 4)):
             continue
-        for digit in dict.fromkeys(d for g in scene.setting.groups for d in g.digits if d != "thumb"):
+        fingers = _finger_behind(scene, deed) if tendons else [d for g in scene.setting.groups for d in g.digits]
+        for digit in dict.fromkeys(d for d in fingers if d != "thumb"):
             target = Target(digit, "FDP")
             desk.tendon(scene, target, "treatment", "tenodesed", [(deed.i, deed.j)], "treatment tenodesed")
+
+
+def _finger_behind(scene: Scene, deed: Mention) -> list[str]:
+    """'FDP repair ring + DIP tenodesis little': the finger named right behind the joint's tenodesis."""
+    if _DIP.isdisjoint(scene.words(max(scene.sentence.i, deed.i - 2), deed.j)):
+        return []
+    return [d for g in scene.setting.groups if g.i == deed.j and not g.tendons for d in g.digits]
 
 
 def _to_bone(desk: Desk, scene: Scene) -> None:
@@ -149,7 +158,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     """Return the treatment a deed word says here, or None where it says none."""
     word = " ".join(scene.words(mention.i, mention.j))
     value = mention.value
-    if value == "tenodesed" and _no_tenodesis(scene, mention):
+    if value == "tenodesed" and (_no_tenodesis(scene, mention) or _finger_behind(scene, mention)):
         return None
     if value == "repaired" and answered_no(scene, mention):
         return "left"
@@ -164,7 +173,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left"  # 'We do not place any suture in it'
     if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
         return None  # 'all the sutured tendons slid'
-    if value == "left" and of_a_stump(desk, scene, mention):
+    if value == "left" and (_of_a_muscle(scene, mention) or of_a_stump(desk, scene, mention)):
         return None
     if word.endswith("observed") and not _WATCHED.isdisjoint(scene.words(mention.j, mention.j + 2)):
         return None  # 'the repairs were then observed during passive extension'
@@ -213,6 +222,12 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _of_a_muscle(scene: Scene, mention: Mention) -> bool:
+    """'The lumbrical came off with the distal FDP stump; not sutured': the muscle, which opens the sentence."""
+    first = scene.sentence.i
+    return any(m.value == "muscle" and first <= m.i <= first + 1 and m.j <= mention.i for m in scene.of("role"))
 
 
 _REATTACHED = frozenset(["reattached", "re-attached"])

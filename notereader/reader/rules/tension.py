@@ -71,7 +71,13 @@ def tension(desk: Desk, scene: Scene) -> None:
             value = "none"  # 'none of the five tendon repairs was under tension'
         if word == "tension" and scene.words(mention.j, mention.j + 2) in (["on", "neither"], ["in", "neither"]):
             value = "none"
-        if word in _PULLS and not names_repair(scene) and _MEETING.isdisjoint(scene.words(*scene.part(mention.i))):
+        asked = scene.next_word(mention.j) == "?"  # 'Tight? n'
+        if (
+            word in _PULLS
+            and not asked
+            and not names_repair(scene)
+            and _MEETING.isdisjoint(scene.words(*scene.part(mention.i)))
+        ):
             continue
         answer = scene.answer(mention.j)
         if answer == "":
