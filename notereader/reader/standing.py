@@ -234,6 +234,7 @@ _RISKS = word_list("standing", "risks")
 _OPENERS = frozenset(
     [
         *("consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed"),
+        *("planned", "proposed", "intended"),
         *("(", "note", "nb", "were", "should", "had"),
     ]
 )
@@ -256,6 +257,8 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "story"
     if first[:1] == ["plan"] and first[1:2] in (["a"], ["b"], ["c"]) and first[2:3] != ["."]:
         return "considered"  # 'Plan B = sew FDP, four strands of 3-0 Prolene'
+    if first[0] in _MEANT and ":" in first:
+        return "plan"  # 'Planned: repair FDP ring', 'Intended operation: ...'
     if first[:1] in (["booked"], ["listed"]) and first[1:2] in (["as"], ["for"], [":"]):
         return "plan"
     if _is_aside_of(first):
@@ -267,6 +270,9 @@ def _opening(page: Page, sentence: Sentence) -> str:
     if first[:1] == ["had"] and {"would", "should", "might"} & sentence.said:
         return "considered"
     return ""
+
+
+_MEANT = frozenset(["planned", "proposed", "intended"])
 
 
 def _is_aside_of(first: list[str]) -> bool:

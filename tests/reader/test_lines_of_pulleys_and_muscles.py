@@ -80,3 +80,23 @@ def test_two_slips_of_one_finger() -> None:
 def test_a_question_in_a_column() -> None:
     note = "Index FDP repaired 4 strands.\nStrands        | 4\nBulky?         | yes\nTension?       | no"
     assert told(note, "bulk", "tension") == {"index FDP": {"bulk": "present", "tension": "none"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Planned: repair of FDP ring. Done: wound washed only.",
+        "Intended operation: repair FDP ring.\nOperation done: washout.",
+    ],
+)
+def test_what_was_only_planned(words: str) -> None:
+    assert told(words, "treatment") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The index had an epitendinous 6-0. The middle did not.", "Epitendinous 6-0 for the index; the middle got none."],
+)
+def test_the_finger_that_got_none(words: str) -> None:
+    found = each(f"Index and middle FDP repaired with 4 strands. {words}", "peripheral")
+    assert found == {"index FDP": "present", "middle FDP": "absent"}

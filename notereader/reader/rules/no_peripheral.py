@@ -52,6 +52,25 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     _not_the_other(desk, scene, spots)
     _one_only(desk, scene, spots)
     _was_not(desk, scene, told)
+    _this_did_not(desk, scene, told)
+
+
+def _this_did_not(desk: Desk, scene: Scene, told: bool) -> None:
+    """'The index FDP got an epitendinous suture. The index FDS did not.': a sentence with nothing else in it."""
+    before = _before(desk, scene)
+    groups = [g for g in scene.setting.groups if (g.tendons or g.digits) and not g.reference]
+    if not told or before is None or len(groups) != 1 or _GIVING.isdisjoint(before.said):
+        return
+    group = groups[0]
+    lead = scene.words(scene.sentence.i, group.i)
+    if lead not in ([], ["the"]) or scene.words(group.j, scene.sentence.j) not in _DID_NOT or not scene.told(group.i):
+        return
+    deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
+    for target in [t for t in (targets_of(desk, scene, group) if group.tendons else deep) if desk.has_suture(t)]:
+        desk.tendon(scene, target, "peripheral", "absent", [(group.i, group.j + 2)], RULE)
+
+
+_DID_NOT = tuple([*words, "."] for words in (["did", "not"], ["had", "not"], ["was", "not"], ["has", "not"]))
 
 
 def _was_not(desk: Desk, scene: Scene, told: bool) -> None:
@@ -393,6 +412,12 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
                 desk.tendon(scene, target, "peripheral", "absent", [(rest[0].i, k + 1)], RULE)
             continue
         named = [g for g in scene.setting.groups if g.tendons and g.j <= k and not g.reference]
+        finger = next((g for g in scene.setting.groups if g.j == k - 1 and g.digits and not g.tendons), None)
+        if told and finger is not None and words[k - 1] in _HAD and scene.next_word(k + 1) in _CLOSES:
+            deep = [t for t in desk.repairable(finger.digits) if t.tendon in ("FDP", "FPL") and desk.has_suture(t)]
+            for target in deep:  # '6-0 for the index; the middle got none'
+                desk.tendon(scene, target, "peripheral", "absent", [(finger.i, k + 1)], RULE)
+            continue
         had = told and bool(named) and words[k - 1] in _HAD and scene.next_word(k + 1) in _CLOSES
         around = bool(named) and named[-1].j == k and _AROUND & set(scene.words(named[-1].i - 3, named[-1].i))
         meant = _tendons_everywhere(desk, scene, named[-1]) if had or around else []
