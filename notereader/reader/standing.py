@@ -181,7 +181,9 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
     marks = [k for k in range(sentence.i, sentence.j) if page.words[k] == '"']
     for first, last in zip(marks[::2], marks[1::2], strict=False):
         before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
-        if (after[:1] in (["is"], ["was"]) and not _WRONG.isdisjoint(after)) or not _ENTRIES.isdisjoint(before):
+        after = after[after[:1] == ["above"] :]
+        wrong = after[:1] in (["is"], ["was"], ["should"]) and not _WRONG.isdisjoint(after)
+        if wrong or not _ENTRIES.isdisjoint(before):
             page.mark(first, last + 1, "teaching")
 
 

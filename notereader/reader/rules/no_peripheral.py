@@ -53,6 +53,22 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     _one_only(desk, scene, spots)
     _was_not(desk, scene, told)
     _this_did_not(desk, scene, told)
+    _neither_given(desk, scene, spots)
+
+
+def _neither_given(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
+    """'Neither the middle, the ring nor the FCR was given an epitendinous suture': none of those between."""
+    words = scene.page.words
+    for spot in spots if {"neither", "nor"} <= scene.said else []:
+        first = next((k for k in range(spot.i - 1, scene.sentence.i - 1, -1) if words[k] == "neither"), -1)
+        if first < 0 or "nor" not in words[first : spot.i] or _GIVING.isdisjoint(words[first : spot.i]):
+            continue
+        before = [t for g in scene.setting.groups if g.j <= first and g.tendons for t in group_targets(scene, g)]
+        for group in (g for g in scene.setting.groups if first <= g.i < spot.i and (g.tendons or g.digits)):
+            own = [t for t in before if t.digit in group.digits] or desk.repairable(group.digits)
+            kinds = own if any(t in before for t in own) else [t for t in own if t.tendon in ("FDP", "FPL")]
+            for target in targets_of(desk, scene, group) if group.tendons else kinds:
+                desk.tendon(scene, target, "peripheral", "absent", [(first, spot.j)], RULE)
 
 
 def _this_did_not(desk: Desk, scene: Scene, told: bool) -> None:

@@ -272,6 +272,8 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     unroomed = any(led[k : k + 2] in _NO_ROOM for k in range(len(led))) and scene.next_word(spot.j) != ":"
     if unroomed and _AFTER_ALL.isdisjoint(led):
         return True  # 'no room for, and no attempt at, a circumferential stitch'
+    if "neither" in led and "nor" in led[led.index("neither") :]:
+        return True  # 'neither the middle, the ring nor the FCR was given an epitendinous suture'
     behind = scene.words(spot.j, scene.part(spot.i)[1])
     if "neither" in behind[:3]:
         return True  # 'an epitendinous suture was neither possible nor needed'

@@ -280,6 +280,8 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None  # 'A2: not reached' tells of the wound, or of how far the surgeon went
     if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
+    if ("done", "to") in pairwise(before) and "what" in scene.said:
+        return None  # 'What our first operation had done to A2 was left as it was'
     if before[-2:] == ["to", "be"]:
         return None  # 'A2, to be preserved at all costs, went'
     behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))

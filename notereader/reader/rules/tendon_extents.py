@@ -335,6 +335,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    if word.startswith("not") and _but_in_part(scene, mention):
+        return False
     if _of_something_else(scene, mention):
         return False
     cut = [
@@ -374,6 +376,15 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+def _but_in_part(scene: Scene, mention: Mention) -> bool:
+    """'Not divided: a partial cut, two thirds of the width': what is denied is only that it is cut through."""
+    partial = any(m.value == "partial" and 0 < m.i - mention.j <= _NEXT for m in scene.of("extent"))
+    return partial and scene.next_word(mention.j) in (":", ",", "but", "-")
+
+
+_NEXT = 4  # words
 
 
 def _of_whole_finger(scene: Scene) -> bool:

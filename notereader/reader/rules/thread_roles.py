@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.threads import Thread, find_sizes
@@ -123,6 +124,7 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     if any(a.role == PERIPHERAL for a in found):
         return False
     deeds = [d for d in scene.of("deed") if d.value == "repaired" and d.j <= thread.i and scene.told(d.i)]
+    deeds += [d for d in _closed(scene) if d.j <= thread.i and scene.told(d.i)]
     if deeds and any(deeds[-1].j <= t.i and t.j <= thread.i for t in threads):
         return False  # '... was repaired with 3-0 Ethibond and a running 6-0 Prolene'
     if not any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds):
@@ -132,6 +134,19 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
     targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
     return bool(targets) and not any(desk.has_suture(t) for t in targets)
+
+
+def _closed(scene: Scene) -> list[Mention]:
+    """'The half cut FDS was closed with three simple sutures': a word of repair where a tendon is what was closed."""
+    words = scene.page.words
+    tendon = any(g.tendons and not g.reference for g in scene.setting.groups)
+    if not tendon or scene.of("pulley", "role"):
+        return []
+    spots = [k for k in range(scene.sentence.i + 1, scene.sentence.j) if words[k] == "closed"]
+    return [Mention("deed", "repaired", k, k + 1) for k in spots if words[k - 1] in _WAS]  # no 'surface closed'
+
+
+_WAS = frozenset(["was", "were", "been", "is", "are"])
 
 
 def _besides_the_core(scene: Scene, i: int, thread: Thread, found: list[Anchor]) -> bool:
