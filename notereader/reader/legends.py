@@ -11,7 +11,22 @@ from notereader.reader.page import Break, Page, Sentence, page_of, within
 
 Span = tuple[int, int]
 
-_NOUNS = frozenset(["set", "technique", "type", "method", "recipe", "code", "suture", "core"])
+_NOUNS = frozenset(
+    [
+        "set",
+        "technique",
+        "type",
+        "method",
+        "recipe",
+        "code",
+        "suture",
+        "core",
+        "repair",
+        "stitch",
+        "construct",
+        "scheme",
+    ]
+)
 _BEFORE = frozenset(["(", ",", ";", ":", "["])
 _ENDS = frozenset([",", ";", ")", "]", "."])
 _NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley")
@@ -26,6 +41,7 @@ def legends(doc: Doc) -> Doc:
     """Tell what the letters of a legend stand for with each name that has one. RETURNS the same Doc."""
     page = page_of(doc)
     meanings = _meanings(page) if "=" in page.words else {}
+    meanings = meanings or _notes_below(page)
     if len(meanings) < _FEWEST:
         return doc
     defined = {k for (i, j) in meanings.values() for k in range(i - 2, j)}
@@ -46,10 +62,44 @@ def _cell_of_grid(page: Page, sentence: Sentence, meanings: dict[str, Span], def
     """'extent   C   P 3/4' above '(C = complete, P = partial)': the cell's letter, then the rest of the cell."""
     i, j = sentence.i, sentence.j
     if i in defined or page.words[i] not in meanings or not _letter(page, i):
-        return []
+        return _named_in_cell(page, sentence, meanings, defined)
     rest = [Sentence(i + 1, j, sentence.section, sentence.block, False, sentence.prefix)] if j > i + 1 else []
     told = Sentence(*meanings[page.words[i]], sentence.section, sentence.block, True, sentence.prefix)
     return [told, *rest]
+
+
+def _named_in_cell(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:
+    """'all cut, clean, REPAIR a' above 'REPAIR a = six strands, 4-0': the cell, and what the letter means."""
+    for k in range(sentence.i + 1, sentence.j):
+        if page.words[k] not in meanings or k in defined:
+            continue
+        bracketed = _in_brackets(page, k)
+        if not bracketed and not (page.words[k - 1] in _NOUNS and _closes(page, sentence, k)):
+            continue
+        told = Sentence(*meanings[page.words[k]], sentence.section, sentence.block, True, sentence.prefix)
+        spans = [(sentence.i, k - 1), (k + 1 + bracketed, sentence.j)]
+        rest = [Sentence(i, j, sentence.section, sentence.block, False, sentence.prefix) for i, j in spans if i < j]
+        return [*rest, told]
+    return []
+
+
+def _in_brackets(page: Page, k: int) -> bool:
+    """Tell whether word k is one letter or figure in brackets: '(a)'."""
+    return len(page.words[k]) == 1 and page.words[k - 1] == "(" and page.words[k + 1 : k + 2] == [")"]
+
+
+def _notes_below(page: Page) -> dict[str, Span]:
+    """'(a) six-strand, 4-0' below a grid with '(a)' in its cells: what each note says, by its letter."""
+    if "(" not in page.words or not page.rows:
+        return {}
+    cells = [s for s in page.sentences if s.prefix]
+    asked = {page.words[k] for s in cells for k in range(s.i + 1, s.j) if _in_brackets(page, k)}
+    found: dict[str, Span] = {}
+    for k in (k for k in range(1, len(page.words) - 2) if page.words[k] in asked and _in_brackets(page, k)):
+        if page.breaks[k - 1] >= Break.LINE:
+            ends = (n for n in range(k + 2, len(page.words)) if page.breaks[n] >= Break.LINE or _full_stop(page, n))
+            found.setdefault(page.words[k], (k + 2, next(ends, len(page.words))))
+    return found if len(found) == len(asked) else {}
 
 
 def _meanings(page: Page) -> dict[str, Span]:
@@ -62,7 +112,9 @@ def _meanings(page: Page) -> dict[str, Span]:
         if not opens and words[first - 1] not in _BEFORE:
             continue
         stops = (
-            n for n in range(k + 1, len(words)) if page.breaks[n] >= Break.LINE or (not opens and words[n] in _ENDS)
+            n
+            for n in range(k + 1, len(words))
+            if page.breaks[n] >= Break.LINE or (words[n] in _ENDS if not opens else _full_stop(page, n))
         )
         end = next(stops, len(words))
         name = any(m.kind in _OWN_NAMES for m in within(page.mentions, k + 1, end))
@@ -71,9 +123,15 @@ def _meanings(page: Page) -> dict[str, Span]:
     return found
 
 
+def _full_stop(page: Page, k: int) -> bool:
+    """'C = Pennington, 4-0. A second pair of strands was withdrawn': the remark behind the stop defines nothing."""
+    return page.words[k] == "." and k + 1 < len(page.words) and page.breaks[k + 1] > Break.NONE
+
+
 def _letter(page: Page, k: int) -> bool:
-    """Tell whether word k is one capital letter."""
-    return len(page.words[k]) == 1 and page.raw(k, k + 1).isupper()
+    """Tell whether word k is one capital letter, or any letter or figure behind a word such as 'repair'."""
+    named = page.words[k - 1 : k] != [] and page.words[k - 1] in _NOUNS
+    return len(page.words[k]) == 1 and (page.raw(k, k + 1).isupper() or (named and page.words[k].isalnum()))
 
 
 def _cells(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:

@@ -1,5 +1,6 @@
 """Letters that a note defines itself, and what they say of the tendons that have them."""
 
+import pytest
 from reader_sentences import each, told
 
 CUTS = """Right wrist, zone V, glass. Table of what was cut (K = cut through, T = part, I = intact):
@@ -62,3 +63,29 @@ def test_letters_that_nobody_defined() -> None:
 def test_names_given_to_wounds_are_no_legend() -> None:
     note = "S = SF zone I, FDP; I = IF zone III, FDS. Findings: FDP I cut. A2 S intact."
     assert "small FDP" not in each(note, "extent")
+
+
+GRID = """FINGER   | FDP                        | FDS
+middle   | complete, clean, {a}       | complete, {b}
+ring     | complete, clean, {a}       | intact
+small    | complete, ragged, {c}      | intact
+
+{a}{s}6-strand Yoshizu, 4-0 Fiberwire, + 6-0 Prolene running, bites 10 mm.
+{b}{s}each slip one 4-0 horizontal mattress, no edge suture.
+{c}{s}Pennington (2 strands), 4-0 Fiberwire, + edge suture as in a. A second pair of strands was withdrawn.
+"""
+
+
+@pytest.mark.parametrize(
+    "marks",
+    [
+        {"a": "REPAIR a", "b": "REPAIR b", "c": "REPAIR c", "s": " = "},
+        {"a": "type 1", "b": "type 2", "c": "type 3", "s": " = "},
+        {"a": "(a)", "b": "(b)", "c": "(c)", "s": " "},
+    ],
+)
+def test_recipes_below_a_grid(marks: dict[str, str]) -> None:
+    note = GRID.format(**marks)
+    assert each(note, "strands") == {"middle FDP": 6, "ring FDP": 6, "small FDP": 2}
+    assert each(note, "purchase_mm") == {"middle FDP": (10, 10), "ring FDP": (10, 10)}
+    assert told(note, "size", "peripheral")["middle FDS"] == {"size": "4-0", "peripheral": "absent"}
