@@ -100,10 +100,10 @@ def find_boxes(page: Page, sentence: Sentence) -> list[tuple[int, int, bool]]:
     found: list[tuple[int, int, bool]] = []
     if BOX_SIGNS.isdisjoint(words[sentence.i : sentence.j]):
         return found
-    for k in range(sentence.i, sentence.j - 1):
+    for k in range(sentence.i, sentence.j):
         if words[k] in _DRAWN:
             found.append((k, k + 1, _DRAWN[words[k]]))
-        if words[k] not in _OPENED:
+        if words[k] not in _OPENED or k + 1 >= sentence.j:
             continue
         if words[k + 1] in _CLOSED:
             found.append((k, k + 2, False))
@@ -120,13 +120,21 @@ def boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool
             continue  # 'Pattern: [    ]', an answer that nobody gave
         behind = page.breaks[j] if j < sentence.j else Break.COLUMN
         leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
+    if boxes and not leans:
+        return _ends_in_box(page, sentence, boxes)
     return leans > 0 and boxes[0][0] > sentence.i
+
+
+def _ends_in_box(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool]]) -> bool:
+    """'Gap: none [ ] seen [x]': evenly spaced, an option opens the field and a box ends it."""
+    first, end = boxes[0][0], sentence.j - (page.words[sentence.j - 1] in (".", ";"))
+    return boxes[-1][1] >= end and first > sentence.i and page.words[first - 1] not in (":", "|", "-", "?")
 
 
 def option_before(page: Page, k: int, first: int) -> int:
     """Return the first word of the option that ends before a box at word k."""
     i = k
-    while i > first and page.breaks[i] < Break.COLUMN and page.words[i - 1] not in _CLOSED | {":", "|"}:
+    while i > first and page.breaks[i] < Break.COLUMN and page.words[i - 1] not in BOX_ENDS | {":", "|"}:
         if page.words[i - 1].startswith(".."):
             break
         i -= 1

@@ -253,7 +253,7 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
     place = next((n for n in range(k, min(k + 4, scene.sentence.j)) if scene.page.words[n] not in _WHERE), k)
     if scene.words(k, k + 1) == ["at"] and scene.words(place, place + 1) in (["="], [":"]):
         k = place  # 'gap at bone = zero'
-    while k < scene.sentence.j and scene.page.words[k] in _ASKING:
+    while k < scene.sentence.j and (scene.page.words[k] in _ASKING or scene.page.standing[k] == "unticked"):
         k += 1
     if k < scene.sentence.j:
         return scene.page.words[k]
