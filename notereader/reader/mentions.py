@@ -63,6 +63,8 @@ class Mentions:
         for key, i, j in self.matcher(page.rescued or doc):
             if j - i > 1 and (column in breaks[i + 1 : j] or (breaks[i] == column and line in breaks[i + 1 : j])):
                 continue  # cells of a grid
+            if j - i > 1 and _answers_before(page, i, j):
+                continue
             for meaning in self.meanings[key]:
                 if meaning.exact and not _as_written(page, i, j, meaning.exact):
                     continue
@@ -79,6 +81,19 @@ class Mentions:
         page.cues = [c for c in cues if not (_takes_back(page, c) or _in_a_size(page, c))]
         page.elements = longest(found["elements"])
         return doc
+
+
+def _answers_before(page: Page, i: int, j: int) -> bool:
+    """'Bulky: no', then 'Tension: yes' on the next line: the answer of one label and the next are no phrase."""
+    inside = page.breaks[i + 1 : j]
+    if max(inside) < Break.LINE:
+        return False
+    return Break.BLANK in inside or (i > 0 and page.words[i - 1] in _BEFORE_ANSWER)
+
+
+_BEFORE_ANSWER = frozenset(
+    [":", "?", "=", "-", "]", ")", "|", ">", "_", "x", "o", "yes", "\u2611", "\u2612", "\u2610", "\u25a1"]
+)
 
 
 def _takes_back(page: Page, cue: Mention) -> bool:

@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 if TYPE_CHECKING:
     from notereader.reader.groups import Setting
     from notereader.reader.tables import Row
+    from notereader.reader.ticked_lines import TickedLine
 
 
 class Break:
@@ -116,6 +117,7 @@ class Page:
     # A finger put right: the one meant, the one named by mistake, and the first word of the sentence that says so.
     renamed: tuple[str, str, int] | None = None
     slips_changed: int | None = None  # the first word of a sentence that says the other slip was meant
+    ticked: list["TickedLine"] = field(default_factory=list)  # fields of forms whose options each have a mark
     standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none
 
     def figures_in(self, i: int, j: int) -> list[int]:
@@ -125,6 +127,10 @@ class Page:
     def mark(self, i: int, j: int, kind: str) -> None:
         """Note why words i to j are no finding of this operation; an unticked box stays one whatever reaches it."""
         self.standing[i:j] = [old if old == "unticked" else kind for old in self.standing[i:j]]
+
+    def words_in(self, start: int, end: int) -> tuple[int, int]:
+        """Return the words that begin in characters start to end."""
+        return bisect_left(self.starts, start), bisect_left(self.starts, end)
 
     def raw(self, i: int, j: int) -> str:
         """Return the note's own characters from word i to word j (exclusive)."""

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from notereader.reader.headings import Line
 from notereader.reader.page import Break, Page, Sentence
+from notereader.reader.ticked_lines import ticked_lines
 from notereader.vocabulary.wordlists import word_list
 
 _ABBREVIATIONS = word_list("sentences", "abbreviations")
@@ -32,6 +33,10 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
         edges.update((section.h, section.j))
         if section.i < len(page.words) and page.breaks[section.i] >= Break.LINE:
             edges.add(section.i)
+    page.ticked = ticked_lines(page.text)
+    for line in page.ticked:  # a field of a form is a line, or the column of one, of its own
+        row = page.text.rfind("\n", 0, line.span[0]) + 1, line.span[1]
+        edges.update(k for k in page.words_in(*row) if k < len(page.words) and page.breaks[k] >= Break.LINE)
     small = in_small_letters(page)
     soft = _soft_lines(page, lines, edges, small)
     blocks = {line.i: line.block for line in lines}
@@ -126,6 +131,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # rows of a grid
     if (column := _first_column(page, before)) and column == _first_column(page, line):
         return False  # 'middle   A2 vented.  A4 intact' above 'ring     nil touched'
+    if last == "no" and _is_answer(page, line.i - 1) and (not lower or _opens_with_label(page, line)):
+        return False  # 'Tension: no' above 'Gap: seen'
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
     if lower and line.i in page.run_on and last not in _ENDERS and last not in (":", "-"):
@@ -147,6 +154,18 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
+
+
+def _is_answer(page: Page, k: int) -> bool:
+    """Tell whether word k stands behind the mark or the wide space of a label: 'Tension? no', 'Tension   no'."""
+    return page.breaks[k] >= Break.COLUMN or (k > 0 and page.words[k - 1] in _ANSWERED)
+
+
+def _opens_with_label(page: Page, line: Line) -> bool:
+    return not _ANSWERED.isdisjoint(page.words[line.i + 1 : line.i + 4])
+
+
+_ANSWERED = frozenset([":", "?", "=", "-", "|", ">", "]", ")", "_", "x", "o", "yes"])
 
 
 def _measures(page: Page, line: Line) -> bool:

@@ -6,7 +6,8 @@ where a finding needs it, for a negated finding is often one too ("not repaired"
 """
 
 import re
-from itertools import pairwise
+from dataclasses import replace
+from itertools import groupby, pairwise
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -51,12 +52,15 @@ def standing(doc: Doc) -> Doc:
     page.dates = find_dates(page)
     year = _operation_year(page)
     by_sentence = _cues_by_sentence(page)
+    ticked = _mark_ticked(page)
     was_history, history_block = False, -1
     for n, sentence in enumerate(page.sentences):
         cues = by_sentence.get(n, [])
         kind = _SECTIONS.get(sentence.section, "")
-        _mark_unticked(page, sentence)
-        mark_open_choices(page, sentence)
+        for part in _beside(sentence, ticked):
+            _mark_unticked(page, part)
+            mark_open_choices(page, part)
+        _mark_left_open(page, sentence)
         mark_unrecorded(page, sentence)
         if "?" in sentence.said:
             mark_unanswered(page, sentence)
@@ -107,10 +111,50 @@ def standing(doc: Doc) -> Doc:
         _mark_contrast(page, sentence)
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
+    if "unticked" in page.standing:
+        _drop_half_ticked(page)
     _mark_disowned(page)
     _mark_asides(page)
     mark_hearsay(page)
     return doc
+
+
+def _mark_ticked(page: Page) -> frozenset[int]:
+    """Set aside the empty options and the marks of the fields read off the text. RETURNS the words of those fields."""
+    inside: list[int] = []
+    for line in page.ticked:
+        i, j = page.words_in(*line.span)
+        inside += range(i, j)
+        kinds = {m.kind for m in within(page.mentions, i, j)} & _NAMED_BY_OPTION
+        for m in within(page.mentions, i - _LABEL, i) if kinds else ():
+            if m.kind in kinds:
+                page.mark(m.i, m.j, "unticked")  # 'Locking ... locking [ ] grasping [x]': the label is no answer
+        for span in line.set_aside:
+            page.mark(*page.words_in(*span), "unticked")
+    return frozenset(inside)
+
+
+_LABEL = 4  # words
+_NAMED_BY_OPTION = frozenset(["hold", "glide", "ends", "bulk"])
+
+
+def _beside(sentence: Sentence, ticked: frozenset[int]) -> list[Sentence]:
+    """Return the parts of a sentence that stand in no field already read."""
+    if ticked.isdisjoint(range(sentence.i, sentence.j)):
+        return [sentence]
+    runs = groupby(range(sentence.i, sentence.j), key=lambda k: k in ticked)
+    parts = [list(run) for inside, run in runs if not inside]
+    return [replace(sentence, i=part[0], j=part[-1] + 1) for part in parts]
+
+
+def _drop_half_ticked(page: Page) -> None:
+    """'Gapping  none [ ]  seen [x]': 'gapping none' is no phrase where only one of its words was chosen."""
+    page.mentions = [
+        m for m in page.mentions if m.kind == "zone" or len({s == "unticked" for s in page.standing[m.i : m.j]}) < _BOTH
+    ]
+
+
+_BOTH = 2
 
 
 def _mark_asides(page: Page) -> None:
@@ -337,16 +381,25 @@ def _mark_unticked(page: Page, sentence: Sentence) -> None:
         page.mark(first, last, "unticked")
     if sentence.prefix and sentence.j - sentence.i == 1 and page.words[sentence.i] in _UNITS:
         page.mark(sentence.i, sentence.j, "unticked")  # '[ ] ____ mm' in a cell of a form
+
+
+def _mark_left_open(page: Page, sentence: Sentence) -> None:
+    """'Ends: [ ] clean [ ] ragged': the label of a field without a tick says nothing either."""
     if "unticked" in page.standing[sentence.i : sentence.j]:
         rest = [
             w
             for w, s in zip(page.words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True)
             if not s
         ]
-        if len(rest) <= 3 and rest[-1:] == [":"]:
+        told = [m for m in within(page.mentions, sentence.i, sentence.j) if m.kind in ("zone", "extent")]
+        plain = all(w.isalpha() for w in rest[:-1]) and all(page.standing[m.i] for m in told)
+        label = len(rest) <= _FEW or (len(rest) <= _LONGEST_LABEL and plain)
+        if label and rest[-1:] in ([":"], ["?"]):
             page.mark(sentence.i, sentence.j, "unticked")
 
 
+_FEW = 3  # words
+_LONGEST_LABEL = 6  # words, with its colon
 _POLITE = word_list("standing", "polite")
 # What makes a quoted earlier wording hold no more, and names of such wordings before it.
 _WRONG = word_list("standing", "wrong")

@@ -156,7 +156,7 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"  # 'looked carefully for a gap and saw none'
         if _not_closed(scene, mention):
             value = "seen"
-        if scene.next_word(mention.j) in ("neither", "none"):
+        if scene.next_word(mention.j) in ("neither", "none") and scene.page.standing[mention.j] != "unticked":
             value = "none"  # 'traction opened neither repair'
         answer = scene.answer(mention.j)
         if answer == "":
