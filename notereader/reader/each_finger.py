@@ -29,6 +29,9 @@ def spread_over_fingers(
     if any(g.digits for g in others):
         return
     cut = any(m.kind == "extent" for m in mentions) and not collected[0].digits
+    cut = cut and not any(
+        m.kind == "extent" and m.j == collected[0].i for m in mentions
+    )  # 'all severed finger flexors'
     spread = [g for g in others if _both_flexors(page, g) or (cut and _plain_flexors(g))]
     for group in spread:
         if group.generic:

@@ -17,6 +17,7 @@ _NOUNS = word_list("counts", "nouns")
 _ENDS = word_list("counts", "ends")
 _WHOLLY = word_list("counts", "wholly")
 _CUT = word_list("counts", "cut")
+_DIVIDED = frozenset(["divided", "severed", "transected"])
 _FINGERS = frozenset(["finger", "fingers", "digital"])
 _TAKES_UP = word_list("counts", "takes_up")
 _THOSE = frozenset(["all", "of", "them"])
@@ -159,6 +160,8 @@ def _of_those_cut_through(desk: Desk, scene: Scene, at: int, targets: list[Targe
     said = any(word in _WHOLLY and not cut.isdisjoint((n + 1, n + 2)) for n, word in enumerate(words))
     through = any(word == "that" and words[n + 1 : n + 2] in (["are"], ["were"]) for n, word in enumerate(words))
     said = said or (through and "through" in words)  # 'clean on all three that are right through'
+    divided = any(a in _DIVIDED and b in _NOUNS for a, b in pairwise(words))  # 'of all the divided tendons'
+    said = said or (divided and not count_told(desk, scene, at))
     said = said or any(a == "100%" or (a == "%" and b == "100") for b, a in pairwise(words))
     tendons = any(m.kind == "tendon" for m in within(scene.page.mentions, *_stretch(scene, at)))
     if not said or tendons or (_NOUNS.isdisjoint(words) and not through):

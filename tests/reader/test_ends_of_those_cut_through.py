@@ -29,3 +29,15 @@ def test_ends_of_the_one_cut_in_part_alone() -> None:
 def test_labels_keep_their_own() -> None:
     words = "FDP ring: cut 100%, ends: ragged\nFDP small: cut 75%, ends: clean\n"
     assert each(words, "ends").get("ring FDP") == "ragged"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The cut surfaces of all the divided tendons were sharp and clean.",
+        "The ends of the severed tendons were clean.",
+    ],
+)
+def test_ends_of_the_divided_tendons(words: str) -> None:
+    note = "Index FDP completely divided. Ring FDP cut through 70% of its width. " + words
+    assert each(note, "ends") == {"index FDP": "clean"}

@@ -81,3 +81,16 @@ def test_the_other_fingers_behind_a_stop_have_the_same_tendon(rest: str) -> None
 def test_the_nerves_of_other_fingers_behind_a_stop_are_no_tendons() -> None:
     found = each("Left hand. FDS ring cut through; both digital nerves of the index intact; middle intact.", "extent")
     assert found == {"ring FDS": "complete"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "All severed finger flexors, deep and superficial, were sewn with 3-0 Ethibond in modified Kessler fashion.",
+        "Each of the divided finger flexors got a two-strand modified Kessler of 3-0 Ethibond.",
+    ],
+)
+def test_the_cut_ones_of_a_kind_are_not_the_whole_kind(words: str) -> None:
+    note = "Left wrist. FCR severed.\nFDP ring and small severed; FDP index and middle spared.\n" + words
+    assert each(note, "size") == {"ring FDP": "3-0", "small FDP": "3-0"}
+    assert each(note, "extent")["index FDP"] == "intact"
