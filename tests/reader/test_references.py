@@ -121,3 +121,37 @@ def test_a_cell_of_a_grid_that_says_as_another_finger() -> None:
 )
 def test_what_is_as_above_or_unlike_is_no_suture(sentence: str) -> None:
     assert "stitch" not in told(INDEX + sentence, "stitch").get("small FDP", {})
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "The small profundus, cut through, was given the same core.",
+        "The small FDP got the same core; no epitendinous suture was set.",
+        "The small FDP received the same core suture but no epitendinous.",
+    ],
+)
+def test_the_same_core_says_nothing_of_the_rim(sentence: str) -> None:
+    shown = told(INDEX + sentence, *SUTURE)
+    assert shown["small FDP"].get("peripheral") != "present"
+    assert {name: shown["small FDP"][name] for name in ("strands", "size")} == {"strands": 4, "size": "4-0"}
+
+
+def test_the_same_core_and_the_same_rim() -> None:
+    shown = told(INDEX + "Small FDP: cut through, same core, same epi.", *SUTURE)
+    assert (shown["small FDP"]["strands"], shown["small FDP"]["peripheral_size"]) == (4, "6-0")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The index and small profundi were joined with a four-strand cruciate of 3-0 Fiberwire; the middle FDP, also "
+        "cut through, got the same core but no epitendinous stitch.",
+        "The profundi of the index and small were each sewn with four strands of 3-0 Fiberwire; the middle FDP, "
+        "divided as well, had the same core and no epitendinous suture.",
+    ],
+)
+def test_the_same_behind_a_semicolon_is_of_the_tendon_named_there(words: str) -> None:
+    note = "Index and small fingers, FDP of both divided. " + words
+    shown = told(note, *SUTURE)["middle FDP"]
+    assert (shown["strands"], shown["size"], shown["peripheral"]) == (4, "3-0", "absent")

@@ -131,7 +131,8 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
                 if noun == "stitch":
                     return k, j, None, "stitch"
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
-                return k, j, None, "peripheral" if peripheral else "all"
+                core = "core" in words[k + 1 : j] and not _and_its_rim(scene.words(j, scene.sentence.j))
+                return k, j, None, "peripheral" if peripheral else "core" if core else "all"
             answered = _label_answered(scene, k)
             if answered:
                 return scene.sentence.i, k + 1, None, answered
@@ -149,6 +150,14 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
             if named or part:
                 return k, k + 2, None, part or "all"  # 'Peripheral suture as above.'
     return None
+
+
+def _and_its_rim(rest: list[str]) -> bool:
+    """'The same core, same epi', 'the same core and epitendinous', not 'the same core but no epitendinous'."""
+    return not _PERIPHERAL_NOUNS.isdisjoint(rest) and _NONE_OF_IT.isdisjoint(rest)
+
+
+_NONE_OF_IT = frozenset(["no", "not", "without"])
 
 
 def _given_the_same(desk: Desk, scene: Scene, k: int) -> bool:
@@ -212,6 +221,9 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
     elif source is None and groups and 0 < i - groups[-1].j <= 2 and "," not in scene.words(groups[-1].j, i):
         groups = groups[-1:]  # '..., and that of the little finger in the same way'
+    elif source is None and ";" in scene.words(scene.sentence.i, i):
+        clause = i - scene.words(scene.sentence.i, i)[::-1].index(";")
+        groups = [g for g in groups if clause <= g.i < i] or groups  # '...; the ring one, also cut, got the same core'
     done = next((g for g in groups if g.digits and not g.tendons and _done_for(scene, i, g)), None)
     groups = [done] if done is not None else groups
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]
