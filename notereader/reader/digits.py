@@ -2,8 +2,9 @@
 
 import re
 
+from notereader.reader.boxes import boxes_trail, find_boxes
 from notereader.reader.initials import initials
-from notereader.reader.page import Break, Mention, Page, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _NUMBER_DIGITS_WORDS = word_list("bearing", "number_digits_words")
@@ -184,15 +185,33 @@ def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
     return found if len({m.i for m in found}) > 1 else []
 
 
-_LETTERS = {"t": "thumb", "i": "index", "m": "middle", "r": "ring", "s": "small", "l": "small"}
+_ASK_FOR_DIGITS = frozenset(["digit", "digits", "finger", "fingers", "ray"])
+_LETTERS = {"t": "thumb", "th": "thumb", "i": "index", "m": "middle", "r": "ring", "s": "small", "l": "small"}
 
 
 def _ticked_digits(page: Page) -> list[Mention]:
     """Read a ticked letter of a form's line of digits: 'DIGIT [ ] T [x] I [ ] M'."""
-    words = page.words
-    spots = [k for s in page.sections if s.kind == "digit" for k in range(s.i + 2, s.j) if words[k] in _LETTERS]
-    ticked = [k for k in spots if words[k - 1] in ("]", ")") and words[k - 2] in ("x", "y", "v")]
-    return [Mention("digit", _LETTERS[words[k]], k, k + 1) for k in ticked]
+    found: list[Mention] = []
+    for line in page.sentences:
+        i, j = _asks_for_digits(page, line)
+        told = [box for box in find_boxes(page, line) if i <= box[0] < j]
+        trail = bool(told) and boxes_trail(page, line, told)
+        spots = [first - 1 if trail else behind for first, behind, ticked in told if ticked]
+        names = [(k, _LETTERS[page.words[k]]) for k in spots if k < j and page.words[k] in _LETTERS]
+        found += [Mention("digit", name, k, k + 1) for k, name in names]
+    return found
+
+
+def _asks_for_digits(page: Page, line: Sentence) -> tuple[int, int]:
+    """Return the words of a line that answer which digit it was: 'Hand: R [ ] L [x]   Digit: I [ ] M [x]   Zone: 2'."""
+    words, end = page.words, line.j
+    begins = [k + 2 for k in range(line.i, end - 1) if words[k] in _ASK_FOR_DIGITS and words[k + 1] == ":"]
+    begins += [max(s.i, line.i) for s in page.sections if s.kind == "digit" and s.h <= line.i < s.j]
+    if not begins:
+        return end, end
+    i = begins[0]
+    colons = [k for k in range(i + 1, end) if words[k] == ":"]
+    return i, next((k for k in range(colons[0], i, -1) if page.breaks[k] >= Break.COLUMN), i) if colons else end
 
 
 def _by_number(word: str) -> bool:

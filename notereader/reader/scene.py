@@ -33,7 +33,22 @@ _WITHIN = frozenset(["in", "of", "on", "to"])
 _SIDES = frozenset(["r", "l", "rt", "lt", "right", "left"])
 
 # What turns to the one that was left out: 'except the index, where it was vented'.
-_OTHER_LABELS = frozenset(["gap", "glide", "gliding", "tension", "bulk", "test", "knot", "knots", "purchase", "lock"])
+_OTHER_LABELS = frozenset(
+    [
+        "gap",
+        "glide",
+        "gliding",
+        "triggering",
+        "catching",
+        "tension",
+        "bulk",
+        "test",
+        "knot",
+        "knots",
+        "purchase",
+        "lock",
+    ]
+)
 _ITSELF = frozenset(["which", "where", "it", "that", "this", "whose"])
 _ACTS = frozenset(["held", "caught", "hid", "overlay", "bound", "hit", "met", "overrode", "kept"])
 SUBJECT_KINDS = word_list("scene", "subject_kinds")

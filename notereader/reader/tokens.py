@@ -133,6 +133,8 @@ _UNFILLED_MARKS = ("{", "[", "**", "__", "(blank", "(left", "(empty")
 
 # 'operative_findings = ...': the name of a field in a record printed from a computer.
 _JOINING = re.compile(r"(?<=[^\W\d_])_(?=[^\W\d_])")
+# 'strands: _4_   bite _10_ mm': what was written on the line of a form; a cross there is a tick.
+_WRITTEN_ON_LINE = re.compile(r"(?<![\w_])(_{1,8})((?![xX]_)[A-Za-z0-9][^_\n]{0,30}(?<! ))(_{1,8})(?![\w_])")
 
 # '.......... INDEX ......... MIDDLE': titles of a grid whose corner is empty, led to by dots.
 _LED_TITLES = re.compile(r"^ *\.{3,} [^\n.]+(?:\.{3,} [^\n.]+)+$", re.MULTILINE)
@@ -155,7 +157,7 @@ def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
     work = with_lost_letters(text.translate(_SAME_LENGTH))
     if "_" in work:
-        work = _boxed_lines(_JOINING.sub(" ", work))
+        work = _WRITTEN_ON_LINE.sub(_off_line, _boxed_lines(_JOINING.sub(" ", work)))
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:
@@ -198,6 +200,11 @@ def _unboxed(box: re.Match[str]) -> str:
     """Return 'zone : IIB  ' for 'zone [ IIB ]': a label and its answer, at the same places."""
     whole = box.group()
     return f"{box.group(1)}:{box.group(2)}".ljust(len(whole))
+
+
+def _off_line(line: re.Match[str]) -> str:
+    """Return what was written on a line without the line, at its place."""
+    return _NO_WIDTH * len(line.group(1)) + line.group(2) + _NO_WIDTH * len(line.group(3))
 
 
 def _boxed_lines(text: str) -> str:

@@ -136,3 +136,53 @@ def test_none_ticked_in_a_row_of_nerves_cuts_none(note: str, expected: dict[str,
 def test_boxes_behind_their_options(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["knot"] for entry, facts in told(note, "knot").items()}
     assert found == expected
+
+
+CUT = "\nFDP cut [x] 100 %   repaired [x]\n"
+
+
+@pytest.mark.parametrize(
+    ("line", "digit"),
+    [
+        ("Hand:  R [ ]  L [x]        Digit: Th [ ]  I [ ]  M [x]  R [ ]  L [ ]", "middle"),
+        ("Hand:  [ ] R  [x] L        Digit: [ ] Th  [ ] I  [ ] M  [x] R  [ ] L", "ring"),
+        ("Digit: Th [ ]  I [x]  M [ ]  R [ ]  L [ ]        Hand: R [ ]  L [x]", "index"),
+        ("Finger:  I [ ]  M [ ]  R [ ]  S [x]", "small"),
+    ],
+)
+def test_which_finger_was_ticked(line: str, digit: str) -> None:
+    assert told(line + CUT, "treatment") == {f"{digit} FDP": {"treatment": "repaired"}}
+
+
+def test_a_side_that_was_ticked_is_no_finger() -> None:
+    assert told("Hand:  R [x]  L [ ]" + CUT, "treatment") == {"FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "row",
+    ["FDS    repaired [ ]   left [x]   excised [ ]", "FDS    [ ] repaired   [x] left   [ ] excised"],
+)
+def test_a_ticked_left_is_a_deed(row: str) -> None:
+    assert told("Right index finger.\n" + row, "treatment") == {"index FDS": {"treatment": "left"}}
+
+
+def test_a_left_hand_that_was_ticked_is_no_deed() -> None:
+    assert told("Side: right [ ]  left [x]\nFDP of the ring cut through.", "treatment") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "name", "value"),
+    [
+        ("Core: 3-0 PDS   strands: _4_", "strands", 4),
+        ("Core: 3-0 PDS   bites: __10__ mm", "purchase_mm", (10, 10)),
+    ],
+)
+def test_what_was_written_on_a_line(words: str, name: str, value: object) -> None:
+    note = "Left middle finger. FDP divided and repaired.\n" + words
+    assert told(note, name) == {"middle FDP": {name: value}}
+
+
+@pytest.mark.parametrize("label", ["Triggering", "Catching"])
+def test_an_empty_label_before_another_says_nothing(label: str) -> None:
+    note = f"Left middle finger. FDP divided and repaired with 3-0 PDS.\nBulk: ________          {label}: Y [ ] N [x]"
+    assert told(note, "bulk") == {}

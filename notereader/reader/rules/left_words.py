@@ -1,5 +1,6 @@
 """Whether the word 'left' tells of a tendon that was left as it was, or of a side, a gap, an end or a stump."""
 
+from notereader.reader.boxes import find_boxes
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene
@@ -19,6 +20,8 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
     fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
     if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
         return False  # 'how little good tendon was left'
+    if _ticked_among_deeds(scene, mention):
+        return True
     if after in _NOUNS_OF_LEFT or before in ("the", "his", "her", "of", "r", "l"):
         return False
     if mention.i == scene.sentence.i and scene.sentence.j - mention.i <= 3 and after in _LEFT_AFTER:
@@ -53,6 +56,14 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
     if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
         return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+def _ticked_among_deeds(scene: Scene, mention: Mention) -> bool:
+    """'FDS   repaired [ ]   left [x]   excised [ ]': a ticked option of a row of what was done to a tendon."""
+    boxes = {k for i, j, _ in find_boxes(scene.page, scene.sentence) for k in (i, j)}
+    if not {mention.i, mention.j} & boxes or not any(g.tendons and g.j <= mention.i for g in scene.setting.groups):
+        return False
+    return any({m.i, m.j} & boxes for m in scene.of("deed") if m.value in ("repaired", "excised"))
 
 
 _SPEAKERS = frozenset(["i", "we"])
