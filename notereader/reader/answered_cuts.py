@@ -39,7 +39,19 @@ def _answered_at(page: Page, sentence: Sentence) -> int | None:
             if words[k].startswith("..") or words[k] == ":":
                 continue
             return k if only_named(page, first, k, _RAYS) else None
-    return None
+    return next(
+        (k for k in range(first + 1, sentence.j) if _says_a_state(page, k) and _named_before(page, first, k)), None
+    )
+
+
+def _says_a_state(page: Page, k: int) -> bool:
+    """Tell whether word k begins what is told of a tendon right behind its name: 'PL cut', 'FCR 60 % cut'."""
+    told = any(m.i == k and m.kind in _SHARES for m in within(page.mentions, k, k + 1))
+    return page.words[k] in _CUT or told or page.words[k + 1 : k + 2] == ["%"]
+
+
+def _named_before(page: Page, first: int, k: int) -> bool:
+    return page.breaks[k] == Break.SPACE and only_named(page, first, k, _RAYS | {"all"})
 
 
 _RAYS = frozenset([".", "i", "ii", "iii", "iv", "v", "1", "2", "3", "4", "5", "d1", "d2", "d3", "d4", "d5"])
@@ -49,8 +61,10 @@ def _is_bare_cut(page: Page, sentence: Sentence, k: int) -> bool:
     if page.words[k] not in _CUT or not any(m.kind == "tendon" for m in within(page.mentions, sentence.i, k)):
         return False
     bare = k + 1 >= sentence.j or page.words[k + 1] in _CLOSES
-    share = any(m.kind in ("fraction", "extent") for m in within(page.mentions, k + 1, sentence.j))
-    return bare and not share and "%" not in page.words[k : sentence.j]
+    behind = next((m.i for m in within(page.mentions, k + 1, sentence.j) if m.kind == "tendon"), sentence.j)
+    end = behind if page.words[behind - 1] in (",", ";") else sentence.j  # 'FDS II cut, FDS III whole'
+    share = any(m.kind in ("fraction", "extent") for m in within(page.mentions, k + 1, end))
+    return bare and not share and "%" not in page.words[k:end]
 
 
 def _says_how_far(page: Page, sentence: Sentence, k: int) -> bool:

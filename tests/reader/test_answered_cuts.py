@@ -34,3 +34,21 @@ def test_a_list_that_never_says_how_far_leaves_it_open() -> None:
 def test_a_cut_with_its_own_share_stays_a_part() -> None:
     told = _extents("Right wrist, zone V.\n\nFCU ........ cut (half)\nFDS III .... cut 30 %\nFDP III .... intact\n")
     assert "complete" not in told.values()
+
+
+def test_a_bare_cut_right_behind_the_name() -> None:
+    told = _extents(
+        "Right wrist, zone V.\n\nFound:\n PL cut\n FCR 60% cut, radial side\n FDS II + III cut\n FPL whole\n"
+    )
+    assert (told["PL"], told["index FDS"], told["middle FDS"]) == ("complete", "complete", "complete")
+    assert (told["FCR"], told["thumb FPL"]) == ("partial", "intact")
+
+
+def test_a_cut_before_another_tendon_of_the_line() -> None:
+    told = _extents("Left wrist.\n\nFCU divided\nFDS IV cut, FDS V whole\nFDP IV half cut\n")
+    assert (told["ring FDS"], told["small FDS"], told["ring FDP"]) == ("complete", "intact", "partial")
+
+
+def test_running_text_leaves_open_how_far() -> None:
+    told = _extents("Left wrist. PL cut, FCR cut 60%. The FDS of the index was cut. FPL whole.")
+    assert "PL" not in told and "index FDS" not in told

@@ -135,3 +135,15 @@ def test_shares_dealt_out_respectively(note: str, expected: Shown) -> None:
 )
 def test_the_rest_of_a_share_that_is_held_is_cut(note: str, expected: Shown) -> None:
     assert told(note, "extent", "extent_percent") == expected
+
+
+@pytest.mark.parametrize(
+    ("words", "percent"),
+    [
+        ("The ring FDP was cut for perhaps a quarter to a third of its breadth.", 33),
+        ("A nick through a third to a half of the width of the ring FDP.", 50),
+        ("The ring FDP was cut through a half to two thirds.", 67),
+    ],
+)
+def test_of_a_range_of_fractions_the_larger_share(words: str, percent: float) -> None:
+    assert told(words, "extent_percent") == {"ring FDP": {"extent_percent": percent}}

@@ -193,8 +193,8 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
 def told_as_fraction(desk: Desk, scene: Scene) -> None:
     """Read fractions said of a tendon's width: 'FDP half cut', 'a nick through a fifth of its width'."""
     for mention in scene.of("fraction"):
-        upper = mention.j + 1 + (scene.next_word(mention.j + 1) == "a")
-        ranged = scene.next_word(mention.j) in ("to", "-", "or") and any(m.i == upper for m in scene.of("fraction"))
+        upper = (mention.j + 1, mention.j + 1 + (scene.next_word(mention.j + 1) == "a"))  # 'a third' or only 'third'
+        ranged = scene.next_word(mention.j) in ("to", "-", "or") and any(m.i in upper for m in scene.of("fraction"))
         if not scene.told(mention.i) or ranged:
             continue  # of 'half to two thirds' the larger share is the weaker tendon
         targets, _group = tendon_owner(desk, scene, mention.i, mention.j)
