@@ -25,7 +25,7 @@ def mark_earlier_stage(page: Page, sentence: Sentence) -> None:
         page.mark(sentence.i, sentence.j, "history")  # 'Summary of the first stage: scar excised, A2 rebuilt.'
         return
     opens = [w for w in words[sentence.i : sentence.i + 5] if w not in _SMALL]
-    if opens[:2] in _FIRST and opens[2:3] in _PAST and _tells_of_second(words):
+    if opens[:2] in _FIRST and _is_past(words[sentence.i : sentence.j], opens) and _tells_of_second(words):
         page.mark(sentence.i, sentence.j, "history")  # 'The first stage was carried out by us in May, with ...'
         return
     opened = [k for k in range(sentence.i, sentence.j) if words[k] == "("]
@@ -54,6 +54,13 @@ def _recaps(words: list[str]) -> bool:
     """'Summary of the first stage (for context only): ...'"""
     opens = [w for w in words[:6] if w not in _SMALL]
     return opens[:1] != [] and opens[0] in _RECAPS and opens[1:2] == ["of"] and opens[2:4] in _FIRST and ":" in words
+
+
+def _is_past(words: list[str], opens: list[str]) -> bool:
+    """'Stage 1 was ...', 'Stage 1 (rod placed, A2 rebuilt) was done in May'."""
+    if opens[2:3] == ["("] and ")" in words:
+        return words[words.index(")") + 1 :][:1] in _PAST
+    return opens[2:3] in _PAST
 
 
 def _tells_of_second(words: list[str]) -> bool:

@@ -83,6 +83,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'divided just short of the insertion of the superficialis'
     if _same_as(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
+    if group.tendons and _to_its_side(page.words[max(sentence.i, group.i - 6) : group.i]):
+        group.reference = True  # 'the distal stump was sewn into the side of the ring FDP'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those
@@ -134,6 +136,13 @@ def _verb_behind(page: Page, group: Group, sentence: Sentence) -> bool:
 _FIRST_VERBS = frozenset(
     ["was", "were", "is", "are", "had", "got", "showed", "received", "glided", "ran", "took", "have"]
 )
+
+
+def _to_its_side(lead: list[str]) -> bool:
+    """'... attached to the side of the', 'end to side to the': the tendon behind takes in the stump of another."""
+    rest = lead[:-1] if lead[-1:] == ["the"] else lead
+    joined = {"to", "into", "onto"}.intersection(rest[:-2])
+    return rest[-2:] == ["side", "of"] and bool(joined)
 
 
 def _reached_only(page: Page, group: Group, sentence: Sentence) -> bool:

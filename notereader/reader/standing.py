@@ -592,8 +592,18 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
             page.mark(*span, "conditional")
         elif cue.value == "considered" and not _judged(page, cue):
             page.mark(*_clause(page, cue, sentence), "considered")
-        elif cue.value == "planned" and sentence.section != "diagnosis":
+        elif cue.value == "planned" and sentence.section != "diagnosis" and not _is_purpose(page, cue, sentence):
             page.mark(*_with_its_suture(page, cue, sentence), "plan")
+
+
+def _is_purpose(page: Page, cue: Mention, sentence: Sentence) -> bool:
+    """'A2 was divided to allow the repair to be done': what something was done for, and done as well."""
+    lead = page.words[max(sentence.i, cue.i - _FAR_FROM_PURPOSE) : cue.i]
+    return page.words[cue.i : cue.i + 2] == ["to", "be"] and not _ALLOWING.isdisjoint(lead)
+
+
+_ALLOWING = frozenset(["allow", "allowing", "allowed", "enable", "enabling", "enabled", "permit", "permitting", "let"])
+_FAR_FROM_PURPOSE = 6  # words
 
 
 def _with_its_suture(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:

@@ -47,3 +47,21 @@ def test_a_slash_parts_the_cut_from_what_was_not_done(sewn: str) -> None:
 def test_a_state_denied_behind_a_slash_stays_denied() -> None:
     record = read("Left ring finger. FDP repaired with 3-0 Prolene. Gap / not seen.")
     assert "seen" not in [r.facts["gap"].value for r in record.repairs if "gap" in r.facts]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Stage 1 (silicone rod, A2 and A4 rebuilt over it) was done 14 January 2029.",
+        "The first stage (rod laid in, A2 reconstructed) was in May.",
+    ],
+)
+def test_what_stands_in_brackets_behind_the_first_stage(told: str) -> None:
+    record = read("Stage 2 reconstruction, left ring finger. " + told + " The A2 pulley was sound.")
+    assert [p.facts["finding"].value for p in record.pulleys if p.pulley == "A2"] == ["intact"]
+
+
+@pytest.mark.parametrize("fate", ["Rod discarded.", "The rod was taken out and discarded."])
+def test_a_discarded_rod_is_no_tendon(fate: str) -> None:
+    record = read(SECOND + "FDS absent. " + fate)
+    assert not [r for r in record.repairs if r.tendon == "FDS" and "treatment" in r.facts]

@@ -163,3 +163,34 @@ from reader_sentences import told
 )
 def test_other_structures(note: str, expected: dict[str, dict[str, object]]) -> None:
     assert told(note, "extent", "treatment", group="injuries") == expected
+
+
+@pytest.mark.parametrize(
+    ("words", "expected"),
+    [
+        ("Ulnar digital nerve repair in continuity.", {"extent": "intact"}),
+        ("The ulnar digital nerve repair was intact.", {"extent": "intact"}),
+        ("The ulnar digital nerve was repaired with 9-0 nylon.", {"treatment": "repaired"}),
+    ],
+)
+def test_an_earlier_nerve_repair_that_held_is_no_deed(words: str, expected: dict[str, object]) -> None:
+    note = "Re-exploration of the small finger. FDP repair ruptured. " + words
+    assert told(note, group="injuries") == {"small digital nerve ulnar": expected}
+
+
+@pytest.mark.parametrize("words", ["swept aside and protected", "retracted and protected"])
+def test_bundles_held_out_of_the_way(words: str) -> None:
+    shown = told(f"Ring finger. Both neurovascular bundles were {words}.", group="injuries")
+    assert {facts["extent"] for facts in shown.values()} == {"intact"} and len(shown) == 4
+
+
+@pytest.mark.parametrize("name", ["pedicle", "vascular pedicle"])
+def test_a_pedicle_is_a_bundle(name: str) -> None:
+    note = f"Index finger. Radial {name}: nerve sectioned, artery sectioned. Ulnar {name} intact."
+    shown = told(note, "extent", group="injuries")
+    assert {entry: facts["extent"] for entry, facts in shown.items()} == {
+        "index digital artery radial": "complete",
+        "index digital artery ulnar": "intact",
+        "index digital nerve radial": "complete",
+        "index digital nerve ulnar": "intact",
+    }

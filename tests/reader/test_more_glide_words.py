@@ -27,3 +27,23 @@ def test_how_it_ran(words: str, glide: str) -> None:
 )
 def test_what_else_moved(words: str) -> None:
     assert each(CUT + words, "glide") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "glide"),
+    [
+        ("Flexed and extended passively: glide satisfactory.", "free"),
+        ("The passage below A2 is with a slight jump.", "catching"),
+    ],
+)
+def test_how_it_passed(words: str, glide: str) -> None:
+    assert each(CUT + words, "glide") == {"index FDP": glide}
+
+
+@pytest.mark.parametrize("words", ["On moving it the suture does not open.", "The sutures did not open on extension."])
+def test_sutures_that_do_not_open(words: str) -> None:
+    assert each(CUT + words, "gap") == {"index FDP": "none"}
+
+
+def test_fingers_free_to_be_moved_in_the_dressing_are_no_test() -> None:
+    assert each(CUT + "Dorsal plaster, the fingers free to be moved passively.", "test") == {}

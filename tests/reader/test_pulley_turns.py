@@ -169,3 +169,38 @@ from reader_sentences import told
 )
 def test_states_of_pulleys(note: str, expected: dict[str, dict[str, object]]) -> None:
     assert told(note, "finding", "part", "extent_mm", "extent_percent", group="pulleys") == expected
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["A2 had to be windowed for 4 mm to let the repair through.", "To pass the repair A2 was vented for 4 mm."],
+)
+def test_a_pulley_opened_for_the_repair_is_of_the_finger_that_has_one(words: str) -> None:
+    note = "I repaired the index FDP with a four-strand cruciate. I left the nick in the middle finger alone. " + words
+    assert told(note, "finding", group="pulleys") == {"index A2": {"finding": "vented"}}
+
+
+def test_a_pulley_of_a_finger_that_was_sewn_too() -> None:
+    note = (
+        "Index FDP and middle FDP cut through. I repaired the index FDP with 3-0 PDS. In the middle finger a "
+        "four-strand cruciate was set. A2 had to be vented to let the repair through."
+    )
+    assert told(note, "finding", group="pulleys") == {"middle A2": {"finding": "vented"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["A third of A2 was divided to allow the repair to be done.", "A2 was opened, enabling the suture to be done."],
+)
+def test_what_an_opening_was_for(words: str) -> None:
+    assert told("Small FDP cut through. " + words, "finding", group="pulleys") == {"small A2": {"finding": "vented"}}
+
+
+def test_an_opening_still_to_be_done() -> None:
+    assert told("Small FDP cut through. A2 release to be done.", group="pulleys") == {}
+
+
+@pytest.mark.parametrize("words", ["gone through completely", "gone thru completely"])
+def test_gone_through(words: str) -> None:
+    note = f"Ring FDP cut through. A2 vent distal 1/2 + A3 {words}; A4 OK."
+    assert told(note, "finding", group="pulleys")["ring A3"] == {"finding": "released"}

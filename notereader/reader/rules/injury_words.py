@@ -179,9 +179,17 @@ def _no_deed(scene: Scene, m: Mention, value: str, word: str) -> bool:
     """Tell whether a word is no deed here: 'left' before a noun, 'sutures' as things."""
     if value == "left" and word in ("left", "was left", "were left"):
         return scene.next_word(m.j) not in _AFTER_LEFT
+    if word in ("repair", "repairs") and _held_since(scene, m):
+        return True
     if word in ("repair", "repairs") and scene.next_word(m.j) != "of":
         return scene.word_before(m.i) in ("both", "the", "each", "all", "these", "two", "either", "this", "three")
     return word in ("suture", "sutures") and not scene.header and scene.next_word(m.j) not in ("of", "to")
+
+
+def _held_since(scene: Scene, m: Mention) -> bool:
+    """'Ulnar nerve repair in continuity', 'the nerve repair was intact': a repair found, of an earlier operation."""
+    k = m.j + (scene.next_word(m.j) in ("was", "were", "is", "still", "remained"))
+    return scene.next_word(k) in ("intact", "sound", "whole") or scene.words(k, k + 2) == ["in", "continuity"]
 
 
 def fine_suture_at(scene: Scene, structure: str, i: int, j: int, high: int) -> int | None:

@@ -543,6 +543,9 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
 
     The focus is astray in an addendum, and in a finger that has no cut tendon while another one has.
     """
+    of_repair = _digit_of_the_repair(desk, scene, told)
+    if of_repair:
+        return of_repair
     known = [f for digit in (*DIGITS, None) for f in desk.told_of("pulleys", (digit, mention.value, None))]
     cut = {t.digit for t in desk.cut()}
     first, last = scene.part(mention.i)
@@ -556,6 +559,18 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
     digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
     return digits if len(digits) == 1 else ()
+
+
+def _digit_of_the_repair(desk: Desk, scene: Scene, told: tuple[str, ...]) -> tuple[str | None, ...]:
+    """'I left the nick in the middle finger. A2 was vented to let the repair through': of the finger with a repair."""
+    if _REPAIR.isdisjoint(scene.said):
+        return ()
+    sewn = {t.digit for t, deed in desk.treatments.items() if t.digit and deed in ("repaired", "reinserted", "grafted")}
+    here = sewn & set(told) or any(desk.has_suture(t) for t in desk.repairable(told))
+    return tuple(sewn) if len(sewn) == 1 and not here else ()
+
+
+_REPAIR = frozenset(["repair", "join", "tenorrhaphy"])
 
 
 def _just_named_digit(desk: Desk, scene: Scene) -> bool:

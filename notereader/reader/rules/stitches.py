@@ -77,7 +77,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         for target in respective(scene, mention.i, peers, targets):
             desk.tendon(scene, target, "stitch", value, [(i, j)], "core stitch named", *doubts, *reasons)
             woven_in = "grafted" in desk.values_told("deed") or has_donor(desk)
-            if value == "pulvertaft" and target.tendon in ("FDP", "FPL") and woven_in:
+            tenodesed = desk.treatments.get(target) == "tenodesed"  # woven into its neighbour
+            if value == "pulvertaft" and target.tendon in ("FDP", "FPL") and woven_in and not tenodesed:
                 desk.tendon(scene, target, "treatment", "grafted", [(i, j)], "a graft woven in", *doubts)
     for mention in scene.of("anchor"):
         if (scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4) and not scene.header) or (

@@ -160,6 +160,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     value = mention.value
     if value == "tenodesed" and (_no_tenodesis(scene, mention) or _finger_behind(scene, mention)):
         return None
+    if value == "grafted" and any(_to_a_side(scene, m) for m in scene.of("deed")):
+        return None  # 'attached to the side of the ring FDP by a Pulvertaft weave'
     if value == "repaired" and answered_no(scene, mention):
         return "left"
     if value == "repaired" and weighed_and_left(scene, mention):
@@ -465,7 +467,7 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return _last_named(desk, scene, mention)
     if value == "tenodesed" and (after in ("to", "onto", "into") or scene.words(mention.j - 1, mention.j) == ["to"]):
         return _last_named(desk, scene, mention)
-    if value == "tenodesed" and _by_way_of(scene, mention):
+    if value == "tenodesed" and (_by_way_of(scene, mention) or _to_a_side(scene, mention)):
         return _stump_fixed(desk, scene, mention)
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
     subject = scene.owner(mention.i, mention.j)
@@ -547,6 +549,10 @@ def _by_way_of(scene: Scene, mention: Mention) -> bool:
     return not _LEADS_TO_TENODESIS.isdisjoint(lead)
 
 
+def _to_a_side(scene: Scene, mention: Mention) -> bool:
+    return mention.value == "tenodesed" and scene.words(mention.j - 2, mention.j) == ["side", "of"]
+
+
 _LEADS_TO_TENODESIS = frozenset(["as", "by", "of"])
 
 
@@ -620,7 +626,7 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     near, first = mention.i - scene.sentence.i <= 8, scene.sentence.i
     opens = mention.i <= scene.sentence.i + 1 or (scene.words(first, first + 1) == ["it"] and near)
     if value == "excised" and opens and all(t.tendon == "FDS" for t in focus):
-        return focus
+        return [] if _another_it(desk, scene, mention) else focus
     if value == "trimmed" and near and not focus:
         nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
         return nicked if len(nicked) == 1 else []  # 'FDP nicked. FDS fine. I trimmed the flap.'
@@ -638,6 +644,14 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if (value == "repaired" or to_bone) and (near or threaded) and not scene.header:
         return sewn_now(desk, scene, mention)
     return []
+
+
+def _another_it(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'There was glass in the wound. I took it out.', 'A 5-0 had torn out. I took it out.': no tendon was told of."""
+    before = desk.scene_before(scene)
+    if {"it", "them"}.isdisjoint(scene.words(mention.i, mention.j)) or before is None:
+        return False
+    return not any(g.tendons for g in before.setting.groups) or bool(before.of("material", "stitch"))
 
 
 _OF_NERVES = frozenset(["structure", "sided", "anynerve", "anyartery"])
