@@ -318,3 +318,15 @@ def test_words_that_are_no_mechanism(text: str) -> None:
 def test_an_age_does_not_make_the_injury_an_earlier_one(words: str) -> None:
     note = "Background: " + words + "\n\nFindings: FDP of the index completely divided."
     assert read(note).operation["side"].value == "left"
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Anaesthesia: axillary block. Right hand, index, cut on glass.", "Anaesthetic: general. Right wrist, glass door."],
+)
+def test_a_side_behind_the_anaesthesia_on_its_line(words: str) -> None:
+    assert value(words + "\n\nFDP cut through.\n", "side") == "right"
+
+
+def test_the_side_of_a_block_is_not_the_operations() -> None:
+    assert value("Anaesthesia: right axillary block.\n\nFDP cut through.\n", "side") is None

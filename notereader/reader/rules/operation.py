@@ -31,7 +31,8 @@ def _side(desk: Desk) -> None:
     """Find the side in titles, diagnoses and text, else in the story; another side said of the hand is a rival."""
     told = [(s, m) for s in desk.scenes for m in s.of("side") if _is_side(s, m)]
     standing, elsewhere = desk.page.standing, case_list("not_side_sections")
-    sure = [(s, m) for s, m in told if not standing[m.i] and s.sentence.section not in elsewhere]
+    placed = [(s, m) for s, m in told if s.sentence.section not in elsewhere or _behind_the_block(s, m)]
+    sure = [(s, m) for s, m in placed if not standing[m.i]]
     story = [(s, m) for s, m in told if standing[m.i] in ("story", "plan", "question") and not _of_earlier(s)]
     past = [(s, m) for s, m in told if standing[m.i] == "history" and _beside_digit(s, m)]
     if sure or story or len({m.value for _, m in past}) > 1:
@@ -43,6 +44,16 @@ def _side(desk: Desk) -> None:
             [] if sure else ["said only of an earlier operation" if past else "said only in the story of the injury"]
         )
         lay(desk, "side", same[0][1], same, "side named", *doubts)
+
+
+def _behind_the_block(scene: Scene, m: Mention) -> bool:
+    """'Anaesthesia: axillary block. Right hand, index, cut on glass.': a sentence of its own on the same line."""
+    opens = m.i == scene.sentence.i and scene.page.words[m.i - 1 : m.i] == ["."]
+    part = not _PARTS.isdisjoint(scene.words(m.i, m.j + 1))
+    return opens and part and scene.sentence.section == "anaesthesia"
+
+
+_PARTS = frozenset(["hand", "wrist", "forearm"])
 
 
 def _beside_digit(scene: Scene, m: Mention) -> bool:
