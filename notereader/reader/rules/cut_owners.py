@@ -150,7 +150,8 @@ def _of_the_exception(scene: Scene, mention: Mention) -> list[Target]:
 
 def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
     """'Severed completely are: the FCR, the palmaris longus and ...', 'Not cut: FPL, FDP of the index.'"""
-    if any(s.j <= mention.i for s in scene.subjects) or mention.i - scene.sentence.i > 1:
+    lead = scene.words(scene.sentence.i, mention.i)
+    if not _HEADS.issuperset(lead) and (len(lead) > 1 or any(s.j <= mention.i for s in scene.subjects)):
         return []
     after = scene.words(mention.j, mention.j + 3)
     colon = next((k for k, w in enumerate(after) if w in (":", "-")), None)
@@ -158,7 +159,24 @@ def _headed_list(scene: Scene, mention: Mention) -> list[Target]:
         return []
     listed = [s for s in scene.subjects if s.i >= mention.j]
     ended = next((m.i for m in scene.of("extent", "deed", "hurt") if m.i > mention.j + colon), scene.sentence.j)
-    return [t for s in listed if s.j <= ended and s.group for t in group_targets(scene, s.group) if s.group.tendons]
+    named = [s.group for s in listed if s.j <= ended and s.group is not None and s.group.tendons]
+    shared = {t for g in named for t in _with_a_share(scene, g)}
+    return [t for g in named for t in group_targets(scene, g) if t not in shared]
+
+
+_HEADS = frozenset(["structures", "tendons", "found", "the", "following", "were", "are", "all", "as"])
+
+
+def _with_a_share(scene: Scene, group: Group) -> list[Target]:
+    """'Divided: FCR, FDP of the index, FPL about 50 %': of a list the tendon that its own share stands behind."""
+    shares = [q.i for q in scene.quantities if q.unit == "%" and (q.high or 100) < 100]
+    if not any(0 <= k - group.j <= _NEAR_SHARE for k in shares):
+        return []
+    last = [m.value for m in scene.of("tendon") if group.i <= m.i < group.j][-1:]
+    return [t for t in group_targets(scene, group) if [t.tendon] == last]
+
+
+_NEAR_SHARE = 2  # words
 
 
 def _objects_of(scene: Scene, mention: Mention) -> list[Target]:

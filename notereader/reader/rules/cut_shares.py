@@ -43,7 +43,7 @@ def told_in_percent(desk: Desk, scene: Scene) -> None:
             if scene.sentence.prefix and not scene.setting.groups and of_another_row(scene):
                 continue
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
-            targets = _hurt_of(scene, quantity) or targets
+            targets = _hurt_of(scene, quantity) or _last_of_list(scene, quantity, targets)
             subject = scene.owner(quantity.i, quantity.j)
             if not targets and subject is None:
                 asked = scene.words(quantity.i - 2, quantity.i) == ["cut", ":"]
@@ -157,6 +157,21 @@ def _hurt_of(scene: Scene, quantity: Quantity) -> list[Target]:
         return []
     behind = next((g for g in scene.setting.groups if 0 < g.i - hurt.j <= 3 and g.tendons), None)
     return group_targets(scene, behind) if behind is not None else []
+
+
+def _last_of_list(scene: Scene, quantity: Quantity, targets: list[Target]) -> list[Target]:
+    """'Divided: FCR, FDP index and middle, FPL about 50%': of a list that says before what it lists, the last alone."""
+    group = next((g for g in reversed(scene.setting.groups) if g.j <= quantity.i and g.tendons), None)
+    if group is None or len(targets) < _SEVERAL or not _ABOUT.issuperset(scene.words(group.j, quantity.i)):
+        return targets
+    names = [m for m in scene.of("tendon") if group.i <= m.i < group.j]
+    listed = any(m.j <= group.i for m in scene.of("extent")) and len({m.value for m in names}) > 1
+    if not listed or scene.word_before(names[-1].i) != ",":
+        return targets
+    return [t for t in targets if t.tendon == names[-1].value] or targets
+
+
+_SEVERAL = 2
 
 
 def _answers_percent(scene: Scene, quantity: Quantity) -> bool:

@@ -5,21 +5,29 @@ from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.scene import Scene, group_targets
 
+TORN_NOUNS = frozenset(["avulsion", "rupture"])
 GAVE_WAY = frozenset(["way", "ruptured", "parted", "snapped", "dehisced", "failed", "apart"])
 _OLD_REPAIR = frozenset(["repair", "repairs", "suture", "sutures", "join", "tenorrhaphy"])
 
 
-@needs(words=["avulsion"])
+@needs(words=TORN_NOUNS)
 def avulsion(desk: Desk, scene: Scene) -> None:
-    """'Closed avulsion of the profundus': torn off its bone."""
+    """'Closed avulsion of the profundus', 'Rupture of the FDP suture line': torn off its bone, or in two again."""
     words = scene.page.words
     for k in range(scene.sentence.i, scene.sentence.j):
-        if words[k : k + 2] != ["avulsion", "of"] or not scene.told(k) or scene.negated(k, k + 1):
+        if words[k] not in TORN_NOUNS or scene.next_word(k + 1) != "of" or not scene.told(k):
+            continue
+        if scene.negated(k, k + 1) or not _FEARED.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k)):
             continue
         groups = [g for g in scene.setting.groups if g.tendons and not g.reference]
         named = [g for g in groups if 0 < g.i - k <= 3]
+        if words[k] == "rupture" and not (named and scene.next_word(named[0].j) in _OLD_REPAIR):
+            continue
         for target in (t for g in named[:1] for t in group_targets(scene, g) if t.tendon in ("FDP", "FPL", "FDS")):
             desk.tendon(scene, target, "extent", "complete", [(min(k, named[0].i), max(k + 1, named[0].j))], "avulsion")
+
+
+_FEARED = frozenset(["risk", "risks", "chance", "possible", "possibility", "fear", "feared", "against", "if"])
 
 
 def gave_way(desk: Desk, scene: Scene) -> None:

@@ -32,7 +32,7 @@ from notereader.reader.rules.cut_shares import (
     told_in_percent,
     with_name_of,
 )
-from notereader.reader.rules.given_way import GAVE_WAY, TORN, avulsion, gave_way, torn_off
+from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.parted import attributive
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, group_targets, series
@@ -72,7 +72,7 @@ _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | {"neither", "avulsion", "not", "so", "too"} | FAR.keys(),
+    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | TORN_NOUNS | {"neither", "not", "so", "too"} | FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:

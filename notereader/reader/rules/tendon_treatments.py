@@ -1,5 +1,7 @@
 """What was done to each tendon."""
 
+from itertools import pairwise
+
 from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
@@ -302,6 +304,9 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     while k >= scene.sentence.i and (k in named or scene.page.words[k] in _KIND_OF_REPAIR):
         k -= 1
     before = scene.words(max(scene.sentence.i, k), k + 1)
+    broken = scene.words(max(scene.sentence.i, k - 2), k + 1)
+    if ("rupture", "of") in pairwise(broken):
+        return True  # 'rupture of the FDP repair'
     noun = scene.page.words[mention.i] in ("repair", "repairs")
     opens = mention.i <= scene.sentence.i + 1
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
@@ -492,7 +497,7 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         ):
             return _by_slip(scene, mention, targets, group)
         return []
-    if subject is None or (value == "repaired" and _its_suture(subject, mention)):
+    if subject is None or (value == "repaired" and _its_suture(subject, mention)) or _no_suture(scene, subject, value):
         return _treated_from_focus(desk, scene, mention, value)
     if group is None:
         return []
@@ -593,6 +598,11 @@ def _its_suture(subject: Subject, mention: Mention) -> bool:
     """'It was repaired with a core suture': the suture behind the deed is of the tendon spoken of."""
     role = subject.mention.value if subject.kind == "role" and subject.mention is not None else ""
     return role in ("core", "peripheral") and subject.i >= mention.j
+
+
+def _no_suture(scene: Scene, subject: Subject, value: str) -> bool:
+    """'Smoothed the edges, no core': the suture that was not set is not what was trimmed."""
+    return value == "trimmed" and subject.kind == "role" and scene.word_before(subject.i) in ("no", "without")
 
 
 def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
