@@ -155,6 +155,8 @@ def _mark_before_arrow(page: Page, first: int, colon: int, arrow: int) -> None:
     while k > first and words[k] in ("-", "="):
         k -= 1
     last = k + 1
+    if _only_in_fractions(page, first, last):
+        return  # 'A2: distal 1/3 opened -> passes'
     options = _options(page, colon + 1, last)
     if colon >= first and len(options) >= _FEW and all(0 < b - a <= _LONGEST_OPTION for a, b in options):
         page.mark(colon + 1, arrow, "unticked")
@@ -163,6 +165,13 @@ def _mark_before_arrow(page: Page, first: int, colon: int, arrow: int) -> None:
         k -= 2
     if last - k > _FEW:
         page.mark(k, last, "unticked")
+
+
+def _only_in_fractions(page: Page, first: int, last: int) -> bool:
+    """Tell whether every stroke among words first to last stands inside a fraction."""
+    strokes = {k for k in range(first, last) if page.words[k] in _PARTS}
+    shares = (m for m in within(page.mentions, first, last) if m.kind == "fraction")
+    return bool(strokes) and strokes <= {k for m in shares for k in range(m.i, m.j)}
 
 
 def _mark_to_choose(page: Page, first: int, last: int) -> None:

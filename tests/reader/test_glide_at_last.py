@@ -46,3 +46,18 @@ def test_a_catch_that_stayed(text: str) -> None:
 )
 def test_fingers_told_one_after_another(text: str, expected: tuple[str, str]) -> None:
     assert each(TWO + text, "glide") == dict(zip(("middle FDP", "ring FDP"), expected, strict=True))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "there was clicking at A4, which I trimmed by 2 mm and it went away.",
+        "it caught at A4; after venting this went away.",
+    ],
+)
+def test_a_catch_that_went_away(text: str) -> None:
+    assert each(ONE + text, "glide") == {"middle FDP": "free"}
+
+
+def test_a_catch_that_did_not_go_away() -> None:
+    assert each(ONE + "it caught at A4, and after venting it never went away.", "glide") == {"middle FDP": "catching"}

@@ -42,3 +42,14 @@ def test_whose_ends_were_trimmed() -> None:
     both = "Small FDP cut through. Ring: FDP cut through, FDS cut through. Tendon ends: ragged. "
     assert each(both + "2 mm was resected from each FDP end.", "trimmed_mm") == {"ring FDP": 2}
     assert each(both + "2 mm trimmed off FDP.", "trimmed_mm") == {"ring FDP": 2}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The scarred tendon was resected, leaving a stump of profundus of 1 cm at the bone.",
+        "Removal of the remnants of the tendon, silicone rod 5 mm.",
+    ],
+)
+def test_what_was_left_or_laid_in_was_not_trimmed(words: str) -> None:
+    assert each(CUT + words, "trimmed_mm") == {}

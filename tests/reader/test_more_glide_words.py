@@ -47,3 +47,25 @@ def test_sutures_that_do_not_open(words: str) -> None:
 
 def test_fingers_free_to_be_moved_in_the_dressing_are_no_test() -> None:
     assert each(CUT + "Dorsal plaster, the fingers free to be moved passively.", "test") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "test"),
+    [
+        ("When I bent and straightened the tip everything slid nicely.", "passive"),
+        ("Bent and straightened the finger ten times: no hitch.", "passive"),
+        ("No gap after ranging by hand.", "passive"),
+    ],
+)
+def test_moved_by_the_surgeons_hand(words: str, test: str) -> None:
+    assert each(CUT + words, "test") == {"index FDP": test}
+
+
+@pytest.mark.parametrize("words", ["The stumps met without force.", "Both ends met without any force."])
+def test_ends_that_met_without_force(words: str) -> None:
+    assert each(CUT + words, "tension") == {"index FDP": "none"}
+
+
+@pytest.mark.parametrize("words", ["Smoothed edges with scissors, no core.", "I smoothed the edges, without a suture."])
+def test_a_nick_smoothed_without_a_core(words: str) -> None:
+    assert each("Thumb. Partial cut FPL, 40 %. " + words, "treatment") == {"thumb FPL": "trimmed"}

@@ -34,3 +34,8 @@ def test_a_name_is_no_thread() -> None:
 )
 def test_a_stitch_behind_a_name_stays_one(words: str, stitch: str) -> None:
     assert each("Index FDP divided. " + words, "stitch") == {"index FDP": stitch}
+
+
+@pytest.mark.parametrize("head", ["OP NOTE - Kestler-Rowe / registrar. ", "Present: Kesler-Brand. "])
+def test_a_double_name_near_a_stitchs_is_a_person(head: str) -> None:
+    assert each(head + SEWN, "stitch") == {}

@@ -81,3 +81,11 @@ def test_a_note_cut_off_within_a_choice_is_read() -> None:
     assert told("Ring finger. FDP completely divided.\nKnots buried Y /", "extent") == {
         "ring FDP": {"extent": "complete"}
     }
+
+
+@pytest.mark.parametrize(
+    "words", ["A2: distal 1/3 opened -> repair passes.", "A2: prox 1/2 vented -> free.", "A2 distal 2/3 -> opened."]
+)
+def test_a_fraction_before_an_arrow_is_no_choice(words: str) -> None:
+    shown = told("Left ring finger. FDP divided. " + words, "finding", group="pulleys")
+    assert shown == {"ring A2": {"finding": "vented"}}

@@ -204,3 +204,22 @@ def test_an_opening_still_to_be_done() -> None:
 def test_gone_through(words: str) -> None:
     note = f"Ring FDP cut through. A2 vent distal 1/2 + A3 {words}; A4 OK."
     assert told(note, "finding", group="pulleys")["ring A3"] == {"finding": "released"}
+
+
+@pytest.mark.parametrize("slip", ["resected FDS slip", "excised superficialis"])
+def test_a_pulley_built_with_what_was_excised(slip: str) -> None:
+    note = f"Ring FDP repaired. A2: rebuilt with the {slip} wrapped round the phalanx."
+    assert told(note, "finding", group="pulleys") == {"ring A2": {"finding": "reconstructed"}}
+
+
+@pytest.mark.parametrize(
+    ("words", "finding"),
+    [
+        ("I had to lay open A2 for half of its length to get at the junction.", "vented"),
+        ("The rebuilt A2 held and was left as it was.", "intact"),
+        ("The A2 and A4 pulleys were left as they were.", "intact"),
+    ],
+)
+def test_laid_open_and_left_as_it_was(words: str, finding: str) -> None:
+    shown = told("Ring FDP cut through. " + words, "finding", group="pulleys")
+    assert shown["ring A2"] == {"finding": finding}

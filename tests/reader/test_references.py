@@ -155,3 +155,20 @@ def test_the_same_behind_a_semicolon_is_of_the_tendon_named_there(words: str) ->
     note = "Index and small fingers, FDP of both divided. " + words
     shown = told(note, *SUTURE)["middle FDP"]
     assert (shown["strands"], shown["size"], shown["peripheral"]) == (4, "3-0", "absent")
+
+
+@pytest.mark.parametrize(
+    "words", ["FDS was repaired with the same suture as a two-strand Kessler.", "FDS: same suture in a simple Kessler."]
+)
+def test_the_same_thread_in_another_stitch(words: str) -> None:
+    note = (
+        "Ring FDP and FDS divided. FDP was repaired with a 4-strand Adelaide, 3-0 Ethibond, plus running 6-0 Prolene. "
+    )
+    shown = told(note + words, "size", "material", "stitch", "peripheral")
+    assert shown["ring FDS"] == {"size": "3-0", "material": "braided polyester", "stitch": "kessler"}
+
+
+@pytest.mark.parametrize("row", ["Ring FDP -> same", "Ring FDP -> the same"])
+def test_the_same_behind_an_arrow(row: str) -> None:
+    note = f"Index and ring FDP cut through.\nIndex FDP -> 4-strand cruciate 3-0 Prolene\n{row}\n"
+    assert told(note, "strands", "size")["ring FDP"] == {"strands": 4, "size": "3-0"}

@@ -1,7 +1,7 @@
 """Counts that must be worked out, and figures beside a core that are no count."""
 
 import pytest
-from reader_sentences import fact_of, told
+from reader_sentences import each, fact_of, told
 
 RING = "Right ring finger, zone II. FDP completely divided. "
 SMALL = "Left small finger. The FDP had been cut through. "
@@ -103,3 +103,14 @@ def test_each_tendon_its_count(body: str, counts: dict[str, int]) -> None:
 def test_for_six_read_four(words: str) -> None:
     note = "Index finger. FDP divided and repaired with 3-0 PDS, six strands.\n\n" + words
     assert told(note, "strands") == {"index FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    ("words", "count"),
+    [
+        ("Number of strands crossing is 6.", 6),
+        ("The number of strands crossing the repair site was four.", 4),
+    ],
+)
+def test_the_number_of_strands_that_cross(words: str, count: int) -> None:
+    assert each("Thumb FPL repaired with 4-0 nylon. " + words, "strands") == {"thumb FPL": count}

@@ -240,7 +240,7 @@ def _ended(scene: Scene, mention: Mention) -> bool | None:
     if any(f" {p} " in text for p in ("none after", "there was none", "none since", "none now", "none afterwards")):
         return True
     reach = min(mention.j + 7, scene.part(mention.i)[1])
-    k = next((k for k in range(mention.j, reach) if scene.page.words[k] in _RESOLVED), None)
+    k = next((k for k in range(mention.j, reach) if _resolves(scene, k)), None)
     k = k if k is not None else _this_ended(scene, mention)
     if k is None:
         return None
@@ -253,9 +253,14 @@ def _this_ended(scene: Scene, mention: Mention) -> int | None:
     for k in range(mention.j, last):
         if any(g.i == k and (g.digits or g.tendons) for g in scene.setting.groups) and words[k - 1] not in _PLACING:
             return None  # 'The middle caught, the ring did not'
-        if words[k] in _RESOLVED and not _TAKES_UP.isdisjoint([*scene.words(k - 2, k), *scene.words(k + 1, k + 2)]):
+        if _resolves(scene, k) and not _TAKES_UP.isdisjoint([*scene.words(k - 2, k), *scene.words(k + 1, k + 2)]):
             return k
     return None
+
+
+def _resolves(scene: Scene, k: int) -> bool:
+    word = scene.page.words[k]
+    return word in _RESOLVED or (word == "away" and scene.page.words[k - 1] in ("went", "gone", "going"))
 
 
 _PLACING = frozenset(["in", "of", "the", "left", "right"])

@@ -145,6 +145,9 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         led = m.i == scene.sentence.i or scene.word_before(m.i) in ("the", "both", "these")
         if led:
             return True  # 'the reconstructed A2 was not disturbed': which pulley is meant
+    led = scene.word_before(m.i) in ("the", "a", "its", "this", "that")
+    if m.value in ("excised", "trimmed") and led and any(g.i == m.j and g.tendons for g in scene.setting.groups):
+        return True  # 'A2 was rebuilt with the resected FDS slip'
     if word in _BARE or any((f.i, f.j) == (m.i, m.j) for f in scene.of("fully")):
         return True
     return any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)

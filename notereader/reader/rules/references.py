@@ -48,7 +48,7 @@ def references(desk: Desk, scene: Scene) -> None:
     if source is not None and fields == "all" and _each_like_its_own(desk, scene, source, (i, j)):
         return
     targets = _targets(desk, scene, i, source)
-    if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j)):
+    if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j) or _as_another_stitch(scene, i, j)):
         fields = "thread"
     if targets and scene.told(i):
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
@@ -69,6 +69,13 @@ def _another_stitch(scene: Scene, j: int) -> bool:
     stitch = any(m.i >= j and scene.told(m.i) for m in scene.of("stitch"))
     thread = any(m.i >= j for m in scene.of("material")) or any(s[1] >= j for s in find_sizes(scene))
     return stitch and not thread and behind[:1] == ["but"] and "instead" in behind
+
+
+def _as_another_stitch(scene: Scene, i: int, j: int) -> bool:
+    """'With the same suture as a two-strand Kessler': the same thread, in a stitch of its own."""
+    if scene.page.words[j - 1] != "suture" or scene.words(j, j + 2) not in (["as", "a"], ["in", "a"], ["for", "a"]):
+        return False
+    return any(0 < m.i - j <= _FAR and scene.told(m.i) for m in scene.of("stitch")) and scene.told(i)
 
 
 _FAR = 7  # words
@@ -136,7 +143,9 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
             answered = _label_answered(scene, k)
             if answered:
                 return scene.sentence.i, k + 1, None, answered
-            led = any(g.j == k or (g.j == k - 1 and words[k - 1] == "the") for g in scene.setting.groups if g.i < g.j)
+            begins = k - (words[k - 1] == "the")
+            begins -= 2 * (words[begins - 2 : begins] == ["-", ">"])  # 'FDS RF -> same'
+            led = any(g.j in (begins, k) for g in scene.setting.groups if g.i < g.j)
             after = after[1:] if after[:1] == ["again"] and led else after
             if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
                 return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'

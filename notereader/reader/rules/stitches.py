@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.grafts import has_donor, of_the_far_end
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.strangers import has_strange_subject
@@ -90,6 +90,9 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             _lay_fixation(desk, scene, mention, "pull-out")
 
 
+_OF_ITS_KIND = frozenset([",", "and", "fashion", "then", "technique", "type"])
+
+
 def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     """'modified Kessler, doubled', 'run as a Tsuge and doubled up', '2x modified Kessler': the stitch, its words."""
     counts = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
@@ -110,7 +113,7 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
         return mention.value, mention.i, mention.j
     end = min(mention.j + 4, scene.sentence.j)
     after = next((k for k in range(mention.j, end) if scene.page.words[k] == "doubled"), None)
-    if after is not None and set(scene.words(mention.j, after)) <= {",", "and", "fashion", "then", "technique"}:
+    if after is not None and set(scene.words(mention.j, after)) <= _OF_ITS_KIND:
         return value, mention.i, after + 1
     counted = _counted(scene, mention)
     if counted is not None:
@@ -215,7 +218,14 @@ def _is_person(scene: Scene, mention: Mention) -> bool:
     owned = scene.page.raw(mention.i, mention.j).lower().endswith(("'s", "\u2019s"))
     if owned and scene.next_word(mention.j) in _OWNED:
         return False  # 'Mr Kessler's stitch', 'the stitch of my teacher, Mr Kessler's, in its modified form'
+    if mention.rescued and _joined_to_a_name(scene, mention.j):
+        return True  # 'Kestler-Rowe / registrar'
     return bool(before) and before[-1] in _TITLES
+
+
+def _joined_to_a_name(scene: Scene, j: int) -> bool:
+    joined = scene.next_word(j) == "-" and scene.page.breaks[j] == Break.NONE and j + 1 < scene.sentence.j
+    return joined and scene.page.breaks[j + 1] == Break.NONE and scene.page.raw(j + 1, j + 2).istitle()
 
 
 _OWNED = frozenset([",", "stitch", "suture", "method", "technique", "repair", "pattern", "core"])

@@ -308,7 +308,7 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
     chosen = k
     while k < end and (page.standing[k] == "unticked" or (k > chosen and page.words[k] == ">")):
         k += 1  # 'strands: 2 / 4 / 6 -> 4'
-    if k == j and page.words[k : k + 1] in (["was"], ["were"], ["is"]) and _counted_label(page, j):
+    if k == j and page.words[k : k + 1] in _WAS and _counted_label(page, j):
         k += 1  # 'number of strands was four'
     if k == j and page.words[k : k + 2] == ["should", "read"] and _count_at(page, k + 2):
         return _count_at(page, k + 2), k + 3  # 'strands should read four'
@@ -324,7 +324,12 @@ def _label_goes_on(page: Page, j: int, end: int) -> int:
         k += 1
     marked = k < end and (page.words[k] in (":", "=") or "count" in page.words[j:k])
     behind = k > j and page.words[k + 1 : k + 3] == ["in", "number"]
+    if k > j and page.words[k : k + 1] in _WAS and _counted_label(page, j):
+        return k + 1  # 'the number of strands crossing the repair is 6'
     return k if marked or behind else j
+
+
+_WAS = (["was"], ["were"], ["is"])
 
 
 def _counted_label(page: Page, j: int) -> bool:

@@ -76,9 +76,14 @@ def hurt_over(scene: Scene, q: Quantity) -> bool:
 def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     """'Excised down to a 1 cm tag at the bone', 'cut off 5 mm from its insertion': where it was cut, what was kept."""
     behind = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    lead = scene.words(max(scene.sentence.i, q.i - _FAR_BEFORE), q.i)
+    if not _RODS.isdisjoint(lead[-2:]) or ("leaving" in lead and not _KEPT.isdisjoint(lead)):
+        return True  # '..., leaving a stump of profundus of 1 cm', 'silicone rod 5 mm'
     return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))
 
 
+_FAR_BEFORE = 8  # words
+_RODS = word_list("spacers", "rods")
 _KEPT = frozenset(["tag", "stump", "cuff", "tail", "remnant", "rim"])
 _FAR = frozenset(["insertion", "bone", "joint", "crease"])
 
