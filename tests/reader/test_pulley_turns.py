@@ -223,3 +223,15 @@ def test_a_pulley_built_with_what_was_excised(slip: str) -> None:
 def test_laid_open_and_left_as_it_was(words: str, finding: str) -> None:
     shown = told("Ring FDP cut through. " + words, "finding", group="pulleys")
     assert shown["ring A2"] == {"finding": finding}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["I passed it back under A4, having first eased A4 with a dilator, not cut.", "A4 was stretched and not cut."],
+)
+def test_a_pulley_only_dilated(words: str) -> None:
+    assert told("Ring FDP cut through. " + words, "finding", group="pulleys") == {"ring A4": {"finding": "intact"}}
+
+
+def test_a_pulley_eased_without_a_dilator() -> None:
+    assert told("Ring FDP cut through. I eased A4.", "finding", group="pulleys") == {"ring A4": {"finding": "vented"}}

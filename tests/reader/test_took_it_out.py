@@ -20,3 +20,19 @@ def test_a_tendon_taken_out(words: str) -> None:
 )
 def test_something_else_taken_out(words: str) -> None:
     assert each(f"{CUT}. {words}", "treatment") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The superficialis stumps were stuck in scar and were removed.", "The FDS stumps were excised."],
+)
+def test_stumps_of_a_tendon_that_was_not_sewn(words: str) -> None:
+    assert each("Small finger. FDP cut through. " + words, "treatment") == {"small FDS": "excised"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The FDS stumps were resected by 2 mm.", "The FDP stumps were excised to good tendon."],
+)
+def test_stumps_cut_back(words: str) -> None:
+    assert each("Small finger. FDP cut through. " + words, "treatment") == {}

@@ -118,6 +118,9 @@ _LETS_PASS = frozenset(["pass", "admit", "clear", "let", "allow", "accommodate",
 _WHY = frozenset(["because", "since", "as", "that", "until", "when", "where", "so", "while", "once", "after", "if"])
 
 
+_DILATORS = frozenset(["dilator", "dilators", "bougie", "sound", "sounds"])
+
+
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
@@ -125,6 +128,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True
     if m.value == "repaired" and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _LETS_PASS:
         return True  # 'A4 was cut to pass the suture'
+    if word == "eased" and not _DILATORS.isdisjoint(scene.words(m.j, min(m.j + 6, scene.sentence.j))):
+        return True  # 'having first eased A4 with a dilator, not cut'
     if word in ("suture", "sutures") and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _WHY:
         return True  # 'A2 was opened over 8 mm because the suture caught'
     if scene.next_word(m.j) == "nothing":

@@ -406,7 +406,7 @@ _OF_A_TEST = frozenset(
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
     """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
     near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
-    if "discarded" in scene.words(mention.i, mention.j):
+    if "discarded" in scene.words(mention.i, mention.j) or _stumps_taken_out(scene, mention):
         return False
     told = [q for q in scene.quantities if q.unit == "mm" and not hurt_over(scene, q)]
     lengths = [q.j - 1 for q in told if (q.high or q.low or 0) < NO_END_PIECE]
@@ -417,6 +417,15 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
         or any(_last_piece(scene, q, mention) for q in told)
         or any(abs(k - mention.i) <= 4 for k in lengths)
     )
+
+
+def _stumps_taken_out(scene: Scene, mention: Mention) -> bool:
+    """'The superficialis stumps were stuck in scar and were removed': all that was left of a tendon not sewn."""
+    lead = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
+    whole = lead is not None and lead.tendons == ("FDS",) and scene.next_word(lead.j) in ("stumps", "remnants")
+    lengths = any(q.unit == "mm" for q in scene.quantities)
+    sewn = any(d.value == "repaired" for d in scene.of("deed"))
+    return whole and not (lengths or sewn or scene.of("ends"))
 
 
 def _last_piece(scene: Scene, q: Quantity, mention: Mention) -> bool:
