@@ -280,7 +280,7 @@ _RISKS = word_list("standing", "risks")
 _OPENERS = frozenset(
     [
         *("consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed"),
-        *("planned", "proposed", "intended"),
+        *("planned", "proposed", "intended", "not", "omitted", "deferred", "considered", "discussed", "declined"),
         *("(", "note", "nb", "were", "should", "had"),
     ]
 )
@@ -305,6 +305,8 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "considered"  # 'Plan B = sew FDP, four strands of 3-0 Prolene'
     if first[0] in _MEANT and ":" in first:
         return "plan"  # 'Planned: repair FDP ring', 'Intended operation: ...'
+    if _lists_undone(page, sentence):
+        return "considered"
     if first[:1] in (["booked"], ["listed"]) and first[1:2] in (["as"], ["for"], [":"]):
         return "plan"
     if _is_aside_of(first):
@@ -318,6 +320,17 @@ def _opening(page: Page, sentence: Sentence) -> str:
     return ""
 
 
+def _lists_undone(page: Page, sentence: Sentence) -> bool:
+    """'Not done: epitendinous suture, A2 repair', 'Omitted: ...', 'Not done, though planned: ...'."""
+    words = page.words[sentence.i : min(sentence.i + _LONGEST_HEAD, sentence.j)]
+    head = words[: words.index(":")] if ":" in words else []
+    return head[:1] in _LEFT_OUT or (head[:2] in _NOT_DONE and (len(head) == _PAIR or "," in head))
+
+
+_LONGEST_HEAD = 14  # words
+_PAIR = 2
+_LEFT_OUT = (["omitted"], ["deferred"], ["declined"])
+_NOT_DONE = tuple(["not", verb] for verb in ("done", "performed", "needed", "required", "attempted", "used"))
 _MEANT = frozenset(["planned", "proposed", "intended"])
 
 

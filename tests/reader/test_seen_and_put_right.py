@@ -56,3 +56,31 @@ def test_simple_sutures_alone_are_the_core(verb: str) -> None:
 def test_an_anchor_only_asked_for() -> None:
     note = "Thumb FPL cut. Surgeon asks is there an anchor set in house. Core done with 4-0."
     assert told(note, "treatment", "stitch") == {"thumb FPL": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Not done: epitendinous suture, A2 repair.",
+        "NOT DONE, though written on the list before we started: epitendinous suture, repair of A2, anchor.",
+        "Omitted: epitendinous suture, A2 repair.",
+    ],
+)
+def test_a_list_of_what_was_not_done(words: str) -> None:
+    note = f"Ring FDP repaired, 4-0 Yoshizu. {words}"
+    assert told(note, "peripheral", "stitch") == {"ring FDP": {"stitch": "yoshizu"}}
+    assert told(note, group="pulleys") == {}
+
+
+@pytest.mark.parametrize("words", ["A3 left as it was.", "A3 was preserved."])
+def test_a_torn_pulley_left_is_not_whole(words: str) -> None:
+    note = f"Ring FDP repaired, 4-0. A3 lacerated by the pot. The artery was cut. {words}"
+    assert told(note, group="pulleys") == {"ring A3": {"finding": "injured"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["nothing is done there, nor trimming nor suture", "we leave it so, without trimming, nor suture"]
+)
+def test_nor_sewn(words: str) -> None:
+    found = told(f"Ring: FDP cut. FDS with a partial section of 20 %, {words}. FDP 4 strands.", "treatment")
+    assert found["ring FDS"] == {"treatment": "left"}

@@ -301,9 +301,19 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     entries = [(d, name) for name in group.values for d in fingers or _digits(desk, scene, group.mentions[0], name)]
     in_turn = shares_in_turn(scene, share, len(entries), low, high)
     for n, (digit, name) in enumerate(entries):
+        if value == "intact" and _hurt_so_far(desk, scene, (digit, name, None)):
+            continue
         if (digit, name) not in left_out:
             own = in_turn[n] if in_turn else dealt.get(digit, share)
             _put(desk, scene, digit, name, value, own, span)
+
+
+def _hurt_so_far(desk: Desk, scene: Scene, entry: tuple[str | None, str, str | None]) -> bool:
+    """'A3 was lacerated. ... A3 left as it was': left so, which is not whole; an addendum may say otherwise."""
+    told = [f for f in desk.told_of("pulleys", entry) if f.field == "finding" and not f.header]
+    return (
+        bool(told) and told[-1].value == "injured" and not is_correction(scene) and scene.sentence.section != "addendum"
+    )
 
 
 def _only_this_time(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention) -> bool:

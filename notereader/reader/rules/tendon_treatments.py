@@ -160,6 +160,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     """Return the treatment a deed word says here, or None where it says none."""
     word = " ".join(scene.words(mention.i, mention.j))
     value = mention.value
+    if scene.word_before(mention.i) == "nor" and value in ("repaired", "trimmed"):
+        return "left" if value == "repaired" else None  # 'nothing is done there, nor trimming nor suture'
     if value == "tenodesed" and (_no_tenodesis(scene, mention) or _finger_behind(scene, mention)):
         return None
     if value == "grafted" and any(_to_a_side(scene, m) for m in scene.of("deed")):
