@@ -21,6 +21,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
     """
     if not _UNTOLD.isdisjoint(sentence.said):
         _mark_untold(page, sentence)
+    if {"neither", "could", "be"} <= sentence.said:
+        _mark_not_judged(page, sentence)
     if "not" in sentence.said and not _ALL.isdisjoint(sentence.said):
         _mark_not_all(page, sentence)
     if _RECORDED.isdisjoint(sentence.said):
@@ -37,6 +39,19 @@ def _mark_untold(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j - 2):
         if page.words[k] == "no" and page.words[k + 1] in _UNTOLD and page.words[k + 2] in _UNTOLD_OF:
             page.mark(k, _end(page, sentence, k), "unfilled")
+
+
+def _mark_not_judged(page: Page, sentence: Sentence) -> None:
+    """'Neither gap nor catching could be judged': not known, which is not to say that there was none."""
+    for k in range(sentence.i + 1, sentence.j - 2):
+        if page.words[k : k + 2] == ["could", "be"] and page.words[k + 2] in _JUDGED:
+            first = next((n for n in range(k, sentence.i - 1, -1) if page.words[n] == "neither"), k)
+            between = page.words[first:k]
+            if "nor" in between and _STOPS.isdisjoint(between) and "," not in between:
+                page.mark(first, k + 3, "unfilled")
+
+
+_JUDGED = frozenset(["judged", "assessed", "tested", "seen", "told", "evaluated", "excluded", "checked", "made"])
 
 
 def _mark_not_all(page: Page, sentence: Sentence) -> None:

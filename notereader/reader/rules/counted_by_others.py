@@ -10,6 +10,8 @@ from notereader.vocabulary.wordlists import word_list
 _COUNTERS = word_list("sutures", "counters")
 _COUNTED = frozenset(["counted", "counts", "saw", "found", "wrote", "writes", "says", "said", "has", "only", "but"])
 _ARTICLES = frozenset(["a", "an", "the"])
+_IN_FACT = (["in", "fact"], ["in", "truth"], ["in", "reality"])
+_BOTH_ENDS = {"proximally", "distally"}
 _MARKS = frozenset([",", "-", ".", ";", ":", "("])
 _CORRECTING = frozenset(["no", "sorry", "correction", "rather"])
 _TAKEN_BACK = 2  # words: 'sorry no'
@@ -44,10 +46,13 @@ def _or_before(scene: Scene, i: int) -> list[Count]:
 def _count_by_another(scene: Scene, j: int, k: int) -> list[Count]:
     """'..., the nurse only two', '(the registrar wrote two)', '..., I counted two', '..., or was it four'."""
     count = _usual(scene, k)
-    if not count or scene.next_word(k + 1) not in _CLOSES:
+    if count and {scene.next_word(j), scene.next_word(k + 1)} == _BOTH_ENDS:
+        return [(count, k, k + 1)]  # 'four strands distally, two proximally'
+    if not count or (scene.next_word(k + 1) not in _CLOSES and scene.words(k + 1, k + 3) not in _IN_FACT):
         return []
     lead = scene.words(max(j, k - _NEAR), k)
     by_whom = not _COUNTERS.isdisjoint(lead) and (lead[-1] in _COUNTED or lead[-1] in _COUNTERS)
+    by_whom = by_whom or scene.words(k + 1, k + 3) in _IN_FACT
     said = [w for w in scene.words(j, k) if w not in _MARKS]
     put_right = 0 < len(said) <= _TAKEN_BACK and said[0] in _CORRECTING  # 'six strands, no, four'
     return [(count, k, k + 1)] if by_whom or put_right or lead[-3:] == ["or", "was", "it"] else []

@@ -176,10 +176,19 @@ def _as_found(scene: Scene, mention: Mention, told: list[Mention]) -> bool:
     """'ragged, trimmed back to clean tendon': as found counts; a clean end after trimming does not."""
     if mention.value != "clean":
         return True
-    if _seen_elsewhere(scene, mention):
+    if _seen_elsewhere(scene, mention) or _of_one_end(scene, mention, told):
         return False
     worse = [m for m in told if m.value != "clean"]
     return not _after_trimming(scene, mention) and (not worse or mention.i < worse[0].i)
+
+
+def _of_one_end(scene: Scene, mention: Mention, told: list[Mention]) -> bool:
+    """'Ends: clean proximally': of the other end nothing is told."""
+    return scene.next_word(mention.j) in _AT_ONE_END and len(told) == 1 and _OTHER_END.isdisjoint(scene.said)
+
+
+_AT_ONE_END = frozenset(["proximally", "distally"])
+_OTHER_END = frozenset(["both", "and"])
 
 
 def _seen_elsewhere(scene: Scene, mention: Mention) -> bool:

@@ -33,11 +33,21 @@ def half_denied(scene: Scene, mention: Mention) -> bool:
     sworn = next((n for n, word in enumerate(lead) if word in _SWORN), None)
     if sworn is not None and not _DENIALS.isdisjoint(lead[:sworn]):
         return True
-    if _one_side_only(scene, mention):
+    if _one_side_only(scene, mention) or _before_something(scene, mention):
         return True
     k = mention.j + (scene.next_word(mention.j) == ",")
     save = any(tuple(words[k : k + len(phrase)]) == phrase for phrase in _SAVE)
     return save and not any((g.digits or g.tendons) and 0 < g.i - k <= _NAMED_NEXT for g in scene.setting.groups)
+
+
+def _before_something(scene: Scene, mention: Mention) -> bool:
+    """'Gap: nil before closing the sheath, 1 mm after': what was seen in the end is told behind it."""
+    words = scene.words(mention.j, min(mention.j + _FAR, scene.sentence.j))
+    later = any(q.unit == "mm" and q.high and 0 < q.i - mention.j <= _FAR for q in scene.quantities)
+    return later and "before" in words and not _LATER.isdisjoint(words)
+
+
+_LATER = frozenset(["after", "afterwards", "then", "later", "thereafter"])
 
 
 def not_told(scene: Scene, mention: Mention) -> bool:

@@ -65,6 +65,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             scene.words(scene.part(event.i)[0], event.i)
         ):
             continue  # 'The surface of the repair was smooth'
+        if event.value == "free" and (_but_for_a_place(scene, event.j) or _not_quite(scene, event.j)):
+            continue
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
@@ -167,8 +169,6 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             continue  # 'He is free to move the other fingers'
         if value == "free" and (lead[-1:] in _NEARLY or _before_a_stitch(behind) or _of_the_others(scene, mention)):
             continue
-        if value == "free" and (_but_for_a_place(scene, mention) or _not_quite(scene, mention.j)):
-            continue
         if after_repair(desk, scene) or not (value == "free" or hand):  # 'his hand was caught under the hatch'
             end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
             found.append(_Event(mention.i, mention.j, value, end))
@@ -216,14 +216,18 @@ def _none_behind(scene: Scene, mention: Mention) -> bool:
 _NO = frozenset(["no", "none", "nil", "n"])
 
 
-def _but_for_a_place(scene: Scene, mention: Mention) -> bool:
+def _but_for_a_place(scene: Scene, k: int) -> bool:
     """'glided freely except under A3': not free there."""
-    k = mention.j + (scene.next_word(mention.j) == ",")
+    k += scene.next_word(k) == ","
     save = any(tuple(scene.words(k, k + len(phrase))) == phrase for phrase in _SAVE)
     pulleys = [m for m in scene.of("pulley", "pulleys") if k < m.i <= k + 5]
-    return save and bool(pulleys) and not any(g.digits and k < g.i <= k + 5 for g in scene.setting.groups)
+    at_the_end = not _EXTREMES.isdisjoint(scene.words(k, k + 6))  # 'free except the last 10 degrees'
+    return (
+        save and (bool(pulleys) or at_the_end) and not any(g.digits and k < g.i <= k + 5 for g in scene.setting.groups)
+    )
 
 
+_EXTREMES = frozenset(["last", "terminal", "final", "extreme", "extremes", "end", "full"])
 _SAVE = frozenset([("except",), ("save",), ("bar",), ("but", "for"), ("apart", "from"), ("other", "than")])
 
 

@@ -31,7 +31,7 @@ _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"],
 _OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skipping"])
 _SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
-_ELSEWHERE = frozenset(["see", "refer", "cf"])  # 'Peripheral suture: see diagram'
+_ELSEWHERE = frozenset(["see", "refer", "cf", "tbc", "per", "as"])  # 'Peripheral suture: see diagram'
 _NO = frozenset(["no", "none", "nil", "n", "not", "omitted", "0"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
@@ -111,6 +111,8 @@ _NOT_TOLD = (
     *(["would", word] for word in ("have", "be", "only")),
     *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable")),
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
+    ["had", "to"],
+    ["is", "half"],
     *([verb, "but"] for verb in ("started", "begun", "attempted")),
 )
 
@@ -202,7 +204,12 @@ def _not_again(scene: Scene, spot: Anchor) -> bool:
 
 _UNDONE = frozenset(["undone", "unpicked"])
 _LOST = frozenset(["cut", "tore", "pulled", "broke", "snapped", "came", "slipped", "removed", "out"])
-_NOT_AGAIN = frozenset((a, b) for a in ("not", "never") for b in ("repeat", "repeated", "redone", "replaced", "redo"))
+_NOT_AGAIN = frozenset(
+    [
+        *((a, b) for a in ("not", "never") for b in ("repeat", "repeated", "redone", "replaced", "redo")),
+        *(("no", b) for b in ("second", "other", "spare", "further")),
+    ]
+)
 
 
 _WISHED = [["thought"], ["considered"], ["wanted"], ["wished"], ["planned"], ["hoped"]]

@@ -95,6 +95,7 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     between = scene.words(low, min(group.i, action.i))
     after = scene.words(action.j, min(action.j + 5, scene.sentence.j))
     limited = bool(after) and (after[0] in _EXCEPTING or after[0] in PARTS or _by_and_large(after))
+    limited = limited or _in_part(scene, action.j)
     if limited or "only" in [*between, *after] or _remains(scene, group):
         return True
     words = scene.page.words
@@ -102,6 +103,20 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     if again:  # 'A2 shows a cut of 5 mm; it is preserved'
         return bool(share_in(scene, low, group.j) or share_in(scene, again[-1], action.j))
     return bool(share_in(scene, low, max(group.j, action.j)))
+
+
+def _in_part(scene: Scene, k: int) -> bool:
+    """'A2: intact (partly)', 'preserved 50%', 'not opened more than 5 mm', 'ok after repair': not whole as found."""
+    after = scene.words(k, min(k + 4, scene.sentence.j))
+    after = after[after[:1] == ["("] :]
+    share = any(q.unit == "%" and (q.high or 100) < _WHOLE and 0 <= q.i - k <= 1 for q in scene.quantities)
+    bounded = after[:2] in (["more", "than"], ["beyond", "the"]) or after[:1] in (["over"], ["beyond"])
+    mended = after[:1] == ["after"] and not _MENDING.isdisjoint(after)
+    return share or bounded or mended or after[:1] in (["partly"], ["partially"], ["until"])
+
+
+_WHOLE = 100.0  # percent
+_MENDING = frozenset(["repair", "suture", "repairing", "reconstruction"])
 
 
 def _by_and_large(after: list[str]) -> bool:

@@ -290,6 +290,8 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None
     if ("done", "to") in pairwise(before) and "what" in scene.said:
         return None  # 'What our first operation had done to A2 was left as it was'
+    if before[-2:] == ["all", "but"]:
+        return None  # 'A2 was all but intact'
     if before[-2:] == ["to", "be"]:
         return None  # 'A2, to be preserved at all costs, went'
     behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))

@@ -335,6 +335,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     """Weak words ('fine', 'normal', 'preserved') count only right beside the tendon; 'not intact' never."""
     if scene.negated(mention.i, mention.j) and not word.startswith(("not", "no ", "un", "was not", "were not")):
         return False
+    if scene.words(mention.i - 2, mention.i) == ["all", "but"]:
+        return False
     if word.startswith("not") and _but_in_part(scene, mention):
         return False
     if _of_something_else(scene, mention):

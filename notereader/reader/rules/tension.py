@@ -1,5 +1,7 @@
 """Tension and bulk of a repair."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
@@ -20,6 +22,7 @@ _ADJUSTED = word_list("quality", "adjusted")
 _TAKING_OFF = frozenset(
     ["avoid", "avoiding", "prevent", "preventing", "against", "relieve", "relieving", "reduce", "reducing", "less"]
 )
+_COULD_NOT = frozenset([("not", "possible"), ("was", "impossible"), ("not", "achieved"), ("not", "be")])
 _NOBODY = frozenset(["none", "neither"])
 _OTHERS = frozenset(["nerve", "nerves", "skin", "flap", "flaps", "artery", "vessels", "wound", "coaptation"])
 _DRESSINGS = word_list("quality", "dressings")
@@ -48,6 +51,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue  # 'Tension free? No.'
         if "more" in scene.words(mention.i - 1, mention.j) and after[:1] == ["than"]:
             continue  # 'no more tension than was unavoidable'
+        if not _COULD_NOT.isdisjoint(pairwise(behind)):
+            continue  # 'A tension-free repair was not possible'
         if after[:1] in (["once"], ["only"]):
             continue  # 'tension-free once the wrist was flexed'
         if after[:1] == ["enough"]:
