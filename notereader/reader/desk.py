@@ -59,6 +59,7 @@ class Desk:
     copies: list["Copy"] = made_by(default_factory=list)
     topic: str = ""  # what the surgeon was last working on
     last_pulleys: list[tuple[str, tuple[str | None, ...]]] = made_by(default_factory=list)
+    last_pulleys_told: list[tuple[str, tuple[str | None, ...]]] = made_by(default_factory=list)  # each by itself, too
     last_pulley_end: int = -1  # where the last sentence that named pulleys ended
     last_parts: list[tuple[str, tuple[str | None, ...], tuple[str | None, ...]]] = made_by(default_factory=list)
     last_parts_end: int = -1  # where the last sentence about another structure ended

@@ -554,8 +554,9 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
     at = group.i if group is not None else (k or scene.sentence.i)
     before = [g for g in scene.setting.groups if g.digits and g.j <= at and not g.reference]
     before = [g for g in before if g not in scene.left_out or not scene.takes_out(g, at, at + 1)]
+    own = _named_at_its_end(scene, at, before[-1]) if before and scene.header else ()
     if before:
-        return before[-1].digits
+        return own or before[-1].digits
     if group is not None and any(g.every and not g.tendons and not g.generic for g in scene.setting.groups):
         left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
         return tuple(d for d in scene.every_digit or scene.setting.digits if d not in left_out)
@@ -582,6 +583,14 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
         several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
         return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
+
+
+def _named_at_its_end(scene: Scene, at: int, before: Group) -> tuple[str, ...]:
+    """'FDP and FDS cut, long finger; FDP cut with a nick of FDS, ring finger': a clause that ends with its finger."""
+    behind = next((g for g in scene.setting.groups if g.digits and g.i >= at), None)
+    if behind is None or behind.tendons or ";" not in scene.words(before.j, at) or ";" in scene.words(at, behind.i):
+        return ()
+    return behind.digits
 
 
 def _of_as_many(scene: Scene, group: Group) -> bool:

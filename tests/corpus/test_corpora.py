@@ -92,6 +92,7 @@ FLOORS = {
     "fresh51": Floor(91, 92, 92),
     "fresh52": Floor(93, 92, 95),
     "fresh54": Floor(93, 92, 94),
+    "fresh55": Floor(94, 91, 92),
     "fresh56": Floor(94, 93, 96),
     "voices1": Floor(97, 98, 98),
     "voices2": Floor(94, 95, 96),

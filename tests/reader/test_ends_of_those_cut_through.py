@@ -41,3 +41,9 @@ def test_labels_keep_their_own() -> None:
 def test_ends_of_the_divided_tendons(words: str) -> None:
     note = "Index FDP completely divided. Ring FDP cut through 70% of its width. " + words
     assert each(note, "ends") == {"index FDP": "clean"}
+
+
+@pytest.mark.parametrize("words", ["FDP 100% just distal to A2, ends tidy", "FDP cut through at A4, ends clean"])
+def test_ends_of_the_tendon_the_line_names(words: str) -> None:
+    note = f"L index FDP + FDS RS, zone 2\n\n- {words}\n- FDS: radial slip 100%, ulnar slip OK"
+    assert list(each(note, "ends")) == ["index FDP"]

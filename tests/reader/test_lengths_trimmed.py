@@ -53,3 +53,29 @@ def test_whose_ends_were_trimmed() -> None:
 )
 def test_what_was_left_or_laid_in_was_not_trimmed(words: str) -> None:
     assert each(CUT + words, "trimmed_mm") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Eight millimeters of dead tendon was debrided from the ring FDP and 6 from the small FDP.",
+        "8 mm was resected from the ring FDP and 6 mm from the small FDP.",
+    ],
+)
+def test_a_length_for_each_of_two_tendons(words: str) -> None:
+    note = "Ring FDP and FDS and small FDP were divided. " + words
+    assert each(note, "trimmed_mm") == {"ring FDP": 8, "small FDP": 6}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The ends were refreshed 3 mm in total for each FDP.", "Ends trimmed by 3 mm altogether for both FDP."],
+)
+def test_a_total_for_the_tendons_behind_it(words: str) -> None:
+    note = "Ring and small fingers, FDP and FDS of both cut through. " + words
+    assert each(note, "trimmed_mm") == {"ring FDP": 3, "small FDP": 3}
+
+
+@pytest.mark.parametrize("words", ["2 mm resected from each end, that is 4 in total.", "2 mm off each end, 4 in all."])
+def test_a_total_without_its_unit(words: str) -> None:
+    assert each(CUT + words, "trimmed_mm") == {"ring FDP": 4}

@@ -69,3 +69,24 @@ def test_ends_that_met_without_force(words: str) -> None:
 @pytest.mark.parametrize("words", ["Smoothed edges with scissors, no core.", "I smoothed the edges, without a suture."])
 def test_a_nick_smoothed_without_a_core(words: str) -> None:
     assert each("Thumb. Partial cut FPL, 40 %. " + words, "treatment") == {"thumb FPL": "trimmed"}
+
+
+@pytest.mark.parametrize(
+    ("words", "name", "value"),
+    [
+        ("It runs through A2 but with noticeable resistance.", "glide", "restricted"),
+        ("The patient bent and straightened it: no more clicking.", "glide", "free"),
+        ("The patient bent and straightened it: no more clicking.", "test", "active"),
+        ("With the finger pushed up and down there was no gap.", "test", "passive"),
+        ("A slit of 1 mm opens; one more stitch is placed, at repeat the slit remains closed.", "gap", "none"),
+        ("Its ends were torn by the teeth of the saw.", "ends", "ragged"),
+        ("Result is slim.", "bulk", "none"),
+    ],
+)
+def test_more_plain_words(words: str, name: str, value: str) -> None:
+    assert each(CUT + words, name) == {"index FDP": value}
+
+
+def test_a_gap_of_a_nerve_that_was_bridged() -> None:
+    words = "The nerve on the ulnar side was short. I bridged the gap with a collagen tube."
+    assert each(CUT + words, "gap") == {}

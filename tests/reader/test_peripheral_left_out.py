@@ -204,3 +204,17 @@ def test_a_result_before_it_does_not_hide_that_it_was_left_out(words: str) -> No
 def test_no_gap_beside_the_suture_denies_the_gap_alone() -> None:
     note = "Index FDP sutured with 3-0 nylon; no gap before or after the epitendinous suture."
     assert each(note, "peripheral") == {"index FDP": "present"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "plus running 5/0 Prolene for the profundus only; the superficialis had no epitendinous stitch.",
+        "plus a running 5-0 Prolene for the FDP only, FDS no epitendinous stitch.",
+    ],
+)
+def test_the_pattern_of_the_one_that_has_a_rim(words: str) -> None:
+    note = "Index finger, FDP and FDS divided, both repaired with 3-0 PDS, " + words
+    shown = told(note, "peripheral", "peripheral_pattern")
+    assert shown["index FDP"] == {"peripheral": "present", "peripheral_pattern": "running"}
+    assert shown["index FDS"] == {"peripheral": "absent"}

@@ -170,13 +170,13 @@ _HEADS = frozenset(["structures", "tendons", "found", "the", "following", "were"
 def _with_a_share(scene: Scene, group: Group) -> list[Target]:
     """'Divided: FCR, FDP of the index, FPL about 50 %': of a list the tendon that its own share stands behind."""
     shares = [q.i for q in scene.quantities if q.unit == "%" and (q.high or 100) < 100]
-    if not any(0 <= k - group.j <= _NEAR_SHARE for k in shares):
+    if not any(group.j <= k and _TO_A_SHARE.issuperset(scene.words(group.j, k)) for k in shares):
         return []
     last = [m.value for m in scene.of("tendon") if group.i <= m.i < group.j][-1:]
     return [t for t in group_targets(scene, group) if [t.tendon] == last]
 
 
-_NEAR_SHARE = 2  # words
+_TO_A_SHARE = frozenset(["about", "some", "approximately", "roughly", "only", "by", "to", "(", ":", "-", "="])
 
 
 def _objects_of(scene: Scene, mention: Mention) -> list[Target]:

@@ -230,7 +230,10 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     part_i, part_j = scene.part(mention.i)
     reach = 12 if _added_behind_comma(scene, mention) else 7
     near = scene.words(max(scene.sentence.i, mention.i - reach), min(scene.sentence.j, mention.j + 10))
-    if any(m.kind == "pulley" and part_i <= m.i < part_j for m in scene.mentions):
+    if any(
+        m.kind == "pulley" and part_i <= m.i < part_j and not _where_it_catches(scene, mention, m)
+        for m in scene.mentions
+    ):
         return False
     cut = _FRACTION_CUTS_CUT
     before = scene.word_before(mention.i)
@@ -255,6 +258,11 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     if _hung_by(scene, mention.i):
         return True  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
+
+
+def _where_it_catches(scene: Scene, mention: Mention, pulley: Mention) -> bool:
+    """'Cut one third, with a flap which catches under the edge of A2': a place, told behind a 'which'."""
+    return not {"which", "that"}.isdisjoint(scene.words(mention.j, pulley.i))
 
 
 def _added_behind_comma(scene: Scene, mention: Mention) -> bool:

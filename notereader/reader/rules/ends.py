@@ -290,8 +290,12 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
 
 
 def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
-    """'Long profundus: same core, no epi, as the ends were frayed': the one tendon that the sentence names."""
-    named = [g for g in scene.setting.groups if g.tendons and g.digits and not (g.reference or g.excepted)]
+    """'Long profundus: same core, no epi, as the ends were frayed': the one tendon that the sentence names.
+
+    So it is in 'FDP 100% just distal to A2, ends tidy' of the one finger spoken of.
+    """
+    one = len(scene.setting.digits) == 1
+    named = [g for g in scene.setting.groups if g.tendons and (g.digits or one) and not (g.reference or g.excepted)]
     if len(named) != 1 or named[0].j > mention.i or scene.of("tendon")[1:]:
         return []
     return [t for t in group_targets(scene, named[0]) if desk.extents.get(t) != "intact"]

@@ -63,7 +63,22 @@ def _repair_fell(before: list[str]) -> bool:
 
 
 _HAD = frozenset(
-    ["had", "has", "have", "then", "just", "completely", "clearly", "obviously", "been", "was", "is", "were", "now"]
+    [
+        "had",
+        "has",
+        "have",
+        "found",
+        "then",
+        "just",
+        "completely",
+        "clearly",
+        "obviously",
+        "been",
+        "was",
+        "is",
+        "were",
+        "now",
+    ]
 ) | {"since", "simply", "again", "evidently", "come", "given", "pulled", "fallen", "all", "wholly", "partly", "cleanly"}
 _FAR_APART = 7  # words
 _CAME_APART = frozenset(["pulled", "come", "came", "lay", "drawn", "sprung", "given", "fallen"])

@@ -103,8 +103,16 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         if _only_a_word(scene, spot) or (scene.page.words[spot.j - 1] == "by" and scene.next_word(spot.j) == ":"):
             continue
         lay_suture(desk, scene, spot.i, spot.j, "peripheral", "present", "peripheral suture named")
-    if not all(_peripheral_negated(scene, spot) and not _instead(scene, spot, threads) for spot in spots) or not spots:
+    denied = [spot for spot in spots if _peripheral_negated(scene, spot) and not _instead(scene, spot, threads)]
+    if not spots or len(denied) < len(spots) or _told_of_another(scene, denied, threads):
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def _told_of_another(scene: Scene, denied: list[Anchor], threads: list[Thread]) -> bool:
+    """'A running 5-0 for the profundi only; the superficialis had no epitendinous stitch': told before it is denied."""
+    outer = [t for t in threads if t.role == PERIPHERAL and (t.size or t.material)]
+    parts = (";", ",", ".")
+    return any(all(t.j <= s.i and any(w in parts for w in scene.words(t.j, s.i)) for s in denied) for t in outer)
 
 
 _NOT_TOLD = (

@@ -81,6 +81,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         desk.last_pulley_end = scene.sentence.j
         desk.last_pulley_named = bool(groups)
         desk.last_pulleys = [(value, _digits(desk, scene, last.mentions[0], value)) for value in last.values]
+        desk.last_pulleys_told = [(v, _digits(desk, scene, g.mentions[0], v)) for g in groups for v in g.values]
 
 
 def _not_so(desk: Desk, scene: Scene, groups: list[PulleyGroup]) -> None:
@@ -626,6 +627,8 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         scene.page.words[k] in _PLURAL and scene.word_before(k) not in ("in", "on")  # 'It was intact in both fingers'
         for k in range(first, min(first + 5, scene.sentence.j))
     )
+    if "both" in opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
+        desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
@@ -641,6 +644,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         _lay_again(desk, scene, action)
 
 
+_PAIR = 2
 _REST = frozenset(["rest", "remainder", "remnant", "remnants"])
 
 

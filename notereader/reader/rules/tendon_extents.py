@@ -80,8 +80,9 @@ def extents(desk: Desk, scene: Scene) -> None:
     if scene.sentence.section in ("instructions", "closure", "admin") or _of_a_pulley(scene):
         return
     for mention in scene.of("extent"):
-        if scene.told(mention.i) and mention.value != "contused" and not labels_extent(scene, mention):
-            _extent(desk, scene, mention)
+        whole = _bruised_but_whole(scene, mention)
+        if scene.told(mention.i) and (whole or mention.value != "contused") and not labels_extent(scene, mention):
+            _extent(desk, scene, whole or mention)
             if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
                 part_cut(desk, scene, cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
     told_in_percent(desk, scene)
@@ -274,6 +275,14 @@ def _shares_dealt_out(scene: Scene, mention: Mention) -> bool:
 
 
 _OF_WIDTH = [["of", word] for word in ("its", "the", "their")]
+
+
+def _bruised_but_whole(scene: Scene, mention: Mention) -> Mention | None:
+    """'FDS contused but in continuity': a tendon that was only bruised is whole."""
+    said = scene.words(mention.i, mention.j)
+    if mention.value != "contused" or said[-2:] != ["in", "continuity"]:
+        return None
+    return Mention("extent", "intact", mention.i, mention.j)
 
 
 def _share_behind(scene: Scene, mention: Mention) -> bool:

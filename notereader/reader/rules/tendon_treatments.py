@@ -15,7 +15,7 @@ from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.sewn_now import sewn_now
-from notereader.reader.rules.spoken_of_repairs import PUT_OFF
+from notereader.reader.rules.spoken_of_repairs import FOUND_BROKEN, PUT_OFF
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
@@ -310,6 +310,8 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     if ("rupture", "of") in pairwise(broken):
         return True  # 'rupture of the FDP repair'
     noun = scene.page.words[mention.i] in ("repair", "repairs")
+    if noun and not FOUND_BROKEN.isdisjoint(scene.words(mention.j, min(mention.j + 7, scene.sentence.j))):
+        return True  # 'FDP repair found pulled apart'
     opens = mention.i <= scene.sentence.i + 1
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
     if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, reach)):
@@ -394,7 +396,10 @@ def _not_left(desk: Desk, scene: Scene, mention: Mention, targets: list[Target])
 def _no_tenodesis(scene: Scene, mention: Mention) -> bool:
     """'tenodesis effect normal', 'wrist tenodesis test', 'to teach tenodesis exercises'."""
     word = scene.next_word(mention.j + (scene.next_word(mention.j) in ("then", "now", "also", "again")))
-    return word in _OF_A_TEST
+    return word in _OF_A_TEST or not _CHECKED_BY_IT.isdisjoint(scene.said)
+
+
+_CHECKED_BY_IT = frozenset(["rotation", "malrotation", "cascade", "scissoring"])  # of the fingers, not of a tendon
 
 
 _OF_A_TEST = frozenset(
@@ -524,7 +529,10 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return []
     if group.generic == "all" and scene.words(group.i, group.i + 1) in (["each"], ["both"]) and value != "repaired":
         named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
-        return group_targets(scene, named[-1]) if named else []
+        pair = scene.setting.focus if len(scene.setting.focus) == _PAIR and group.i == scene.sentence.i else ()
+        return (
+            group_targets(scene, named[-1]) if named else list(pair)
+        )  # 'FDP and FDS were one mass. Both were excised'
     tendon = {"tendon", "flexor"} & set(scene.words(scene.sentence.i, scene.sentence.j))
     if scene.header and value == "grafted" and group.digits and tendon and not scene.of("structure", "anynerve"):
         return [Target(d, "FPL" if d == "thumb" else "FDP") for d in group.digits]
@@ -543,6 +551,9 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
         return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     return []
+
+
+_PAIR = 2
 
 
 def _of_several(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> bool:

@@ -62,9 +62,16 @@ def trimmed(desk: Desk, scene: Scene) -> None:
 
 def _is_length(scene: Scene, q: Quantity) -> bool:
     """'2 mm off one end and 3 off the other': a second length goes without its unit."""
-    return q.unit == "mm" or (
-        not q.unit and scene.words(q.j, q.j + 3) in (["off", "the", "other"], ["from", "the", "other"])
-    )
+    if q.unit:
+        return q.unit == "mm"
+    another = scene.words(q.j, q.j + 3) in (["off", "the", "other"], ["from", "the", "other"])
+    before = any(p.unit == "mm" and p.j <= q.i for p in scene.quantities)
+    behind = next((g for g in scene.setting.groups if g.i > q.j and g.tendons), None)
+    of_it = behind is not None and scene.next_word(q.j) in ("from", "off") and behind.i - q.j <= _TO_ITS_TENDON
+    return another or (before and (of_it or _sums_up(scene, q)))  # '8 mm from the ring FDP and 6 from the small FDP'
+
+
+_TO_ITS_TENDON = 2  # words
 
 
 def hurt_over(scene: Scene, q: Quantity) -> bool:
@@ -84,7 +91,7 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
 
 _FAR_BEFORE = 8  # words
 _RODS = word_list("spacers", "rods")
-_KEPT = frozenset(["tag", "stump", "cuff", "tail", "remnant", "rim"])
+_KEPT = frozenset(["tongue", "tag", "stump", "cuff", "tail", "remnant", "rim"])
 _FAR = frozenset(["insertion", "bone", "joint", "crease"])
 
 
@@ -110,17 +117,24 @@ def _sums_up(scene: Scene, q: Quantity) -> bool:
     return after[:1] in (["altogether"], ["total"]) or after in (["in", "all"], ["in", "total"], ["all", "told"])
 
 
+def _beside_its_own(scene: Scene, q: Quantity) -> bool:
+    """'3 mm was resected from the ring FDP and 2 from the small FDP': a length with a tendon of its own."""
+    named = [scene.words(q.j, g.i) for g in scene.setting.groups if g.tendons and g.i > q.j]
+    off = any(between in (["from", "the"], ["off", "the"], ["from"], ["off"]) for between in named[:1])
+    return off or (bool(named) and _debrided_from(named[0])) or group_beside(scene, q) is not None
+
+
 def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
     """Return the verb of trimming a length belongs to: the nearest, unless another length stands nearer to it."""
     verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised")] + _cut_back(scene)
-    listed = len(lengths) > 1 and group_beside(scene, q) is not None
+    listed = len(lengths) > 1 and _beside_its_own(scene, q)
     near = [m for m in verbs if (listed or _distance(m, q) <= _REACH) and _joined(scene, m, q)]
     if not near:
         return None
     verb = min(near, key=lambda m: _distance(m, q))
     if "respectively" in scene.words(scene.sentence.i, scene.sentence.j):
         return verb
-    listed = len(lengths) > 1 and all(group_beside(scene, p) is not None for p in lengths)
+    listed = len(lengths) > 1 and all(_beside_its_own(scene, p) for p in lengths)
     return verb if listed or all(_distance(verb, p) >= _distance(verb, q) for p in lengths) else None
 
 
@@ -287,12 +301,31 @@ def _from_one_end(scene: Scene, q: Quantity) -> bool:
 _ONE_END = frozenset(["one", "end", "stump"])
 
 
+def _debrided_from(between: list[str]) -> bool:
+    """'Eight millimeters of nonviable tendon was debrided from the ring FDP': the tendon right behind its verb."""
+    rest = between[:-1] if between[-1:] == ["the"] else between
+    verbs = not _TRIMS.isdisjoint(rest[-4:-1])
+    return rest[-1:] in (["from"], ["off"]) and verbs and len(between) <= _REACH and _BOUNDS.isdisjoint(between)
+
+
+def _in_total_for(between: list[str]) -> bool:
+    """'Refreshed 3 mm in total for each FDP': of the tendons right behind."""
+    return 0 < len(between) <= _FEW and "for" in between and _TOTALS.issuperset(between)
+
+
+_TRIMS = frozenset(["debrided", "trimmed", "resected", "excised", "removed", "taken", "cut", "pared", "shaved"])
+_BOUNDS = frozenset([",", ";", ".", "and", "each", "both"])
+_TOTALS = frozenset(["in", "total", "all", "altogether", "for", "each", "the", "of", "both"])
+_FEW = 5  # words
+
+
 def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'3 mm, from the FDP only' says whose by the tendon right after; else whose ends they are."""
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         off = between[:1] == ["off"] and "of" in between and len(between) <= 5  # 'off each end of the profundus'
         off = off or (between[-1:] == ["off"] and len(between) <= 2)  # '2 mm trimmed off FDP'
+        off = off or _debrided_from(between) or _in_total_for(between)
         of_each = between[-1:] in (["each"], ["both"], ["either"]) and scene.next_word(group.j) in _BOTH_ENDS
         if of_each and not group.digits and len(scene.setting.digits) == 1 and "from" in between:
             return [Target(d, t) for d in scene.setting.digits for t in group.tendons]  # 'from each FDP end'
