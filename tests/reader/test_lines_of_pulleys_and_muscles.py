@@ -100,3 +100,23 @@ def test_what_was_only_planned(words: str) -> None:
 def test_the_finger_that_got_none(words: str) -> None:
     found = each(f"Index and middle FDP repaired with 4 strands. {words}", "peripheral")
     assert found == {"index FDP": "present", "middle FDP": "absent"}
+
+
+@pytest.mark.parametrize(
+    "words", ["grasping bites of roughly 1 cm", "locking, purchase ~10", "locking. Purchase: 10 each side"]
+)
+def test_purchase_told_with_the_hold_or_bare(words: str) -> None:
+    assert each(f"Ring FDP cut. Core cruciate, 3-0 Prolene, {words}.", "purchase_mm") == {"ring FDP": (10, 10)}
+
+
+def test_a_pulley_hurt_between_two_others() -> None:
+    note = (
+        "Ring finger. Sheath opened by the pot, between A2 and A4, the A3 being lacerated. FDP repaired. A3 left as is."
+    )
+    assert told(note, group="pulleys") == {"ring A3": {"finding": "injured"}}
+
+
+@pytest.mark.parametrize("words", ["not a mark on either of them", "FDP seen - N, FDS seen - N"])
+def test_seen_whole(words: str) -> None:
+    note = f"Ring finger: FDP and FDS inspected, {words}."
+    assert each(note, "extent") == {"ring FDP": "intact", "ring FDS": "intact"}

@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk, named_so_far
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
-from notereader.reader.page import Quantity
+from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
 from notereader.reader.rules.trimming import led_by_trimming
@@ -140,8 +140,21 @@ def _bare_bite(scene: Scene, q: Quantity) -> bool:
     if q.unit or q.low is None or q.high is None or not 5 <= q.low <= q.high <= 15 or not scene.told(q.i):
         return False
     if q.low == q.high:
-        return scene.word_before(q.i) == "purchase" and scene.next_word(q.j) in ("", ",", ";", ".")
+        k = q.i - (scene.word_before(q.i) in _MARKS)  # 'Purchase ~10', 'Purchase: 10 each side'
+        return scene.word_before(k) == "purchase" and scene.next_word(q.j) in (
+            "",
+            ",",
+            ";",
+            ".",
+            "each",
+            "both",
+            "either",
+        )
     return scene.word_before(q.i) in ("bite", "bites", "purchase") and scene.next_word(q.j) in ("", ",", ";", ".")
+
+
+_BEHIND_LENGTH = frozenset(["", ",", ";", ".", "each", "both", "either"])
+_MARKS = frozenset(["~", ":", "=", "about", "approx", "ca", "circa"])
 
 
 def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
@@ -363,6 +376,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     held = "hold" in (scene.word_before(q.i), scene.next_word(q.j)) and (q.low or 0) >= 5
     if held:
         return _about_core(desk, scene, q)  # 'Hold 12 mm.', '20 mm hold'
+    near += [m for m in scene.of("hold") if 0 <= q.i - m.j <= _BEHIND_BITE and _names_bites(scene, m)]
     strong = [m for m in near if " ".join(scene.words(m.i, m.j)) not in _IS_PURCHASE_WORDS_3]
     if near and not strong and (q.low or 0) >= _LEAST_BITE and _behind_core(scene, q):
         return True  # 'double Tsuge, loops locked, 8 mm each end'
@@ -374,6 +388,14 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
         and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
+
+
+_BEHIND_BITE = 3  # words
+
+
+def _names_bites(scene: Scene, m: Mention) -> bool:
+    """'Grasping bites of roughly 1 cm': how it holds and how much it takes in one phrase."""
+    return not {"bite", "bites"}.isdisjoint(scene.words(m.i, m.j + 1))
 
 
 def _tells_where(scene: Scene, q: Quantity) -> bool:
