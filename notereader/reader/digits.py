@@ -401,6 +401,10 @@ def _in_a_row(words: list[str], i: int, j: int, others: list[Mention]) -> bool:
 
 _ENDS = (".", ",", ";", ")")
 _VERBS = ("was", "were", "is", "had")
+_DAYS = frozenset(["d1", "d2", "d3", "d4", "d5"])
+_SINCE = frozenset(
+    ["from", "by", "until", "till", "start", "starts", "starting", "begin", "begins", "beginning", "since"]
+)
 _OF_JOINTS = frozenset(["tenodesis", "arthrodesis", "fusion"])
 _SHORT_NAMES = frozenset(["long", "middle", "little", "small"])
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
@@ -466,6 +470,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
     if page.raw(mention.i, mention.j).lower() == "small fingers":
         return before not in _NO_DIGIT_WORDS
+    if mention.j - mention.i == 1 and word in _DAYS and before in _SINCE:
+        return True  # 'place and hold from d4'
     if mention.j - mention.i == 1 and word == "index":
         return after in ("procedure", "operation", "surgery", "case", "of", "repair") and after != "repair"
     return (
@@ -647,6 +653,9 @@ def _labels(page: Page, mention: Mention) -> bool:
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
+    in_title = page.raw(mention.i, mention.j).isupper() and page.words[mention.i - 1] in ("/", "|", ",", "-")
+    if word in _SHORT_NAMES and in_title and ends and "hand" in page.words[max(0, mention.i - 4) : mention.i]:
+        return True  # '// L hand // MIDDLE'
     if word in _SHORT_NAMES and page.words[mention.i - 1] in _OF_JOINTS and (ends or after in _ENDS or after == "("):
         return True  # 'FDP repair ring + DIP tenodesis little (day unit)'
     lead = page.words[max(0, mention.i - 2) : mention.i]

@@ -60,6 +60,8 @@ def opens_statement(page: Page, first: int, k: int) -> bool:
     words = page.words
     if k - first < _FEWEST or words[k - 1] in _HANGS:
         return False
+    if _finger_behaves(page, k):
+        return True
     if so_was(page, k) or _share_of(page, k) or _counts_strands(page, k, so_was(page, first)):
         return True
     result = tuple(words[k : k + 2]) in _PAIRS or (
@@ -68,6 +70,18 @@ def opens_statement(page: Page, first: int, k: int) -> bool:
     result = result or (words[k] in _FREELY and any(m.kind == "glide" for m in within(page.mentions, k, k + 2)))
     # 'with traction in the palm it ran through fine' is one statement
     return result and not any(m.kind == "test" for m in within(page.mentions, first, k))
+
+
+def _finger_behaves(page: Page, k: int) -> bool:
+    """'... through by hand | middle no gap | ring opened up by one millimetre | ring catches a little'."""
+    if page.words[k - 1] in _JOINED:
+        return False
+    i = k + (page.words[k] == "the")
+    finger = next((m for m in within(page.mentions, i, i + 1) if m.kind == "digit"), None)
+    return finger is not None and any(m.kind in ("gap", "glide") for m in within(page.mentions, finger.j, finger.j + 1))
+
+
+_JOINED = frozenset(["the", "and", "both", "in", "of", "on", "for", "or", "to", "with"])
 
 
 def _share_of(page: Page, k: int) -> bool:

@@ -372,7 +372,7 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     if not _NOT_TAKEN.isdisjoint(words) and not _takes(scene, *own):
         return False
-    near = [m for m in scene.of("bite") if first <= m.i < last and m.j - 1 - q.j >= -8 and m.i - q.j <= 6]
+    near = [m for m in scene.of("bite") if first <= m.i < last and m.j - 1 - q.j >= -_reach(scene) and m.i - q.j <= 6]
     held = "hold" in (scene.word_before(q.i), scene.next_word(q.j)) and (q.low or 0) >= 5
     if held:
         return _about_core(desk, scene, q)  # 'Hold 12 mm.', '20 mm hold'
@@ -388,6 +388,11 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         and bool({"distal", "distally", "proximally", "other"} & set(scene.words(q.j, min(q.j + 4, scene.sentence.j))))
         and any(" ".join(scene.words(m.i, m.j)) in _IS_PURCHASE_WORDS_4 for m in scene.of("bite"))
     )
+
+
+def _reach(scene: Scene) -> int:
+    """'Purchase was measured on the table as 8 mm': words that may stand between the noun and its length."""
+    return 10 if "measured" in scene.said else 8
 
 
 _BEHIND_BITE = 3  # words
