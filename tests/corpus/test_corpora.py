@@ -94,6 +94,7 @@ FLOORS = {
     "fresh54": Floor(93, 92, 94),
     "fresh55": Floor(94, 91, 92),
     "fresh56": Floor(94, 93, 96),
+    "fresh57": Floor(95, 95, 96),
     "voices1": Floor(97, 98, 98),
     "voices2": Floor(94, 95, 96),
     "voices3": Floor(95, 95, 96),
