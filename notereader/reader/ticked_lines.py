@@ -17,7 +17,7 @@ _TICKED = (
     r"|[\u2611\u2612\u2713\u2714\u221a\u25cf]"
 )
 # Marks that are marks only where all of a field's are of their kind: 'X' and else 'o', a dash or a line.
-_BARE_EMPTY = r"(?<![^\s:?.|/])[oO\-\u2013](?!\S)|_{2,}(?![xXvV]_)"
+_BARE_EMPTY = r"(?<![^\s:?.|/])[oO\-\u2013](?!\S)|(?<![0-9_])_{2,}+(?![0-9]|[xXvV]_)"
 _BARE_TICK = r"(?<![^\s:?.|/])[xX](?!\S)|_+[xX]_+"
 _STRONG = re.compile(rf"(?P<empty>{_EMPTY})|(?P<ticked>{_TICKED})")
 _WEAK = re.compile(rf"(?P<empty>{_EMPTY}|{_BARE_EMPTY})|(?P<ticked>{_TICKED}|{_BARE_TICK})")

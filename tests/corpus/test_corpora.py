@@ -91,6 +91,7 @@ FLOORS = {
     "fresh50": Floor(93, 93, 95),
     "fresh51": Floor(91, 92, 92),
     "fresh52": Floor(93, 92, 95),
+    "fresh53": Floor(94, 91, 95),
     "fresh54": Floor(93, 92, 94),
     "fresh55": Floor(94, 91, 92),
     "fresh56": Floor(94, 93, 96),

@@ -90,3 +90,38 @@ def test_more_plain_words(words: str, name: str, value: str) -> None:
 def test_a_gap_of_a_nerve_that_was_bridged() -> None:
     words = "The nerve on the ulnar side was short. I bridged the gap with a collagen tube."
     assert each(CUT + words, "gap") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "name", "value"),
+    [
+        ("Ranged passively no gap at the bone runs well under A4.", "glide", "free"),
+        ("Passively no gap at the join slides freely.", "glide", "free"),
+        ("No gap, glide not free.", "glide", "restricted"),
+        ("The glide was not free.", "glide", "restricted"),
+        ("Excursion hardly smooth.", "glide", "restricted"),
+        ("The gliding was good.", "glide", "free"),
+        ("Pass. motion: no gap.", "test", "passive"),
+        ("Full, smooth on his own active bending.", "test", "active"),
+        ("The repair is slightly tight at rest.", "tension", "present"),
+        ("The repair was tight because of the shortening.", "tension", "present"),
+    ],
+)
+def test_how_it_lay_and_ran(words: str, name: str, value: str) -> None:
+    assert each(CUT + words, name) == {"index FDP": value}
+
+
+@pytest.mark.parametrize("words", ["tendons looked at and whole", "tendons looked at and intact"])
+def test_tendons_looked_at_in_the_other_fingers(words: str) -> None:
+    found = each(f"Index: FDP cut through. Ring and little: skin only, {words}.", "extent")
+    assert found == {
+        "index FDP": "complete",
+        **{f"{digit} {tendon}": "intact" for digit in ("ring", "small") for tendon in ("FDP", "FDS")},
+    }
+
+
+@pytest.mark.parametrize("head", ["Nachtrag / addendum 12.10.:", "Nachtrag:", "Addendum 12.10.:"])
+def test_an_addendum_in_another_tongue(head: str) -> None:
+    note = "Index FDP cut through. Core: 4-strand cruciate, 4-0 Prolene.\n\n"
+    note += f"{head} FDP core suture was 3-0 Prolene, not 4-0."
+    assert each(note, "size") == {"index FDP": "3-0"}

@@ -235,3 +235,39 @@ def test_a_pulley_only_dilated(words: str) -> None:
 
 def test_a_pulley_eased_without_a_dilator() -> None:
     assert told("Ring FDP cut through. I eased A4.", "finding", group="pulleys") == {"ring A4": {"finding": "vented"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A1 pulley thick and white. Divided along the whole of its length with scissors.",
+        "The A1 pulley was thickened. Divided over its full length.",
+    ],
+)
+def test_a_deed_over_the_whole_length_that_opens_a_sentence(words: str) -> None:
+    shown = told("Ring trigger finger. " + words, "finding", group="pulleys")
+    assert shown == {"ring A1": {"finding": "released"}}
+
+
+def test_a_deed_on_something_else_that_opens_a_sentence() -> None:
+    shown = told("Ring finger. A1 was kept. Divided FDP sewn along its whole length.", "finding", group="pulleys")
+    assert shown == {"ring A1": {"finding": "intact"}}
+
+
+@pytest.mark.parametrize(
+    ("words", "finding"),
+    [
+        ("divided from its distal edge, where the fat appears, to the forearm fascia", "released"),
+        ("divided from the distal border to the wrist crease", "released"),
+        ("incised at its distal edge", "vented"),
+    ],
+)
+def test_a_retinaculum_from_edge_to_edge(words: str, finding: str) -> None:
+    note = f"Left carpal tunnel. The transverse carpal ligament was {words}."
+    assert told(note, "finding", group="pulleys") == {"flexor retinaculum": {"finding": finding}}
+
+
+@pytest.mark.parametrize("words", ["are solid", "reconstructed in the first time are solid"])
+def test_solid_pulleys(words: str) -> None:
+    shown = told(f"Second stage, ring finger. The A2 and A4 pulleys {words}.", "finding", group="pulleys")
+    assert shown == {"ring A2": {"finding": "intact"}, "ring A4": {"finding": "intact"}}

@@ -429,6 +429,9 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     return not after or after[0] in _STAND_FOR_ALL or after[0].endswith(("ed", "ing"))
 
 
+_RUNS = frozenset(["runs", "ran", "glides", "glided", "slides", "slid", "moves", "moved", "passes", "passed"])
+
+
 def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, after: bool = False) -> bool:
     """Tell whether words i to j are denied by a word before them, or with `after` by one behind them too.
 
@@ -439,7 +442,8 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
         if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] == "unticked":
             continue
         between = scene.words(cue.j, i)
-        spent = any(m.i == cue.i and m.j == i for m in scene.of("gap"))
+        anew = scene.page.words[i] in _RUNS  # 'no gap at the bone runs well'
+        spent = any(m.i == cue.i and (m.j == i or anew) for m in scene.of("gap"))
         if free and between and (spent or scene.page.words[i] == "no"):
             continue  # 'no gapping no triggering good cascade' as it is dictated: each 'no' is of its own noun
         if not _BOUNDS.isdisjoint(between) or max(scene.page.breaks[cue.j : i + 1]) >= Break.COLUMN:

@@ -334,6 +334,9 @@ def _takes_tendon(scene: Scene, mention: Mention) -> bool:
     return beside or _EDGES.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j))
 
 
+_NOT_SO = frozenset(["not", "never", "hardly", "barely", "scarcely", "isn't", "wasn't"])
+
+
 def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
     """'glides through free', 'went back and forth under the pulley freely': a verb of running with a word for free."""
     taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
@@ -351,7 +354,8 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         if word == "excursion" and _tests_by(scene, k):
             continue  # 'under full excursion there was no gap', 'full passive excursion produced no gap'
         i, j = min(free, k), max(free, k) + 1
-        found.append(_Event(i, j, "restricted" if denied(scene, i, j, 4, free=True) else "free"))
+        hindered = denied(scene, i, j, 4, free=True) or not _NOT_SO.isdisjoint(scene.words(i, j))
+        found.append(_Event(i, j, "restricted" if hindered else "free"))  # 'the glide was not free'
     return found[:1]
 
 

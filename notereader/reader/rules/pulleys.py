@@ -286,7 +286,8 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     low, high = reach_of(scene, group, action, bool(fingers))
     if value == "intact" and (only_part(scene, group, action, low) or _only_this_time(desk, scene, group, action)):
         return
-    if tunnel or (value == "vented" and in_full(scene, low, high)):
+    whole = tunnel or (group.values == ["flexor retinaculum"] and _from_edge_to_edge(scene, action))
+    if whole or (value == "vented" and in_full(scene, low, high)):
         value = "released"
     value, share = _measured(scene, value, low, high, action.j)
     if value == "excised" and _a_part_of_it(scene, group, action):
@@ -315,6 +316,14 @@ def _hurt_so_far(desk: Desk, scene: Scene, entry: tuple[str | None, str, str | N
     return (
         bool(told) and told[-1].value == "injured" and not is_correction(scene) and scene.sentence.section != "addendum"
     )
+
+
+def _from_edge_to_edge(scene: Scene, action: Mention) -> bool:
+    """'The ligament was divided from its distal edge to the forearm fascia': over its whole length."""
+    behind = scene.words(action.j, scene.sentence.j)
+    start = behind.index("from") if "from" in behind else len(behind)
+    edge = not {"edge", "end", "border", "margin", "fat"}.isdisjoint(behind[start : start + 5])
+    return action.value in ("vented", "released") and edge and "to" in behind[start + 2 :]
 
 
 def _only_this_time(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention) -> bool:
@@ -631,6 +640,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
+    pronoun = pronoun or _divided_whole(desk, scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
@@ -646,6 +656,13 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
 
 _PAIR = 2
 _REST = frozenset(["rest", "remainder", "remnant", "remnants"])
+
+
+def _divided_whole(desk: Desk, scene: Scene, action: Mention) -> bool:
+    """'A1 pulley thick and white. Divided along its whole length.': a deed that opens the sentence, of that pulley."""
+    opens = action.i == scene.sentence.i and action.value in OPENINGS and desk.last_pulley_named
+    others = scene.of("structure", "sided", "anynerve", "anyartery") or any(g.tendons for g in scene.setting.groups)
+    return opens and not others and bool(scene.of("fully"))
 
 
 def _its_part(scene: Scene, action: Mention) -> bool:
