@@ -88,11 +88,12 @@ def _answers_before(page: Page, i: int, j: int) -> bool:
     inside = page.breaks[i + 1 : j]
     if max(inside) < Break.LINE:
         return False
-    return Break.BLANK in inside or (i > 0 and page.words[i - 1] in _BEFORE_ANSWER)
+    return Break.BLANK in inside or (i > 0 and page.words[i] in _ANSWERS and page.words[i - 1] in _BEFORE_ANSWER)
 
 
+_ANSWERS = frozenset(["no", "none", "nil", "not", "yes", "n", "y"])
 _BEFORE_ANSWER = frozenset(
-    [":", "?", "=", "-", "]", ")", "|", ">", "_", "x", "o", "yes", "\u2611", "\u2612", "\u2610", "\u25a1"]
+    [":", "?", "=", "-", "]", ")", "}", "|", ">", "_", "x", "o", "yes", "\u2611", "\u2612", "\u2610", "\u25a1"]
 )
 
 

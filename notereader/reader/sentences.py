@@ -165,7 +165,7 @@ def _opens_with_label(page: Page, line: Line) -> bool:
     return not _ANSWERED.isdisjoint(page.words[line.i + 1 : line.i + 4])
 
 
-_ANSWERED = frozenset([":", "?", "=", "-", "|", ">", "]", ")", "_", "x", "o", "yes"])
+_ANSWERED = frozenset([":", "?", "=", "-", "|", ">", "]", ")", "}", "_", "x", "o", "yes"])
 
 
 def _measures(page: Page, line: Line) -> bool:

@@ -3,6 +3,7 @@
 import pytest
 from composer import Composed, Place, compose
 from dictation import dictate
+from forms import form
 
 from notereader.reader import read
 from notereader.record import Interval
@@ -16,6 +17,11 @@ _BATCH = 40  # notes
 _MOST_MISSED = 0.02
 _MOST_WRONG_DICTATED = 0.005
 _MOST_MISSED_DICTATED = 0.01
+_FORMS = 60
+_MOST_WRONG_TICKED = 0.02
+_MOST_MISSED_TICKED = 0.25
+_REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
+_REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
 
 def _found(text: str) -> dict[Place, object]:
@@ -66,3 +72,29 @@ def test_dictations_without_stops_keep_to_their_fingers(first: int) -> None:
         missed += len(note.truth.keys() - found.keys())
     assert wrong <= _MOST_WRONG_DICTATED * facts
     assert missed <= _MOST_MISSED_DICTATED * facts
+
+
+@pytest.mark.parametrize("first", range(0, 300, _FORMS))
+def test_ticked_forms_promise_nothing_that_is_not_ticked(first: int) -> None:
+    facts = missed = wrong = 0
+    for seed in range(first, first + _FORMS):
+        composed = form(seed)
+        found = _found_in_form(composed.text)
+        for name, truth in composed.truth.items():
+            said = found.get(name)
+            facts += 1
+            missed += truth is not None and said is None
+            wrong += said is not None and said != truth
+            assert said in (None, truth) or said != _REASSURING.get(name), composed.text
+    assert wrong <= _MOST_WRONG_TICKED * facts
+    assert missed <= _MOST_MISSED_TICKED * facts
+
+
+def _found_in_form(text: str) -> dict[str, object]:
+    found: dict[str, object] = {}
+    for place, fact in read(text).walk():
+        if place.group == "repairs":
+            found[place.field] = fact.value
+        elif place.group == "pulleys" and place.field == "finding":
+            found[place.part or ""] = fact.value
+    return found
