@@ -108,7 +108,7 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
         return True  # 'at least 1 cm of tendon in each'
     if lead == "of" and any(g.tendons and not g.digits and g.j == q.i - 1 for g in groups):
         return True  # 'the profundus of each was cut through': of each finger
-    if lead == "in" and said[0] in _WHOLE and after in _CLAUSE_OVER:
+    if lead == "in" and not _WHOLE.isdisjoint(said[:1]) and after in _CLAUSE_OVER:
         return any(g.tendons and not g.digits and g.j <= q.i for g in groups)  # 'FDS intact in both': both fingers
     return said == ["none"] and q.i > sentence.i  # 'no epitendinous suture held, and none was set'
 

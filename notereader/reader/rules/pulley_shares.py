@@ -110,7 +110,8 @@ def _in_part(scene: Scene, k: int) -> bool:
     after = scene.words(k, min(k + 4, scene.sentence.j))
     after = after[after[:1] == ["("] :]
     share = any(q.unit == "%" and (q.high or 100) < _WHOLE and 0 <= q.i - k <= 1 for q in scene.quantities)
-    bounded = after[:2] in (["more", "than"], ["beyond", "the"]) or after[:1] in (["over"], ["beyond"])
+    figure = any(q.i == k + 1 for q in scene.quantities)  # 'over 5 mm', but not 'intact over the repaired FDP'
+    bounded = after[:2] == ["more", "than"] or (figure and after[:1] in (["over"], ["beyond"]))
     mended = after[:1] == ["after"] and not _MENDING.isdisjoint(after)
     return share or bounded or mended or after[:1] in (["partly"], ["partially"], ["until"])
 
