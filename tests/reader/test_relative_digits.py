@@ -67,3 +67,7 @@ def test_sides_of_other_things(words: str) -> None:
 )
 def test_the_slips_and_the_superficial_one(words: str) -> None:
     assert each(f"Middle finger. {words}", "size") == {"middle FDP": "3-0", "middle FDS": "4-0"}
+
+
+def test_a_grid_whose_label_counts() -> None:
+    assert told("Finger    FDP cut in    extent\nboth     cut in     , whole", "strands") == {}
