@@ -14,6 +14,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_after, option_before
 from notereader.reader.dates import MONTHS, find_dates
+from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.earlier_stages import mark_earlier_stage
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
@@ -62,6 +63,7 @@ def standing(doc: Doc) -> Doc:
             mark_open_choices(page, part)
         _mark_left_open(page, sentence)
         mark_unrecorded(page, sentence)
+        mark_denied_labels(page, sentence)
         if "?" in sentence.said:
             mark_unanswered(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
@@ -723,9 +725,15 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     ended = any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
-    anew = anew or speaker_anew(page.words[i:j])
+    anew = anew or speaker_anew(page.words[i:j]) or _next_field(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
+
+
+def _next_field(page: Page, i: int, j: int) -> bool:
+    """'Tension: no     Gap: yes': the answer of one label, and the label of the next column."""
+    answers = i > 1 and page.words[i - 2] in (":", "?", "=")
+    return answers and any(page.breaks[k] == Break.COLUMN and ":" in page.words[k : k + 4] for k in range(i, j + 1))
 
 
 def speaker_anew(words: list[str]) -> bool:

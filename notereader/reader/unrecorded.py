@@ -19,7 +19,7 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
 
     'The A2 is not mentioned. It was intact' and 'Not recorded above: the repair caught' lead up to a finding.
     """
-    if not _UNTOLD.isdisjoint(sentence.said):
+    if not (_UNTOLD | _UNKNOWN).isdisjoint(sentence.said):
         _mark_untold(page, sentence)
     if {"neither", "could", "be"} <= sentence.said:
         _mark_not_judged(page, sentence)
@@ -39,6 +39,13 @@ def _mark_untold(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j - 2):
         if page.words[k] == "no" and page.words[k + 1] in _UNTOLD and page.words[k + 2] in _UNTOLD_OF:
             page.mark(k, _end(page, sentence, k), "unfilled")
+    k = sentence.j - 2 - (page.words[sentence.j - 1] == ".")
+    asked = k > sentence.i and page.words[k - 1] in (":", "?", "=", "-")
+    if asked and page.words[k] == "no" and page.words[k + 1] in _UNTOLD | _UNKNOWN:
+        page.mark(_start(page, sentence, k), sentence.j, "unfilled")  # 'Gap: no data'
+
+
+_UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info"])
 
 
 def _mark_not_judged(page: Page, sentence: Sentence) -> None:

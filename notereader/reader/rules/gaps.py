@@ -133,8 +133,7 @@ def gap(desk: Desk, scene: Scene) -> None:
                 continue
             value = "none"
         elif (value == "seen" and _answered(scene, mention) in _NOUGHT) or (
-            value == "seen"
-            and (scene.negated(mention.i, mention.j) or scene.word_before(mention.i) in ("no", "0", "nil", "zero"))
+            value == "seen" and (scene.negated(mention.i, mention.j) or _led_by_no(scene, mention))
         ):
             value = "none"
         if value == "seen" and (_answered(scene, mention) == "" or scene.words(mention.j, scene.sentence.j) == ["/"]):
@@ -200,6 +199,11 @@ def gap(desk: Desk, scene: Scene) -> None:
                 lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
         if value == "seen" and widths:
             _and_another(desk, scene, mention)
+
+
+def _led_by_no(scene: Scene, mention: Mention) -> bool:
+    """'No gap', but not 'Tension: no     Gap: yes'."""
+    return scene.word_before(mention.i) in _NOUGHT - {"none"} and scene.page.breaks[mention.i] < Break.COLUMN
 
 
 def _a_little(scene: Scene, mention: Mention) -> bool:

@@ -1,0 +1,62 @@
+"""Labels that name a good state, answered with no: 'A2 intact: no', 'Ends clean? N', 'No gap: false'.
+
+Such a label is set aside: that it is not so is told, and nothing more. 'Gap: no' and 'Bulky? N' name no good state and
+are left to their rules.
+"""
+
+from notereader.reader.page import Break, Mention, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_NO = word_list("standing", "denying_answers")
+_MARKS = frozenset([":", "?", "-", "="])
+_CLOSES = frozenset([",", ";", ".", "(", ")", "|", "!"])
+_PARTS = frozenset([",", ";", ".", "|"])
+_LONGEST = 8  # words of a label
+_GOOD = {
+    "opened": frozenset(["intact", "repaired", "reconstructed"]),
+    "extent": frozenset(["intact"]),
+    "ends": frozenset(["clean"]),
+    "glide": frozenset(["free"]),
+    "gap": frozenset(["none"]),
+    "tension": frozenset(["none"]),
+    "bulk": frozenset(["none"]),
+}
+_DONE = frozenset(["done", "used", "placed", "put", "added", "performed"])
+
+
+def mark_denied_labels(page: Page, sentence: Sentence) -> None:
+    """Set aside the good states of labels that are answered with no in a sentence, or by the cell that it is."""
+    if _NO.isdisjoint(sentence.said):
+        return
+    if sentence.prefix and page.words[sentence.i] in _NO and _closes(page, sentence.i + 1, sentence.j):
+        labels = [m for i, j in sentence.prefix for m in within(page.mentions, i, j)]
+        if any(_is_good(page, m) for m in labels):
+            page.mark(sentence.i, sentence.j, "unfilled")
+        return
+    for k in range(sentence.i + 1, sentence.j - 1):
+        if page.words[k] in _MARKS and page.words[k + 1] in _NO and _closes(page, k + 2, sentence.j):
+            first = _label_start(page, k, sentence.i)
+            if any(m.j <= k and _is_good(page, m) for m in within(page.mentions, first, k)):
+                page.mark(first, k + 2, "unfilled")
+
+
+def _closes(page: Page, k: int, end: int) -> bool:
+    return k >= end or page.words[k] in _CLOSES or page.breaks[k] >= Break.COLUMN
+
+
+def _label_start(page: Page, k: int, begin: int) -> int:
+    first = k
+    while (
+        first > max(begin, k - _LONGEST) and page.words[first - 1] not in _PARTS and page.breaks[first] < Break.COLUMN
+    ):
+        first -= 1
+    return first
+
+
+def _is_good(page: Page, m: Mention) -> bool:
+    """Tell whether a label promises something: a good state, a count of strands, or a suture that was put in."""
+    if m.value in _GOOD.get(m.kind, ()):
+        return m.value == "intact" or m.kind != "opened" or page.words[m.i].endswith("ed")  # not 'Gap after repair: no'
+    if m.kind == "strandword":
+        return page.words[m.i - 1][:1].isdigit() or page.words[max(0, m.i - 2)][:1].isdigit()
+    return (m.kind, m.value) == ("role", "peripheral") and not _DONE.isdisjoint(page.words[m.j : m.j + 3])
