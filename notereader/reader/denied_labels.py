@@ -21,6 +21,7 @@ _GOOD = {
     "tension": frozenset(["none"]),
     "bulk": frozenset(["none"]),
 }
+_NEAR = 3  # words; 'A2 repaired: no', while 'FDS repaired: no' says that it was left
 _DONE = frozenset(["done", "used", "placed", "put", "added", "performed"])
 
 
@@ -56,7 +57,8 @@ def _label_start(page: Page, k: int, begin: int) -> int:
 def _is_good(page: Page, m: Mention) -> bool:
     """Tell whether a label promises something: a good state, a count of strands, or a suture that was put in."""
     if m.value in _GOOD.get(m.kind, ()):
-        return m.value == "intact" or m.kind != "opened" or page.words[m.i].endswith("ed")  # not 'Gap after repair: no'
+        mends = m.kind == "opened" and m.value != "intact"
+        return not mends or any(p.kind == "pulley" for p in within(page.mentions, m.i - _NEAR, m.i))
     if m.kind == "strandword":
         return page.words[m.i - 1][:1].isdigit() or page.words[max(0, m.i - 2)][:1].isdigit()
     return (m.kind, m.value) == ("role", "peripheral") and not _DONE.isdisjoint(page.words[m.j : m.j + 3])
