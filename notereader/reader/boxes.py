@@ -120,15 +120,7 @@ def boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool
             continue  # 'Pattern: [    ]', an answer that nobody gave
         behind = page.breaks[j] if j < sentence.j else Break.COLUMN
         leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
-    if boxes and not leans:
-        return _ends_in_box(page, sentence, boxes)
     return leans > 0 and boxes[0][0] > sentence.i
-
-
-def _ends_in_box(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool]]) -> bool:
-    """'Gap: none [ ] seen [x]': evenly spaced, an option opens the field and a box ends it."""
-    first, end = boxes[0][0], sentence.j - (page.words[sentence.j - 1] in (".", ";"))
-    return boxes[-1][1] >= end and first > sentence.i and page.words[first - 1] not in (":", "|", "-", "?")
 
 
 def option_before(page: Page, k: int, first: int) -> int:

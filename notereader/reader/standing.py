@@ -6,13 +6,12 @@ where a finding needs it, for a negated finding is often one too ("not repaired"
 """
 
 import re
-from dataclasses import replace
-from itertools import groupby, pairwise
+from itertools import pairwise
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.boxes import BOX_SIGNS, boxes_trail, find_boxes, option_after, option_before
+from notereader.reader.boxes import BOX_SIGNS
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.earlier_stages import mark_earlier_stage
@@ -24,6 +23,7 @@ from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
 from notereader.reader.unrecorded import mark_unrecorded
+from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
@@ -53,15 +53,15 @@ def standing(doc: Doc) -> Doc:
     page.dates = find_dates(page)
     year = _operation_year(page)
     by_sentence = _cues_by_sentence(page)
-    ticked = _mark_ticked(page)
+    ticked = mark_fields(page)
     was_history, history_block = False, -1
     for n, sentence in enumerate(page.sentences):
         cues = by_sentence.get(n, [])
         kind = _SECTIONS.get(sentence.section, "")
-        for part in _beside(sentence, ticked):
-            _mark_unticked(page, part)
+        for part in beside(sentence, ticked):
+            mark_unticked(page, part)
             mark_open_choices(page, part)
-        _mark_left_open(page, sentence)
+        mark_left_open(page, sentence)
         mark_unrecorded(page, sentence)
         mark_denied_labels(page, sentence)
         if "?" in sentence.said:
@@ -114,49 +114,11 @@ def standing(doc: Doc) -> Doc:
         if sentence.section in ("procedure", "diagnosis"):
             _mark_asked(page, sentence)
     if "unticked" in page.standing:
-        _drop_half_ticked(page)
+        drop_half_ticked(page)
     _mark_disowned(page)
     _mark_asides(page)
     mark_hearsay(page)
     return doc
-
-
-def _mark_ticked(page: Page) -> frozenset[int]:
-    """Set aside the empty options and the marks of the fields read off the text. RETURNS the words of those fields."""
-    inside: list[int] = []
-    for line in page.ticked:
-        i, j = page.words_in(*line.span)
-        inside += range(i, j)
-        kinds = {m.kind for m in within(page.mentions, i, j)} & _NAMED_BY_OPTION
-        for m in within(page.mentions, i - _LABEL, i) if kinds else ():
-            if m.kind in kinds:
-                page.mark(m.i, m.j, "unticked")  # 'Locking ... locking [ ] grasping [x]': the label is no answer
-        for span in line.set_aside:
-            page.mark(*page.words_in(*span), "unticked")
-    return frozenset(inside)
-
-
-_LABEL = 4  # words
-_NAMED_BY_OPTION = frozenset(["hold", "glide", "ends", "bulk"])
-
-
-def _beside(sentence: Sentence, ticked: frozenset[int]) -> list[Sentence]:
-    """Return the parts of a sentence that stand in no field already read."""
-    if ticked.isdisjoint(range(sentence.i, sentence.j)):
-        return [sentence]
-    runs = groupby(range(sentence.i, sentence.j), key=lambda k: k in ticked)
-    parts = [list(run) for inside, run in runs if not inside]
-    return [replace(sentence, i=part[0], j=part[-1] + 1) for part in parts]
-
-
-def _drop_half_ticked(page: Page) -> None:
-    """'Gapping  none [ ]  seen [x]': 'gapping none' is no phrase where only one of its words was chosen."""
-    page.mentions = [
-        m for m in page.mentions if m.kind == "zone" or len({s == "unticked" for s in page.standing[m.i : m.j]}) < _BOTH
-    ]
-
-
-_BOTH = 2
 
 
 def _mark_asides(page: Page) -> None:
@@ -382,39 +344,6 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
     return any(m.kind in ("zone", "extent", "material") for m in within(page.mentions, sentence.i, sentence.j))
 
 
-_UNITS = frozenset(["mm", "cm", "%", "deg", "degrees", "weeks", "days"])
-
-
-def _mark_unticked(page: Page, sentence: Sentence) -> None:
-    """'[ ] released  [x] intact', 'released [ ]   intact [x]': what an empty box stands for was not chosen."""
-    boxes = [] if BOX_SIGNS.isdisjoint(sentence.said) else find_boxes(page, sentence)
-    trailing = boxes_trail(page, sentence, boxes)
-    for i, j, ticked in boxes:
-        if ticked:
-            continue
-        first, last = (option_before(page, i, sentence.i), j) if trailing else (i, option_after(page, j, sentence.j))
-        page.mark(first, last, "unticked")
-    if sentence.prefix and sentence.j - sentence.i == 1 and page.words[sentence.i] in _UNITS:
-        page.mark(sentence.i, sentence.j, "unticked")  # '[ ] ____ mm' in a cell of a form
-
-
-def _mark_left_open(page: Page, sentence: Sentence) -> None:
-    """'Ends: [ ] clean [ ] ragged': the label of a field without a tick says nothing either."""
-    if "unticked" in page.standing[sentence.i : sentence.j]:
-        rest = [
-            w
-            for w, s in zip(page.words[sentence.i : sentence.j], page.standing[sentence.i : sentence.j], strict=True)
-            if not s
-        ]
-        told = [m for m in within(page.mentions, sentence.i, sentence.j) if m.kind in ("zone", "extent")]
-        plain = all(w.isalpha() for w in rest[:-1]) and all(page.standing[m.i] for m in told)
-        label = len(rest) <= _FEW or (len(rest) <= _LONGEST_LABEL and plain)
-        if label and rest[-1:] in ([":"], ["?"]):
-            page.mark(sentence.i, sentence.j, "unticked")
-
-
-_FEW = 3  # words
-_LONGEST_LABEL = 6  # words, with its colon
 _POLITE = word_list("standing", "polite")
 # What makes a quoted earlier wording hold no more, and names of such wordings before it.
 _WRONG = word_list("standing", "wrong")

@@ -32,8 +32,9 @@ def test_a_pulley_that_stays(words: str) -> None:
     assert told(f"Middle FDP repaired 4 strands. {words}", group="pulleys") == {"middle A4": {"finding": "intact"}}
 
 
-def test_a_tenodesis_of_the_next_finger() -> None:
-    note = "FDP repair ring + DIP tenodesis little\nRING:\nFDP was cut through.\n-> repair FDP, 4 strand cruciate"
+@pytest.mark.parametrize("title", ["FDP repair ring + DIP tenodesis little", "FDP repair ring, DIPJ tenodesis small."])
+def test_a_tenodesis_of_the_next_finger(title: str) -> None:
+    note = f"{title}\nRING:\nFDP was cut through.\n-> repair FDP, 4 strand cruciate"
     assert each(note, "treatment") == {"ring FDP": "repaired", "small FDP": "tenodesed"}
 
 

@@ -71,3 +71,13 @@ def test_the_slips_and_the_superficial_one(words: str) -> None:
 
 def test_a_grid_whose_label_counts() -> None:
     assert told("Finger    FDP cut in    extent\nboth     cut in     , whole", "strands") == {}
+
+
+@pytest.mark.parametrize("words", ["Rehab: place and hold from d4.", "Therapy to start d4.", "Splint off by d5."])
+def test_a_day_is_no_finger(words: str) -> None:
+    assert list(each(f"Left hand. FDP cut, 4 strands.\n{words}", "strands")) == ["FDP"]
+
+
+@pytest.mark.parametrize("head", ["19 Sept 2031 // L hand // MIDDLE", "Left hand - MIDDLE"])
+def test_a_finger_at_the_end_of_the_title(head: str) -> None:
+    assert each(f"{head}\nself + SHO // GA\n\nFDP cut, 4 strands.", "strands") == {"middle FDP": 4}

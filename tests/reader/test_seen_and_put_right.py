@@ -24,9 +24,15 @@ def test_not_divided_but_in_part(words: str) -> None:
     assert told(words, "extent").get("small FDP") in (None, {"extent": "partial"})
 
 
-def test_what_was_done_before_is_no_whole_pulley() -> None:
-    words = "Ring FDP repaired. What our first operation had done to A2 was left as it was."
-    assert told(words, group="pulleys") == {}
+@pytest.mark.parametrize(
+    "words",
+    [
+        "What our first operation had done to A2 was left as it was.",
+        "Whatever had been done to A2 before was left alone.",
+    ],
+)
+def test_what_was_done_before_is_no_whole_pulley(words: str) -> None:
+    assert told(f"Ring FDP repaired. {words}", group="pulleys") == {}
 
 
 @pytest.mark.parametrize("words", ["a separation of 1 mm, it is accepted", "a separation of 1 mm between the ends"])
@@ -84,3 +90,12 @@ def test_a_torn_pulley_left_is_not_whole(words: str) -> None:
 def test_nor_sewn(words: str) -> None:
     found = told(f"Ring: FDP cut. FDS with a partial section of 20 %, {words}. FDP 4 strands.", "treatment")
     assert found["ring FDS"] == {"treatment": "left"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["Purchase was measured on the table as 8 mm, not 12.", "The purchase measured 8 mm on the table and not 12."],
+)
+def test_a_purchase_put_right(words: str) -> None:
+    note = f"Ring FDP repaired with 4 strands, purchase 12 mm.\n\nADDENDUM\n{words}"
+    assert each(note, "purchase_mm") == {"ring FDP": (8, 8)}

@@ -97,3 +97,17 @@ def test_a_finger_that_names_whose_slip() -> None:
     found = told(f"Index and middle fingers explored. {words} within the sheath.", "strands", "treatment")
     assert found["index FDS"] == {"strands": 2, "treatment": "repaired"}
     assert found["middle FDS ulnar"] == {"treatment": "excised"}
+
+
+@pytest.mark.parametrize(
+    ("words", "middle", "ring"),
+    [
+        ("middle no gap ring opened up by one millimetre on full extension i left it at that", None, "seen"),
+        ("there was no gap in the middle the ring gapped by one millimetre and i left it at that", None, "seen"),
+    ],
+)
+def test_the_result_of_the_next_finger(words: str, middle: str | None, ring: str) -> None:
+    head = "middle fdp cut repaired with four strands ring fdp cut repaired the same i moved them through by hand "
+    found = told(head + words, "gap")
+    assert found["ring FDP"] == {"gap": ring}
+    assert found.get("middle FDP", {}).get("gap") in (middle, "none")

@@ -247,6 +247,7 @@ def state_of(scene: Scene, m: Mention) -> str | None:
     return m.value
 
 
+_WHATEVER = frozenset(["what", "whatever"])
 _STAYED = frozenset(["kept", "left", "stayed", "remained", "remains", "stays"])
 
 
@@ -288,7 +289,7 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None  # 'A2: not reached' tells of the wound, or of how far the surgeon went
     if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
         return None
-    if ("done", "to") in pairwise(before) and "what" in scene.said:
+    if ("done", "to") in pairwise(before) and not _WHATEVER.isdisjoint(scene.said):
         return None  # 'What our first operation had done to A2 was left as it was'
     if before[-2:] == ["all", "but"]:
         return None  # 'A2 was all but intact'
