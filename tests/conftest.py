@@ -2,9 +2,12 @@
 
 import importlib
 import os
+import shutil
+import tempfile
 from pathlib import Path
 
 import pytest
+from collections_of_notes import READINGS
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # A rule of the reader that fails is got over for a therapist, never for a test.
@@ -24,6 +27,18 @@ def _qt_fault() -> str:
 
 
 _NO_QT = _qt_fault()
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Name the folder of this run's readings before its other processes start; they take the name over."""
+    if not hasattr(config, "workerinput"):
+        os.environ[READINGS] = tempfile.mkdtemp(prefix="readings-")
+
+
+def pytest_unconfigure(config: pytest.Config) -> None:
+    """Leave nothing of it behind."""
+    if not hasattr(config, "workerinput"):
+        shutil.rmtree(os.environ.pop(READINGS), ignore_errors=True)
 
 
 def pytest_addoption(pluginmanager: pytest.PytestPluginManager) -> None:

@@ -13,7 +13,7 @@ def with_lost_letters(text: str) -> str:
     """Return the note with such blanks filled; same length, so positions hold."""
     pattern, whole, pieces = _broken_words()
     said = set(_WORD.findall(text.lower()))
-    if not any(first in said and said & seconds for first, seconds in pieces.items()):
+    if all(said.isdisjoint(pieces[first]) for first in said & pieces.keys()):
         return text
     return pattern.sub(lambda m: _filled(m.group(), whole[m.group().lower()]), text)
 

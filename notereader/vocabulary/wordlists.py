@@ -5,6 +5,7 @@ A list is one string of words, or an array of strings where it holds phrases.
 
 from collections.abc import Mapping
 from functools import cache
+from typing import Any
 
 from notereader.vocabulary.places import ResourceFault, resource_file
 
@@ -14,7 +15,7 @@ _FILE = "reading.toml"
 @cache
 def word_list(table: str, name: str) -> frozenset[str]:
     """Return the words of one list by its table and name. Raises ResourceFault where the file has no such list."""
-    listed = resource_file(_FILE).get(table)
+    listed = _lists().get(table)
     words = listed.get(name) if isinstance(listed, dict) else None
     if isinstance(words, list) and all(isinstance(w, str) for w in words):
         return frozenset(words)
@@ -24,6 +25,12 @@ def word_list(table: str, name: str) -> frozenset[str]:
             f"words, or install again."
         )
     return frozenset(words.split())
+
+
+@cache
+def _lists() -> Mapping[str, Any]:
+    """Parse the file once: hundreds of lists are asked for while the program starts."""
+    return resource_file(_FILE)
 
 
 @cache

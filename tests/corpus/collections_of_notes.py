@@ -1,6 +1,12 @@
-"""The collections of notes with keys that the reader is held against, and their reading."""
+"""The collections of notes with keys that the reader is held against, and their reading.
 
+A run of the tests reads a kept note once: what one process read is laid down for the others in the folder that
+conftest.py names. Outside such a run nothing is laid down.
+"""
+
+import hashlib
 import json
+import os
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -8,7 +14,9 @@ from typing import Any
 from scoring import Tally, score
 
 from notereader.reader import read
+from notereader.record import Record, dump_record, load_record
 
+READINGS = "NOTEREADER_TEST_READINGS"
 ROOT = Path(__file__).parents[2]
 # Notes that other projects share; a checkout may stand alone, without them.
 PRACTICE = ROOT.parent / "shared" / "corpus" / "practice"
@@ -33,9 +41,25 @@ def notes(folder: Path) -> dict[str, tuple[str, dict[str, Any]]]:
 
 
 @cache
+def reading_of(text: str) -> Record:
+    """Return the record of a note, read or laid down by a process of the same run."""
+    folder = os.environ.get(READINGS)
+    if folder is None:
+        return read(text)
+    kept = Path(folder, hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest())
+    if kept.exists():
+        return load_record(kept.read_bytes())
+    record = read(text)
+    written = kept.with_suffix(f".{os.getpid()}")
+    written.write_text(dump_record(record), encoding="utf-8")
+    written.replace(kept)
+    return record
+
+
+@cache
 def record_of(text: str) -> dict[str, Any]:
     """Return the record of a note as JSON."""
-    return read(text).model_dump(mode="json")
+    return reading_of(text).model_dump(mode="json")
 
 
 @cache

@@ -14,6 +14,7 @@ import re
 import tomllib
 from contextlib import redirect_stdout
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 import jsonschema
@@ -178,9 +179,14 @@ def test_notes_without_a_tendon_repair_get_none(name: str) -> None:
         assert any("No repair" in remark["text"] for remark in record.get("remarks", [])), note
 
 
+@cache
+def _schema() -> jsonschema.Draft202012Validator:
+    return jsonschema.Draft202012Validator(record_schema())
+
+
 @pytest.mark.parametrize("name", COLLECTIONS)
 def test_records_are_valid_by_the_published_schema(name: str) -> None:
-    validator = jsonschema.Draft202012Validator(record_schema())
+    validator = _schema()
     for note, (text, _) in notes(places()[name]).items():
         faults = [error.message for error in validator.iter_errors(record_of(text))]
         assert not faults, (note, faults[:3])
