@@ -261,6 +261,8 @@ def _nothing_ticked(page: Page, sentence: Sentence) -> bool:
         return True
     if "[" not in sentence.said:
         return False
+    if page.breaks[sentence.j : sentence.j + 1] < [Break.LINE] and sentence.j < len(page.words):
+        return False  # 'Ring: FDP [ ] cut [ ] intact   FDS [x] cut [ ] intact': more of the same row follows
     standing = page.standing[sentence.i : sentence.j]
     words = page.words[sentence.i : sentence.j]
     boxes = sum(a == "[" and b == "]" for a, b in pairwise(words))

@@ -23,7 +23,11 @@ def boxes(doc: Doc) -> Doc:
     if BOX_SIGNS.isdisjoint(page.words):
         return doc
     found: list[Sentence] = []
+    in_rows = {page.words_in(*field.span)[0] for field in page.ticked if field.begin >= 0}
     for sentence in page.sentences:
+        if not in_rows.isdisjoint(range(sentence.i, sentence.j)):
+            found.append(sentence)  # a field beside others, whose ticks were read off the text
+            continue
         for question in _questions(page, sentence):
             found += _answers(page, question) or [question]
     page.sentences = found

@@ -3,6 +3,7 @@
 import re
 
 from notereader.reader.boxes import boxes_trail, find_boxes
+from notereader.reader.form_marks import TickedField
 from notereader.reader.initials import initials
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
@@ -49,9 +50,18 @@ def settle_digits(page: Page) -> None:
     _number_digits(page)
     index_words(page)
     under_heading = {k for s in page.sections if s.kind == "digit" for k in range(s.i, s.j)}
+    options = {k for field in page.ticked if field.begin >= 0 for k in _begins(page, field)}
     page.mentions = [
-        m for m in page.mentions if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m, m.i in under_heading)
+        m
+        for m in page.mentions
+        if m.kind not in ("digit", "digit?") or not _unconfirmed(page, m, m.i in under_heading or m.j in options)
     ]
+
+
+def _begins(page: Page, field: TickedField) -> tuple[int, ...]:
+    """'FDP: middle cut [x] intact [ ]': what stands right before the options of a field, or a colon, is its label."""
+    first = page.words_in(*field.span)[0]
+    return (first, first - 1) if page.words[first - 1 : first] == [":"] else (first,)
 
 
 def _name_parts(page: Page) -> None:
@@ -232,7 +242,7 @@ def _ends_number(page: Page, k: int) -> bool:
 def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
     """Tell whether a word that may name a digit does not do so here; one confirmed becomes a digit.
 
-    `under_heading`: it stands under a heading for the digit.
+    `under_heading`: it stands under a heading for the digit, or right before the options of a form.
     """
     if mention.kind == "digit":
         return _no_digit(page, mention) or _counts_digits(page, mention)

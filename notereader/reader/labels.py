@@ -34,6 +34,7 @@ def labels(doc: Doc) -> Doc:
     page = page_of(doc)
     found: list[Sentence] = []
     label: tuple[int, int] | None = None
+    in_rows = {page.words_in(field.begin, field.span[1])[0] for field in page.ticked if field.begin >= 0}
     for sentence in page.sentences:
         if page.breaks[sentence.i] >= Break.LINE or sentence.prefix:
             label = None if sentence.prefix else _label(page, sentence)
@@ -42,9 +43,11 @@ def labels(doc: Doc) -> Doc:
         finger = _finger_at(page, sentence.i)
         if label is None or finger is None or sentence.j - sentence.i > _LONGEST_ANSWER:
             label = None
-        tendon = _tendon_of_line(page, found) if label is None and finger is not None else None
-        if tendon is not None and finger is not None and finger[1] == finger[0] + 1:
-            sentence.prefix = [tendon]  # 'FDS: index repaired with 4-0. Middle repaired with 5-0.'
+        if finger is None and sentence.i in in_rows and (tendon := _tendon_of_row(page, found[-1])) is not None:
+            sentence.prefix = [tendon]
+        named = _name_of_line(page, found) if label is None and finger is not None else None
+        if named is not None and finger is not None and finger[1] == finger[0] + 1:
+            sentence.prefix = [named]  # 'FDS: index repaired with 4-0. Middle repaired with 5-0.'
             _settle(page, *finger)
         found.append(sentence if label is None or finger is None else _cell(page, sentence, finger, label, sentence.j))
     page.sentences = found
@@ -65,20 +68,29 @@ def _label(page: Page, sentence: Sentence) -> tuple[int, int] | None:
     return (first, colon) if asks and _finger_at(page, colon + 1) is not None else None
 
 
-def _tendon_of_line(page: Page, before: list[Sentence]) -> tuple[int, int] | None:
-    """Return the tendon that labels the sentence before on the same line, where a finger follows the label."""
+def _tendon_of_row(page: Page, last: Sentence) -> tuple[int, int] | None:
+    """'FDP  [x] through [ ] whole    ends [x] clean [ ] ragged': a field without a name is of the one before it."""
+    if last.prefix:
+        return last.prefix[0]
+    return next(((m.i, m.j) for m in within(page.mentions, last.i, last.i + 1) if m.kind == "tendon"), None)
+
+
+def _name_of_line(page: Page, before: list[Sentence]) -> tuple[int, int] | None:
+    """Return the tendon or pulley that labels the sentence before on the same line, where a finger follows it."""
     last = before[-1] if before else None
     if last is None:
         return None
     if last.prefix:
-        return last.prefix[0] if len(last.prefix) == 1 and _is_tendon(page, *last.prefix[0]) else None
+        return last.prefix[0] if len(last.prefix) == 1 and _is_name(page, *last.prefix[0]) else None
     colon = last.i + 1
-    labels = page.words[colon : colon + 1] == [":"] and page.breaks[last.i] >= Break.LINE
-    return (last.i, colon) if labels and _is_tendon(page, last.i, colon) and _finger_at(page, colon + 1) else None
+    behind = colon + (page.words[colon : colon + 1] == [":"])
+    in_row = any(page.words_in(field.begin, field.begin + 1)[0] == last.i for field in page.ticked if field.begin >= 0)
+    labels = page.breaks[last.i] >= Break.LINE and (behind > colon or in_row)  # 'A2  index [x] intact [ ] vented'
+    return (last.i, colon) if labels and _is_name(page, last.i, colon) and _finger_at(page, behind) else None
 
 
-def _is_tendon(page: Page, i: int, j: int) -> bool:
-    return any(m.kind == "tendon" and (m.i, m.j) == (i, j) for m in within(page.mentions, i, j))
+def _is_name(page: Page, i: int, j: int) -> bool:
+    return any(m.kind in ("tendon", "pulley") and (m.i, m.j) == (i, j) for m in within(page.mentions, i, j))
 
 
 def _is_pulley(page: Page, i: int, j: int) -> bool:

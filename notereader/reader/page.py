@@ -12,9 +12,9 @@ from typing import TYPE_CHECKING, Final
 from spacy.tokens import Doc
 
 if TYPE_CHECKING:
+    from notereader.reader.form_marks import TickedField
     from notereader.reader.groups import Setting
     from notereader.reader.tables import Row
-    from notereader.reader.ticked_lines import TickedLine
 
 
 class Break:
@@ -117,7 +117,7 @@ class Page:
     # A finger put right: the one meant, the one named by mistake, and the first word of the sentence that says so.
     renamed: tuple[str, str, int] | None = None
     slips_changed: int | None = None  # the first word of a sentence that says the other slip was meant
-    ticked: list["TickedLine"] = field(default_factory=list)  # fields of forms whose options each have a mark
+    ticked: list["TickedField"] = field(default_factory=list)  # fields of forms whose options each have a mark
     standing: list[str] = field(default_factory=list)  # per word: '' a finding of this operation, else why it is none
 
     def figures_in(self, i: int, j: int) -> list[int]:

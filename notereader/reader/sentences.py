@@ -6,6 +6,7 @@ word would still have fitted on the line, where a list item or a heading follows
 
 from itertools import pairwise
 
+from notereader.reader.form_marks import TickedField
 from notereader.reader.headings import Line
 from notereader.reader.page import Break, Page, Sentence
 from notereader.reader.ticked_lines import ticked_lines
@@ -33,10 +34,12 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
         edges.update((section.h, section.j))
         if section.i < len(page.words) and page.breaks[section.i] >= Break.LINE:
             edges.add(section.i)
-    page.ticked = ticked_lines(page.text)
+    page.ticked = ticked_lines(page.text, _names(page))
     for line in page.ticked:  # a field of a form is a line, or the column of one, of its own
         row = page.text.rfind("\n", 0, line.span[0]) + 1, line.span[1]
         edges.update(k for k in page.words_in(*row) if k < len(page.words) and page.breaks[k] >= Break.LINE)
+        if line.begin >= 0:
+            edges.add(_keep_together(page, line))
     small = in_small_letters(page)
     soft = _soft_lines(page, lines, edges, small)
     blocks = {line.i: line.block for line in lines}
@@ -54,6 +57,19 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
         page.sentences.append(Sentence(begin, k, kind, block, page.breaks[first] >= Break.LINE))
         first = k
         block = blocks.get(k, block)
+
+
+def _names(page: Page) -> list[tuple[int, int]]:
+    named = (m for m in page.mentions if m.kind in ("tendon", "pulley", "digit", "digit?"))
+    return [(page.starts[m.i], page.ends[m.j - 1]) for m in named]
+
+
+def _keep_together(page: Page, line: TickedField) -> int:
+    """Close the wide gaps between the options of a field, so that they are one cell. RETURNS its first word."""
+    first, last = page.words_in(*line.span)
+    for k in range(first + 1, last):
+        page.breaks[k] = min(page.breaks[k], Break.SPACE)
+    return page.words_in(line.begin, last)[0]
 
 
 def sentence_end(page: Page, k: int) -> int:

@@ -6,66 +6,70 @@ them; only that marks and options take turns all along tells which. What an empt
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
-Span = tuple[int, int]  # characters
-
-_EMPTY = r"\[[\s_.]*\]|\([\s_]*\)|\{[\s_]*\}|[\u2610\u25a1\u25cb]"
-_TICKED = (
-    r"\[\s*[xXvV\u2713\u2714\u221a\u00d7*]\s*\]|\(\s*[xXoO\u2713\u2714\u221a\u25cf]\s*\)|\{\s*[xX]\s*\}"
-    r"|[\u2611\u2612\u2713\u2714\u221a\u25cf]"
+from notereader.reader.form_marks import (
+    EDGES,
+    EMPTY,
+    FEWEST_OPTIONS,
+    LONGEST_OPTION,
+    MARK,
+    TICKED,
+    Span,
+    TickedField,
 )
+from notereader.reader.ticked_rows import TickedRows
+
 # Marks that are marks only where all of a field's are of their kind: 'X' and else 'o', a dash or a line.
 _BARE_EMPTY = r"(?<![^\s:?.|/])[oO\-\u2013](?!\S)|(?<![0-9_])_{2,}+(?![0-9]|[xXvV]_)"
 _BARE_TICK = r"(?<![^\s:?.|/])[xX](?!\S)|_+[xX]_+"
-_STRONG = re.compile(rf"(?P<empty>{_EMPTY})|(?P<ticked>{_TICKED})")
-_WEAK = re.compile(rf"(?P<empty>{_EMPTY}|{_BARE_EMPTY})|(?P<ticked>{_TICKED}|{_BARE_TICK})")
+_WEAK = re.compile(rf"(?P<empty>{EMPTY}|{_BARE_EMPTY})|(?P<ticked>{TICKED}|{_BARE_TICK})")
 _MAY_TICK = re.compile(r"[\[({\u2610-\u2612\u25a1\u25cb\u25cf\u2713\u2714\u221a]|__|(?<!\S)[xXoO](?!\S)|_[xX]_")
 _LABEL = re.compile(r"\s*[A-Za-z][\w ./'-]{0,40}?(?::|\?|\.{3,}|\s{2,}|\|)+\s*")
 _NEXT_FIELD = re.compile(r"\s{2,}(?=[A-Za-z][\w ./'-]{0,40}?[:?]\s)")
 _WIDE = re.compile(r"\s{3,}")
-_EDGES = " \t/|,;"
-_LONGEST = 4  # words of an option
-_FEWEST = 2  # options
 # What may follow a ticked option: '30 %', '7 mm distal'.
 _MEASURE = re.compile(r"[\s,]*\d+(?:[.,]\d+)?\s*(?:%|mm|cm)?(?:\s+(?:distal|proximal|distally|proximally))?[\s.;]*")
 
 
-@dataclass(frozen=True, slots=True)
-class TickedLine:
-    """A field of a form: its characters, and those set aside, empty options and all marks."""
+def ticked_lines(text: str, names: list[Span]) -> list[TickedField]:
+    """Return the fields of a note in which marks and options take turns, in the order of the text.
 
-    span: Span
-    set_aside: tuple[Span, ...]
-
-
-def ticked_lines(text: str) -> list[TickedLine]:
-    """Return the fields of a note in which marks and options take turns, in the order of the text."""
+    `names` are the tendons, pulleys and fingers it names: they are labels, and no options.
+    """
     if _MAY_TICK.search(text) is None:
         return []
-    return [line for field in _fields(text) if (line := _field(text, *field)) is not None]
+    rows = TickedRows(text, names)
+    found: list[TickedField] = []
+    for begin, end in _lines(text):
+        in_turns = [line for field in _fields(text, begin, end) if (line := _field(text, *field)) is not None]
+        in_rows = rows.fields(begin, end)
+        plain = len(in_rows) == len(in_turns) == 1 and in_rows[0].span[0] == in_turns[0].span[0]
+        found += in_turns if plain else in_rows or in_turns  # 'FDS: [ ] cut [x] whole', a field with a line of its own
+    return found
 
 
-def _fields(text: str) -> Iterator[Span]:
-    """Yield the pieces of each line that a label may open."""
+def _lines(text: str) -> Iterator[Span]:
     at = 0
     for row in text.splitlines(keepends=True):
-        begin, end = at, at + len(row.rstrip())
+        yield at, at + len(row.rstrip())
         at += len(row)
-        cut = begin
-        for gap in _NEXT_FIELD.finditer(text, begin, end):
-            yield cut, gap.start()
-            cut = gap.end()
-        yield cut, end
 
 
-def _field(text: str, begin: int, end: int) -> TickedLine | None:
+def _fields(text: str, begin: int, end: int) -> Iterator[Span]:
+    """Yield the pieces of a line that a label may open."""
+    for gap in _NEXT_FIELD.finditer(text, begin, end):
+        yield begin, gap.start()
+        begin = gap.end()
+    yield begin, end
+
+
+def _field(text: str, begin: int, end: int) -> TickedField | None:
     label = _LABEL.match(text, begin, end)
     first = label.end() if label is not None else begin
-    for marks_of in (_STRONG, _WEAK):
+    for marks_of in (MARK, _WEAK):
         marks = list(marks_of.finditer(text, first, end))
-        if len(marks) < _FEWEST or (marks_of is _WEAK and (label is None or not _alike(marks))):
+        if len(marks) < FEWEST_OPTIONS or (marks_of is _WEAK and (label is None or not _alike(marks))):
             continue
         line = _in_turns(text, first, end, marks, labelled=label is not None, bare=marks_of is _WEAK)
         if line is not None:
@@ -81,11 +85,11 @@ def _alike(marks: list[re.Match[str]]) -> bool:
 
 def _in_turns(
     text: str, first: int, end: int, marks: list[re.Match[str]], *, labelled: bool, bare: bool
-) -> TickedLine | None:
+) -> TickedField | None:
     """Return the field where its marks lead or trail all options, or None where they do neither."""
     between = [(a.end(), b.start()) for a, b in pairwise(marks)]
     before, after = (first, marks[0].start()), (marks[-1].end(), end)
-    if not text[before[0] : before[1]].strip(_EDGES):
+    if not text[before[0] : before[1]].strip(EDGES):
         options, trailing = [*between, after], False
     elif labelled and _closes(text, after, marks[-1]):
         options, trailing = [_own_option(text, before), *between], True
@@ -104,14 +108,14 @@ def _in_turns(
         aside.append(mark.span())
         if mark.group("empty"):
             aside.append(_up_to_gap(text, option))
-        elif parted := len(text[slice(*option)]) - len(text[slice(*option)].lstrip(_EDGES)):
+        elif parted := len(text[slice(*option)]) - len(text[slice(*option)].lstrip(EDGES)):
             aside.append((option[0], option[0] + parted))  # the stroke before a ticked option is no answer
-    return TickedLine((first, end), tuple(aside))
+    return TickedField((first, end), tuple(aside))
 
 
 def _one_choice(text: str, marks: list[re.Match[str]], options: list[Span]) -> bool:
     """Tell whether at most one of options that differ is ticked: no row of a grid, nor several questions of a line."""
-    told = [text[a:b].strip(_EDGES + ".").lower() for a, b in options]
+    told = [text[a:b].strip(EDGES + ".").lower() for a, b in options]
     ticked = sum(mark.group("ticked") is not None for mark in marks)
     return ticked <= 1 and len(set(told)) == len(told) and not any(_WIDE.search(words) for words in told[:-1])
 
@@ -124,8 +128,8 @@ def _are_plain(text: str, options: list[Span]) -> bool:
 
 def _yes_or_no(text: str, options: list[Span]) -> bool:
     """Tell whether options can be nothing else: yes and no, or a row of counts."""
-    told = [text[a:b].strip(_EDGES + ".").lower() for a, b in options]
-    return _YES_NO.issuperset(told) or (len(told) > _FEWEST and all(w.isdecimal() for w in told))
+    told = [text[a:b].strip(EDGES + ".").lower() for a, b in options]
+    return _YES_NO.issuperset(told) or (len(told) > FEWEST_OPTIONS and all(w.isdecimal() for w in told))
 
 
 _YES_NO = frozenset(["yes", "no", "y", "n", "none", "seen", "present", "absent"])
@@ -139,7 +143,7 @@ def _one_ticked(marks: list[re.Match[str]]) -> bool:
 
 def _closes(text: str, after: Span, last: re.Match[str]) -> bool:
     """Tell whether nothing stands behind the last mark but the measure of what it ticks."""
-    nothing = not text[after[0] : after[1]].strip(_EDGES + ".")
+    nothing = not text[after[0] : after[1]].strip(EDGES + ".")
     return nothing or (bool(last.group("ticked")) and _MEASURE.fullmatch(text, *after) is not None)
 
 
@@ -152,13 +156,13 @@ def _up_to_gap(text: str, option: Span) -> Span:
 
 def _own_option(text: str, before: Span) -> Span:
     """Return the first option of a field whose label no mark sets off: the last word before the first mark."""
-    lead = text[before[0] : before[1]].rstrip(_EDGES)
+    lead = text[before[0] : before[1]].rstrip(EDGES)
     words = lead.split()
-    if len(words) <= _LONGEST:
+    if len(words) <= LONGEST_OPTION:
         return before
     return before[0] + len(lead) - len(words[-1]), before[1]
 
 
 def _is_option(words: str) -> bool:
-    told = _WIDE.split(words.strip(_EDGES + "."))[0]
-    return bool(told) and ":" not in told and len(told.split()) <= _LONGEST and told[0].isalnum()
+    told = _WIDE.split(words.strip(EDGES + "."))[0]
+    return bool(told) and ":" not in told and len(told.split()) <= LONGEST_OPTION and told[0].isalnum()

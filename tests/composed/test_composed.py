@@ -4,6 +4,7 @@ import pytest
 from composer import Composed, Place, compose
 from dictation import dictate
 from forms import form
+from rows import rows
 
 from notereader.reader import read
 from notereader.record import Interval
@@ -20,6 +21,8 @@ _MOST_MISSED_DICTATED = 0.01
 _FORMS = 60
 _MOST_WRONG_TICKED = 0.02
 _MOST_MISSED_TICKED = 0.25
+_MOST_WRONG_IN_ROWS = 0.005
+_MOST_MISSED_IN_ROWS = 0.06
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
 _REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
@@ -88,6 +91,30 @@ def test_ticked_forms_promise_nothing_that_is_not_ticked(first: int) -> None:
             assert said in (None, truth) or said != _REASSURING.get(name), composed.text
     assert wrong <= _MOST_WRONG_TICKED * facts
     assert missed <= _MOST_MISSED_TICKED * facts
+
+
+@pytest.mark.parametrize("first", range(0, 300, _FORMS))
+def test_ticks_in_rows_and_columns_keep_to_their_tendon_and_finger(first: int) -> None:
+    facts = missed = wrong = 0
+    for seed in range(first, first + _FORMS):
+        composed = rows(seed)
+        found = _cuts_and_pulleys(composed.text)
+        for place in composed.truth.keys() | found.keys():
+            truth, said = composed.truth.get(place), found.get(place)
+            facts += 1
+            missed += truth is not None and said is None
+            wrong += said is not None and said != truth
+            assert said == truth or said not in ("intact", "repaired"), composed.text
+    assert wrong <= _MOST_WRONG_IN_ROWS * facts
+    assert missed <= _MOST_MISSED_IN_ROWS * facts
+
+
+def _cuts_and_pulleys(text: str) -> dict[tuple[str, str], object]:
+    return {
+        (place.digit or "", place.part or ""): fact.value
+        for place, fact in read(text).walk()
+        if (place.group, place.field) in (("repairs", "extent"), ("pulleys", "finding"))
+    }
 
 
 def _found_in_form(text: str) -> dict[str, object]:

@@ -66,12 +66,12 @@ def test_none_ticked(marks: tuple[str, str], leading: bool) -> None:
     ],
 )
 def test_no_field_of_this_kind(line: str) -> None:
-    assert ticked_lines(line) == []
+    assert ticked_lines(line, []) == []
 
 
 def test_a_field_gives_back_its_words() -> None:
     text = "Gap: none [ ]  seen [x]"
-    (field,) = ticked_lines(text)
+    (field,) = ticked_lines(text, [])
     aside = [text[a:b].strip() for a, b in field.set_aside]
     assert [words for words in aside if words] == ["[ ]", "none", "[x]"]
 

@@ -43,8 +43,9 @@ def labels_extent(scene: Scene, mention: Mention) -> bool:
     words, k = scene.page.words, mention.j
     if mention.i == mention.j:  # of the label of a cell
         return any(m.j > m.i for m in scene.of("extent"))
-    if mention.i != scene.sentence.i or words[mention.i] not in _ASKS_CUT or k >= scene.sentence.j:
-        return False
+    asks = mention.i == scene.sentence.i and words[mention.i] in _ASKS_CUT
+    if not asks or k >= scene.sentence.j or words[mention.i] == "cut":
+        return False  # 'cut' says how far only as a ticked option: 'cut [x] part [ ]'
     answered = any(m.i > k and scene.told(m.i) for m in scene.of("extent"))
     return words[k] in BOX_SIGNS or (words[k] in (":", "?") and answered)
 
