@@ -505,10 +505,11 @@ def _alternatives(run: list[Mention]) -> list[Mention]:
 
 
 def _counted_four(page: Page, i: int) -> bool:
-    """'All four FDS', 'four divided FDS'; not the FDP of 'all four FDS' over 'FDP index'."""
-    if i < 2 or page.breaks[i] >= Break.LINE:
+    """'All four FDS', 'four divided FDS'; not 'four' at the end of one line over 'small FDP' on the next."""
+    if i < 2 or page.breaks[i] >= Break.LINE or i - 1 in page.tendon_words:
         return False
-    return "four" in page.words[i - 2 : i] and i - 1 not in page.tendon_words
+    before = page.words[i - 2 : i] if page.breaks[i - 1] < Break.LINE else page.words[i - 1 : i]
+    return "four" in before
 
 
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:

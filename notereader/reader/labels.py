@@ -4,26 +4,10 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.vocabulary.wordlists import word_list
 
-_ASKED = frozenset(
-    [
-        "glide",
-        "gliding",
-        "run",
-        "bulk",
-        "bulky",
-        "gap",
-        "gaps",
-        "tension",
-        "knot",
-        "knots",
-        "test",
-        "ends",
-        "peripheral",
-        "epi",
-        "epitendinous",
-    ]
-)
+_ASKED = word_list("labels", "asked")
+_PARTS = frozenset([",", ";"])
 _FINGERS = {d: d for d in ("index", "middle", "ring", "small")} | {"long": "middle", "little": "small"}
 _LONGEST_LABEL, _LONGEST_ANSWER = 3, 5  # words
 
@@ -101,12 +85,20 @@ def _is_pulley(page: Page, i: int, j: int) -> bool:
 def _cells(page: Page, sentence: Sentence, label: tuple[int, int]) -> list[Sentence]:
     """Return a cell for each of several fingers that a labelled sentence answers for, or the sentence as it is."""
     begun = [label[1] + 1]
-    begun += [k + 1 for k in range(label[1], sentence.j - 1) if page.words[k] in (",", ";")]
+    for k in range(label[1] + 2, sentence.j):
+        if page.words[k - 1] in _PARTS or page.breaks[k] == Break.COLUMN:
+            begun.append(k)
     fingers = [finger for k in begun if (finger := _finger_at(page, k)) is not None]
-    if len(fingers) < 2:
+    if not fingers or (len(fingers) == 1 and not _answered_once(page, sentence, label, fingers[0][1])):
         return [sentence]
-    ends = [*(finger[0] - 1 for finger in fingers[1:]), sentence.j]
+    ends = [*(finger[0] - (page.words[finger[0] - 1] in _PARTS) for finger in fingers[1:]), sentence.j]
     return [_cell(page, sentence, finger, label, end) for finger, end in zip(fingers, ends, strict=True)]
+
+
+def _answered_once(page: Page, sentence: Sentence, label: tuple[int, int], k: int) -> bool:
+    """'Gap: ring yes'; 'A2: ring vented 5 mm distally' is read as it stands, and 'Gap: small, 1 mm' names no finger."""
+    short = k < sentence.j <= k + _LONGEST_ANSWER and page.words[k] not in _PARTS
+    return short and not _is_pulley(page, *label)
 
 
 def _cell(page: Page, sentence: Sentence, finger: tuple[int, int], label: tuple[int, int], j: int) -> Sentence:

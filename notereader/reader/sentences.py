@@ -149,6 +149,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # 'middle   A2 vented.  A4 intact' above 'ring     nil touched'
     if last == "no" and _is_answer(page, line.i - 1) and (not lower or _opens_with_label(page, line)):
         return False  # 'Tension: no' above 'Gap: seen'
+    if page.words[max(0, line.i - len(_NOT_APPLICABLE)) : line.i] == _NOT_APPLICABLE:
+        return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
         return True
     if lower and line.i in page.run_on and last not in _ENDERS and last not in (":", "-"):
@@ -172,9 +174,18 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
 
 
+_NOT_APPLICABLE = ["n", "/", "a"]
+
+
 def _is_answer(page: Page, k: int) -> bool:
-    """Tell whether word k stands behind the mark or the wide space of a label: 'Tension? no', 'Tension   no'."""
-    return page.breaks[k] >= Break.COLUMN or (k > 0 and page.words[k - 1] in _ANSWERED)
+    """Tell whether word k stands behind the mark or the wide space of a label: 'Tension? no', 'Tension: ring no'."""
+    for n in range(k, max(0, k - _FEW_WORDS), -1):
+        if page.breaks[n] >= Break.COLUMN or page.words[n - 1] in _ANSWERED or page.words[n - 1].startswith(".."):
+            return page.breaks[n] < Break.LINE
+    return False
+
+
+_FEW_WORDS = 3
 
 
 def _opens_with_label(page: Page, line: Line) -> bool:

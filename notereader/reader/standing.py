@@ -638,8 +638,10 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
         other = "and" in page.words[j : cue.i] and page.words[cue.i] in _VERBS  # 'smoothed and the tendon was not sewn'
         if cue.i >= j and cue.i - j <= 5 and not _crossed(page, j, cue.i) and not other:
             phrase = " ".join(page.words[cue.i : cue.j])
-            if phrase == "no" and cue.j == sentence.j and cue.i - j <= 2:
+            if phrase == "no" and (cue.j == sentence.j or _ends_field(page, cue)) and cue.i - j <= 2:
                 return True
+            if phrase in ("no", "none", "nil") and page.words[cue.i - 1] == "=" and cue.i - j <= _LONG_LABEL:
+                return True  # 'Circumferential suture = none'
             beside = cue.i - j <= 1 and page.words[j : cue.i] != ["and"]  # 'FDP divided and not the FDS'
             if "not" in page.words[cue.i : cue.j] and Break.COLUMN in page.breaks[j : cue.i + 1]:
                 continue  # 'FDS   complete   not repaired'
@@ -650,19 +652,30 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
     return False
 
 
+_LONG_LABEL = 3  # words
+
+
+def _ends_field(page: Page, cue: Mention) -> bool:
+    """'Circumferential suture no; A4 vented': an answer, with the next label behind it; not '4-0... no, 3-0'."""
+    closed = page.words[cue.j] in (";", ",") or page.breaks[cue.j] == Break.COLUMN
+    return closed and not page.words[cue.i - 1].startswith("..") and page.words[cue.i - 2] != "+"
+
+
 def _crossed(page: Page, i: int, j: int) -> bool:
     ended = any(page.words[k] in _BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
-    anew = anew or speaker_anew(page.words[i:j]) or _next_field(page, i, j)
+    anew = anew or speaker_anew(page.words[i:j]) or next_field(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
 
 
-def _next_field(page: Page, i: int, j: int) -> bool:
-    """'Tension: no     Gap: yes': the answer of one label, and the label of the next column."""
-    answers = i > 1 and page.words[i - 2] in (":", "?", "=")
-    return answers and any(page.breaks[k] == Break.COLUMN and ":" in page.words[k : k + 4] for k in range(i, j + 1))
+def next_field(page: Page, i: int, j: int) -> bool:
+    """'Tension: no     Gap: yes', 'Tension: no     Gap seen': the answer of one label, and the next column."""
+    if Break.COLUMN not in page.breaks[i : j + 1]:
+        return False
+    labelled = page.text[page.starts[i]].isupper() and page.breaks[i] == Break.COLUMN  # 'Tension no     Gap seen'
+    return labelled or j > i + 1 or (i > 1 and page.words[i - 2] in (":", "?", "="))
 
 
 def speaker_anew(words: list[str]) -> bool:

@@ -296,6 +296,19 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         if s.i < last < s.j:
             kept.append(Sentence(last, s.j, s.section, s.block, s.label))
     page.sentences = sorted([*kept, *sentences], key=lambda s: s.i)
+    for sentence in page.sentences if _only_asks(page, title) else ():
+        if title.i <= sentence.i and sentence.j <= title.j:
+            sentence.section = "label"
+
+
+def _only_asks(page: Page, title: _Line) -> bool:
+    """'Finger   Tension   Peripheral suture': titles tell nothing of themselves, unless they hold findings already."""
+    told = any(m.kind in _TOLD for m in within(page.mentions, title.i, title.j))
+    words = page.words[title.i : title.j]
+    return not told and "." not in words and not any(w[0].isdecimal() for w in words)
+
+
+_TOLD = frozenset(["glide", "side", "ends", "extent", "zone", "splint"])
 
 
 def _labels_above(labels: list[int], places: list[int | None], heads: dict[int, Span]) -> dict[int, Span]:

@@ -12,6 +12,8 @@ _UNTOLD_OF = word_list("unrecorded", "untold_of")
 _BETWEEN = word_list("unrecorded", "between")
 _STOPS = word_list("unrecorded", "stops")
 _FINDINGS = word_list("unrecorded", "findings")
+_NO_ANSWER = word_list("unrecorded", "no_answer")
+_OPENS_NONE = frozenset(["?", *(phrase.split()[0] for phrase in _NO_ANSWER)])
 
 
 def mark_unrecorded(page: Page, sentence: Sentence) -> None:
@@ -19,6 +21,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
 
     'The A2 is not mentioned. It was intact' and 'Not recorded above: the repair caught' lead up to a finding.
     """
+    if sentence.prefix or not _OPENS_NONE.isdisjoint(sentence.said):
+        _mark_unanswered_labels(page, sentence)
     if not (_UNTOLD | _UNKNOWN).isdisjoint(sentence.said):
         _mark_untold(page, sentence)
     if {"neither", "could", "be"} <= sentence.said:
@@ -32,6 +36,43 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
             i, j = _start(page, sentence, k), _end(page, sentence, k)
             if any(m.kind in _FINDINGS for m in within(page.mentions, i, k)):
                 page.mark(i, j, "unfilled")
+
+
+def _mark_unanswered_labels(page: Page, sentence: Sentence) -> None:
+    """'Gap: not recorded', 'Peripheral suture   n/a', and a cell of a grid that says no more."""
+    if sentence.prefix and _is_no_answer(page, sentence.i, sentence.j):
+        page.mark(sentence.i, sentence.j, "unfilled")
+        return
+    told = [m for m in within(page.mentions, sentence.i, sentence.j) if m.kind in _FINDINGS or m.kind == "role"]
+    named = {m.j + (page.words[m.j : m.j + 1] == ["suture"]) for m in told}
+    for k in range(sentence.i + 1, sentence.j):
+        before = page.words[k - 1]
+        asked = before in _ASKS or before.startswith("..") or page.breaks[k] == Break.COLUMN
+        bare = k in named and page.words[k] != "?" and page.words[k : k + 2] not in _DENY
+        if page.words[k] in _OPENS_NONE and (asked or bare):
+            end = _answer_end(page, sentence, k)
+            if _is_no_answer(page, k, end):
+                page.mark(_start(page, sentence, k - 1), end, "unfilled")
+
+
+_DENY = (["not", "noted"], ["none", "noted"])  # 'Gap not noted' denies it where no form asks
+_ASKS = frozenset([":", "?", "=", "-", "|"])
+
+
+def _is_no_answer(page: Page, i: int, j: int) -> bool:
+    words = page.words[i : j - (page.words[j - 1] == ".")]
+    return " ".join(words) in _NO_ANSWER or all(w in _LINES or w.startswith("..") for w in words)
+
+
+_LINES = frozenset(["-", "--", "_", "/", "?"])
+
+
+def _answer_end(page: Page, sentence: Sentence, k: int) -> int:
+    stops = (n for n in range(k + 1, sentence.j) if page.words[n] in _ENDS or page.breaks[n] == Break.COLUMN)
+    return next(stops, sentence.j)
+
+
+_ENDS = frozenset([",", ";", "|"])
 
 
 def _mark_untold(page: Page, sentence: Sentence) -> None:
@@ -79,7 +120,7 @@ def _leads_to_recorded(page: Page, k: int, end: int) -> bool:
 
 
 def _start(page: Page, sentence: Sentence, k: int) -> int:
-    while k > sentence.i and page.words[k - 1] not in _STOPS and page.breaks[k] < Break.LINE:
+    while k > sentence.i and page.words[k - 1] not in _STOPS and page.breaks[k] < Break.COLUMN:
         k -= 1
     return k
 

@@ -1,6 +1,7 @@
 """Composed notes are read as they say: nothing promised that they do not, and little missed."""
 
 import pytest
+from answers import answered
 from composer import Composed, Place, compose
 from dictation import dictate
 from forms import form
@@ -23,6 +24,9 @@ _MOST_WRONG_TICKED = 0.02
 _MOST_MISSED_TICKED = 0.25
 _MOST_WRONG_IN_ROWS = 0.005
 _MOST_MISSED_IN_ROWS = 0.06
+_MOST_OVERSTATED_ANSWERS = 0.005
+_MOST_WRONG_ANSWERS = 0.03
+_MOST_MISSED_ANSWERS = 0.12
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
 _REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
@@ -107,6 +111,33 @@ def test_ticks_in_rows_and_columns_keep_to_their_tendon_and_finger(first: int) -
             assert said == truth or said not in ("intact", "repaired"), composed.text
     assert wrong <= _MOST_WRONG_IN_ROWS * facts
     assert missed <= _MOST_MISSED_IN_ROWS * facts
+
+
+@pytest.mark.parametrize("first", range(0, 300, 100))
+def test_answers_in_words_keep_to_their_finger_and_tell_no_more(first: int) -> None:
+    facts = missed = wrong = promised = 0
+    for seed in range(first, first + 100):
+        composed = answered(seed)
+        found = _found_by_finger(composed.text)
+        for (finger, name), truth in composed.truth.items():
+            said = found.get((finger, name))
+            facts += 1
+            missed += truth is not None and said is None
+            wrong += said is not None and said != truth
+            promised += said is not None and said != truth and said in (_REASSURING.get(name), "repaired")
+    assert promised <= _MOST_OVERSTATED_ANSWERS * facts
+    assert wrong <= _MOST_WRONG_ANSWERS * facts
+    assert missed <= _MOST_MISSED_ANSWERS * facts
+
+
+def _found_by_finger(text: str) -> dict[tuple[str, str], object]:
+    found: dict[tuple[str, str], object] = {}
+    for place, fact in read(text).walk():
+        if place.group == "repairs" and place.part == "FDP":
+            found[place.digit or "", place.field] = fact.value
+        elif place.group == "pulleys" and place.field == "finding":
+            found[place.digit or "", place.part or ""] = fact.value
+    return found
 
 
 def _cuts_and_pulleys(text: str) -> dict[tuple[str, str], object]:

@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene, Subject
-from notereader.reader.standing import speaker_anew
+from notereader.reader.standing import next_field, speaker_anew
 from notereader.vocabulary.wordlists import word_list
 
 _LINK = word_list("attach", "link")
@@ -73,6 +73,7 @@ def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
         alone = words[cue.i] not in _DENIES_A_LIST
         other = alone and ("and" in between or any(cue.j <= s.i < m.i and s.kind != "digit" for s in scene.subjects))
         goes_on = any(a == "and" and b in _GOES_ON for a, b in pairwise(between)) or speaker_anew(between)
+        goes_on = goes_on or next_field(scene.page, cue.j, m.i)
         if not (other or goes_on) and not (_DENIAL_ENDS | _TELLING) & set(between):
             return True
     return _needless(scene, m)

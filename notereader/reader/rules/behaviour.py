@@ -416,10 +416,12 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     """Tell whether the quantifier at place n stands alone or before a repair, not before pulleys, sides or the like."""
     after = [w for w in words[n + 1 : n + 4] if w not in ("the", "of", "two", "three", "four", "five", "six", "these")]
     before = words[n - 1] if n else ""
-    if (words[n], before) in (("all", "at"), ("none", ":")):
+    if (words[n], before) == ("all", "at") or (words[n] == "none" and (before in _ASKS or before.startswith(".."))):
         return False  # 'Gap: none   Glide: free' of a form
     if words[n] == "none" and n == 0:
         return True  # 'None bulky.'
+    if words[n] == "none" and before in _ASKED:
+        return False  # 'RING: tension none, gap none'
     if (
         words[n] == "either"
         and before not in ("in", "of", "at", "on", "from", "with", "to")
@@ -429,6 +431,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     return not after or after[0] in _STAND_FOR_ALL or after[0].endswith(("ed", "ing"))
 
 
+_ASKED = frozenset(["gap", "gapping", "gaps", "tension", "bulk", "catching", "triggering"])
+_ASKS = frozenset([":", "?", "=", "-", "|"])
 _RUNS = frozenset(["runs", "ran", "glides", "glided", "slides", "slid", "moves", "moved", "passes", "passed"])
 
 

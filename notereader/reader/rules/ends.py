@@ -8,6 +8,7 @@ from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
+from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets, series
@@ -457,7 +458,7 @@ def _of_the_list(desk: Desk, scene: Scene) -> list[Target]:
     opens = words[:1] in (["ends"], ["stumps"]) or scene.words(first, first + 1) == ["all"]
     own_line = scene.page.breaks[first] >= Break.LINE or scene.words(first, first + 1) in (["all"], ["tendon"])
     named = any(g.digits or g.tendons for g in scene.setting.groups)
-    if not (opens and own_line) or named or scene.sentence.prefix:
+    if not (opens and own_line) or named or scene.sentence.prefix or of_one_finger(desk, scene):
         return []
     cut = [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
     told = {f.entry for f in desk.findings if f.field == "ends"}
@@ -470,7 +471,9 @@ def _of_the_tendons(desk: Desk, scene: Scene) -> bool:
     first = scene.sentence.i + (scene.page.words[scene.sentence.i] == "the")
     before = desk.scene_before(scene)
     bare = scene.words(first, first + 2) in (["tendon", "ends"], ["tendon", "stumps"])
-    return bare and before is not None and not before.of("tendon", "slip") and bool(before.subjects)
+    if not bare or before is None or of_one_finger(desk, scene):
+        return False
+    return not before.of("tendon", "slip") and bool(before.subjects)
 
 
 def _all_words(scene: Scene) -> bool:

@@ -59,6 +59,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         and scene.sentence.section == PERIPHERAL
         and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not")
     ):
+        if not scene.told(scene.sentence.i):
+            return  # 'not recorded'
         if not none_in_a_cell(desk, scene):
             lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
         return

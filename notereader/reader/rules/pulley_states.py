@@ -118,6 +118,7 @@ _LETS_PASS = frozenset(["pass", "admit", "clear", "let", "allow", "accommodate",
 _WHY = frozenset(["because", "since", "as", "that", "until", "when", "where", "so", "while", "once", "after", "if"])
 
 
+_ASKS_OF_SUTURE = frozenset(["size", "sizes", "material", "type", "calibre", "caliber", "pattern", "technique"])
 _DILATORS = frozenset(["dilator", "dilators", "bougie", "sound", "sounds"])
 
 
@@ -132,6 +133,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True  # 'having first eased A4 with a dilator, not cut'
     if word in ("suture", "sutures") and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _WHY:
         return True  # 'A2 was opened over 8 mm because the suture caught'
+    if word in ("suture", "sutures", "repair") and scene.next_word(m.j) in _ASKS_OF_SUTURE:
+        return True  # 'A4 vented, suture size: 3-0'
     if scene.next_word(m.j) == "nothing":
         return True  # 'I sacrificed nothing of the oblique pulley'
     if word.startswith("advance"):

@@ -9,6 +9,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import Group, Target
 from notereader.reader.page import Break
+from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -75,7 +76,7 @@ def _only_answer(desk: Desk, scene: Scene) -> bool:
     if not answered or words[2] not in _NOUGHT or words.count(":") > 1:
         return False
     asked = [s for s in desk.having("gap") if _said(s)[:1] == words[:1] and _said(s)[1:2] == [":"]]
-    return len(asked) == 1 and scene.page.breaks[scene.sentence.i] >= Break.LINE
+    return len(asked) == 1 and scene.page.breaks[scene.sentence.i] >= Break.LINE and not of_one_finger(desk, scene)
 
 
 _NOUGHT = frozenset(["none", "nil", "no", "0"])

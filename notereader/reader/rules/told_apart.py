@@ -108,6 +108,8 @@ def answered_next(desk: Desk, scene: Scene) -> None:
     before = desk.scene_before(scene)
     if last - first > _LONGEST or before is None or before.sentence.block != scene.sentence.block:
         return
+    if any(m.i == m.j and m.kind not in ("digit", "tendon") for m in scene.mentions):
+        return  # 'Peripheral suture: ring no' below 'Gap: ring yes': a cell that answers a label of its own
     groups = [g for g in scene.setting.groups if (g.digits or g.tendons or g.generic == "others") and not g.reference]
     mentions = [m for m in before.of(*_ASKED) if before.told(m.i)]
     rest = the_rest(desk, scene) if not groups else []
