@@ -517,6 +517,8 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
         return target
     sound = desk.extents.get(target) == "intact" and target not in desk.treatments
     sound = sound or (target.slip is not None and desk.extents.get(target._replace(slip=None)) == "intact")
+    parted = any(m.value == "complete" and m.j == group.i for m in scene.of("extent"))
+    sound = sound or (parted and desk.extents.get(target) == "partial")  # 'the transected superficialis'
     if not sound and (target in desk.named or not desk.settled):
         return target
     known = [t for t in desk.named if t.tendon == target.tendon and t.slip == target.slip and desk.is_cut(t)]

@@ -572,6 +572,8 @@ def _items(page: Page, atoms: list[Mention]) -> list[tuple[str, str, str | None]
             ):
                 items.pop()
                 items += [("tendon", "FDS", s) for s in _slips([atom.value])]
+            elif not slips and _behind_its_finger(page, atoms, n):
+                items[-2:-1] = [("tendon", "FDS", s) for s in _slips([atom.value])]
             else:
                 slips.append(atom.value)
         else:
@@ -583,6 +585,14 @@ def _items(page: Page, atoms: list[Mention]) -> list[tuple[str, str, str | None]
             slips = []
             items.append(("tendon", atom.value, None))
     return items + [("tendon", "FDS", s) for s in _slips(slips)] if slips else items
+
+
+def _behind_its_finger(page: Page, atoms: list[Mention], n: int) -> bool:
+    """'FDS ring, radial slip': a slip of the FDS whose finger stands between them, and none behind the slip."""
+    if n < 2 or [(m.kind, m.value == "FDS") for m in atoms[n - 2 : n]] != [("tendon", True), ("digit", False)]:
+        return False
+    ends = n + 1 == len(atoms) or atoms[n + 1].kind != "digit"
+    return ends and page.words[atoms[n - 1].j : atoms[n].i] in ([","], ["("], ["-"], [":"], [])
 
 
 def _own_slip(page: Page, atoms: list[Mention], n: int) -> bool:

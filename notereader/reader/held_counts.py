@@ -97,7 +97,8 @@ def count_told(desk: Desk, scene: Scene, at: int) -> int:
         return own
     if last < scene.sentence.j and _THOSE.issubset(scene.words(*scene.part(last))):
         return max(0, _count_in(scene, *scene.part(last)))  # 'and all three of them ran freely'
-    if not _takes_up(scene.words(first, last)) or "others" in scene.words(first, last):
+    takes_up = _takes_up(scene.words(first, last)) or _names_a_thread(scene, first, last)
+    if not takes_up or "others" in scene.words(first, last):
         return 0  # '...; the others had none' is of those not counted
     while first > scene.sentence.i:
         first, last = scene.part(first - 1)
@@ -115,6 +116,15 @@ def _takes_up(words: list[str]) -> bool:
     """Tell whether words speak of what was counted before: 'in any of them', 'each ran freely', not 'all knots'."""
     ends = (b in _ENDS or b in ("of", "") for b in [*words[1:], ""])
     return any(a in _TAKES_UP and end for a, end in zip(words, ends, strict=True))
+
+
+def _names_a_thread(scene: Scene, first: int, last: int) -> bool:
+    """'The two profundi got an epitendinous, 6-0 nylon, running': a part that says no more than with what."""
+    alone = last - first <= _REACH and _VERBS.isdisjoint(scene.words(first, last))
+    return alone and any(m.kind in ("material", "pattern") for m in within(scene.page.mentions, first, last))
+
+
+_VERBS = frozenset(["was", "were", "had", "has", "is", "are", "got", "received", "with"])
 
 
 def _count_in(scene: Scene, first: int, last: int) -> int:

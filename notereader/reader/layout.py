@@ -95,9 +95,10 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
         if cut.h > at:
             sections.append(Section(around, at, at, cut.h))
         _settle_kind(page, cut, seen, around, limit)
+        ahead = cut.kind == "addendum" and _stands_ahead(page, cut)
         if cut.kind not in ONE_LINE:
-            around = cut.kind if cut.kind in ("instructions", "addendum") else "narrative"
-        cut.j = _section_end(page, cut, limit, unknown, wrapped)
+            around = cut.kind if cut.kind in ("instructions", "addendum") and not ahead else "narrative"
+        cut.j = _section_end(page, cut, _block_end(page, cut.i, limit) if ahead else limit, unknown, wrapped)
         if cut.kind in ("procedure", "consent", "indication") and _is_prose(page, cut):
             cut.kind = "narrative"
         seen.add(cut.kind)
@@ -106,6 +107,20 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     if at < count:
         sections.append(Section(around, at, at, count))
     page.sections = [part for section in sections for part in _until_surgery(page, section)]
+
+
+def _stands_ahead(page: Page, cut: Section) -> bool:
+    """'Correction to be read before the rest: the core was four strands, not six': what follows it is the old note."""
+    told = within(page.mentions, 0, cut.h)
+    return not any(m.kind in _TELLING for m in told)
+
+
+def _block_end(page: Page, k: int, limit: int) -> int:
+    return next((n for n in range(k + 1, limit) if page.breaks[n] >= Break.BLANK), limit)
+
+
+# What a note tells of an operation, and an addendum corrects.
+_TELLING = frozenset(["extent", "strandword", "stitch", "material"])
 
 
 def _until_surgery(page: Page, section: Section) -> list[Section]:

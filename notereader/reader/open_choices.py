@@ -51,7 +51,8 @@ def _fields(page: Page, sentence: Sentence) -> list[Span]:
     """Return the stretches of a sentence between its stops and its lines."""
     cuts = [sentence.i]
     for k in range(sentence.i + 1, sentence.j):
-        if page.words[k - 1] in _ENDS or page.breaks[k] >= Break.LINE:
+        ends = page.words[k - 1] in _ENDS and page.words[k - 2 : k + 1] != ["n", ".", "a"]  # 'Bulky? n.a.'
+        if ends or page.breaks[k] >= Break.LINE:
             cuts.append(k)
     return [(a, b - (page.words[b - 1] in _ENDS)) for a, b in pairwise([*cuts, sentence.j])]
 

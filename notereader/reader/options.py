@@ -11,9 +11,10 @@ _KINDS = ("opened", "gap", "glide", "ends", "stitch")
 # Of these no two are true of one thing; of stitches it takes three.
 _SOUND = {"opened": "intact", "gap": "none", "glide": "free", "ends": "clean"}
 _BETWEEN = frozenset([",", "/", "|", "(", ")", "[", "]", "-", "*", "o", "<", "@", "or", "=", "\u2022"])
-_NAMING = frozenset([*_KINDS, "strandword", "role"])
+_OF_A_NAME = frozenset([*_KINDS, "bulk", "tension"])
+_NAMING = frozenset([*_OF_A_NAME, "strandword", "role"])
 _FEW, _MANY = 2, 3  # options
-_NO_ANSWER = (["n", "/", "a"], ["na"], ["tbc"], ["not", "stated"], ["not", "known"], ["?"])
+_NO_ANSWER = (["n", "/", "a"], ["n", "a"], ["na"], ["tbc"], ["not", "stated"], ["not", "known"], ["?"])
 
 
 def mark_options(page: Page, first: int, last: int) -> None:
@@ -140,9 +141,9 @@ def _in_brackets(page: Page, k: int, last: int) -> bool:
 
 
 def _mark_named(page: Page, first: int, last: int) -> None:
-    """'A2 intact: n/a', 'Gap none: tbc': what stands before the colon is only asked."""
+    """'A2 intact: n/a', 'Gap none: tbc', 'Bulky? n.a.': what stands before the mark is only asked."""
     words = page.words
-    colon = next((k for k in range(first + 1, last) if words[k] == ":"), -1)
-    rest = [w for w in words[colon + 1 : last] if w != "."] if colon > 0 else []
-    if rest in _NO_ANSWER and any(m.kind in _KINDS for m in within(page.mentions, first, colon)):
+    mark = next((k for k in range(first + 1, last) if words[k] in (":", "?")), -1)
+    rest = [w for w in words[mark + 1 : last] if w != "."] if mark > 0 else []
+    if rest in _NO_ANSWER and any(m.kind in _OF_A_NAME for m in within(page.mentions, first, mark)):
         page.mark(first, last, "unfilled")

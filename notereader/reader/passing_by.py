@@ -47,16 +47,42 @@ _SHORT, _LONG = 12, 20  # words
 
 
 def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
-    """Tell whether a sentence names a digit in passing; one that names a tendon turns to it all the same."""
+    """Tell whether a sentence names a digit in passing; one that names a tendon mostly turns to it all the same."""
     tendons = any(g.tendons for g in setting.groups)
-    if tendons or not (setting.digits or not setting.groups):
-        return False
     mentions = setting.mentions
+    if tendons:
+        return _looked_at(page, sentence, setting)
+    if not (setting.digits or not setting.groups):
+        return False
     return (
         _left_out(page, sentence, mentions)
         or _only_seen(page, sentence, mentions)
         or _of_a_web(page, sentence, mentions)
     )
+
+
+def _looked_at(page: Page, sentence: Sentence, setting: Setting) -> bool:
+    """'I looked into the index through the same wound, its profundus was intact': a paragraph ends with a look beside.
+
+    What the next paragraph tells is of the finger that was worked on.
+    """
+    if _LOOKS.isdisjoint(sentence.said) or not setting.digits or _goes_on_in_block(page, sentence):
+        return False
+    first = next(g.i for g in setting.groups if g.tendons)
+    behind = [m for m in setting.mentions if m.i >= first]  # not what the look went through
+    told = {m.value for m in behind if m.kind == "extent"}
+    other = any(m.kind in _TELLING - _WHOLE_TENDONS for m in behind)
+    named = {d for g in setting.groups for d in g.digits}
+    beside = len(named) == 1 and named.isdisjoint(setting.digits)
+    return beside and told == {"intact"} and not other and _named_only_here(page, sentence, setting.mentions)
+
+
+def _goes_on_in_block(page: Page, sentence: Sentence) -> bool:
+    return any(s.block == sentence.block and s.i >= sentence.j for s in page.sentences)
+
+
+_LOOKS = word_list("bearing", "looks")
+_WHOLE_TENDONS = frozenset(["tendon", "generic", "extent"])
 
 
 def _of_a_web(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:

@@ -189,8 +189,9 @@ def _mark_misquoted(page: Page, sentence: Sentence) -> None:
     marks = [k for k in range(sentence.i, sentence.j) if page.words[k] == '"']
     for first, last in zip(marks[::2], marks[1::2], strict=False):
         before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
-        after = after[after[:1] == ["above"] :]
+        after = after[after[:1] in ([","], ["above"]) :]
         wrong = after[:1] in (["is"], ["was"], ["should"]) and not _WRONG.isdisjoint(after)
+        wrong = wrong or (after[:2] == ["does", "not"] and not _HOLDS.isdisjoint(after[2:3]))
         if wrong or not _ENTRIES.isdisjoint(before):
             page.mark(first, last + 1, "teaching")
 
@@ -347,6 +348,7 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
 _POLITE = word_list("standing", "polite")
 # What makes a quoted earlier wording hold no more, and names of such wordings before it.
 _WRONG = word_list("standing", "wrong")
+_HOLDS = word_list("standing", "holds")
 _GAVE_WAY = frozenset(["ruptured", "parted", "failed", "dehisced", "way", "apart"])
 _DISOWNS = word_list("standing", "disowns")
 _TEXTS = word_list("standing", "texts")
@@ -422,14 +424,38 @@ _MONTHS_ALONE = MONTHS.keys() - {"may", "mar"}  # these two are words of their o
 
 
 def _mended_before(page: Page, sentence: Sentence) -> bool:
-    """'had his FDP mended here on 4 November 2031 with a two-strand Kessler': a repair dated before this operation."""
-    if "had" not in sentence.said or _MENDED.isdisjoint(sentence.said):
+    """'had his FDP mended here on 4 November 2031 with a two-strand Kessler': a repair dated before this operation.
+
+    Without 'had' where the day stands right behind the verb: 'FDP sutured on 4 November 2031 (two-strand Kessler)'.
+    """
+    here = [d for d in page.dates if sentence.i <= d.i < sentence.j and not d.yearless]
+    if not here or _MENDED.isdisjoint(sentence.said):
         return False
     words = page.words[sentence.i : sentence.j]
     dated = [d.value for s in page.sections if s.kind == "date" for d in page.dates if s.h <= d.i < s.j]
-    here = [d for d in page.dates if sentence.i <= d.i < sentence.j and not d.yearless]
-    had = sentence.i + words.index("had")
-    return bool(dated) and any(d.value < min(dated) and d.i > had for d in here)
+    if "had" in sentence.said:
+        had = sentence.i + words.index("had")
+        return bool(dated) and any(d.value < min(dated) and d.i > had for d in here)
+    days = dated or _days_of_revision(page)
+    mended = [d for d in here if not _MENDED.isdisjoint(page.words[max(sentence.i, d.i - _SOON_DATED) : d.i])]
+    return bool(days) and any(d.value < min(days) for d in mended)
+
+
+def _days_of_revision(page: Page) -> list[str]:
+    """Return the days on which the note says that a repair was done again: 'Revision done 28 January 2033'."""
+    told = [s for s in page.sentences if _revises(s) and _TO_COME.isdisjoint(s.said)]
+    return [d.value for d in page.dates if not d.yearless and any(s.i <= d.i < s.j for s in told)]
+
+
+def _revises(sentence: Sentence) -> bool:
+    again = "re" in sentence.said and not _AGAIN.isdisjoint(sentence.said)  # 're-exploration' is three words
+    return again or not _REVISES.isdisjoint(sentence.said)
+
+
+_AGAIN = frozenset(["exploration", "repair", "operation", "suture", "explored", "repaired", "operated"])
+_TO_COME = frozenset(["planned", "plan", "booked", "if", "may", "might", "will", "would"])
+_SOON_DATED = 3  # words from a verb to its day
+_REVISES = word_list("standing", "revises")
 
 
 _HAD_BEEN = frozenset(["had", "been"])
@@ -456,7 +482,7 @@ def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int,
     """Return the words that name a year before that of the operation: 'in 2029'."""
     words = page.words
     figures = [k for k in page.figures_in(sentence.i + 1, sentence.j) if _YEAR.match(words[k])]
-    before = ("in", "since", "from", "of", "(", "here")  # 'right thumb FPL, done here 2024 (2 strand)'
+    before = ("in", "since", "from", "of", "(", "here", "year")  # 'right thumb FPL, done here 2024 (2 strand)'
     # 'Earlier thumb FPL repair 2030, healed': no word leads to the year, but the first one says when.
     earlier = words[sentence.i] in ("earlier", "previous", "prior", "old", "former")
     return [(k, k + 1) for k in figures if int(words[k]) < year and (earlier or words[k - 1] in before)]

@@ -9,12 +9,31 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.sutures import sizes
 
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
-_WROTE = frozenset(["wrote", "written", "said", "typed", "dictated", "stated", "put", "recorded", "reads", "says"])
+_WROTE = frozenset(
+    [
+        "wrote",
+        "written",
+        "write",
+        "say",
+        "dictate",
+        "said",
+        "typed",
+        "dictated",
+        "stated",
+        "put",
+        "recorded",
+        "reads",
+        "says",
+    ]
+)
 _LEADS = frozenset(
-    [";", ",", "-", ":", ".", "but", "and", "it", "there", "they", "was", "were", "is", "are", "in", "fact"]
+    [
+        *(";", ",", "-", ":", ".", "but", "and", "it", "there", "they", "was", "were", "is", "are", "in", "fact"),
+        *("that", "which", "wrong", "should", "be", "read", "a"),
+    ]
 )
 _CLOSES = frozenset(["", ".", ",", ";", ")", "strands", "strand", "-"]) | _QUOTES
-_FAR = 6  # words
+_FAR = 9  # words
 _NEAR = 4  # words
 
 Count = tuple[int, int, int]  # how many, words i to j

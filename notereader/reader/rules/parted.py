@@ -30,7 +30,7 @@ def of_the_parted(desk: Desk, scene: Scene, targets: list[Target]) -> list[Targe
         meant = [t for t in targets if not kinds or t.tendon in kinds]
         through = [t for t in meant if desk.extents.get(t) == "complete"]
         wholly = before == "the" and scene.page.words[mention.i] in _WHOLLY
-        if through and (wholly or count_of(before) == len(through)):
+        if through and (wholly or (2 if before == "both" else count_of(before)) == len(through)):
             named = {d for g in scene.setting.groups for d in g.digits}
             partly = {t for t in meant if desk.extents.get(t) == "partial" and t.digit not in named}
             targets = [t for t in targets if t not in partly]

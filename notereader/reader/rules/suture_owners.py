@@ -388,6 +388,8 @@ def said_of_all(scene: Scene, k: int) -> bool:
         after = words[n + 1 : n + 4]
         if after[:2] == ["of", "the"] and _FLEXORS & set(words[n + 3 : n + 6]):
             after = [w for w in words[n + 4 : n + 7] if w not in _FLEXORS]  # 'each of the three FDP repairs'
+        if word == "any" and words[n - 1 : n] in (["without"], ["not"]):
+            continue  # '...; the superficiales were sewn with 3-0, without any epitendinous suture'
         if word in _ALL and not _ALL_OF.isdisjoint(after) and _ENDS_AND_SIDES.isdisjoint(after[:2]):
             return True
     return False

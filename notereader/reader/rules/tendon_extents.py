@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
 from notereader.reader.groups import DIGITS, Target
+from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.cut_cells import FAR, answered_cut, cell_of_cut, cell_of_how_far, labels_extent
@@ -262,9 +263,16 @@ def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
 def _of_the_known(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """'The divided profundus was repaired', of several fingers: the one told to be divided, not that all are."""
     group = next((g for g in scene.setting.groups if g.tendons and 0 <= g.i - mention.j <= 1), None)
-    if group is None or group.digits or len(scene.setting.digits) < 2 or scene.word_before(mention.i) != "the":
+    before = scene.word_before(mention.i)
+    if group is None or group.digits:
         return False
-    return any(t.tendon in group.tendons and desk.extents.get(t) == mention.value for t in desk.named)
+    known = [t for t in desk.named if t.tendon in group.tendons and desk.extents.get(t) == mention.value]
+    if before in ("both", "two", "three", "four"):
+        return len(known) == (2 if before == "both" else count_of(before))  # 'both divided profundi were repaired'
+    if before != "the":
+        return False
+    otherwise = (t for t in group_targets(scene, group) if desk.extents.get(t) not in (None, mention.value))
+    return bool(known) and (len(scene.setting.digits) > 1 or any(otherwise))
 
 
 def _shares_dealt_out(scene: Scene, mention: Mention) -> bool:

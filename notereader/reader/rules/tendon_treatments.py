@@ -394,9 +394,13 @@ def _not_left(desk: Desk, scene: Scene, mention: Mention, targets: list[Target])
 
 
 def _no_tenodesis(scene: Scene, mention: Mention) -> bool:
-    """'tenodesis effect normal', 'wrist tenodesis test', 'to teach tenodesis exercises'."""
+    """'tenodesis effect normal', 'wrist tenodesis test', 'to teach tenodesis exercises', 'passive tenodesis'."""
     word = scene.next_word(mention.j + (scene.next_word(mention.j) in ("then", "now", "also", "again")))
-    return word in _OF_A_TEST or not _CHECKED_BY_IT.isdisjoint(scene.said)
+    moved = scene.page.words[mention.j - 1] == "tenodesis" and scene.word_before(mention.i) in _MOVED_BY
+    return moved or word in _OF_A_TEST or not _CHECKED_BY_IT.isdisjoint(scene.said)
+
+
+_MOVED_BY = frozenset(["passive", "wrist", "passively", "gentle", "dynamic"])
 
 
 _CHECKED_BY_IT = frozenset(["rotation", "malrotation", "cascade", "scissoring"])  # of the fingers, not of a tendon

@@ -86,10 +86,13 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     lead = scene.words(max(scene.sentence.i, q.i - _FAR_BEFORE), q.i)
     if not _RODS.isdisjoint(lead[-2:]) or ("leaving" in lead and not _KEPT.isdisjoint(lead)):
         return True  # '..., leaving a stump of profundus of 1 cm', 'silicone rod 5 mm'
+    if behind[1:2] in (["of"], ["to"]) and behind[0] in _PLACED:
+        return True  # 'the ulnar slip was resected, 12 mm proximal to the chiasm'
     return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))
 
 
 _FAR_BEFORE = 8  # words
+_PLACED = frozenset(["proximal", "distal", "short"])
 _RODS = word_list("spacers", "rods")
 _KEPT = frozenset(["tongue", "tag", "stump", "cuff", "tail", "remnant", "rim"])
 _FAR = frozenset(["insertion", "bone", "joint", "crease"])
@@ -166,8 +169,10 @@ def _cut_back(scene: Scene) -> list[Mention]:
 
 
 def _of_the_thread(scene: Scene, k: int) -> bool:
-    """'... of looped 4-0 nylon taken 10 mm from either end': how far from the ends a thread was led in."""
-    end = k - (scene.word_before(k) == ",")
+    """'... of looped 4-0 nylon, each taken 10 mm from either end': how far from the ends a thread was led in."""
+    end = k - (scene.word_before(k) in ("loop", "loops", "stitch"))
+    end -= scene.word_before(end) in ("each", "all", "both")
+    end -= scene.word_before(end) == ","
     return any(m.j == end for m in scene.of("material", "stitch", "strandword"))
 
 
@@ -324,7 +329,8 @@ def _owners(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     for group in scene.setting.groups:
         between = scene.words(q.j, group.i)
         off = between[:1] == ["off"] and "of" in between and len(between) <= 5  # 'off each end of the profundus'
-        off = off or (between[-1:] == ["off"] and len(between) <= 2)  # '2 mm trimmed off FDP'
+        # '2 mm trimmed off FDP', 'I cut 2 mm off the FDP'
+        off = off or ("off" in between[:2] and between[-1:] in (["off"], ["the"]) and len(between) <= 2)
         off = off or _debrided_from(between) or _in_total_for(between)
         of_each = between[-1:] in (["each"], ["both"], ["either"]) and scene.next_word(group.j) in _BOTH_ENDS
         if of_each and not group.digits and len(scene.setting.digits) == 1 and "from" in between:
