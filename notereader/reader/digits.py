@@ -475,6 +475,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     if mention.j - mention.i == 1 and word == "ring":
         if before in _RINGS_WORN:
             return True  # 'Finger tourniquet: glove ring, 31 min'
+        if before in _NEXT and after == "the" and mention.j + 1 in page.tendon_words:
+            return False  # 'then ring the FDP was cut'
         if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
             return before not in _NO_DIGIT_WORDS_3
         return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
@@ -673,6 +675,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         return True  # 'in all fingers but the small one'
     if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS, *_RAN):
         return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)  # 'in all but the small'
+    if word in _SHORT_NAMES and _turns_to_tendon(page, mention.j):
+        return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):
@@ -698,6 +702,13 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+def _turns_to_tendon(page: Page, k: int) -> bool:
+    """'So middle first FDP cut across', 'by hand middle no gap ring opened up': spoken without stops."""
+    if page.words[k : k + 2] == ["no", "gap"]:
+        return True
+    return page.words[k : k + 1] == ["first"] and any(m.kind == "tendon" for m in within(page.mentions, k + 1, k + 2))
 
 
 def _told_as_finger(page: Page, lead: str, after: str) -> bool:

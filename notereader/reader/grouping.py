@@ -67,6 +67,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _next_slip(page, run[-1], atom)
             or _next_subject(page, run, atom)
             or _new_list(run, atom, page, atoms)
+            or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
@@ -289,7 +290,20 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
         return False
     later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
     tendon_before = any(m.kind == "tendon" and m.j <= run[0].i for m in atoms)
-    return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
+    last = atom
+    while later and later[0].kind == "tendon" and page.words[last.j : later[0].i] in (["and"], ["&"], ["+"], ["/"]):
+        last = later.pop(0)  # 'FDP repair MF, FDP + FDS repair RF'
+    return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - last.j <= 2
+
+
+def _after_likeness(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'Ring - FDP through like the middle, FDS nicked': the finger it is likened to has nothing behind the comma."""
+    lead = page.words[max(0, run[0].i - 2) : run[0].i]
+    likened = (
+        lead[-1:] == ["like"] or lead == ["like", "the"] or (lead == ["in", "the"] and page.words[run[0].i - 3] == "as")
+    )
+    fingers = all(m.kind == "digit" for m in run)
+    return likened and fingers and atom.kind == "tendon" and page.words[run[-1].j : atom.i] == [","]
 
 
 def _of_all_four(run: list[Mention], atom: Mention, page: Page) -> bool:

@@ -19,7 +19,13 @@ def labels(doc: Doc) -> Doc:
     found: list[Sentence] = []
     label: tuple[int, int] | None = None
     in_rows = {page.words_in(field.begin, field.span[1])[0] for field in page.ticked if field.begin >= 0}
+    asked: tuple[int, int] | None = None
     for sentence in page.sentences:
+        asked = _asked_of(page, sentence, asked)
+        if asked is not None and page.breaks[sentence.i] < Break.LINE and not sentence.prefix:
+            sentence.prefix = [asked]
+            found.append(sentence)
+            continue
         if page.breaks[sentence.i] >= Break.LINE or sentence.prefix:
             label = None if sentence.prefix else _label(page, sentence)
             found += _cells(page, sentence, label) if label is not None else [sentence]
@@ -36,6 +42,22 @@ def labels(doc: Doc) -> Doc:
         found.append(sentence if label is None or finger is None else _cell(page, sentence, finger, label, sentence.j))
     page.sentences = found
     return doc
+
+
+def _asked_of(page: Page, sentence: Sentence, before: tuple[int, int] | None) -> tuple[int, int] | None:
+    """'Radial digital nerve: seen? Yes. Divided? Yes. Repaired? Yes, 9-0.': what the questions of a line are about."""
+    if page.breaks[sentence.i] >= Break.LINE:
+        head = page.words[sentence.i : min(sentence.i + _LONGEST_NAME, sentence.j)]
+        colon = sentence.i + head.index(":") if ":" in head else sentence.i
+        named = any(m.kind in _ASKED_ABOUT for m in within(page.mentions, sentence.i, colon))
+        return (sentence.i, colon) if named and "?" in page.words[colon : sentence.j] else None
+    asks = "?" in page.words[sentence.i : min(sentence.i + _LONGEST_QUESTION, sentence.j)]
+    names = any(m.kind in _ASKED_ABOUT or m.kind == "tendon" for m in within(page.mentions, sentence.i, sentence.j))
+    return before if asks and not names else None
+
+
+_ASKED_ABOUT = frozenset(["sided", "structure", "bundle", "pulley"])
+_LONGEST_NAME, _LONGEST_QUESTION = 6, 5  # words
 
 
 def _label(page: Page, sentence: Sentence) -> tuple[int, int] | None:

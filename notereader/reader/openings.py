@@ -58,7 +58,7 @@ _BOTH_THE = 2  # words: 'both the'
 def opens_statement(page: Page, first: int, k: int) -> bool:
     """Tell whether word k opens a new statement that names nothing yet, behind one made from word `first` on."""
     words = page.words
-    if k - first < _FEWEST or words[k - 1] in _HANGS:
+    if k - first < _FEWEST or words[k - 1] in _HANGS or _tendon_there(page, k):
         return False
     if _finger_behaves(page, k):
         return True
@@ -70,6 +70,12 @@ def opens_statement(page: Page, first: int, k: int) -> bool:
     result = result or (words[k] in _FREELY and any(m.kind == "glide" for m in within(page.mentions, k, k + 2)))
     # 'with traction in the palm it ran through fine' is one statement
     return result and not any(m.kind == "test" for m in within(page.mentions, first, k))
+
+
+def _tendon_there(page: Page, k: int) -> bool:
+    """'and the FDS there was not cut', but not '... of the FDS | there was no gap'."""
+    named = page.words[k] == "there" and any(m.kind == "tendon" and m.j == k for m in within(page.mentions, k - 2, k))
+    return named and page.words[k + 2 : k + 3] not in (["no"], ["a"], ["an"], ["nothing"], ["some"], ["none"], ["then"])
 
 
 def _finger_behaves(page: Page, k: int) -> bool:

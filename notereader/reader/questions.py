@@ -11,12 +11,14 @@ _ANSWERS = word_list("questions", "answers")
 _STOPS = frozenset([".", ";", "!"])
 _LONGEST = 10  # words of a question in a row of such
 _LONG_ANSWER = 12  # words looked at
-_NOES = frozenset(["no", "not", "never", "wrong", "hardly", "nope", "far", "anything", "alas"])
+_NOES = frozenset(["no", "n", "not", "never", "wrong", "hardly", "nope", "far", "anything", "alas"])
 # What makes of a question more than a label: words that tell what was done, or how well.
 _LOADED = frozenset(
     [("glide", "free"), *(("deed", deed) for deed in ("excised", "grafted", "tenodesed", "reinserted", "trimmed"))]
 )
-_LOADED_KINDS = frozenset(["ends", "hold", "strandword", "extent", "stitch", "material"])
+_LOADED_KINDS = frozenset(
+    ["ends", "hold", "strandword", "extent", "hurt", "stitch", "material", "side", "anchor", "button"]
+)
 _REASSURING = frozenset(["no", "free", "freely", "smooth", "smoothly", "without"])
 
 

@@ -39,6 +39,7 @@ class Rescue:
                 if term.kind in _KINDS or (term.kind == "role" and term.value == "peripheral"):
                     names.update(w for w in words if len(w) >= _SHORTEST and w.isalpha())
         raw = resource_file("spelling.toml")
+        names.update(raw["also"]["words"])
         self.words = known
         self.known = known | set(raw["ordinary"]["words"])
         self.names: dict[str, list[str]] = {}  # by their first letter

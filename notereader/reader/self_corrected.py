@@ -50,6 +50,7 @@ def _take_back(page: Page, k: int, end: int) -> None:
         return
     before = [m for m in within(page.mentions, begin - 12, begin) if m.kind in _STATES and m.j <= begin]
     near = [m for m in before if m.j == before[-1].j and begin - m.j <= _NEAR]
+    _take_back_zone(page, begin, end)
     behind = [m for m in _behind(page, end) if m.kind in _STATES]
     replaced = {m.kind for m in behind}
     if _told_wide(page, end):
@@ -62,6 +63,14 @@ def _take_back(page: Page, k: int, end: int) -> None:
     for m in behind if page.words[end] == "not" else ():
         if m.i == end + 1 and any(m.value == b.value for b in near):
             page.mark(end, m.j, "teaching")  # 'took down A4, sorry, not took down, I vented it'
+
+
+def _take_back_zone(page: Page, begin: int, end: int) -> None:
+    """'Zone two, correction, zone one B': the zone told before the cue, where another follows it."""
+    named = [m for m in within(page.mentions, begin - _NEAR - 2, begin) if m.kind == "zone" and m.j <= begin]
+    near = [m for m in named if begin - m.j <= _NEAR]
+    if near and any(m.kind == "zone" for m in _behind(page, end)):
+        page.mark(near[-1].i, near[-1].j, "teaching")
 
 
 def _only_a_name(page: Page, near: list[Mention], begin: int, end: int) -> bool:

@@ -530,12 +530,20 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
     if comma is not None and end is not None and words[comma + 1] in ("which", "already", "previously", "described"):
         return (comma, end + 1) if sentence.j - end >= 4 else None
-    lead = next((k for k in range(first - 1, max(sentence.i, first - 4), -1) if words[k].endswith("ed")), None)
+    lead = next((k for k in range(first - 1, max(sentence.i, first - 4), -1) if _is_participle(words[k])), None)
+    named = words[last : last + 1] == [","] and any(words[k] in _IS_NOW for k in range(last, min(last + 8, sentence.j)))
+    if lead is not None and named and words[lead - 1] not in _AUXILIARIES:
+        return lead, last  # 'The pulleys made at the first stage, A2 and A4, are both intact'
     if lead is not None and words[last : last + 1] in (["was"], ["were"]) and words[lead - 1] not in _AUXILIARIES:
         return lead, last
     return None
 
 
+def _is_participle(word: str) -> bool:
+    return word.endswith("ed") or word in ("made", "built", "rebuilt")
+
+
+_IS_NOW = frozenset(["are", "is", "remain", "remains"])
 _TELLS = frozenset(["was", "were", "had", "has", "is", "did", "i", "we", "then", "today", "which", "who"])
 _AUXILIARIES = frozenset(["was", "were", "had", "been", "has", "have", "is", "are", "we", "i", "then", "and", ","])
 
@@ -634,7 +642,14 @@ def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     j += page.words[j : j + 1] == [":"] and j + 1 < sentence.j  # 'first thought: just trim'
     while j < sentence.j and (page.words[j] not in _RIGHT_BOUNDS or _object_goes_on(page, cue, j)):
         j += 1
+    rest = page.words[j : j + _WHY_NOT]
+    rest = rest[: rest.index(")")] if ")" in rest else []
+    if page.words[i - 1] == "(" and _AUXILIARIES.isdisjoint(rest[1:]):
+        j += len(rest)  # '(a second core was considered and not used: too much bulk)'
     return i, j
+
+
+_WHY_NOT = 8  # words
 
 
 def _object_goes_on(page: Page, cue: Mention, k: int) -> bool:

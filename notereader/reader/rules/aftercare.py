@@ -285,12 +285,24 @@ def _programme(desk: Desk) -> None:
         rest = ordered_rest(desk, scene)
         if rest is not None:
             found.append((scene, "immobilisation", rest))
-    orders = [f for f in found if f[0].sentence.section in _CARE] or found
+    found = [f for f in found if not _only_wanted(f[0], f[2][0])] or found
     corrected = [f for f in found if f[0].sentence.section == "addendum"]
+    told = [f for f in found if f not in corrected] or found
+    orders = [f for f in told if f[0].sentence.section in _CARE] or told
     for group in (orders, [f for f in corrected if f not in orders]):
         if group:
             scene, value, span = min(group, key=lambda f: f[2])
             desk.add(scene, "aftercare", NOWHERE, "programme", value, [span], "programme ordered")
+
+
+def _only_wanted(scene: Scene, k: int) -> bool:
+    """'The registrar wanted early passive', 'I wrote early active': what was wished for, or written and taken back."""
+    lead = scene.words(max(scene.part(k)[0], k - _NEAR_WISH), k)
+    return not _WISHED.isdisjoint(lead)
+
+
+_WISHED = frozenset(["wanted", "wished", "wrote", "suggested"])
+_NEAR_WISH = 5  # words
 
 
 def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:

@@ -115,10 +115,11 @@ _FILLS = frozenset(["were", "was", "being", "cut", "had", "been", "found", "divi
 
 def _cut_in(scene: Scene, mention: Mention) -> list[Target]:
     """'In the index finger a nick in the FDP was beveled': the tendon that the cut is in, right behind it."""
-    if mention.value != "partial" or scene.next_word(mention.j) not in ("in", "of"):
+    k = mention.j + (scene.next_word(mention.j) in ("is", "was"))  # '..., so the nick is of the ulnar slip'
+    if mention.value != "partial" or scene.next_word(k) not in ("in", "of"):
         return []
-    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - mention.j <= 3), None)
-    if group is None or group.reference or not OF_ITS.issuperset(scene.words(mention.j + 1, group.i)):
+    group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - k <= 3), None)
+    if group is None or group.reference or not OF_ITS.issuperset(scene.words(k + 1, group.i)):
         return []
     return group_targets(scene, group)
 

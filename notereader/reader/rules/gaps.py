@@ -254,9 +254,11 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
     whose = scene.words(k, min(k + 6, scene.sentence.j))
     if whose[:1] == [","] and ":" in whose and not {"repair", "repairs"}.isdisjoint(whose):
         k += whose.index(":")  # 'Gap, repairs 1 and 2: none'
-    place = next((n for n in range(k, min(k + 4, scene.sentence.j)) if scene.page.words[n] not in _WHERE), k)
-    if scene.words(k, k + 1) == ["at"] and scene.words(place, place + 1) in (["="], [":"]):
-        k = place  # 'gap at bone = zero'
+    named = scene.page.tendon_words
+    ahead = range(k, min(k + 5, scene.sentence.j))
+    place = next((n for n in ahead if scene.page.words[n] not in _WHERE and n not in named), k)
+    if scene.words(k, k + 1) in (["at"], ["in"]) and scene.words(place, place + 1) in (["="], [":"], ["-"]):
+        k = place  # 'gap at bone = zero', 'gap at FDP - none seen'
     while k < scene.sentence.j and (scene.page.words[k] in _ASKING or scene.page.standing[k] == "unticked"):
         k += 1
     if k < scene.sentence.j:

@@ -50,6 +50,9 @@ def _read(desk: Desk, scene: Scene) -> None:
     groups = _joined(scene, [p for p in named if scene.told(p.i)])
     asked = [p for p in named if scene.page.standing[p.i] == "question"]
     if asked and not groups:
+        whole = [m for m in words_said(scene) if m.value == "intact"]  # 'Radial digital nerve cut? No, intact.'
+        if whole:
+            _attach(desk, scene, _joined(scene, asked), whole)
         desk.last_parts = [(p.structure, p.sides, digits_of(desk, scene, p)) for p in asked]
         desk.last_parts_end = scene.sentence.j
     elif groups:
@@ -94,6 +97,7 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
         for n in attachment.owners(word, loosely=not weak):
             said[n].append(word)
     _tied_it(scene, groups, words, said)
+    _bridged(scene, groups, words, said)
     for n, group in enumerate(groups):
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
         if not own and n == 0:
@@ -114,9 +118,22 @@ def _tied_it(scene: Scene, groups: list[list[Part]], words: list[Mention], said:
             said[before[-1]].append(word)
 
 
+def _bridged(scene: Scene, groups: list[list[Part]], words: list[Mention], said: list[list[Mention]]) -> None:
+    """'The nerve was divided; it would not meet, and a conduit was sewn in': it bridges the nerve cut before."""
+    taken = {id(w) for own in said for w in own}
+    for word in (w for w in words if w.value in ("conduit", "grafted") and id(w) not in taken):
+        before = [n for n, g in enumerate(groups) if g[-1].j <= word.i]
+        since = [t for t in _rest(scene) if before and groups[before[-1]][-1].j <= t.i < word.i and not t.vague]
+        if not before or since or not groups[before[-1]][0].structure.endswith("nerve"):
+            continue
+        if any(extent_said(scene, groups[before[-1]][0].structure, m) == "complete" for m in said[before[-1]]):
+            said[before[-1]].append(word)
+
+
 def _rest(scene: Scene) -> list[Thing]:
     """Return the subjects that are none of ours; words of nerve and vessel repair are ours."""
     ours = {s.i for s in scene.subjects if s.mention is not None and s.mention.value in ("nerve", "vessel")}
+    ours |= {s.i for s in scene.subjects if scene.words(s.i, s.j + 1) == ["cutaneous", "nerve"]}  # a graft's name
     pointed = [g for g in scene.setting.groups if g.digits and _BY_PLACE.intersection(scene.words(g.i, g.j))]
     fingers = {k for g in pointed for k in range(g.i, g.j)}  # 'the latter' is the finger, no pulley
     return [t for t in others(scene, _OTHERS) if t.i not in ours | fingers]
@@ -200,7 +217,7 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     blocked = [t for t in _rest(scene) if not t.vague or scene.word_before(t.i) in _JOINS]
     opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 6, scene.sentence.j)))
     answer = scene.page.words[scene.sentence.i - 1] == "?"
-    if blocked or not (answer or _PRONOUNS & opening):
+    if blocked or not (answer or _PRONOUNS & opening or _opens_with_deed(scene)):
         return
     structure = desk.last_parts[0][0]
     deeds = [(value, m) for m in words if (value := deed_said(scene, structure, m))]
@@ -214,6 +231,12 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         value, m = min(extents, key=lambda f: EXTENTS.index(f[0]))
         _carry(desk, scene, "extent", value, m)
     desk.last_parts_end = scene.sentence.j
+
+
+def _opens_with_deed(scene: Scene) -> bool:
+    """'Ulnar digital nerve: cut through. Repaired with 9-0.': a fine suture behind a verb that opens its sentence."""
+    opens = any(m.i == scene.sentence.i for m in scene.of("deed", "mending"))
+    return opens and any(is_fine_suture(scene, k) for k in range(scene.sentence.i, scene.sentence.j))
 
 
 def _carry(desk: Desk, scene: Scene, name: str, value: str, m: Mention) -> None:

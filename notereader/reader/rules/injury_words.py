@@ -43,7 +43,7 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
     taken: set[int] = set()
     kept: list[Mention] = []
     for m in sorted(scene.of(*kinds), key=lambda m: (m.i - m.j, kinds.index(m.kind))):
-        if scene.next_word(m.j) == "?":
+        if scene.next_word(m.j) == "?" and scene.next_word(m.j + 1) not in ("yes", "y"):
             continue  # 'Both nerves OK? Radial: intact.'
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))

@@ -58,9 +58,24 @@ def _said_to_be_operation(desk: Desk, found: FoundDate) -> bool:
     section = scene_at(desk, found.i).sentence.section
     if section in ("indication", "previous", "injury_date", "instructions"):
         return False
+    if not _FIRST_ONES.isdisjoint(_before(desk.page, found, 3)):
+        return False  # '1st op (9/5/2031): two strands'
+    if _heads_the_note(desk, found):
+        return True
     near = [w for w in _before(desk.page, found, 5) if w.isalpha() and w not in case_list("little")]
     last = near[-1:] if section != "procedure" else near
     return bool(set(last) & case_list("surgery")) and not set(near) & case_list("elsewhere")
+
+
+def _heads_the_note(desk: Desk, found: FoundDate) -> bool:
+    """'30/5/2031 OT note, re-rupture left ring': a day that opens the note, before its title."""
+    behind = desk.page.words[found.j : found.j + 3]
+    return (
+        found.i <= 1 and "note" in behind and not {"ot", "op", "operation", "theatre", "operative"}.isdisjoint(behind)
+    )
+
+
+_FIRST_ONES = frozenset(["1st", "first", "original", "earlier", "previous"])
 
 
 def _told_of_operating(desk: Desk, found: FoundDate) -> bool:

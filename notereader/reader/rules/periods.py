@@ -330,9 +330,12 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
         {"at"} if "least" in near else set()
     ):
         return None
-    worn = next((k for k in range(first, last) if scene.page.words[k] in order_list("worn")), None)
+    label = scene.part(first - 1)[0] if scene.word_before(first) == ":" else first  # 'Length of splintage: 6 weeks'
+    worn = next((k for k in range(label, last) if scene.page.words[k] in order_list("worn")), None)
     if worn is not None:
         return worn, worn + 1
+    if not _KEPT.isdisjoint(words) and "on" in words and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
+        return _told_before(desk, scene, period)  # 'Dorsal splint: wrist 10. Kept on for 5 weeks.'
     if scene.sentence.section == "splint" and (not marks or marks[-1][1] <= scene.sentence.i + 4):
         return marks[-1] if marks else (period.i, period.j)
     alone = all(w in order_list("beside_weeks") or w in _MARKS for w in _besides(scene, period, first, last))
@@ -343,6 +346,11 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     return _splint_before(scene, period, marks, "," if alone else before)
 
 
+_KEPT = frozenset(["keep", "kept", "stays", "stay", "remains", "remain"])
+_KEPT_ON = _KEPT | {
+    *("please", "it", "this", "that", "is", "be", "to", "on", "for", "until", "all", "the", "time", "."),
+    "must",
+}
 _TALKED = frozenset(["talk", "talked", "discussed", "consent", "consented", "warned", "told", "explained"])
 _MARKS = frozenset([",", ".", ";", ":", "-", ">", "=", "(", ")", "_"])
 

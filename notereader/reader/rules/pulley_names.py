@@ -65,7 +65,8 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
 
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
-    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) and not _left_out(scene, m)]
+    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m)]
+    found = [m for m in found if not _left_out(scene, m)]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
     kept = [
@@ -76,6 +77,18 @@ def _mentions(scene: Scene) -> list[Mention]:
         or (thumb and (scene.next_word(m.j) in _AFTER_NAME or _opens_with_state(scene, m)))
     ]
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
+
+
+def _taken_up(scene: Scene, m: Mention) -> bool:
+    """'I thought of excising A4 but vented half of it': what was only thought of, and what was done to it instead."""
+    words, end = scene.page.words, scene.sentence.j
+    if scene.page.standing[m.i] != "considered" or any(p.i > m.i for p in scene.of("pulley")):
+        return False
+    done = next((o.j for o in scene.of("opened") if o.i > m.j and scene.told(o.i)), end)
+    return any(words[k] in ("it", "its") and scene.told(k) for k in range(done, min(done + _SOON_TAKEN_UP, end)))
+
+
+_SOON_TAKEN_UP = 5  # words
 
 
 def _opens_with_state(scene: Scene, m: Mention) -> bool:

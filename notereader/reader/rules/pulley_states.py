@@ -219,6 +219,7 @@ def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Menti
     return [d for d in deeds if at is None or d[0].i < at]
 
 
+_FOUND = frozenset(["seen", "found", "proved", "appeared", "seemed", "confirmed", "noted", "observed"])
 _WENT = frozenset(["back", "to", "into", "as", "up", "under", "proximally", "past", "through"])
 
 
@@ -296,7 +297,7 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None  # 'What our first operation had done to A2 was left as it was'
     if before[-2:] == ["all", "but"]:
         return None  # 'A2 was all but intact'
-    if before[-2:] == ["to", "be"]:
+    if before[-2:] == ["to", "be"] and scene.word_before(m.i - 2) not in _FOUND:
         return None  # 'A2, to be preserved at all costs, went'
     behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))
     if (

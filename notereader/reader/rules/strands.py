@@ -312,7 +312,8 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
         k += 1  # 'number of strands was four'
     if k == j and page.words[k : k + 2] == ["should", "read"] and _count_at(page, k + 2):
         return _count_at(page, k + 2), k + 3  # 'strands should read four'
-    if (k == j and j != virtual and not _counted_label(page, j)) or k >= end:
+    column = k < end and page.breaks[k] >= Break.COLUMN  # 'Core suture strands      4'
+    if (k == j and j != virtual and not _counted_label(page, j) and not column) or k >= end:
         return None, j
     return _count_at(page, k), k + 1
 

@@ -101,7 +101,7 @@ def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part
     if m.kind in ("anynerve", "anyartery"):
         return [] if _of_a_graft(scene, m) else _unnamed(desk, scene, m, before)
     if m.kind == "role" and m.value == "nerve" and m.j > m.i and scene.page.words[m.i] == "nerve":
-        return _known(desk, scene, m, "nerve")
+        return [] if _of_a_graft(scene, m) else _known(desk, scene, m, "nerve")
     return []
 
 
@@ -127,7 +127,12 @@ def _word_ahead(scene: Scene, i: int) -> str:
 def _of_a_graft(scene: Scene, m: Mention) -> bool:
     """Tell whether a nerve is only what was grafted: 'a strand of nerve from the forearm'."""
     before = scene.words(max(scene.sentence.i, m.i - 3), m.i)
+    if before[-1:] != [] and before[-1] in _DONORS:
+        return True  # 'grafted with 15 mm of the lateral cutaneous nerve'
     return before[-1:] == ["of"] and bool({"strand", "piece", "length", "segment", "cable", "bit"} & set(before))
+
+
+_DONORS = frozenset(["cutaneous", "antebrachial", "sural", "donor"])
 
 
 def _sided(desk: Desk, scene: Scene, m: Mention) -> list[Part]:
@@ -312,6 +317,13 @@ def _digits_behind(scene: Scene, m: Mention) -> tuple[str, ...]:
     return next((g.digits for g in scene.setting.groups if g.digits and m.j <= g.i <= m.j + 2), ())
 
 
+def _digits_right_before(scene: Scene, m: Mention) -> tuple[str, ...]:
+    """Return the digits of 'the index nerve was bridged', 'in the small finger the nerve was sutured'."""
+    named = [g for g in scene.setting.groups if g.digits and not g.tendons and g.j <= m.i]
+    close = bool(named) and {"the", "its"}.issuperset(scene.words(named[-1].j, m.i))
+    return named[-1].digits if close else ()
+
+
 _BRUISED = frozenset(["bruised", "contused"])
 
 
@@ -320,7 +332,7 @@ def _known(desk: Desk, scene: Scene, m: Mention, word: str) -> list[Part]:
     found = hurt_ones(desk, word)
     state = scene.word_before(m.i) if scene.word_before(m.i) in _BRUISED else ""
     entries = list(dict.fromkeys(f.entry for f in found if not state or f.value == "contused"))
-    named = _digits_behind(scene, m)
+    named = _digits_behind(scene, m) or _digits_right_before(scene, m)
     if named:
         entries = [e for e in entries if e[0] in named]
     if len(entries) > 1:

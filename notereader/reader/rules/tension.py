@@ -22,6 +22,7 @@ _ADJUSTED = word_list("quality", "adjusted")
 _TAKING_OFF = frozenset(
     ["avoid", "avoiding", "prevent", "preventing", "against", "relieve", "relieving", "reduce", "reducing", "less"]
 )
+_PUT = frozenset(["put", "placed", "place", "set", "bring"])
 _COULD_NOT = frozenset([("not", "possible"), ("was", "impossible"), ("not", "achieved"), ("not", "be")])
 _NOBODY = frozenset(["none", "neither"])
 _OTHERS = frozenset(["nerve", "nerves", "skin", "flap", "flaps", "artery", "vessels", "wound", "coaptation"])
@@ -38,6 +39,10 @@ def tension(desk: Desk, scene: Scene) -> None:
         value = mention.value
         before = scene.word_before(mention.i)
         after = scene.words(mention.j, mention.j + 2)
+        if word == "under tension" and not _PUT.isdisjoint(
+            scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+        ):
+            continue  # 'I did not put the FCU under tension to test it'
         if before in _TAKING_OFF or (before == "take" and after[:1] == ["off"]):
             continue  # 'Avoid tension on the repair.', 'The wrist was flexed to relieve tension'
         if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
@@ -87,7 +92,7 @@ def tension(desk: Desk, scene: Scene) -> None:
         answer = scene.answer(mention.j)
         if answer == "":
             continue
-        if answer is not None and word == "tension":
+        if answer is not None and word in ("tension", "under tension"):
             value = "none" if answer in _NONE else "present"
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue

@@ -121,10 +121,11 @@ def _only_number(scene: Scene, k: int) -> bool:
 
 def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Thread], found: list[Anchor]) -> bool:
     """'The superficialis was repaired with two simple sutures of 4-0': what alone joins a tendon is its core."""
-    if any(a.role == PERIPHERAL for a in found):
+    turn = _turn_before(scene, thread)
+    if any(a.role == PERIPHERAL and a.i >= turn for a in found):
         return False
     deeds = [d for d in scene.of("deed") if d.value == "repaired" and d.j <= thread.i and scene.told(d.i)]
-    deeds += [d for d in _closed(scene) if d.j <= thread.i and scene.told(d.i)]
+    deeds += [d for d in _closed(scene, turn) if d.j <= thread.i and scene.told(d.i)]
     if deeds and any(deeds[-1].j <= t.i and t.j <= thread.i for t in threads):
         return False  # '... was repaired with 3-0 Ethibond and a running 6-0 Prolene'
     if not any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds):
@@ -136,13 +137,21 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     return bool(targets) and not any(desk.has_suture(t) for t in targets)
 
 
-def _closed(scene: Scene) -> list[Mention]:
+def _turn_before(scene: Scene, thread: Thread) -> int:
+    """'No epitendinous, whereas the small FDS was closed with ...': where the clause on this thread begins."""
+    words = scene.page.words
+    turns = [k for k in range(scene.sentence.i, thread.i) if words[k] in ("whereas", "while", "but", ";")]
+    named = bool(turns) and any(g.tendons and turns[-1] < g.i < thread.i for g in scene.setting.groups)
+    return turns[-1] if named else scene.sentence.i
+
+
+def _closed(scene: Scene, turn: int) -> list[Mention]:
     """'The half cut FDS was closed with three simple sutures': a word of repair where a tendon is what was closed."""
     words = scene.page.words
     tendon = any(g.tendons and not g.reference for g in scene.setting.groups)
-    if not tendon or scene.of("pulley", "role"):
+    if not tendon or any(m.i >= turn for m in scene.of("pulley", "role")):
         return []
-    spots = [k for k in range(scene.sentence.i + 1, scene.sentence.j) if words[k] == "closed"]
+    spots = [k for k in range(turn + 1, scene.sentence.j) if words[k] == "closed"]
     return [Mention("deed", "repaired", k, k + 1) for k in spots if words[k - 1] in _WAS]  # no 'surface closed'
 
 
