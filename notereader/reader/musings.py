@@ -21,9 +21,11 @@ _FAR = 14  # words of a lead
 
 def mark_musings(page: Page, sentence: Sentence) -> None:
     """Set aside what a sentence says of another case, or of what the writer would have done."""
+    words = page.words
+    if "which" in sentence.said and not _PROPOSED.isdisjoint(sentence.said):
+        _mark_proposed(page, sentence)
     if _MODALS.isdisjoint(sentence.said):
         return
-    words = page.words
     for k in range(sentence.i + 1, sentence.j - 1):
         if words[k] in _MODALS and words[k - 1] in _WRITERS:
             _mark_lead(page, sentence, k - 1)
@@ -31,6 +33,20 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
         elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
             end = _clause_end(page, sentence, k, _ENDS | {","})
             page.mark(_clause_start(page, sentence, k), end, "considered")
+
+
+def _mark_proposed(page: Page, sentence: Sentence) -> None:
+    """'A4, which the resident proposed to open, was left alone': what somebody wanted, in an aside of its own."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j):
+        if words[k - 1 : k + 1] != [",", "which"]:
+            continue
+        end = next((n for n in range(k, sentence.j) if words[n] == ","), k)
+        if any(words[n] in _PROPOSED and words[n + 1] == "to" for n in range(k, end)):
+            page.mark(k, end, "considered")
+
+
+_PROPOSED = frozenset(["proposed", "wanted", "wished", "offered", "asked", "meant", "intended", "hoped"])
 
 
 def _mark_lead(page: Page, sentence: Sentence, subject: int) -> None:

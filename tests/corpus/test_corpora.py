@@ -97,6 +97,8 @@ FLOORS = {
     "fresh55": Floor(94, 91, 92),
     "fresh56": Floor(94, 93, 96),
     "fresh57": Floor(95, 95, 96),
+    "fresh60": Floor(97, 97, 95),
+    "fresh61": Floor(95, 94, 94),
     "voices1": Floor(97, 98, 98),
     "voices2": Floor(94, 95, 96),
     "voices3": Floor(95, 95, 96),

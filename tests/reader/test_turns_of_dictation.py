@@ -136,3 +136,38 @@ def test_the_first_operation_is_history(title: str) -> None:
     note = f"30/5/2031 OT note, re-rupture L ring\n{title}\nToday: FDP fully apart. Six-strand Savage, 3-0 Ticron."
     assert told(note, "strands", "size") == {"ring FDP": {"strands": 6, "size": "3-0"}}
     assert each(note, "date", group="operation") == {"": "2031-05-30"}
+
+
+@pytest.mark.parametrize(
+    "words", ["Not divided: a partial cut, two thirds of the width.", "Not divided but partially cut."]
+)
+def test_denied_and_cut_in_part_behind_a_label(words: str) -> None:
+    assert each(f"LITTLE FDP. {words} Core stitch a Tajima, 4-0 Ethibond.", "extent") == {"small FDP": "partial"}
+
+
+@pytest.mark.parametrize("aside", ["which the resident proposed to open", "which the SHO had wanted to vent"])
+def test_what_somebody_proposed_in_an_aside(aside: str) -> None:
+    assert each(f"{CUT}A4, {aside}, was kept whole.", "finding", group="pulleys") == {"index A4": "intact"}
+
+
+def test_an_aside_on_a_hope_hides_no_deed() -> None:
+    assert each(f"{CUT}A4, which I had hoped to keep, was vented.", "finding", group="pulleys") == {
+        "index A4": "vented"
+    }
+
+
+@pytest.mark.parametrize(
+    ("words", "side"),
+    [
+        ("Indication: a saw kicked back and caught the right hand's palm two hours earlier.", "right"),
+        ("Indication: glass, left hand, an hour ago.", "left"),
+    ],
+)
+def test_the_side_of_a_hurt_some_hours_earlier(words: str, side: str) -> None:
+    assert each(f"{words}\nFindings: FDS middle cut.", "side", group="operation") == {"": side}
+
+
+@pytest.mark.parametrize("words", ["Tenodesis by moving the wrist", "Tenodesis with the wrist moved passively"])
+def test_tenodesis_by_the_wrist_fixes_nothing(words: str) -> None:
+    note = f"Left middle finger. FDP cut, repaired with 4-0 nylon. {words} showed no gap in the middle FDP."
+    assert each(note, "treatment") == {"middle FDP": "repaired"}

@@ -33,7 +33,7 @@ _ARE = (["were"], ["was"], ["are"], ["is"])
 _STOP = frozenset([";", ".", "|"])
 _SAME = frozenset(["same", "that", "this"])  # 'the ulnar nerve of the same finger was normal'
 _FINGERS = frozenset(["finger", "digit", "hand", "side"])
-_EMPTY = frozenset(["unticked", "unfilled"])
+_EMPTY = frozenset(["unticked", "unfilled", "considered"])
 
 
 @dataclass(frozen=True, slots=True)

@@ -365,10 +365,18 @@ def _from_label(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     first = scene.sentence.i
     lead = [m for m in scene.mentions if m.i < mention.i and m.kind not in ("side", "bone")]
     lead = [m for m in lead if not (m.i == first and m.j == mention.i and scene.page.breaks[m.j] >= Break.COLUMN)]
-    starts = mention.i - first <= 3 and not lead  # 'Cut     completely divided' is a label and its answer
+    denied = mention.value == "partial" and scene.page.words[first] == "not"
+    if denied:
+        lead = [m for m in lead if m.i > first + 1]  # 'LITTLE FDP. Not divided: a partial cut'
+    starts = (
+        mention.i - first <= _AT_THE_START + denied and not lead
+    )  # 'Cut     completely divided' is a label and its answer
     starts = starts or (scene.words(first, first + 2) in _EXTENT_OF and scene.word_before(mention.i) == ":")
     known = [t for t in focus if desk.extents.get(t) in ("intact", "complete") and desk.extents[t] != mention.value]
     return [t for t in focus if t not in known] if starts else []
+
+
+_AT_THE_START = 3  # words
 
 
 def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Target]:

@@ -63,6 +63,7 @@ def _beside_digit(scene: Scene, m: Mention) -> bool:
 
 
 _OF_HAND = frozenset(["of", "finger", "his", "her", "the", "their"])
+_HOURS = frozenset(["hour", "hours", "h", "hrs", "minutes"])
 _AGED = frozenset(["-", "year", "years", "yr", "yrs", "yo", "months", "month"])
 
 
@@ -70,7 +71,8 @@ def _of_earlier(scene: Scene) -> bool:
     """Tell whether a sentence of the story speaks of an earlier injury: 'Old FPL repair in the left thumb (2029)'."""
     words = scene.words(scene.sentence.i, scene.sentence.j)
     aged = {k for k, word in enumerate(words) if word == "old" and k and words[k - 1] in _AGED}  # '52-year-old'
-    early = any(word in case_list("earlier") for k, word in enumerate(words) if k not in aged)
+    hours = {k for k, word in enumerate(words) if k and words[k - 1] in _HOURS}  # 'the right hand, two hours earlier'
+    early = any(word in case_list("earlier") for k, word in enumerate(words) if k not in aged | hours)
     return early or any(p == ("history", "of") for p in pairwise(words))
 
 

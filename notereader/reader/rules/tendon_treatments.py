@@ -397,6 +397,8 @@ def _no_tenodesis(scene: Scene, mention: Mention) -> bool:
     """'tenodesis effect normal', 'wrist tenodesis test', 'to teach tenodesis exercises', 'passive tenodesis'."""
     word = scene.next_word(mention.j + (scene.next_word(mention.j) in ("then", "now", "also", "again")))
     moved = scene.page.words[mention.j - 1] == "tenodesis" and scene.word_before(mention.i) in _MOVED_BY
+    behind = scene.words(mention.j, min(mention.j + 5, scene.sentence.j))
+    moved = moved or (behind[:1] in (["by"], ["with"], ["of"], ["at"]) and "wrist" in behind)  # 'by moving the wrist'
     return moved or word in _OF_A_TEST or not _CHECKED_BY_IT.isdisjoint(scene.said)
 
 
