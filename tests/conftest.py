@@ -7,7 +7,7 @@ import tempfile
 from pathlib import Path
 
 import pytest
-from collections_of_notes import READINGS
+from collections_of_notes import EVERY_NOTE, READINGS
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # A rule of the reader that fails is got over for a therapist, never for a test.
@@ -33,6 +33,8 @@ def pytest_configure(config: pytest.Config) -> None:
     """Name the folder of this run's readings before its other processes start; they take the name over."""
     if not hasattr(config, "workerinput"):
         os.environ[READINGS] = tempfile.mkdtemp(prefix="readings-")
+        if config.getoption("--every-note"):
+            os.environ[EVERY_NOTE] = "1"
 
 
 def pytest_unconfigure(config: pytest.Config) -> None:
@@ -41,8 +43,9 @@ def pytest_unconfigure(config: pytest.Config) -> None:
         shutil.rmtree(os.environ.pop(READINGS), ignore_errors=True)
 
 
-def pytest_addoption(pluginmanager: pytest.PytestPluginManager) -> None:
-    """Take out the plugin that tests Qt where there is none, before it would end the whole run."""
+def pytest_addoption(parser: pytest.Parser, pluginmanager: pytest.PytestPluginManager) -> None:
+    """Add what can be asked of a run; take out the plugin that tests Qt where there is none, or it would end it."""
+    parser.addoption("--every-note", action="store_true", help="try every change of tests/properties on every note")
     plugin = pluginmanager.get_plugin("pytest-qt")
     if _NO_QT and plugin is not None:
         pluginmanager.unregister(plugin)

@@ -4,9 +4,10 @@ Where phrases overlap the longest one holds. Headings, cues and elements are kep
 words can head a line, name a thing and carry a cue.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from operator import attrgetter
+from typing import cast
 
 from spacy.language import Language
 from spacy.matcher import PhraseMatcher
@@ -17,6 +18,7 @@ from notereader.reader.measures import count_of
 from notereader.reader.named_people import names_a_person
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
+from notereader.reader.tokens import NoteTokenizer
 from notereader.reader.wide_gaps import close_wide_gaps
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.terms import AFTER_SIZE, Term, terms
@@ -44,8 +46,9 @@ class Mentions:
         self.meanings: dict[int, list[_Meaning]] = {}
         self.rescue = Rescue(terms())
         by_phrase: dict[tuple[str, ...], list[_Meaning]] = {}
+        words_of = cast(NoteTokenizer, nlp.tokenizer).words_of
         for term in terms():
-            for phrase, exact in _phrases(nlp, term):
+            for phrase, exact in _phrases(words_of, term):
                 layer = _LAYERS.get(term.kind, "mentions")
                 by_phrase.setdefault(phrase, []).append(_Meaning(layer, term.kind, term.value, exact))
         for n, (phrase, meanings) in enumerate(by_phrase.items()):
@@ -116,13 +119,15 @@ _AFTER_NO = word_list("spoken", "after_no")
 _AGAIN = (["no", "no"], ["no", "it"], ["no", "that"], ["no", "i"], ["no", "we"], ["no", "correction"], ["no", "wait"])
 
 
-def _phrases(nlp: Language, term: Term) -> Iterable[tuple[tuple[str, ...], frozenset[str]]]:
+def _phrases(
+    words_of: Callable[[str], tuple[str, ...]], term: Term
+) -> Iterable[tuple[tuple[str, ...], frozenset[str]]]:
     for word in term.words:
-        yield tuple(t.text for t in nlp.make_doc(word)), frozenset()
+        yield words_of(word), frozenset()
         if term.kind == "stitch" and word[-1:].isalpha() and not word.endswith("s"):
-            yield tuple(t.text for t in nlp.make_doc(word + "'s")), frozenset()  # 'Tsuge's technique'
+            yield words_of(word + "'s"), frozenset()  # 'Tsuge's technique'
     for word in term.exact:
-        yield tuple(t.text for t in nlp.make_doc(word)), frozenset([word])
+        yield words_of(word), frozenset([word])
 
 
 def _merged(meanings: list[_Meaning]) -> list[_Meaning]:

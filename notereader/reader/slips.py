@@ -16,6 +16,7 @@ _OF_IT = frozenset(["fds", "superficialis", "sublimis", "superficial"])
 def settle_slips(page: Page) -> None:
     """Add the slips told as halves, or by their side alone, and drop the shares that such a half only seems to be."""
     _settle_the_other(page)
+    _settle_short_sides(page)
     if not page.words or _SIDES.isdisjoint(page.words):
         return
     made: list[Mention] = []
@@ -33,6 +34,24 @@ def settle_slips(page: Page) -> None:
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
     page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _settle_short_sides(page: Page) -> None:
+    """Add the slip of 'FDS rad.: cut', 'FDS uln. | intact' of a list or a grid."""
+    made: list[Mention] = []
+    for tendon in (m for m in page.mentions if m.kind == "tendon" and m.value == "FDS"):
+        side = _SHORT_SIDES.get(page.words[tendon.j]) if tendon.j < len(page.words) else None
+        j = tendon.j + 1 + (page.words[tendon.j + 1 : tendon.j + 2] == ["."])
+        if side is not None and (j >= len(page.words) or page.words[j] not in _NOT_OF_SLIPS):
+            made.append(Mention("slip", side, tendon.j, j))
+    if made:
+        page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
+
+
+_SHORT_SIDES = {"rad": "radial", "uln": "ulnar"}
+_NOT_OF_SLIPS = frozenset(
+    ["slip", "half", "dig", "digital", "nerve", "artery", "side", "border", "bundle", "nv", "tail"]
+)
 
 
 def _settle_the_other(page: Page) -> None:

@@ -17,6 +17,7 @@ from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.earlier_stages import mark_earlier_stage
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
+from notereader.reader.old_repairs import mark_old_repair
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.questions import mark_unanswered, question_of
@@ -102,6 +103,7 @@ def standing(doc: Doc) -> Doc:
             continue
         _mark_cues(page, sentence, cues)
         mark_earlier_stage(page, sentence)
+        mark_old_repair(page, sentence)
         mark_musings(page, sentence)
         mark_wishes(page, sentence)
         _mark_misquoted(page, sentence)
@@ -715,7 +717,8 @@ def next_field(page: Page, i: int, j: int) -> bool:
     """'Tension: no     Gap: yes', 'Tension: no     Gap seen': the answer of one label, and the next column."""
     if Break.COLUMN not in page.breaks[i : j + 1]:
         return False
-    labelled = page.text[page.starts[i]].isupper() and page.breaks[i] == Break.COLUMN  # 'Tension no     Gap seen'
+    capital = page.text[page.starts[i]].isupper() and page.text[page.starts[i - 1]].islower()
+    labelled = capital and page.breaks[i] == Break.COLUMN  # 'Tension no     Gap seen'
     return labelled or j > i + 1 or (i > 1 and page.words[i - 2] in (":", "?", "="))
 
 

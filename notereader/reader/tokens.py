@@ -153,11 +153,17 @@ _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, B
 _GAP = re.compile(r"\n[ \n\x00]*+")
 
 
+# 'Q: Gap?   A: none' is 'Gap?   none' to the reader.
+_ANSWER_OF_QUESTION = re.compile(r"(?<=\?)[ \t]*\n?[ \t]*A(?:ns)?[:.](?=[ \t])|^[ \t]*Q[:.](?=[^\n]*\?)", re.MULTILINE)
+
+
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
     work = with_lost_letters(text.translate(_SAME_LENGTH))
     if "_" in work:
         work = _WRITTEN_ON_LINE.sub(_off_line, _boxed_lines(_JOINING.sub(" ", work)))
+    if "?" in work and _ANSWER_OF_QUESTION.search(work):
+        work = _ANSWER_OF_QUESTION.sub(lambda found: " " * len(found.group()), work)
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:
@@ -316,6 +322,13 @@ class NoteTokenizer:
         doc = Doc(self.vocab, words=page.words)
         doc.user_data["page"] = page
         return doc
+
+    def words_of(self, phrase: str) -> tuple[str, ...]:
+        """Return the words of a phrase of the vocabulary, which holds nothing that a note has to be rid of."""
+        page = Page(phrase)
+        self._fill(page, phrase.translate(_SAME_LENGTH))
+        hear_numbers(page.words)
+        return tuple(page.words)
 
     def _fill(self, page: Page, work: str) -> None:
         words, starts, ends, breaks = page.words, page.starts, page.ends, page.breaks

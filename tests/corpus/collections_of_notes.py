@@ -17,6 +17,7 @@ from notereader.reader import read
 from notereader.record import Record, dump_record, load_record
 
 READINGS = "NOTEREADER_TEST_READINGS"
+EVERY_NOTE = "NOTEREADER_TEST_EVERY_NOTE"
 ROOT = Path(__file__).parents[2]
 # Notes that other projects share; a checkout may stand alone, without them.
 PRACTICE = ROOT.parent / "shared" / "corpus" / "practice"

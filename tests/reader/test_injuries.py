@@ -465,3 +465,15 @@ def test_further_states_of_nerves_and_vessels(text: str, entry: str, expected: s
 )
 def test_answers_that_tell_of_no_whole_nerve(text: str) -> None:
     assert "intact" not in [f.get("extent") for f in told(RING + text, group="injuries").values()]
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Both digital nerves of the ring finger were intact bar the radial one.",
+        "The digital nerves of the ring finger were all intact except for the radial, which was not explored.",
+    ],
+)
+def test_what_is_excepted_from_the_intact_is_not_intact(note: str) -> None:
+    shown = told(f"Ring FDP repaired. {note}", "extent", group="injuries")
+    assert shown == {"ring digital nerve ulnar": {"extent": "intact"}}

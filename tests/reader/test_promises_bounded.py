@@ -91,3 +91,25 @@ def test_plain_words_stay() -> None:
         "peripheral": "present",
     }
     assert told(note, group="pulleys") == {"ring A2": {"finding": "intact"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "What remained of A2 was intact.",
+        "The undamaged portion of A2 was kept.",
+        "Most of A2 was intact.",
+        "All but the edge of A2 was intact.",
+        "A2, or what was left of it, was intact.",
+    ],
+)
+def test_a_part_of_a_pulley_is_no_whole_one(note: str) -> None:
+    assert told(f"Ring FDP repaired. {note}", "finding", group="pulleys") == {}
+
+
+@pytest.mark.parametrize(
+    ("note", "strands"),
+    [("It has six strands minus one that broke.", 5), ("The core was of 8 strands, less two lost to fraying.", 6)],
+)
+def test_strands_taken_away_are_not_counted(note: str, strands: int) -> None:
+    assert told(f"Ring FDP repaired. {note}", "strands") == {"ring FDP": {"strands": strands}}

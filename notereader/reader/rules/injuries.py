@@ -1,5 +1,7 @@
 """Other structures that bear on therapy: nerves, arteries, plates, ligaments, extensor tendons, bones."""
 
+from dataclasses import replace
+
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
@@ -191,8 +193,30 @@ def _lay_extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention
     value, m = min(found, key=lambda f: EXTENTS.index(f[0]))
     if value == "complete" and only_a_share(scene, group[0].i):
         value = "partial"
+    if value == "intact" and (group := _without_excepted(desk, scene, group, m)) == []:
+        return ""
     _put(desk, scene, group, "extent", value, m.i, m.j)
     return value
+
+
+def _without_excepted(desk: Desk, scene: Scene, group: list[Part], word: Mention) -> list[Part]:
+    """'Both nerves were intact bar the radial one', 'all intact except the ulnar nerve of the ring': not of that."""
+    behind = scene.words(word.j, min(word.j + _SOON, scene.sentence.j))
+    at = next((k for k, w in enumerate(behind) if w in _EXCEPTING), None)
+    if at is None:
+        return group
+    if group[0].i >= word.j + at:
+        return []
+    named = any(g.digits and g.i > word.j + at for g in scene.setting.groups)
+    if named and any(len(digits_of(desk, scene, part)) > 1 for part in group):
+        return group  # 'of both fingers, except the ulnar of the ring': told of that nerve by itself
+    side = next((w for w in behind[at:] if w in ("radial", "ulnar")), "")
+    left = [replace(part, sides=tuple(s for s in part.sides if s != side)) for part in group]
+    return [part for part in left if part.sides]
+
+
+_EXCEPTING = frozenset(["except", "bar", "save", "apart", "excepting"])
+_SOON = 7  # words
 
 
 def _lay_treatment(desk: Desk, scene: Scene, group: list[Part], words: list[Mention], extent: str, high: int) -> None:

@@ -16,6 +16,8 @@ _PULLED = word_list("sutures", "pulled")
 _AWAY = frozenset(["out", "through", "away", "off"])
 _STRANDS = frozenset(["strand", "strands"])
 LOOPS = frozenset(["loop", "loops"])  # each is two strands
+_LESS = frozenset(["minus", "less"])
+_MEASURED = frozenset(["mm", "cm", "%", "percent", "degrees", "day", "days", "week", "weeks", "month", "months", "-"])
 _RENEWED = frozenset(["replaced", "redone", "renewed", "repassed"])
 _MOST = 6
 _RULE = "strands less those that did not hold"
@@ -27,13 +29,15 @@ def lost(scene: Scene) -> Count | None:
 
     Those put in anew are none lost: their number is 0.
     """
-    if (_STRANDS | LOOPS).isdisjoint(scene.said) or (_BROKE | _PULLED).isdisjoint(scene.said):
+    if (_STRANDS | LOOPS).isdisjoint(scene.said) or (_BROKE | _PULLED | _LESS).isdisjoint(scene.said):
         return None
     words = scene.page.words
     named = {k for g in scene.setting.groups for k in range(g.i - 1, g.j)}  # 'one of the strands in the index'
     for k in range(scene.sentence.i, scene.sentence.j):
         if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k):
             continue
+        if scene.word_before(k) in _LESS and scene.next_word(k + 1) not in _MEASURED:
+            return count_of(words[k]), k - 1, k + 1  # 'six strands minus one that broke'
         j = k + 1
         while j < scene.sentence.j and (words[j] in _OF_THEM | _STRANDS | LOOPS or count_of(words[j]) or j in named):
             j += 1

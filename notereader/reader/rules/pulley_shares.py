@@ -133,13 +133,22 @@ def _by_and_large(after: list[str]) -> bool:
 _LEFT_OF_IT = frozenset(["remnant", "remnants", "remainder", "stump", "stumps", "shreds", "tags"])
 
 
+_REMAINING = frozenset(["remaining", "remnant", "remnants", "remains", "remained", "remainder", "rest", "residual"])
+_SHARES = frozenset(["part", "parts", "portion", "portions", "most", "bulk", "majority", "segment", "much"])
+
+
 def _remains(scene: Scene, group: PulleyGroup) -> bool:
     """Tell whether only what was left of a pulley is spoken of: 'the remnant of A2', 'what was left of A4'."""
     before = scene.words(max(scene.sentence.i, group.i - 5), group.i)
     while before[-1:] in (["the"], ["of"], ["pulley"], ["its"]):
         before = before[:-1]
-    if before and before[-1] in ("remaining", "remnant", "remnants", "remains", "remainder", "rest", "residual"):
+    if before and (before[-1] in _REMAINING or (before[-1] in _SHARES and scene.word_before(group.i) in ("of", "the"))):
         return True
+    if before[-3:-1] in (["but", "the"], ["but", "its"]) or before[-2:-1] == ["but"]:
+        return True  # 'All but the edge of A2 was intact'
+    aside = scene.words(group.j, min(group.j + 6, scene.sentence.j))
+    if aside[:2] == [",", "or"] and {"left", "remained", "remains"} & set(aside):
+        return True  # 'A2, or what was left of it, was intact'
     after = [w for w in scene.words(group.j, min(group.j + 2, scene.sentence.j)) if w != "pulley"]
     if after and after[0] in _LEFT_OF_IT:
         return True  # 'oblique remainder kept'

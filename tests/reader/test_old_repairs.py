@@ -1,0 +1,41 @@
+"""A repair that failed before this operation lends nothing to the new one."""
+
+import pytest
+from reader_sentences import each, told
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The ring FDP had ruptured through the old four-strand repair. It was revised with a 3-0 core suture.",
+        "The old six-strand 4-0 repair of the ring FDP had pulled through. The ends were freshened and joined with 3-0 "
+        "Ethibond.",
+        "Ring FDP: previous 4-strand repair found ruptured. Re-repaired with 3-0 Prolene.",
+        "The former modified Kessler suture of the ring FDP had given way. It was sewn again with 3-0 Prolene.",
+    ],
+)
+def test_the_strands_of_the_old_repair_are_not_those_of_the_new_one(note: str) -> None:
+    assert each(note, "size") == {"ring FDP": "3-0"}
+    assert told(note, "strands", "stitch") == {}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Ring FDP: reported as repaired with four strands in the referral letter; only two were found.",
+        "According to the transfer note the ring FDP had been given six strands; we counted four.",
+    ],
+)
+def test_what_a_letter_said_of_it_is_no_finding(note: str) -> None:
+    assert told(note, "strands") == {}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The old scar was opened. The ring FDP was given a four-strand repair.",
+        "A previous release of A1 was seen. The ring FDP received a four-strand core.",
+    ],
+)
+def test_what_else_is_old_takes_nothing_from_the_repair(note: str) -> None:
+    assert each(note, "strands") == {"ring FDP": 4}
