@@ -14,7 +14,7 @@ _BETWEEN = frozenset([",", "/", "|", "(", ")", "[", "]", "-", "*", "o", "<", "@"
 _OF_A_NAME = frozenset([*_KINDS, "bulk", "tension"])
 _NAMING = frozenset([*_OF_A_NAME, "strandword", "role"])
 _FEW, _MANY = 2, 3  # options
-_NO_ANSWER = (["n", "/", "a"], ["n", "a"], ["na"], ["tbc"], ["not", "stated"], ["not", "known"], ["?"])
+_NO_ANSWER = word_list("unrecorded", "no_answer") | {"?"}
 
 
 def mark_options(page: Page, first: int, last: int) -> None:
@@ -145,5 +145,5 @@ def _mark_named(page: Page, first: int, last: int) -> None:
     words = page.words
     mark = next((k for k in range(first + 1, last) if words[k] in (":", "?")), -1)
     rest = [w for w in words[mark + 1 : last] if w != "."] if mark > 0 else []
-    if rest in _NO_ANSWER and any(m.kind in _OF_A_NAME for m in within(page.mentions, first, mark)):
+    if " ".join(rest) in _NO_ANSWER and any(m.kind in _OF_A_NAME for m in within(page.mentions, first, mark)):
         page.mark(first, last, "unfilled")

@@ -6,8 +6,9 @@ from itertools import pairwise
 from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
 from notereader.reader.measures import count_of
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
+from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.part_digits import every_digit
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, excepted_pulleys, named
 from notereader.reader.rules.pulley_shares import (
@@ -571,7 +572,7 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     first, last = scene.part(mention.i)
     found = {m.value for m in scene.of("opened", "extent") if first <= m.i < last}
     late = scene.sentence.section == "addendum" and not _finger_added(desk, scene)
-    astray = late or bool(cut and not cut & set(told) and not _under_a_heading(desk, scene))
+    astray = late or bool(cut and not cut & set(told) and not of_one_finger(desk, scene))
     mends = bool(found & DEEDS) or astray  # 'A2 torn' or 'A2 preserved' behind words on another finger is that finger's
     listed = set(scene.every_digit)
     if astray and cut == listed and len(cut) == 1 and not known and not _just_named_digit(desk, scene):
@@ -591,19 +592,6 @@ def _digit_of_the_repair(desk: Desk, scene: Scene, told: tuple[str, ...]) -> tup
 
 
 _REPAIR = frozenset(["repair", "join", "tenorrhaphy"])
-
-
-def _under_a_heading(desk: Desk, scene: Scene) -> bool:
-    """'SMALL FINGER', 'FDP whole', 'A2 intact', each on a line of its own or in a row: of the finger it heads."""
-    before = (s for s in reversed(desk.scenes) if s.sentence.i < scene.sentence.i)
-    named = next((s for s in before if any(g.digits for g in s.setting.groups)), None)
-    if named is None:
-        return False
-    own = named.setting.groups[0]
-    bare = not own.tendons and own.i == named.sentence.i
-    at_line = bare and scene.page.breaks[own.i] >= Break.LINE and named.next_word(own.j) == ":"
-    in_row = at_line and scene.page.ticked and max(scene.page.breaks[own.j : scene.sentence.i + 1]) < Break.LINE
-    return bare and (named.sentence.j - own.j <= 1 or bool(in_row))
 
 
 def _just_named_digit(desk: Desk, scene: Scene) -> bool:
