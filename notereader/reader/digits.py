@@ -114,7 +114,7 @@ def _number_digits(page: Page) -> None:
                 k += 1
                 continue
             break
-    made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page)
+    made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
     made += _numbered_fingers(page, taken) + initials(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
@@ -144,6 +144,16 @@ def _numeral_labels(page: Page, taken: set[int]) -> list[Mention]:
     return [Mention("digit", _NUMBERED[words[k]], k, k + 1) for k in sorted({*listed, *labels})]
 
 
+def _lettered_numerals(page: Page) -> list[Mention]:
+    """'DIV: ...', 'DV | ...' beside 'DIII' or 'DII': by itself 'div' is 'divided' cut short."""
+    spots = [k for k, word in enumerate(page.words) if word in _LETTERED and page.raw(k, k + 1).isupper()]
+    others = {page.words[m.j - 1] for m in page.mentions if m.kind == "digit"} & {"dii", "diii"}
+    several = len({page.words[k] for k in spots}) + len(others) >= _FEWEST_NUMERALS
+    known = {m.i for m in page.mentions if m.kind == "digit"}
+    return [Mention("digit", _LETTERED[page.words[k]], k, k + 1) for k in spots if several and k not in known]
+
+
+_LETTERED = {"di": "thumb", "div": "ring", "dv": "small"}
 _FEWEST_NUMERALS = 2
 
 
@@ -662,6 +672,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     at_start = at_start or (bool(sided) and page.breaks[mention.i - 1] >= Break.LINE)  # 'L little - FDP off P3'
     ticked = page.words[mention.i - 1 : mention.i] in (["]"], [")"]) and page.words[mention.i - 2] in ("x", "v", "y")
     at_start = at_start or ticked or _after_side(page, mention)
+    if word in ("long", "middle", "little", "small") and (_heads_line(page, mention) or _listed_under(page, mention)):
+        return True
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
@@ -734,6 +746,53 @@ def _after_side(page: Page, mention: Mention) -> bool:
     if k < 0 or page.words[k] not in _SIDES:
         return False
     return page.breaks[k] >= Break.COLUMN or page.words[k - 1] in (".", ")", ":", ";", "-", ",", "|")
+
+
+def _heads_line(page: Page, mention: Mention) -> bool:
+    """'1) Middle. FDP ...', '[2] Small (left): ...', 'MIDDLE zone II - ...': a line's head, behind its bullet."""
+    k = mention.i
+    while k > 0 and page.breaks[k] < Break.LINE and _is_bullet(page.words[k - 1]):
+        k -= 1
+    if page.breaks[k] < Break.LINE:
+        return False
+    j = mention.j
+    if (page.words[mention.i - 1], *page.words[j : j + 1]) in _BRACKETS:
+        j += 1  # 'Findings (small): ...', '{Middle} ...'
+        if j >= len(page.words) or page.words[j - 1] == "}":
+            return True
+    while page.words[j : j + 1] == ["("] and ")" in page.words[j : j + 6]:
+        close = page.words.index(")", j)
+        if not _IN_BRACKETS.issuperset(w for w in page.words[j + 1 : close] if not w.isdecimal()):
+            break
+        j = close + 1
+    if page.words[j : j + 1] == ["zone"] and page.words[j + 1 : j + 2] != []:
+        j += 2
+    if j >= len(page.words) or page.breaks[j] >= Break.COLUMN or page.words[j].startswith(".."):
+        return True
+    return page.words[j] in _HEAD_ENDS
+
+
+def _listed_under(page: Page, mention: Mention) -> bool:
+    """'FDP: middle - cut through, small - divided': under the label of a tendon."""
+    k = mention.i - 1
+    if page.words[mention.j : mention.j + 1] not in (["-"], [":"]) or page.words[k] not in (":", ",", ";"):
+        return False
+    while k > 0 and page.breaks[k] < Break.LINE and page.words[k] != ".":
+        k -= 1
+    first = k + (page.words[k] == ".")
+    return any(m.i == first and page.words[m.j : m.j + 1] == [":"] for m in page.mentions if m.kind == "tendon")
+
+
+def _is_bullet(word: str) -> bool:
+    return word in _BULLETS or word.isdecimal() or (len(word) == 1 and not word.isalnum()) or _NUMERAL.fullmatch(word)
+
+
+_TITLES = frozenset(["findings", "finding", "found", "repair", "procedure", "details", "exploration", "injury"])
+_NUMERAL = re.compile(r"[ivx]+|[a-h]|\d+\.\d+")
+_BULLETS = _SIDES | frozenset(["hand", "no", "nr", "finger", "digit", "re", "for", "the", "now"]) | _TITLES
+_BRACKETS = (("(", ")"), ("{", "}"), ("<", ">"))
+_IN_BRACKETS = _SIDES | frozenset(["hand", "zone", "i", "ii", "iii", "iv", "v"])
+_HEAD_ENDS = frozenset([":", "-", "|", "=", ">", ".", ";", ",", "/", "*"])
 
 
 def index_words(page: Page) -> None:

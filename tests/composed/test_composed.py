@@ -5,6 +5,7 @@ from answers import answered
 from composer import Composed, Place, compose
 from dictation import dictate
 from forms import form
+from heads import headed
 from rows import rows
 
 from notereader.reader import read
@@ -156,3 +157,14 @@ def _found_in_form(text: str) -> dict[str, object]:
         elif place.group == "pulleys" and place.field == "finding":
             found[place.part or ""] = fact.value
     return found
+
+
+@pytest.mark.parametrize("first", range(0, 400, _BATCH))
+def test_what_a_finger_heads_is_of_that_finger(first: int) -> None:
+    for seed in range(first, first + _BATCH):
+        note = headed(seed)
+        found = _found(note.text)
+        fields = {(part, field) for _, part, field in note.truth} | {("FDP", "strands"), ("FDP", "peripheral")}
+        told = {place: value for place, value in found.items() if place[1:] in fields and place[2] != "treatment"}
+        assert {p: v for p, v in note.truth.items() if found.get(p) != v} == {}, note.text
+        assert {p: v for p, v in told.items() if note.truth.get(p) != v} == {}, note.text

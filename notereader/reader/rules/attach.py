@@ -152,7 +152,7 @@ class Attachment:
         said = any(k in self.said for k in range(i, j))
         for n, word in enumerate(words):
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
-            seen = word in ("and", ",", "+", "&") and before in _SEEN
+            seen = word in ("and", ",", "+", "&") and _SEEN.intersection([before, *words[max(0, n - 5) : n]])
             all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
             aside = (
                 word == "," and words[n + 1 : n + 2] in _ARE

@@ -104,6 +104,8 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
         if not own and n == 0:
             _as_before(desk, scene, group)
+        if not own and _but_not(desk, scene, group, [m for words in said[:n] for m in words]):
+            _put(desk, scene, group, "extent", "intact", group[0].i, group[-1].j + _NOT_LONG)
         high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
         extent = _lay_extent(desk, scene, group, own)
         _lay_treatment(desk, scene, group, own, extent, high)
@@ -153,10 +155,29 @@ def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Me
     if "same" in after and scene.next_word(group[-1].j + after.index("same") + 1) in _SAME_PLACES:
         after.remove("same")  # 'the ulnar digital nerve of the same finger was normal'
     alike = bool((_ALIKE - {"also"}) & set(after)) or after[:2] == ["with", "it"]
-    if not (alike or ({"so", "as"} & ahead and {"were", "was", "are", "is"} & ahead)):
+    alike = alike or (after[:1] == ["also"] and (after[1:2] or [""])[0] in _NOTHING_MORE)
+    if not (alike or ({"so", "as"} & ahead and _AUXILIARIES & ahead)):
         return []
     earlier = [m for m in scene.of("extent") if m.j <= group[0].i and scene.told(m.i)]
     return list(before) or earlier[-1:]
+
+
+def _but_not(desk: Desk, scene: Scene, group: list[Part], before: list[Mention]) -> bool:
+    """'The radial digital nerve was cut and the ulnar one was not': of the cut told just before."""
+    after = scene.words(group[-1].j, min(group[-1].j + _NOT_LONG + 1, scene.sentence.j))
+    after = after[1:] if after[:1] in (["one"], ["ones"], ["nerve"], ["artery"]) else after
+    if after[:2] not in (["was", "not"], ["were", "not"], ["had", "not"]) or (after[2:3] or [""])[0] not in _ENDS:
+        return False
+    cuts = [m for m in before if extent_said(scene, group[0].structure, m) in ("complete", "partial")]
+    last = next((f for f in reversed(desk.findings) if f.group == "injuries" and f.field == "extent"), None)
+    told = last is not None and scene.sentence.i == desk.last_parts_end and last.value in ("complete", "partial")
+    return bool(cuts) or told
+
+
+_NOT_LONG = 3  # words: 'one was not'
+_ENDS = frozenset(["", ".", ",", ";", ")", "but", "and"])
+_AUXILIARIES = frozenset(["were", "was", "are", "is", "did", "do", "does", "had", "has", "have"])
+_NOTHING_MORE = frozenset(["", ".", ",", ";", "but", "and", ")"])
 
 
 def _as_before(desk: Desk, scene: Scene, group: list[Part]) -> None:

@@ -58,9 +58,14 @@ def _hurt(scene: Scene) -> list[tuple[str, int, int]]:
     told = {k for m in scene.of("extent", "neutral") for k in range(m.i, m.j)} | {i for _, i, _ in found}
     for k in range(scene.sentence.i, scene.sentence.j):
         cut = scene.page.words[k] == "cut" and k not in told and k - 1 not in told
-        if cut and not _shares(scene) and scene.next_word(k + 1) not in _NOT_CUT:
+        noun = scene.word_before(k) in _ARTICLES and scene.next_word(k + 1) not in _NERVES  # 'away from the cut'
+        if cut and not noun and not _shares(scene) and scene.next_word(k + 1) not in _NOT_CUT:
             found.append(("complete", k, k + 1))
     return [f for f in found if scene.told(f[1])]
+
+
+_ARTICLES = frozenset(["the", "a", "this", "that", "skin"])
+_NERVES = frozenset(["nerve", "nerves", "artery", "arteries", "digital", "one", "ones"])
 
 
 def _shares(scene: Scene) -> list[tuple[int, int]]:
@@ -105,7 +110,10 @@ def _answer(scene: Scene, k: int) -> int | None:
 
 
 def _denied_of_both(scene: Scene, m: Mention) -> bool:
-    return "neither" in scene.words(scene.sentence.i, m.i) and is_denied(scene, m)
+    return "neither" in scene.words(scene.sentence.i, m.i) and is_denied(scene, m, _FAR)
+
+
+_FAR = 9  # words: 'neither nerve of the ring finger had been harmed'
 
 
 def _in_continuity(scene: Scene) -> list[int]:
@@ -127,6 +135,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     if m.kind not in ("extent", "nervestate", "cut") or m.value not in EXTENTS:
         return ""
     word = " ".join(scene.words(m.i, m.j))
+    if word.startswith("all ") and scene.word_before(m.i) in _LOOKED:
+        return ""  # 'fine, I saw all of it'
     if structure in _FIXABLE and "off" in scene.words(m.i, m.j + 1):
         return ""  # a plate torn off its bone
     if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
@@ -134,6 +144,9 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
         return "intact" if _denied_of_both(scene, m) and m.value in ("complete", "partial") else ""
     return m.value
+
+
+_LOOKED = frozenset(["saw", "seen", "see", "viewed", "inspected", "followed", "traced"])
 
 
 def only_a_share(scene: Scene, i: int) -> bool:

@@ -32,7 +32,7 @@ def lost(scene: Scene) -> Count | None:
     if (_STRANDS | LOOPS).isdisjoint(scene.said) or (_BROKE | _PULLED | _LESS).isdisjoint(scene.said):
         return None
     words = scene.page.words
-    named = {k for g in scene.setting.groups for k in range(g.i - 1, g.j)}  # 'one of the strands in the index'
+    named = _fingers(scene)
     for k in range(scene.sentence.i, scene.sentence.j):
         if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k):
             continue
@@ -48,6 +48,15 @@ def lost(scene: Scene) -> Count | None:
             each = 1 if LOOPS.isdisjoint(words[k:j]) else 2
             return 0 if renewed else count_of(words[k]) * each, k, j + 1
     return None
+
+
+def _fingers(scene: Scene) -> set[int]:
+    """Return the words of 'one of the strands in the index'; '2. Small: FDP cut through' counts no strands."""
+    named = [g for g in scene.setting.groups if g.digits and not g.tendons and scene.word_before(g.i) in _IN]
+    return {k for g in named for k in range(g.i - 1, g.j)}
+
+
+_IN = frozenset(["in", "of", "for", "the"])
 
 
 def less_the_lost(counts: list[Count], gone: Count) -> list[Count]:

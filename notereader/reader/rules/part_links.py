@@ -1,7 +1,8 @@
 """Nerves and arteries named by others told before: 'the artery beside it', 'the remaining digital nerves'."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
+from notereader.reader.rules.injury_words import words_said
 from notereader.reader.rules.part_digits import PAIRED, Part, digits_of, told_of
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -38,7 +39,7 @@ def only_told_by(scene: Scene, m: Mention) -> bool:
 
 def _is_beside(scene: Scene, m: Mention) -> bool:
     if scene.word_before(m.i) in _COMPANIONS:
-        return True
+        return "both" not in scene.words(max(scene.sentence.i, m.i - 2), m.i)  # 'and both its nerves'
     after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
     while after and after[0] in ("that", "which", "right", "just", "close", "immediately"):
         after = after[1:]
@@ -74,7 +75,8 @@ def rest_of(desk: Desk, scene: Scene, m: Mention, structure: str, before: list[P
         slots = [slot for slot in slots if slot not in hurt]
     if count and len(slots) != count:
         slots = [slot for slot in slots if slot not in _told(desk, structure)]
-    plural = scene.words(m.i, m.j)[-1].endswith("s") or scene.words(m.i, m.j)[-1] in ("nn", "nn.")
+    last = next((w for w in reversed(scene.words(m.i, m.j)) if w != "."), "")
+    plural = last.endswith("s") or last in ("nn", "nn.", "aa", "aa.")
     if (count and len(slots) != count) or (not plural and len({d for d, _ in slots}) != len(slots)):
         return []
     return [Part(m.i, m.j, structure, (s,), digits=(d,)) for d, s in slots]
@@ -98,6 +100,28 @@ def counted_ones(desk: Desk, scene: Scene, m: Mention, structure: str) -> list[P
 
 
 _CUT = frozenset(["divided", "cut", "severed", "lacerated", "transected"])
+
+
+def all_whole(desk: Desk, scene: Scene, m: Mention, structure: str) -> bool:
+    """'Nerves intact', 'The vessels were all fine': both of the one finger spoken of, where none was told hurt."""
+    digits = scene.setting.digits
+    if len(digits) != 1 or desk.at_wrist:
+        return False
+    k = m.i - 1
+    while k >= scene.sentence.i and (k in scene.page.digit_words or scene.page.words[k] in _OPENERS):
+        k -= 1
+    begins = k < scene.sentence.i or scene.page.words[k] in _CLAUSE_ENDS or scene.page.breaks[k + 1] >= Break.COLUMN
+    said = [w for w in words_said(scene) if w.i >= m.j and w.kind in ("extent", "nervestate", "unbroken")]
+    whole = bool(said) and said[0].value == "intact" and all(w in _STATE_LEADS for w in scene.words(m.j, said[0].i))
+    elsewhere = not _FINGERS.isdisjoint(scene.words(m.j, scene.sentence.j))  # 'all fine on small'
+    hurt = elsewhere or any(f.entry[0] in digits and f.value != "intact" for f in told_of(desk, structure))
+    return begins and whole and not hurt
+
+
+_OPENERS = frozenset(["the", "all", "-", "*", "finger", "its", "digital"])
+_CLAUSE_ENDS = frozenset([".", ";", ",", ":", "|", "and", ")"])
+_FINGERS = frozenset(["thumb", "index", "middle", "long", "ring", "small", "little"])
+_STATE_LEADS = word_list("structures", "state_leads")
 
 
 def _scope(desk: Desk, scene: Scene, m: Mention, structure: str) -> tuple[str | None, ...]:

@@ -3,7 +3,15 @@
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.part_digits import PAIRED, Part, hurt_ones, told_of
-from notereader.reader.rules.part_links import beside, counted_ones, is_lead, leading_side, only_told_by, rest_of
+from notereader.reader.rules.part_links import (
+    all_whole,
+    beside,
+    counted_ones,
+    is_lead,
+    leading_side,
+    only_told_by,
+    rest_of,
+)
 from notereader.reader.rules.part_lists import label_of, listed_parts
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -16,7 +24,7 @@ _BEFORE_SIDE = word_list("structures", "before_side")
 _WITH = word_list("structures", "with")
 _FELLOWS = word_list("structures", "fellows")
 _WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
-_FINGERS = frozenset(["index", "middle", "ring", "small", "little", "thumb", "long"])
+_A_FINGER = frozenset(["finger", "digit", "thumb", "index", "middle", "ring", "small", "little", "long"])
 
 
 def parts_of(desk: Desk, scene: Scene) -> list[Part]:
@@ -93,7 +101,9 @@ def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part
         if rest:
             return rest
         word = (scene.words(m.i, m.j) or [""])[-1]
-        sides = _sides(scene, m, both=word.endswith("s") or _word_ahead(scene, m.i) in ("both", "each", "neither"))
+        other = _other_side(desk, before) if _of_the_other_side(scene, m) else ()
+        both = word.endswith("s") or _word_ahead(scene, m.i) in ("both", "each", "neither")
+        sides = other or _sides(scene, m, both)
         digits = _of_both_fingers(scene, m, sides)
         return [Part(m.i, _end(scene, m), s, sides, digits=digits) for s in ("digital nerve", "digital artery")]
     if m.kind == "structure":
@@ -207,13 +217,18 @@ def _only_beside(scene: Scene, m: Mention) -> bool:
 
 def _of_digit(desk: Desk, scene: Scene, m: Mention) -> bool:
     """Tell whether 'the radial artery' is one of a finger: '... of the finger', or beside digital nerves."""
-    after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
-    if after[:1] in (["of"], ["to"]) and ({"finger", "digit", "thumb"} & set(after) or _FINGERS & set(after)):
+    if _named_of_digit(scene, m):
         return True
     digital = any(n.kind == "bundle" or n.value in PAIRED for n in scene.of("bundle", "structure"))
+    digital = digital or any(n.j <= m.i and _named_of_digit(scene, n) for n in scene.of("structure"))
     if scene.setting.digits and scene.every_digit and not desk.at_wrist:
         return True
     return digital or any(n.value.endswith(("digital nerve", "digital artery")) for n in scene.of("sided"))
+
+
+def _named_of_digit(scene: Scene, m: Mention) -> bool:
+    after = scene.words(m.j, min(m.j + 4, scene.sentence.j))
+    return m.value in _OF_A_DIGIT and after[:1] in (["of"], ["to"]) and not _A_FINGER.isdisjoint(after)
 
 
 def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:
@@ -232,7 +247,7 @@ def _ligament_side(desk: Desk, scene: Scene, m: Mention) -> str | None:
 
 def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part]:
     """'both arteries', 'the nerve', 'nerve and artery on the radial side': digital ones in a finger."""
-    word = (scene.words(m.i, m.j) or [""])[-1]
+    word = _PLURALS.get(last := (scene.words(m.i, m.j) or [""])[-1], last)
     structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
     if before and before[-1].structure in PAIRED and scene.words(m.j, m.j + 3) in _SAME_SIDE:
         return [Part(m.i, m.j, structure, before[-1].sides)]
@@ -244,7 +259,8 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     if counted is not None:
         return counted
     sides = _unnamed_sides(scene, m)
-    if len(sides) == 2 or (len(sides) < 1 and _both(scene, m, word)):
+    whole = word in ("nerves", "arteries") and all_whole(desk, scene, m, structure)
+    if len(sides) == 2 or (len(sides) < 1 and (whole or _both(scene, m, word))):
         return [Part(m.i, m.j, structure, ("radial", "ulnar"))]
     if len(sides) == 1 and (scene.setting.digits or scene.every_digit):
         return [Part(m.i, m.j, structure, (sides[0],))]
@@ -256,8 +272,9 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     led = leading_side(scene, m)
     if led is not None and scene.setting.digits:
         return [Part(m.i, m.j, structure, (led,))]
-    if scene.word_before(m.i) == "other":
-        return _other_side(desk, scene, m, structure, before)
+    if scene.word_before(m.i) == "other" or _of_the_other_side(scene, m):
+        other = _other_side(desk, before, structure)
+        return [Part(m.i, m.j, structure, other)] if other else []
     if before and before[-1].structure in PAIRED and all(w in _WITH for w in scene.words(before[-1].j, m.i)):
         return [Part(m.i, m.j, structure, before[-1].sides)]
     if before and before[-1].structure == "ulnar nerve" and word == "artery" and scene.word_before(m.i) in _WITH:
@@ -268,6 +285,7 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     return _known(desk, scene, m, word)
 
 
+_PLURALS = {"nn": "nerves", "nn.": "nerves", "aa": "arteries", "aa.": "arteries", "vessels": "arteries"}
 _SAME_SIDE = (["of", "that", "side"], ["on", "that", "side"], ["of", "this", "side"], ["on", "this", "side"])
 
 
@@ -290,10 +308,12 @@ def _clear(scene: Scene, i: int, j: int, nouns: tuple[str, ...] = ()) -> bool:
 
 def _both(scene: Scene, m: Mention, word: str) -> bool:
     """Tell whether both nerves or arteries of a digit are meant."""
-    if word not in ("nerves", "arteries", "nn", "nn."):
+    if scene.words(m.i, m.j) == ["vessels"] and _word_ahead(scene, m.i) not in ("both", "neither"):
+        return False  # 'bipolar for two vessels': any of them
+    if word not in ("nerves", "arteries"):
         on_both = " ".join(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
         told = scene.next_word(m.j) in ("injury", "injuries", "damage", "lesion") and ":" in scene.words(m.j, m.j + 3)
-        return scene.word_before(m.i) == "each" or "both sides" in on_both or told
+        return scene.word_before(m.i) in ("each", "neither") or "both sides" in on_both or told
     after = scene.words(m.j, min(m.j + 9, scene.sentence.j))
     if {"sides", "bilaterally"} & set(after) or {"each", "side"} <= set(after):
         return True
@@ -301,13 +321,21 @@ def _both(scene: Scene, m: Mention, word: str) -> bool:
     return of_a_digit or _word_ahead(scene, m.i) in ("both", "two", "neither") or "both" in after[:3]
 
 
-def _other_side(desk: Desk, scene: Scene, m: Mention, structure: str, before: list[Part]) -> list[Part]:
-    """'the other nerve': the one on the side not yet told."""
-    told = [s for p in before if p.structure == structure for s in p.sides]
-    told = told or [s for name, sides, _ in desk.last_parts if name == structure for s in sides]
+def _of_the_other_side(scene: Scene, m: Mention) -> bool:
+    """'the other side's bundle', 'the nerve on the other side'."""
+    ahead = [w for w in scene.words(max(scene.sentence.i, m.i - 4), m.i) if w not in ("'", "s", "'s")]
+    behind = [w for w in scene.words(m.j, min(m.j + 4, scene.sentence.j)) if w not in ("on", "of", "the")]
+    return ahead[-2:] == ["other", "side"] or behind[:2] == ["other", "side"]
+
+
+def _other_side(desk: Desk, before: list[Part], structure: str = "") -> tuple[str, ...]:
+    """'the other nerve', 'the other side's bundle': the side not yet told; none where it cannot be said."""
+    wanted = {structure} if structure else PAIRED
+    told = [s for p in before if p.structure in wanted for s in p.sides]
+    told = told or [s for name, sides, _ in desk.last_parts if name in wanted for s in sides]
     if len(set(told)) != 1 or told[0] is None:
-        return []
-    return [Part(m.i, m.j, structure, ("ulnar" if told[0] == "radial" else "radial",))]
+        return ()
+    return ("ulnar" if told[0] == "radial" else "radial",)
 
 
 def _digits_behind(scene: Scene, m: Mention) -> tuple[str, ...]:
@@ -422,7 +450,7 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
     before = scene.word_before(b.i)
     after = scene.next_word(b.j)
     if {"side", "aspect", "border"} & set(scene.words(b.i, b.j)):
-        return before in ("one", "that") or after in ("both", "they")
+        return before in ("one", "that") or before in _FELLOWS or after in ("both", "they")
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
     labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
     if labelled or (after in _AFTER_SIDE or after in _FELLOWS or said):

@@ -174,7 +174,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     ):
         return
     if mention.value == "intact":
-        if _of_whole_finger(scene) or not _tells_intact(scene, mention, word):
+        if _of_whole_finger(scene) or _of_the_rest(scene, mention) or not _tells_intact(scene, mention, word):
             return
         left_out = {t for g in scene.setting.groups if g.excepted and not g.digits for t in g.tendons}
         targets = [t for t in targets if t.tendon not in left_out]  # 'flexor tendons intact except the FDP'
@@ -206,6 +206,15 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         )
     cut_too(desk, scene, mention)
     as_there(desk, scene, mention, targets)
+
+
+def _of_the_rest(scene: Scene, mention: Mention) -> bool:
+    """'UDN cut. Rest intact.': of whatever was not told of, which is not the tendon cut before."""
+    lead = [w for w in scene.words(scene.sentence.i, mention.i) if w not in _STATING]
+    return lead in (["rest"], ["remainder"], ["everything", "else"], ["all", "else"])
+
+
+_STATING = frozenset(["the", "was", "were", "is", "are", ":", "-", "and", "seen", "found", "looked"])
 
 
 def _where_gone(scene: Scene, mention: Mention) -> bool:
