@@ -174,10 +174,12 @@ class Desk:
         self._told[("repairs", entry)] = kept
         self.findings = [f for f in self.findings if id(f) not in gone]
 
-    def take_back(self, group: str, entry: tuple[str | None, str, str | None], name: str, before: int) -> None:
-        """Take back what was told of one field before a word: a later sentence says it is not so."""
+    def take_back(
+        self, group: str, entry: tuple[str | None, str, str | None], name: str, before: int, since: int = 0
+    ) -> None:
+        """Take back what was told of one field before a word, and since another: a later sentence says it is not so."""
         told = self._told.get((group, entry), [])
-        gone = {id(f) for f in told if f.field == name and f.order < before}
+        gone = {id(f) for f in told if f.field == name and since <= f.order < before}
         self._told[(group, entry)] = [f for f in told if id(f) not in gone]
         self.findings = [f for f in self.findings if id(f) not in gone]
 

@@ -277,13 +277,26 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         return False
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
     known = known or _among_digits(page, mention) or _in_row_of_tendon(page, mention)
-    known = known or _before_pulley(page, mention) or _after_pulley(page, mention)
+    known = known or _before_pulley(page, mention) or _after_pulley(page, mention) or _likened_to(page, mention)
     before = page.words[max(0, mention.i - 3) : mention.i]
     known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
     if not known and not _ordinal_again(page, mention) and not _ordinal_title(page, mention):
         return True
     mention.kind = "digit"
     return False
+
+
+def _likened_to(page: Page, mention: Mention) -> bool:
+    """'as middle', 'like little b' at the end of a cell: a finger that the note names elsewhere too."""
+    words, j = page.words, mention.j
+    if mention.i == 0 or words[mention.i - 1] not in ("as", "like") or page.breaks[mention.i - 1] < Break.COLUMN:
+        led = words[mention.i - 2 : mention.i - 1] if mention.i > 1 else []
+        if led != ["|"] or words[mention.i - 1] not in ("as", "like"):
+            return False
+    marked = len("".join(words[j : j + 1])) == 1 and words[j].isalpha()  # a letter that points to a note
+    end = j + marked
+    closes = end >= len(words) or page.breaks[end] >= Break.COLUMN or words[end] == "|"
+    return closes and any(m.value == mention.value and m is not mention for m in page.mentions if m.kind in _NAMED)
 
 
 def _ends_range(page: Page, mention: Mention) -> bool:
@@ -476,6 +489,11 @@ _SAYS_AFTER = word_list("bearing", "says_after")
 _RINGS_WORN = frozenset(["glove", "rubber", "silicone", "wedding", "signet", "tourniquet", "gold", "o", "elastic"])
 
 
+def _among_joints(page: Page, k: int) -> bool:
+    """Tell whether the finger joints at the knuckles stand right before word k, with their figure."""
+    return any(m.kind == "joint" and m.value == "mcp" for m in within(page.mentions, max(0, k - 6), k))
+
+
 def _no_digit(page: Page, mention: Mention) -> bool:
     word = page.words[mention.i]
     after = page.words[mention.j] if mention.j < len(page.words) else ""
@@ -492,6 +510,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
     if page.raw(mention.i, mention.j).lower() == "small fingers":
         return before not in _NO_DIGIT_WORDS
+    if word == "if" and before in (",", "/", ";") and _among_joints(page, mention.i):
+        return True  # 'wrist 20 of flexion, MCF 70, IF in extension 0'
     if mention.j - mention.i == 1 and word in _DAYS and before in _SINCE:
         return True  # 'place and hold from d4'
     if mention.j - mention.i == 1 and word == "index":

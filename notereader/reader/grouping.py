@@ -33,9 +33,12 @@ def mentions_by_sentence(page: Page) -> list[list[Mention]]:
 def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
     """Return what a grid cell's labels name, placed right before the cell's first word."""
     at = sentence.i
-    return [
+    found = [
         Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in within(page.mentions, i, j) if m.j <= j
     ]
+    if any(page.words[i:j][-2:] == ["x", "4"] for i, j in sentence.prefix):
+        found += [Mention("digit", digit, at, at) for digit in DIGITS[1:]]  # 'FDS x 4'
+    return found
 
 
 _LIMBS = frozenset(["limb", "limbs", "tails", "halves"])

@@ -237,12 +237,21 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
     if mark == "/":
         return _label_goes_on(page, after, line)
     if mark in ("-", "(", "[") and page.breaks[after] != Break.NONE:
+        if mark == "-" and raw[:1].isupper() and _heads_by_dashes(page):
+            return True
         return capitals or line.j - after <= 9 or phrase not in _ORDINARY or _rest_in_brackets(page, after, line)
     if mark == ".":
         return _closed_by_stop(page, heading, line, capitals)
     if mark == ",":
         return raw[:1].isupper() and (_spoken(page, heading) or _addendum_dated(page, heading, after + 1))
     return _value_without_mark(page, heading, line, capitals)
+
+
+def _heads_by_dashes(page: Page) -> bool:
+    """'Procedure - stage one ...' over 'Story - glass, yesterday ...': a note that sets a dash behind its headings."""
+    marked = (m for m in page.headings if page.words[m.j : m.j + 1] == ["-"] and page.breaks[m.i] >= Break.LINE)
+    spaced = (m for m in marked if Break.NONE not in page.breaks[m.j : m.j + 2])
+    return len({m.value for m in spaced if page.raw(m.i, m.i + 1)[:1].isupper()}) > 1
 
 
 def _addendum_dated(page: Page, heading: Mention, k: int) -> bool:

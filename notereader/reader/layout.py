@@ -89,6 +89,7 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     at, around, seen = 0, "narrative", set[str]()
     unknown = _unknown_headings(page, lines)
     wrapped = _wrapped(page, lines)
+    apart = frozenset(b.i for a, b in pairwise(lines) if not goes_on(page, a, b))
     _settle_before_and_after(page, cuts)
     for n, cut in enumerate(cuts):
         limit = cuts[n + 1].h if n + 1 < len(cuts) else count
@@ -98,7 +99,7 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
         ahead = cut.kind == "addendum" and _stands_ahead(page, cut)
         if cut.kind not in ONE_LINE:
             around = cut.kind if cut.kind in ("instructions", "addendum") and not ahead else "narrative"
-        cut.j = _section_end(page, cut, _block_end(page, cut.i, limit) if ahead else limit, unknown, wrapped)
+        cut.j = _section_end(page, cut, _block_end(page, cut.i, limit) if ahead else limit, unknown, wrapped, apart)
         if cut.kind in ("procedure", "consent", "indication") and _is_prose(page, cut):
             cut.kind = "narrative"
         seen.add(cut.kind)
@@ -209,10 +210,18 @@ def _heads_operation(page: Page, cut: Section, limit: int) -> bool:
     return alone and any(m.kind == "tendon" for m in within(page.mentions, first, min(limit, first + 30)))
 
 
-def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[int], wrapped: frozenset[int]) -> int:
+def _section_end(
+    page: Page,
+    section: Section,
+    limit: int,
+    unknown: frozenset[int],
+    wrapped: frozenset[int],
+    apart: frozenset[int],
+) -> int:
     """Return the word at which a section ends at the latest.
 
-    `unknown`: first words of headings the vocabulary does not know; `wrapped`: of lines that go on with the line above.
+    `unknown`: first words of headings the vocabulary does not know; `wrapped`: of lines that go on with the line above;
+    `apart`: of lines that stand for themselves.
     """
     if section.kind in TO_THE_END:
         return limit
@@ -224,6 +233,7 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
     seen = 0
     told = sentence_end(page, section.i) if section.kind in _ONE_SENTENCE and section.i < len(page.words) else -1
     base = _indent(page, section.h)
+    inline = section.kind == "indication" and section.h > 0 and page.breaks[section.h] < Break.LINE
     heads_items = section.i < limit and page.breaks[section.i] >= Break.LINE and _is_item(page, section.i)
     for k in range(section.i, limit):
         if seen and page.breaks[k] == Break.BLANK and not _story_goes_on(page, section, k, limit):
@@ -234,6 +244,8 @@ def _section_end(page: Page, section: Section, limit: int, unknown: frozenset[in
         listed = heads_items and _is_item(page, k)  # 'Peripheral sutures' above '1. Index FDP: 6/0 nylon'
         if seen and new_line and section.kind in ONE_LINE and _indent(page, k) <= base and not listed:
             return k
+        if seen and inline and k in apart and page.words[k - 1] == "." and page.text[page.starts[k]].isupper():
+            return k  # 'Re-rupture of the ring FDP. History: on 19 Feb ...' above 'Through the old scar. FDP ...'
         if k == told and limit - k > _LONG and not _line_ends(page, k, _LONG):
             return k
         if page.words[k] not in (":", "|", "-", "=", "(", ")", "]") and page.words[k][0] != ".":

@@ -27,6 +27,7 @@ _NOUNS = frozenset(
         "scheme",
     ]
 )
+_SIGNS = frozenset(["+", "0"])
 _BEFORE = frozenset(["(", ",", ";", ":", "["])
 _ENDS = frozenset([",", ";", ")", "]", "."])
 _NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley")
@@ -43,19 +44,27 @@ def legends(doc: Doc) -> Doc:
     meanings = _meanings(page) if "=" in page.words else {}
     meanings = meanings or _notes_below(page)
     if len(meanings) < _FEWEST:
+        _bare_notes(page)
         return doc
     defined = {k for (i, j) in meanings.values() for k in range(i - 2, j)}
+    blocks = {s.block for s in page.sentences if not defined.isdisjoint(range(s.i, s.j))}
     sentences: list[Sentence] = []
     changed = False
     for sentence in page.sentences:
         grid = bool(sentence.prefix)
-        cells = (_cell_of_grid if grid else _cells)(page, sentence, meanings, defined)
+        known = meanings if sentence.block in blocks else _without_signs(meanings)
+        cells = (_cell_of_grid if grid else _cells)(page, sentence, known, defined)
         sentences += cells or [sentence]
         changed = changed or bool(cells)
     if changed:
         told = [part for s in sentences for part in _outside(page, s, defined)]
         page.sentences = sorted(told, key=lambda s: s.i)
     return doc
+
+
+def _without_signs(meanings: dict[str, Span]) -> dict[str, Span]:
+    """'0 = whole' holds in its own paragraph: 'FCR gap 0' further down is another nought."""
+    return {letter: span for letter, span in meanings.items() if letter not in _SIGNS}
 
 
 def _cell_of_grid(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:
@@ -102,6 +111,44 @@ def _notes_below(page: Page) -> dict[str, Span]:
     return found if len(found) == len(asked) else {}
 
 
+def _bare_notes(page: Page) -> None:
+    """'4-strand Becker a' in a cell, and 'a  3-0 Ethibond, ... Running 5-0.' below: what the note says of it."""
+    marked = {s.j - 1: page.words[s.j - 1] for s in page.sentences if _ends_in_a_letter(page, s)}
+    notes = {page.words[k]: k for k in range(len(page.words)) if _opens_a_note(page, k) and k not in marked}
+    if not marked or len(notes) < _FEWEST or not set(marked.values()) <= notes.keys():
+        return
+    ends = {mark: _line_end(page, k) for mark, k in notes.items()}
+    said = {m: [s for s in page.sentences if k <= s.i < ends[m] or s.i <= k < s.j] for m, k in notes.items()}
+    own = {id(s) for told in said.values() for s in told}
+    found: list[Sentence] = []
+    for sentence in page.sentences:
+        mark = marked.get(sentence.j - 1)
+        if mark is None:
+            found += [] if id(sentence) in own else [sentence]
+            continue
+        i, j, section, block = sentence.i, sentence.j, sentence.section, sentence.block
+        found.append(Sentence(i, j - 1, section, block, sentence.label, sentence.prefix))
+        spans = [(max(s.i, notes[mark] + 1), min(s.j, ends[mark])) for s in said[mark]]
+        found += [Sentence(a, b, section, block, True, sentence.prefix) for a, b in spans if a < b]
+    page.sentences = sorted(found, key=lambda s: s.i)
+
+
+def _ends_in_a_letter(page: Page, sentence: Sentence) -> bool:
+    """Tell whether a cell of a grid ends in one small letter of its own: 'as index a', not 'FDS V'."""
+    k = sentence.j - 1
+    return bool(sentence.prefix) and k > sentence.i and len(page.words[k]) == 1 and page.raw(k, k + 1).islower()
+
+
+def _opens_a_note(page: Page, k: int) -> bool:
+    """Tell whether a line begins with one small letter, set off by a column of space."""
+    begins = page.breaks[k] >= Break.LINE and k + 1 < len(page.words) and page.breaks[k + 1] == Break.COLUMN
+    return begins and len(page.words[k]) == 1 and page.raw(k, k + 1).islower()
+
+
+def _line_end(page: Page, k: int) -> int:
+    return next((n for n in range(k + 1, len(page.words)) if page.breaks[n] >= Break.LINE), len(page.words))
+
+
 def _meanings(page: Page) -> dict[str, Span]:
     """Return by its letter the words each definition of the note gives."""
     found: dict[str, Span] = {}
@@ -129,7 +176,9 @@ def _full_stop(page: Page, k: int) -> bool:
 
 
 def _letter(page: Page, k: int) -> bool:
-    """Tell whether word k is one capital letter, or any letter or figure behind a word such as 'repair'."""
+    """Tell whether word k is one capital letter or a sign, or any letter or figure behind a word such as 'repair'."""
+    if page.words[k] in _SIGNS and page.words[k + 1 : k + 2] != ["-"]:
+        return True  # '+ = cut, 0 = whole'
     named = page.words[k - 1 : k] != [] and page.words[k - 1] in _NOUNS
     return len(page.words[k]) == 1 and (page.raw(k, k + 1).isupper() or (named and page.words[k].isalnum()))
 
@@ -142,7 +191,7 @@ def _cells(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: s
         if k in defined or page.words[k] not in meanings or not _letter(page, k) or not _closes(page, sentence, k):
             continue
         name = _name(page, start, k)
-        if name is None:
+        if name is None or (page.words[k] in _SIGNS and not _is_plain(page, name)):
             continue
         start = k + 1
         found.append(Sentence(*meanings[page.words[k]], "narrative", sentence.block, True, [name]))
@@ -172,10 +221,20 @@ def _name(page: Page, start: int, k: int) -> Span | None:
         end -= 1
     first = max(start, end - _LONGEST_NAME)
     named = [m for m in within(page.mentions, first, end) if m.kind in _NAMES]
-    if not named or any(page.words[n] in ("=", ":") for n in range(named[0].i, k)):
+    signed = page.words[k] in _SIGNS and page.words[k - 1] == ":"  # 'FDS x4: 0'
+    if not named or any(page.words[n] in ("=", ":") for n in range(named[0].i, k - signed)):
         return None
     lead = [n for n in range(first, named[0].i) if page.breaks[n] >= Break.COLUMN or not page.words[n][0].isalnum()]
     return (lead[-1] + (not page.words[lead[-1]][0].isalnum()) if lead else first), end
+
+
+def _is_plain(page: Page, name: Span) -> bool:
+    """Tell whether words are nothing but the name of a tendon or structure: 'FCU', 'FDS x 4', 'Ulnar n'."""
+    named = {k for m in within(page.mentions, *name) if m.kind in _NAMES or m.kind == "digit" for k in range(m.i, m.j)}
+    return all(k in named or page.words[k] in _TAILS for k in range(*name))
+
+
+_TAILS = frozenset(["x", "4", "n", "a", ".", "all", "both", "four"])
 
 
 def _outside(page: Page, sentence: Sentence, defined: set[int]) -> list[Sentence]:

@@ -13,6 +13,7 @@ from spacy.vocab import Vocab
 
 from notereader import __version__
 from notereader.reader import (
+    answer_lines,
     as_above,
     bearing,
     boxes,
@@ -55,6 +56,7 @@ COMPONENTS = (
     "notereader_mentions",
     "notereader_layout",
     "notereader_tables",
+    "notereader_answer_lines",
     "notereader_as_above",
     "notereader_boxes",
     "notereader_labels",
@@ -67,6 +69,7 @@ COMPONENTS = (
     "notereader_findings",
 )
 _MODULES = (
+    answer_lines,
     as_above,
     bearing,
     boxes,

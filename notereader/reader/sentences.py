@@ -78,11 +78,16 @@ def sentence_end(page: Page, k: int) -> int:
     return next((m for m in range(k + 1, len(page.words)) if _ends_before(page, m, none)), len(page.words))
 
 
+_BOXES = frozenset(["[", "\u2611", "\u2612"])
+
+
 def _empty_label(page: Page, i: int, j: int) -> bool:
     """Tell whether words i to j are a line of a form left empty, 'Gap after repair:', with another label after it."""
     own = page.words[i:j]
     leader = next((k for k, word in enumerate(own) if word[0] == "." and k and word.startswith("..")), None)
-    told = own[:leader].count(":") > 1 or "[" in own[:leader]  # 'core : 3-0    strands : 4    type : ......'
+    told = own[:leader].count(":") > 1 or not _BOXES.isdisjoint(
+        own[:leader]
+    )  # 'core : 3-0    strands : 4    type : ......'
     if leader is not None and not told and not any(w[0].isalnum() for w in own[leader:]):
         below = j < len(page.words) and page.breaks[j] == Break.LINE and _indent(page, j) > _indent(page, i)
         return not below and (j >= len(page.words) or page.breaks[j] >= Break.COLUMN)  # 'removed ............'

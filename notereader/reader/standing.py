@@ -532,6 +532,10 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
     if comma is not None and end is not None and words[comma + 1] in ("which", "already", "previously", "described"):
         return (comma, end + 1) if sentence.j - end >= 4 else None
+    if comma is not None and end is not None and _is_participle(words[comma + 1]) and words[end + 1] in _IS_TODAY:
+        return comma, end + 1  # 'A4, vented at the first operation, was now contracted'
+    if comma is not None and words[comma + 1] == "its" and _tells_extent(page, sentence.i, comma):
+        return comma, sentence.j  # 'FDS intact, its old repair left alone'
     lead = next((k for k in range(first - 1, max(sentence.i, first - 4), -1) if _is_participle(words[k])), None)
     named = words[last : last + 1] == [","] and any(words[k] in _IS_NOW for k in range(last, min(last + 8, sentence.j)))
     if lead is not None and named and words[lead - 1] not in _AUXILIARIES:
@@ -545,6 +549,11 @@ def _is_participle(word: str) -> bool:
     return word.endswith("ed") or word in ("made", "built", "rebuilt")
 
 
+def _tells_extent(page: Page, i: int, j: int) -> bool:
+    return any(m.kind == "extent" for m in within(page.mentions, i, j)) and _HAD_BEEN.isdisjoint(page.words[i:j])
+
+
+_IS_TODAY = frozenset(["was", "were", "is", "are"])
 _IS_NOW = frozenset(["are", "is", "remain", "remains"])
 _TELLS = frozenset(["was", "were", "had", "has", "is", "did", "i", "we", "then", "today", "which", "who"])
 _AUXILIARIES = frozenset(["was", "were", "had", "been", "has", "have", "is", "are", "we", "i", "then", "and", ","])
@@ -564,7 +573,7 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 page.mark(cue.i, end, "considered")
                 continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
-            span = _square_or(page, cue, first, sentence.j)
+            span = _square_or(page, cue, first, _quote_end(page, cue, sentence))
             bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
             tells = page.words[bracketed[0]] == "(" and page.words[bracketed[1] + 1 : bracketed[1] + 2] != [":"]
             if tells:  # '(complete only if the tendon was sutured)', '(6-strand if room)'
@@ -574,6 +583,13 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
             page.mark(*_clause(page, cue, sentence), "considered")
         elif cue.value == "planned" and sentence.section != "diagnosis" and not _is_purpose(page, cue, sentence):
             page.mark(*_with_its_suture(page, cue, sentence), "plan")
+
+
+def _quote_end(page: Page, cue: Mention, sentence: Sentence) -> int:
+    """'The book says: "six strands if motion is intended." We placed four': where the quotation of a cue ends."""
+    quoted = page.words[sentence.i : cue.i].count('"') % 2 == 1
+    closed = next((k + 1 for k in range(cue.j, sentence.j) if page.words[k] == '"'), sentence.j)
+    return closed if quoted else sentence.j
 
 
 def _is_purpose(page: Page, cue: Mention, sentence: Sentence) -> bool:

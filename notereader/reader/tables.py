@@ -109,11 +109,20 @@ def _lines(page: Page) -> list[_Line]:
     return lines
 
 
-def _new_cell(page: Page, k: int, origin: int, columns: list[int]) -> bool:
-    """Tell whether a cell begins at word k: after a column of space, or right under the start of a title."""
+def _new_cell(page: Page, k: int, origin: int, columns: list[int], first: int) -> bool:
+    """Tell whether a cell begins at word k: after a column of space, or right under the start of a title.
+
+    `first`: where the cell before it begins. One that stands under no title is not cut by the title beside it.
+    """
     if page.breaks[k] == Break.COLUMN:
         return True
-    return page.breaks[k] == Break.SPACE and page.starts[k] - origin in columns
+    begins = page.starts[first] - origin
+    if page.breaks[first] < Break.LINE and not any(abs(begins - column) <= 1 for column in columns):
+        return False
+    return page.breaks[k] == Break.SPACE and page.starts[k] - origin in columns and page.words[k] not in _BOX_ENDS
+
+
+_BOX_ENDS = frozenset([")", "]"])  # a box is never cut in two, wherever its column begins
 
 
 def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
@@ -126,7 +135,7 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
         # 'Core type ......... M-Tang    mattress': dots lead from a label to its cells as a bar does.
         at_bar = k < line.j and (page.words[k] == "|" or (page.words[k].startswith("..") and k > line.i))
         barred = barred or at_bar
-        gap = k < line.j and k > first and not (barred and bars >= 2) and _new_cell(page, k, origin, columns)
+        gap = k < line.j and k > first and not (barred and bars >= 2) and _new_cell(page, k, origin, columns, first)
         if k == line.j or at_bar or gap:
             if k > first:
                 line.cells.append((first, k))
@@ -167,6 +176,11 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         bars = page.words[line.i : line.j].count("|")
         barred = (bars >= 3 or bars == title_bars >= 2) and bool(line.cells)  # 'DONE   |     |' between the rows
         hangs = bool(body) and _goes_on(page, title, line)
+        if body and _repeats_the_fingers(page, title, line):
+            break
+        if body and _heads_rows(page, title, line, lines):
+            body.append(line)
+            continue
         if len(line.cells) < 2 and not (body and (barred or hangs or page.words[line.i] in _BODY_OF_WORDS)):
             break
         if body and (_titles_again(page, title, line) or _label_of_a_form(page, line, body)):
@@ -175,6 +189,37 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     for line in body:
         _cut_cells(page, line, [start for start in title.starts if start > 2])
     return body
+
+
+def _repeats_the_fingers(page: Page, title: _Line, line: _Line) -> bool:
+    """'13. Pulleys   INDEX   MIDDLE' below '10. Tendons   INDEX   MIDDLE': another grid of the same fingers."""
+    own, other = ([page.words[i:j] for i, j in x.cells[1:]] for x in (title, line))
+    return len(own) > 1 and own == other and _digit_titles(page, title) > 1
+
+
+def _heads_rows(page: Page, title: _Line, line: _Line, lines: list[_Line]) -> bool:
+    """'11. FDP repair' alone on its line, above more rows under the same fingers: the title of these rows."""
+    if len(line.cells) != 1 or _digit_titles(page, title) < _PAIR or line.j - line.i > _LONGEST_TITLE:
+        return False
+    if line.starts[0] >= title.starts[-1] or page.words[line.j - 1] in (".", ":", ";", ",", ")"):
+        return False
+    below = next((x for x in lines if x.i == line.j), None)
+    if below is None or page.breaks[below.i] == Break.BLANK or len(below.cells) < len(title.cells):
+        return False
+    leftmost = line.starts[0] <= below.starts[0] and line.ends[0] < title.starts[1]  # no cell that goes on
+    return leftmost and all(any(abs(k - at) <= 1 for k in below.starts[1:]) for at in title.starts[1:])
+
+
+_PAIR = 2
+_DEEPER = range(1, 6)  # characters
+_OF_A_SUTURE = frozenset(["suture", "thread", "material", "size"])
+
+
+def _subject(page: Page, line: _Line) -> Span:
+    """Return what a title of rows names, the FDP of '11. FDP repair'; where it names nothing, all of it."""
+    i, j = line.cells[0]
+    named = [m for m in within(page.mentions, i, j) if m.kind in ("tendon", "digit", "slip")]
+    return (min(m.i for m in named), max(m.j for m in named)) if named else (i, j)
 
 
 def _ends_a_sentence(page: Page, title: _Line) -> bool:
@@ -265,7 +310,13 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     places_above: list[int | None] = []
     above: dict[int | None, list[Span]] = {}  # the cells of the row so far, by column
     heads: dict[int, Span] = {}  # the labels of the row before, by column
+    over: list[Span] = []  # the title of the rows since: '11. FDP repair'
+    parent: tuple[int, Span] | None = None  # the last row that stands no deeper than those before, and where it begins
     for line in body:
+        if len(line.cells) == 1 and _heads_rows(page, title, line, body):
+            over, prefix, heads, parent = [_subject(page, line)], [], {}, None
+            sentences.append(_sentence(page, line.i, line.j, "label", block, []))
+            continue
         places = [_column(title, line, n) for n in range(len(line.cells))]
         own = [n for n, place in enumerate(places) if place in labels or place is None]
         goes_on = bool(prefix) and bool(labels) and not own
@@ -286,7 +337,12 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         )
         kind = "narrative" if _names(page, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
-        prefix = [*(taken[place] for place in sorted(taken)), *prefix]
+        prefix = [*(taken[place] for place in sorted(taken)), *prefix, *over]
+        deeper = parent is not None and line.starts[0] - parent[0] in _DEEPER
+        if parent is not None and deeper and (over or page.words[line.cells[0][0]] in _OF_A_SUTURE):
+            prefix = [parent[1], *prefix]  # '  suture   6-0 PDS' below 'Circumferential   cross-stitch'
+        else:
+            parent = line.starts[0], line.cells[own[-1]] if page.words[line.cells[0][0]].isdecimal() else line.cells[0]
         sentences += _cells(page, title, line, places, own, prefix, block)
     first, last = body[0].i, body[-1].j
     kept = [s for s in page.sentences if s.j <= first or s.i >= last]
@@ -366,11 +422,17 @@ def _cells(
         if n in own or column is None or _empty(page, cell):
             continue
         head = title.cells[column]
-        section = _SECTIONS.get(page.words[head[0]]) or _SECTIONS.get(page.words[prefix[0][0]]) or "narrative"
+        section = _SECTIONS.get(page.words[head[0]]) or _section_asked(page, prefix) or "narrative"
         cell = _left_of(page, line, n, own) if page.words[cell[0] : cell[1]] in _DITTO else cell
         told = [*prefix, head, *_open_end(page, (above or {}).get(column, []), cell)]
         made += [_sentence(page, i, j, section, block, told) for i, j in _sentences_of(page, cell)]
     return made
+
+
+def _section_asked(page: Page, prefix: list[Span]) -> str:
+    """Return what a row's first label asks for, by its first word that is no number: '5  Zone', 'Suture'."""
+    asked = next((k for i, j in prefix for k in range(i, j) if not page.words[k].isdecimal()), prefix[0][0])
+    return _SECTIONS.get(page.words[asked], "")
 
 
 _DITTO = (["same"], ["ditto"], ["idem"], ["as", "left"], ["do"], ["do", "."])

@@ -118,12 +118,14 @@ def _mark_unused(page: Page, sentence: Sentence) -> None:
             continue
         begin = next((m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in _APART), sentence.i)
         kinds = {m.kind for m in within(page.mentions, begin, unused)}
-        if not kinds.isdisjoint(_SUTURE) and "pulley" not in kinds:
+        sized = any(w.endswith("-0") for w in words[begin:k])  # 'I had a 5-0 ready, but no stitch was placed'
+        if (sized or not kinds.isdisjoint(_SUTURE)) and "pulley" not in kinds:
             page.mark(begin, stop, "plan")
 
 
 _APART = frozenset([";", ":", ",", "(", "but", "and"])
 _UNUSED = frozenset((a, b) for a in ("not", "never") for b in ("used", "placed", "put", "inserted", "sewn"))
+_UNUSED |= {("no", "stitch"), ("no", "stitches"), ("no", "suture"), ("no", "sutures")}
 _SUTURE = frozenset(["role", "material", "stitch", "pattern", "strandword"])
 
 

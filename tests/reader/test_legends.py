@@ -89,3 +89,70 @@ def test_recipes_below_a_grid(marks: dict[str, str]) -> None:
     assert each(note, "strands") == {"middle FDP": 6, "ring FDP": 6, "small FDP": 2}
     assert each(note, "purchase_mm") == {"middle FDP": (10, 10), "ring FDP": (10, 10)}
     assert told(note, "size", "peripheral")["middle FDS"] == {"size": "4-0", "peripheral": "absent"}
+
+
+NOTED = """Right palm, saw, zone III.
+
+         | FDP found       | FDP done          | FDS found    | FDS done
+---------+-----------------+-------------------+--------------+-----------------
+index    | cut through     | 4-strand Becker a | intact       | --
+middle   | cut through     | as index a        | cut through  | mod. Kessler b
+ring     | 1/3 cut         | smoothed off c    | cut through  | as middle b
+small    | intact          | --                | cut through  | not sewn d
+
+a  3-0 Ethibond, 12 mm taken either side, knot inside the join. {edge}
+b  4-0 Ethibond, no edge suture. Two strands.
+c  {unused}
+d  The stump was thin as a thread. Left as it lay, not excised.
+"""
+
+
+@pytest.mark.parametrize(
+    ("edge", "unused"),
+    [
+        (
+            "Running 5-0 Prolene round the edge.",
+            "I had a 5-0 ready in the holder, but the flap was thin and no stitch was placed.",
+        ),
+        ("5-0 Prolene, running, as epitendinous.", "Flap held by itself."),
+    ],
+)
+def test_small_letters_that_point_to_notes_below(edge: str, unused: str) -> None:
+    sewn = told(NOTED.format(edge=edge, unused=unused), "strands", "size", "peripheral", "peripheral_size", "knot")
+    deep = {"strands": 4, "size": "3-0", "knot": "buried", "peripheral": "present", "peripheral_size": "5-0"}
+    assert sewn["index FDP"] == sewn["middle FDP"] == deep
+    assert sewn["middle FDS"] == sewn["ring FDS"] == {"strands": 2, "size": "4-0", "peripheral": "absent"}
+    assert "ring FDP" not in sewn
+    assert "small FDS" not in sewn
+
+
+def test_a_letter_without_a_note_points_to_nothing() -> None:
+    note = NOTED.format(edge="", unused="thin").replace("\nd  The stump", "\nThe stump")
+    assert "size" not in told(note)["index FDP"]
+
+
+SIGNS = """Right wrist, zone V.
+
+FOUND ({legend})
+  FCR + -> ends crushed
+  FCU 0
+  FDS x 4: 0   FDP x 4: 0
+  Median n.: bruised, 0 cut
+
+DONE
+  FCR -> 4-strand, 3-0 Ticron. Wrist passively to 30 ext -> FCR gap 0. Tension on FCR join: 0. Bulk 0.
+"""
+
+
+@pytest.mark.parametrize("legend", ["+ = cut, 0 = whole", "+ = cut through, 0 = intact"])
+def test_signs_of_a_paragraph(legend: str) -> None:
+    extents = each(SIGNS.format(legend=legend), "extent")
+    fingers = {
+        f"{digit} {tendon}": "intact" for digit in ("index", "middle", "ring", "small") for tendon in ("FDS", "FDP")
+    }
+    assert extents == fingers | {"FCU": "intact"}
+
+
+def test_a_nought_of_another_paragraph_is_no_sign() -> None:
+    results = told(SIGNS.format(legend="+ = cut, 0 = whole"), "gap", "tension", "bulk")
+    assert results == {"FCR": {"gap": "none", "tension": "none", "bulk": "none"}}

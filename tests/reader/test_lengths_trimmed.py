@@ -79,3 +79,14 @@ def test_a_total_for_the_tendons_behind_it(words: str) -> None:
 @pytest.mark.parametrize("words", ["2 mm resected from each end, that is 4 in total.", "2 mm off each end, 4 in all."])
 def test_a_total_without_its_unit(words: str) -> None:
     assert each(CUT + words, "trimmed_mm") == {"ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "pulleys",
+    [
+        "A2 was opened at its distal end for 6 mm, A3 was removed.",
+        "A2 vented at its far end over 5 mm, and A3 was excised.",
+    ],
+)
+def test_a_pulley_removed_behind_a_length_is_no_trimming(pulleys: str) -> None:
+    assert each(f"The middle FDP was cut through. {pulleys}", "trimmed_mm") == {}

@@ -31,3 +31,33 @@ def test_programme_ordered(words: str, programme: str) -> None:
 )
 def test_no_programme(words: str) -> None:
     assert _programme(words) == []
+
+
+@pytest.mark.parametrize(
+    ("words", "programme"),
+    [
+        (
+            "Aftercare: early active motion was considered, but the attending decided against it; early passive "
+            "programme from day 3.",
+            "early passive",
+        ),
+        ("Post: immob? NO. early active? NO (gap). -> early passive d4", "early passive"),
+        (
+            "Plan: place and hold was proposed by the therapist and turned down; immobilisation for 3 weeks.",
+            "immobilisation",
+        ),
+    ],
+)
+def test_a_programme_turned_down(words: str, programme: str) -> None:
+    assert _programme(words) == [programme]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Plan: a passive regime was turned down; early active motion from day 4.",
+        "Plan: early active motion from day 4, a passive programme having been weighed and rejected.",
+    ],
+)
+def test_what_is_turned_down_is_not_the_other_programme(words: str) -> None:
+    assert _programme(words) == ["early active"]

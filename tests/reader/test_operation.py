@@ -330,3 +330,16 @@ def test_a_side_behind_the_anaesthesia_on_its_line(words: str) -> None:
 
 def test_the_side_of_a_block_is_not_the_operations() -> None:
     assert value("Anaesthesia: right axillary block.\n\nFDP cut through.\n", "side") is None
+
+
+@pytest.mark.parametrize("story", ["Opened a stiff door and felt it go.", "Pushed at a heavy press and felt a snap."])
+def test_what_was_felt_to_give_is_a_rupture(story: str) -> None:
+    assert value(f"History: {story} Ring FDP, three weeks after its repair.", "mechanism") == "rupture"
+
+
+def test_a_snap_at_a_shirt_is_still_an_avulsion() -> None:
+    assert value("History: grabbed a shirt at rugby and felt a snap.", "mechanism") == "avulsion"
+
+
+def test_a_blade_felt_to_go_through_the_finger() -> None:
+    assert value("History: reached for a window pane and felt it go through the ring finger.", "mechanism") == "sharp"

@@ -251,3 +251,9 @@ def test_whose_behaviour(sentence: str, expected: dict[str, dict[str, object]]) 
         + sentence
     )
     assert quality(note) == expected
+
+
+@pytest.mark.parametrize("zero", ["Tension: 0. Bulk: 0.", "Tension on the repair: nil. Bulk nil."])
+def test_a_nought_for_tension_and_bulk(zero: str) -> None:
+    note = f"Ring FDP repaired with 3-0 Ethibond. {zero}"
+    assert told(note, "tension", "bulk") == {"ring FDP": {"tension": "none", "bulk": "none"}}

@@ -285,6 +285,7 @@ def _programme(desk: Desk) -> None:
         rest = ordered_rest(desk, scene)
         if rest is not None:
             found.append((scene, "immobilisation", rest))
+    found = [f for f in found if not _turned_down(f[0], f[2][1])]
     found = [f for f in found if not _only_wanted(f[0], f[2][0])] or found
     corrected = [f for f in found if f[0].sentence.section == "addendum"]
     told = [f for f in found if f not in corrected] or found
@@ -303,6 +304,19 @@ def _only_wanted(scene: Scene, k: int) -> bool:
 
 _WISHED = frozenset(["wanted", "wished", "wrote", "suggested"])
 _NEAR_WISH = 5  # words
+
+
+def _turned_down(scene: Scene, k: int) -> bool:
+    """'Early active was considered, but he decided against it; ...', 'early active? NO': asked about only."""
+    words, last = scene.page.words, scene.sentence.j
+    if words[k : k + 2] in (["?", "no"], [":", "no"]) and scene.next_word(k + 2) in _ENDS_ANSWER:
+        return True
+    end = next((n for n in range(k, last) if words[n] in (";", ".", ":") or words[n] in _MOTIONS), last)
+    behind = f" {' '.join(words[k:end])} "
+    return any(f" {phrase} " in behind for phrase in order_list("turned_down"))
+
+
+_ENDS_ANSWER = frozenset(["", ".", ",", ";", "(", "-", ")"])
 
 
 def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:

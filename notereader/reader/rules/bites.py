@@ -241,7 +241,10 @@ def _interval(scene: Scene, q: Quantity) -> Interval:
     if "least" in before or more or "minimum" in before:
         return Interval(low=q.low, high=None)
     after = scene.words(q.j, min(q.j + 3, scene.sentence.j))
-    if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"]) or after[:1] in (["plus"], ["+"]):
+    adds = after[:1] == ["+"] and after[1:2] != [] and after[1][0].isalpha()  # 'purchase 8mm + knots outside'
+    if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"]) or (
+        after[:1] in (["plus"], ["+"]) and not adds
+    ):
         return Interval(low=q.low, high=None)
     return Interval(low=q.low, high=q.high)
 

@@ -19,9 +19,11 @@ _HOW_FAR = frozenset(["cut", "cut?", "lesion", "injury", "damage", "how much", "
 def cell_of_how_far(desk: Desk, scene: Scene) -> None:
     """'FDS 3   whole   yes' under 'tendon   cut   repaired': how far, told by a word that means it only there."""
     first, prefix = scene.sentence.i, scene.sentence.prefix
-    if not prefix or scene.next_word(first + 1) not in ("", ",", ";", ".") or not scene.told(first):
+    ends = scene.next_word(first + 1) in ("", ",", ";", ".") or _is_ticked(scene, first + 1)
+    if not prefix or not ends or not scene.told(first):
         return
-    word, titles = scene.page.words[first], [" ".join(scene.words(*label)) for label in prefix]
+    word = scene.page.words[first]
+    titles = [" ".join(w for w in scene.words(*label) if not w.isdecimal()) for label in prefix]
     value = FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else "intact" if word == "whole" else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
     if value is None or label is None or (word == "whole" and value == "complete" and _ends_row(desk, scene)):
@@ -31,6 +33,14 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
             part_cut(desk, scene, [target], 50.0, first, first + 1)
         else:
             desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
+
+
+def _is_ticked(scene: Scene, k: int) -> bool:
+    """Tell whether a ticked box stands at word k: 'all \u2612', 'cut (x)'."""
+    words = scene.words(k, min(k + 3, scene.sentence.j))
+    return words[:1] in (["\u2611"], ["\u2612"]) or (
+        words[:1] in (["("], ["["]) and words[1:2] in (["x"], ["v"]) and words[2:] in ([")"], ["]"])
+    )
 
 
 def _ends_row(desk: Desk, scene: Scene) -> bool:
@@ -80,7 +90,8 @@ def cell_of_cut(desk: Desk, scene: Scene) -> None:
     """'FDP   cut, stump 4 mm   cut' in a grid: a cell that a tendon heads says 'cut' where others say how far."""
     first = scene.sentence.i
     after = scene.next_word(first + 1)
-    if not scene.sentence.prefix or scene.page.words[first] not in CUT or after not in ("", ",", ";", "."):
+    ends = after in ("", ",", ";", ".") or _is_ticked(scene, first + 1)
+    if not scene.sentence.prefix or scene.page.words[first] not in CUT or not ends:
         return
     shares = bool(scene.of("fraction", "extent")) or any(q.unit == "%" for q in scene.quantities)
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons and g.digits), None)

@@ -121,9 +121,11 @@ def _firmest(found: list[tuple[int, Scene, Mention]]) -> list[tuple[int, Scene, 
     """A rupture goes before all; a saw, a crush or a bite says more than 'broken' told in one breath with it."""
     ruptured = [f for f in found if f[2].value == "rupture"]
     others = [f for f in found if f[2].value not in ("rupture", "sharp")]
+    if all(f[1].page.words[f[2].i] == "felt" for f in ruptured) and any(f[2].value == "avulsion" for f in others):
+        ruptured = []  # 'grabbed a shirt and felt a snap'
     if ruptured and not _names_injury(others):
         return ruptured
-    found = others if ruptured else found
+    found = others if ruptured else [f for f in found if f[2].value != "rupture"] or found
     special = [f for f in found if f[2].value != "sharp"]
     special = [f for f in special if f[0] <= 2] or special
     if not special:

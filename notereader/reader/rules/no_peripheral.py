@@ -342,7 +342,7 @@ def _left_out_there(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
 
 
 def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
-    """'6-0 nylon around the thumb repair and none around the index', 'epitendinous 6-0 on the FDP, none on the FDS'."""
+    """'6-0 nylon around the thumb repair and none around the index', '6-0 on the FDP, none in the others'."""
     words = scene.page.words
     for group in scene.setting.groups:
         k = group.i - 1
@@ -350,14 +350,15 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
             words[k] in ("the", "left", "right", "either", "both") or count_of(words[k]) > 1
         ):
             k -= 1
-        around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to"))
+        around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to", "by", "at"))
         while told and k - 2 >= scene.sentence.i and words[k - 1] in _PUT:
             k -= 1  # 'none was used on the superficialis', 'none used on the FCR'
         denied = words[k - 1] in _NONE or (told and words[k - 1] == "not" and _opens(scene, k - 1))
         if around and denied and k - 1 >= scene.sentence.i and scene.told(k):
             deep = [t for t in desk.repairable(group.digits or None) if t.tendon in ("FDP", "FPL")]
             named = _tendons_everywhere(desk, scene, group) if group.tendons else deep if group.digits else []
-            for target in named:
+            rest = others(desk, scene, group, desk.sewn()) if group.generic == "others" else []
+            for target in [*named, *rest]:
                 spot = [(k - 1, group.j)]
                 desk.tendon(scene, target, "peripheral", "absent", spot, RULE)
 

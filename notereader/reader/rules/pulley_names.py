@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -212,6 +212,8 @@ def _meant(desk: Desk, scene: Scene, groups: list[PulleyGroup], places: list[Pul
         values = [v for g in before for v in g.values]
         if not values and scene.sentence.i == desk.last_pulley_end:
             values = [v for v, _ in desk.last_pulleys]
+        if not values and scene.word_before(m.i) == "both":
+            values = _two_before(desk, scene)
         numbered = _numbered(scene, m)
         if numbered:
             found.append(numbered)
@@ -220,6 +222,18 @@ def _meant(desk: Desk, scene: Scene, groups: list[PulleyGroup], places: list[Pul
         elif (m.value == "one" and len(values) == 1) or (m.value == "latter" and before):
             found.append(PulleyGroup([m], values[-1:]))
     return found
+
+
+def _two_before(desk: Desk, scene: Scene) -> list[str]:
+    """'Sheath opened between A2 and A4. FDP intact. Both pulleys intact.': the only two its paragraph names before."""
+    first, here = scene.sentence.i, scene
+    while (before := desk.scene_before(here)) is not None and before.sentence.block == scene.sentence.block:
+        first, here = before.sentence.i, before
+    values = dict.fromkeys(m.value for m in within(scene.page.mentions, first, scene.sentence.i) if m.kind == "pulley")
+    return list(values) if len(values) == _PAIR else []
+
+
+_PAIR = 2
 
 
 def _former(scene: Scene, groups: list[PulleyGroup]) -> list[PulleyGroup]:

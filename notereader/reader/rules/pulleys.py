@@ -480,9 +480,23 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
         return scene.every_digit
     if any(g.digits for g in groups):
         return told
+    if several and len(both := _fingers_before(desk, scene, several)) == several:
+        return both
     if any(m.value in _THUMB_ONLY for m in scene.of("pulley")):
         return ("thumb",)
     return _known_digits(desk, scene, mention, told) or told
+
+
+def _fingers_before(desk: Desk, scene: Scene, several: int) -> tuple[str, ...]:
+    """'A2 was vented in the middle; in the ring it was kept. A4 was intact in both.': the fingers told of before it."""
+    found: dict[str, None] = {}
+    before = desk.scene_before(scene)
+    while before is not None and before.sentence.block == scene.sentence.block and before.of("pulley"):
+        found |= dict.fromkeys(d for g in before.setting.groups for d in g.digits if not g.reference)
+        if len(found) >= several:
+            break
+        before = desk.scene_before(before)
+    return tuple(found)
 
 
 def _finger_behind(scene: Scene, mention: Mention) -> tuple[str, ...]:

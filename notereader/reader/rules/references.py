@@ -232,7 +232,8 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
         groups = groups[-1:]  # '..., and that of the little finger in the same way'
     elif source is None and ";" in scene.words(scene.sentence.i, i):
         clause = i - scene.words(scene.sentence.i, i)[::-1].index(";")
-        groups = [g for g in groups if clause <= g.i < i] or groups  # '...; the ring one, also cut, got the same core'
+        own = [g for g in groups if clause <= g.i < i]  # '...; the ring one, also cut, got the same core'
+        groups = own or [g for g in groups if g.i >= i] or groups  # '...; the same thing for the FDS of the index'
     done = next((g for g in groups if g.digits and not g.tendons and _done_for(scene, i, g)), None)
     groups = [done] if done is not None else groups
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]

@@ -62,7 +62,11 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             or of_other_structure(scene, mention.i, mention.j)
         ):
             continue
-        if _is_the_second(scene, mention) or (mention.value == "pull-out" and of_the_far_end(desk, scene)):
+        if (
+            _is_the_second(scene, mention)
+            or _named_in_full(scene, mention)
+            or (mention.value == "pull-out" and of_the_far_end(desk, scene))
+        ):
             continue
         if _no_room_for(scene, mention) or _is_person(scene, mention) or _names_other_thing(scene, mention):
             continue
@@ -90,6 +94,16 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             _lay_fixation(desk, scene, mention, "pull-out")
 
 
+def _named_in_full(scene: Scene, mention: Mention) -> bool:
+    """'A cruciate configuration whose corners were locked (locked cruciate)': its full name follows in brackets."""
+    fuller = (m for m in scene.of("stitch") if m.value.endswith(f" {mention.value}") and scene.told(m.i))
+    full = next((m for m in fuller if 0 < m.i - mention.j <= _FAR_BEHIND), None)
+    if full is None or scene.word_before(full.i) != "(":
+        return False
+    between = range(mention.j, full.i)
+    return not any(g.i in between for g in scene.setting.groups if g.tendons or g.digits)
+
+
 _OF_ITS_KIND = frozenset([",", "and", "fashion", "then", "technique", "type"])
 
 
@@ -115,6 +129,8 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     after = next((k for k in range(mention.j, end) if scene.page.words[k] == "doubled"), None)
     if after is not None and set(scene.words(mention.j, after)) <= _OF_ITS_KIND:
         return value, mention.i, after + 1
+    if scene.next_word(mention.j) == "double" and scene.next_word(mention.j + 1) in _CLOSES:
+        return value, mention.i, mention.j + 1  # 'with a point of Tsuge double, four strands'
     counted = _counted(scene, mention)
     if counted is not None:
         return counted
@@ -126,6 +142,7 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
     return (value, mention.i - len(before), mention.j) if times else (mention.value, mention.i, mention.j)
 
 
+_CLOSES = frozenset(["", ",", ".", ";"])
 _SMALL = frozenset([",", "in", "its", "the", "stitch", "suture", "technique", "(", "method"])
 
 

@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk, carried, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.page import within
 from notereader.reader.rules.bites import bites
+from notereader.reader.rules.exceptions import taken_from_all
 from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.hold import hold
@@ -33,6 +34,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     if section in _SUTURES_WORDS or scene.page.words[scene.sentence.j - 1] == ">":
         return  # 'Core technique: Kessler / cruciate ->' was never answered
     _note_redone(desk, scene)
+    taken_from_all(desk, scene)
     found = anchors(scene)
     threads = find_threads(scene)
     give_roles(desk, scene, threads, found)

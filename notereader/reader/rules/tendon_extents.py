@@ -313,6 +313,8 @@ def _share_before(scene: Scene, mention: Mention) -> bool:
     """'Some 60 percent of the profundus had been severed', 'a third of the FDP was divided'."""
     first, _ = scene.part(mention.i)
     ends = [q.j for q in scene.quantities if q.unit == "%" and (q.high or 100) < 100]
+    if scene.word_before(mention.i) == "-" and any(m.j == mention.i - 1 for m in scene.of("fraction")):
+        return True  # 'the half-section of the superficialis'
     if mention.i in ends and not scene.page.words[mention.i].startswith("complete"):
         return True  # 'FDS 30% division'
     ends += [m.j for m in scene.of("fraction")]

@@ -94,6 +94,7 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if answer is not None and word in ("tension", "under tension"):
             value = "none" if answer in _NONE else "present"
+        value = "none" if _said_to_be_none(scene, mention) else value
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue
         answers, label = told_apart(desk, scene, mention)
@@ -128,6 +129,19 @@ def _of_nobody(scene: Scene, mention: Mention) -> bool:
     lead = scene.words(scene.part(mention.i)[0], mention.i)
     spots = [n for n, word in enumerate(lead) if word in _NOBODY]
     return bool(spots) and "and" not in lead[spots[-1] :]
+
+
+def _said_to_be_none(scene: Scene, mention: Mention) -> bool:
+    """'Bulk 0.', 'Tension on FCR join: 0', 'tension nil': a sign for none behind the word or its label."""
+    words, last = scene.page.words, scene.sentence.j
+    for k in range(mention.j, min(mention.j + _LONG_LABEL, last)):
+        if words[k] in _ZERO and (k == mention.j or words[k - 1] in (":", "=")):
+            return scene.next_word(k + 1) in ("", ".", ",", ";")
+    return False
+
+
+_ZERO = frozenset(["0", "nil", "zero"])
+_LONG_LABEL = 7  # words
 
 
 def _beside_gap(scene: Scene, mention: Mention) -> bool:
@@ -180,7 +194,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'Bulk: acceptable, not bulky'
         if word == "bulk" and after == "of" and not words & _JOIN_NOUNS:
             continue  # 'the bulk of the muscle'
-        if answer == "" or after in _DRESSINGS or (after == "for" and scene.word_before(mention.i) == "too"):
+        covering = after in _DRESSINGS or scene.word_before(mention.i) in _DRESSINGS  # 'Dressing bulky.'
+        if answer == "" or covering or (after == "for" and scene.word_before(mention.i) == "too"):
             continue
         answers, label = told_apart(desk, scene, mention)
         for told in answers:
@@ -190,7 +205,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         if value == "present" and (answer in _NONE or (answer is None and scene.negated(mention.i, mention.j))):
             value = "none"
-        if word == "neither bulky" or _of_nobody(scene, mention):
+        if word == "neither bulky" or _of_nobody(scene, mention) or _said_to_be_none(scene, mention):
             value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
             mention.j, mention.j + 2

@@ -200,6 +200,8 @@ def _joined(scene: Scene, m: Mention, q: Quantity) -> bool:
     if not first <= m.i < last and taken and "end" not in scene.words(first, last):
         return False  # '10 mm purchase on both sides, ends trimmed'
     i, j = (m.j, q.i) if m.i < q.i else (q.j, m.i)
+    if m.i > q.i and any(i <= p.i < j for p in scene.of("pulley")):
+        return False  # 'A2 was opened at its distal end for 6 mm, A3 was removed'
     # 'I cut out the core, took fresh bites of 10 mm from each end'
     return {";", "but", "then", "bite", "bites"}.isdisjoint(scene.words(i, j))
 

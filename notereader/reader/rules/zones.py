@@ -194,8 +194,9 @@ def _zone_named(scene: Scene, mention: Mention) -> list[Group]:
     next_zone = next((m.i for m in scene.of("zone") if m.i >= mention.j), scene.sentence.j)
     after = [g for g in after if g.i < next_zone]
     glued = [g for g in after if g.i - mention.j <= 5]
-    if glued and mention.i - scene.sentence.i <= 1 and ":" in scene.words(mention.j, glued[0].i):
-        return after  # 'In zone 3 one sees: ...; ...; ...'
+    opens = mention.i - scene.sentence.i <= 1 and ":" in scene.words(mention.j, glued[0].i) if glued else False
+    if glued and (opens or scene.next_word(mention.j) == ":"):
+        return after  # 'In zone 3 one sees: ...; ...; ...', 'Index finger, zone II: laceration of FDP and of one slip'
     return glued if not zones_before or scene.header else []
 
 
@@ -234,7 +235,7 @@ def _unslipped(word: str) -> str:
 
 
 # 'Zone: [x] I  [ ] II': what draws a ticked box.
-_BOX = frozenset(["[", "]", "(", ")", "x"])
+_BOX = frozenset(["[", "]", "(", ")", "x", "\u2611", "\u2612"])
 
 
 def _zone_heading(desk: Desk, scene: Scene) -> None:
