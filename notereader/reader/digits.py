@@ -714,8 +714,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):
         return page.words[mention.i - 1] in (".", ";", ",", "and") or at_start  # 'Ring: no gap. Small same.'
     if word in ("long", "middle", "little", "small"):
-        compared = page.words[mention.i - 1 : mention.i] in (["as"], ["like"], ["see"])
-        if compared and (ends or after in ("|", ".", ";", ",")):
+        compared = _likened(page, mention.i)
+        if compared and (ends or after in _BEHIND_LIKENED):
             return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if at_start and (after in _LABELS_WORDS_2 or ends):
             return True
@@ -724,6 +724,8 @@ def _labels(page: Page, mention: Mention) -> bool:
         spoken = page.words[mention.i - 1 : mention.i] == ["the"] and page.words[mention.i - 2] in _SPOKEN_OF
         if page.words[mention.i - 1] == "the" and page.words[mention.i - 2] in _NEXT and after in (".", ":", ",", ";"):
             return True  # 'Now the MIDDLE.'
+        if lead[-1:] == ["the"] and lead[0] in _WORKED_ON and after in _HOW:
+            return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
             return True
         if word == "middle" or spoken:
@@ -804,9 +806,20 @@ def _listed_under(page: Page, mention: Mention) -> bool:
 
 
 def _is_bullet(word: str) -> bool:
-    return word in _BULLETS or word.isdecimal() or (len(word) == 1 and not word.isalnum()) or _NUMERAL.fullmatch(word)
+    sign = len(word) == 1 and not word.isalnum()
+    return sign or word in _BULLETS or word.isdecimal() or _NUMERAL.fullmatch(word) is not None
 
 
+# 'We did the small in the same fashion', of a finger named elsewhere.
+_WORKED_ON = frozenset(["did", "repaired", "sutured", "sewed", "fixed", "treated", "handled", "dealt"])
+_HOW = frozenset(["in", "the", "likewise", "similarly", "identically", "just", "exactly", "same", "with", ".", ",", "too"])
+def _likened(page: Page, i: int) -> bool:
+    """'as small', 'like the middle', 'the same as for the ring': what a finger is likened to."""
+    lead = [w for w in page.words[max(0, i - 4) : i] if w not in ("the", "for", "in", "on")]
+    return lead[-1:] in (["as"], ["like"], ["see"])
+
+
+_BEHIND_LIKENED = frozenset(["|", ".", ";", ",", "but", "except", "minus", "less", "using", "without", "(", "with"])
 _TITLES = frozenset(["findings", "finding", "found", "repair", "procedure", "details", "exploration", "injury"])
 _NUMERAL = re.compile(r"[ivx]+|[a-h]|\d+\.\d+")
 _BULLETS = _SIDES | frozenset(["hand", "no", "nr", "finger", "digit", "re", "for", "the", "now"]) | _TITLES

@@ -30,13 +30,7 @@ def names_place(page: Page, i: int, j: int) -> bool:
 def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     """Note where a group is only compared with or left out."""
     before = page.words[max(sentence.i, group.i - 3) : group.i]
-    if (
-        before[-1:] == ["the"]
-        or before[-1:] == ["in"]
-        or before[-1:] == ["for"]
-        or before[-1:] == ["on"]
-        or before[-1:] == ["with"]
-    ):
+    if before[-1:] in (["the"], ["its"], ["in"], ["for"], ["on"], ["with"]):
         before = before[:-1]
     if (
         before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"])
@@ -204,7 +198,7 @@ def _same_as(lead: list[str]) -> bool:
 _DESCRIBED = frozenset(["described", "done", "used", "performed", "recorded", "told", "dictated", "stated", "given"])
 _LIKENED = frozenset(["same", "exactly", "precisely", "just", "core", "suture", "sutures", ":"])
 
-_SMALL = frozenset(["the", "in", "for", "on", "with", "of", "left", "right", "that", "at"])
+_SMALL = frozenset(["the", "its", "in", "for", "on", "with", "of", "left", "right", "that", "at"])
 
 
 def _alone_behind(page: Page, group: Group, sentence: Sentence) -> bool:

@@ -6,6 +6,7 @@ from composer import Composed, Place, compose
 from dictation import dictate
 from forms import form
 from heads import headed
+from likened import likened
 from rows import rows
 
 from notereader.reader import read
@@ -168,3 +169,12 @@ def test_what_a_finger_heads_is_of_that_finger(first: int) -> None:
         told = {place: value for place, value in found.items() if place[1:] in fields and place[2] != "treatment"}
         assert {p: v for p, v in note.truth.items() if found.get(p) != v} == {}, note.text
         assert {p: v for p, v in told.items() if note.truth.get(p) != v} == {}, note.text
+
+
+@pytest.mark.parametrize("first", range(0, 400, _BATCH))
+def test_a_repair_told_by_likeness_is_as_the_other_but_for_what_is_told_otherwise(first: int) -> None:
+    for seed in range(first, first + _BATCH):
+        note = likened(seed)
+        found = {place.text(): fact.value for place, fact in read(note.text).walk() if place.group == "repairs"}
+        assert {p: v for p, v in note.truth.items() if found.get("repairs/{}/{}/-/{}".format(*p)) != v} == {}, note.text
+        assert {name.split("/")[1] for name in found} <= {finger for finger, _, _ in note.truth}, note.text

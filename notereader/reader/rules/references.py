@@ -19,7 +19,10 @@ _THREAD = ("size", "material", "looped")
 _STITCH = (*(f for f in _CORE if f not in ("purchase_mm", "knot")), *_PERIPHERAL)  # how much it holds is not told
 _THREADS = frozenset(["thread", "material", "gauge"])  # 'Same thread' says nothing of the stitch
 _ALIKE = frozenset(["likewise", "similarly", "identically", "ditto", "idem"])
-_COMPARES = _ALIKE | {"same", "identical", "similar", "as", "so"}
+# What may follow 'the same' that only qualifies it: 'the same but with 3-0'.
+_QUALIFIED = ("but", "except", "excepting", "with", "using", "minus", "less", "without", "only", "apart", "save", "(")
+_CLAUSE_STOPS = frozenset([",", ";", "."])
+_COMPARES = _ALIKE | {"same", "identical", "similar", "as", "so", "repeated"}
 
 
 @needs(words=_COMPARES | {"like"})
@@ -50,7 +53,12 @@ def references(desk: Desk, scene: Scene) -> None:
     targets = _targets(desk, scene, i, source)
     if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j) or _as_another_stitch(scene, i, j)):
         fields = "thread"
+    rim = _without_rim(scene, i)
+    if rim is not None and fields == "all":
+        fields = "core"
     if targets and scene.told(i):
+        for target in targets if rim is not None else ():
+            desk.tendon(scene, target, "peripheral", "absent", [rim], "the same but for the peripheral suture")
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
 
 
@@ -78,6 +86,34 @@ def _as_another_stitch(scene: Scene, i: int, j: int) -> bool:
     return any(0 < m.i - j <= _FAR and scene.told(m.i) for m in scene.of("stitch")) and scene.told(i)
 
 
+def _without_rim(scene: Scene, i: int) -> tuple[int, int] | None:
+    """Return the words of 'the same with the exception of the peripheral suture', '..., core only', or None.
+
+    'Except for the epitendinous, which was of 5-0' leaves none out.
+    """
+    words, end = scene.page.words, scene.sentence.j
+    for k in range(i, end):
+        if words[k] == "core" and scene.next_word(k + 1) == "only":
+            return k, k + 2
+        if words[k] not in _EXCEPTING:
+            continue
+        n = k + 1
+        while n < end and words[n] in _OF_THE:
+            n += 1
+        if n >= end or words[n] not in _PERIPHERAL_NOUNS:
+            continue
+        n += 1 + (scene.next_word(n + 1) in _SUTURES)
+        behind = [w for w in scene.words(n, min(n + _SHORTLY, end)) if w not in (",", ")", ".")]
+        if not behind or (behind[0] in ("which", "that") and not _LEFT_OUT.isdisjoint(behind)):
+            return k, n
+    return None
+
+
+_EXCEPTING = frozenset(["except", "excepting", "exception", "minus", "less", "bar", "save", "apart", "omitting"])
+_OF_THE = frozenset(["for", "with", "of", "from", "the", "its", "a", "an", "that", "only"])
+_SUTURES = frozenset(["suture", "stitch", "sutures", "one", "run"])
+_LEFT_OUT = frozenset(["omitted", "out", "not", "skipped", "forgone", "unnecessary", "dispensed"])
+_SHORTLY = 7  # words
 _FAR = 7  # words
 _BUT = frozenset(["but", ",", "only", "and"])
 _FEWER = frozenset(["half", "fewer", "less", "minus", "without"])
@@ -130,14 +166,15 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
         ):
             reach = 6 if scene.words(k + 2, k + 4) == ["-", "strand"] else 4  # 'the same four-strand method'
             after = words[k + 1 : min(k + reach, scene.sentence.j)]
-            noun = next((w for w in after if w in _SAME), None)
+            cut = next((n for n, w in enumerate(after) if w in _QUALIFIED or w in _CLAUSE_STOPS), len(after))
+            noun = next((w for w in after[:cut] if w in _SAME), None)  # not 'the same but no epitendinous'
             if noun is not None:
                 j = k + 2 + after.index(noun)
                 if noun in _THREADS:
                     return k, j, None, "thread"
                 if noun == "stitch":
                     return k, j, None, "stitch"
-                peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after
+                peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after[:cut]
                 core = "core" in words[k + 1 : j] and not _and_its_rim(scene.words(j, scene.sentence.j))
                 return k, j, None, "peripheral" if peripheral else "core" if core else "all"
             answered = _label_answered(scene, k)
@@ -145,20 +182,47 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
                 return scene.sentence.i, k + 1, None, answered
             begins = k - (words[k - 1] == "the")
             begins -= 2 * (words[begins - 2 : begins] == ["-", ">"])  # 'FDS RF -> same'
+            begins -= words[begins - 1] in (":", "-", ",", "done", "repaired")  # 'Ring finger - identical'
+            begins -= words[begins - 1] in ("was", "were")
             led = any(g.j in (begins, k) for g in scene.setting.groups if g.i < g.j)
             after = after[1:] if after[:1] == ["again"] and led else after
-            if led and after[:1] in ([], [","], ["."], [";"], ["and"]) and scene.told(k):
+            if led and (after[:1] or [""])[0] in _SAYS_NO_NOUN and scene.told(k):
                 return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
             if _given_the_same(desk, scene, k):
                 return k - 1, k + 1, None, "all"
             if after[:2] == ["was", "done"] or after[:1] in (["for"], ["done"]) or after[:2] == ["again", "for"]:
                 return k, k + 2, None, "all"
+        if word == "repeated" and _done_again(desk, scene, k):
+            return k, k + 1, None, "all"
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
         if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i:
             part = _part_told(scene, k)
             if named or part:
                 return k, k + 2, None, part or "all"  # 'Peripheral suture as above.'
     return None
+
+
+_SAYS_NO_NOUN = frozenset(["", ",", ".", ";", "and", *_QUALIFIED])
+
+
+def _of_a_suture(desk: Desk, scene: Scene) -> bool:
+    """Tell whether what is 'the same' is a repair: not where the sentence or the one before it tells of a test."""
+    return not scene.of("gap", "glide", "test") and not _of_a_test(desk, scene)
+
+
+def _done_again(desk: Desk, scene: Scene, k: int) -> bool:
+    """'This was repeated for the ring finger', 'I repeated the same on the small FDP', right behind a repair."""
+    before = desk.scene_before(scene)
+    led = not _WHAT_WAS_DONE.isdisjoint(scene.words(max(scene.sentence.i, k - 4), k + 2))
+    if not led or scene.next_word(k + 1) not in _ONTO and scene.next_word(k + 2) not in _ONTO:
+        return False
+    sewn = before is not None and before.sentence.block == scene.sentence.block
+    sewn = sewn and before is not None and bool(before.kinds & {"stitch", "strandword", "pattern", "material"})
+    return sewn and _of_a_suture(desk, scene)
+
+
+_WHAT_WAS_DONE = frozenset(["this", "same", "procedure", "technique", "repair", "it"])
+_ONTO = frozenset(["on", "for", "in", "with", "at"])
 
 
 def _and_its_rim(rest: list[str]) -> bool:
@@ -173,7 +237,7 @@ def _given_the_same(desk: Desk, scene: Scene, k: int) -> bool:
     """'To the little finger I gave just the same', right behind a sentence on the suture of a tendon."""
     lead = [w for w in scene.words(max(scene.sentence.i, k - 5), k) if w not in _JUST]
     gives = lead[-1:] != [] and lead[-1] in _GAVE and scene.page.words[k - 1] == "the"
-    ends = scene.next_word(k + 1) in ("", ".", ",", ";", "and", "to", "in", "with")
+    ends = scene.next_word(k + 1) in ("to", "in", *_SAYS_NO_NOUN)
     before = desk.scene_before(scene)
     if not gives or not ends or before is None or before.sentence.block != scene.sentence.block:
         return False
