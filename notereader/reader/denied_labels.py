@@ -37,12 +37,14 @@ def mark_denied_labels(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i + 1, sentence.j - 1):
         if page.words[k] in _MARKS and page.words[k + 1] in _NO and _closes(page, k + 2, sentence.j):
             first = _label_start(page, k, sentence.i)
-            if any(m.j <= k and _is_good(page, m) for m in within(page.mentions, first, k)):
+            label = [m for m in within(page.mentions, first, k) if m.j <= k]
+            if any(_is_good(page, m) for m in label) or _asks_of_a_deed(page, label, first, k):
                 page.mark(first, k + 2, "unfilled")
 
 
 def _closes(page: Page, k: int, end: int) -> bool:
-    return k >= end or page.words[k] in _CLOSES or page.breaks[k] >= Break.COLUMN
+    # A line that ends within a sentence is only wrapped: 'Traction on it: no\n gap'.
+    return k >= end or page.words[k] in _CLOSES or page.breaks[k] == Break.COLUMN
 
 
 def _label_start(page: Page, k: int, begin: int) -> int:
@@ -52,6 +54,22 @@ def _label_start(page: Page, k: int, begin: int) -> int:
     ):
         first -= 1
     return first
+
+
+def _asks_of_a_deed(page: Page, label: list[Mention], first: int, k: int) -> bool:
+    """Tell whether a label asks whether something was done or cut: 'Locked: N', 'FDS excised? no', 'RDN cut: no'."""
+    if any(m.kind in _LEFT_TO_RULES for m in label) or not _INJURY.isdisjoint(page.words[first:k]):
+        return False
+    asks = {(m.kind, m.value) for m in label}
+    return bool(asks & _DEEDS) or any(kind in _ASKED_KINDS for kind, _ in asks)
+
+
+# 'Gap at the active test: no' and 'Epitendinous: N' tell something.
+_LEFT_TO_RULES = frozenset(["gap", "glide", "tension", "bulk", "role", "pulley"])
+_ASKED_KINDS = frozenset(["looped", "knot", "hold", "test", "hurt", "button", "anchor"])
+_DEEDS = frozenset(("deed", deed) for deed in ("excised", "trimmed", "tenodesed", "grafted", "reinserted"))
+_DEEDS |= frozenset(("extent", extent) for extent in ("complete", "partial", "contused"))
+_INJURY = frozenset(["injury", "injuries", "damage", "neither", "any"])  # 'Nerve injury: no'
 
 
 def _is_good(page: Page, m: Mention) -> bool:

@@ -812,7 +812,11 @@ def _is_bullet(word: str) -> bool:
 
 # 'We did the small in the same fashion', of a finger named elsewhere.
 _WORKED_ON = frozenset(["did", "repaired", "sutured", "sewed", "fixed", "treated", "handled", "dealt"])
-_HOW = frozenset(["in", "the", "likewise", "similarly", "identically", "just", "exactly", "same", "with", ".", ",", "too"])
+_HOW = frozenset(
+    ["in", "the", "likewise", "similarly", "identically", "just", "exactly", "same", "with", ".", ",", "too"]
+)
+
+
 def _likened(page: Page, i: int) -> bool:
     """'as small', 'like the middle', 'the same as for the ring': what a finger is likened to."""
     lead = [w for w in page.words[max(0, i - 4) : i] if w not in ("the", "for", "in", "on")]

@@ -4,6 +4,8 @@ What a letter stands for is told once more for each tendon or structure that has
 later steps read it as if the words stood behind the name.
 """
 
+from itertools import pairwise
+
 from spacy.language import Language
 from spacy.tokens import Doc
 
@@ -42,7 +44,7 @@ def legends(doc: Doc) -> Doc:
     """Tell what the letters of a legend stand for with each name that has one. RETURNS the same Doc."""
     page = page_of(doc)
     meanings = _meanings(page) if "=" in page.words else {}
-    meanings = meanings or _notes_below(page)
+    meanings = meanings or _named_with_a_colon(page) or _notes_below(page)
     if len(meanings) < _FEWEST:
         _bare_notes(page)
         return doc
@@ -73,8 +75,7 @@ def _cell_of_grid(page: Page, sentence: Sentence, meanings: dict[str, Span], def
     if i in defined or page.words[i] not in meanings or not _letter(page, i):
         return _named_in_cell(page, sentence, meanings, defined)
     rest = [Sentence(i + 1, j, sentence.section, sentence.block, False, sentence.prefix)] if j > i + 1 else []
-    told = Sentence(*meanings[page.words[i]], sentence.section, sentence.block, True, sentence.prefix)
-    return [told, *rest]
+    return [*_told(page, meanings[page.words[i]], sentence.section, sentence.block, sentence.prefix), *rest]
 
 
 def _named_in_cell(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:
@@ -85,11 +86,17 @@ def _named_in_cell(page: Page, sentence: Sentence, meanings: dict[str, Span], de
         bracketed = _in_brackets(page, k)
         if not bracketed and not (page.words[k - 1] in _NOUNS and _closes(page, sentence, k)):
             continue
-        told = Sentence(*meanings[page.words[k]], sentence.section, sentence.block, True, sentence.prefix)
+        told = _told(page, meanings[page.words[k]], sentence.section, sentence.block, sentence.prefix)
         spans = [(sentence.i, k - 1), (k + 1 + bracketed, sentence.j)]
         rest = [Sentence(i, j, sentence.section, sentence.block, False, sentence.prefix) for i, j in spans if i < j]
-        return [*rest, told]
+        return [*rest, *told]
     return []
+
+
+def _told(page: Page, meaning: Span, section: str, block: int, prefix: list[Span]) -> list[Sentence]:
+    """Return the sentences of what a letter stands for: 'mattress 4-0. No running suture.' are two."""
+    stops = [n + 1 for n in range(*meaning) if _full_stop(page, n) and n + 1 < meaning[1]]
+    return [Sentence(i, j, section, block, True, prefix) for i, j in pairwise([meaning[0], *stops, meaning[1]])]
 
 
 def _in_brackets(page: Page, k: int) -> bool:
@@ -170,6 +177,20 @@ def _meanings(page: Page) -> dict[str, Span]:
     return found
 
 
+def _named_with_a_colon(page: Page) -> dict[str, Span]:
+    """'Repair A: four strands' below a grid with 'repair A' in its cells; only where each is spoken of elsewhere."""
+    words = page.words
+    found: dict[str, Span] = {}
+    first: set[int] = set()
+    for k in (k for k in range(1, len(words) - 2) if words[k] in _NOUNS and words[k + 2] == ":"):
+        if page.breaks[k] >= Break.LINE and _letter(page, k + 1):
+            ends = (n for n in range(k + 3, len(words)) if page.breaks[n] >= Break.LINE)
+            found.setdefault(words[k + 1], (k + 3, next(ends, len(words))))
+            first.add(k)
+    used = {words[k + 1] for k in range(len(words) - 1) if words[k] in _NOUNS and k not in first}
+    return found if used >= found.keys() else {}
+
+
 def _full_stop(page: Page, k: int) -> bool:
     """'C = Pennington, 4-0. A second pair of strands was withdrawn': the remark behind the stop defines nothing."""
     return page.words[k] == "." and k + 1 < len(page.words) and page.breaks[k + 1] > Break.NONE
@@ -194,7 +215,7 @@ def _cells(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: s
         if name is None or (page.words[k] in _SIGNS and not _is_plain(page, name)):
             continue
         start = k + 1
-        found.append(Sentence(*meanings[page.words[k]], "narrative", sentence.block, True, [name]))
+        found += _told(page, meanings[page.words[k]], "narrative", sentence.block, [name])
         closing = _OPENING.get(page.words[start]) if start < sentence.j else None
         if closing is not None:
             end = next((n + 1 for n in range(start, sentence.j) if page.words[n] == closing), sentence.j)
@@ -211,7 +232,8 @@ def _closes(page: Page, sentence: Sentence, k: int) -> bool:
     """Tell whether a letter stands alone behind its name: at an end, before a space of a column or a bracket."""
     if k + 1 >= sentence.j or page.breaks[k + 1] >= Break.COLUMN:
         return True
-    return page.words[k + 1] in _ENDS or page.words[k + 1] in _OPENING
+    named = page.words[k - 1] in _NOUNS and page.words[k + 1] == "and"  # 'FDP index had repair A and FDP ring ...'
+    return named or page.words[k + 1] in _ENDS or page.words[k + 1] in _OPENING
 
 
 def _name(page: Page, start: int, k: int) -> Span | None:
@@ -222,7 +244,8 @@ def _name(page: Page, start: int, k: int) -> Span | None:
     first = max(start, end - _LONGEST_NAME)
     named = [m for m in within(page.mentions, first, end) if m.kind in _NAMES]
     signed = page.words[k] in _SIGNS and page.words[k - 1] == ":"  # 'FDS x4: 0'
-    if not named or any(page.words[n] in ("=", ":") for n in range(named[0].i, k - signed)):
+    signs = ("=",) if page.words[k - 1] in _NOUNS else ("=", ":")  # 'FDP index: technique 1'
+    if not named or any(page.words[n] in signs for n in range(named[0].i, k - signed)):
         return None
     lead = [n for n in range(first, named[0].i) if page.breaks[n] >= Break.COLUMN or not page.words[n][0].isalnum()]
     return (lead[-1] + (not page.words[lead[-1]][0].isalnum()) if lead else first), end

@@ -39,11 +39,20 @@ def _is_unanswered(page: Page, k: int, behind: int) -> bool:
     """Tell whether the question that ends at word k is followed by another one, or by words that leave it open."""
     answer = page.words[k + 1 : behind]
     if page.words[behind : behind + 1] == ["?"] and not _STOPS.intersection(answer):
-        # 'Gap? Glide?', 'Free glide? No gap?', but 'Gap? none Glide? free'
-        anew = len(answer) > 1 and page.text[page.starts[k + 2]].isupper()
-        return not (anew and answer[0] in _ANSWERS)
+        # 'Gap? Glide?', 'Free glide? No gap?', but 'Gap? none Glide? free', '21 Gap? .. N     22 Thick? .. N'
+        at = next((n for n in range(k + 1, behind) if not _leads(page.words[n])), behind)
+        anew = at + 1 < behind and (_is_title(page, at + 1) or page.breaks[at + 1] >= Break.COLUMN)
+        return not (anew and page.words[at] in _ANSWERS)
     stop = next((n for n, word in enumerate(answer[:_LONG_ANSWER]) if word in _STOPS), _LONG_ANSWER)
     return not _UNKNOWN.isdisjoint(answer[:stop])
+
+
+def _leads(word: str) -> bool:
+    return word.startswith((".", "_")) or word in (":", "-", "=")
+
+
+def _is_title(page: Page, k: int) -> bool:
+    return page.text[page.starts[k]].isupper()
 
 
 def _is_denied(page: Page, i: int, k: int) -> bool:

@@ -26,6 +26,8 @@ _PLACES = word_list("scene", "places")
 
 _NO_ANSWER = word_list("scene", "no_answer")
 _FORM_MARKS = frozenset([":", "[", "?", "|"])
+_LONGEST_QUESTION = 9  # words
+_CLAUSE_MARKS = frozenset([":", ";", ".", ",", "|", "-", "(", ")"])
 _LABEL_TAILS = word_list("scene", "label_tails")
 
 _VERBS = frozenset(["was", "were", "is", "are", "had"])
@@ -191,7 +193,8 @@ class Scene:
             return signed  # 'gap (-), catching (-)'
         if self.sentence.prefix and (j == self.sentence.i or any(j == label[1] for label in self.sentence.prefix)):
             return self._answer_of_cell()
-        while k < last and k - j < 8 and self.page.words[k] in _LABEL_TAILS:
+        asked = self._question_mark(j)
+        while k < last and (k < asked or (k - j < 8 and self.page.words[k] in _LABEL_TAILS)):
             k += 1
         if k >= last:
             return None
@@ -204,6 +207,13 @@ class Scene:
         if column and (self.page.words[k] in _OTHER_LABELS or "unticked" in self.page.standing[j:k]):
             return ""  # 'Bulky: [ ] yes  [ ] no     Tension: ...': the next label
         return self.page.words[k] if k < last and self.page.words[k] not in _NO_ANSWER else ""
+
+    def _question_mark(self, j: int) -> int:
+        """Return the word of the '?' that closes the question of word j: 'Gap after five active fists? No'; -1."""
+        near = range(j, min(j + _LONGEST_QUESTION, self.sentence.j))
+        mark = next((k for k in near if self.page.words[k] == "?"), -1)
+        clear = mark >= 0 and _CLAUSE_MARKS.isdisjoint(self.words(j, mark))
+        return mark if clear and self.page.breaks[mark] < Break.COLUMN else -1
 
     def _answer_of_cell(self) -> str:
         """Return the first word of a cell behind its boxes: '[x] nil   [ ] ____ mm'; '' where no box is ticked."""

@@ -324,7 +324,7 @@ def _short_question(page: Page, k: int) -> bool:
     first = k - 1
     while first > 0 and k - first < 12 and page.breaks[first] < Break.LINE and page.words[first - 1] not in _ENDERS:
         first -= 1
-    return k - first < 11 and page.text[page.starts[k]].isalnum()
+    return k - first < 11 and (page.text[page.starts[k]].isalnum() or page.words[k] == "[")
 
 
 def _starts_line(page: Page, k: int) -> bool:

@@ -12,6 +12,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.boxes import BOX_SIGNS
+from notereader.reader.customs import aside_of_custom
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.earlier_stages import mark_earlier_stage
@@ -41,7 +42,9 @@ _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BOUNDS = word_list("standing", "bounds")
 # How a general remark turns to what was done this time.
 _TURNS = [tuple(words.split()) for words in word_list("standing", "this_case")]
-_FORWARD_ONLY = frozenset(["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for"])
+_FORWARD_ONLY = frozenset(
+    ["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for", "would have"]
+)
 _RIGHT_BOUNDS = _BOUNDS | {"and", ".", "(", ")"}
 _LEFT_BOUNDS = _BOUNDS | {".", "(", ")", ">"}
 
@@ -565,7 +568,10 @@ def _only_new(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
 
 def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
     for cue in cues:
-        if cue.value == "teaching":
+        custom = aside_of_custom(page, cue, sentence) if cue.value in ("teaching", "considered") else None
+        if custom is not None:
+            page.mark(*custom, "teaching")
+        elif cue.value == "teaching":
             page.mark(*_brackets_or(page, cue, *_aside(page, cue, sentence)), "teaching")
         elif cue.value == "conditional":
             if page.words[cue.i - 1 : cue.i] == ["as"]:  # 'treated as if it were a full division: six strands'
@@ -627,6 +633,8 @@ def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
 def _this_case(page: Page, i: int, j: int) -> int:
     """Return where a remark turns to this operation: 'I usually do eight but here we did'."""
     for k in range(i, j - 2):
+        if page.words[k] in (";", ",") and page.words[k + 1] == "today":
+            return k  # 'Normally four strands; today six'
         if any(tuple(page.words[k : k + len(p)]) == p for p in _TURNS):
             return k
     return j

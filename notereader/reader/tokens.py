@@ -157,6 +157,11 @@ _GAP = re.compile(r"\n[ \n\x00]*+")
 _ANSWER_OF_QUESTION = re.compile(r"(?<=\?)[ \t]*\n?[ \t]*A(?:ns)?[:.](?=[ \t])|^[ \t]*Q[:.](?=[^\n]*\?)", re.MULTILINE)
 
 
+# 'Gap? .. N' and 'Gap (Y/N): N' are 'Gap?    N' and 'Gap      : N'.
+_LED_ANSWER = re.compile(r"(?<=\?)[ \t]*\.{2,}(?=[ \t]*(?:[YyNn]|[Yy]es|[Nn]o|[Nn]il|[Nn]one)\b)")
+_YES_OR_NO = re.compile(r"\(\s*[Yy](?:es)?\s*/\s*[Nn]o?\s*\)(?=[ \t]*[:?=])", re.ASCII)
+
+
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
     work = with_lost_letters(text.translate(_SAME_LENGTH))
@@ -164,6 +169,10 @@ def without_noise(text: str) -> str:
         work = _WRITTEN_ON_LINE.sub(_off_line, _boxed_lines(_JOINING.sub(" ", work)))
     if "?" in work and _ANSWER_OF_QUESTION.search(work):
         work = _ANSWER_OF_QUESTION.sub(lambda found: " " * len(found.group()), work)
+    if "?" in work and ".." in work:
+        work = _LED_ANSWER.sub(lambda found: " " * len(found.group()), work)
+    if "/" in work:
+        work = _YES_OR_NO.sub(lambda found: " " * len(found.group()), work)
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:

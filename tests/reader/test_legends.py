@@ -156,3 +156,20 @@ def test_signs_of_a_paragraph(legend: str) -> None:
 def test_a_nought_of_another_paragraph_is_no_sign() -> None:
     results = told(SIGNS.format(legend="+ = cut, 0 = whole"), "gap", "tension", "bulk")
     assert results == {"FCR": {"gap": "none", "tension": "none", "bulk": "none"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "FDP index: technique 1.\nFDP ring: technique 2.\n\nTechnique 1: four strands.\nTechnique 2: two strands.",
+        "The FDP index had repair A and the FDP ring repair B.\nRepair A: four strands.\nRepair B: two strands of 3-0.",
+        "|INDEX | RING\nFDP | cut | cut\nDone | repair A | repair B\n\nRepair A: four strands.\nRepair B: two strands.",
+    ],
+)
+def test_a_repair_may_be_named_with_a_letter_and_told_below(note: str) -> None:
+    found = {name: facts["strands"] for name, facts in told(note, "strands").items()}
+    assert found == {"index FDP": 4, "ring FDP": 2}
+
+
+def test_letters_that_nothing_speaks_of_name_no_repairs() -> None:
+    assert told("Ring FDP cut.\nCore A: four strands of 4-0.\nCore B: 3-0.", "strands") == {"ring FDP": {"strands": 4}}

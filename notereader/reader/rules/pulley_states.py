@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
 from notereader.reader.rules.pulley_undone import undone
@@ -180,9 +180,21 @@ def _one_of_several(scene: Scene, words: list[Mention], n: int) -> bool:
 def _answered(scene: Scene, m: Mention) -> bool:
     """Tell whether a word that is itself a question was answered with yes: 'A2 intact? Yes'."""
     words = scene.page.words
-    if m.value in OPENINGS and words[m.j : m.j + 3] == ["y", "/", "n"] and scene.answer(m.j) in ("n", "no"):
-        return False  # 'A2 vented Y / N: N'
+    if m.value in DEEDS and _denied_by_answer(scene, m):
+        return False
     return words[m.j : m.j + 1] != ["?"] or words[m.j + 1 : m.j + 2] in (["yes"], ["y"])
+
+
+def _denied_by_answer(scene: Scene, m: Mention) -> bool:
+    """'A2 vented Y / N: N', 'A4 vented: no', 'Venting of A4: no', 'A4 released    N'."""
+    named = next((p.j for p in scene.of("pulley") if p.i == m.j + 1 and scene.next_word(m.j) == "of"), m.j)
+    if scene.answer(named) in _NOES:
+        return True
+    column = named < scene.sentence.j and scene.page.breaks[named] >= Break.COLUMN
+    return column and scene.next_word(named) in _NOES
+
+
+_NOES = frozenset(["n", "no"])
 
 
 # --- what they say

@@ -57,8 +57,8 @@ def references(desk: Desk, scene: Scene) -> None:
     if rim is not None and fields == "all":
         fields = "core"
     if targets and scene.told(i):
-        for target in targets if rim is not None else ():
-            desk.tendon(scene, target, "peripheral", "absent", [rim], "the same but for the peripheral suture")
+        for target, span in ((t, rim) for t in targets if rim is not None):
+            desk.tendon(scene, target, "peripheral", "absent", [span], "the same but for the peripheral suture")
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
 
 
@@ -214,7 +214,7 @@ def _done_again(desk: Desk, scene: Scene, k: int) -> bool:
     """'This was repeated for the ring finger', 'I repeated the same on the small FDP', right behind a repair."""
     before = desk.scene_before(scene)
     led = not _WHAT_WAS_DONE.isdisjoint(scene.words(max(scene.sentence.i, k - 4), k + 2))
-    if not led or scene.next_word(k + 1) not in _ONTO and scene.next_word(k + 2) not in _ONTO:
+    if not led or (scene.next_word(k + 1) not in _ONTO and scene.next_word(k + 2) not in _ONTO):
         return False
     sewn = before is not None and before.sentence.block == scene.sentence.block
     sewn = sewn and before is not None and bool(before.kinds & {"stitch", "strandword", "pattern", "material"})
