@@ -175,6 +175,8 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"  # 'After: moved passively, no gap.'
     elif cut.kind == "indication" and phrase in _SEEN and _OPERATIVE.search(" ".join(page.words[cut.h - 15 : cut.h])):
         cut.kind = "findings"  # 'Wound lengthened. O/E: FDP severed.'
+    elif cut.kind == "admin" and phrase == "name" and _names_a_stitch(page, cut.i):
+        cut.kind = "core"  # 'Name  M-Tang   Strands [ ] 4 [x] 6'
     elif cut.kind == "admin" and _heads_operation(page, cut, limit):
         cut.kind = "narrative"  # 'Theatre:' above the findings and the repair
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
@@ -183,6 +185,10 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
+
+
+def _names_a_stitch(page: Page, k: int) -> bool:
+    return any(m.kind == "stitch" for m in within(page.mentions, k, k + 3))
 
 
 def _tells_what_was_done(page: Page, i: int, limit: int) -> bool:

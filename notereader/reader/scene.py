@@ -380,9 +380,14 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
         own = scene.next_word(mention.j) in _VERBS and word in ("and", ",")  # 'it caught on A4, and A4 was vented'
         if before and not own:
             return is_landmark(scene, before[-1])
+    if mention.kind == "role" and word in _DIMENSIONS and scene.next_word(k + 1) == "of":
+        return True  # 'traced through the whole depth of the wound'
     if mention.kind == "role" and (word in ("in", "for") or _of_sheath(scene, mention, k)):
         return True
     return word in _LANDMARK and word != "to"
+
+
+_DIMENSIONS = frozenset(["depth", "length", "width", "floor", "bottom", "bed", "limits", "reach"])
 
 
 def _of_sheath(scene: Scene, mention: Mention, k: int) -> bool:

@@ -533,7 +533,7 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     words, first, last = page.words, found[0][0], found[-1][1]
     comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
-    if comma is not None and end is not None and words[comma + 1] in ("which", "already", "previously", "described"):
+    if comma is not None and end is not None and words[comma + 1] in _ASIDE_LEADS:
         return (comma, end + 1) if sentence.j - end >= 4 else None
     if comma is not None and end is not None and _is_participle(words[comma + 1]) and words[end + 1] in _IS_TODAY:
         return comma, end + 1  # 'A4, vented at the first operation, was now contracted'
@@ -550,6 +550,9 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
 
 def _is_participle(word: str) -> bool:
     return word.endswith("ed") or word in ("made", "built", "rebuilt")
+
+
+_ASIDE_LEADS = frozenset(["which", "already", "previously", "described", "as"])
 
 
 def _tells_extent(page: Page, i: int, j: int) -> bool:
@@ -625,9 +628,25 @@ def _judged(page: Page, cue: Mention) -> bool:
 
 
 def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
-    """Return what a teaching remark reaches: its sentence, from the semicolon it follows, up to words of this case."""
+    """Return what a teaching remark reaches: its sentence, from the semicolon it follows, up to words of this case.
+
+    'FDS was intact, as it had been said to be, and was left': of an aside with 'as' no more than the aside.
+    """
+    comma = next((k for k in range(cue.i, max(sentence.i, cue.i - _FAR_BEHIND_AS), -1) if page.words[k] == ","), None)
+    end = next((k for k in range(cue.j, sentence.j) if page.words[k] == ","), None)
+    if comma is not None and end is not None and page.words[comma + 1] == "as":
+        return comma, end + 1
     first = next((k + 1 for k in range(cue.i - 1, sentence.i, -1) if page.words[k] == ";"), sentence.i)
+    reason = next((k for k in range(cue.i - 1, first, -1) if page.words[k] in _REASONS), None)
+    if reason is not None and page.words[reason - 1] == ",":
+        turn = next((k for k in range(cue.j, sentence.j) if page.words[k] in _TURNING), sentence.j)
+        return reason, turn  # '..., since bulk was a concern in principle, though none was seen'
     return first, _this_case(page, cue.j, sentence.j)
+
+
+_FAR_BEHIND_AS = 7  # words
+_REASONS = frozenset(["since", "because"])
+_TURNING = frozenset(["though", "although", "but", ";"])
 
 
 def _this_case(page: Page, i: int, j: int) -> int:

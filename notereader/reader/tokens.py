@@ -149,6 +149,9 @@ _NO_WIDTH = "\x1f"
 # Looked up once for every word.
 _NONE, _SPACE, _COLUMN, _LINE, _BLANK = Break.NONE, Break.SPACE, Break.COLUMN, Break.LINE, Break.BLANK
 
+# 'The ends, er, were clean', '. Um, tension': sounds of a speaker who thinks, with the comma behind them.
+_HESITATION = re.compile(r"(?<=[,.;:?]) (?:[Uu]m|[Uu]hm?|[Ee]rm|[Ee]hm|er),")
+
 # The space between two lines, blanked lines in it included.
 _GAP = re.compile(r"\n[ \n\x00]*+")
 
@@ -167,6 +170,8 @@ def without_noise(text: str) -> str:
     work = with_lost_letters(text.translate(_SAME_LENGTH))
     if "_" in work:
         work = _WRITTEN_ON_LINE.sub(_off_line, _boxed_lines(_JOINING.sub(" ", work)))
+    if "," in work:
+        work = _HESITATION.sub(lambda sound: _NO_WIDTH * len(sound.group()), work)
     if "?" in work and _ANSWER_OF_QUESTION.search(work):
         work = _ANSWER_OF_QUESTION.sub(lambda found: " " * len(found.group()), work)
     if "?" in work and ".." in work:

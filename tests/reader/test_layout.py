@@ -4,7 +4,7 @@ All examples are invented; what counts as a heading is common practice, no sourc
 """
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 from notereader.reader.page import Page, Sentence
 from notereader.reader.pipeline import language
@@ -382,3 +382,13 @@ def test_a_dotted_label_with_its_answer_below_ends_the_story() -> None:
 )
 def test_an_operation_told_within_the_story(text: str, words: str, section: str) -> None:
     assert section_of(text, words) == section
+
+
+@pytest.mark.parametrize("name", ["M-Tang", "Lim-Tsai"])
+def test_the_name_of_a_stitch_is_no_name_of_a_patient(name: str) -> None:
+    note = (
+        f"Ring finger.\nInjury zone  IIC\nFDP  complete\nCORE SUTURE (FDP)\nName  {name}     Suture  4-0 looped nylon\n"
+    )
+    assert each(note, "stitch") == {"ring FDP": name.lower()}
+    assert each(note, "zone") == {"ring FDP": "IIC"}
+    assert each(note, "size") == {"ring FDP": "4-0"}

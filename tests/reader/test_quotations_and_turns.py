@@ -48,3 +48,28 @@ def test_both_take(both: str) -> None:
 def test_the_finger_joints_of_a_splint_are_no_index(order: str) -> None:
     note = f"Middle and ring FDP cut through. A4 of both conserved. Posterior splint, {order}."
     assert each(note, "finding", group="pulleys") == {"middle A4": "intact", "ring A4": "intact"}
+
+
+@pytest.mark.parametrize("reason", ["since bulk is in theory a concern", "because bulk was a concern in principle"])
+def test_a_rule_given_as_a_reason_leaves_what_it_explains(reason: str) -> None:
+    note = f"Ring FDS cut through. It received a modified Kessler of 4-0 PDS, no epitendinous suture, {reason}."
+    assert told(note, "stitch", "size", "peripheral") == {
+        "ring FDS": {"stitch": "modified kessler", "size": "4-0", "peripheral": "absent"}
+    }
+
+
+@pytest.mark.parametrize("other", ["It would be also possible to take it out.", "It would be possible to excise it."])
+def test_what_would_be_possible_was_not_done(other: str) -> None:
+    note = f"Ring FDS radial slip cut through, sewn with a mattress suture of 4-0 PDS. {other}"
+    assert each(note, "treatment") == {"ring FDS radial": "repaired"}
+
+
+@pytest.mark.parametrize("before", ["Before that it had jammed.", "Until then it had caught on the rim."])
+def test_how_it_ran_before_is_not_how_it_runs(before: str) -> None:
+    note = f"Ring FDP sewn with 3-0 Ethibond. It slid smoothly once A4 was open. {before}"
+    assert each(note, "glide") == {"ring FDP": "free"}
+
+
+def test_how_it_ran_in_the_end_still_counts() -> None:
+    note = "Ring FDP sewn with 3-0 Ethibond. It slid smoothly. In the end it caught on A2."
+    assert each(note, "glide") == {"ring FDP": "catching"}

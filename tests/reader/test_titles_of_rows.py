@@ -35,8 +35,8 @@ def test_each_finger_gets_what_stands_in_its_column() -> None:
 
 
 def test_the_title_repairs_no_finger_without_a_core() -> None:
-    assert "middle FDP" not in each(FORM.format(other="none, left"), "treatment")
-    assert each(FORM.format(other="--"), "treatment").get("middle FDP") != "repaired"
+    assert each(FORM.format(other="none, left"), "treatment")["middle FDP"] == "left"
+    assert "middle FDP" not in each(FORM.format(other="--"), "treatment")
 
 
 def test_nerves_under_their_title_are_those_of_their_column() -> None:

@@ -36,3 +36,28 @@ def test_a_pulley_that_tore(words: str) -> None:
 
 def test_plain_intact_stays() -> None:
     assert told(f"{HEAD}. The FDS was intact.", "extent")["index FDS"] == {"extent": "intact"}
+
+
+@pytest.mark.parametrize(
+    "first",
+    [
+        "I had at first tied the ring FDP to the middle as a tenodesis; its end was found and that suture was removed.",
+        "At first the ring FDP had been joined to its neighbour as a tenodesis; later those stitches were undone.",
+    ],
+)
+def test_a_tenodesis_undone_again(first: str) -> None:
+    note = f"Ring FDP cut through. It was repaired with a six-strand Yoshizu, 4-0 looped nylon. {first}"
+    assert told(note, "treatment", "strands")["ring FDP"] == {"treatment": "repaired", "strands": 6}
+
+
+@pytest.mark.parametrize("out", ["The stay suture was removed.", "That thread was excised."])
+def test_a_suture_removed_is_no_tendon_removed(out: str) -> None:
+    note = f"Ring FDP cut through. It was repaired with 4-0 nylon. {out}"
+    assert told(note, "treatment") == {"ring FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "slips", ["too frayed to hold a stitch and were excised", "would not take a suture and were excised"]
+)
+def test_slips_that_hold_no_suture_are_still_excised(slips: str) -> None:
+    assert told(f"Both slips of the ring FDS cut, {slips}.", "treatment") == {"ring FDS": {"treatment": "excised"}}

@@ -67,6 +67,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue  # 'The surface of the repair was smooth'
         if event.value == "free" and (_but_for_a_place(scene, event.j) or _not_quite(scene, event.j)):
             continue
+        if event.value != "free" and _of_the_time_before(scene):
+            continue
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
@@ -90,6 +92,14 @@ def _ends_compound(scene: Scene, k: int) -> bool:
     """Tell whether word k ends a compound: 'tension-free', 'pain-free afterwards'."""
     page = scene.page
     return page.words[k - 1] == "-" and page.breaks[k - 1] == page.breaks[k] == Break.NONE
+
+
+def _of_the_time_before(scene: Scene) -> bool:
+    """'It slid smoothly once A4 was open. Before that it had jammed.': how it ran until something was done."""
+    return scene.words(scene.sentence.i, scene.sentence.i + 2) in _BEFORE_THAT and "had" in scene.said
+
+
+_BEFORE_THAT = (["before", "that"], ["before", "this"], ["until", "then"])
 
 
 def _of_a_joint(scene: Scene, event: _Event) -> bool:

@@ -183,6 +183,8 @@ def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return list(dict.fromkeys([*everyone(desk, scene, mention.i), *_seen_after(desk, scene)]))
     own = [g for g in scene.setting.groups if first <= g.i < last and not g.reference]
     tendons = [g for g in own if (g.tendons or g.generic) and _is_object(scene, mention, g)]
+    if tendons and not any(g.tendons for g in tendons) and (listed := _behind_the_colon(scene, mention)):
+        tendons = listed
     if tendons:
         return list(dict.fromkeys(t for g in tendons for t in behaving(desk, scene, g.i, g.j)))
     told = _with_results(desk, scene)
@@ -196,6 +198,13 @@ def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if not later and not names_repair(scene):
         later = _moved(desk, scene, mention)
     return later or behaving(desk, scene, mention.i, mention.j)
+
+
+def _behind_the_colon(scene: Scene, mention: Mention) -> list[Group]:
+    """'Table test (pulling on each tendon): ring FDP and small FDP, no gap': those named behind the label."""
+    colon = next((k for k in range(mention.j, scene.sentence.j) if scene.page.words[k] == ":"), scene.sentence.j)
+    named = [g for g in scene.setting.groups if g.tendons and g.i == colon + 1 and not g.reference]
+    return [g for g in named if len(g.pairs) > 1]  # of one alone its result is told, and the others' behind it
 
 
 def _seen_after(desk: Desk, scene: Scene) -> list[Target]:

@@ -164,6 +164,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left" if value == "repaired" else None  # 'nothing is done there, nor trimming nor suture'
     if value == "tenodesed" and (_no_tenodesis(scene, mention) or _finger_behind(scene, mention)):
         return None
+    if value == "tenodesed" and _undone_again(scene, mention):
+        return None
     if value == "grafted" and any(_to_a_side(scene, m) for m in scene.of("deed")):
         return None  # 'attached to the side of the ring FDP by a Pulvertaft weave'
     if value == "repaired" and answered_no(scene, mention):
@@ -228,6 +230,16 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _undone_again(scene: Scene, mention: Mention) -> bool:
+    """'I had at first tied the FDP to its neighbour as a tenodesis; ... that suture was removed': not so in the end."""
+    before, behind = scene.words(scene.sentence.i, mention.i), scene.words(mention.j, scene.sentence.j)
+    return "first" in before and not _SEWN_WITH.isdisjoint(behind) and not _TAKEN_AWAY.isdisjoint(behind)
+
+
+_SEWN_WITH = frozenset(["suture", "sutures", "stitch", "stitches", "thread"])
+_TAKEN_AWAY = frozenset(["removed", "undone", "unpicked", "cut"])
 
 
 def _of_a_muscle(scene: Scene, mention: Mention) -> bool:
@@ -455,6 +467,8 @@ def _takes_suture_out(scene: Scene, mention: Mention) -> bool:
     first, _ = scene.part(mention.i)
     if any(g.tendons and 0 <= g.i - mention.j <= 1 for g in scene.setting.groups):
         return False  # 'sewn with 4-0 Prolene, and excised the ulnar slip'
+    if scene.word_before(mention.i - (scene.word_before(mention.i) in ("was", "were"))) in _SEWN_WITH:
+        return True  # 'and that suture was removed'
     if scene.word_before(mention.i) == "it" and first > scene.sentence.i:
         first = scene.part(first - 1)[0]  # 'started with 3-0 Prolene, it cut out, replaced by 4-0 Ethibond'
     threads = [m for m in scene.of("stitch", "material", "strandword", "knotword") if first <= m.i and m.j <= mention.i]
@@ -497,6 +511,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if value == "tenodesed" and (_by_way_of(scene, mention) or _to_a_side(scene, mention)):
         return _stump_fixed(desk, scene, mention)
     targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    if not targets and value in ("left", "trimmed") and (label := _label_of_cell(scene)) is not None:
+        return group_targets(scene, label)
     subject = scene.owner(mention.i, mention.j)
     leads = mention.i - scene.sentence.i <= 1 and not any(s.j <= mention.i for s in scene.subjects)
     behind = subject is not None and subject.i >= mention.j and not leads
@@ -560,6 +576,13 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
 
 
 _PAIR = 2
+
+
+def _label_of_cell(scene: Scene) -> Group | None:
+    """'not repaired, left' under 'Core' in the row of a tendon: the row's tendon, where the cell names no other."""
+    labels = [g for g in scene.setting.groups if g.i == g.j == scene.sentence.i and g.tendons and g.digits]
+    others = any(g.i < g.j for g in scene.setting.groups) or scene.of("sided", "structure", "pulley", "anynerve")
+    return labels[0] if scene.sentence.prefix and len(labels) == 1 and not others else None
 
 
 def _of_several(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> bool:

@@ -163,9 +163,18 @@ def _cut_back(scene: Scene) -> list[Mention]:
             if end is not None and all(w in plain or w.isdigit() for w in told):
                 found.append(Mention("restored", "trimmed", k, end + 1))
     for q in scene.quantities:
+        if q.unit == "mm" and _off_in_a_cell(scene, q):
+            found.append(Mention("restored", "trimmed", q.j, q.j + 1))
         if scene.words(q.j, q.j + 2) in _OFF_EACH and q.unit == "mm" and not any(m.i < q.i < m.j for m in found):
             found.append(Mention("restored", "trimmed", q.j, q.j + 2))  # 'ends ragged -> 2 mm off each end'
     return found
+
+
+def _off_in_a_cell(scene: Scene, q: Quantity) -> bool:
+    """'all cut, ragged, 2 mm off, repaired' in the row of a tendon: a part of the cell that says nothing else."""
+    labelled = bool(scene.sentence.prefix) and any(g.i == g.j and g.tendons for g in scene.setting.groups)
+    alone = scene.word_before(q.i) in ("", ",", ";") and scene.next_word(q.j + 1) in ("", ",", ";", ".")
+    return labelled and alone and scene.next_word(q.j) == "off"
 
 
 def _of_the_thread(scene: Scene, k: int) -> bool:
