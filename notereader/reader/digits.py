@@ -371,7 +371,7 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     led = words[i - 2] if words[i - 1] == "the" else words[i - 1]
     if led in (":", ",", ";", ".") and after in ("and", "&", "+") and any(m.i == j + 1 for m in others):
         return True  # 'MIDDLE and LITTLE no gap', '...; the long and little had no epitendinous suture'
-    if words[i - 1] == "the" and words[i - 2] in _PLACING and after in ("but", "while", "whereas"):
+    if words[i - 1] == "the" and words[i - 2] in _PLACING and after in ("but", "while", "whereas", "nor"):
         return True  # 'a 6-0 was added in the long but not in the ring finger'
     if words[i - 1] in (":", ",", ";") and after in ("distal", "proximal"):
         return True  # 'A2: long distal third vented, ring intact'
@@ -619,8 +619,9 @@ def _before_pulley(page: Page, mention: Mention) -> bool:
         return False
     if page.words[mention.i] not in ("small", "little", "long", "middle") or page.breaks[mention.j] >= Break.COLUMN:
         return False
-    if not page.words[mention.j][1:2].isdecimal():
-        return False
+    spelt = any(m.i == mention.j and m.j == mention.j + 2 for m in within(page.mentions, mention.j, mention.j + 1))
+    if not page.words[mention.j][1:2].isdecimal() and not (spelt and page.words[mention.j] == "a"):
+        return False  # 'A2', or as a dictation spells it, 'a two'
     named = {m.value for m in page.mentions if m.kind == "digit"}
     if page.words[mention.i - 1] in ("the", "a") and page.words[mention.i - 2] != "in":
         told = page.words[mention.j + 1 : mention.j + 2]  # 'The middle A2 was vented', but 'the middle A2 third'

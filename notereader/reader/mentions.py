@@ -91,9 +91,17 @@ def _answers_before(page: Page, i: int, j: int) -> bool:
     inside = page.breaks[i + 1 : j]
     if max(inside) < Break.LINE:
         return False
+    if any(gap >= Break.LINE and _opens_a_label(page, k, j) for k, gap in enumerate(inside, i + 1)):
+        return True  # 'Peripheral: 5-0 Prolene, running', then 'Locked core: no'
     return Break.BLANK in inside or (i > 0 and page.words[i] in _ANSWERS and page.words[i - 1] in _BEFORE_ANSWER)
 
 
+def _opens_a_label(page: Page, k: int, j: int) -> bool:
+    """Tell whether the line of word k begins with a capital and a label whose colon stands behind word j."""
+    return page.text[page.starts[k]].isupper() and ":" in page.words[j : k + _LABEL]
+
+
+_LABEL = 4  # words
 _ANSWERS = frozenset(["no", "none", "nil", "not", "yes", "n", "y"])
 _BEFORE_ANSWER = frozenset(
     [":", "?", "=", "-", "]", ")", "}", "|", ">", "_", "x", "o", "yes", "\u2611", "\u2612", "\u2610", "\u25a1"]

@@ -244,8 +244,11 @@ def make_scenes(page: Page) -> list[Scene]:
     scenes: list[Scene] = []
     every = _every_digit(page)
     q = 0
+    finger = _only_finger(every)
     for setting in page.settings:
         sentence = setting.sentence
+        if finger:
+            setting.focus = tuple(_of_the_finger(target, finger) for target in setting.focus)
         while q and page.quantities[q - 1].i >= sentence.i:
             q -= 1  # a cell told once more, for the column beside it
         while q < len(page.quantities) and page.quantities[q].i < sentence.i:
@@ -259,6 +262,18 @@ def make_scenes(page: Page) -> list[Scene]:
         scene.subjects = _subjects(scene)
         scenes.append(scene)
     return scenes
+
+
+def _only_finger(every: tuple[str, ...]) -> str:
+    """Return the one finger of a note that works on a thumb besides, or ''."""
+    fingers = [d for d in every if d != "thumb"]
+    return fingers[0] if len(fingers) == 1 and "thumb" in every else ""
+
+
+def _of_the_finger(target: Target, finger: str) -> Target:
+    """'FPL: Adelaide. FDP: same core. Epi: running 6-0': behind words on the thumb an FDP is the one finger's."""
+    nobodys = target.digit is None and target.tendon in ("FDP", "FDS")
+    return target._replace(digit=finger) if nobodys else target
 
 
 def _every_digit(page: Page) -> tuple[str, ...]:
@@ -364,6 +379,8 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
     """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
     if mention.kind == "role" and scene.word_before(mention.i) in ("before", "until"):
         return True  # 'Before closure extension produced a gap': when, not what
+    if mention.kind == "role" and scene.page.words[mention.i] == "all" and scene.word_before(mention.i) in _WHOLE:
+        return True  # 'FDP followed through the window, intact all round'
     if mention.kind == "role" and "skin" in scene.words(mention.i, mention.j):
         return False
     if mention.i > scene.sentence.i and scene.page.breaks[mention.i] == Break.COLUMN:
@@ -384,9 +401,12 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
         return True  # 'traced through the whole depth of the wound'
     if mention.kind == "role" and (word in ("in", "for") or _of_sheath(scene, mention, k)):
         return True
+    if word == "as" and scene.word_before(k) == "far":
+        return True  # 'excised as far as the A2'
     return word in _LANDMARK and word != "to"
 
 
+_WHOLE = frozenset(["intact", "whole", "sound", "uncut", "unhurt"])
 _DIMENSIONS = frozenset(["depth", "length", "width", "floor", "bottom", "bed", "limits", "reach"])
 
 

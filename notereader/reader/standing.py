@@ -634,7 +634,8 @@ def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     """
     comma = next((k for k in range(cue.i, max(sentence.i, cue.i - _FAR_BEHIND_AS), -1) if page.words[k] == ","), None)
     end = next((k for k in range(cue.j, sentence.j) if page.words[k] == ","), None)
-    if comma is not None and end is not None and page.words[comma + 1] == "as":
+    aside = comma is not None and end is not None and page.words[comma + 1] == "as"
+    if comma is not None and end is not None and aside and _tells_extent(page, sentence.i, comma):
         return comma, end + 1
     first = next((k + 1 for k in range(cue.i - 1, sentence.i, -1) if page.words[k] == ";"), sentence.i)
     reason = next((k for k in range(cue.i - 1, first, -1) if page.words[k] in _REASONS), None)
@@ -697,10 +698,13 @@ def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
 _WHY_NOT = 8  # words
 
 
+_WEIGHED = frozenset(["about", "of", "considered", "contemplated", "debated", "discussed"])
+
+
 def _object_goes_on(page: Page, cue: Mention, k: int) -> bool:
     """'We talked about a button and a two-strand pull-out': a second object behind 'and', not a second clause."""
     after = page.words[k + 1 : k + 8]
-    if page.words[k] != "and" or page.words[cue.j - 1] not in ("about", "of") or after[:1] not in (["a"], ["an"]):
+    if page.words[k] != "and" or page.words[cue.j - 1] not in _WEIGHED or after[:1] not in (["a"], ["an"]):
         return False
     end = next((n for n, word in enumerate(after) if n and word in _RIGHT_BOUNDS), len(after))
     return _AUXILIARIES.isdisjoint(after[:end])

@@ -317,6 +317,9 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
             over, prefix, heads, parent = [_subject(page, line)], [], {}, None
             sentences.append(_sentence(page, line.i, line.j, "label", block, []))
             continue
+        if _twice_labelled(page, title, line):
+            sentences += _side_by_side(page, title, line, block)
+            continue
         places = [_column(title, line, n) for n in range(len(line.cells))]
         own = [n for n, place in enumerate(places) if place in labels or place is None]
         goes_on = bool(prefix) and bool(labels) and not own
@@ -355,6 +358,24 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
     for sentence in page.sentences if _only_asks(page, title) else ():
         if title.i <= sentence.i and sentence.j <= title.j:
             sentence.section = "label"
+
+
+def _twice_labelled(page: Page, title: _Line, line: _Line) -> bool:
+    """'FDP cut ..... no     FDP cut ..... yes' below 'INDEX     MIDDLE': the same label once more in each column."""
+    if len(line.cells) != 2 * len(title.cells) or _digit_titles(page, title) < len(title.cells):
+        return False
+    labels = [page.words[i:j] for i, j in line.cells[::2]]
+    return all(label == labels[0] for label in labels[1:])
+
+
+def _side_by_side(page: Page, title: _Line, line: _Line, block: int) -> list[Sentence]:
+    """Return a cell for each answer of such a line, told with its own label and the title above it."""
+    made: list[Sentence] = []
+    for head, label, cell in zip(title.cells, line.cells[::2], line.cells[1::2], strict=True):
+        if not _empty(page, cell):
+            section = _section_asked(page, [label]) or "narrative"
+            made += [_sentence(page, i, j, section, block, [label, head]) for i, j in _sentences_of(page, cell)]
+    return made
 
 
 def _only_asks(page: Page, title: _Line) -> bool:

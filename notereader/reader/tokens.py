@@ -96,7 +96,9 @@ _SIGNS = {
     **dict.fromkeys("\u2713\u2714", "yes"),
 }
 # Short words that a scanner gives a nought; a denial lost would turn a sentence round.
-_SHORT_WORDS = frozenset(["no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"])
+_SHORT_WORDS = frozenset(
+    ["ok", "no", "not", "non", "nor", "to", "on", "or", "for", "too", "two", "who", "row", "bow", "top"]
+)
 _WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "pull"])  # and ones for its l
 # Short spellings of a word that phrases are made of.
 _PLAIN_WORDS = dict.fromkeys(["thro", "thro'", "thru"], "through")

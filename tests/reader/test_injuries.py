@@ -1,7 +1,7 @@
 """Nerves, arteries, bones, plates, ligaments and extensor tendons: one class of wording a test."""
 
 import pytest
-from reader_sentences import quote_of, told
+from reader_sentences import each, quote_of, told
 
 NOTE = "Operation: repair of FDP, right ring finger\n\nFindings\nThe FDP of the ring finger was divided.\n\nDetails\n"
 WRIST = "Operation: repair of FCR and FDS, left wrist\n\nDetails\n"
@@ -477,3 +477,37 @@ def test_answers_that_tell_of_no_whole_nerve(text: str) -> None:
 def test_what_is_excepted_from_the_intact_is_not_intact(note: str) -> None:
     shown = told(f"Ring FDP repaired. {note}", "extent", group="injuries")
     assert shown == {"ring digital nerve ulnar": {"extent": "intact"}}
+
+
+@pytest.mark.parametrize(
+    ("bone", "found"),
+    [
+        ("Phalanges not hurt.", {"small phalanx": "intact"}),
+        ("Small finger proximal phalanx: no fracture.", {"small phalanx": "intact"}),
+        ("The middle phalanx was not broken.", {"small phalanx": "intact"}),
+        ("Metacarpals not reached by the blade.", {"metacarpal": "intact"}),
+        ("Proximal phalanx fractured, two K-wires.", {}),
+        ("The phalanx was not explored.", {}),
+    ],
+)
+def test_bones_told_whole(bone: str, found: dict[str, str]) -> None:
+    note = f"Left small finger, zone II. FDP cut through. {bone}"
+    assert each(note, "extent", group="injuries") == found
+
+
+@pytest.mark.parametrize("name", ["nervus digitalis {}", "digital nerve {}", "digital nerve ({})"])
+def test_a_side_behind_its_nerve(name: str) -> None:
+    ulnar, radial = name.format("ulnar"), name.format("radial")
+    note = f"Left small finger. FDP cut through. The {ulnar} was divided; the {radial} was intact."
+    assert each(note, "extent", group="injuries") == {
+        "small digital nerve ulnar": "complete",
+        "small digital nerve radial": "intact",
+    }
+
+
+def test_a_side_before_the_next_vessel_stays_with_it() -> None:
+    note = "Left small finger. FDP cut through. Ulnar digital nerve, radial digital artery divided."
+    assert each(note, "extent", group="injuries") == {
+        "small digital nerve ulnar": "complete",
+        "small digital artery radial": "complete",
+    }

@@ -302,7 +302,7 @@ def _only_wanted(scene: Scene, k: int) -> bool:
     return not _WISHED.isdisjoint(lead)
 
 
-_WISHED = frozenset(["wanted", "wished", "wrote", "suggested"])
+_WISHED = frozenset(["wanted", "wished", "wrote", "suggested", "said"])
 _NEAR_WISH = 5  # words
 
 

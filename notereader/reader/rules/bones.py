@@ -30,6 +30,7 @@ _BEFORE_BONE = {
 def bones(desk: Desk, scene: Scene) -> None:
     """Find fixed fractures: a bone or a fracture with wires, pins, plates or screws in one sentence or the next."""
     named = [m for m in scene.of("bone", "structure") if m.value in _BONES and scene.told(m.i)]
+    _whole(desk, scene, named)
     broken = bool(scene.of("fracture")) or any(m.kind == "structure" for m in scene.mentions if m.value in _BONES)
     if named:
         digits = _digits(scene, named[0])
@@ -52,6 +53,31 @@ def bones(desk: Desk, scene: Scene) -> None:
         if name:
             entry = (digit, name, None)
             desk.add(scene, "injuries", entry, "treatment", "fixed", [(fixed.i, fixed.j)], "bone fixed")
+
+
+def _whole(desk: Desk, scene: Scene, named: list[Mention]) -> None:
+    """'Phalanges not hurt', 'index proximal phalanx: no fracture', 'metacarpals not reached by the blade'."""
+    for m in named[:1] if len({m.value for m in named}) == 1 else []:
+        behind = [w for w in scene.words(m.j, min(m.j + _SOON, scene.sentence.j)) if w not in _LINKING]
+        told = behind[:2] in _NOT_HURT or behind[:1] in _WHOLE_WORDS
+        if not told or _METAL & scene.said or scene.of("deed", "tendon"):
+            continue
+        digits = _digits(scene, m)
+        several = len(digits) > 1 or scene.page.words[m.j - 1] == "metacarpals"
+        for digit in digits if digits and not several else (None,):
+            entry = (digit, m.value, None)
+            desk.add(
+                scene, "injuries", entry, "extent", "intact", [(m.i, min(m.j + 3, scene.sentence.j))], "bone whole"
+            )
+
+
+_SOON = 6  # words
+_LINKING = frozenset([":", "-", "was", "were", "is", "are", ",", "both", "all"])
+_NOT_HURT = tuple(
+    [["no", word] for word in ("fracture", "fractures", "break")]
+    + [["not", word] for word in ("hurt", "injured", "reached", "broken", "fractured", "touched", "cut")]
+)
+_WHOLE_WORDS = (["intact"], ["unhurt"], ["uninjured"], ["whole"])
 
 
 def _as_broken(desk: Desk, bone: str, digits: tuple[str | None, ...]) -> tuple[str | None, ...]:

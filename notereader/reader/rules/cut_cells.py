@@ -20,10 +20,11 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
     """'FDS 3   whole   yes' under 'tendon   cut   repaired': how far, told by a word that means it only there."""
     first, prefix = scene.sentence.i, scene.sentence.prefix
     ends = scene.next_word(first + 1) in ("", ",", ";", ".") or _is_ticked(scene, first + 1)
+    ends = ends or scene.words(first, first + 3) == ["no", "(", "intact"]
     if not prefix or not ends or not scene.told(first):
         return
     word = scene.page.words[first]
-    titles = [" ".join(w for w in scene.words(*label) if not w.isdecimal()) for label in prefix]
+    titles = [_without_names(scene, *label) for label in prefix]
     value = FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else "intact" if word == "whole" else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
     if value is None or label is None or (word == "whole" and value == "complete" and _ends_row(desk, scene)):
@@ -33,6 +34,12 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
             part_cut(desk, scene, [target], 50.0, first, first + 1)
         else:
             desk.tendon(scene, target, "extent", value, [(first, first + 1)], f"cell of a grid: {word}")
+
+
+def _without_names(scene: Scene, i: int, j: int) -> str:
+    """Return what a label asks without the number of its row and the tendon it names: 'cut' of '6 FDP cut'."""
+    words, named = scene.page.words, scene.page.tendon_words
+    return " ".join(words[k] for k in range(i, j) if not words[k].isdecimal() and k not in named)
 
 
 def _is_ticked(scene: Scene, k: int) -> bool:

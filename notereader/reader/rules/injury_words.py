@@ -128,6 +128,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     """Return the extent a word tells, or ''; of a denied cut only 'neither was cut' tells that both are intact."""
     if m.value == "complete" and m.j - m.i == 1 and scene.answer(m.j) in ("none", "nil", "no"):
         return "intact"  # 'Digital nerve cut: [ ] radial [ ] ulnar [x] nil'
+    if m.value == "complete" and scene.next_word(m.j) in _PRESERVED:
+        return "intact"  # 'nerve and artery complete preserved'
     if m.kind == "cut" and m.value == "complete" and structure.split()[-1] not in ("nerve", "artery", "branch"):
         return ""
     if m.kind == "unhurt" or (m.kind == "unbroken" and not is_denied(scene, m, 3)):
@@ -146,6 +148,7 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     return m.value
 
 
+_PRESERVED = frozenset(["preserved", "intact", "spared", "conserved"])
 _LOOKED = frozenset(["saw", "seen", "see", "viewed", "inspected", "followed", "traced"])
 
 

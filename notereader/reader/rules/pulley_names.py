@@ -187,6 +187,8 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
         return False  # 'all pulleys from A1 through A4', 'its pulleys were intact from A1 to A4'
     if words[k] == "to":
         return words[max(first, k - 1)] in _TO_PLACES
+    if words[k] == "as" and words[k - 1] == "far":
+        return True  # 'excised as far as the A2'
     return words[k] in _PLACES or words[k] in _HELD
 
 

@@ -98,6 +98,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     none_of_slip(desk, scene)
     not_this_one(desk, scene)
     _none_cut(desk, scene)
+    _all_cut(desk, scene)
     _other_flexors(desk, scene)
     avulsion(desk, scene)
     gave_way(desk, scene)
@@ -105,6 +106,16 @@ def extents(desk: Desk, scene: Scene) -> None:
     cell_of_cut(desk, scene)
     cell_of_how_far(desk, scene)
     answered_cut(desk, scene)
+
+
+def _all_cut(desk: Desk, scene: Scene) -> None:
+    """'FDP all cut, ends tidy', 'radial slip all cut': all of one tendon, told right behind its name."""
+    for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.every)):
+        behind = scene.words(group.j, group.j + 2)
+        ends = scene.next_word(group.j + 2) in ("", ",", ";", ".", "and", ")")
+        if behind == ["all", "cut"] and ends and scene.told(group.j) and len(group.pairs) == 1:
+            for target in group_targets(scene, group):
+                desk.tendon(scene, target, "extent", "complete", [(group.i, group.j + 2)], "extent complete")
 
 
 def _of_a_pulley(scene: Scene) -> bool:
