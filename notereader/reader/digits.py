@@ -729,6 +729,9 @@ def _labels(page: Page, mention: Mention) -> bool:
             return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
             return True
+        said = (lead[-1:] == ["the"] and after in _FINGERS_ARE) or (lead[-1:] == ["("] and after == ")")
+        if said or (lead == ["only", "the"] and after not in _OF_A_MIDDLE):
+            return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if word == "middle" or spoken:
             if not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
@@ -753,6 +756,13 @@ def _told_as_finger(page: Page, lead: str, after: str) -> bool:
 
 
 _FINGERS_DO = frozenset(["held", "gapped", "had", "got", "received", "took", "ran", "caught", "glided", "needed"])
+
+
+# What a finger named elsewhere is or does: 'Only the small was under tension', 'the middle ran freely'.
+_FINGERS_ARE = frozenset(
+    ["was", "is", "showed", "shows", "ran", "runs", "glides", "catches", "did", "has", "only", "alone", "repair", "fdp"]
+)
+_OF_A_MIDDLE = frozenset(["third", "part", "segment", "slip", "portion", "bit", "one", "amount", "wound", "of"])
 
 
 def _in_capital_label(page: Page, mention: Mention) -> bool:

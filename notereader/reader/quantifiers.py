@@ -18,6 +18,8 @@ _COUNTS = word_list("bearing", "counts")
 
 _REST = word_list("bearing", "rest")
 _REST_NOUNS = word_list("bearing", "rest_nouns")
+_MOVES = word_list("bearing", "rest_moves")
+_DOES = (["had", "no"], ["showed", "no"], ["showed", "none"], ["did", "not"], ["was", "not"], ["was", "slack"])
 _REST_AFTER = word_list("bearing", "rest_after")
 
 
@@ -31,15 +33,16 @@ def others_told(page: Page, sentence: Sentence, quantifiers: list[Mention], grou
         while k < sentence.j and k - q.j < 4 and words[k] in _REST_NOUNS:
             k += 1
         after = words[k] if k < sentence.j else "."
-        if k == q.j and words[k - 1] == "other":
+        runs = after in _MOVES or words[k : k + 2] in _DOES
+        if k == q.j and words[k - 1] == "other" and not (runs and words[i - 1] != "or"):
             continue  # 'no triggering from one or the other'
         if i == sentence.i and words[k - 1] == "others":
             after = "."
         if after not in _REST_AFTER and not after.endswith("ed"):
             continue
         overlapping = [g for g in groups if g.i < k and g.j > i]
-        if any(g.tendons or g.digits for g in overlapping) or _after_other(page, sentence, q):
-            continue
+        if any(g.tendons or g.digits for g in overlapping) or (not runs and _after_other(page, sentence, q)):
+            continue  # 'caught on A4, the others ran freely': no pulleys run
         for g in overlapping:
             groups.remove(g)
         return [Group(i, k, generic="others", every=True)]

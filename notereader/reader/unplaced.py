@@ -21,7 +21,7 @@ DENIED_OF_NEITHER = {"extent": "intact", "glide": "free", "treatment": "repaired
 def one_of_several(page: Page, first: int, last: int) -> bool:
     """Tell whether words first to last speak of one of several tendons or fingers without saying which."""
     words = page.words
-    spots = [k for k in range(first, last) if words[k] == "one"]
+    spots = [k for k in range(first, last) if words[k] == "one" and words[k - 1] not in ("not", "only")]
     return any(_of_them(words, k, last) or _in_one(words, k, first, last) or _does(words, k, first) for k in spots)
 
 

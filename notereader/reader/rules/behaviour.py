@@ -66,7 +66,8 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if _of_neighbour(scene, i):
         return []
     found = (
-        throughout(desk, scene, i, j)
+        _which(desk, scene, i)
+        or throughout(desk, scene, i, j)
         or moved_together(desk, scene)
         or _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
@@ -97,6 +98,23 @@ def _not_sewn_yet(desk: Desk, scene: Scene, target: Target) -> bool:
     told = desk.told_of("repairs", (target.digit, target.tendon, target.slip))
     named = any(target.tendon in g.tendons for g in scene.setting.groups)
     return not named and not any(f.field in _TELL_REPAIR and f.order < scene.sentence.j for f in told)
+
+
+def _which(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'All glided freely except the ring, which caught at A2': of the finger right before 'which'."""
+    k = i - 1
+    while k > scene.sentence.i and scene.page.words[k] in _ADVERBS:
+        k -= 1
+    k -= scene.page.words[k] == "which"
+    if scene.page.words[k + 1] != "which":
+        return []
+    ends = k + (scene.page.words[k] != ",")
+    group = next((g for g in scene.setting.groups if g.digits and not g.tendons and g.j == ends), None)
+    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits] if group is not None else []
+    return [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
+
+
+_ADVERBS = frozenset(["at", "first", "still", "slightly", "just", "then", "had", "was", "did", "always"])
 
 
 def _of_neighbour(scene: Scene, i: int) -> bool:
@@ -215,8 +233,10 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     one_or_other = "one or the other" in " ".join(scene.words(scene.sentence.i, scene.sentence.j))
     own = [g for g in scene.setting.groups if g.digits and scene.part(i)[0] <= g.i < scene.part(i)[1]]
     own = [g for g in own if g not in scene.left_out]
-    if one_or_other or (collective(scene, i, j) and not own):
-        return everyone(desk, scene, i)
+    here = [g for g in scene.setting.groups if scene.part(i)[0] <= g.i < scene.part(i)[1]]
+    excepted = any(g in scene.left_out for g in here) and not any(g.tendons for g in here)
+    if one_or_other or ((excepted or collective(scene, i, j)) and not own):
+        return everyone(desk, scene, i)  # 'All but the ring were without a gap; the ring gapped'
     targets = [t for t in owners(desk, scene, i, j)[0] if _sewn(desk, t)]
     if targets:
         return targets

@@ -191,6 +191,8 @@ def gap(desk: Desk, scene: Scene) -> None:
         if word in _OPENINGS and _opens_a_pulley(scene, mention):
             continue
         lay_behaviour(desk, scene, targets, "gap", value, mention.i, mention.j, f"gap {value}")
+        if value == "none":
+            _the_excepted_did(desk, scene, mention)
         if value == "seen":
             if widths and not _AGAIN.isdisjoint(scene.words(max(scene.part(mention.i)[0], mention.i - 4), mention.i)):
                 _no_longer_so_wide(desk, targets, mention.i)
@@ -199,6 +201,22 @@ def gap(desk: Desk, scene: Scene) -> None:
                 lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
         if value == "seen" and widths:
             _and_another(desk, scene, mention)
+
+
+def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
+    """'None gapped except the ring': that one did."""
+    group = next((g for g in scene.left_out if g.i >= mention.j and not g.tendons), None)
+    if group is None or _NOBODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 1), mention.j)):
+        return
+    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
+    own = [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
+    for target in own:
+        span = (min(mention.i, group.i), group.j)
+        entry = (target.digit, target.tendon, target.slip)
+        desk.add(scene, "repairs", entry, "gap", "seen", [span], "excepted from those without a gap")
+
+
+_NOBODY = frozenset(["none", "neither", "nobody"])
 
 
 def _led_by_no(scene: Scene, mention: Mention) -> bool:
@@ -388,6 +406,8 @@ def _none_did(scene: Scene, mention: Mention) -> bool:
     """'None of the three repairs opened up', 'neither join parted'."""
     lead = scene.words(max(scene.sentence.i, mention.i - 9), mention.i)
     start = next((k for k, word in enumerate(lead) if word in ("none", "neither")), None)
+    if ("not", "one", "of") in zip(lead, lead[1:], lead[2:], strict=False):
+        return True  # 'Not one of the three gapped'
     tendons = any(g.tendons and g.j <= mention.i and mention.i - g.j <= 2 for g in scene.setting.groups)
     if start is not None and lead[start] == "none" and lead[start + 1 : start + 2] in ([","], [";"], ["."]):
         return False  # 'FPL gap none, index FDP 1 mm gap'

@@ -301,8 +301,23 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     ):
         return False
     near = words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene)
-    near = near or _just_told(desk, scene)
+    near = near or _just_told(desk, scene) or _of_a_finger_alone(scene, mention)
     return bool(near) or _caught_before(desk, scene)
+
+
+def _of_a_finger_alone(scene: Scene, mention: Mention) -> bool:
+    """'None caught.', 'The ring caught, the others ran freely': said of a repair and of nothing it caught on."""
+    if any(m is not mention and m.value in ("free", "catching") for m in scene.of("glide")):
+        return True
+    closes = scene.next_word(mention.j) in _CLAUSE_ENDS
+    lead = scene.word_before(mention.i)
+    named = any(g.j == mention.i and (g.digits or g.tendons) for g in scene.setting.groups)
+    before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    return closes and (named or lead in _NOBODY or before in (["of", "them"], ["one", "that"], ["one", "which"]))
+
+
+_CLAUSE_ENDS = frozenset(["", ".", ",", ";", "and", "but", "while", "whereas", ")"])
+_NOBODY = frozenset(["none", "neither", "nothing"])
 
 
 def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
