@@ -75,7 +75,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or not page.tendon_words.isdisjoint(range(sentence.i, group.i))
     if group.tendons and not group.digits and _at_its_part(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'divided just short of the insertion of the superficialis'
-    if _same_as(page.words[max(sentence.i, group.i - 6) : group.i]):
+    if _same_as(page.words[max(sentence.i, group.i - 9) : group.i]):
         group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
     if group.tendons and _to_its_side(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'the distal stump was sewn into the side of the ring FDP'
@@ -189,6 +189,8 @@ def _at_its_part(lead: list[str]) -> bool:
 def _same_as(lead: list[str]) -> bool:
     while lead[-1:] != [] and lead[-1] in _SMALL:
         lead = lead[:-1]
+    if lead[-1:] == ["as"] and (lead[-3:-2] == ["as"] or "same" in lead):
+        return True  # 'it ran as freely as the ring finger', 'the same edging as on the left index'
     if lead[-2:-1] == ["as"] and lead[-1] in _DESCRIBED:
         return True  # 'the same core as described for the index finger'
     likened = lead[-1:] == ["as"] and lead[-2:-1] != [] and lead[-2] in _LIKENED  # 'core exactly as in the index FDP'

@@ -50,6 +50,8 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
     """Tell whether a sentence names a digit in passing; one that names a tendon mostly turns to it all the same."""
     tendons = any(g.tendons for g in setting.groups)
     mentions = setting.mentions
+    if _none_of(page, sentence):
+        return True
     if tendons:
         return _looked_at(page, sentence, setting)
     if not (setting.digits or not setting.groups):
@@ -59,6 +61,15 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
         or _only_seen(page, sentence, mentions)
         or _of_a_web(page, sentence, mentions)
     )
+
+
+def _none_of(page: Page, sentence: Sentence) -> bool:
+    """'No tendon of the middle or small finger lay in the wound.'"""
+    opens = page.words[sentence.i] == "no" and sentence.j - sentence.i <= _LONG
+    return opens and not _STRUCTURES.isdisjoint(page.words[sentence.i + 1 : sentence.i + 4])
+
+
+_STRUCTURES = frozenset(["tendon", "tendons", "structure", "structures", "flexor", "flexors", "injury"])
 
 
 def _looked_at(page: Page, sentence: Sentence, setting: Setting) -> bool:

@@ -218,7 +218,7 @@ def _excursion(scene: Scene, i: int) -> bool:
 
 def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
-    others = the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i)
+    others = the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i) or _the_two(desk, scene, i)
     others = others or _both_kinds(desk, scene, i) or _kind_pulled_on(desk, scene, i)
     others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
@@ -308,6 +308,26 @@ def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     stitched = [t for t in every if desk.has_suture(t)]
     sets = (by_name, of_digits, _just_named(desk, scene), stitched, every, [t for t in stitched if t.digit])
     return next((list(dict.fromkeys(s)) for s in sets if len(set(s)) == count_of(words[spots[0]])), [])
+
+
+def _the_two(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'Index FDP ran freely. Middle FDP caught. Neither of the two gapped.': the two that the paragraph tells of."""
+    if ("of", "the", "two") not in zip(*(scene.words(*scene.part(i))[n:] for n in range(3)), strict=False):
+        return []
+    if any(g.tendons or g.digits for g in scene.setting.groups):
+        return []
+    told: dict[Target, None] = {}
+    before = desk.scene_before(scene)
+    while before is not None and before.sentence.block == scene.sentence.block:
+        groups = [g for g in before.setting.groups if g.tendons and g.digits and not g.reference]
+        told.update(dict.fromkeys(t for g in groups for t in group_targets(before, g) if _sewn(desk, t)))
+        if len(told) >= _PAIR:
+            break
+        before = desk.scene_before(before)
+    return list(told) if len(told) == _PAIR else []
+
+
+_PAIR = 2
 
 
 def said_of_several(scene: Scene, i: int) -> bool:

@@ -411,6 +411,8 @@ def _none_did(scene: Scene, mention: Mention) -> bool:
     tendons = any(g.tendons and g.j <= mention.i and mention.i - g.j <= 2 for g in scene.setting.groups)
     if start is not None and lead[start] == "none" and lead[start + 1 : start + 2] in ([","], [";"], ["."]):
         return False  # 'FPL gap none, index FDP 1 mm gap'
+    if start is not None and (";" in lead[start:] or lead[start + 1 : start + 2] == ["in"]):
+        return False  # 'Gap: none in FPL; index FDP 1 mm gap'
     return start is not None and (tendons or not {"repair", "repairs", "join", "joins"}.isdisjoint(lead[start:]))
 
 

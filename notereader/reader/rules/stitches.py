@@ -275,6 +275,8 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     done = bool(_DONE & set(scene.words(scene.sentence.i, scene.sentence.j))) or _set_in_bone(scene, mention)
     done = done or (mention.i == scene.sentence.i and scene.next_word(mention.j) in _BESIDE_ANCHOR)
     done = done or any(d.value == "reinserted" and scene.told(d.i) for d in scene.of("deed"))
+    labels = [scene.words(i, j) for i, j in scene.sentence.prefix] + [scene.words(scene.sentence.i, mention.i)]
+    done = done or any(not _FIXATION.isdisjoint(label) for label in labels)  # 'Fixation: [x] suture anchor'
     if stitch == "anchor" and not scene.header and not done:
         return
     if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene):
@@ -294,6 +296,9 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
             desk.tendon(
                 scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts
             )
+
+
+_FIXATION = frozenset(["fixation", "refixation", "attachment"])
 
 
 def _told_of_again(scene: Scene, mention: Mention, threads: list[Thread]) -> bool:

@@ -205,7 +205,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     if mention.value == "partial":
         targets = [t for t in targets if t.slip or not _slips_follow(scene, mention, t)]
     for target in targets:
-        if target.tendon == "PL" and word in ("not touched", "untouched", "preserved"):
+        unused = word in ("untouched", "preserved") or word.endswith(" touched")
+        if target.tendon == "PL" and unused:
             continue
         desk.tendon(
             scene,
