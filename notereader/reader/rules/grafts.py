@@ -25,6 +25,32 @@ def grafted_with(desk: Desk, scene: Scene) -> None:
         desk.tendon(scene, target, "treatment", "grafted", [span], "grafted with a named donor")
 
 
+def put_in_as_graft(desk: Desk, scene: Scene) -> None:
+    """'I took the palmaris longus and put it in as a graft': for the one deep flexor told to be torn or cut through."""
+    donor = next((g for g in scene.setting.groups if g.tendons == ("PL",)), None)
+    if donor is None or not scene.told(donor.i) or scene.of("pulley", "pulleys"):
+        return
+    at = next((k for k in range(donor.j, scene.sentence.j) if _as_a_graft(scene, k)), None)
+    if at is None or not scene.told(at) or scene.negated(at, at + 1):
+        return
+    if _TAKEN.isdisjoint(scene.words(scene.sentence.i, at)):
+        return  # 'the palmaris was looked at as a possible graft'
+    deep = [t for t in (*scene.setting.focus, *desk.cut()) if t.tendon in ("FDP", "FPL") and _mended(desk, t)]
+    targets = list(dict.fromkeys(deep))
+    if len(targets) == 1:
+        desk.tendon(scene, targets[0], "treatment", "grafted", [(donor.i, at + 1)], "grafted with a named donor")
+
+
+def _as_a_graft(scene: Scene, k: int) -> bool:
+    lead = scene.words(max(scene.sentence.i, k - _NEAR), k)
+    return scene.page.words[k] == "graft" and "as" in lead and _OTHER_GRAFTS.isdisjoint(lead)
+
+
+_TAKEN = frozenset(["took", "taken", "harvested", "used", "put", "inserted", "placed", "served", "removed", "raised"])
+_NEAR = 4  # words: 'as a free tendon graft'
+_OTHER_GRAFTS = frozenset(["nerve", "vein", "skin", "bone", "pulley"])
+
+
 def has_donor(desk: Desk) -> bool:
     """Tell whether a note tells of the palmaris longus as what was taken to mend something else."""
     named = ((s, g) for s in desk.having("tendon") for g in s.setting.groups if g.tendons == ("PL",))

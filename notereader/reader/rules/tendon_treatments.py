@@ -10,7 +10,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.denied_deeds import answered_no, neither_mended, not_worth_it, weighed_and_left
-from notereader.reader.rules.grafts import grafted_with
+from notereader.reader.rules.grafts import grafted_with, put_in_as_graft
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
@@ -52,6 +52,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     _of_the_joint(desk, scene)
     _left_too(desk, scene)
     grafted_with(desk, scene)
+    put_in_as_graft(desk, scene)
 
 
 _SEWN_TITLES = (["sewn"], ["repaired"], ["sutured"], ["stitched"], ["sewn", "?"], ["repaired", "?"], ["sutured", "?"])

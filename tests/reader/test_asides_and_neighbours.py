@@ -1,0 +1,86 @@
+"""Fingers and tendons spoken of only beside the one worked on: comparisons, denials, donors, far fingers."""
+
+import pytest
+from reader_sentences import told
+
+SMALL = "The FDP of the small finger was divided and repaired with four strands of 4-0.\n"
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "She moved it as freely as the ring finger next door. A4 was vented.",
+        "The same edging as on the left ring was added, but of 6-0. A4 was vented.",
+        "No tendon of the ring or middle finger lay in the wound. A4 was vented.",
+        "No structure in the ring finger was cut. A4 was vented.",
+    ],
+)
+def test_a_finger_likened_or_denied_takes_nothing_over(remark: str) -> None:
+    assert told(SMALL + remark, group="pulleys") == {"small A4": {"finding": "vented"}}
+
+
+@pytest.mark.parametrize(
+    ("remark", "expected"),
+    [
+        ("Gap: none in FPL; index FDP 1 mm gap.", {"FPL": "none", "index FDP": "seen"}),
+        ("Gap: none in FPL, 1 mm in index FDP.", {"FPL": "none", "index FDP": "seen"}),
+    ],
+)
+def test_none_in_one_is_not_none_in_the_next(remark: str, expected: dict[str, str]) -> None:
+    found = told("Thumb FPL and index FDP repaired with four strands.\n" + remark, "gap")
+    assert {name.removeprefix("thumb "): facts["gap"] for name, facts in found.items()} == expected
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        "Peripheral FDP: 7-0 Prolene, running\nPeripheral FDS: none",
+        "Peripheral FDP | 7-0 Prolene, running\nPeripheral FDS | none",
+        "Epitendinous profundus: 7-0 running\nEpitendinous superficialis: none",
+    ],
+)
+def test_a_label_may_name_its_tendon_last(lines: str) -> None:
+    note = f"Small finger FDP and FDS divided.\nCore FDP: 4 strands, 5-0\nCore FDS: 2 strands, 5-0\n{lines}"
+    found = told(note, "peripheral")
+    assert found == {"small FDP": {"peripheral": "present"}, "small FDS": {"peripheral": "absent"}}
+
+
+def test_the_two_are_those_the_paragraph_told_of() -> None:
+    note = "Index FDP, middle FDP and middle FDS were repaired.\n\nIndex FDP ran freely. Middle FDP caught at A2. "
+    found = told(note + "Neither of the two gapped.", "gap")
+    assert found == {"index FDP": {"gap": "none"}, "middle FDP": {"gap": "none"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "I took the palmaris longus and put it in as a graft. It was woven through three times with 4-0.",
+        "The palmaris longus was harvested and used as an interposition graft with 4-0 weaves.",
+    ],
+)
+def test_a_donor_put_in_as_a_graft(note: str) -> None:
+    found = told("Small FDP divided, its ends would not meet. " + note, "treatment")
+    assert found["small FDP"] == {"treatment": "grafted"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The palmaris longus was looked at as a possible graft and left.",
+        "I did not need the palmaris as a graft.",
+        "The palmaris was taken as a graft for A2.",
+    ],
+)
+def test_a_donor_only_thought_of(note: str) -> None:
+    assert "treatment" not in told("Small FDP divided. " + note).get("small FDP", {})
+
+
+@pytest.mark.parametrize("note", ["The palmaris has not been touched.", "The palmaris was left untouched for later."])
+def test_a_donor_left_for_later_is_no_finding(note: str) -> None:
+    assert "PL" not in told("Small FDP ruptured. " + note, "extent")
+
+
+@pytest.mark.parametrize("label", ["Fixation: suture anchor", "FIXATION   [ ] button  [x] suture anchor   [ ] suture"])
+def test_fixation_with_an_anchor(label: str) -> None:
+    found = told(f"Index FDP torn off.\n{label}\n", "stitch", "treatment")
+    assert found == {"index FDP": {"stitch": "anchor", "treatment": "reinserted"}}
