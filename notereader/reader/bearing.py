@@ -23,6 +23,7 @@ from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.passing_by import passes_by
+from notereader.reader.pulleys_again import settle_pulleys_again
 from notereader.reader.relative_digits import settle_relative_digits
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slips import settle_slips
@@ -41,6 +42,7 @@ def bearing(doc: Doc) -> Doc:
     settle_shared_nouns(page)
     settle_slips(page)
     settle_digits(page)
+    settle_pulleys_again(page)
     count_fingers(page)
     settle_relative_digits(page)
     put_right(page)

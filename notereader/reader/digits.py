@@ -729,7 +729,10 @@ def _labels(page: Page, mention: Mention) -> bool:
             return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
             return True
-        said = (lead[-1:] == ["the"] and after in _FINGERS_ARE) or (lead[-1:] == ["("] and after == ")")
+        said = (lead[-1:] == ["the"] and page.words[mention.i - 3 : mention.i - 1] in _THAT_OF) or (
+            lead[-1:] == ["the"] and after in _FINGERS_ARE
+        )
+        said = said or (lead[-1:] == ["("] and after == ")") or (lead[-1:] == [":"] and (ends or after in _LISTED_BY))
         if said or (lead == ["only", "the"] and after not in _OF_A_MIDDLE):
             return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
         if word == "middle" or spoken:
@@ -762,6 +765,8 @@ _FINGERS_DO = frozenset(["held", "gapped", "had", "got", "received", "took", "ra
 _FINGERS_ARE = frozenset(
     ["was", "is", "showed", "shows", "ran", "runs", "glides", "catches", "did", "has", "only", "alone", "repair", "fdp"]
 )
+_LISTED_BY = frozenset([".", ",", ";", "and"])  # 'A2 vented: small. A2 intact: index.'
+_THAT_OF = (["that", "of"], ["those", "of"])
 _OF_A_MIDDLE = frozenset(["third", "part", "segment", "slip", "portion", "bit", "one", "amount", "wound", "of"])
 
 

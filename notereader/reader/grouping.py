@@ -188,6 +188,8 @@ def take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: t
         lead = [w for w in page.words[max(sentence.i, group.i - 3) : group.i] if w != "the"][-2:]
         if lead[:1] not in _PRONOUNS or lead[1:] not in _OF_DIGIT:
             continue
+        if any(m.kind == "pulley" for m in within(page.mentions, group.i - 3, group.i) if page.words[m.i] in _TAKES_UP):
+            continue  # 'The A4 of the ring was destroyed. That of the index was intact'
         opens = [w for w in page.words[sentence.i : group.i] if w != "the"] == lead
         kinds = [t.tendon for t in focus if t.slip is None] if opens else _kinds_before(page, groups[:n], group)
         group.pairs = tuple(
@@ -209,6 +211,7 @@ def _kinds_before(page: Page, before: list[Group], group: Group) -> list[str]:
 
 _OF_DIGIT = (["of"], ["in"], ["to"], ["from"], ["on"])
 _THINGS_OF_TENDON = frozenset(["endword", "knotword", "stitch", "strandword", "material", "bite"])
+_TAKES_UP = frozenset(["that", "those"])
 _PRONOUNS = (["that"], ["those"], ["one"], ["ones"])
 _OTHER_THINGS = frozenset(["pulley", "structure", "sided", "bundle", "anynerve", "anyartery", "bone"])
 

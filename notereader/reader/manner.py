@@ -99,6 +99,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         or before[-2:] in (["apart", "from"], ["except", "for"], ["other", "than"], ["save", "for"], ["but", "for"])
     ):
         group.excepted = True
+    if _left_out_by_that(page.words[max(sentence.i, group.i - 6) : group.i]):
+        group.excepted = True
     if before[-1:] == ["not"] and group.tendons and "," in page.words[max(sentence.i, group.i - 4) : group.i]:
         group.reference = True  # 'the profundus repairs, not the superficialis, were dressed up with 6-0'
     if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
@@ -176,6 +178,15 @@ def _left_out_there(lead: list[str]) -> bool:
 
 _POINTING = frozenset(["those", "that", "one", "ones", "of", "in", "the", "for", "from"])
 _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "apart"])
+
+
+def _left_out_by_that(lead: list[str]) -> bool:
+    """'All A2 pulleys were intact except that of the ring', '... apart from those of the small'."""
+    words = [w for w in lead if w not in ("the", "for", "from", "left", "right")]
+    return words[-2:] in (["that", "of"], ["those", "of"]) and words[-3:-2] != [] and words[-3] in _EXCEPT
+
+
+_EXCEPT = frozenset(["except", "excepting", "save", "bar", "apart"])
 
 
 def _at_its_part(lead: list[str]) -> bool:

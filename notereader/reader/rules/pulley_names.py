@@ -59,7 +59,7 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
             places.append(PulleyGroup([mention], [mention.value]))
         else:
             groups.append(PulleyGroup([mention], [mention.value]))
-    meant = _meant(desk, scene, groups, places) + _that_of(scene, groups) + _former(scene, groups)
+    meant = _meant(desk, scene, groups, places) + _former(scene, groups)
     return sorted([*groups, *meant], key=lambda g: g.i), places
 
 
@@ -247,19 +247,6 @@ def _former(scene: Scene, groups: list[PulleyGroup]) -> list[PulleyGroup]:
         if words[k : k + 2] == ["the", "former"] and before and len(before[-1].values) == 2 and not finger:
             return [PulleyGroup([Mention("pulleys", "former", k, k + 2)], before[-1].values[:1])]
     return []
-
-
-def _that_of(scene: Scene, groups: list[PulleyGroup]) -> list[PulleyGroup]:
-    """'The A1 of the ring finger was divided, and that of the middle finger was preserved': the same pulley again."""
-    found: list[PulleyGroup] = []
-    for group in (g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)):
-        k = group.i - 1 - (scene.word_before(group.i) == "the")
-        before = [p for p in groups if p.j < k]
-        if scene.words(k - 1, k + 1) == ["that", "of"] and before and len(before[-1].values) == 1:
-            tendons = any(t.tendons and before[-1].j <= t.i < k for t in scene.setting.groups)
-            if not tendons and scene.word_before(k - 1) in (",", "and", "while", "whereas", ";", "but"):
-                found.append(PulleyGroup([Mention("pulley", before[-1].values[0], k - 1, k)], list(before[-1].values)))
-    return found
 
 
 def _numbered(scene: Scene, m: Mention) -> PulleyGroup | None:

@@ -94,7 +94,8 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     """Tell whether 'intact' is said of a part only: 'half of A2 was preserved', 'preserved except for 5 mm'."""
     between = scene.words(low, min(group.i, action.i))
     after = scene.words(action.j, min(action.j + 5, scene.sentence.j))
-    limited = bool(after) and (after[0] in _EXCEPTING or after[0] in PARTS or _by_and_large(after))
+    finger = any(0 < g.i - action.j <= len(after) for g in scene.left_out)  # 'intact except that of the ring'
+    limited = bool(after) and ((after[0] in _EXCEPTING and not finger) or after[0] in PARTS or _by_and_large(after))
     limited = limited or _in_part(scene, action.j)
     if limited or "only" in [*between, *after] or _remains(scene, group):
         return True

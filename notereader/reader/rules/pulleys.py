@@ -194,7 +194,9 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
     for before, group in pairwise(groups):
         if group.actions or not before.actions:
             continue
-        after = scene.words(group.j, min(group.j + 3, scene.sentence.j))
+        digits = scene.page.digit_words
+        behind = (k for k in range(group.j, min(group.j + _FAR_BEHIND, scene.sentence.j)) if k not in digits)
+        after = [scene.page.words[k] for k in behind if scene.page.words[k] not in ("of", "the")][:3]
         ahead = [w for w in scene.words(max(before.j, group.i - 4), group.i) if w != "the"]
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
         if "same" in after and scene.words(group.j, group.j + 5)[after.index("same") + 1 :][:1] in _A_DIGIT:
@@ -208,6 +210,9 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
         elif _share_behind(scene, group) and before.actions[-1].value in OPENINGS:
             group.actions = [Mention("opened", before.actions[-1].value, group.j, group.j + 1)]
+
+
+_FAR_BEHIND = 8  # words: 'and that of the index finger too'
 
 
 def _share_behind(scene: Scene, group: PulleyGroup) -> bool:
@@ -242,7 +247,8 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
         fingers = [g for g in bare if g.j > group.i - 4]  # 'In the middle A2 was vented; in the ring it is intact'
     found: dict[tuple[str, ...], list[Mention]] = {}
     for m in group.actions:
-        after = [g for g in fingers if 0 <= g.i - m.j <= 3 and scene.next_word(g.j) not in _TAKES_UP]
+        near = [g for g in fingers if 0 <= g.i - m.j <= 3 and not g.excepted]
+        after = [g for g in near if scene.next_word(g.j) not in _TAKES_UP]
         after = after or _told_behind(scene, group, m, fingers)
         before = [g for g in fingers if 0 <= m.i - g.j <= (12 if g.excepted or _opens_part(scene, g, m) else 5)]
         if after or before:
@@ -250,7 +256,8 @@ def _by_digit(scene: Scene, group: PulleyGroup) -> dict[tuple[str, ...], list[Me
     told = sum(len(actions) for actions in found.values())
     rest = [m for m in group.actions if not any(m in actions for actions in found.values())]
     excepted = any(g.excepted and g.digits in found for g in scene.setting.groups)
-    if rest and excepted and any(g.every and not g.digits for g in scene.setting.groups):
+    every = any(g.every and not g.digits for g in scene.setting.groups) or bool(_all_but(scene, group.mentions[0]))
+    if rest and excepted and every:
         return {**found, (): rest}  # 'intact in every finger except the index, where its distal 4 mm was vented'
     return found if len(found) > 1 and told == len(group.actions) else {(): group.actions}
 
@@ -452,6 +459,8 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if every is not None:
         left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}
         return tuple(d for d in every_digit(desk, scene, every) if d not in left_out)
+    if _all_but(scene, mention):
+        return _all_but(scene, mention)
     if scene.words(mention.j, mention.j + 3) in _IN_THAT and len(scene.setting.digits) == 1:
         before = [g for g in groups if g.digits and g.j <= mention.i]
         return before[-1].digits if before else scene.setting.digits
@@ -552,6 +561,13 @@ def _in_several(scene: Scene, mention: Mention) -> int:
 
 
 _OF_THESE = frozenset(["of", "them", "these", "the", "fingers", "digits"])
+
+
+def _all_but(scene: Scene, mention: Mention) -> tuple[str, ...]:
+    """'All A2 pulleys were intact except that of the ring': every finger of the note but the one left out."""
+    left_out = {d for g in scene.left_out if g.i > mention.j and not g.tendons for d in g.digits}
+    many = scene.next_word(mention.j) == "pulleys" or scene.word_before(mention.i) in ("all", "every", "each")
+    return tuple(d for d in scene.every_digit if d not in left_out) if many and left_out else ()
 
 
 def _every_group(scene: Scene, mention: Mention) -> Group | None:
