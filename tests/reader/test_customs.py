@@ -32,6 +32,7 @@ def test_a_deed_is_told_beside_its_custom(note: str) -> None:
         "As is my habit, I would have used four strands.",
         "Four strands, as is usual here, could not be placed.",
         "Others would have put in four strands.",
+        "In earlier years, up to 2027, we used a four-strand repair.",
         "My registrar would have had four strands.",
     ],
 )
