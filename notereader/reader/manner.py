@@ -79,6 +79,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
     if group.tendons and _to_its_side(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'the distal stump was sewn into the side of the ring FDP'
+    if group.tendons and _sewn_alongside(page, group, sentence):
+        group.reference = True  # 'the distal stump was sewn to the ring FDP side-to-side'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those
@@ -178,6 +180,16 @@ def _left_out_there(lead: list[str]) -> bool:
 
 _POINTING = frozenset(["those", "that", "one", "ones", "of", "in", "the", "for", "from"])
 _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "apart"])
+
+
+def _sewn_alongside(page: Page, group: Group, sentence: Sentence) -> bool:
+    lead = [w for w in page.words[max(sentence.i, group.i - 8) : group.i] if w not in ("the", "intact", "neighbouring")]
+    beside = [*lead, *page.words[group.j : group.j + 5]]
+    return lead[-1:] == ["to"] and not _SEWN.isdisjoint(lead) and beside.count("side") >= _TWICE
+
+
+_SEWN = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven"])
+_TWICE = 2  # 'side-to-side'
 
 
 def _left_out_by_that(lead: list[str]) -> bool:

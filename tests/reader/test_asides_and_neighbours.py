@@ -84,3 +84,37 @@ def test_a_donor_left_for_later_is_no_finding(note: str) -> None:
 def test_fixation_with_an_anchor(label: str) -> None:
     found = told(f"Index FDP torn off.\n{label}\n", "stitch", "treatment")
     assert found == {"index FDP": {"stitch": "anchor", "treatment": "reinserted"}}
+
+
+@pytest.mark.parametrize(
+    "deed",
+    [
+        "Its distal stump was sewn side-to-side to the ring FDP (tenodesis).",
+        "Its distal stump was sutured side-to-side to the FDP of the ring finger (tenodesis).",
+    ],
+)
+def test_the_tendon_sewn_alongside_is_not_the_one_tenodesed(deed: str) -> None:
+    found = told("The FDP of the small finger was ruptured. " + deed, "treatment")
+    assert found == {"small FDP": {"treatment": "tenodesed"}}
+
+
+@pytest.mark.parametrize(
+    ("line", "expected"),
+    [
+        ("What was cut: the FDP, fully; the FDS, both slips fully.", {"ring FDP": "complete", "ring FDS": "complete"}),
+        ("Cut: FDP completely, FDS not looked at.", {"ring FDP": "complete"}),
+        ("Cut: FDP, FDS.", {}),
+        ("Not cut: FDP.", {"ring FDP": "intact"}),
+    ],
+)
+def test_a_list_of_what_was_cut_on_one_line(line: str, expected: dict[str, str]) -> None:
+    found = told("Ring finger.\n" + line, "extent")
+    assert {name: facts["extent"] for name, facts in found.items()} == expected
+
+
+@pytest.mark.parametrize(
+    ("words", "pattern"), [("continous locking", "running locking"), ("continuous locking", "running locking")]
+)
+def test_a_slip_in_continuous(words: str, pattern: str) -> None:
+    note = f"Ring FDP repaired with four strands of 3-0; epitenon 6-0 prolene {words}."
+    assert told(note, "peripheral_pattern") == {"ring FDP": {"peripheral_pattern": pattern}}

@@ -25,6 +25,29 @@ def listed_below(desk: Desk, scene: Scene) -> None:
             desk.tendon(scene, target, "extent", value, proof, f"extent {value}")
 
 
+def listed_beside(desk: Desk, scene: Scene) -> None:
+    """'What was cut: the FDP, fully; the FDS, both slips fully': of a list on one line what is told to be cut fully."""
+    words = scene.page.words
+    colon = next(
+        (k for k in range(scene.sentence.i, scene.sentence.i + _LONGEST_LABEL) if words[k : k + 1] == [":"]), 0
+    )
+    if not colon or words[colon - 1] not in _CUT or "not" in scene.words(scene.sentence.i, colon):
+        return
+    groups = [g for g in scene.setting.groups if g.tendons and g.i > colon and not (g.reference or g.excepted)]
+    for n, group in enumerate(groups):
+        end = groups[n + 1].i if n + 1 < len(groups) else scene.sentence.j
+        at = next((k for k in range(group.j, end) if words[k] in _FULLY and scene.told(k)), None)
+        if at is None or any(group.j <= m.i < at for m in scene.of(*_OTHERS)):
+            continue
+        for target in group_targets(scene, group):
+            desk.tendon(scene, target, "extent", "complete", [(group.i, at + 1)], "extent complete")
+
+
+_LONGEST_LABEL = 5  # words: 'What was cut:'
+_CUT = frozenset(["cut", "severed", "divided", "injured"])
+_OTHERS = ("structure", "sided", "anynerve", "anyartery", "bundle", "pulley")
+
+
 def _head_of(desk: Desk, scene: Scene) -> Mention | None:
     """Return what the head of the list says: the nearest line above that is no line of names."""
     before: Scene | None = scene
