@@ -118,3 +118,16 @@ def test_a_list_of_what_was_cut_on_one_line(line: str, expected: dict[str, str])
 def test_a_slip_in_continuous(words: str, pattern: str) -> None:
     note = f"Ring FDP repaired with four strands of 3-0; epitenon 6-0 prolene {words}."
     assert told(note, "peripheral_pattern") == {"ring FDP": {"peripheral_pattern": pattern}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Complete division of FDP in the ring and partial (40 %) in the small.",
+        "The FDP was completely divided in the ring finger and partially (40 %) in the small finger.",
+    ],
+)
+def test_a_share_in_brackets_is_of_the_finger_behind_them(note: str) -> None:
+    found = told("Exploration of the ring and small fingers.\n\n" + note, "extent", "extent_percent")
+    assert found["ring FDP"] == {"extent": "complete"}
+    assert found["small FDP"] == {"extent": "partial", "extent_percent": 40}

@@ -22,7 +22,8 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if has_strange_subject(scene, mention.i):
         return []
     headed = (
-        state_after_state(scene, mention)
+        behind_brackets(scene, mention.j)
+        or state_after_state(scene, mention)
         or cut_through(scene, mention)
         or _of_the_exception(scene, mention)
         or _headed_list(scene, mention)
@@ -71,6 +72,19 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         others = [m for m in scene.of(*_OTHER_PARTS) if m.j <= mention.i]  # 'the nerves of the index, middle and ring'
         return [] if others else same_tendon(scene, group)
     return []
+
+
+def behind_brackets(scene: Scene, j: int) -> list[Target]:
+    """'Complete division of the FDP in the index and partial (40 %) in the ring': the finger behind the brackets."""
+    if scene.next_word(j) != "(" or ")" not in scene.words(j, min(j + _LONG_BRACKETS, scene.sentence.j)):
+        return []
+    k = scene.page.words.index(")", j) + 1
+    group = next((g for g in scene.setting.groups if g.digits and not g.tendons and 0 < g.i - k <= 2), None)
+    led = group is not None and scene.words(k, group.i)[:1] in (["in"], ["of"])
+    return same_tendon(scene, group) if group is not None and led else []
+
+
+_LONG_BRACKETS = 8  # words
 
 
 def state_after_state(scene: Scene, mention: Mention) -> list[Target]:

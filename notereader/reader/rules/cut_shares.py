@@ -3,7 +3,7 @@
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.page import Break, Mention, Quantity
-from notereader.reader.rules.cut_owners import CUT_LABELS, OF_ITS, of_another_row
+from notereader.reader.rules.cut_owners import CUT_LABELS, OF_ITS, behind_brackets, of_another_row
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets
@@ -36,7 +36,7 @@ def told_in_percent(desk: Desk, scene: Scene) -> None:
             continue  # 'Active flexion was 80 percent of the other side'
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
-            behind = _share_of_behind(scene, quantity)
+            behind = _share_of_behind(scene, quantity) or behind_brackets(scene, quantity.i - 1)
             if behind:
                 part_cut(desk, scene, behind, quantity.high or 0.0, quantity.i, quantity.j)
                 continue
