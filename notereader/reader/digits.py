@@ -732,6 +732,13 @@ def _labels(page: Page, mention: Mention) -> bool:
         said = (lead[-1:] == ["the"] and page.words[mention.i - 3 : mention.i - 1] in _THAT_OF) or (
             lead[-1:] == ["the"] and after in _FINGERS_ARE
         )
+        if (
+            word in ("small", "little")
+            and lead[-1:] == ["the"]
+            and lead[0] in _SPOKEN_OF
+            and (ends or after in _LISTED_BY)
+        ):
+            return True  # 'No tension in the small.'
         said = said or (lead[-1:] == ["("] and after == ")") or (lead[-1:] == [":"] and (ends or after in _LISTED_BY))
         if said or (lead == ["only", "the"] and after not in _OF_A_MIDDLE):
             return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)

@@ -33,7 +33,7 @@ def others_told(page: Page, sentence: Sentence, quantifiers: list[Mention], grou
         while k < sentence.j and k - q.j < 4 and words[k] in _REST_NOUNS:
             k += 1
         after = words[k] if k < sentence.j else "."
-        runs = after in _MOVES or words[k : k + 2] in _DOES
+        runs = after in _MOVES or after == "not" or words[k : k + 2] in _DOES
         if k == q.j and words[k - 1] == "other" and not (runs and words[i - 1] != "or"):
             continue  # 'no triggering from one or the other'
         if i == sentence.i and words[k - 1] == "others":

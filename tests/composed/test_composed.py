@@ -8,6 +8,7 @@ from forms import form
 from heads import headed
 from likened import likened
 from rows import rows
+from several import several
 
 from notereader.reader import read
 from notereader.record import Interval
@@ -29,6 +30,7 @@ _MOST_MISSED_IN_ROWS = 0.06
 _MOST_OVERSTATED_ANSWERS = 0.005
 _MOST_WRONG_ANSWERS = 0.03
 _MOST_MISSED_ANSWERS = 0.12
+_MOST_MISSED_OF_SEVERAL = 0.12
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
 _REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
@@ -178,3 +180,20 @@ def test_a_repair_told_by_likeness_is_as_the_other_but_for_what_is_told_otherwis
         found = {place.text(): fact.value for place, fact in read(note.text).walk() if place.group == "repairs"}
         assert {p: v for p, v in note.truth.items() if found.get("repairs/{}/{}/-/{}".format(*p)) != v} == {}, note.text
         assert {name.split("/")[1] for name in found} <= {finger for finger, _, _ in note.truth}, note.text
+
+
+@pytest.mark.parametrize("first", range(0, 400, _BATCH))
+def test_what_became_of_each_of_several_repairs(first: int) -> None:
+    facts = missed = 0
+    for seed in range(first, first + _BATCH):
+        note = several(seed)
+        found = _read_of(note.text, note.part, note.field)
+        assert {p: v for p, v in found.items() if note.truth.get(p) != v} == {}, note.text
+        facts += len(note.truth)
+        missed += len(note.truth.keys() - found.keys())
+    assert missed <= _MOST_MISSED_OF_SEVERAL * facts
+
+
+def _read_of(text: str, part: str, field: str) -> dict[Place, object]:
+    told = [(place, fact) for place, fact in read(text).walk() if (place.part, place.field) == (part, field)]
+    return {(place.digit or "", part, field): fact.value for place, fact in told}
