@@ -4,6 +4,7 @@ import ast
 import re
 import sys
 import tomllib
+from functools import cache
 from importlib.metadata import packages_distributions
 from pathlib import Path
 
@@ -35,8 +36,13 @@ def _imports(tree: ast.AST, top: bool) -> set[str]:
     return found - set(sys.stdlib_module_names) - {"notereader"}
 
 
+@cache
+def _distributions() -> dict[str, list[str]]:
+    return dict(packages_distributions())
+
+
 def _brought_by(package: str) -> set[str]:
-    named = packages_distributions().get(package, [package])
+    named = _distributions().get(package, [package])
     return {BRINGS_ALONG.get(name, name) for name in (re.sub(r"[-_.]+", "-", n).lower() for n in named)}
 
 
