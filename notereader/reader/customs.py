@@ -32,7 +32,7 @@ def _clause_of_custom(page: Page, cue: Mention, sentence: Sentence) -> tuple[int
     for k in range(cue.i, max(sentence.i, cue.i - _FAR) - 1, -1):
         if words[k] in _BOUNDS:
             return None
-        opens = words[k] in _OPENS and words[k + 1] not in _NO_ASIDE
+        opens = words[k] in _OPENS and _NO_ASIDE.isdisjoint(words[k + 1 : k + 2])
         if opens and (k == sentence.i or words[k - 1] in _BOUNDS):
             end = next((n for n in range(cue.j, sentence.j) if words[n] in _BOUNDS), sentence.j)
             return (k, end) if k > sentence.i or end < sentence.j else None
@@ -42,7 +42,7 @@ def _clause_of_custom(page: Page, cue: Mention, sentence: Sentence) -> tuple[int
 def _own_custom(page: Page, cue: Mention) -> tuple[int, int] | None:
     """Return the words of 'my usual', 'our standard' before what was done."""
     own = page.words[cue.i] in _OWN and cue.j - cue.i == _OWN_LENGTH
-    return (cue.i, cue.j) if own and page.words[cue.j] not in _VERBS else None
+    return (cue.i, cue.j) if own and _VERBS.isdisjoint(page.words[cue.j : cue.j + 1]) else None
 
 
 _OWN_LENGTH = 2  # words

@@ -344,12 +344,12 @@ def _among_digits(page: Page, mention: Mention) -> bool:
             m.kind == "digit" for m in within(page.mentions, i - 40, i)
         )  # 'The ring glided. The small was free.'
     if words[i - 1] == "the" and words[j : j + 1] == ["repair"] and words[j + 1 : j + 2] != [] and words[j + 1] in _RAN:
-        return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)  # 'The small repair caught'
+        return _named_as_digit(page, mention)  # 'The small repair caught'
     if words[i - 1] == "the" and words[j : j + 1] == ["one"]:
         before = [m for m in within(page.mentions, i - 30, i) if m.kind == "digit" and words[m.j : m.j + 1] == ["one"]]
         return bool(before) and "." not in words[before[-1].j : i]  # 'around the ring one ..., around the small one'
     told = any(m.kind == "extent" for m in within(page.mentions, j, j + 1))
-    if told and words[i - 1] == ":" and any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
+    if told and words[i - 1] == ":" and _named_as_digit(page, mention):
         return True  # 'FDP: small completely divided.'
     if words[i - 1] == "." and words[j : j + 1] != [] and words[j] in _OPENS_WITH:
         return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
@@ -413,7 +413,7 @@ def _beside_another(page: Page, mention: Mention) -> bool:
     one = after == "one" and words[i - 1] == "the" and words[i - 2] in (";", ",", "and", "but", "while", "whereas")
     lead = words[i - 2] if words[i - 1] == "the" else words[i - 1]
     repair = after == "repair" and lead in (".", ";", ",", "and", "but", "while", "whereas")
-    if not (one or repair) or not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
+    if not (one or repair) or not _named_as_digit(page, mention):
         return False
     others = [m for m in within(page.mentions, i - 14, i) if m.kind == "digit"]
     return any("." not in words[m.j : i] if one else words[m.j : m.j + 1] == ["repair"] for m in others)
@@ -652,7 +652,7 @@ def _after_pulley(page: Page, mention: Mention) -> bool:
     k -= words[k - 1] == "pulley"
     if not any(m.kind == "pulley" and m.j == k for m in within(page.mentions, k - 2, k)):
         return False
-    return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+    return _named_as_digit(page, mention)
 
 
 def _labels(page: Page, mention: Mention) -> bool:
@@ -707,9 +707,9 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'
     if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS, *_RAN):
-        return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)  # 'in all but the small'
+        return _named_as_digit(page, mention)  # 'in all but the small'
     if word in _SHORT_NAMES and _turns_to_tendon(page, mention.j):
-        return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+        return _named_as_digit(page, mention)
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):
@@ -717,7 +717,7 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word in ("long", "middle", "little", "small"):
         compared = _likened(page, mention.i)
         if compared and (ends or after in _BEHIND_LIKENED):
-            return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+            return _named_as_digit(page, mention)
         if at_start and (after in _LABELS_WORDS_2 or ends):
             return True
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
@@ -726,12 +726,11 @@ def _labels(page: Page, mention: Mention) -> bool:
         if page.words[mention.i - 1] == "the" and page.words[mention.i - 2] in _NEXT and after in (".", ":", ",", ";"):
             return True  # 'Now the MIDDLE.'
         if lead[-1:] == ["the"] and lead[0] in _WORKED_ON and after in _HOW:
-            return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+            return _named_as_digit(page, mention)
         if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
             return True
-        said = (lead[-1:] == ["the"] and page.words[mention.i - 3 : mention.i - 1] in _THAT_OF) or (
-            lead[-1:] == ["the"] and after in _FINGERS_ARE
-        )
+        that_of = page.words[mention.i - 3 : mention.i - 1] in _THAT_OF
+        said = lead[-1:] == ["the"] and (that_of or after in _FINGERS_ARE)
         if (
             word in ("small", "little")
             and lead[-1:] == ["the"]
@@ -741,15 +740,20 @@ def _labels(page: Page, mention: Mention) -> bool:
             return True  # 'No tension in the small.'
         said = said or (lead[-1:] == ["("] and after == ")") or (lead[-1:] == [":"] and (ends or after in _LISTED_BY))
         if said or (lead == ["only", "the"] and after not in _OF_A_MIDDLE):
-            return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
+            return _named_as_digit(page, mention)
         if word == "middle" or spoken:
-            if not any(m.kind == "digit" and m.value == mention.value for m in page.mentions):
+            if not _named_as_digit(page, mention):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
             if spoken and after in _TURNS_TO and page.words[mention.i - 2] not in ("of", "from"):
                 return True  # 'In the little the FDP took four strands'
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+def _named_as_digit(page: Page, mention: Mention) -> bool:
+    """Tell whether the note names the same finger beyond doubt elsewhere."""
+    return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
 
 
 def _turns_to_tendon(page: Page, k: int) -> bool:
