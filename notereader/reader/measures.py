@@ -231,6 +231,8 @@ def _unit_at(page: Page, k: int) -> tuple[str, float, int]:
     at = k + 1 if k < len(page.words) and page.words[k] == "-" else k
     if at >= len(page.words) or page.breaks[at] == Break.COLUMN:  # 'day 5      WEEKS IN SPLINT'
         return "", 1.0, k
+    if page.breaks[at] >= Break.LINE and page.words[at + 1 : at + 2] == [":"]:
+        return "", 1.0, k  # 'IP: 0', and on the next line 'Weeks : 6'
     word = page.words[at]
     if word == "per" and at + 1 < len(page.words) and page.words[at + 1] == "cent":
         return "%", 1.0, at + 2

@@ -50,7 +50,7 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
     """Tell whether a sentence names a digit in passing; one that names a tendon mostly turns to it all the same."""
     tendons = any(g.tendons for g in setting.groups)
     mentions = setting.mentions
-    if _none_of(page, sentence):
+    if _none_of(page, sentence) or _unexplored(page, sentence, setting):
         return True
     if tendons:
         return _looked_at(page, sentence, setting)
@@ -86,6 +86,21 @@ def _looked_at(page: Page, sentence: Sentence, setting: Setting) -> bool:
     named = {d for g in setting.groups for d in g.digits}
     beside = len(named) == 1 and named.isdisjoint(setting.digits)
     return beside and told == {"intact"} and not other and _named_only_here(page, sentence, setting.mentions)
+
+
+def _unexplored(page: Page, sentence: Sentence, setting: Setting) -> bool:
+    """'FDP and FDS of the neighbouring ring finger not explored': the next sentence is not of that finger."""
+    named = {d for g in setting.groups for d in g.digits}
+    if len(named) != 1 or not named.isdisjoint(setting.digits) or sentence.j - sentence.i > _SHORT:
+        return False
+    words = page.words[sentence.i : sentence.j]
+    denied = any(a in _DENIED and not _UNSEEN.isdisjoint(words[n + 1 : n + 3]) for n, a in enumerate(words))
+    other = any(m.kind in _TOLD_OF_IT for m in setting.mentions)
+    return (denied or "unexplored" in words) and not other and _named_only_here(page, sentence, setting.mentions)
+
+
+_TOLD_OF_IT = (_TELLING - {"tendon", "generic"}) | _OTHER_PARTS
+_UNSEEN = word_list("bearing", "not_looked_at")
 
 
 def _goes_on_in_block(page: Page, sentence: Sentence) -> bool:

@@ -67,6 +67,7 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return []
     found = (
         _which(desk, scene, i)
+        or _in_both_fingers(desk, scene, i)
         or throughout(desk, scene, i, j)
         or moved_together(desk, scene)
         or _in_finger(desk, scene, j)
@@ -114,6 +115,17 @@ def _which(desk: Desk, scene: Scene, i: int) -> list[Target]:
     return [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
 
 
+def _in_both_fingers(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'Tendon glide smooth in both fingers, no gap': 'tendon' names none, and both fingers worked on are meant."""
+    words = [*scene.words(scene.sentence.i, scene.part(i)[1]), ""]
+    both = any(words[k : k + 2] == ["in", "both"] and words[k + 2] in _FINGERS for k in range(len(words) - 2))
+    if not both or any(g.digits or g.tendons or g.generic == "all" for g in scene.setting.groups):
+        return []
+    sewn = [t for t in desk.sewn() if t.tendon in ("FDP", "FPL")]
+    return sewn if len({t.digit for t in sewn}) == len(sewn) == _PAIR else []
+
+
+_FINGERS = frozenset(["fingers", "digits", ",", ".", ";", ""])
 _ADVERBS = frozenset(["at", "first", "still", "slightly", "just", "then", "had", "was", "did", "always"])
 
 

@@ -2,8 +2,10 @@
 
 from itertools import pairwise
 
+from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
 
 _NO = frozenset(["no", "n"])
 _CLOSES = frozenset(["", ".", ",", ";", ")", "|", "-"])
@@ -31,6 +33,22 @@ def _is_mark(scene: Scene, k: int) -> bool:
     """Tell whether a word is a colon, an unticked option or the cross of a box."""
     word, after = scene.page.words[k], scene.next_word(k + 1)
     return not word[0].isalnum() or scene.page.standing[k] == "unticked" or (word == "x" and after in ("]", ")"))
+
+
+def denied_below(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Repair of FDS' and on the next line 'treatment: [x] none, edges trimmed': a title of what was not done."""
+    titled = mention.i == scene.sentence.i and scene.page.words[mention.j - 1] in ("repair", "repairs")
+    closing = max([g.j for g in scene.setting.groups if g.tendons], default=-1)
+    after = desk.scene_after(scene)
+    if not titled or after is None or not set(scene.words(closing, scene.sentence.j)) <= {":"} or closing < 0:
+        return False
+    label = after.sentence.i + 1
+    answer = after.answer(label) if after.page.words[label - 1] in _MANNER_LABELS else None
+    return answer in _NOTHING
+
+
+_MANNER_LABELS = word_list("denied_deeds", "manner_labels")
+_NOTHING = frozenset(["none", "nil", "no", "not", "nothing"])
 
 
 def neither_mended(scene: Scene) -> list[Mention]:

@@ -334,8 +334,11 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     worn = next((k for k in range(label, last) if scene.page.words[k] in order_list("worn")), None)
     if worn is not None:
         return worn, worn + 1
-    if not _KEPT.isdisjoint(words) and "on" in words and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
-        return _told_before(desk, scene, period)  # 'Dorsal splint: wrist 10. Kept on for 5 weeks.'
+    kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this")
+    if not _KEPT.isdisjoint(words) and kept_on and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
+        return _told_before(desk, scene, period)  # 'Dorsal splint: wrist 10. Kept on for 5 weeks.', 'It stays for 5'
+    if marks and marks[-1][1] <= period.i and _labelled(scene, period):
+        return marks[-1]  # '27 Splint .. dorsal blocking, wrist 0, MCP 45       28 weeks .. 6'
     if scene.sentence.section == "splint" and (not marks or marks[-1][1] <= scene.sentence.i + 4):
         return marks[-1] if marks else (period.i, period.j)
     alone = all(w in order_list("beside_weeks") or w in _MARKS for w in _besides(scene, period, first, last))
@@ -364,7 +367,15 @@ def _part(scene: Scene, period: Period) -> tuple[int, int]:
 
 
 def _besides(scene: Scene, period: Period, first: int, last: int) -> list[str]:
-    return [*scene.words(first, period.i), *scene.words(period.j, last)]
+    """Return the words beside the weeks; neither the number of a form's row nor the dots behind its label."""
+    first += _labelled(scene, period) and first == period.i - 1 and scene.page.words[first].isdecimal()
+    return [w for w in (*scene.words(first, period.i), *scene.words(period.j, last)) if not w.startswith("..")]
+
+
+def _labelled(scene: Scene, period: Period) -> bool:
+    """'24 Weeks .......... 4', 'Weeks   : 6'."""
+    mark = scene.page.words[period.i + 1] if period.i + 2 < period.j else ""
+    return scene.page.words[period.i] in _WEEK_WORDS and (mark == ":" or mark.startswith(".."))
 
 
 def _besides_all(scene: Scene, period: Period) -> bool:
@@ -376,7 +387,7 @@ def _besides_all(scene: Scene, period: Period) -> bool:
 def _told_before(desk: Desk, scene: Scene, period: Period) -> Span | None:
     """Return the weeks told alone where a splint was ordered in one of the few sentences before them."""
     before: Scene | None = scene
-    for _ in range(3):
+    for _ in range(_LINES_BACK):
         before = desk.scene_before(before) if before is not None else None
         if before is None or before.sentence.block < scene.sentence.block - 1 or is_other_section(before):
             return None
@@ -387,6 +398,9 @@ def _told_before(desk: Desk, scene: Scene, period: Period) -> Span | None:
         ] == [":"]:
             return None
     return None
+
+
+_LINES_BACK = 5  # a form tells wrist, knuckles and finger joints between its splint and the weeks
 
 
 def _ended(scene: Scene, period: Period) -> Span | None:

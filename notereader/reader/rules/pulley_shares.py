@@ -10,9 +10,10 @@ from notereader.vocabulary.wordlists import word_list
 _PART_LEADS = word_list("pulleys", "part_leads")
 _MEASURES = word_list("pulleys", "measures")
 _EXCEPTING = word_list("pulleys", "excepting")
-_NO_STOP = frozenset(["dist", "prox", "up", "approx", "max"])
+_NO_STOP = frozenset(["dist", "prox", "up", "approx", "max", "ca", "circ", "est"])
 _JOINTS = frozenset(["and", ",", ";", "but", "while"])
-_KEPT = frozenset(["preserved", "kept", "intact", "spared", "left"])
+_KEPT = frozenset(["preserved", "kept", "intact", "spared", "left", "retained", "saved", "stays", "stayed", "remains"])
+_REST = frozenset(["rest", "remainder"])
 _IN_ALL = (("in", "all"), ("in", "total"), ("all", "told"))
 _GOES_ON = frozenset(["and", "was", "were", "then", "therefore"])  # 'its distal 5 mm was shredded and was removed'
 # How much of a pulley, or which part: the value of a field and the words that tell it.
@@ -64,14 +65,26 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
         if _other_part_kept(words, k + 1 if words[k] == "," else k)
     ]
     stops += [k for k in range(j, high) if is_tendon_end(words[k : k + 4])]
-    later = [m.i for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
+    later = [_name_begins(scene, m.i, j) for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
     return min([high, *stops, *later])
+
+
+def _name_begins(scene: Scene, i: int, j: int) -> int:
+    """'A3 was vented and the distal third of A2 was vented': the share before the name of a later pulley is its own."""
+    k = i
+    while k > j and scene.page.words[k - 1] != "and" and _measures(scene, k - 1):
+        k -= 1
+    return k if scene.word_before(k) in _JOINTS and scene.word_before(i) in ("of", "the") else i
 
 
 def _other_part_kept(words: list[str], k: int) -> bool:
     """Tell whether at word k, after a comma or at an 'and', another part is told to have been kept."""
     if words[k] != "and":
-        return words[k - 1] == "," and bool({*words[k : k + 2]} & PARTS.keys()) and _kept_ahead(words[k + 1 : k + 5])
+        if words[k - 1] != ",":
+            return False
+        rest = words[k] in _REST and _kept_ahead(words[k + 1 : k + 7])  # 'cut third trimmed, rest (2/3) stays'
+        share = words[k + 1 : k + 2] == ["/"] and _kept_ahead(words[k + 3 : k + 5])
+        return rest or share or (bool({*words[k : k + 2]} & PARTS.keys()) and _kept_ahead(words[k + 1 : k + 5]))
     return bool({*words[k + 1 : k + 3]} & PARTS.keys()) and _kept_ahead(words[k + 2 : k + 7])
 
 

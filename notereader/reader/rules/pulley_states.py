@@ -131,8 +131,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True  # 'A4 was cut to pass the suture'
     if word == "eased" and not _DILATORS.isdisjoint(scene.words(m.j, min(m.j + 6, scene.sentence.j))):
         return True  # 'having first eased A4 with a dilator, not cut'
-    if word in ("suture", "sutures") and scene.word_before(m.i) == "the" and scene.word_before(m.i - 1) in _WHY:
-        return True  # 'A2 was opened over 8 mm because the suture caught'
+    if word in ("suture", "sutures") and scene.word_before(m.i - (scene.word_before(m.i) == "the")) in _WHY:
+        return True  # 'A2 was opened over 8 mm because the suture caught', 'since suture rubbed on it'
     if word in ("suture", "sutures", "repair") and scene.next_word(m.j) in _ASKS_OF_SUTURE:
         return True  # 'A4 vented, suture size: 3-0'
     if scene.next_word(m.j) == "nothing":

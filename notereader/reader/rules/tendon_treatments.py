@@ -9,7 +9,13 @@ from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
-from notereader.reader.rules.denied_deeds import answered_no, neither_mended, not_worth_it, weighed_and_left
+from notereader.reader.rules.denied_deeds import (
+    answered_no,
+    denied_below,
+    neither_mended,
+    not_worth_it,
+    weighed_and_left,
+)
 from notereader.reader.rules.grafts import grafted_with, put_in_as_graft
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.other_days import of_another_day
@@ -171,7 +177,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'attached to the side of the ring FDP by a Pulvertaft weave'
     if value == "repaired" and answered_no(scene, mention):
         return "left"
-    if value == "repaired" and weighed_and_left(scene, mention):
+    if value == "repaired" and (weighed_and_left(scene, mention) or denied_below(desk, scene, mention)):
         return None
     if value == "repaired" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) in _INSTEAD:
         return None  # 'excised rather than sewn'
@@ -322,7 +328,7 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     broken = scene.words(max(scene.sentence.i, k - 2), k + 1)
     if ("rupture", "of") in pairwise(broken):
         return True  # 'rupture of the FDP repair'
-    noun = scene.page.words[mention.i] in ("repair", "repairs")
+    noun = scene.page.words[mention.j - 1] in ("repair", "repairs")
     if noun and not FOUND_BROKEN.isdisjoint(scene.words(mention.j, min(mention.j + 7, scene.sentence.j))):
         return True  # 'FDP repair found pulled apart'
     opens = mention.i <= scene.sentence.i + 1

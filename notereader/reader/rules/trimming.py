@@ -239,7 +239,13 @@ def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return True  # '2 mm of A2 was trimmed'
     if _of_rim(desk, scene, q):
         return True
+    nouns = [k for k in nouns if not (scene.page.words[k] in _RIMS and _closes_pulley(scene, k))]
     return bool(pulleys) and max([-1, *tendons, *nouns]) < pulleys[-1]
+
+
+def _closes_pulley(scene: Scene, k: int) -> bool:
+    """'The oblique pulley edges were trimmed by 3 mm': edges of a pulley."""
+    return any(m.j == k for m in scene.of("pulley"))
 
 
 def _of_rim(desk: Desk, scene: Scene, q: Quantity) -> bool:
