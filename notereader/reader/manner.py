@@ -17,6 +17,9 @@ _PLACING = frozenset(
 )
 
 
+_BESIDE_IT = frozenset(["against", "under", "beneath", "underneath", "behind", "alongside"])
+
+
 def _leads_to_place(before: list[str]) -> bool:
     return bool(before) and before[-1] in _PLACING
 
@@ -70,9 +73,10 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if group.tendons and not group.digits and names_place(page, group.i, group.j):
         group.reference = True
     goes_on = "which" in page.words[group.j : group.j + 3]
-    if group.tendons and not group.digits and before[-1:] == ["against"] and not goes_on:
-        # 'the profundus rubbed against the superficialis knot'
-        group.reference = group.reference or not page.tendon_words.isdisjoint(range(sentence.i, group.i))
+    if group.tendons and not group.digits and before[-1:] != [] and before[-1] in _BESIDE_IT and not goes_on:
+        # 'the profundus rubbed against the superficialis knot', 'the slip did not pass under the FDP and was cut out'
+        slips = any(m.kind == "slip" for m in within(page.mentions, sentence.i, group.i))
+        group.reference = group.reference or slips or not page.tendon_words.isdisjoint(range(sentence.i, group.i))
     if group.tendons and not group.digits and _at_its_part(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'divided just short of the insertion of the superficialis'
     if _same_as(page.words[max(sentence.i, group.i - 9) : group.i]):

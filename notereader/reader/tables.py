@@ -166,7 +166,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         return []
     if _numbers_lines(page, lines, n) or _is_row(page, title) or _like_the_next(page, lines, n):
         return []
-    if _ends_a_sentence(page, title):
+    if _ends_a_sentence(page, title) or _answered(page, title):
         return []
     body: list[_Line] = []
     title_bars = page.words[title.i : title.j].count("|")
@@ -226,6 +226,14 @@ def _ends_a_sentence(page: Page, title: _Line) -> bool:
     """'to allow  access.   A4 preserved.   F.D.P.  -  4 strand': running text with wide gaps, of a fax."""
     told = {m.j for m in page.mentions if m.kind in ("opened", "extent", "deed") and title.i <= m.i and m.j <= title.j}
     return any(page.words[b - 1] in (".", ";") and b - 1 in told for _, b in title.cells)
+
+
+def _answered(page: Page, title: _Line) -> bool:
+    """'strands 4   suture 4-0 Ethibond   knot inside   purchase 9 mm': labels that have their answers beside them."""
+    told = [page.words[i + 1 : j] for i, j in title.cells if page.words[i].isalpha()]
+    figures = [words for words in told if any(w[0].isdecimal() for w in words)]
+    sized = any(w == "mm" or w.endswith(("-0", "/0")) for words in figures for w in words)
+    return sized and len(figures) >= _PAIR and _digit_titles(page, title) < _PAIR
 
 
 def _tells_a_share(page: Page, title: _Line) -> bool:

@@ -31,6 +31,7 @@ _OF = frozenset(["of", "the", "a", "an", "this", "its", "was", "were", "is", "pu
 _NEEDLESS = (["not", "necessary"], ["not", "needed"], ["not", "required"], ["not", "done"], ["not", "performed"])
 _ARE = (["were"], ["was"], ["are"], ["is"])
 _STOP = frozenset([";", ".", "|"])
+_YES = (["y", ","], ["yes", ","])
 _SAME = frozenset(["same", "that", "this"])  # 'the ulnar nerve of the same finger was normal'
 _FINGERS = frozenset(["finger", "digit", "hand", "side"])
 _EMPTY = frozenset(["unticked", "unfilled", "considered"])
@@ -149,6 +150,7 @@ class Attachment:
         """Tell whether only small words lead from a thing to what is said of it: 'was seen and', 'torn, '."""
         before = ""
         words = self._between(i, j)
+        words = words[2:] if words[:2] in _YES else words  # 'A2 Y, vented 6 mm'
         said = any(k in self.said for k in range(i, j))
         for n, word in enumerate(words):
             bridge = word in _LINK or self._measure(word) or word.startswith("..")

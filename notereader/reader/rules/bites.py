@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk, named_so_far
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention, Quantity
+from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
 from notereader.reader.rules.trimming import led_by_trimming
@@ -242,7 +242,9 @@ def _interval(scene: Scene, q: Quantity) -> Interval:
         return Interval(low=q.low, high=None)
     after = scene.words(q.j, min(q.j + 3, scene.sentence.j))
     adds = after[:1] == ["+"] and after[1:2] != [] and after[1][0].isalpha()  # 'purchase 8mm + knots outside'
-    if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"]) or (
+    spaced = q.j < scene.sentence.j and scene.page.breaks[q.j] != Break.NONE  # 'purchase 10 mm + 6-0 Prolene'
+    adds = adds or (spaced and after[:1] == ["+"] and after[1:2] != [] and after[1][0].isdecimal())
+    if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"], ["at", "least"]) or (
         after[:1] in (["plus"], ["+"]) and not adds
     ):
         return Interval(low=q.low, high=None)

@@ -243,7 +243,8 @@ def _lay_both(desk: Desk, scene: Scene, k: int, cut: Mention) -> None:
 
 
 _BOTH_OF = frozenset(["tendon", "flexor"])
-_WHOLE_OF = _ITS | {"whole", "entire", "rest", "of"}  # 'as was the whole of the superficialis'
+# 'as was the whole of the superficialis', 'as were the four superficialis tendons'
+_WHOLE_OF = _ITS | {"whole", "entire", "rest", "of", "two", "three", "four"}
 _TOUCHED = frozenset(["touched", "involved", "reached", "harmed", "affected"])
 _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "are", "is"))
 

@@ -33,7 +33,9 @@ def _took_out(desk: Desk, scene: Scene) -> None:
     """'I took out the profundus and took the superficialis out as well': the tendon itself, not out of the wound."""
     words = scene.page.words
     for group in (g for g in scene.setting.groups if g.tendons and not g.reference and scene.told(g.i)):
-        k = group.i - (words[group.i - 1] in _OWN)
+        k = group.i
+        while k > scene.sentence.i and words[k - 1] in _OWN:
+            k -= 1
         before = words[k - 2 : k] if k - 2 >= scene.sentence.i else []
         leads = len(before) == 2 and before[0] in _TOOK and before[1] == "out"
         around = before[1:] != [] and before[1] in _TOOK and words[group.j : group.j + 1] == ["out"]
@@ -47,7 +49,7 @@ def _took_out(desk: Desk, scene: Scene) -> None:
 
 
 _TOOK = frozenset(["took", "taking", "take", "taken"])
-_OWN = frozenset(["the", "its", "his", "her", "this", "that"])
+_OWN = frozenset(["the", "its", "his", "her", "this", "that", "whole", "entire", "all", "of"])
 
 
 def _left_out(desk: Desk, scene: Scene) -> None:

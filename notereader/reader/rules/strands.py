@@ -33,6 +33,8 @@ _GLUED = frozenset(
 )
 _TIMES = re.compile(r"([2468])x\Z")
 
+_ENDS = frozenset(["ends", "edges", "stumps"])
+
 # 'These are two-strand repairs' speaks of sutures told before it.
 _POINTING = frozenset([("these", "are"), ("they", "are"), ("those", "are")])
 
@@ -224,7 +226,9 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             continue
         if _is_tissue(scene, mention.j) or scene.next_word(mention.j) in ("drain", "glove", "wire", "rubber"):
             continue
-        if {"trimmed", "torn", "frayed"} & set(scene.words(mention.j, min(mention.j + 5, scene.sentence.j))):
+        behind = scene.words(mention.j, min(mention.j + 5, scene.sentence.j))
+        ends = behind[:1] == [","] and not _ENDS.isdisjoint(behind[1:3])  # '4 strands, ends trimmed'
+        if not ends and {"trimmed", "torn", "frayed"} & set(behind):
             continue  # strands of a torn tendon or muscle
         if _ends_range(page, k):
             found.append((_count_at(page, k - 2) or count, k - 2, mention.j))  # of a range the weaker

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import about_repair, after_repair, behaving, foreign, lay_behaviour, names_repair
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
@@ -190,6 +190,9 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'the end thick and soft' of a tendon not yet sewn
         answer = scene.answer(mention.j)
         after = scene.next_word(mention.j)
+        opens = mention.i == scene.sentence.i or scene.page.breaks[mention.i] >= Break.LINE
+        if word == "bulk" and opens and after in ("", ".", ";"):
+            continue  # 'Bulk ***.': a blank nobody filled in
         if word == "bulk" and after == ":" and any(m.i > mention.j for m in found):
             continue  # 'Bulk: acceptable, not bulky'
         if word == "bulk" and after == "of" and not words & _JOIN_NOUNS:

@@ -116,8 +116,12 @@ def _largest_of_each(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
 
 
 def _sums_up(scene: Scene, q: Quantity) -> bool:
-    after = scene.words(q.j, min(q.j + 2, scene.sentence.j))
-    return after[:1] in (["altogether"], ["total"]) or after in (["in", "all"], ["in", "total"], ["all", "told"])
+    after = tuple(scene.words(q.j, min(q.j + 2, scene.sentence.j)))
+    return not _IN_ALL.isdisjoint(after[:1]) or after in _ALL_TOLD
+
+
+_IN_ALL = frozenset(["altogether", "altog", "total"])
+_ALL_TOLD = frozenset([("in", "all"), ("in", "total"), ("all", "told")])
 
 
 def _beside_its_own(scene: Scene, q: Quantity) -> bool:

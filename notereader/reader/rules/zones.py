@@ -10,6 +10,7 @@ from notereader.reader.tables import zone_value
 
 def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
+    _closing_a_cell(desk, scene)
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
     if _in_pairs(desk, scene) or _beside_fingers(desk, scene) or _by_finger(desk, scene):
@@ -53,6 +54,19 @@ def zones(desk: Desk, scene: Scene) -> None:
                     [(mention.i, mention.j)],
                     "zone of the cut tendons of a digit",
                 )
+
+
+def _closing_a_cell(desk: Desk, scene: Scene) -> None:
+    """'FDP   cut through, II' in a grid: Roman figures that close the cell behind how far the tendon was cut."""
+    k = scene.sentence.j - 1
+    cut = scene.of("extent", "fraction") or "%" in scene.units
+    if not scene.sentence.prefix or scene.word_before(k) != "," or not cut or scene.of("zone"):
+        return
+    figure = scene.page.raw(k, k + 1)
+    value = zone_value([scene.page.words[k]]) if figure.isupper() and figure[0] in "IV" else None
+    named = [g for g in scene.setting.groups if g.tendons and g.i == g.j]
+    for target in group_targets(scene, named[0]) if value and named and scene.told(k) else []:
+        desk.tendon(scene, target, "zone", str(value), [(k, k + 1)], "zone of a named tendon")
 
 
 def _in_pairs(desk: Desk, scene: Scene) -> bool:
