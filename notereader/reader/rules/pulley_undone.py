@@ -35,6 +35,26 @@ def undone_next(desk: Desk, scene: Scene) -> None:
         desk.take_back("pulleys", finding.entry, "finding", scene.sentence.i)
 
 
+def stitches_gave_way(desk: Desk, scene: Scene) -> bool:
+    """'Correction: oblique pulley: the stitches tore out and were removed': the repair told of before did not last.
+
+    RETURNS: whether a sentence says so, and then tells nothing else of the pulley.
+    """
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    names = {m.value for m in scene.of("pulley") if scene.told(m.i)}
+    if not names or _STITCHES.isdisjoint(words) or not _undoing(words):
+        return False
+    digits = {d for g in scene.setting.groups for d in g.digits}
+    told = [f for f in desk.findings if f.group == "pulleys" and f.field == "finding" and f.value == "repaired"]
+    gone = [f for f in told if f.entry[1] in names and (not digits or f.entry[0] in digits)]
+    for finding in gone:
+        desk.take_back("pulleys", finding.entry, "finding", scene.sentence.i)
+    return bool(gone)
+
+
+_STITCHES = frozenset(["stitch", "stitches", "suture", "sutures"])
+
+
 def _undoing(words: list[str]) -> bool:
     at = next((k for k, word in enumerate(words) if word in _UNDONE), None)
     pairs = list(pairwise(words))

@@ -22,7 +22,7 @@ from notereader.reader.rules.pulley_shares import (
     shares_in_turn,
 )
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
-from notereader.reader.rules.pulley_undone import undone_next
+from notereader.reader.rules.pulley_undone import stitches_gave_way, undone_next
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 
@@ -58,6 +58,8 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         return
     goes_on = bool(desk.last_pulleys) and scene.sentence.i == desk.last_pulley_end
     if scene.kinds.isdisjoint(_NAMES) and not goes_on:
+        return
+    if scene.of("pulley") and stitches_gave_way(desk, scene):
         return
     if goes_on:
         undone_next(desk, scene)

@@ -90,6 +90,8 @@ def repairs_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """Return the repairs that a finger or tendon named in the sentence stands for."""
     if group.generic == "others":
         left = others(desk, scene, group, desk.sewn())
+        if not all(t.digit for t in desk.sewn()):
+            return left  # at the wrist: 'the FCU join is bulky, the others are not'
         deep = [t for t in left if t.tendon in ("FDP", "FPL")]
         counts = [count_of(w) for w in scene.words(group.i, group.j + 1)]
         if len(deep) in counts or not any(counts):

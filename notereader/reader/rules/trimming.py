@@ -84,8 +84,12 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     """'Excised down to a 1 cm tag at the bone', 'cut off 5 mm from its insertion': where it was cut, what was kept."""
     behind = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     lead = scene.words(max(scene.sentence.i, q.i - _FAR_BEFORE), q.i)
-    if not _RODS.isdisjoint(lead[-2:]) or ("leaving" in lead and not _KEPT.isdisjoint(lead)):
-        return True  # '..., leaving a stump of profundus of 1 cm', 'silicone rod 5 mm'
+    if (
+        lead[-1:] == ["leaving"]
+        or not _RODS.isdisjoint(lead[-2:])
+        or ("leaving" in lead and not _KEPT.isdisjoint(lead))
+    ):
+        return True  # '..., leaving a stump of profundus of 1 cm', 'leaving 1 cm of profundus', 'silicone rod 5 mm'
     if behind[1:2] in (["of"], ["to"]) and behind[0] in _PLACED:
         return True  # 'the ulnar slip was resected, 12 mm proximal to the chiasm'
     return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))

@@ -234,7 +234,9 @@ def _zone_digits(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, ...]:
         len(values) == 1 and (mention.value in ("IV", "V") or following in ("all", "both"))
     ):
         return ()
-    here = any(g.digits and (first <= g.i < last or scene.header) for g in scene.setting.groups)
+    opens = scene.word_before(mention.i) == "("  # 'Middle (zone III). FDP cut.'
+    groups = [g for g in scene.setting.groups if g.digits]
+    here = any(first <= g.i < last or scene.header or (opens and g.j == mention.i - 1) for g in groups)
     return digits_at(scene, None, mention.i) if here or len(values) > 1 else ()
 
 
