@@ -401,11 +401,15 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
         return True  # 'traced through the whole depth of the wound'
     if mention.kind == "role" and (word in ("in", "for") or _of_sheath(scene, mention, k)):
         return True
+    if mention.kind == "role" and scene.page.words[mention.i] in _WEBS:
+        lead = scene.words(max(first, mention.i - 3), mention.i)
+        return not {"of", "to"}.isdisjoint(lead)  # 'the common digital nerve of the 2nd webspace was bruised'
     if word == "as" and scene.word_before(k) == "far":
         return True  # 'excised as far as the A2'
     return word in _LANDMARK and word != "to"
 
 
+_WEBS = frozenset(["web", "webspace", "cleft", "interspace"])
 _WHOLE = frozenset(["intact", "whole", "sound", "uncut", "unhurt"])
 _DIMENSIONS = frozenset(["depth", "length", "width", "floor", "bottom", "bed", "limits", "reach"])
 

@@ -228,7 +228,7 @@ class Attachment:
         if "." in between or "|" in between:
             return True
         last = max((k for k, w in enumerate(between) if w == ";"), default=-1)
-        return last >= 0 and not all(w in _LINK or w == "," or self._measure(w) for w in between[last + 1 :])
+        return last >= 0 and not all(w in _LINK or w in (",", "and") or self._measure(w) for w in between[last + 1 :])
 
     def _new_subject(self, between: list[str]) -> bool:
         """Tell whether the last stretch before a word has a noun of its own: 'A2 was kept, the cuff released'."""

@@ -45,10 +45,15 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
     for m in sorted(scene.of(*kinds), key=lambda m: (m.i - m.j, kinds.index(m.kind))):
         if scene.next_word(m.j) == "?" and scene.next_word(m.j + 1) not in ("yes", "y"):
             continue  # 'Both nerves OK? Radial: intact.'
+        if m.value == "conduit" and not _STILL_THERE.isdisjoint(scene.words(max(scene.sentence.i, m.i - 2), m.i)):
+            continue  # 'a third cut, fascicles still bridging'
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
             kept.append(m)
     return kept
+
+
+_STILL_THERE = frozenset(["still", "fascicle", "fascicles", "fibres", "fibers", "strands", "bundles", "epineurium"])
 
 
 def _hurt(scene: Scene) -> list[tuple[str, int, int]]:

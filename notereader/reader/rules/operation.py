@@ -194,6 +194,8 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     standing = ("", "story", "considered") if awake else ("", "story")
     if desk.page.standing[m.i] not in standing and not _names_gas(scene):
         return False
+    if not _OF_OTHERS.isdisjoint(pairwise(scene.words(max(scene.sentence.i, m.i - _NEAR), m.i))):
+        return False  # 'dictating while the next patient is put to sleep'
     if scene.sentence.section == "previous" or (scene.sentence.section == "instructions" and not _names_gas(scene)):
         return False
     if not awake and (scene.negated(m.i, m.j, 3) or _refused(scene, m)):
@@ -225,6 +227,8 @@ def _names_gas(scene: Scene) -> bool:
     )
 
 
+_OF_OTHERS = frozenset(("next", who) for who in ("one", "patient", "case", "man", "lady", "child"))
+_NEAR = 6  # words
 _GIVEN = frozenset(["anaesthetic", "anesthetic", "anaesthesia", "anesthesia"])
 
 

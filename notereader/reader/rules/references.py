@@ -280,9 +280,20 @@ def _part_told(scene: Scene, i: int) -> str:
     words = scene.words(first, i)
     if any(words[k] == "same" and words[k + 1] in ("core", "stitch", "suture") for k in range(len(words) - 1)):
         return "core"  # 'Same core as the index'
+    if told == {CORE} and words[-2:-1] == ["core"] and _rim_too(scene.words(i, scene.sentence.j)):
+        return "all"
     if told == {CORE} and words[-2:-1] == ["core"]:
         return "core"  # 'core as for the ring finger; no epitendinous'
     return "peripheral" if told and told <= {PERIPHERAL, "pattern"} else ""
+
+
+def _rim_too(rest: list[str]) -> bool:
+    """'FDP core as index (epitendinous too)', 'core as for the ring, peripheral suture also'."""
+    nouns = [k + 1 + (rest[k + 1 : k + 2] == ["suture"]) for k, word in enumerate(rest) if word in _PERIPHERAL_NOUNS]
+    return _NONE_OF_IT.isdisjoint(rest) and any(rest[k : k + 1] in _ALSO or rest[k : k + 2] in _ALSO for k in nouns)
+
+
+_ALSO = (["too"], ["also"], ["likewise"], ["as", "well"], ["the", "same"])
 
 
 def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:

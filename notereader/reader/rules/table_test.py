@@ -34,6 +34,7 @@ _MOVERS = word_list("quality", "movers")
 _PATIENTS = word_list("quality", "patients")
 _MOVED_BY = word_list("quality", "moved_by")
 _PATIENT_MOVES = word_list("quality", "patient_moves")
+_MOVEMENTS = word_list("quality", "asked_movements")
 _PASSIVE_ORDERS = word_list("quality", "passive_orders")
 _PATIENTS_SELF = frozenset(["patient", "he", "she", "pt", "him", "her"])
 _CANNOT = frozenset(["cannot", "could", "unable", "will", "may", "can", "should", "must", "never"])
@@ -338,11 +339,22 @@ def _has_test(desk: Desk, target: Target) -> bool:
 # --- whether
 
 
+def _moves_behind(scene: Scene, j: int) -> bool:
+    """'asked the patient to ... make a fist', 'asked to try and bend it': what somebody is asked for is a movement."""
+    behind = scene.words(j, min(j + _ASKED_FOR, scene.sentence.j))
+    return not behind or not (_PATIENT_MOVES | _MOVEMENTS).isdisjoint(behind)
+
+
+_ASKED_FOR = 8  # words
+
+
 def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     section = scene.sentence.section
     if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not desk.topic:
         return False
     word = scene.words(mention.i, mention.j)
+    if "asked" in word and word[-1] == "to" and not _moves_behind(scene, mention.j):
+        return False  # 'I asked him to put in a Yoshizu'
     if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return False  # 'with the wrist straight all repairs were under some pull'
     if word == ["traction"] and scene.next_word(mention.j) in ("frame", "bow", "table", "weights", "splint"):

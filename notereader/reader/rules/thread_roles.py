@@ -274,7 +274,7 @@ def _is_closing_line(scene: Scene, thread: Thread) -> bool:
 def _dressed_next(desk: Desk, scene: Scene) -> bool:
     """'4/0 Monocryl + 4/0 Ethilon. Jelonet, gauze, wool.': bare threads before the dressing closed the skin."""
     after = desk.scene_after(scene)
-    bare = scene.kinds <= {"material"} and not scene.setting.groups
+    bare = scene.kinds <= {"material", "quantifier"} and not any(g.tendons or g.digits for g in scene.setting.groups)
     return bare and after is not None and not _CLOSING_WORDS.isdisjoint(after.said)
 
 
