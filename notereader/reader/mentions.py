@@ -66,7 +66,7 @@ class Mentions:
         for key, i, j in self.matcher(page.rescued or doc):
             if j - i > 1 and (column in breaks[i + 1 : j] or (breaks[i] == column and line in breaks[i + 1 : j])):
                 continue  # cells of a grid
-            if j - i > 1 and _answers_before(page, i, j):
+            if j - i > 1 and (_answers_before(page, i, j) or _of_an_x_ray(page, i)):
                 continue
             for meaning in self.meanings[key]:
                 if meaning.exact and not _as_written(page, i, j, meaning.exact):
@@ -84,6 +84,11 @@ class Mentions:
         page.cues = [c for c in cues if not (_takes_back(page, c) or _in_a_size(page, c))]
         page.elements = longest(found["elements"])
         return doc
+
+
+def _of_an_x_ray(page: Page, i: int) -> bool:
+    """'X-ray 2 weeks' names no second ray."""
+    return page.words[i] == "ray" and "x" in page.words[max(0, i - 2) : i]
 
 
 def _answers_before(page: Page, i: int, j: int) -> bool:

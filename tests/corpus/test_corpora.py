@@ -103,6 +103,8 @@ FLOORS = {
     "fresh61": Floor(95, 94, 94),
     "fresh62": Floor(97, 95, 96),
     "fresh63": Floor(96, 95, 95),
+    "fresh64": Floor(96, 95, 95),
+    "fresh65": Floor(95, 94, 93),
     "voices1": Floor(97, 98, 98),
     "voices2": Floor(94, 95, 96),
     "voices3": Floor(95, 95, 96),

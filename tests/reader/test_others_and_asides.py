@@ -46,3 +46,21 @@ def test_all_of_it_at_an_earlier_operation() -> None:
 def test_a_zone_behind_a_heading(head: str) -> None:
     note = f"Left middle and index.\nIndex. FDP divided, 3-0 Ethibond cruciate.\n\n{head} FDP cut through. FDS intact."
     assert each(note, "zone") == {"middle FDP": "III"}
+
+
+@pytest.mark.parametrize("words", ["X-ray 2 weeks.", "X ray 3 weeks after."])
+def test_an_x_ray_is_no_finger(words: str) -> None:
+    found = each(f"Left small finger. FDP repaired. {words} Radial digital nerve cut.", "extent", group="injuries")
+    assert found == {"small digital nerve radial": "complete"}
+
+
+@pytest.mark.parametrize(
+    ("words", "finding"),
+    [
+        ("the A2 I left alone, it is intact, closed four oh nylon", "intact"),
+        ("A2 intact, closed with 5-0 nylon", "intact"),
+        ("A2 was opened, then closed with 5-0 PDS", "repaired"),
+    ],
+)
+def test_closed_behind_an_intact_pulley_is_the_skin(words: str, finding: str) -> None:
+    assert each(f"Left ring. FDP repaired, {words}.", "finding", group="pulleys") == {"ring A2": finding}

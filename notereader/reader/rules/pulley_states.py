@@ -139,6 +139,12 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True  # 'I sacrificed nothing of the oblique pulley'
     if word.startswith("advance"):
         return True  # 'enlarged by a V-Y advancement'
+    if (
+        word == "closed"
+        and scene.word_before(m.i) == ","
+        and any(o.j == m.i - 1 and o.value == "intact" for o in scene.of("opened"))
+    ):
+        return True  # 'A2 is intact, closed with 4-0 nylon': the skin
     if word == "opening" and scene.word_before(m.i) in ("on", "at", "upon", "an"):
         return True
     if word == "repair" and not scene.header and scene.next_word(m.j) not in ("of", ":"):
