@@ -401,6 +401,8 @@ def is_landmark(scene: Scene, mention: Mention) -> bool:
         return True  # 'traced through the whole depth of the wound'
     if mention.kind == "role" and (word in ("in", "for") or _of_sheath(scene, mention, k)):
         return True
+    if mention.kind == "role" and any(m.j == mention.i for m in scene.of("pulley")):
+        return True  # 'A2 window: distal 3 mm divided'
     if mention.kind == "role" and scene.page.words[mention.i] in _WEBS:
         lead = scene.words(max(first, mention.i - 3), mention.i)
         return not {"of", "to"}.isdisjoint(lead)  # 'the common digital nerve of the 2nd webspace was bruised'

@@ -12,6 +12,9 @@ _BOUNDS = frozenset([";", ":", "."])
 
 def mark_spacer(page: Page, sentence: Sentence) -> None:
     """'A rod was passed and sewn to the profundus stump with 4-0': its clause tells of no repair."""
+    if _goes_on_about_it(page, sentence):
+        page.mark(sentence.i, sentence.j, "story")
+        return
     if _RODS.isdisjoint(sentence.said) or not _OF_BONE.isdisjoint(sentence.said):
         return
     words = page.words
@@ -24,6 +27,20 @@ def mark_spacer(page: Page, sentence: Sentence) -> None:
     end = next((k for k in range(rod, sentence.j) if words[k] in _BOUNDS), sentence.j)
     if not _SEWN.isdisjoint(words[rod:end]) or not _SEWN.isdisjoint(words[max(begin, rod - 4) : rod]):
         page.mark(begin, end, "story")
+
+
+def _goes_on_about_it(page: Page, sentence: Sentence) -> bool:
+    """'A silicone rod was laid in. Its distal end was fixed to the profundus stump with 4-0 wire.'"""
+    if page.words[sentence.i] not in _IT or _SEWN.isdisjoint(sentence.said):
+        return False
+    before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
+    if before is None or before.block != sentence.block or not _OF_BONE.isdisjoint(before.said):
+        return False
+    named = [k for k in range(before.i, before.j) if page.words[k] in _RODS]
+    return bool(named) and _DENIED.isdisjoint(page.words[max(before.i, named[0] - 3) : named[0]])
+
+
+_IT = frozenset(["it", "its"])
 
 
 def _new_clause(words: list[str], k: int) -> bool:

@@ -79,3 +79,41 @@ def test_a_pulley_lost_long_ago(words: str) -> None:
 def test_six_strands_would_be_nicer() -> None:
     note = "Left index. FDP cut, zone III, two strands of 3-0 PDS. I know that six strands are nicer in zone II."
     assert told(note, "strands", "zone") == {"index FDP": {"strands": 2, "zone": "III"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["lock the bites er no not locked just grasping.", "locking bites, no, not locking, simple grasping ones."],
+)
+def test_a_lock_taken_back(words: str) -> None:
+    note = f"Right small finger. FDP cut, core was four strand Strickland in 3-0, {words}"
+    assert each(note, "hold") in ({}, {"small FDP": "grasping"})
+
+
+def test_a_lock_of_one_and_not_of_the_other() -> None:
+    note = "Right small finger. FDP cut, four strand cruciate in 3-0, locking bites. No core in the FDS."
+    assert each(note, "hold") == {"small FDP": "locking"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A 4 mm silicone rod was laid in. Its distal end was fixed to the profundus stump with 4-0 wire.",
+        "A silicone rod was passed. It was sewn to the FDP stump with 3-0 nylon.",
+    ],
+)
+def test_a_rod_spoken_of_as_it(words: str) -> None:
+    note = f"Right middle finger. FDP and FDS were excised. {words}"
+    assert each(note, "treatment") == {"middle FDP": "excised", "middle FDS": "excised"}
+    assert told(note, "size", "material") == {}
+
+
+def test_it_behind_a_rod_that_was_not_used() -> None:
+    note = "Right middle finger. The FDP was cut. No rod was needed. It was sewn with 3-0 nylon, four strands."
+    assert each(note, "size") == {"middle FDP": "3-0"}
+
+
+@pytest.mark.parametrize("words", ["A2 window: distal 3 mm divided.", "A2 windows: distal 3 mm opened, 1 mm apart."])
+def test_a_window_in_a_pulley(words: str) -> None:
+    found = each(f"Right small finger. FDP repaired. A2 ok. {words}", "finding", group="pulleys")
+    assert found == {"small A2": "vented"}

@@ -29,7 +29,7 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.value == "grasping" and scene.negated(mention.i, mention.j, 2):
             continue
-        if _of_a_finger(scene, mention):
+        if _of_a_finger(scene, mention) or _put_right(scene, mention):
             continue
         if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
@@ -47,6 +47,13 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if mention.value == "locking" and not _OF_RECORDS.isdisjoint(scene.said) and not found:
             continue  # '[ Saved 18:05 ]  [ Locked ]'
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _put_right(scene: Scene, mention: Mention) -> bool:
+    """'lock the bites er no not locked just grasping': a speaker takes the lock back and says what it is instead."""
+    behind = [m for m in scene.of("hold") if mention.value == "locking" and m.i >= mention.j and m.value == "grasping"]
+    lead = (scene.words(max(mention.j, m.i - 2), m.i) for m in behind if scene.page.words[m.i] == "not")
+    return any("no" in words for words in lead)
 
 
 def _of_a_finger(scene: Scene, mention: Mention) -> bool:
