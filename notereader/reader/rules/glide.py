@@ -371,6 +371,8 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         wanted = _FREE_WORDS if word in _GLIDE_FORMS else _RUN_FREE if word in _RUN_FORMS else None
         if wanted is None or k in taken or not scene.told(k) or not after_repair(desk, scene):
             continue
+        if word == "slips" and scene.next_word(k + 1) in _OF_SLIPS:
+            continue  # 'FDS slips held their stitches well'
         free = _free_near(scene, k, wanted)
         if free is None and word in ("glides", "glided", "slides", "slid") and _bare(desk, scene, k):
             free = k
@@ -382,6 +384,9 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         hindered = denied(scene, i, j, 4, free=True) or not _NOT_SO.isdisjoint(scene.words(i, j))
         found.append(_Event(i, j, "restricted" if hindered else "free"))  # 'the glide was not free'
     return found[:1]
+
+
+_OF_SLIPS = frozenset(["held", "hold", "were", "are", "had", "have", "took", "lay", "lie", "sewn", "repaired", "cut"])
 
 
 def _of_tenodesis(scene: Scene, mention: Mention) -> bool:

@@ -18,7 +18,7 @@ from notereader.reader.rules.no_peripheral import (
 )
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
-from notereader.reader.rules.thread_roles import has_core
+from notereader.reader.rules.thread_roles import drawn_into_bone, has_core
 from notereader.reader.rules.threads import Thread, find_sizes
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -417,6 +417,8 @@ def _is_peripheral_pattern(desk: Desk, scene: Scene, mention: Mention, others: l
     role = role_of(scene, mention.i, mention.j, others)
     if role == PERIPHERAL:
         return True
+    if drawn_into_bone(scene, others):
+        return False
     if role in ("", TENDON):
         if scene.sentence.section == PERIPHERAL:
             return True

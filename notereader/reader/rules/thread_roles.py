@@ -52,6 +52,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role == "pattern" and _others_pattern(scene, thread, threads, found):
             thread.role = CORE
+        if thread.role in ("pattern", PERIPHERAL, "bone") and drawn_into_bone(scene, found):
+            thread.role = CORE
         if thread.role in ("pattern", PERIPHERAL) and _joins_the_tendon(desk, scene, thread, threads, found):
             thread.role = CORE
         if thread.looped and thread.role in ("pattern", PERIPHERAL) and any(a.role == CORE for a in found):
@@ -135,6 +137,17 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
     targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
     return bool(targets) and not any(desk.has_suture(t) for t in targets)
+
+
+def drawn_into_bone(scene: Scene, found: list[Anchor]) -> bool:
+    """'A crisscross of 4-0 wire, its ends drawn through the bone and tied over a button': its core."""
+    to_bone = scene.of("button") or any(d.value == "reinserted" and scene.told(d.i) for d in scene.of("deed"))
+    named = any(a.role == PERIPHERAL for a in found) or any(m.value != "pull-out" for m in scene.of("stitch"))
+    named = named or bool(scene.of("strandword"))
+    return bool(to_bone) and not named and len(find_sizes(scene)) == 1 and not _DRAWN.isdisjoint(scene.said)
+
+
+_DRAWN = frozenset(["drawn", "led", "pulled", "brought", "passed", "taken"])
 
 
 def _turn_before(scene: Scene, thread: Thread) -> int:
