@@ -140,12 +140,15 @@ def _cut_entries(findings: list[Finding]) -> list[tuple[str | None, str, str | N
     """Return the entries of tendons known to be cut or treated."""
     state: dict[tuple[str | None, str, str | None], str] = {}
     for f in findings:
-        if f.group == "repairs" and f.field in ("extent", "treatment") and f.entry[1] != "*":
+        if f.group == "repairs" and f.field in _SAYS_CUT and f.entry[1] != "*":
             if f.field == "extent" and f.value == "intact":
                 state.setdefault(f.entry, "intact")
             else:
                 state[f.entry] = "cut"
     return [entry for entry, value in state.items() if value == "cut"]
+
+
+_SAYS_CUT = frozenset(["extent", "treatment", "strands", "stitch"])  # who has a core suture was cut
 
 
 def _as_one(findings: list[Finding]) -> list[Finding]:

@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
 from notereader.reader.manner import mark_manner, names_place
 from notereader.reader.measures import count_of
-from notereader.reader.page import Break, Mention, Page, Sentence, within
+from notereader.reader.page import HOW_IT_IS, Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.vocabulary.wordlists import word_list
 
@@ -34,11 +34,20 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
     """Return what a grid cell's labels name, placed right before the cell's first word."""
     at = sentence.i
     found = [
-        Mention(m.kind, m.value, at, at) for i, j in sentence.prefix for m in within(page.mentions, i, j) if m.j <= j
+        Mention(m.kind, m.value, at, at)
+        for i, j in sentence.prefix
+        for m in within(page.mentions, i, j)
+        if m.j <= j and not _tells_where(page, i, m)
     ]
     if any(page.words[i:j][-2:] == ["x", "4"] for i, j in sentence.prefix):
         found += [Mention("digit", digit, at, at) for digit in DIGITS[1:]]  # 'FDS x 4'
     return found
+
+
+def _tells_where(page: Page, first: int, m: Mention) -> bool:
+    """'Gap at repair', 'Tension on FDP repair': the label asks how the repair is, not whether one was done."""
+    asked = m.kind in ("deed", "opened") and m.value == "repaired"
+    return asked and any(before.kind in HOW_IT_IS for before in within(page.mentions, first, m.i))
 
 
 _LIMBS = frozenset(["limb", "limbs", "tails", "halves"])

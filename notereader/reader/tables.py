@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.groups import DIGITS
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.sentences import sentence_end
 from notereader.vocabulary.wordlists import word_list
@@ -89,10 +90,12 @@ def tables(doc: Doc) -> Doc:
     if "|" not in page.words and page.breaks.count(Break.COLUMN) < _FEWEST_GAPS:
         return doc
     lines = _lines(page)
+    _number_the_fingers(page, lines)
     n = 0
     while n < len(lines):
         body = _body_of(page, lines, n)
         if body:
+            _confirm_fingers(page, lines[n])
             _read_grid(page, lines[n], body)
             n += len(body)
         n += 1
@@ -151,7 +154,9 @@ def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
 def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     """Return the rows under line n where it is the title line of a grid, else nothing."""
     title = lines[n]
-    short = all(b - a <= _SHORT_TITLE for a, b in title.cells) and not _tells_a_share(page, title)
+    names_only = [_only_names(page, cell) for cell in title.cells]
+    cells = zip(title.cells, names_only, strict=True)
+    short = all(name or b - a <= _SHORT_TITLE for (a, b), name in cells) and not _tells_a_share(page, title)
     if len(title.cells) < 3 and not (len(title.cells) == 2 and short and _digit_titles(page, title) == 2):
         return []
     if max((b - a for a, b in title.cells), default=0) > _LONGEST_TITLE:
@@ -186,8 +191,9 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         if body and (_titles_again(page, title, line) or _label_of_a_form(page, line, body)):
             break
         body.append(line)
+    columns = [start for start in title.starts if start > 2]
     for line in body:
-        _cut_cells(page, line, [start for start in title.starts if start > 2])
+        _cut_cells(page, line, [] if line.all_bars == title.all_bars > 0 else columns)  # bars alone part its cells
     return body
 
 
@@ -303,10 +309,53 @@ def _digit_titles(page: Page, title: _Line) -> int:
 def _is_all_of_a_cell(page: Page, title: _Line, m: Mention) -> bool:
     """Tell whether a word that only may name a finger fills its cell: 'Little', and not '2nd operator'."""
     cell = next(((i, j) for i, j in title.cells if i <= m.i < j), (m.i, m.j))
-    rest = {w for k, w in enumerate(page.words[cell[0] : cell[1]], cell[0]) if not m.i <= k < m.j}
     if page.words[m.j : m.j + 1] == ["("] and m.i == cell[0] and page.words[cell[1] - 1] == ")":
         return True  # 'Fourth (annular)'
-    return rest <= {"finger", "ray", "digit", "(", ")", ".", "l", "r", "left", "right"}
+    return _only_names(page, cell)
+
+
+def _only_names(page: Page, cell: Span) -> bool:
+    """Tell whether a title names a finger and nothing else: 'Little', 'dig IV (ring)', 'Ring, left', 'middle = D3'."""
+    digits = [m for m in within(page.mentions, *cell) if m.kind in ("digit", "digit?") and m.j <= cell[1]]
+    named = {k for m in digits for k in range(m.i, m.j)}
+    rest = {w for k, w in enumerate(page.words[cell[0] : cell[1]], cell[0]) if k not in named}
+    return len({m.value for m in digits}) == 1 and rest <= _BESIDE_A_NAME
+
+
+def _confirm_fingers(page: Page, title: _Line) -> None:
+    """'Small, left   Middle f.': what only may name a finger does so at the head of a column, and 'left' is a side."""
+    cells = [cell for cell in title.cells if _only_names(page, cell)]
+    if len(cells) < _PAIR:
+        return
+    for m in (m for cell in cells for m in within(page.mentions, *cell)):
+        m.kind = "digit" if m.kind == "digit?" else m.kind
+    heads = {k for i, j in cells for k in range(i, j)}
+    page.mentions = [m for m in page.mentions if m.i not in heads or m.kind in ("digit", "side", "plural")]
+
+
+_RAYS = {"ii": "index", "iii": "middle", "iv": "ring", "v": "small"}
+_RAYS |= {"2": "index", "3": "middle", "4": "ring", "5": "small"}
+_BESIDE_A_NAME = frozenset(["finger", "ray", "digit", "dig", "f", "fing", "hand", "l", "r", "left", "right", "the"])
+_BESIDE_A_NAME |= frozenset(["(", ")", ".", ",", "/", "-", "=", *_RAYS])
+
+
+def _number_the_fingers(page: Page, lines: list[_Line]) -> None:
+    """'      II      IV' above 'FDP cut', 'Finger   3   4': numbers that alone head columns are those of the fingers."""
+    found: list[Mention] = []
+    for n, title in enumerate(lines[:-1]):
+        asked = {"finger", "fingers", "digit", "digits", "ray", "rays", "dig"}
+        led = [n for n, (a, b) in enumerate(title.cells) if not asked.isdisjoint(page.words[a:b])] == [0]
+        heads = title.cells[led:]
+        words = [page.words[a] for a, b in heads if b - a == 1]
+        rays = [_RAYS.get(w, "") for w in words if led or not w.isdecimal()]
+        alone = len(heads) == len(rays) >= _PAIR and "" not in rays and rays == sorted(set(rays), key=DIGITS.index)
+        rows = [line for line in lines[n + 1 : n + 4] if len(line.cells) == len(heads) + 1]
+        if alone and rows and (led or any(_names(page, row.cells[:1]) for row in rows)):
+            found += [Mention("digit", ray, a, b) for ray, (a, b) in zip(rays, heads, strict=True)]
+    if found:
+        taken = {k for m in found for k in range(m.i, m.j)}
+        others = [m for m in page.mentions if m.kind not in ("digit", "digit?") or m.i not in taken]
+        page.mentions = sorted([*others, *found], key=lambda m: m.i)
 
 
 def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
@@ -346,7 +395,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         page.rows.append(
             Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1]))
         )
-        kind = "narrative" if _names(page, prefix) else "label"
+        kind = "narrative" if _names(page, prefix) and not _only_asked(page, title, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
         prefix = [*(taken[place] for place in sorted(taken)), *prefix, *over]
         deeper = parent is not None and line.starts[0] - parent[0] in _DEEPER
@@ -450,6 +499,8 @@ def _cells(
         column = places[n]
         if n in own or column is None or _empty(page, cell):
             continue
+        if page.words[cell[1] - 1] != "mm" and _of_lengths(page, line, own):
+            continue  # 'none': nothing was taken, and nothing is said of what became of the tendon
         head = title.cells[column]
         section = _SECTIONS.get(page.words[head[0]]) or _section_asked(page, prefix) or "narrative"
         cell = _left_of(page, line, n, own) if page.words[cell[0] : cell[1]] in _DITTO else cell
@@ -459,10 +510,12 @@ def _cells(
 
 
 def _section_asked(page: Page, prefix: list[Span]) -> str:
-    """Return what a row's first label asks for, by its first word that is no number: '5  Zone', 'Suture'."""
-    asked = next((k for i, j in prefix for k in range(i, j) if not page.words[k].isdecimal()), prefix[0][0])
-    return _SECTIONS.get(page.words[asked], "")
+    """Return what a row's first label asks for, by its first word: '5  Zone', 'Flexor zone', 'Suture'."""
+    words = [page.words[k] for i, j in prefix for k in range(i, j)]
+    return _SECTIONS.get(next((w for w in words if not w.isdecimal() and w not in _OF_FLEXORS), ""), "")
 
+
+_OF_FLEXORS = frozenset(["flexor", "flexors", "tendon", "tendons"])
 
 _DITTO = (["same"], ["ditto"], ["idem"], ["as", "left"], ["do"], ["do", "."])
 
@@ -488,6 +541,24 @@ def _names(page: Page, labels: list[Span]) -> bool:
     """Tell whether a row's labels name a digit or structure to turn to; 'lock size' or 'bulky' alone states nothing."""
     kinds = ("digit", "digit?", "tendon", "pulley", "structure", "sided")
     return any(m.kind in kinds for i, j in labels for m in within(page.mentions, i, j))
+
+
+def _only_asked(page: Page, title: _Line, labels: list[Span]) -> bool:
+    """'FDP tension', 'FDS division' beside fingers in columns: what the cells answer; of which finger it does not say."""
+    kinds = {m.kind for i, j in labels for m in within(page.mentions, i, j)}
+    return "digit" not in kinds and _digit_titles(page, title) >= _PAIR
+
+
+def _of_lengths(page: Page, line: _Line, own: list[int]) -> bool:
+    """'FDP, taken away   5 mm   none': a row of what was done whose cells hold lengths, or say that there was none."""
+    deeds = {m.value for n in own for m in within(page.mentions, *line.cells[n]) if m.kind in ("deed", "restored")}
+    last = [
+        page.words[j - 1] for n, (_, j) in enumerate(line.cells) if n not in own and not _empty(page, line.cells[n])
+    ]
+    return not deeds.isdisjoint(("excised", "trimmed")) and "mm" in last and _LENGTH_ENDS.issuperset(last)
+
+
+_LENGTH_ENDS = frozenset(["mm", "none", "nil", "no", "0", "nothing"])
 
 
 def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list[Span]) -> Sentence:

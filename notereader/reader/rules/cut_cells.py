@@ -2,18 +2,22 @@
 
 from notereader.reader.boxes import BOX_ENDS, BOX_SIGNS
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention
+from notereader.reader.page import Mention, within
 from notereader.reader.rules.cut_likeness import CUT
 from notereader.reader.rules.cut_shares import part_cut
 from notereader.reader.scene import Scene, group_targets
 
 FAR = {
-    **dict.fromkeys(("whole", "full", "total", "through", "all"), "complete"),
+    **dict.fromkeys(("whole", "full", "total", "totally", "through", "all"), "complete"),
     **dict.fromkeys(("none", "nil", "no", "uncut"), "intact"),
     "half": "half",
 }
 
-_HOW_FAR = frozenset(["cut", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent", "divided"])
+_HOW_FAR = frozenset(
+    ["cut", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent", "divided", "division", "laceration"]
+)
+_WHOLLY = frozenset(["total", "totally"])  # said of a tendon, they mean a cut without being asked for one
+_OF_NO_WEIGHT = frozenset([",", ":", "-", "/", "of", "the", "?", "state", "found"])
 
 
 def cell_of_how_far(desk: Desk, scene: Scene) -> None:
@@ -25,7 +29,8 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
         return
     word = scene.page.words[first]
     titles = [_without_names(scene, *label) for label in prefix]
-    value = FAR.get(word) if not _HOW_FAR.isdisjoint(titles) else "intact" if word == "whole" else None
+    asked = not _HOW_FAR.isdisjoint(titles) or (word in _WHOLLY and set(titles) <= {""})
+    value = FAR.get(word) if asked else "intact" if word == "whole" else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
     if value is None or label is None or (word == "whole" and value == "complete" and _ends_row(desk, scene)):
         return  # 'FDP   -   whole' with nothing behind it: wholly cut or not at all
@@ -37,9 +42,11 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
 
 
 def _without_names(scene: Scene, i: int, j: int) -> str:
-    """Return what a label asks without the number of its row and the tendon it names: 'cut' of '6 FDP cut'."""
-    words, named = scene.page.words, scene.page.tendon_words
-    return " ".join(words[k] for k in range(i, j) if not words[k].isdecimal() and k not in named)
+    """Return what a label asks without the number of its row, the finger and the tendon: 'cut' of '6 FDP, cut'."""
+    words = scene.page.words
+    named = {k for m in within(scene.page.mentions, i, j) if m.kind in ("tendon", "digit") for k in range(m.i, m.j)}
+    told = [words[k] for k in range(i, j) if not words[k].isdecimal() and k not in named]
+    return " ".join(w for w in told if w not in _OF_NO_WEIGHT)
 
 
 def _is_ticked(scene: Scene, k: int) -> bool:

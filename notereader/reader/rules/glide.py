@@ -25,7 +25,11 @@ _SOME = frozenset(["some", "a", "little", "slight", "mild", "considerable", "mor
 _FLAPS = frozenset(["flap", "tag", "stump", "fringe", "shred"])
 _SURFACES = frozenset(["surface", "surfaces", "contour", "outline"])
 _ALONE_WORDS = frozenset(["free", "smooth"])
-SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
+_IN_A_WORD = {
+    **dict.fromkeys(("free", "freely", "smooth", "smoothly"), "free"),
+    **dict.fromkeys(("tight", "tightly", "stiff", "stiffly", "limited"), "restricted"),
+}  # what a word alone answers where the glide is asked for
+SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS | _IN_A_WORD.keys()
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
@@ -138,8 +142,9 @@ def _answered(scene: Scene) -> list[_Event]:
     """'Glide: [x] free   [ ] catches': one word of the vocabulary, or 'free', answers."""
     found = [_Event(m.i, m.j, m.value) for m in scene.of("glide") if scene.told(m.i) and m.i < m.j]
     k = scene.sentence.i
-    if not found and scene.page.words[k] in _ALONE_WORDS and scene.sentence.j - k <= 2 and scene.told(k):
-        found = [_Event(k, k + 1, "free")]
+    value = _IN_A_WORD.get(scene.page.words[k])
+    if not found and value and scene.sentence.j - k <= 2 and scene.told(k):
+        found = [_Event(k, k + 1, value)]
     return [e for e in found if not denied(scene, e.i, e.j, 4, free=e.value == "free")]
 
 

@@ -137,6 +137,8 @@ def _beside_its_own(scene: Scene, q: Quantity) -> bool:
 
 def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
     """Return the verb of trimming a length belongs to: the nearest, unless another length stands nearer to it."""
+    if _taken_in_a_cell(scene, q):
+        return Mention("restored", "trimmed", q.i, q.i)
     verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised")] + _cut_back(scene)
     listed = len(lengths) > 1 and _beside_its_own(scene, q)
     near = [m for m in verbs if (listed or _distance(m, q) <= _REACH) and _joined(scene, m, q)]
@@ -183,6 +185,15 @@ def _off_in_a_cell(scene: Scene, q: Quantity) -> bool:
     labelled = bool(scene.sentence.prefix) and any(g.i == g.j and g.tendons for g in scene.setting.groups)
     alone = scene.word_before(q.i) in ("", ",", ";") and scene.next_word(q.j + 1) in ("", ",", ";", ".")
     return labelled and alone and scene.next_word(q.j) == "off"
+
+
+def _taken_in_a_cell(scene: Scene, q: Quantity) -> bool:
+    """'FDP, taken away   5 mm   2 mm', 'FDP shortened by   3 mm': a cell that holds the length alone."""
+    asked = {w for i, j in scene.sentence.prefix for w in scene.words(i, j)}
+    return scene.sentence.i == q.i and scene.next_word(q.j) == "" and not asked.isdisjoint(_TAKEN)
+
+
+_TAKEN = frozenset(["away", "off", "taken", "removed", "back", "shortened", "debrided", "resected", "lost"])
 
 
 def _of_the_thread(scene: Scene, k: int) -> bool:
