@@ -37,7 +37,7 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
         Mention(m.kind, m.value, at, at)
         for i, j in sentence.prefix
         for m in within(page.mentions, i, j)
-        if m.j <= j and not _tells_where(page, i, m)
+        if m.j <= j and not (page.words[at] in _NONE and _tells_where(page, i, m))
     ]
     if any(page.words[i:j][-2:] == ["x", "4"] for i, j in sentence.prefix):
         found += [Mention("digit", digit, at, at) for digit in DIGITS[1:]]  # 'FDS x 4'
@@ -45,11 +45,12 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
 
 
 def _tells_where(page: Page, first: int, m: Mention) -> bool:
-    """'Gap at repair', 'Tension on FDP repair': the label asks how the repair is, not whether one was done."""
+    """'Gap at repair: no', 'Tension on FDP repair: none': what is denied is not that it was repaired."""
     asked = m.kind in ("deed", "opened") and m.value == "repaired"
     return asked and any(before.kind in HOW_IT_IS for before in within(page.mentions, first, m.i))
 
 
+_NONE = frozenset(["no", "none", "n", "nil", "0", "not"])
 _LIMBS = frozenset(["limb", "limbs", "tails", "halves"])
 _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
 

@@ -95,7 +95,7 @@ def tables(doc: Doc) -> Doc:
     while n < len(lines):
         body = _body_of(page, lines, n)
         if body:
-            _confirm_fingers(page, lines[n])
+            _confirm_fingers(page, lines[n], body)
             _read_grid(page, lines[n], body)
             n += len(body)
         n += 1
@@ -165,9 +165,11 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     last = [page.words[b - 1] for _, b in title.cells]
     known = sum(a in _TITLES or b in _TITLES for a, b in zip(names, last, strict=True))
     lacks_one = known == 2 and len(title.cells) == 3 and _name_rows(page, lines[n + 1 : n + 4])
-    if known < 3 and _digit_titles(page, title) < 2 and not lacks_one:
+    led = _fingers_below(page, title, lines[n + 1 :])
+    if known < 3 and _digit_titles(page, title) < 2 and not (lacks_one or led):
         return []
-    if {":", "[", "=="} & set(page.words[title.i : title.j]):  # a line of a form, not of titles
+    marks = {w for (a, b), name in zip(title.cells, names_only, strict=True) if not name for w in page.words[a:b]}
+    if {":", "[", "=="} & marks and not led:  # a line of a form, not of titles
         return []
     if _numbers_lines(page, lines, n) or _is_row(page, title) or _like_the_next(page, lines, n):
         return []
@@ -322,11 +324,35 @@ def _only_names(page: Page, cell: Span) -> bool:
     return len({m.value for m in digits}) == 1 and rest <= _BESIDE_A_NAME
 
 
-def _confirm_fingers(page: Page, title: _Line) -> None:
-    """'Small, left   Middle f.': what only may name a finger does so at the head of a column, and 'left' is a side."""
-    cells = [cell for cell in title.cells if _only_names(page, cell)]
-    if len(cells) < _PAIR:
-        return
+def _fingers_below(page: Page, title: _Line, lines: list[_Line]) -> bool:
+    """Tell whether the lines below begin with the names of fingers, one each, with a cell for each title."""
+    heads = [row.cells[0] for row in _rows_below(page, title, lines)]
+    digits = {m.value for i, j in heads for m in within(page.mentions, i, j) if m.kind in ("digit", "digit?")}
+    return len(digits) == len(heads) >= _PAIR and all(_only_names(page, head) for head in heads)
+
+
+def _rows_below(page: Page, title: _Line, lines: list[_Line]) -> list[_Line]:
+    """Return the lines below a title, as far as they have a cell for each of its words."""
+    rows: list[_Line] = []
+    for line in lines:
+        if page.breaks[line.i] == Break.BLANK or (line.cells and not _like_titles(title, line)):
+            break
+        rows += [line] if line.cells else []  # 'Finger   FDP   FDS' may be ruled off
+    return rows
+
+
+def _like_titles(title: _Line, line: _Line) -> bool:
+    """Tell whether a line has cells below most titles, and may have one more, for its label."""
+    barred = title.all_bars == line.all_bars > 0
+    filled = len(title.cells) // 2 <= len(line.cells) <= len(title.cells) + 1  # no blank is a cell
+    return len(line.cells) > _PAIR and (barred or filled)
+
+
+def _confirm_fingers(page: Page, title: _Line, body: list[_Line]) -> None:
+    """'Small, left   Middle f.': what only may name a finger does so at the heads of a grid, and 'left' is a side."""
+    columns = [cell for cell in title.cells if _only_names(page, cell)]
+    rows = [row.cells[0] for row in body if row.cells and _only_names(page, row.cells[0])]
+    cells = [cell for heads in (columns, rows) if len(heads) >= _PAIR for cell in heads]
     for m in (m for cell in cells for m in within(page.mentions, *cell)):
         m.kind = "digit" if m.kind == "digit?" else m.kind
     heads = {k for i, j in cells for k in range(i, j)}
@@ -340,22 +366,33 @@ _BESIDE_A_NAME |= frozenset(["(", ")", ".", ",", "/", "-", "=", *_RAYS])
 
 
 def _number_the_fingers(page: Page, lines: list[_Line]) -> None:
-    """'      II      IV' above 'FDP cut', 'Finger   3   4': numbers that alone head columns are those of the fingers."""
+    """'      II      IV' above 'FDP cut', 'Finger   3   4': bare numbers that head a grid are those of the fingers."""
     found: list[Mention] = []
     for n, title in enumerate(lines[:-1]):
-        asked = {"finger", "fingers", "digit", "digits", "ray", "rays", "dig"}
-        led = [n for n, (a, b) in enumerate(title.cells) if not asked.isdisjoint(page.words[a:b])] == [0]
+        led = [k for k, (a, b) in enumerate(title.cells) if not _FINGERS.isdisjoint(page.words[a:b])] == [0]
         heads = title.cells[led:]
-        words = [page.words[a] for a, b in heads if b - a == 1]
-        rays = [_RAYS.get(w, "") for w in words if led or not w.isdecimal()]
-        alone = len(heads) == len(rays) >= _PAIR and "" not in rays and rays == sorted(set(rays), key=DIGITS.index)
         rows = [line for line in lines[n + 1 : n + 4] if len(line.cells) == len(heads) + 1]
-        if alone and rows and (led or any(_names(page, row.cells[:1]) for row in rows)):
-            found += [Mention("digit", ray, a, b) for ray, (a, b) in zip(rays, heads, strict=True)]
+        if rows and (led or any(_names(page, row.cells[:1]) for row in rows)):
+            found += _rays(page, heads, led)
+        told = {w for a, b in title.cells for w in page.words[a:b]}
+        below = _rows_below(page, title, lines[n + 1 :])
+        if led or ("zone" in told and page.words[title.i] != "zone"):  # 'II' below no other title may be a zone
+            found += _rays(page, [row.cells[0] for row in below], led)
     if found:
         taken = {k for m in found for k in range(m.i, m.j)}
         others = [m for m in page.mentions if m.kind not in ("digit", "digit?") or m.i not in taken]
         page.mentions = sorted([*others, *found], key=lambda m: m.i)
+
+
+_FINGERS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays", "dig"])
+
+
+def _rays(page: Page, heads: list[Span], led: bool) -> list[Mention]:
+    """Return the fingers that bare numbers stand for; Arabic ones only `led` by a title that asks for the finger."""
+    words = [page.words[a] for a, b in heads if b - a == 1]
+    rays = [_RAYS.get(w, "") for w in words if led or not w.isdecimal()]
+    alone = len(heads) == len(rays) >= _PAIR and "" not in rays and rays == sorted(set(rays), key=DIGITS.index)
+    return [Mention("digit", ray, a, b) for ray, (a, b) in zip(rays, heads, strict=True)] if alone else []
 
 
 def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
@@ -499,10 +536,10 @@ def _cells(
         column = places[n]
         if n in own or column is None or _empty(page, cell):
             continue
-        if page.words[cell[1] - 1] != "mm" and _of_lengths(page, line, own):
-            continue  # 'none': nothing was taken, and nothing is said of what became of the tendon
         head = title.cells[column]
-        section = _SECTIONS.get(page.words[head[0]]) or _section_asked(page, prefix) or "narrative"
+        if _nothing_taken(page, [*prefix, head], cell):
+            continue
+        section = _section_asked(page, [head]) or _section_asked(page, prefix) or "narrative"
         cell = _left_of(page, line, n, own) if page.words[cell[0] : cell[1]] in _DITTO else cell
         told = [*prefix, head, *_open_end(page, (above or {}).get(column, []), cell)]
         made += [_sentence(page, i, j, section, block, told) for i, j in _sentences_of(page, cell)]
@@ -544,21 +581,19 @@ def _names(page: Page, labels: list[Span]) -> bool:
 
 
 def _only_asked(page: Page, title: _Line, labels: list[Span]) -> bool:
-    """'FDP tension', 'FDS division' beside fingers in columns: what the cells answer; of which finger it does not say."""
+    """'FDP tension', 'FDS division' beside fingers in columns: what the cells answer; it does not say of which finger."""
     kinds = {m.kind for i, j in labels for m in within(page.mentions, i, j)}
     return "digit" not in kinds and _digit_titles(page, title) >= _PAIR
 
 
-def _of_lengths(page: Page, line: _Line, own: list[int]) -> bool:
-    """'FDP, taken away   5 mm   none': a row of what was done whose cells hold lengths, or say that there was none."""
-    deeds = {m.value for n in own for m in within(page.mentions, *line.cells[n]) if m.kind in ("deed", "restored")}
-    last = [
-        page.words[j - 1] for n, (_, j) in enumerate(line.cells) if n not in own and not _empty(page, line.cells[n])
-    ]
-    return not deeds.isdisjoint(("excised", "trimmed")) and "mm" in last and _LENGTH_ENDS.issuperset(last)
+def _nothing_taken(page: Page, labels: list[Span], cell: Span) -> bool:
+    """'FDP, taken away   5 mm   none': no length, and nothing is said of what became of the tendon."""
+    asked = {w for i, j in labels for w in page.words[i:j]}
+    return page.words[cell[0]] in _NOUGHT and cell[1] - cell[0] == 1 and not asked.isdisjoint(_TAKEN)
 
 
-_LENGTH_ENDS = frozenset(["mm", "none", "nil", "no", "0", "nothing"])
+_NOUGHT = frozenset(["none", "nil", "no", "0", "nothing"])
+_TAKEN = frozenset(["away", "off", "back", "shortened", "trimmed", "trimming", "debrided"])
 
 
 def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list[Span]) -> Sentence:

@@ -5,6 +5,7 @@ from answers import answered
 from composer import Composed, Place, compose
 from dictation import dictate
 from forms import form
+from grids import grid
 from heads import headed
 from likened import likened
 from rows import rows
@@ -31,6 +32,8 @@ _MOST_OVERSTATED_ANSWERS = 0.005
 _MOST_WRONG_ANSWERS = 0.03
 _MOST_MISSED_ANSWERS = 0.12
 _MOST_MISSED_OF_SEVERAL = 0.12
+_MOST_WRONG_IN_GRIDS = 0.001
+_MOST_MISSED_IN_GRIDS = 0.02
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
 _REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
@@ -115,6 +118,30 @@ def test_ticks_in_rows_and_columns_keep_to_their_tendon_and_finger(first: int) -
             assert said == truth or said not in ("intact", "repaired"), composed.text
     assert wrong <= _MOST_WRONG_IN_ROWS * facts
     assert missed <= _MOST_MISSED_IN_ROWS * facts
+
+
+@pytest.mark.parametrize("first", range(0, 240, _FORMS))
+def test_grids_keep_to_their_fingers_however_these_are_headed(first: int) -> None:
+    facts = missed = wrong = 0
+    for seed in range(first, first + _FORMS):
+        composed = grid(seed)
+        found = _told_in_grid(composed.text)
+        for place, truth in composed.truth.items():
+            said = found.get(place)
+            facts += 1
+            missed += truth is not None and said is None
+            wrong += said is not None and said != truth
+    assert wrong <= _MOST_WRONG_IN_GRIDS * facts
+    assert missed <= _MOST_MISSED_IN_GRIDS * facts
+
+
+def _told_in_grid(text: str) -> dict[tuple[str | None, str | None, str], object]:
+    told = [(p, f.value) for p, f in read(text).walk() if p.group in ("repairs", "pulleys")]
+    return {
+        (place.digit, place.part, place.field): value.low if isinstance(value, Interval) else value
+        for place, value in told
+        if place.group == "pulleys" or place.side is None
+    }
 
 
 @pytest.mark.parametrize("first", range(0, 300, 100))

@@ -17,7 +17,7 @@ _HOW_FAR = frozenset(
     ["cut", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent", "divided", "division", "laceration"]
 )
 _WHOLLY = frozenset(["total", "totally"])  # said of a tendon, they mean a cut without being asked for one
-_OF_NO_WEIGHT = frozenset([",", ":", "-", "/", "of", "the", "?", "state", "found"])
+_OF_NO_WEIGHT = frozenset([",", ":", "(", ")", "finger", "-", "/", "of", "the", "?", "state", "found"])
 
 
 def cell_of_how_far(desk: Desk, scene: Scene) -> None:
