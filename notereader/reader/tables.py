@@ -4,13 +4,21 @@ A cell's sentence carries the words of its labels as `prefix`; the later steps r
 cell ("index FDP, core: 4-0 Ethibond"), while its evidence stays in the cell.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.groups import DIGITS
-from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.grid_fingers import (
+    confirm_fingers,
+    digit_titles,
+    fingers_below,
+    names_a_part,
+    number_the_fingers,
+    only_names,
+)
+from notereader.reader.grid_lines import Line, Span, cut_cells, lines_of
+from notereader.reader.page import Break, Page, Sentence, page_of, within
 from notereader.reader.sentences import sentence_end
 from notereader.vocabulary.wordlists import word_list
 
@@ -52,9 +60,6 @@ _ROMAN = {
 _LETTERS = {"a": "A", "b": "B", "c": "C", "d": "D"}
 _NOTHING = word_list("tables", "nothing")
 
-Span = tuple[int, int]
-
-
 _LABELS_WIDE = 6  # characters; titles that start right of this leave room for labels of rows
 _SHORT_TITLE = 4  # words; in a grid of two columns a longer one is a finding: 'middle   both bundles intact, ...'
 _LONGEST_TITLE = 9  # words
@@ -71,93 +76,32 @@ class Row:
     label: Span | None = None
 
 
-@dataclass(slots=True)
-class _Line:
-    i: int
-    j: int
-    cells: list[Span] = field(default_factory=list)
-    starts: list[int] = field(default_factory=list)  # column of each cell on its line
-    ends: list[int] = field(default_factory=list)
-    bars: list[int] = field(default_factory=list)  # how many bars stand before each cell; empty where there are none
-    all_bars: int = 0
-    tabs: list[int] = field(default_factory=list)  # how many tabs stand before each cell; empty where there are none
-
-
 @Language.component("notereader_tables")
 def tables(doc: Doc) -> Doc:
     """Turn the cells of every grid into sentences with their labels. RETURNS the same Doc."""
     page = page_of(doc)
     if "|" not in page.words and page.breaks.count(Break.COLUMN) < _FEWEST_GAPS:
         return doc
-    lines = _lines(page)
-    _number_the_fingers(page, lines)
+    lines = lines_of(page)
+    number_the_fingers(page, lines)
     n = 0
     while n < len(lines):
         body = _body_of(page, lines, n)
         if body:
-            _confirm_fingers(page, lines[n], body)
+            confirm_fingers(page, lines[n], body)
             _read_grid(page, lines[n], body)
             n += len(body)
         n += 1
     return doc
 
 
-def _lines(page: Page) -> list[_Line]:
-    starts = [k for k in range(len(page.words)) if page.breaks[k] >= Break.LINE]
-    lines = []
-    for i, j in zip(starts, [*starts[1:], len(page.words)], strict=True):
-        line = _Line(i, j)
-        _cut_cells(page, line, [])
-        lines.append(line)
-    return lines
-
-
-def _new_cell(page: Page, k: int, origin: int, columns: list[int], first: int) -> bool:
-    """Tell whether a cell begins at word k: after a column of space, or right under the start of a title.
-
-    `first`: where the cell before it begins. One that stands under no title is not cut by the title beside it.
-    """
-    if page.breaks[k] == Break.COLUMN:
-        return True
-    begins = page.starts[first] - origin
-    if page.breaks[first] < Break.LINE and not any(abs(begins - column) <= 1 for column in columns):
-        return False
-    return page.breaks[k] == Break.SPACE and page.starts[k] - origin in columns and page.words[k] not in _BOX_ENDS
-
-
-_BOX_ENDS = frozenset([")", "]"])  # a box is never cut in two, wherever its column begins
-
-
-def _cut_cells(page: Page, line: _Line, columns: list[int]) -> None:
-    """Cut a line into cells at bars or at columns of space; before the first bar, where labels stand, at both."""
-    line.cells, line.starts, line.ends = [], [], []
-    bars = page.words[line.i : line.j].count("|")
-    origin = page.text.rfind("\n", 0, page.starts[line.i]) + 1
-    first, barred = line.i, False
-    for k in range(line.i, line.j + 1):
-        # 'Core type ......... M-Tang    mattress': dots lead from a label to its cells as a bar does.
-        at_bar = k < line.j and (page.words[k] == "|" or (page.words[k].startswith("..") and k > line.i))
-        barred = barred or at_bar
-        gap = k < line.j and k > first and not (barred and bars >= 2) and _new_cell(page, k, origin, columns, first)
-        if k == line.j or at_bar or gap:
-            if k > first:
-                line.cells.append((first, k))
-                line.starts.append(page.starts[first] - origin)
-                line.ends.append(page.ends[k - 1] - origin)
-            first = k + 1 if at_bar else k
-    line.all_bars = bars
-    line.bars = [page.words[line.i : i].count("|") for i, _ in line.cells] if bars > 1 else []
-    tabs = [page.text.count("\t", origin, page.starts[i]) for i, _ in line.cells]
-    line.tabs = tabs if max(tabs, default=0) and len(set(tabs)) == len(tabs) else []
-
-
-def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
+def _body_of(page: Page, lines: list[Line], n: int) -> list[Line]:
     """Return the rows under line n where it is the title line of a grid, else nothing."""
     title = lines[n]
-    names_only = [_only_names(page, cell) for cell in title.cells]
+    names_only = [only_names(page, cell) for cell in title.cells]
     cells = zip(title.cells, names_only, strict=True)
     short = all(name or b - a <= _SHORT_TITLE for (a, b), name in cells) and not _tells_a_share(page, title)
-    if len(title.cells) < 3 and not (len(title.cells) == 2 and short and _digit_titles(page, title) == 2):
+    if len(title.cells) < 3 and not (len(title.cells) == 2 and short and digit_titles(page, title) == 2):
         return []
     if max((b - a for a, b in title.cells), default=0) > _LONGEST_TITLE:
         return []  # 'SEEN   INDEX   FDP divided, zone 2A. FDS intact.' says something already
@@ -165,8 +109,8 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
     last = [page.words[b - 1] for _, b in title.cells]
     known = sum(a in _TITLES or b in _TITLES for a, b in zip(names, last, strict=True))
     lacks_one = known == 2 and len(title.cells) == 3 and _name_rows(page, lines[n + 1 : n + 4])
-    led = _fingers_below(page, title, lines[n + 1 :])
-    if known < 3 and _digit_titles(page, title) < 2 and not (lacks_one or led):
+    led = fingers_below(page, title, lines[n + 1 :])
+    if known < 3 and digit_titles(page, title) < 2 and not (lacks_one or led):
         return []
     marks = {w for (a, b), name in zip(title.cells, names_only, strict=True) if not name for w in page.words[a:b]}
     if {":", "[", "=="} & marks and not led:  # a line of a form, not of titles
@@ -175,7 +119,7 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         return []
     if _ends_a_sentence(page, title) or _answered(page, title):
         return []
-    body: list[_Line] = []
+    body: list[Line] = []
     title_bars = page.words[title.i : title.j].count("|")
     for line in lines[n + 1 :]:
         if page.breaks[line.i] == Break.BLANK and body:
@@ -195,19 +139,19 @@ def _body_of(page: Page, lines: list[_Line], n: int) -> list[_Line]:
         body.append(line)
     columns = [start for start in title.starts if start > 2]
     for line in body:
-        _cut_cells(page, line, [] if line.all_bars == title.all_bars > 0 else columns)  # bars alone part its cells
+        cut_cells(page, line, [] if line.all_bars == title.all_bars > 0 else columns)  # bars alone part its cells
     return body
 
 
-def _repeats_the_fingers(page: Page, title: _Line, line: _Line) -> bool:
+def _repeats_the_fingers(page: Page, title: Line, line: Line) -> bool:
     """'13. Pulleys   INDEX   MIDDLE' below '10. Tendons   INDEX   MIDDLE': another grid of the same fingers."""
     own, other = ([page.words[i:j] for i, j in x.cells[1:]] for x in (title, line))
-    return len(own) > 1 and own == other and _digit_titles(page, title) > 1
+    return len(own) > 1 and own == other and digit_titles(page, title) > 1
 
 
-def _heads_rows(page: Page, title: _Line, line: _Line, lines: list[_Line]) -> bool:
+def _heads_rows(page: Page, title: Line, line: Line, lines: list[Line]) -> bool:
     """'11. FDP repair' alone on its line, above more rows under the same fingers: the title of these rows."""
-    if len(line.cells) != 1 or _digit_titles(page, title) < _PAIR or line.j - line.i > _LONGEST_TITLE:
+    if len(line.cells) != 1 or digit_titles(page, title) < _PAIR or line.j - line.i > _LONGEST_TITLE:
         return False
     if line.starts[0] >= title.starts[-1] or page.words[line.j - 1] in (".", ":", ";", ",", ")"):
         return False
@@ -223,40 +167,40 @@ _DEEPER = range(1, 6)  # characters
 _OF_A_SUTURE = frozenset(["suture", "thread", "material", "size"])
 
 
-def _subject(page: Page, line: _Line) -> Span:
+def _subject(page: Page, line: Line) -> Span:
     """Return what a title of rows names, the FDP of '11. FDP repair'; where it names nothing, all of it."""
     i, j = line.cells[0]
     named = [m for m in within(page.mentions, i, j) if m.kind in ("tendon", "digit", "slip")]
     return (min(m.i for m in named), max(m.j for m in named)) if named else (i, j)
 
 
-def _ends_a_sentence(page: Page, title: _Line) -> bool:
+def _ends_a_sentence(page: Page, title: Line) -> bool:
     """'to allow  access.   A4 preserved.   F.D.P.  -  4 strand': running text with wide gaps, of a fax."""
     told = {m.j for m in page.mentions if m.kind in ("opened", "extent", "deed") and title.i <= m.i and m.j <= title.j}
     return any(page.words[b - 1] in (".", ";") and b - 1 in told for _, b in title.cells)
 
 
-def _answered(page: Page, title: _Line) -> bool:
+def _answered(page: Page, title: Line) -> bool:
     """'strands 4   suture 4-0 Ethibond   knot inside   purchase 9 mm': labels that have their answers beside them."""
     told = [page.words[i + 1 : j] for i, j in title.cells if page.words[i].isalpha()]
     figures = [words for words in told if any(w[0].isdecimal() for w in words)]
     sized = any(w == "mm" or w.endswith(("-0", "/0")) for words in figures for w in words)
-    return sized and len(figures) >= _PAIR and _digit_titles(page, title) < _PAIR
+    return sized and len(figures) >= _PAIR and digit_titles(page, title) < _PAIR
 
 
-def _tells_a_share(page: Page, title: _Line) -> bool:
+def _tells_a_share(page: Page, title: Line) -> bool:
     """'FCR | half, radial side' is a row."""
     return any(m.kind in ("fraction", "extent") for m in within(page.mentions, title.i, title.j))
 
 
-def _name_rows(page: Page, lines: list[_Line]) -> bool:
+def _name_rows(page: Page, lines: list[Line]) -> bool:
     """Tell whether lines of three cells each begin with a tendon or another structure: rows of a grid."""
     kinds = ("tendon", "sided", "anynerve", "anyartery")
     starts = [line.cells[0] for line in lines if len(line.cells) == 3]
     return len(starts) == 3 and all(any(m.kind in kinds for m in within(page.mentions, i, j)) for i, j in starts)
 
 
-def _numbers_lines(page: Page, lines: list[_Line], n: int) -> bool:
+def _numbers_lines(page: Page, lines: list[Line], n: int) -> bool:
     """Tell whether line n is a numbered line of a form, '7  Procedure  ...', with the next number below it."""
     first, after = lines[n].cells[0], lines[n + 1].cells[:1] if n + 1 < len(lines) else []
     if first[1] - first[0] != 1 or not after or after[0][1] - after[0][0] != 1:
@@ -265,7 +209,7 @@ def _numbers_lines(page: Page, lines: list[_Line], n: int) -> bool:
     return number.isdecimal() and below.isdecimal() and int(below) == int(number) + 1
 
 
-def _is_row(page: Page, title: _Line) -> bool:
+def _is_row(page: Page, title: Line) -> bool:
     """Tell whether a line that looks like titles is a row of its own: 'INDEX FDP   strands 4   thread Prolene 4/0'."""
     first, last = title.cells[0]
     kinds = {m.kind for m in within(page.mentions, first, last)}
@@ -273,7 +217,7 @@ def _is_row(page: Page, title: _Line) -> bool:
     return kinds >= {"digit", "tendon"} and figures
 
 
-def _like_the_next(page: Page, lines: list[_Line], n: int) -> bool:
+def _like_the_next(page: Page, lines: list[Line], n: int) -> bool:
     """'Ring   A2   distal half vented' above 'Ring   A4   intact': rows of a grid without titles."""
     title, after = lines[n], lines[n + 1] if n + 1 < len(lines) else None
     if after is None or not after.cells or after.starts[0] != title.starts[0]:
@@ -282,120 +226,26 @@ def _like_the_next(page: Page, lines: list[_Line], n: int) -> bool:
     return not kinds[0].isdisjoint(kinds[1] & {"digit", "tendo"})
 
 
-def _goes_on(page: Page, title: _Line, line: _Line) -> bool:
+def _goes_on(page: Page, title: Line, line: Line) -> bool:
     """Tell whether a line only goes on with the cells above it: it starts right of the labels."""
     own = [page.words[a] not in _LABELS or b - a > 1 for a, b in title.cells]
     first = title.starts[own.index(True)] if True in own else 0
     return bool(line.cells) and first >= _LABELS_WIDE and line.starts[0] >= first - 1
 
 
-def _titles_again(page: Page, title: _Line, line: _Line) -> bool:
+def _titles_again(page: Page, title: Line, line: Line) -> bool:
     """Tell whether a line begins with the same title as the grid above: another grid starts."""
     own, other = title.cells[0], line.cells[0]
     return page.words[own[0]] in _LABELS and page.words[own[0] : own[1]] == page.words[other[0] : other[1]]
 
 
-def _label_of_a_form(page: Page, line: _Line, body: list[_Line]) -> bool:
+def _label_of_a_form(page: Page, line: Line, body: list[Line]) -> bool:
     """Tell whether a line starts with a label and colon, 'Percent if partial:', as no row above it does."""
     ends = [page.words[row.cells[0][1] - 1] for row in (*body, line)]
     return ends[-1] == ":" and ":" not in ends[:-1]
 
 
-def _digit_titles(page: Page, title: _Line) -> int:
-    kinds = ("digit", "digit?", "tendon", "pulley", "border")
-    named = [m for m in within(page.mentions, title.i, title.j) if m.kind in kinds]
-    digits = {m.i for m in named if m.kind != "digit?" or _is_all_of_a_cell(page, title, m)}
-    return sum(any(a <= k < b for k in digits) for a, b in title.cells)
-
-
-def _is_all_of_a_cell(page: Page, title: _Line, m: Mention) -> bool:
-    """Tell whether a word that only may name a finger fills its cell: 'Little', and not '2nd operator'."""
-    cell = next(((i, j) for i, j in title.cells if i <= m.i < j), (m.i, m.j))
-    if page.words[m.j : m.j + 1] == ["("] and m.i == cell[0] and page.words[cell[1] - 1] == ")":
-        return True  # 'Fourth (annular)'
-    return _only_names(page, cell)
-
-
-def _only_names(page: Page, cell: Span) -> bool:
-    """Tell whether a title names a finger and nothing else: 'Little', 'dig IV (ring)', 'Ring, left', 'middle = D3'."""
-    digits = [m for m in within(page.mentions, *cell) if m.kind in ("digit", "digit?") and m.j <= cell[1]]
-    named = {k for m in digits for k in range(m.i, m.j)}
-    rest = {w for k, w in enumerate(page.words[cell[0] : cell[1]], cell[0]) if k not in named}
-    return len({m.value for m in digits}) == 1 and rest <= _BESIDE_A_NAME
-
-
-def _fingers_below(page: Page, title: _Line, lines: list[_Line]) -> bool:
-    """Tell whether the lines below begin with the names of fingers, one each, with a cell for each title."""
-    heads = [row.cells[0] for row in _rows_below(page, title, lines)]
-    digits = {m.value for i, j in heads for m in within(page.mentions, i, j) if m.kind in ("digit", "digit?")}
-    return len(digits) == len(heads) >= _PAIR and all(_only_names(page, head) for head in heads)
-
-
-def _rows_below(page: Page, title: _Line, lines: list[_Line]) -> list[_Line]:
-    """Return the lines below a title, as far as they have a cell for each of its words."""
-    rows: list[_Line] = []
-    for line in lines:
-        if page.breaks[line.i] == Break.BLANK or (line.cells and not _like_titles(title, line)):
-            break
-        rows += [line] if line.cells else []  # 'Finger   FDP   FDS' may be ruled off
-    return rows
-
-
-def _like_titles(title: _Line, line: _Line) -> bool:
-    """Tell whether a line has cells below most titles, and may have one more, for its label."""
-    barred = title.all_bars == line.all_bars > 0
-    filled = len(title.cells) // 2 <= len(line.cells) <= len(title.cells) + 1  # no blank is a cell
-    return len(line.cells) > _PAIR and (barred or filled)
-
-
-def _confirm_fingers(page: Page, title: _Line, body: list[_Line]) -> None:
-    """'Small, left   Middle f.': what only may name a finger does so at the heads of a grid, and 'left' is a side."""
-    columns = [cell for cell in title.cells if _only_names(page, cell)]
-    rows = [row.cells[0] for row in body if row.cells and _only_names(page, row.cells[0])]
-    cells = [cell for heads in (columns, rows) if len(heads) >= _PAIR for cell in heads]
-    for m in (m for cell in cells for m in within(page.mentions, *cell)):
-        m.kind = "digit" if m.kind == "digit?" else m.kind
-    heads = {k for i, j in cells for k in range(i, j)}
-    page.mentions = [m for m in page.mentions if m.i not in heads or m.kind in ("digit", "side", "plural")]
-
-
-_RAYS = {"ii": "index", "iii": "middle", "iv": "ring", "v": "small"}
-_RAYS |= {"2": "index", "3": "middle", "4": "ring", "5": "small"}
-_BESIDE_A_NAME = frozenset(["finger", "ray", "digit", "dig", "f", "fing", "hand", "l", "r", "left", "right", "the"])
-_BESIDE_A_NAME |= frozenset(["(", ")", ".", ",", "/", "-", "=", *_RAYS])
-
-
-def _number_the_fingers(page: Page, lines: list[_Line]) -> None:
-    """'      II      IV' above 'FDP cut', 'Finger   3   4': bare numbers that head a grid are those of the fingers."""
-    found: list[Mention] = []
-    for n, title in enumerate(lines[:-1]):
-        led = [k for k, (a, b) in enumerate(title.cells) if not _FINGERS.isdisjoint(page.words[a:b])] == [0]
-        heads = title.cells[led:]
-        rows = [line for line in lines[n + 1 : n + 4] if len(line.cells) == len(heads) + 1]
-        if rows and (led or any(_names(page, row.cells[:1]) for row in rows)):
-            found += _rays(page, heads, led)
-        told = {w for a, b in title.cells for w in page.words[a:b]}
-        below = _rows_below(page, title, lines[n + 1 :])
-        if led or ("zone" in told and page.words[title.i] != "zone"):  # 'II' below no other title may be a zone
-            found += _rays(page, [row.cells[0] for row in below], led)
-    if found:
-        taken = {k for m in found for k in range(m.i, m.j)}
-        others = [m for m in page.mentions if m.kind not in ("digit", "digit?") or m.i not in taken]
-        page.mentions = sorted([*others, *found], key=lambda m: m.i)
-
-
-_FINGERS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays", "dig"])
-
-
-def _rays(page: Page, heads: list[Span], led: bool) -> list[Mention]:
-    """Return the fingers that bare numbers stand for; Arabic ones only `led` by a title that asks for the finger."""
-    words = [page.words[a] for a, b in heads if b - a == 1]
-    rays = [_RAYS.get(w, "") for w in words if led or not w.isdecimal()]
-    alone = len(heads) == len(rays) >= _PAIR and "" not in rays and rays == sorted(set(rays), key=DIGITS.index)
-    return [Mention("digit", ray, a, b) for ray, (a, b) in zip(rays, heads, strict=True)] if alone else []
-
-
-def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
+def _read_grid(page: Page, title: Line, body: list[Line]) -> None:
     """Replace the sentences of a grid's rows by one for each filled cell."""
     labels = [n for n, (a, b) in enumerate(title.cells) if page.words[a] in _LABELS and b - a == 1]
     sentences: list[Sentence] = []
@@ -432,7 +282,7 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
         page.rows.append(
             Row(number, line.i, line.j, (prefix[0][0] + (prefix[0][0] == line.i and number != ""), prefix[-1][1]))
         )
-        kind = "narrative" if _names(page, prefix) and not _only_asked(page, title, prefix) else "label"
+        kind = "narrative" if names_a_part(page, prefix) and not _only_asked(page, title, prefix) else "label"
         sentences.append(_sentence(page, prefix[0][0], prefix[-1][1], kind, block, []))
         prefix = [*(taken[place] for place in sorted(taken)), *prefix, *over]
         deeper = parent is not None and line.starts[0] - parent[0] in _DEEPER
@@ -454,15 +304,15 @@ def _read_grid(page: Page, title: _Line, body: list[_Line]) -> None:
             sentence.section = "label"
 
 
-def _twice_labelled(page: Page, title: _Line, line: _Line) -> bool:
+def _twice_labelled(page: Page, title: Line, line: Line) -> bool:
     """'FDP cut ..... no     FDP cut ..... yes' below 'INDEX     MIDDLE': the same label once more in each column."""
-    if len(line.cells) != 2 * len(title.cells) or _digit_titles(page, title) < len(title.cells):
+    if len(line.cells) != 2 * len(title.cells) or digit_titles(page, title) < len(title.cells):
         return False
     labels = [page.words[i:j] for i, j in line.cells[::2]]
     return all(label == labels[0] for label in labels[1:])
 
 
-def _side_by_side(page: Page, title: _Line, line: _Line, block: int) -> list[Sentence]:
+def _side_by_side(page: Page, title: Line, line: Line, block: int) -> list[Sentence]:
     """Return a cell for each answer of such a line, told with its own label and the title above it."""
     made: list[Sentence] = []
     for head, label, cell in zip(title.cells, line.cells[::2], line.cells[1::2], strict=True):
@@ -472,7 +322,7 @@ def _side_by_side(page: Page, title: _Line, line: _Line, block: int) -> list[Sen
     return made
 
 
-def _only_asks(page: Page, title: _Line) -> bool:
+def _only_asks(page: Page, title: Line) -> bool:
     """'Finger   Tension   Peripheral suture': titles tell nothing of themselves, unless they hold findings already."""
     told = any(m.kind in _TOLD for m in within(page.mentions, title.i, title.j))
     words = page.words[title.i : title.j]
@@ -488,7 +338,7 @@ def _labels_above(labels: list[int], places: list[int | None], heads: dict[int, 
     return {n: heads[n] for n in labels if own and n < min(own) and n in heads}
 
 
-def _note_above(above: dict[int | None, list[Span]], line: _Line, places: list[int | None]) -> None:
+def _note_above(above: dict[int | None, list[Span]], line: Line, places: list[int | None]) -> None:
     """Remember the cells of a line of a row, by column, for those that go on below them."""
     for place, cell in zip(places, line.cells, strict=True):
         above.setdefault(place, []).append(cell)
@@ -522,8 +372,8 @@ _STOPS = frozenset([",", ";", ".", ":", "(", ")"])
 
 def _cells(
     page: Page,
-    title: _Line,
-    line: _Line,
+    title: Line,
+    line: Line,
     places: list[int | None],
     own: list[int],
     prefix: list[Span],
@@ -557,7 +407,7 @@ _OF_FLEXORS = frozenset(["flexor", "flexors", "tendon", "tendons"])
 _DITTO = (["same"], ["ditto"], ["idem"], ["as", "left"], ["do"], ["do", "."])
 
 
-def _left_of(page: Page, line: _Line, n: int, own: list[int]) -> Span:
+def _left_of(page: Page, line: Line, n: int, own: list[int]) -> Span:
     """Return the nearest cell to the left that a cell 'same' or 'ditto' repeats; itself where there is none."""
     told = [k for k in range(n) if k not in own and page.words[line.cells[k][0] : line.cells[k][1]] not in _DITTO]
     return line.cells[told[-1]] if told else line.cells[n]
@@ -574,16 +424,10 @@ def _sentences_of(page: Page, cell: Span) -> list[Span]:
     return found
 
 
-def _names(page: Page, labels: list[Span]) -> bool:
-    """Tell whether a row's labels name a digit or structure to turn to; 'lock size' or 'bulky' alone states nothing."""
-    kinds = ("digit", "digit?", "tendon", "pulley", "structure", "sided")
-    return any(m.kind in kinds for i, j in labels for m in within(page.mentions, i, j))
-
-
-def _only_asked(page: Page, title: _Line, labels: list[Span]) -> bool:
-    """'FDP tension', 'FDS division' beside fingers in columns: what the cells answer; it does not say of which finger."""
+def _only_asked(page: Page, title: Line, labels: list[Span]) -> bool:
+    """'FDP tension', 'FDS division' beside fingers in columns: what the cells answer; not of which finger."""
     kinds = {m.kind for i, j in labels for m in within(page.mentions, i, j)}
-    return "digit" not in kinds and _digit_titles(page, title) >= _PAIR
+    return "digit" not in kinds and digit_titles(page, title) >= _PAIR
 
 
 def _nothing_taken(page: Page, labels: list[Span], cell: Span) -> bool:
@@ -600,7 +444,7 @@ def _sentence(page: Page, i: int, j: int, section: str, block: int, prefix: list
     return Sentence(i, j, section, block, True, prefix)
 
 
-def _column(title: _Line, line: _Line, n: int) -> int | None:
+def _column(title: Line, line: Line, n: int) -> int | None:
     """Return the column a cell stands under; None for a label left of the first title."""
     if title.tabs and line.tabs:  # a tab has no width of its own: the cells of a column follow as many tabs
         return title.tabs.index(line.tabs[n]) if line.tabs[n] in title.tabs else None
@@ -620,7 +464,7 @@ def _column(title: _Line, line: _Line, n: int) -> int | None:
     return before[-1] if before else None
 
 
-def _number(page: Page, title: _Line, line: _Line, places: list[int | None]) -> str:
+def _number(page: Page, title: Line, line: Line, places: list[int | None]) -> str:
     if page.words[title.cells[0][0]] in ("line", "no", "nr", "row", "#") and places[0] == 0:
         return page.words[line.cells[0][0]]
     return ""
