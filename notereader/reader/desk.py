@@ -328,7 +328,7 @@ def _named_by(named: list[tuple[Scene, Group]]) -> dict[Target, None]:
 
 def is_correction(scene: Scene) -> bool:
     """Tell whether a sentence corrects what stands before: under 'Addendum', or with 'correction', 'should read'."""
-    if scene.sentence.section == "addendum" or not _CORRECTS.isdisjoint(scene.said):
+    if scene.page.in_addendum(scene.sentence) or not _CORRECTS.isdisjoint(scene.said):
         return True
     if "should" not in scene.said:
         return False
@@ -362,7 +362,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         own = [t for t in desk.repairable() if t.tendon in group.tendons]
         return own, group  # 'All FDP repairs were tested': those that were sewn
     unsewn = bool(targets) and all(desk.treatments.get(t) in ("left", "trimmed", "excised") for t in targets)
-    if unsewn and not group.digits and _of_repairs(scene, group):
+    if unsewn and not group.digits and _of_repairs(scene, group) and not is_correction(scene):
         sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
         return sewn, group  # 'the superficialis repair' behind words on a finger whose own was only trimmed
     if len(targets) == 1 and not group.digits and "repairs" in scene.words(group.j - 1, group.j + 1):

@@ -97,17 +97,24 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
             sections.append(Section(around, at, at, cut.h))
         _settle_kind(page, cut, seen, around, limit)
         ahead = cut.kind == "addendum" and _stands_ahead(page, cut)
-        if cut.kind not in ONE_LINE:
+        within_addendum = around == "addendum" and (cut.kind in ONE_LINE or _named_by_a_tendon(page, cut))
+        if cut.kind not in ONE_LINE and not within_addendum:
             around = cut.kind if cut.kind in ("instructions", "addendum") and not ahead else "narrative"
         cut.j = _section_end(page, cut, _block_end(page, cut.i, limit) if ahead else limit, unknown, wrapped, apart)
         if cut.kind in ("procedure", "consent", "indication") and _is_prose(page, cut):
             cut.kind = "narrative"
+        page.late += [(cut.h, cut.j)] if within_addendum else []
         seen.add(cut.kind)
         sections.append(cut)
         at = cut.j
     if at < count:
         sections.append(Section(around, at, at, count))
     page.sections = [part for section in sections for part in _until_surgery(page, section)]
+
+
+def _named_by_a_tendon(page: Page, cut: Section) -> bool:
+    """'FDS: repaired.' in an addendum: a label that is a tendon's name, and no new part of the note."""
+    return any(m.kind in ("tendon", "pulley", "digit") for m in within(page.mentions, cut.h, cut.i))
 
 
 def _stands_ahead(page: Page, cut: Section) -> bool:

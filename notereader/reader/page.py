@@ -103,6 +103,7 @@ class Page:
     breaks: list[int] = field(default_factory=list)  # before each word, one of Break
     mentions: list[Mention] = field(default_factory=list)
     headings: list[Mention] = field(default_factory=list)
+    late: list[tuple[int, int]] = field(default_factory=list)  # stretches under headings of their own in an addendum
     cues: list[Mention] = field(default_factory=list)
     elements: list[Mention] = field(default_factory=list)
     respelt: dict[int, str] = field(default_factory=dict)  # word number -> the vocabulary's spelling
@@ -135,6 +136,10 @@ class Page:
     def words_in(self, start: int, end: int) -> tuple[int, int]:
         """Return the words that begin in characters start to end."""
         return bisect_left(self.starts, start), bisect_left(self.starts, end)
+
+    def in_addendum(self, sentence: Sentence) -> bool:
+        """Tell whether a sentence stands in an addendum: right under its heading, or under one within it."""
+        return sentence.section == "addendum" or any(i <= sentence.i < j for i, j in self.late)
 
     def raw(self, i: int, j: int) -> str:
         """Return the note's own characters from word i to word j (exclusive)."""

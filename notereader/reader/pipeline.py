@@ -5,7 +5,7 @@ import os
 import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from functools import cache
+from functools import cache, partial
 
 from spacy.language import Language
 from spacy.tokens import Doc
@@ -29,6 +29,7 @@ from notereader.reader import (
 )
 from notereader.reader.desk import Desk
 from notereader.reader.drafting import draft
+from notereader.reader.misprints import misprints, read_put_right
 from notereader.reader.page import page_of
 from notereader.reader.rules.aftercare import aftercare
 from notereader.reader.rules.cut_lists import listed_below, listed_beside
@@ -165,6 +166,11 @@ def read(text: str, name: str | None = None) -> Record:
 
     `text` must already be clean (one kind of line end, no lone surrogates); positions count its code points.
     """
+    found = misprints(text)
+    return read_put_right(text, found, partial(_read, name=name)) if found else _read(text, name)
+
+
+def _read(text: str, name: str | None) -> Record:
     with _lock:
         nlp = language()
         with _uncollected(), nlp.memory_zone():

@@ -427,7 +427,7 @@ def _sentences_of(page: Page, cell: Span) -> list[Span]:
 def _only_asked(page: Page, title: Line, labels: list[Span]) -> bool:
     """'FDP tension', 'FDS division' beside fingers in columns: what the cells answer; not of which finger."""
     kinds = {m.kind for i, j in labels for m in within(page.mentions, i, j)}
-    return "digit" not in kinds and digit_titles(page, title) >= _PAIR
+    return kinds.isdisjoint(("digit", "digit?")) and digit_titles(page, title) >= _PAIR
 
 
 def _nothing_taken(page: Page, labels: list[Span], cell: Span) -> bool:

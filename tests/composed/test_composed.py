@@ -1,6 +1,7 @@
 """Composed notes are read as they say: nothing promised that they do not, and little missed."""
 
 import pytest
+from addenda import addended
 from answers import answered
 from composer import Composed, Place, compose
 from dictation import dictate
@@ -32,6 +33,8 @@ _MOST_OVERSTATED_ANSWERS = 0.005
 _MOST_WRONG_ANSWERS = 0.03
 _MOST_MISSED_ANSWERS = 0.12
 _MOST_MISSED_OF_SEVERAL = 0.12
+_MOST_WRONG_IN_ADDENDA = 0.02  # of what they put right
+_MOST_MISSED_IN_ADDENDA = 0.03
 _MOST_WRONG_IN_GRIDS = 0.001
 _MOST_MISSED_IN_GRIDS = 0.02
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
@@ -133,6 +136,23 @@ def test_grids_keep_to_their_fingers_however_these_are_headed(first: int) -> Non
             wrong += said is not None and said != truth
     assert wrong <= _MOST_WRONG_IN_GRIDS * facts
     assert missed <= _MOST_MISSED_IN_GRIDS * facts
+
+
+@pytest.mark.parametrize("first", range(0, 400, 100))
+def test_what_an_addendum_puts_right_is_right_and_the_rest_stays(first: int) -> None:
+    corrected = wrong = missed = facts = 0
+    for seed in range(first, first + 100):
+        composed = addended(seed)
+        found = _told_in_grid(composed.text)
+        for (part, field), truth in composed.truth.items():
+            said = found.get((composed.digit, part, field))
+            facts += 1
+            corrected += (part, field) in composed.corrected
+            wrong += said not in (None, truth)
+            missed += said is None
+            assert (part, field) in composed.corrected or said in (None, truth), composed.text
+    assert wrong <= _MOST_WRONG_IN_ADDENDA * corrected
+    assert missed <= _MOST_MISSED_IN_ADDENDA * facts
 
 
 def _told_in_grid(text: str) -> dict[tuple[str | None, str | None, str], object]:

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, named_so_far
+from notereader.reader.desk import Desk, is_correction, named_so_far
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
@@ -50,6 +50,7 @@ def bites(desk: Desk, scene: Scene) -> None:
         if {"lock", "locks"} & set(scene.words(max(scene.sentence.i, q.i - 3), min(scene.sentence.j, q.j + 3))):
             lay_suture(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
+    worked_on = worked_on or (is_correction(scene) and bool(scene.of("bite")))  # whatever was told of last
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
     excepted = _of_the_excepted(scene, taken[-1]) if taken else None
     if taken and excepted is not None:

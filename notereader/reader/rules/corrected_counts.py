@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.measures import count_of
 from notereader.reader.scene import Scene
+from notereader.record import Interval
 from notereader.vocabulary.sutures import sizes
 
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
@@ -81,14 +82,26 @@ def holders_of_corrected(desk: Desk, scene: Scene) -> list[Target]:
 
 
 def _tellers_of_old(desk: Desk, scene: Scene) -> list[Target]:
-    """Return the tendons of which the value that a sentence denies, 'not six', 'not 3-0', was told before it."""
+    """Return the tendons of which the value that a sentence denies, 'not six', 'not 3-0', was told before it.
+
+    Where it denies none, 'Purchase was in fact 10 mm', the one tendon of which anything of the kind was told.
+    """
     words = scene.words(scene.sentence.i, scene.sentence.j)
     denied = [b for a, b in pairwise(words) if a == "not"]
     told: list[tuple[str, object]] = [("strands", float(count_of(w))) for w in denied if count_of(w)]
     told += [("size", w) for w in denied if w in sizes()]
-    found = [
-        Target(*f.entry)
-        for f in desk.findings
-        if f.group == "repairs" and f.order < scene.sentence.i and not f.addendum and (f.field, f.value) in told
+    told += [("purchase_mm", float(w)) for w in denied if scene.of("bite") and w.replace(".", "", 1).isdecimal()]
+    before = [
+        f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.i and not (f.addendum or f.header)
     ]
-    return list(dict.fromkeys(found))
+    found = [Target(*f.entry) for f in before if (f.field, _figure(f.value)) in told]
+    kinds = {_FIELD_OF[kind] for kind in _FIELD_OF if scene.of(kind)}
+    alike = list(dict.fromkeys(Target(*f.entry) for f in before if f.field in kinds))
+    return list(dict.fromkeys(found)) or (alike if len(alike) == 1 else [])
+
+
+_FIELD_OF = {"bite": "purchase_mm", "strandword": "strands"}
+
+
+def _figure(value: object) -> object:
+    return value.low if isinstance(value, Interval) else value

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, carried, named_so_far, tendon_owner
+from notereader.reader.desk import Desk, carried, is_correction, named_so_far, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
@@ -400,6 +400,9 @@ def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 
 def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mention, grouped: bool) -> list[Target]:
+    old = [f for f in desk.findings if f.field == "ends" and f.order < scene.sentence.i and not f.addendum]
+    if not grouped and is_correction(scene) and len({f.entry for f in old}) == 1:
+        return [Target(*old[0].entry)]  # 'The ends were in fact ragged', whatever was told of last
     if not scene.subjects and scene.setting.digits:
         here = [t for t in _parted(desk, scene, scene.setting.digits) if _named_before(desk, scene, t)]
         live = [t for t in here if not _taken_out_before(desk, scene, t, titles=False)]

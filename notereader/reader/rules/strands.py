@@ -329,8 +329,9 @@ def _label_goes_on(page: Page, j: int, end: int) -> int:
         k += 1
     marked = k < end and (page.words[k] in (":", "=") or "count" in page.words[j:k])
     behind = k > j and page.words[k + 1 : k + 3] == ["in", "number"]
-    if k > j and page.words[k : k + 1] in _WAS and _counted_label(page, j):
-        return k + 1  # 'the number of strands crossing the repair is 6'
+    counted = "count" in page.words[j:k] or _counted_label(page, j)
+    if k > j and page.words[k : k + 1] in _WAS and counted:
+        return k + 1  # 'the number of strands crossing the repair is 6', 'the strand count is 4'
     return k if marked or behind else j
 
 

@@ -200,6 +200,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'the running suture was left out'
     if word == "was left" and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
         return None  # 'the little bit that was left on the bone'
+    if value in ("left", "repaired") and _told_instead(scene, mention):
+        return None
     if value == "left":
         if (word == "left" and not left_is_deed(scene, mention)) or ("left" in word and leaves_a_gap(scene, mention)):
             return None
@@ -661,6 +663,13 @@ def _its_suture(subject: Subject, mention: Mention) -> bool:
 def _no_suture(scene: Scene, subject: Subject, value: str) -> bool:
     """'Smoothed the edges, no core': the suture that was not set is not what was trimmed."""
     return value == "trimmed" and subject.kind == "role" and scene.word_before(subject.i) in ("no", "without")
+
+
+def _told_instead(scene: Scene, mention: Mention) -> bool:
+    """'The FDS was excised, not repaired': what was done is told in the same breath, and is not 'left'."""
+    k = mention.i - (scene.page.words[mention.i] != "not")
+    denied = scene.page.words[k] == "not" and scene.word_before(k) in (",", "and", "but", "-", "(")
+    return denied and any(m.j == k - 1 and m.value == "excised" for m in scene.of("deed"))
 
 
 def _by_slip(scene: Scene, mention: Mention, targets: list[Target], group: Group | None) -> list[Target]:
