@@ -287,7 +287,7 @@ class Desk:
         entry = (target.digit, target.tendon, target.slip)
         if any(f.field in ("strands", "stitch", "size") for f in self._told.get(("repairs", entry), ())):
             return True
-        return any(target in copy.targets for copy in self.copies)
+        return any(target in copy.targets for copy in self.copies if copy.fields != "ends")
 
     def is_donor(self, target: Target) -> bool:
         """Tell whether a tendon was only taken as a graft for another."""
@@ -765,6 +765,9 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
     if not words.isdisjoint(_PAIRS):
         if len(sewn) <= 2:
             return sewn
+        through = _both_cut_through(desk, scene, i, sewn)
+        if through:
+            return through
         deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
         here = [t for t in sewn if (t.digit,) == scene.setting.digits]
         # 'a running 6-0 in both', 'I moved both fingers: both slid freely': in both fingers
@@ -780,6 +783,19 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
     if desk.at_wrist and _of_each_tendon(scene):
         return [t for t in sewn if t in named or _last_core(desk, scene, t) < 0]  # 'FCU cut. FDS cut. Each tendon ...'
     return named if "each" in words and len(named) > 1 else sewn
+
+
+def _both_cut_through(desk: Desk, scene: Scene, i: int, sewn: list[Target]) -> list[Target]:
+    """'Both divided tendons got a cruciate', where a third was cut in part and sewn too: the two cut through."""
+    words = scene.words(scene.sentence.i, i + 3)
+    said = any(
+        a in _PAIRS and b in _CUTS and c in _TENDONS for a, b, c in zip(words, words[1:], words[2:], strict=False)
+    )
+    through = [t for t in sewn if desk.extents.get(t) == "complete"] if said else []
+    return through if len(through) == 2 else []
+
+
+_TENDONS = frozenset(["tendon", "tendons", "flexors"])
 
 
 def _of_each_tendon(scene: Scene) -> bool:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Sequence
 from itertools import combinations, pairwise
 
 from notereader.reader.desk import Desk, Finding
-from notereader.reader.groups import Target
+from notereader.reader.groups import WRIST, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import within
 from notereader.reader.scene import Scene
@@ -52,6 +52,8 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
     scene, at = desk.scene_at(same[0].order), same[0].order
     targets = list(dict.fromkeys(Target(*f.entry) for f in same))
     meant = _of_those_cut_through(desk, scene, at, targets)
+    if _of_fingers_alone(desk, scene, at):
+        meant = [t for t in meant if t.digit is not None]
     if (same[0].field, same[0].value) == ("ends", "clean") and "edges" not in scene.said:
         meant = _that_have_ends(desk, meant)
     count = count_told(desk, scene, at)
@@ -62,6 +64,21 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
         for f in same:
             f.reasons.append(f"the note counts {count} tendons here; which are meant is inferred")
     return [f for f in same if Target(*f.entry) not in meant]
+
+
+def _of_fingers_alone(desk: Desk, scene: Scene, at: int) -> bool:
+    """'The finger tendon repairs were tested, no gap seen': a flexor of the wrist that was sewn too is not meant."""
+    said = _tendons_of(("finger", "digital"), scene.words(scene.sentence.i, _stretch(scene, at)[1]))
+    before = desk.scene_before(scene)
+    if not said and before is not None and before.sentence.block == scene.sentence.block and not scene.subjects:
+        scene, said = before, _tendons_of(("finger", "digital"), before.words(before.sentence.i, before.sentence.j))
+    wrist = _tendons_of(("wrist", "carpal"), scene.words(scene.sentence.i, scene.sentence.j))
+    return said and not wrist and not any(m.kind == "tendon" and m.value in WRIST for m in scene.mentions)
+
+
+def _tendons_of(place: tuple[str, ...], words: list[str]) -> bool:
+    joined = zip(words, [*words[1:], ""], strict=True)
+    return any(a in place and (b in _NOUNS or b == "flexor") for a, b in joined)
 
 
 def _that_have_ends(desk: Desk, targets: list[Target]) -> list[Target]:
@@ -197,6 +214,7 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     digits = {d for g in scene.setting.groups for d in g.digits if not g.reference}
     cut = not _CUT.isdisjoint(scene.words(first, last))
     by_cut: list[_Choice] = [lambda t: desk.extents.get(t) == "complete"] if cut else []
+    called_cut = any(a in _CUT and b in _NOUNS for a, b in pairwise(scene.words(first, last)))  # 'both divided tendons'
     by_name: list[_Choice] = [lambda t: t.tendon in kinds] if kinds else []
     by_digit: list[_Choice] = [lambda t: t.digit in digits] if digits else []
     fingers = not _FINGERS.isdisjoint(scene.words(scene.sentence.i, last))
@@ -205,6 +223,7 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     without = {Target(*f.entry) for f in here if f.field == "peripheral" and f.value == "absent"}
     return [
         *by_name,
+        *(by_cut if called_cut else []),
         lambda t: any(f.field in _OF_CORE and f.order < scene.sentence.i for f in desk.told_of("repairs", t)),
         lambda t: t not in without,  # 'around each of these two tendons, whereas the superficialis had none'
         lambda t: t.digit in scene.setting.digits,

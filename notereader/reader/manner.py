@@ -17,7 +17,7 @@ _PLACING = frozenset(
 )
 
 
-_BESIDE_IT = frozenset(["against", "under", "beneath", "underneath", "behind", "alongside"])
+_BESIDE_IT = frozenset(["against", "under", "beneath", "underneath", "behind", "alongside", "beside"])
 
 
 def _leads_to_place(before: list[str]) -> bool:
@@ -73,7 +73,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if group.tendons and not group.digits and names_place(page, group.i, group.j):
         group.reference = True
     goes_on = "which" in page.words[group.j : group.j + 3]
-    if group.tendons and not group.digits and before[-1:] != [] and before[-1] in _BESIDE_IT and not goes_on:
+    beside = before[-2:] == ["next", "to"] or (before[-1:] != [] and before[-1] in _BESIDE_IT)
+    if group.tendons and not group.digits and beside and not goes_on:
         # 'the profundus rubbed against the superficialis knot', 'the slip did not pass under the FDP and was cut out'
         slips = any(m.kind == "slip" for m in within(page.mentions, sentence.i, group.i))
         group.reference = group.reference or slips or not page.tendon_words.isdisjoint(range(sentence.i, group.i))
@@ -225,7 +226,12 @@ def _same_as(lead: list[str]) -> bool:
 
 
 _DESCRIBED = frozenset(["described", "done", "used", "performed", "recorded", "told", "dictated", "stated", "given"])
-_LIKENED = frozenset(["same", "exactly", "precisely", "just", "core", "suture", "sutures", ":"])
+_LIKENED = frozenset(
+    [
+        *("same", "exactly", "precisely", "just", "everything", "all", "rest", ":"),
+        *("core", "suture", "sutures", "ends", "edges", "stumps"),
+    ]
+)
 
 _SMALL = frozenset(["the", "its", "in", "for", "on", "with", "of", "left", "right", "that", "at"])
 

@@ -87,3 +87,38 @@ def test_those_that_are_through_leave_out_the_nicked_one(remark: str) -> None:
 def test_a_fact_narrowed_by_a_count_says_so() -> None:
     fact = fact_of(NICKED + "The three severed tendons had clean ends.", "index FDP", "ends")
     assert any("counts 3" in reason for reason in fact.look_twice)
+
+
+NICKED_AND_SEWN = "Ring FDP and small FDP were cut through. Small FDS was half cut. "
+TWO = {"ring FDP": {"strands": 4}, "small FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "Both severed tendons were joined with a four-strand cruciate. The small FDS was sewn with one stitch of 4-0.",
+        "Both divided tendons got a 4-strand Adelaide in 3-0 Prolene. Small FDS repaired with a 4-0 simple stitch.",
+    ],
+)
+def test_both_cut_tendons_are_the_two_cut_through(remark: str) -> None:
+    assert told(NICKED_AND_SEWN + remark, "strands") == TWO
+
+
+def test_both_tendons_of_one_finger_stay_its_two() -> None:
+    note = NICKED_AND_SEWN + "In the small finger both tendons were sewn with a 4-strand Adelaide in 3-0 Prolene."
+    assert told(note, "strands") == {"small FDP": {"strands": 4}, "small FDS": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "The finger tendon repairs were checked by passive movement. No gap seen.",
+        "Digital tendon repairs: no gap on passive movement.",
+    ],
+)
+def test_finger_tendons_are_not_those_of_the_wrist(remark: str) -> None:
+    assert set(told(WRIST + remark, "gap")) == {"ring FDP", "small FDP"}
+
+
+def test_repairs_of_whatever_kind_count_those_of_the_wrist() -> None:
+    assert set(told(WRIST + "None of the repairs gapped.", "gap")) == {"ring FDP", "small FDP", "FCU"}

@@ -13,6 +13,8 @@ SEWN = "Right index. FDP cut, repaired with 3-0 Ethibond. "
         "The ulnar slip would not go back under the FDP so I cut it out.",
         "The ulnar slip of FDS would not pass beneath the profundus, so it was excised.",
         "FDS ulnar slip - lay underneath the FDP so I snipped it out.",
+        "The ulnar slip of FDS was curled up beside the profundus, and I excised it.",
+        "The ulnar slip had balled itself next to the FDP; it was cut out.",
     ],
 )
 def test_it_is_not_the_tendon_it_lay_under(words: str) -> None:

@@ -52,3 +52,25 @@ def test_the_others_are_not_those_named(words: str, whole: set[str]) -> None:
 def test_all_fine() -> None:
     words = "Wrist. FCU, ulnar nerve and ulnar artery all seen and all fine. FCR cut through."
     assert each(words, "extent")["FCU"] == "intact"
+
+
+UNDER_HEADS = (
+    "INDEX\n  FDP - complete. Ends ragged. Savage, 6 strands, 4-0 FiberWire, running 6-0 Prolene epitendinous.\n"
+    "  FDS - complete. {ends} Repaired with 4-0 Ethibond.\nMIDDLE\n  FDP - complete. {middle}\n  FDS - half cut.\n"
+)
+
+
+@pytest.mark.parametrize("ends", ["Ends as the FDP.", "Edges like those of the FDP.", "Ends: as the FDP."])
+@pytest.mark.parametrize("middle", ["Everything as in the index (ends, core, epitendinous).", "All as on the index."])
+def test_a_likeness_turns_to_no_other_tendon(ends: str, middle: str) -> None:
+    note = UNDER_HEADS.format(ends=ends, middle=middle)
+    assert each(note, "extent")["middle FDS"] == "partial"
+    assert each(note, "strands") == {"index FDP": 6, "middle FDP": 6}
+    assert each(note, "size")["index FDS"] == "4-0"
+
+
+@pytest.mark.parametrize("ends", ["Ends as the FDP.", "Edges like those of the FDP."])
+def test_like_ends_are_no_like_suture(ends: str) -> None:
+    note = UNDER_HEADS.format(ends=ends, middle="Not repaired.")
+    assert "index FDS" not in each(note, "peripheral")
+    assert "index FDS" not in each(note, "stitch")

@@ -274,6 +274,8 @@ def _part_told(scene: Scene, i: int) -> str:
     """'7/0 Prolene running, same as the middle': only the peripheral suture is told of, so only it is the same."""
     first, _ = scene.part(i)
     said = scene.words(scene.sentence.i, i)
+    if [w for w in said[-6:] if w not in _LEADING_ON][-2:] in _ENDS_AS:
+        return "ends"  # 'Ends as the FDP' says nothing of a suture
     if said.count("same") > 1 and {"core", "suture", "stitch"} & set(said) and _PERIPHERAL_NOUNS & set(said):
         return "all"  # 'with the same core suture and the same epitendinous suture as the index'
     told = {a.role for a in anchors(scene) if first <= a.i < i and a.role != TENDON}
@@ -285,6 +287,10 @@ def _part_told(scene: Scene, i: int) -> str:
     if told == {CORE} and words[-2:-1] == ["core"]:
         return "core"  # 'core as for the ring finger; no epitendinous'
     return "peripheral" if told and told <= {PERIPHERAL, "pattern"} else ""
+
+
+_LEADING_ON = frozenset(["the", "in", "of", "were", ":", "those"])
+_ENDS_AS = (["ends", "as"], ["ends", "like"], ["edges", "as"], ["edges", "like"], ["stumps", "as"], ["stumps", "like"])
 
 
 def _rim_too(rest: list[str]) -> bool:
@@ -353,6 +359,7 @@ def take_over(desk: Desk) -> None:
             "results": _RESULTS,
             "stitch": _STITCH,
             "purchase": ("purchase_mm",),
+            "ends": ("ends",),
         }.get(copy.fields, (*_CORE, *_PERIPHERAL))
         for target in copy.targets:
             if target != source:
