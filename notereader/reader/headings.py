@@ -129,7 +129,7 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
         return True
     if word.isdecimal() and len(word) <= 3:
         return True
-    if word in ("section", "step") and k == line.i:
+    if page.words[line.i] in _NUMBERED_PARTS and (k == line.i or word in _NUMERALS):
         return True
     if word == "of" and page.words[line.i] == "step":
         return True  # 'Step 4 of 8  Operation name'
@@ -141,6 +141,8 @@ def _skippable(page: Page, k: int, line: Line) -> bool:
     return len(word) == 1 and word.isalpha() and lettered and after in (")", ".", "-")
 
 
+_NUMBERED_PARTS = frozenset(["section", "step", "part"])  # 'Part 2 - addendum by the attending'
+_NUMERALS = frozenset(["i", "ii", "iii", "iv", ":"])
 _LETTERS = frozenset("abcdefghijklmnopqrstuvwxyz")
 
 # --- belief
@@ -178,12 +180,15 @@ def _tied(page: Page, heading: Mention, line: Line) -> bool:
     listed = page.words[heading.i - 1] in (",", "for") and 1 <= len(lead) <= 3 and ":" not in lead
     tied = tied or (listed and page.words[heading.i] in _TENDON_NAMES)  # 'Core, FDP: 3-0 Ethibond'
     tied = tied or page.words[heading.i - 1] in ("suture", "sutures", "stitch")  # 'Peripheral suture FDP: 6-0'
+    around = page.words[heading.i - 1] in ("on", "around", "round")
+    tied = tied or (around and page.words[heading.i - 2] in _SUTURE_NOUNS)  # 'Epitendinous stitch on FPL: 6-0'
     tied = tied or (page.words[heading.i] in _TENDONS and page.words[heading.i - 1] in _SLIPS)  # 'Radial slip FDS:'
     told = heading.i - 2 == line.i and page.words[line.i] in _TOLD and page.words[heading.i - 1] in _FINGERS
     return tied or (told and page.words[heading.i] in _TENDON_NAMES)  # 'Epitendinous index FDP: 6-0'
 
 
 _LABEL_MARKS = frozenset([":", ".", "(", "[", "?", ","])  # one of these follows a label within a line
+_SUTURE_NOUNS = frozenset(["suture", "sutures", "stitch", "stitches", "epitendinous", "epi", "core"])
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
 _TENDON_NAMES = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "fcr", "fcu", "both"])
 _OF_TENDONS = frozenset(["tendon", "tendons", "repair", "repairs"])
@@ -302,7 +307,8 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     first = page.words[heading.j]
     if heading.value == "date" and (first[0].isdecimal() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
-    if heading.value == "addendum" and page.raw(heading.i, heading.j)[:1].isupper():
+    numbered = page.words[line.i] in _NUMBERED_PARTS
+    if heading.value == "addendum" and (numbered or page.raw(heading.i, heading.j)[:1].isupper()):
         return first == "#" or _addendum_dated(page, heading, heading.j)
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False
