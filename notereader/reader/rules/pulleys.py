@@ -181,9 +181,28 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
         between = between[2:]
     related = between[:1] == ["which"] and len(between) <= 4  # 'under A4, which I preserved'
     pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
-    if owned or pronoun or related:
+    if owned or pronoun or related or _opens_a_part(scene, word):
         groups.append(PulleyGroup(place.mentions, place.values, [word]))
         places.remove(place)
+
+
+def _opens_a_part(scene: Scene, word: Mention) -> bool:
+    """'It caught on A2, so I vented the distal 4 mm', '... and we opened its proximal third': of the pulley it met."""
+    end = min(word.j + _LONG_PART, scene.sentence.j)
+    behind = [w for w in scene.words(word.j, end) if w not in ("the", "its")]
+    led = scene.word_before(word.i) in ("i", "we", "then")
+    share = not (PART_NOUNS - {"end", "ends"}).isdisjoint(behind[1:2]) or behind[2:3] in (
+        ["mm"],
+        ["%"],
+        ["percent"],
+        ["millimetres"],
+    )
+    named = any(word.j <= m.i <= end + 1 for m in scene.of("pulley", "tendon", "structure"))
+    return led and share and not named and word.value in _OPENED and behind[0] in PARTS
+
+
+_OPENED = ("vented", "released")
+_LONG_PART = 5  # words
 
 
 def _of_places(scene: Scene) -> list[Mention]:
