@@ -105,6 +105,8 @@ FLOORS = {
     "fresh63": Floor(96, 95, 95),
     "fresh64": Floor(96, 95, 95),
     "fresh65": Floor(95, 94, 93),
+    "fresh66": Floor(95, 94, 96),
+    "fresh67": Floor(95, 95, 97),
     "voices1": Floor(97, 98, 98),
     "voices2": Floor(94, 95, 96),
     "voices3": Floor(95, 95, 96),
