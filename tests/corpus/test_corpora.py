@@ -19,7 +19,7 @@ from pathlib import Path
 
 import jsonschema
 import pytest
-from collections_of_notes import PRACTICE, ROOT, notes, places, record_of, tally_of
+from collections_of_notes import PRACTICE, ROOT, its_turn, notes, places, record_of, tally_of
 from scoring import STRENGTH_GROUPS, Tally
 
 from notereader.record import record_schema
@@ -197,7 +197,8 @@ def _schema() -> jsonschema.Draft202012Validator:
 @pytest.mark.parametrize("name", COLLECTIONS)
 def test_records_are_valid_by_the_published_schema(name: str) -> None:
     validator = _schema()
-    for note, (text, _) in notes(places()[name]).items():
+    chosen = [(note, text) for note, (text, _) in notes(places()[name]).items() if its_turn(f"schema {note}")]
+    for note, text in chosen:
         faults = [error.message for error in validator.iter_errors(record_of(text))]
         assert not faults, (note, faults[:3])
 

@@ -8,13 +8,12 @@ import subprocess
 import sys
 import textwrap
 import tomllib
-import zlib
 from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 
 import pytest
-from collections_of_notes import EVERY_NOTE, reading_of
+from collections_of_notes import its_turn, reading_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -144,12 +143,11 @@ KNOWN: dict[tuple[str, str], str] = {
 
 
 def in_turn(what: str, names: Iterable[str]) -> list[str]:
-    """Return the notes a change is tried on: every second, chosen by name, and all with the option --every-note.
+    """Return the notes a change is tried on: every third, chosen by name, and all with the option --every-note.
 
-    There are far more notes than kinds of note, and another half is tried with the next change.
+    There are far more notes than kinds of note, and another third is tried with the next change.
     """
-    every = os.environ.get(EVERY_NOTE)
-    return sorted(n for n in names if every or (what, n) in KNOWN or zlib.crc32(f"{what} {n}".encode()) % 2)
+    return sorted(n for n in names if (what, n) in KNOWN or its_turn(f"{what} {n}"))
 
 
 def blocks_of(text: str) -> list[str]:
