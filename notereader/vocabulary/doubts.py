@@ -42,6 +42,8 @@ class DoubtTable(BaseModel):
     enough: float
     often_misread: str
     often: float
+    unheaded: tuple[str, ...]  # elements that are doubted where no heading shows them
+    without_heading: str
     signs: dict[str, Sign]
     kinds: dict[str, Kind]
     fields: dict[str, float]

@@ -9,6 +9,7 @@ from notereader.reader.page import Break, Mention, Page, Section, within
 from notereader.reader.rules.element_body import shown_by_text, symptom
 from notereader.reader.rules.element_words import left_open, shown_by_words
 from notereader.reader.rules.whole import NOWHERE, Span, element_list, scene_at
+from notereader.vocabulary.doubts import doubt_table
 from notereader.vocabulary.fields import field_specs
 
 _MARKS = frozenset([":", ".", "..", "|", "=", ">", "]", ")", "?", "-", "--"])
@@ -39,13 +40,14 @@ class _Headed:
 
 def elements(desk: Desk) -> None:
     """Find which elements the note contains."""
-    headed = _headed(desk)
+    headed, doubts = _headed(desk), doubt_table()
     for name in field_specs()["elements"]:
         spans = headed.get(name) or shown_by_words(desk, name) or shown_by_text(desk, name)
         if spans and name in _TOLD_AT_LENGTH and name not in headed:
             spans = [*spans, *_line_above(desk.page, spans[0][0])]
+        reasons = [doubts.without_heading] if name in doubts.unheaded and name not in headed else []
         if spans:
-            desk.add(scene_at(desk, spans[0][0]), "elements", NOWHERE, name, True, spans, "part of the note")
+            desk.add(scene_at(desk, spans[0][0]), "elements", NOWHERE, name, True, spans, "part of the note", *reasons)
 
 
 _TOLD_AT_LENGTH = frozenset(["indication", "findings", "procedure", "instructions"])
