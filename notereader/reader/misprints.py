@@ -8,6 +8,7 @@ import re
 from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from itertools import islice
 
 from notereader.reader.measures import count_of
 from notereader.record import Evidence, Fact, Note, Record, Rival, source_of
@@ -50,6 +51,7 @@ _STRUCK = re.compile(
     re.IGNORECASE,
 )
 _LEADS = re.compile(r"\b(?:for|instead of|in place of|where|should|ought|must|was meant|that|about|of) ", re.IGNORECASE)
+_MOST = 40  # corrections of one note that are heeded: each costs a look through the note
 _QUOTES = "\"'\u2018\u2019\u201c\u201d"
 _PLACE = re.compile(r" (?:in|for|of|on|at|to) ")  # 'for 3-0 read 4-0 in the core suture'
 # 'A2 vented' says what it is said of; '8 mm', '4-0 nylon' and 'middle finger' do not.
@@ -72,12 +74,12 @@ def misprints(text: str) -> list[Misprint]:
     if not _LEADS.search(text):
         return []
     found: list[Misprint] = []
-    for match in (m for pattern in _PATTERNS for m in pattern.finditer(text)):
+    for match in islice((m for pattern in _PATTERNS for m in pattern.finditer(text)), _MOST):
         misprint = _misprint(text, match)
         if misprint and not any(_meet(misprint.clause, other.clause) for other in found):
             found.append(misprint)
-    for match in _COUNT_IS_WRONG.finditer(text):
-        counts = [m.span(1) for m in _COUNT.finditer(text, 0, match.start())]
+    for match in islice(_COUNT_IS_WRONG.finditer(text), _MOST):
+        counts = [m.span(1) for m in islice(_COUNT.finditer(text, 0, match.start()), 2)]
         found += [Misprint(match.span(), match.span("right"), counts[0])] if len(counts) == 1 else []
     found += [Misprint(match.span(), (match.end(), match.end()), None) for match in _STRUCK.finditer(text)]
     return sorted(found, key=lambda each: each.clause)
@@ -133,7 +135,8 @@ def _where(text: str, wrong: Span, end: int, all_of_it: bool) -> tuple[Span | No
     )
     for first in starts:
         words = r"\s+".join(re.escape(w) for w in text[first : wrong[1]].split())
-        found = [m.span() for m in re.finditer(rf"(?<![\w/.-]){words}(?![\w/-])", text[:end], re.IGNORECASE)]
+        pattern = re.compile(rf"(?<![\w/.-]){words}(?![\w/-])", re.IGNORECASE)
+        found = [m.span() for m in islice(pattern.finditer(text, 0, end), 2)]
         if found:
             return (found[0] if len(found) == 1 else None), first
     return None, wrong[0]

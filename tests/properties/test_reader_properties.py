@@ -63,6 +63,7 @@ FRAGMENTS = (
     *("10 mm", "\n", "\n\n", "  ", " | ", ":", "[ ]", "[x]", "***", "intact", "not", "no gap", "if", "left", "each"),
     *("respectively", "epitendinous", "running 6-0", "ADDENDUM", "1/7", "03/04/2031", "0", "l0", "4-O", "\u00b0"),
     *("\u00df", "\U0001d7dc", "(", ")", ",", ".", "?", "\t", "thumb FPL", "radial slip", "both"),
+    *("should read", "'8 mm'", "for", "read", "where it says", "it should say", "two strands", "is wrong", "'"),
 )
 
 

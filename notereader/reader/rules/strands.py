@@ -293,7 +293,7 @@ def _ends_range(page: Page, k: int) -> bool:
 
 
 def _count_at(page: Page, k: int) -> int | None:
-    if k < 0:
+    if not 0 <= k < len(page.words):
         return None
     word = page.words[k]
     if word in NUMBER_WORDS:
