@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from itertools import islice
 
 from notereader.reader.measures import count_of
-from notereader.record import Evidence, Fact, Note, Record, Rival, source_of
+from notereader.record import Evidence, Fact, Note, Record, Rival, show_value, source_of
+from notereader.vocabulary.fields import field_specs
 
 Span = tuple[int, int]  # code points
 Reading = Callable[[str], Record]
@@ -100,6 +101,8 @@ def read_put_right(text: str, found: list[Misprint], read: Reading) -> Record:
             spans = [e.span for e in was.evidence if e.span]
             rival = Rival(value=was.value, evidence=[Evidence.at(text, *span, source) for span in spans])
             fact.rivals = [rival, *(r for r in fact.rivals if r.value != was.value)]
+            unit = field_specs()[place.group][place.field].unit
+            fact.look_twice.insert(0, f"the note also says {show_value(was.value, unit)}")
     record.note = Note.of(text, record.note.name)
     return record
 
@@ -130,9 +133,8 @@ def _where(text: str, wrong: Span, end: int, all_of_it: bool) -> tuple[Span | No
 
     Unquoted words may open with others that lead to them: then the longest of their ends that stands before counts.
     """
-    starts = (
-        [wrong[0]] if all_of_it else [m.start() for m in re.finditer(r"\S+", text) if wrong[0] <= m.start() < wrong[1]]
-    )
+    words_of = re.compile(r"\S+").finditer(text, *wrong)
+    starts = [wrong[0]] if all_of_it else [m.start() for m in words_of]
     for first in starts:
         words = r"\s+".join(re.escape(w) for w in text[first : wrong[1]].split())
         pattern = re.compile(rf"(?<![\w/.-]){words}(?![\w/-])", re.IGNORECASE)

@@ -33,6 +33,7 @@ def test_the_correction_proves_it_and_the_body_is_the_rival() -> None:
     fact = _fact(note, "size")
     assert [note[slice(*e.span)] for e in fact.evidence if e.span] == ["3-0"]
     assert [(r.value, [e.exact for e in r.evidence]) for r in fact.rivals] == [("4-0", ["4-0"])]
+    assert fact.look_twice[0] == "the note also says 4-0"
     assert note.index("4-0") == (fact.rivals[0].evidence[0].span or (0, 0))[0]
 
 
