@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
 from notereader.reader.manner import mark_manner, names_place
 from notereader.reader.measures import count_of
-from notereader.reader.page import HOW_IT_IS, Break, Mention, Page, Sentence, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.vocabulary.wordlists import word_list
 
@@ -47,9 +47,10 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
 def _tells_where(page: Page, first: int, m: Mention) -> bool:
     """'Gap at repair: no', 'Tension on FDP repair: none': what is denied is not that it was repaired."""
     asked = m.kind in ("deed", "opened") and m.value == "repaired"
-    return asked and any(before.kind in HOW_IT_IS for before in within(page.mentions, first, m.i))
+    return asked and any(before.kind in _HOW_IT_IS for before in within(page.mentions, first, m.i))
 
 
+_HOW_IT_IS = frozenset(["tension", "bulk", "gap", "glide", "test"])  # kinds of mention that tell how a repair fares
 _NONE = frozenset(["no", "none", "n", "nil", "0", "not"])
 _LIMBS = frozenset(["limb", "limbs", "tails", "halves"])
 _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])

@@ -24,8 +24,6 @@ _FOR = r"(?:for|instead of|in place of)(?: an?| the)?"
 _SAYS = r"where (?:it|the note|this|the above|I) (?:says|said|wrote|reads|states|dictated)"
 _INSTEAD = r",? (?:(?:it|this) (?:should (?:say|read|be)|is|was)|(?:please )?read)"
 _FIGURE = r"(?=\d|(?:no|one|two|three|four|five|six|seven|eight|ten)\b)"
-_TALKED = r"(?:talked about|spoke of|planned|intended|meant(?: to place)?|thought of|considered)"
-_DONE = r"(?:placed|used|put in|passed|set|done|made|achieved)"
 _PATTERNS = tuple(
     re.compile(pattern, re.IGNORECASE)
     for pattern in (
@@ -33,7 +31,6 @@ _PATTERNS = tuple(
         rf"\b{_FOR} (?P<wrong>{_QUOTED}),? (?:please )?read (?P<right>{_QUOTED})",
         rf"\b{_SAYS} (?P<wrong>{_QUOTED}|{_WORDS}?){_INSTEAD} (?P<right>{_QUOTED}|{_WORDS})(?=[.;,\n]|$)",
         rf"\b{_FOR} (?P<wrong>{_WORDS}?),? (?:please )?read (?:an? )?(?P<right>{_WORDS})(?=[.;,\n]|$)",
-        rf"\b{_TALKED} (?P<wrong>{_FIGURE}{_WORDS}),? but (?P<right>{_FIGURE}\w+)(?: strands)? (?:was|were) {_DONE}",
         rf"\b(?P<wrong>{_FIGURE}{_WORDS}) should read (?P<right>{_WORDS})(?=[.;,\n]|$)",
     )
 )
@@ -51,7 +48,14 @@ _STRUCK = re.compile(
     r"(?:wrong|incorrect|mistaken|untrue|false|not (?:right|correct|true)|a mistake|an error)",
     re.IGNORECASE,
 )
-_LEADS = re.compile(r"\b(?:for|instead of|in place of|where|should|ought|must|was meant|that|about|of) ", re.IGNORECASE)
+_DOUBTED = re.compile(
+    r"\b(?:not|whether|if|ask(?:s|ed)?|wonder(?:s|ed)?|unsure|perhaps|maybe|never)\b|n't", re.IGNORECASE
+)
+_PART = re.compile(
+    r"\b(?:fd[ps]|fpl|fcr|fcu|profund\w*|superficialis|sublimis|thumb|index|middle|long|ring|small|little|nerve|slip"
+    r"|a[1-5]|other|second|latter)\b",
+    re.IGNORECASE,
+)
 _MOST = 40  # corrections of one note that are heeded: each costs a look through the note
 _QUOTES = "\"'\u2018\u2019\u201c\u201d"
 _PLACE = re.compile(r" (?:in|for|of|on|at|to) ")  # 'for 3-0 read 4-0 in the core suture'
@@ -72,18 +76,31 @@ class Misprint:
 
 def misprints(text: str) -> list[Misprint]:
     """Return the corrections of a note that name the words they put right, in order."""
-    if not _LEADS.search(text):
-        return []
     found: list[Misprint] = []
     for match in islice((m for pattern in _PATTERNS for m in pattern.finditer(text)), _MOST):
-        misprint = _misprint(text, match)
+        misprint = None if _is_open(text, match) else _misprint(text, match)
         if misprint and not any(_meet(misprint.clause, other.clause) for other in found):
             found.append(misprint)
     for match in islice(_COUNT_IS_WRONG.finditer(text), _MOST):
         counts = [m.span(1) for m in islice(_COUNT.finditer(text, 0, match.start()), 2)]
         found += [Misprint(match.span(), match.span("right"), counts[0])] if len(counts) == 1 else []
     found += [Misprint(match.span(), (match.end(), match.end()), None) for match in _STRUCK.finditer(text)]
-    return sorted(found, key=lambda each: each.clause)
+    return _apart(sorted(found, key=lambda each: each.clause))
+
+
+def _apart(found: list[Misprint]) -> list[Misprint]:
+    """Leave out all corrections where two are of the same words, or one is of another: which holds is not known."""
+    taken = [each.clause for each in found] + [each.wrong for each in found if each.wrong]
+    meeting = any(_meet(a, b) for n, a in enumerate(taken) for b in taken[:n])
+    return [] if meeting else found
+
+
+def _is_open(text: str, match: re.Match[str]) -> bool:
+    """Tell whether a correction is asked, denied or of a part named beside it, whose words these may not be."""
+    before, behind = text[: match.start()], text[match.end() :]
+    lead = re.split(r"[.;:\n]", before)[-1]
+    tail = re.split(r"[.;\n]", behind)[0]
+    return "?" in tail or _DOUBTED.search(lead) is not None or _PART.search(f"{lead} | {tail}") is not None
 
 
 def read_put_right(text: str, found: list[Misprint], read: Reading) -> Record:

@@ -30,10 +30,6 @@ class Break:
     BLANK: Final = 4
 
 
-# Kinds of mention that tell how a finished repair fares.
-HOW_IT_IS = frozenset(["tension", "bulk", "gap", "glide", "test"])
-
-
 @dataclass(slots=True)
 class Mention:
     """One thing named: `kind` and `value` as in the vocabulary, words i to j (exclusive)."""

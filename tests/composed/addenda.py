@@ -121,7 +121,6 @@ def _strands(chance: random.Random) -> _Told:
         f"The number of strands is wrong: there were {new}.",
         f"Where it says {old} strands it should say {new}.",
         f"The strand count is {b}, not {a} as dictated.",
-        f"We talked about {old} strands, but {new} were placed.",
         f"I wrote {old} strands; it was {new}.",
         f"Correct strand count: {b}.",
     )

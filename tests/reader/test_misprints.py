@@ -95,3 +95,30 @@ def test_what_was_added_later_puts_right(head: str) -> None:
 def test_excised_and_not_repaired_is_excised(said: str) -> None:
     body = "Ring finger. FDP completely divided. The FDS was completely divided and was repaired."
     assert each(f"{body}\n\nAddendum\n{said}\n", "treatment")["ring FDS"] == "excised"
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "'Two-strand core' should read 'four-strand core'? Please ask the attending.",
+        "I do not think that '8 mm' should read '12 mm'.",
+        "Nobody knows whether for 4-0 one should read 3-0.",
+        "In the index finger '8 mm' should read '12 mm'.",
+        "'8 mm' should read '12 mm' in the FDS.",
+    ],
+)
+def test_what_is_asked_denied_or_of_another_part_puts_nothing_right(sentence: str) -> None:
+    assert misprints(f"{BODY}\n\nAddendum\n{sentence}\n") == []
+
+
+@pytest.mark.parametrize(
+    "lines", ["'4-0' should read '3-0'. '3-0' should read '2-0'.", "For 8 mm read 10 mm. For 10 mm read 12 mm."]
+)
+def test_corrections_of_the_same_words_are_not_chosen_between(lines: str) -> None:
+    assert misprints(f"{BODY}\n\nAddendum\n{lines}\n") == []
+
+
+def test_strands_talked_of_for_another_tendon_change_none() -> None:
+    note = "Ring finger. FDP and FDS completely divided. The FDS was repaired with two strands.\n\nAddendum\n"
+    note += "For the FDP we talked about two strands, but four were placed.\n"
+    assert each(note, "strands").get("ring FDS") == 2

@@ -29,7 +29,8 @@ _IN_A_WORD = {
     **dict.fromkeys(("free", "freely", "smooth", "smoothly"), "free"),
     **dict.fromkeys(("tight", "tightly", "stiff", "stiffly", "limited"), "restricted"),
 }  # what a word alone answers where the glide is asked for
-SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS | _IN_A_WORD.keys()
+SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
+_TELLS_GLIDE = SAYS_GLIDE | _IN_A_WORD.keys()
 _ALONE = frozenset(
     ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
@@ -53,7 +54,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    if "glide" not in scene.kinds and SAYS_GLIDE.isdisjoint(scene.said):
+    if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said):
         return
     asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus):
