@@ -378,6 +378,8 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
         if group.four == 1 and not desk.at_wrist and not _headed_apart(desk, scene):
             told = [d for d in scene.every_digit if d != "thumb"]  # 'All FDPs' where three fingers were worked on
+        if desk.at_wrist and any(m.value == "intact" and m.i == i for m in scene.of("extent")):
+            told = []  # 'FPL and all the FDPs intact': those of all four fingers
         fours = told if len(told) > 1 else DIGITS[1:]
         fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group

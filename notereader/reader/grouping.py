@@ -68,6 +68,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
     if not any(a.kind == "tendon" and a.value == "FDS" for a in atoms):
         atoms = [a for a in atoms if a.kind != "slip" or _LIMBS.isdisjoint(page.words[a.i : a.j])]  # of a suture
     atoms = sorted([*atoms, *_other_slip(page, atoms, sentence)], key=lambda a: (a.i, a.j))
+    atoms = _same_fingers(page, atoms)
     groups: list[Group] = []
     run: list[Mention] = []
     label = [a for a in atoms if a.i == a.j]
@@ -83,6 +84,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _new_list(run, atom, page, atoms)
             or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
+            or _after_all(run, atom, page, atoms)
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
@@ -157,6 +159,30 @@ def _other_slip(page: Page, atoms: list[Mention], sentence: Sentence) -> list[Me
         if page.words[k] == other and before[0] in (",", ";", "and", "but", "while") and _ends_side(page, k + 1):
             return [Mention("slip", other, k, k + 1)]
     return []
+
+
+def _same_fingers(page: Page, atoms: list[Mention]) -> list[Mention]:
+    """'The FDS of the ring and small fingers and the FDP of the same two fingers': the fingers named just before."""
+    found: list[Mention] = []
+    for atom in atoms:
+        counted = count_of(page.words[atom.i - 1])
+        k = atom.i - 1 - (counted > 1)
+        last = [a for a in found if a.kind == "digit" and a.i < a.j]
+        while last and last[0].j < last[-1].i - _ONE_LIST:
+            last = last[1:]
+        digits = list(dict.fromkeys(a.value for a in last))
+        words = list(range(k, atom.j))
+        of_tendon = bool(found) and found[-1].kind == "tendon" and page.words[k - 2 : k] in _OF_THE
+        alike = atom.kind == "plural" and page.words[k] == "same" and of_tendon and len(digits) > 1
+        if alike and counted in (0, 1, len(digits)) and len(digits) <= len(words):
+            found += [Mention("digit", d, w, w + 1) for d, w in zip(digits, words, strict=False)]
+        else:
+            found.append(atom)
+    return found
+
+
+_ONE_LIST = 8  # words
+_OF_THE = [[lead, "the"] for lead in ("of", "to", "in")]
 
 
 def _ends_side(page: Page, k: int) -> bool:
@@ -348,6 +374,16 @@ def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Menti
     return own and wide and not {"and", ","}.isdisjoint(between[2:])
 
 
+def _after_all(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'All the FDPs, FDS index and the median nerve': a tendon with its own finger behind all of a kind."""
+    last = run[-1]
+    wide = last.kind == "tendon" and page.words[last.j - 1] in _PLURAL_TENDONS
+    lead = [w for w in page.words[max(0, last.i - 2) : last.i] if w != "the"][-1:]
+    behind = [a for a in atoms if a.i >= atom.j][:1]
+    own = bool(behind) and behind[0].kind == "digit" and behind[0].i - atom.j <= 2
+    return atom.kind == "tendon" and wide and lead == ["all"] and own
+
+
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
     """'40% of the ulnar slip, radial slip uninjured': behind a comma alone the other slip begins a new statement."""
     between = page.words[before.j : atom.i]
@@ -401,7 +437,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
             2
             if ("four" in before and "all" in before) or _times_four(page, run[-1].j) or _row_of_all(page, run)
             else 1
-            if before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run)
+            if before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run) or _all_last(page, run)
             else 0
         )
         group.every = group.every or page.words[run[-1].j - 1] in _PLURAL_TENDONS
@@ -423,6 +459,13 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+def _all_last(page: Page, run: list[Mention]) -> bool:
+    """'FPL and all the FDPs intact': all of the kind that closes the list."""
+    last = run[-1]
+    lead = [w for w in page.words[max(0, last.i - 2) : last.i] if w != "the"]
+    return last.kind == "tendon" and page.words[last.j - 1] in _PLURAL_TENDONS and lead[-1:] == ["all"]
 
 
 def _all_behind(page: Page, run: list[Mention]) -> bool:

@@ -246,7 +246,7 @@ _BOTH_OF = frozenset(["tendon", "flexor"])
 # 'as was the whole of the superficialis', 'as were the four superficialis tendons'
 _WHOLE_OF = _ITS | {"whole", "entire", "rest", "of", "two", "three", "four"}
 _TOUCHED = frozenset(["touched", "involved", "reached", "harmed", "affected"])
-_SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "are", "is"))
+_SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "has", "have", "are", "is"))
 
 
 def so_was(desk: Desk, scene: Scene, mention: Mention) -> None:

@@ -310,10 +310,19 @@ def _in_series(desk: Desk, scene: Scene, subject: Subject, mention: Mention) -> 
     apart = subject.group is not None and any(slip for _, _, slip in subject.group.pairs)
     listed = [g for g in before if g.tendons and not (apart and any(slip for _, _, slip in g.pairs))]
     # 'cut on its radial slip, the ulnar being whole'
-    found = [t for group in listed for t in group_targets(scene, group)]
+    found = [t for group in listed for t in _each_of(desk, scene, group, mention)]
     if mention.value == "intact":
         found += [t for group in before if group.generic == "all" for t in _flexors_of_finger(desk, scene, group)]
     return found
+
+
+def _each_of(desk: Desk, scene: Scene, group: Group, mention: Mention) -> list[Target]:
+    """'FPL, all the FDPs and the median nerve intact' at the wrist: those of all four fingers, but for the cut ones."""
+    if group.four != 1 or group.digits or mention.value != "intact" or not desk.at_wrist:
+        return group_targets(scene, group)
+    fours = [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
+    others = [t for t in group_targets(scene, group) if t.tendon not in ("FDP", "FDS")]
+    return [*others, *(t for t in fours if desk.extents.get(t) not in HURT_KINDS)]
 
 
 def _flexors_of_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:

@@ -8,6 +8,7 @@ from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
+from notereader.reader.rules.ends_together import told_together
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.suture_owners import respective
@@ -49,7 +50,9 @@ def ends(desk: Desk, scene: Scene) -> None:
     kept = [m for m in said if not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
-        targets = named_so_far(desk, scene, deep_of_column(scene, end_owners(desk, scene, mention)), collective=True)
+        owners = end_owners(desk, scene, mention)
+        owners = told_together(desk, scene, mention, owners) or owners
+        targets = named_so_far(desk, scene, deep_of_column(scene, owners), collective=True)
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
     for mention, targets in laid:

@@ -66,7 +66,16 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
     ]
     stops += [k for k in range(j, high) if is_tendon_end(words[k : k + 4])]
     later = [_name_begins(scene, m.i, j) for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
+    later += [m.i for m in scene.of("opened") if m.i >= j and _opens_another(scene, group, m)]
     return min([high, *stops, *later])
+
+
+def _opens_another(scene: Scene, group: PulleyGroup, m: Mention) -> bool:
+    """'I took A3 down and vented the distal third of A2': behind 'and' a deed whose object is another pulley."""
+    after = next((p for p in scene.of("pulley") if p.i >= m.j and p not in group.mentions), None)
+    if after is None or scene.word_before(m.i) not in _JOINTS:
+        return False
+    return all(_measures(scene, k) for k in range(m.j, after.i))
 
 
 def _name_begins(scene: Scene, i: int, j: int) -> int:
@@ -110,13 +119,25 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     finger = any(0 < g.i - action.j <= len(after) for g in scene.left_out)  # 'intact except that of the ring'
     limited = bool(after) and ((after[0] in _EXCEPTING and not finger) or after[0] in PARTS or _by_and_large(after))
     limited = limited or _in_part(scene, action.j)
-    if limited or "only" in [*between, *after] or _remains(scene, group):
+    inside = scene.words(group.j, action.i) if group.j <= action.i else []
+    limited = limited or ("only" in inside and not PART_NOUNS.isdisjoint(inside))  # 'A2: only a rim is whole'
+    if limited or _only_so_far([*between, *after]) or _remains(scene, group):
         return True
     words = scene.page.words
     again = [k for k in range(group.j, action.i) if words[k] in (";", ",") and words[k + 1] == "it"]
     if again:  # 'A2 shows a cut of 5 mm; it is preserved'
         return bool(share_in(scene, low, group.j) or share_in(scene, again[-1], action.j))
     return bool(share_in(scene, low, max(group.j, action.j)))
+
+
+def _only_so_far(words: list[str]) -> bool:
+    """'Only its distal half was kept'; not 'A2 whole, dilated only', which tells what little was done to it."""
+    told = [n for n, word in enumerate(words) if word == "only"]
+    return any(words[max(0, n - 1)] not in _DILATED and words[n + 1 : n + 2] not in _DILATED_ONLY for n in told)
+
+
+_DILATED = frozenset(["dilated", "stretched", "dilatation", "dilation"])
+_DILATED_ONLY = [[word] for word in sorted(_DILATED)]
 
 
 def _in_part(scene: Scene, k: int) -> bool:

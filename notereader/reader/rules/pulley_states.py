@@ -58,7 +58,7 @@ def pulley_words(scene: Scene) -> list[Mention]:
         for m in scene.mentions
         if (m.kind, m.value) in _READ_AS and not _says_little(scene, m)
     ]
-    lent += _taken_off(scene) + _made_new(scene)
+    lent += _taken_off(scene) + _taken_away(scene) + _made_new(scene)
     taken: set[int] = set()
     kept: list[Mention] = []
     for m in [*sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
@@ -83,6 +83,24 @@ def _taken_off(scene: Scene) -> list[Mention]:
         if verb is not None and words[verb] in _TAKING_OFF:
             found.append(Mention("opened", "trimmed", off, off + 1))
     return found
+
+
+def _taken_away(scene: Scene) -> list[Mention]:
+    """'I took A3 down completely', 'took the variable pulley off': opened or cut away, the verb parted by the name."""
+    found = []
+    for m in scene.of("pulley"):
+        k, j = m.i, m.j + (scene.next_word(m.j) == "pulley")
+        while scene.word_before(k) in _THE_WHOLE:
+            k -= 1
+        state = _TAKEN.get(scene.next_word(j))
+        if state and scene.word_before(k) in _TAKING and scene.told(k - 1):
+            found.append(Mention("opened", state, k - 1, k))
+    return found
+
+
+_THE_WHOLE = frozenset(["the", "whole", "entire", "torn", "damaged", "rest", "of", "all"])
+_TAKING = frozenset(["took", "take", "taking", "taken"])
+_TAKEN = {"down": "released", "off": "excised", "out": "excised", "away": "excised"}
 
 
 def _made_new(scene: Scene) -> list[Mention]:

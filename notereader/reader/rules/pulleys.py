@@ -177,7 +177,7 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
     between = [w for w in scene.words(place.j, word.i) if w not in (",", "(")]
     around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
     owned = bool({"its", "their", "that"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
-    if between[:3] in (["both", "of", "which"], ["all", "of", "which"]):
+    if between[:3] in (["both", "of", "which"], ["all", "of", "which"], ["neither", "of", "which"]):
         between = between[2:]
     related = between[:1] == ["which"] and len(between) <= 4  # 'under A4, which I preserved'
     pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
@@ -348,11 +348,16 @@ def _hurt_so_far(desk: Desk, scene: Scene, entry: tuple[str | None, str, str | N
 
 
 def _from_edge_to_edge(scene: Scene, action: Mention) -> bool:
-    """'The ligament was divided from its distal edge to the forearm fascia': over its whole length."""
+    """'The ligament was divided from its distal edge to the forearm fascia', 'from distal to proximal': in full."""
     behind = scene.words(action.j, scene.sentence.j)
+    if any(behind[n : n + 4] in _END_TO_END for n in range(len(behind))):
+        return action.value in ("vented", "released")
     start = behind.index("from") if "from" in behind else len(behind)
     edge = not {"edge", "end", "border", "margin", "fat"}.isdisjoint(behind[start : start + 5])
     return action.value in ("vented", "released") and edge and "to" in behind[start + 2 :]
+
+
+_END_TO_END = (["from", "distal", "to", "proximal"], ["from", "proximal", "to", "distal"])
 
 
 def _only_this_time(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention) -> bool:

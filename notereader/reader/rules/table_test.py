@@ -64,6 +64,7 @@ def table_test(desk: Desk, scene: Scene) -> None:
     mention = min(mentions, key=lambda m: (_ORDER[_value(scene, m)], m.i))
     value = _value(scene, mention)
     targets = _tested(desk, scene, mention)
+    targets = [*targets, *(t for t in _told_behind(desk, scene, mention) if t not in targets)]
     near = [m for m in mentions if _value(scene, m) == value and abs(m.i - mention.i) <= _NEAR]
     i, j = min(m.i for m in near), max(m.j for m in near)
     lay_behaviour(desk, scene, targets, "test", value, i, j, f"{value} test on the table")
@@ -181,7 +182,10 @@ def _tested(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the repairs a test was of: those named beside it, else those whose result is told there or after."""
     first, last = scene.part(mention.i)
     if collective(scene, mention.i, mention.j):
-        return list(dict.fromkeys([*everyone(desk, scene, mention.i), *_seen_after(desk, scene)]))
+        everybody = dict.fromkeys([*everyone(desk, scene, mention.i), *_seen_after(desk, scene)])
+        fingers = "fingers" in scene.words(mention.i, mention.j) and "wrist" not in scene.said
+        return [t for t in everybody if t.digit or not fingers]  # 'No gaps on moving the fingers'
+
     own = [g for g in scene.setting.groups if first <= g.i < last and not g.reference]
     tendons = [g for g in own if (g.tendons or g.generic) and _is_object(scene, mention, g)]
     if tendons and not any(g.tendons for g in tendons) and (listed := _behind_the_colon(scene, mention)):
@@ -234,6 +238,25 @@ def _with_results(desk: Desk, scene: Scene) -> list[Target]:
     i, j = scene.sentence.i, scene.sentence.j
     told = [f for f in desk.findings if f.field in _RESULTS and f.group == "repairs" and i <= f.order < j]
     return list(dict.fromkeys(Target(*f.entry) for f in told))
+
+
+def _told_behind(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'Passive motion of all fingers, no gap in any of the repairs': whose result is told behind the test was tested.
+
+    Where the test names a tendon it is of that kind: 'Pull on FDP: index gap 0, middle gap 0'.
+    """
+    first, last = mention.j, scene.sentence.j
+    told = [f for f in desk.findings if f.field in _SHOWN and f.group == "repairs" and first <= f.order < last]
+    named = [g for g in scene.setting.groups if g.tendons and not g.reference and _is_object(scene, mention, g)]
+    if any(g.digits or g.generic for g in named):
+        return []
+    kinds = {t for g in named for t in g.tendons}
+    found = [t for t in dict.fromkeys(Target(*f.entry) for f in told) if not kinds or t.tendon in kinds]
+    fingers = mention.value != "traction" and "wrist" not in scene.said  # 'no gaps on moving the fingers'
+    return [t for t in found if t.digit or not fingers]
+
+
+_SHOWN = ("gap", "glide")
 
 
 def _results_after(desk: Desk, scene: Scene) -> list[Target]:

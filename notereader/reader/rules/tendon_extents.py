@@ -230,10 +230,14 @@ _STATING = frozenset(["the", "was", "were", "is", "are", ":", "-", "and", "seen"
 
 
 def _where_gone(scene: Scene, mention: Mention) -> bool:
-    """'In the ring finger the same two tendons had gone at a more distal level': where they were cut."""
+    """'The same two tendons had gone at a more distal level', 'the ulnar slip had gone as well': cut there, or too."""
     lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i - 1)
-    named = lead[-1:] != [] and lead[-1] in ("tendons", "tendon", "flexors", "profundus", "superficialis", "fdp", "fds")
-    return named and scene.next_word(mention.j) == "at"
+    named = lead[-1:] != [] and lead[-1] in _GOES
+    behind = scene.words(mention.j, mention.j + 2)
+    return named and (behind[:1] in (["at"], ["too"], ["also"], ["completely"]) or behind == ["as", "well"])
+
+
+_GOES = frozenset(["tendons", "tendon", "flexors", "profundus", "superficialis", "fdp", "fds", "slip", "slips"])
 
 
 def _in_its_slip(scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:

@@ -1,0 +1,82 @@
+"""The ends of several tendons told in one word: 'FDP through. FDS through. The ends were ragged.'"""
+
+from notereader.reader.desk import HURT_KINDS, Desk
+from notereader.reader.groups import Group, Target
+from notereader.reader.page import Break, Mention
+from notereader.reader.scene import Scene
+
+_PLURALS = frozenset(["ends", "stumps", "edges", "extremities", "surfaces", "faces"])
+_SEWN_BY = ("stitch", "strands", "size")
+_PLACED = frozenset(["of", "in", "on", "for", "to", "at"])
+_NEAR = 7  # words
+
+
+def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:
+    """Return every tendon told cut just before ends that name no tendon; [] where the ends are of one that is named.
+
+    'Just before' is in the same paragraph and since ends were last told of; of a sentence that goes on, in its finger.
+    """
+    noun = _noun(scene, mention)
+    if noun is None or scene.sentence.prefix or scene.left_out or _owned(scene, noun, mention):
+        return []
+    since = _line_of_a_tendon(scene) - 1
+    since = max((f.order for f in desk.findings if f.field == "ends" and f.order < mention.i), default=since)
+    told = [
+        f
+        for f in desk.findings
+        if f.group == "repairs" and f.field == "extent" and f.value in HURT_KINDS and since < f.order < noun
+        if not f.header and desk.scene_at(f.order).sentence.block == scene.sentence.block
+    ]
+    if any(g.tendons and g.j <= noun for g in scene.setting.groups):
+        told = [f for f in told if f.order >= scene.sentence.i]
+        told = [f for f in told if f.entry[0] == told[-1].entry[0]]  # a clause of the sentence on that finger
+    if told and any(f.field in _SEWN_BY and told[-1].order < f.order < noun for f in desk.findings):
+        return []  # 'For the profundus I used 4-0 Ethibond. The ends were frayed': of the one that is being sewn
+    found = list(dict.fromkeys(Target(*f.entry) for f in told))
+    found = [t for t in found if desk.extents.get(t) in HURT_KINDS and not _smoothed(desk, t)]
+    return found if len(found) > 1 and set(targets) <= set(found) else []
+
+
+def _line_of_a_tendon(scene: Scene) -> int:
+    """'4. FDP: cut through, 100 %. Tidy faces.': the first word of a line that a tendon heads, else 0."""
+    page, k = scene.page, scene.sentence.i
+    while k > 0 and page.breaks[k] < Break.LINE:
+        k -= 1
+    return k if any(n in page.tendon_words for n in range(k, min(k + _HEAD, scene.sentence.i))) else 0
+
+
+_HEAD = 3  # words
+
+
+def _noun(scene: Scene, mention: Mention) -> int | None:
+    """Return the word that names the ends beside what is said of them, or None."""
+    first, last = scene.part(mention.i)
+    reach = range(max(first, mention.i - _NEAR), min(last, mention.j + 3))
+    return next((k for k in reach if scene.page.words[k] in _PLURALS), None)
+
+
+def _owned(scene: Scene, noun: int, mention: Mention) -> bool:
+    """'FDS ends clean', 'the ends of the profundus', 'stumps in the ring finger frayed': ends with an owner."""
+    if scene.word_before(noun) in ("its", "whose"):
+        return True
+    first, _ = scene.part(noun)
+    end = max(noun + 1, mention.j)
+    return any(_before(scene, g, first, noun) or _behind(scene, g, noun, end) for g in scene.setting.groups)
+
+
+def _before(scene: Scene, group: Group, first: int, noun: int) -> bool:
+    if not first <= group.i < noun:
+        return False
+    return group.j > noun or (noun - group.j <= 2 and _PLURALS.isdisjoint(scene.words(group.j, noun)))
+
+
+def _behind(scene: Scene, group: Group, noun: int, end: int) -> bool:
+    if noun < group.i < end:
+        return True
+    lead = scene.words(end, group.i) if 0 <= group.i - end <= 3 else [""]
+    return group.i >= end and (lead == [] or lead[0] in _PLACED)
+
+
+def _smoothed(desk: Desk, target: Target) -> bool:
+    """Tell whether a tendon was cut in part and not sewn: it has edges, but no ends."""
+    return desk.extents.get(target) == "partial" and desk.treatments.get(target) != "repaired"
