@@ -263,7 +263,10 @@ class Desk:
 
     def cut(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons known to be cut or treated, of the digits given."""
-        return [t for t in self.named if self._of(t, digits) and self.is_cut(t)]
+        found = [t for t in self.named if self._of(t, digits) and self.is_cut(t)]
+        placed = {t.tendon for t in found if t.digit}
+        return [t for t in found if t.digit or t.tendon in WRIST or t.tendon not in placed]  # 'Repair of FDS x 2'
+
 
     def is_cut(self, target: Target) -> bool:
         """Tell whether a tendon is known to be cut or to have been treated."""

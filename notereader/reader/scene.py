@@ -279,6 +279,7 @@ def _of_the_finger(target: Target, finger: str) -> Target:
 def _every_digit(page: Page) -> tuple[str, ...]:
     """Return the digits named in the lists of titles and diagnoses, else in the whole note.
 
+    So are those of a diagnosis that dates the injury: 'Middle and ring fingers, from a bottle the previous evening'.
     A single one that is named only beside what was planned or feared is the note's finger all the same: 'Should the
     small finger catch, we were ready to vent A4. It did not.'
     """
@@ -287,7 +288,9 @@ def _every_digit(page: Page) -> tuple[str, ...]:
     aside: dict[str, None] = {}
     for n, setting in enumerate(page.settings):
         for group in setting.groups:
-            if page.standing[group.i] and not (page.standing[group.i] == "unfilled" and _heads_a_block(page, n)):
+            dated = page.standing[group.i] == "history" and setting.sentence.section == "diagnosis"
+            blank = page.standing[group.i] == "unfilled" and _heads_a_block(page, n)
+            if page.standing[group.i] and not (dated or blank):
                 aside |= dict.fromkeys(group.digits)
                 continue
             for digit in group.digits:
