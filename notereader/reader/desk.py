@@ -267,7 +267,6 @@ class Desk:
         placed = {t.tendon for t in found if t.digit}
         return [t for t in found if t.digit or t.tendon in WRIST or t.tendon not in placed]  # 'Repair of FDS x 2'
 
-
     def is_cut(self, target: Target) -> bool:
         """Tell whether a tendon is known to be cut or to have been treated."""
         extent = self.extents.get(target)

@@ -416,6 +416,8 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
         known = (m for m in run if m.kind == "generic" and not _no_subject(page, m))
         return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
+    if _fingers_and_thumb(page, run):
+        return [Group(run[0].i, run[-1].j, every=True)]
     atoms = [m for m in run if m.kind in ("digit", "tendon", "slip")]
     if any(m.kind == "plural" and _of_four(page, m, run) for m in run) and not any(m.kind == "digit" for m in run):
         at = run[-1]
@@ -459,6 +461,15 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if not pairs and any(m.kind == "generic" for m in run):
         group.generic = "all" if any(m.value == "tendons" for m in run if m.kind == "generic") or every else "one"
     return [group]
+
+
+def _fingers_and_thumb(page: Page, run: list[Mention]) -> bool:
+    """'Fingers and thumb moved passively': every digit worked on, and not the thumb alone."""
+    if [(m.kind, m.value) for m in run if m.kind == "digit"] != [("digit", "thumb")] or len(run) != 2:
+        return False
+    plural = next((m for m in run if m.kind == "plural"), None)
+    joined = page.words[run[0].j : run[1].i] in (["and"], ["&"], ["+"], ["and", "the"])
+    return plural is not None and page.words[plural.j - 1] in ("fingers", "digits") and joined
 
 
 def _all_last(page: Page, run: list[Mention]) -> bool:

@@ -175,7 +175,7 @@ def _settle_before_and_after(page: Page, cuts: list[Section]) -> None:
 
 def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: int) -> None:
     """Decide what a heading that can head two things heads here, by what stood before it and what stands under it."""
-    phrase = " ".join(page.words[cut.h : cut.i])
+    phrase = " ".join(_past_its_number(page.words[cut.h : cut.i]))
     if cut.kind == "procedure" and "findings" in seen:
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase == "after" and _RESULT.search(" ".join(page.words[cut.i : limit])):
@@ -192,6 +192,12 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
+
+
+def _past_its_number(words: list[str]) -> list[str]:
+    """'7. Treatment', 'E) Procedure': the words of a heading without the number or letter it stands under."""
+    numbered = len(words) > 2 and (words[0].isdecimal() or len(words[0]) == 1) and words[1] in (".", ")", ":")
+    return words[2:] if numbered else words
 
 
 def _names_a_stitch(page: Page, k: int) -> bool:

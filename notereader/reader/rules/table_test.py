@@ -347,9 +347,20 @@ def _seen_in_the_test(desk: Desk, scene: Scene) -> None:
             for target in told:
                 desk.tendon(scene, target, "test", tests[-1].value, tests[-1].spans, "seen in the test just told")
             return
-        if before.kinds.isdisjoint(("gap", "glide")):
+        if _as_said_before(desk, before, told) or before.kinds.isdisjoint(("gap", "glide")):
             return
         before = desk.scene_before(before)
+
+
+def _as_said_before(desk: Desk, before: Scene, told: list[Target]) -> bool:
+    """'Passive tenodesis gave a good cascade. No gaps.': a test that names no tendon, and what was seen in it."""
+    tests = [m for m in before.of("test") if before.told(m.i) and _is_test(desk, before, m)]
+    if not tests or any(g.tendons or g.digits or g.generic for g in before.setting.groups):
+        return False
+    spot, rule = tests[0], "seen in the test just told"
+    told = told if spot.value == "traction" or "wrist" in before.said else [t for t in told if t.digit]
+    lay_behaviour(desk, before, told, "test", _value(before, spot), spot.i, spot.j, rule)
+    return True
 
 
 _RESULTS_GO_ON = 4  # sentences
@@ -371,19 +382,29 @@ def _moves_behind(scene: Scene, j: int) -> bool:
 _ASKED_FOR = 8  # words
 
 
+_SEWN_BY = ("stitch", "strands", "size")  # told under 'Findings', they show that the text goes on to the repair
+
+
 def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     section = scene.sentence.section
-    if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not desk.topic:
+    sewn = section == "findings" and any(f.field in _SEWN_BY and f.order < mention.i for f in desk.findings)
+    if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not (
+        desk.topic or sewn
+    ):
         return False
     word = scene.words(mention.i, mention.j)
     if "asked" in word and word[-1] == "to" and not _moves_behind(scene, mention.j):
         return False  # 'I asked him to put in a Yoshizu'
+    if word == ["tensioned"] and scene.word_before(mention.i) == "be":
+        return False  # 'fixed first, so that the tendons might be tensioned over a stable column'
     if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return False  # 'with the wrist straight all repairs were under some pull'
     if word == ["traction"] and scene.next_word(mention.j) in ("frame", "bow", "table", "weights", "splint"):
         return False  # 'The traction frame was not used'
     words = scene.words(scene.sentence.i, scene.sentence.j)
     text = " ".join(words)
+    if not _THERAPISTS.isdisjoint(words) and not _DAYS.isdisjoint(words):
+        return False  # 'Physio from day 2 - passive flexion, active hold to be decided': what is to come
     if not _EXAM.isdisjoint(words) or _before_repair(words) or any(p in text for p in _EXAM_PHRASES):
         return False
     if (
@@ -408,6 +429,8 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
     return not any(p in text for p in _NOT_TESTED)
 
 
+_THERAPISTS = frozenset(["physio", "physiotherapy", "physiotherapist", "therapy", "therapist", "ht", "ot"])
+_DAYS = frozenset(["day", "days", "week", "weeks"])
 _BY_ITSELF = frozenset(["everything", "it", "they", "tendons", "tendon", "all"])
 
 
