@@ -96,7 +96,12 @@ def bearing(doc: Doc) -> Doc:
             standing = page.standing[groups[0].i] if groups else "none"
         if standing not in _TURNED_TO and groups and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
-        elif standing in _TURNED_TO and not _nothing_ticked(page, sentence) and not passes_by(page, sentence, setting):
+        elif (
+            standing in _TURNED_TO
+            and not _nothing_ticked(page, sentence)
+            and not _left_blank(page, sentence)
+            and not passes_by(page, sentence, setting)
+        ):
             digits, focus = _moved(page, setting)
             seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
             if len(seen) > 1 and _heads_all(sentence, groups):
@@ -117,6 +122,18 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _left_blank(page: Page, sentence: Sentence) -> bool:
+    """'FPL   ___   ___   ___' at the end of a grid: a row that nobody filled in turns to nobody."""
+    if sentence.j - sentence.i > _ROW_NAME:
+        return False
+    last = page.starts[sentence.j] if sentence.j < len(page.starts) else len(page.text)
+    cells = page.text[page.starts[sentence.i] : last].split()[sentence.j - sentence.i :]
+    return len(cells) > 1 and all(set(cell) == {"_"} for cell in cells)
+
+
+_ROW_NAME = 2  # words
 
 
 def _all_of_them(page: Page, groups: list[Group], digits: tuple[str, ...], seen: tuple[str, ...]) -> None:

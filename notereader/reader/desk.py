@@ -386,7 +386,7 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
         fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
         return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
     if group.every and not group.digits:
-        named = dict.fromkeys([*desk.named, *_spoken_of(desk, scene)])
+        named = dict.fromkeys([*desk.named, *spoken_of(desk, scene)])
         wide = [t for t in named if t.tendon in group.tendons and t.slip is None and t.digit]
         if len({t.digit for t in wide}) > (0 if desk.at_wrist and "extent" not in scene.kinds else 1):
             wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
@@ -483,7 +483,7 @@ def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:
     return beside.digits if beside is not None and len(led) > 1 else ()
 
 
-def _spoken_of(desk: Desk, scene: Scene) -> list[Target]:
+def spoken_of(desk: Desk, scene: Scene) -> list[Target]:
     """Return the tendons that the sentences before one tell hurt, 'cut' without saying how far."""
     before = (s for s in desk.having("hurt") if s.sentence.i < scene.sentence.i and not s.header)
     groups = ((s, g) for s in before for g in s.setting.groups if g.tendons and not (g.reference or g.excepted))

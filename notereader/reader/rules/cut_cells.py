@@ -2,7 +2,7 @@
 
 from notereader.reader.boxes import BOX_ENDS, BOX_SIGNS
 from notereader.reader.desk import Desk
-from notereader.reader.page import Mention, within
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.rules.cut_likeness import CUT
 from notereader.reader.rules.cut_shares import part_cut
 from notereader.reader.scene import Scene, group_targets
@@ -83,6 +83,8 @@ def answered_cut(desk: Desk, scene: Scene) -> None:
     marks = BOX_SIGNS | {":"}
     k = next((k for k in asked if words[k] in _ASKS_CUT and words[k + 1] in marks), None)
     told = [m for m in scene.of("extent") if k is not None and m.i > k + 1 and scene.told(m.i)]
+    if k is not None and not told and words[k + 1] == ":" and scene.told(k + 2):
+        told = _far_answered(scene, k + 2)
     if k is None or len(told) != 1 or told[0].value == "contused":
         return
     boxed = words[k + 1] in BOX_SIGNS
@@ -93,6 +95,13 @@ def answered_cut(desk: Desk, scene: Scene) -> None:
     share = next((q for q in scene.quantities if boxed and q.unit == "%" and 0 <= q.i - told[0].j <= _NEAR), None)
     if share is not None and told[0].value == "partial" and share.high:
         part_cut(desk, scene, [focus[0]], share.high, share.i, share.j)
+
+
+def _far_answered(scene: Scene, k: int) -> list[Mention]:
+    """'Tendon: FDP   Cut: full', 'Cut: none': one word, which says how far only where it is asked for."""
+    value = FAR.get(scene.next_word(k))
+    closed = scene.next_word(k + 1) in ("", ".", ",", ";") or scene.page.breaks[k + 1] >= Break.COLUMN
+    return [Mention("extent", value, k, k + 1)] if value in ("complete", "intact") and closed else []
 
 
 _SOON_ANSWERED = 5  # words

@@ -30,11 +30,24 @@ def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Targ
     if any(g.tendons and g.j <= noun for g in scene.setting.groups):
         told = [f for f in told if f.order >= scene.sentence.i]
         told = [f for f in told if f.entry[0] == told[-1].entry[0]]  # a clause of the sentence on that finger
+    if told and _one_taken_up(desk, scene, told[-1].order):
+        return []
     if told and any(f.field in _SEWN_BY and told[-1].order < f.order < noun for f in desk.findings):
         return []  # 'For the profundus I used 4-0 Ethibond. The ends were frayed': of the one that is being sewn
     found = list(dict.fromkeys(Target(*f.entry) for f in told))
     found = [t for t in found if desk.extents.get(t) in HURT_KINDS and not _smoothed(desk, t)]
     return found if len(found) > 1 and set(targets) <= set(found) else []
+
+
+def _one_taken_up(desk: Desk, scene: Scene, since: int) -> bool:
+    """'FDP of both cut through. Middle FDP first. The ends were clean': a tendon or finger named in between."""
+    before = desk.scene_before(scene)
+    while before is not None and before.sentence.i > since:
+        named = any(g.tendons or g.digits for g in before.setting.groups)
+        if named and before.kinds.isdisjoint(("extent", "hurt")):
+            return True
+        before = desk.scene_before(before)
+    return False
 
 
 def _line_of_a_tendon(scene: Scene) -> int:

@@ -126,13 +126,16 @@ def gap(desk: Desk, scene: Scene) -> None:
             continue
         value = mention.value
         word = " ".join(scene.words(mention.i, mention.j))
-        if scene.next_word(mention.j) in _TESTING or scene.words(mention.j, mention.j + 2) == ["was", "tested"]:
+        asked = _answered_behind(scene, mention)
+        if asked is None and (
+            scene.next_word(mention.j) in _TESTING or scene.words(mention.j, mention.j + 2) == ["was", "tested"]
+        ):
             continue  # 'Gap testing was not performed'
         if word in ("any gap", "any gapping", "nor gap", "not gap"):
             if not scene.negated(mention.i, mention.j):
                 continue
             value = "none"
-        elif (value == "seen" and _answered(scene, mention) in _NOUGHT) or (
+        elif (value == "seen" and (asked or _answered(scene, mention)) in _NOUGHT) or (
             value == "seen" and (scene.negated(mention.i, mention.j) or _led_by_no(scene, mention))
         ):
             value = "none"
@@ -282,6 +285,24 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
     if k < scene.sentence.j:
         return scene.page.words[k]
     return "" if k > mention.j and scene.page.words[k - 1] == "-" else None
+
+
+def _answered_behind(scene: Scene, mention: Mention) -> str | None:
+    """'Gap on passive stretch: nil', 'gap check by passive motion - none': the nought behind how it was looked for."""
+    if scene.next_word(mention.j) not in _HOW_SOUGHT:
+        return None
+    marks = (k for k in range(mention.j + 1, min(mention.j + _LONG_LABEL, scene.sentence.j)))
+    mark = next((k for k in marks if scene.page.words[k] in _ANSWERS and k + 1 < scene.sentence.j), None)
+    while mark is not None and scene.next_word(mark + 1) in _ANSWERS:
+        mark += 1
+    if mark is None or scene.next_word(mark + 2) not in ("", ".", ",", ";"):
+        return None
+    return scene.next_word(mark + 1) if scene.next_word(mark + 1) in _NOUGHT else None
+
+
+_HOW_SOUGHT = frozenset(["on", "test", "check", "during", "after", "with"])
+_LONG_LABEL = 7  # words
+_ANSWERS = frozenset([*_ASKING, ">"])
 
 
 def _lay_answer(desk: Desk, scene: Scene, answer: Answer) -> None:

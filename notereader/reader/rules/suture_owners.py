@@ -10,6 +10,7 @@ from notereader.reader.desk import (
     others,
     owners,
     pair_in_focus,
+    spoken_of,
 )
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.held_counts import count_told
@@ -432,6 +433,8 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         lead = scene.words(max(scene.sentence.i, group.i - 4), group.i)
         words = {*scene.words(group.i, group.j), *(w for w in lead if w in ("each", "both"))}
         sewn = meant_by_all(desk, scene, group.i, words, sewn)  # 'around each of these two tendons'
+        if "both" in words and len(sewn) < _PAIR and not group.digits:
+            sewn = _pair_spoken_of(desk, scene) or sewn
         return fingers_only(scene, group, sewn)
     if group.generic == "others":
         left = others(desk, scene, group, desk.repairable())
@@ -442,6 +445,16 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return desk.sewn()
     found = both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
     return _deep_one_open(desk, scene, found) or found
+
+
+def _pair_spoken_of(desk: Desk, scene: Scene) -> list[Target]:
+    """'Middle: FDP cut. Ring: FDP cut, and its nerve. Both got four strands': the two told cut, not saying how far."""
+    told = [t for t in dict.fromkeys(spoken_of(desk, scene)) if t.digit and t.slip is None]
+    whole = [t for t in told if desk.extents.get(t) != "intact"]
+    return whole if len(whole) == _PAIR and len({t.tendon for t in whole} | {"FDP"}) == 1 else []
+
+
+_PAIR = 2
 
 
 def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
