@@ -18,6 +18,8 @@ _UNITS = word_list("sentences", "units")
 _CONNECTORS = word_list("sentences", "connectors")
 _LEANING = word_list("sentences", "leaning")
 _OPENERS = word_list("sentences", "openers")
+_BEGIN_SMALL = word_list("sentences", "begin_small")
+_WRITTEN_OUT = 3  # letters
 _NARROW = 30  # characters; a paragraph with no line that long is a list, not broken for want of room
 _ENDERS = frozenset([".", "!", "?"])
 _MARKS = frozenset(["-", "*"])
@@ -160,6 +162,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return True
     if lower and line.i in page.run_on and last not in _ENDERS and last not in (":", "-"):
         return True  # 'Core sut ure  4-strand', 'with  3-O  Pr0lene' of a scan
+    if last == "." and _opens_with_label(page, line) and _plain_word(page.words[line.i - 2]):
+        return False  # '... 3-0 PDS.' above 'ring FDP: left, nothing to repair'
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
         return True  # '... hand therapy on day', '4 for early passive'
     if not lower and _with_arrow(page, before):
@@ -275,7 +279,14 @@ def _ends_before(page: Page, k: int, soft: frozenset[int], small: bool = False) 
         return False
     if last != ".":
         return True
+    if gap < Break.LINE and page.words[k] in _BEGIN_SMALL and k >= 2 and _plain_word(page.words[k - 2]):
+        return True  # 'cruciate, 3-0 Ethibond. epi 6-0 Prolene'
     return (small or not page.text[page.starts[k]].islower()) and _stop_ends(page, k, soft)
+
+
+def _plain_word(word: str) -> bool:
+    """Tell whether a word before a stop is written out, and no short form."""
+    return word.isalpha() and len(word) >= _WRITTEN_OUT and word not in _ABBREVIATIONS
 
 
 def _stop_ends(page: Page, k: int, soft: frozenset[int]) -> bool:

@@ -350,7 +350,7 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
             words[k] in ("the", "left", "right", "either", "both") or count_of(words[k]) > 1
         ):
             k -= 1
-        around = words[k] in ("around", "round") or (told and words[k] in ("on", "in", "for", "to", "by", "at"))
+        around = words[k] in ("around", "round") or (told and words[k] in _PREPOSITIONS)
         while told and k - 2 >= scene.sentence.i and words[k - 1] in _PUT:
             k -= 1  # 'none was used on the superficialis', 'none used on the FCR'
         denied = words[k - 1] in _NONE or (told and words[k - 1] == "not" and _opens(scene, k - 1))
@@ -361,6 +361,9 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
             for target in [*named, *rest]:
                 spot = [(k - 1, group.j)]
                 desk.tendon(scene, target, "peripheral", "absent", spot, RULE)
+
+
+_PREPOSITIONS = frozenset(["on", "in", "for", "to", "by", "at", "upon", "over"])
 
 
 def _opens(scene: Scene, k: int) -> bool:
@@ -467,11 +470,16 @@ def _tendons_everywhere(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     return [*wide, *(t for t in own if t.digit is None)] if wide else own
 
 
+_WAS = frozenset(["was", "were", "got", "received", "had"])  # 'Only the profundus was given a circumferential suture'
+
+
 def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
     """'Epitendinous: 6-0, FDP only', 'the profundi alone were finished with 6-0': the other tendons got none."""
     for group in scene.setting.groups:
         k = group.j
-        if not group.tendons or scene.next_word(k) not in ("only", "alone") or not scene.told(group.i):
+        lead = scene.word_before(group.i - (scene.word_before(group.i) == "the"))
+        alone = scene.next_word(k) in ("only", "alone") or (lead == "only" and scene.next_word(k) in _WAS)
+        if not group.tendons or not alone or not scene.told(group.i):
             continue
         near = any(";" not in scene.words(min(s.i, group.i), max(s.j, group.j)) for s in spots)
         near = near or any(for_it_only(scene, m.i, m.j, [group]) for m in scene.of("pattern"))

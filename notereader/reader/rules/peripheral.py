@@ -16,6 +16,7 @@ from notereader.reader.rules.no_peripheral import (
     taken_out,
     told_before,
 )
+from notereader.reader.rules.none_besides import none_besides
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
 from notereader.reader.rules.thread_roles import drawn_into_bone, has_core
@@ -50,6 +51,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         heading = next(iter(within(scene.page.headings, scene.sentence.i, scene.sentence.j)), None)
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
+    none_besides(desk, scene, spots or [Anchor(t.i, t.j, PERIPHERAL) for t in threads if t.role == PERIPHERAL])
     unnamed = not spots and scene.sentence.section != PERIPHERAL
     if unnamed and "pattern" not in scene.kinds and _WITHOUT_NAME.isdisjoint(scene.said):
         return
