@@ -15,7 +15,7 @@ from notereader.reader.corrected_digits import put_right
 from notereader.reader.corrected_slips import put_slips_right
 from notereader.reader.counted_fingers import count_fingers
 from notereader.reader.digits import settle_digits
-from notereader.reader.each_finger import spread_over_fingers
+from notereader.reader.each_finger import lend_listed_fingers, spread_over_fingers
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE
@@ -71,6 +71,7 @@ def bearing(doc: Doc) -> Doc:
             take_up_before(page, sentence, groups, focus)
         _all_of_them(page, groups, digits, tuple(seen))
         _other_finger(page, sentence, groups, digits, tuple(seen))
+        lend_listed_fingers(page, sentence, groups)
         spread_over_fingers(page, sentence, groups, by_sentence[n], tuple(seen) or digits)
         heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
         list_head = list_head if _in_list(page, sentence) else ()
@@ -436,7 +437,10 @@ def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target,
             if not group.tendons and group.digits != digits and focus:
                 known = [t for t in focus if t.digit is None or t.digit in digits]  # 'FDP avulsion R RF'
                 same = tuple(Target(d, t.tendon) for d in group.digits for t in known if has(d, t.tendon))
-                focus = tuple(dict.fromkeys(same))
+                own_flexor = tuple(t for t in setting.focus if t.digit in group.digits)
+                focus = tuple(
+                    dict.fromkeys(same or own_flexor)
+                )  # 'in the thumb 10 mm, 8 mm in the ring': each its own flexor
             digits = group.digits
         if group.tendons:
             counted = group.four == _COUNTED and not group.digits  # 'FDS x4 -> figure-of-eight. No epi'

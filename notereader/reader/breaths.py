@@ -127,6 +127,9 @@ def _with_object(page: Page, k: int, first: int) -> int:
         return k
     near = [m for m in within(page.mentions, max(first, k - _LONGEST), k) if m.kind in _SUBJECTS]
     taken_up = next((n for n in range(k + 2, min(k + 8, len(words))) if words[n] in _IT), None)
+    if near and near[-1].kind == "pulley":  # 'a two pulley I vented the proximal part'
+        parts = (n for n in range(k + 2, min(k + _PART_NEAR, len(words))) if words[n] in _PARTS)
+        taken_up = taken_up or next(parts, None)
     if taken_up is None or not near or near[-1].j != k:
         return k
     if any(m.kind in _SUBJECTS for m in within(page.mentions, k, taken_up)):
@@ -135,7 +138,12 @@ def _with_object(page: Page, k: int, first: int) -> int:
     while any(m.j == start for m in near):  # 'profundus middle'
         start = next(m.i for m in near if m.j == start)
     lead = start - 1 - (words[start - 1] == "the")
-    return k if _glued(page, lead) and words[lead] != "and" and not _around_another(page, near, first, start) else start
+    tied = _glued(page, lead) and words[lead] not in ("and", ",")
+    return k if tied and not _around_another(page, near, first, start) else start
+
+
+_PART_NEAR = 6  # words
+_PARTS = frozenset(["part", "half", "third", "edge", "end", "quarter", "portion", "lip", "bit", "margin"])
 
 
 def _around_another(page: Page, near: list[Mention], first: int, start: int) -> bool:

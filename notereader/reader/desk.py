@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from dataclasses import field as made_by
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, resolve_pairs
+from notereader.reader.measures import count_of
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
@@ -784,6 +785,10 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         fingers = len(deep) == 2 and (scene.word_before(i) == "in" or named_both or two)
         deep = here if len(here) == 2 and not fingers else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
+    deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
+    counted = max((count_of(w) for w in words), default=0)
+    if counted == len(deep) != len(sewn) and counted > 1:
+        return deep  # 'A running 6-0 round all three' of three deep flexors and a superficialis
     if desk.at_wrist and _of_each_tendon(scene):
         return [t for t in sewn if t in named or _last_core(desk, scene, t) < 0]  # 'FCU cut. FDS cut. Each tendon ...'
     return named if "each" in words and len(named) > 1 else sewn

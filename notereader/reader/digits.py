@@ -3,6 +3,7 @@
 import re
 
 from notereader.reader.boxes import boxes_trail, find_boxes
+from notereader.reader.digit_runs import in_a_run, told_in_turn
 from notereader.reader.form_marks import TickedField
 from notereader.reader.initials import initials
 from notereader.reader.page import Break, Mention, Page, Sentence, within
@@ -276,7 +277,13 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         mention.kind = "digit"
         return False
     known = _chained(page, mention) or _beside_tendon(page, mention) or _labels(page, mention)
-    known = known or _among_digits(page, mention) or _in_row_of_tendon(page, mention)
+    known = (
+        known
+        or _among_digits(page, mention)
+        or _in_row_of_tendon(page, mention)
+        or in_a_run(page, mention)
+        or told_in_turn(page, mention)
+    )
     known = known or _before_pulley(page, mention) or _after_pulley(page, mention) or _likened_to(page, mention)
     before = page.words[max(0, mention.i - 3) : mention.i]
     known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
@@ -701,6 +708,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     in_title = page.raw(mention.i, mention.j).isupper() and page.words[mention.i - 1] in ("/", "|", ",", "-")
     if word in _SHORT_NAMES and in_title and ends and "hand" in page.words[max(0, mention.i - 4) : mention.i]:
         return True  # '// L hand // MIDDLE'
+    if word in _SHORT_NAMES and ends and _closes_capital_line(page, mention):
+        return True
     if word in _SHORT_NAMES and page.words[mention.i - 1] in _OF_JOINTS and (ends or after in _ENDS or after == "("):
         return True  # 'FDP repair ring + DIP tenodesis little (day unit)'
     lead = page.words[max(0, mention.i - 2) : mention.i]
@@ -749,6 +758,23 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+def _closes_capital_line(page: Page, mention: Mention) -> bool:
+    """'CARD 2, SMALL', 'PART B - MIDDLE' alone on a line of capitals: the finger that the part is about."""
+    first = mention.i
+    while first > 0 and page.breaks[first] < Break.LINE:
+        first -= 1
+    headed = 1 < mention.j - first <= _LONGEST_HEAD and page.words[mention.i - 1] in (",", "-", ":", "=", "/")
+    return headed and page.raw(first, mention.j).isupper() and _named_with_others(page, mention)
+
+
+_LONGEST_HEAD = 6  # words
+
+
+def _named_with_others(page: Page, mention: Mention) -> bool:
+    """Tell whether a note that names this finger by a short name names another beyond doubt."""
+    return any(m.kind == "digit" and m.value != mention.value for m in page.mentions)
 
 
 def _named_as_digit(page: Page, mention: Mention) -> bool:

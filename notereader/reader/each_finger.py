@@ -42,6 +42,26 @@ def spread_over_fingers(
         groups.remove(collected[0])  # what is told belongs to the tendons, not to the fingers named beside them
 
 
+def lend_listed_fingers(page: Page, sentence: Sentence, groups: list[Group]) -> None:
+    """'FDS excised: index, ring.': the fingers that alone stand behind the colon are those of the tendon before it."""
+    named = [g for g in groups if g.tendons or g.digits]
+    if len(named) != _TENDON_AND_LIST or not _plain_flexors(named[0]) or named[0].digits or named[1].tendons:
+        return
+    tendon, fingers = named
+    lead = page.words[tendon.j : fingers.i]
+    behind = [w for w in page.words[fingers.j : sentence.j] if w[0].isalnum()]
+    if tendon.i > sentence.i + 1 or not 1 < len(lead) <= _LONGEST_STATE or behind:
+        return
+    if lead[-1] != ":" or ":" in lead[:-1]:
+        return
+    tendon.digits = tuple(d for d in fingers.digits if d != "thumb")
+    tendon.pairs = tuple((d, t, None) for d in tendon.digits for t in tendon.tendons)
+
+
+_TENDON_AND_LIST = 2  # groups
+_LONGEST_STATE = 5  # words: 'completely divided:'
+
+
 def _collects_fingers(group: Group) -> bool:
     """Tell whether a group is 'each finger', 'both fingers' or several fingers by name, without a tendon."""
     if group.tendons or group.generic:

@@ -58,7 +58,16 @@ def _source_label(words: list[str]) -> int:
     longest = 2 * _LONGEST_LABEL if _filled_in(words) else _LONGEST_LABEL  # '(auto-filled by the system):'
     colon = next((n for n, word in enumerate(words[: longest + 1]) if n and word == ":"), 0)
     label = words[:colon]
-    return colon if _filled_in(label) or (_is_source(label) and _OWN.isdisjoint(label)) else 0
+    own = [w for k, w in enumerate(label) if not (w == "on" and _leads_to_source(label[k + 1 : k + 3]))]
+    return colon if _filled_in(label) or (_is_source(label) and _OWN.isdisjoint(own)) else 0
+
+
+def _leads_to_source(words: list[str]) -> bool:
+    """'Diagnosis on the request slip:': tell whether 'on' leads to what another wrote."""
+    return next((w in _ASKED_ON for w in words if w not in _PLAIN), False)
+
+
+_ASKED_ON = frozenset(["request", "referral", "booking"])  # not 'on the board', where the surgeon's orders stand
 
 
 def _is_source(words: list[str]) -> bool:

@@ -185,6 +185,8 @@ def _mark_to_choose(page: Page, first: int, last: int) -> None:
         while begin > first and (words[begin - 1] != "," or count_of(words[begin - 2])):
             begin -= 1
         named = [m.j for m in within(page.mentions, begin, opened) if m.kind in _NAMES]
+        if words[opened + 1 : opened + 3] == ["ring", ")"] and not _several(words[max([begin, *named]) : opened]):
+            continue  # 'FDP (ring) divided': the finger
         page.mark(max([begin, *named]), min(opened + _INSIDE, last), "unticked")
 
 
@@ -194,6 +196,11 @@ def _tells_to_choose(words: list[str]) -> bool:
 
 
 _INSIDE = 6  # words of a bracket
+
+
+def _several(words: list[str]) -> bool:
+    """Tell whether words hold more than one to choose from: '2 4 6 8', 'clean or ragged', 'yes / no'."""
+    return "/" in words or "or" in words or sum(w.isdecimal() for w in words) > 1
 
 
 def _mark_yes_or_no(page: Page, first: int, last: int) -> None:

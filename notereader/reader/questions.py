@@ -63,8 +63,15 @@ def _is_denied(page: Page, i: int, k: int) -> bool:
     return said or not _REASSURING.isdisjoint(page.words[i:k])
 
 
+_PARTS = frozenset(["+", ",", ";", ".", "|", "/"])
+_LONGEST_LABEL = 4  # words: 'A3 = ?'
+
+
 def question_of(page: Page, sentence: Sentence) -> int:
     """Return where the question begins that ends a sentence: in 'FDP repaired - 3-0? - no, 4-0' behind the dash."""
+    if page.words[sentence.j - 2] in ("=", ":") and sentence.j - sentence.i > _LONGEST_LABEL:
+        parts = (k for k in range(sentence.j - 3, sentence.i, -1) if page.words[k] in _PARTS)
+        return next(parts, sentence.i - 1) + 1  # 'A2 = whole + A4 = excised + A3 = ?': only the last is asked
     for k in range(sentence.j - 2, sentence.i + 1, -1):
         dash = page.words[k] in ("-", "\u2013") and page.breaks[k] == page.breaks[k + 1] == Break.SPACE
         if (dash or page.words[k] == ";") and any(m.kind == "deed" for m in within(page.mentions, sentence.i, k)):

@@ -9,7 +9,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _CUES = [tuple(cue.split()) for cue in word_list("spoken", "self_corrections")]
 _FIRST = frozenset(cue[0] for cue in _CUES)
-_STATES = frozenset(["extent", "opened", "gap"])
+_STATES = frozenset(["extent", "opened", "gap", "bulk", "tension", "glide"])
 _NOUNS = frozenset(["pulley", "tendon", "digit", "slip"])
 _NEAR = 3  # words between what is taken back and the cue
 _REACH = 14  # words in which what holds instead is told

@@ -21,6 +21,7 @@ from notereader.reader.musings import mark_musings
 from notereader.reader.old_repairs import mark_old_repair
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.put_back import mark_blank_means, mark_put_back
 from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
@@ -108,6 +109,8 @@ def standing(doc: Doc) -> Doc:
         mark_earlier_stage(page, sentence)
         mark_old_repair(page, sentence)
         mark_musings(page, sentence)
+        mark_put_back(page, sentence)
+        mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
         _mark_misquoted(page, sentence)
         mark_taken_back(page, sentence)

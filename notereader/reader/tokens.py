@@ -14,6 +14,7 @@ from spacy.vocab import Vocab
 from notereader.reader.lost_letters import with_lost_letters
 from notereader.reader.misheard import hear_numbers
 from notereader.reader.page import Break, Page
+from notereader.vocabulary.wordlists import word_list
 
 _D = "[0-9OolI]"
 
@@ -101,12 +102,19 @@ _SHORT_WORDS = frozenset(
 )
 _WITH_ELLS = frozenset(["all", "full", "well", "will", "still", "till", "ill", "pull"])  # and ones for its l
 # Short spellings of a word that phrases are made of.
-_PLAIN_WORDS = dict.fromkeys(["thro", "thro'", "thru"], "through")
+_PLAIN_WORDS = dict.fromkeys(["thro", "thro'", "thru"], "through") | {
+    f"{verb}nt": f"{verb}n't" for verb in ("does", "did", "was", "were", "is", "are", "has", "had", "could", "would")
+}  # and hurried denials: 'it doesnt gap'
 _TO_FIGURES = str.maketrans("OolI", "0011")
 
 
 # Filled choices of a template: "{CLEAN/RAGGED: CLEAN}", "{WEEKS: 6}"; an answer with a bar in it is still a choice.
 _CHOSEN = re.compile(r"\{(?P<asked>[^:{}\n]{1,60}: *)(?P<answer>(?! )[^:/|{}*_\n]{1,60}?) *\}")
+# Fields of a template edited in place: "{3-0 Ethibond}", "{4}-strand"; that a few hold figures shows that they were.
+_EDITED = re.compile(r"\{ ?(?P<answer>[^{}/|:*_?\n]{1,80}?) ?\}")
+_WITH_FIGURE = re.compile(r"\{[^{}/|:*_?\n]{0,60}[0-9][^{}/|:*_?\n]{0,60}\}")
+_FEWEST_EDITED = 2
+_PLACEHOLDERS = word_list("scanned", "placeholders")
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(
     r"(?<=[^\n])\{(?! ?[xXvV]? ?\})[^{}\n]{0,200}\}|"
@@ -187,6 +195,8 @@ def without_noise(text: str) -> str:
         work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _CHOSEN.sub(_chosen, work)
+        if "{" in work and len(_WITH_FIGURE.findall(work)) >= _FEWEST_EDITED:
+            work = _EDITED.sub(_edited, work)
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
         if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
             work = _BOXED.sub(_unboxed, work)
@@ -216,6 +226,14 @@ def _chosen(choice: re.Match[str]) -> str:
     before = choice.start("answer") - choice.start()
     lead = ":" if bare and not labelled else _NO_WIDTH  # 'Gap {YES/NO: NO}'
     return lead + _NO_WIDTH * (before - 1) + answer + _NO_WIDTH * (len(whole) - before - len(answer))
+
+
+def _edited(field: re.Match[str]) -> str:
+    """Return what was written into '{completely}' at its place; a choice or a placeholder stays as it was."""
+    words = field.group("answer").casefold().split()
+    if "or" in words or not _PLACEHOLDERS.isdisjoint(words):
+        return field.group()
+    return f"{_NO_WIDTH}{field.group()[1:-1]}{_NO_WIDTH}"
 
 
 def _unboxed(box: re.Match[str]) -> str:

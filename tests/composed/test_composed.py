@@ -4,11 +4,13 @@ import pytest
 from addenda import addended
 from answers import answered
 from composer import Composed, Place, compose
+from dealt import dealt
 from dictation import dictate
 from forms import form
 from grids import grid
 from heads import headed
 from likened import likened
+from nerves import nerves
 from rows import rows
 from several import several
 
@@ -37,6 +39,8 @@ _MOST_WRONG_IN_ADDENDA = 0.02  # of what they put right
 _MOST_MISSED_IN_ADDENDA = 0.03
 _MOST_WRONG_IN_GRIDS = 0.001
 _MOST_MISSED_IN_GRIDS = 0.02
+_MOST_WRONG_DEALT = 0.005
+_MOST_MISSED_DEALT = 0.01
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
 _REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
@@ -244,3 +248,32 @@ def test_what_became_of_each_of_several_repairs(first: int) -> None:
 def _read_of(text: str, part: str, field: str) -> dict[Place, object]:
     told = [(place, fact) for place, fact in read(text).walk() if (place.part, place.field) == (part, field)]
     return {(place.digit or "", part, field): fact.value for place, fact in told}
+
+
+@pytest.mark.parametrize("first", range(0, 400, _BATCH))
+def test_states_dealt_out_over_fingers_are_of_their_fingers(first: int) -> None:
+    facts = wrong = missed = 0
+    for seed in range(first, first + _BATCH):
+        note = dealt(seed)
+        fields = {field for _, _, field in note.truth}
+        told = ((place, fact.value) for place, fact in read(note.text).walk() if place.field in fields)
+        found = {(p.digit or "", p.part or "", p.field): value for p, value in told if p.group == "repairs"}
+        facts += len(note.truth)
+        wrong += sum(note.truth.get(place) != value for place, value in found.items())
+        missed += len(note.truth.keys() - found.keys())
+    assert wrong <= _MOST_WRONG_DEALT * facts
+    assert missed <= _MOST_MISSED_DEALT * facts
+
+
+@pytest.mark.parametrize("first", range(0, 400, _BATCH))
+def test_nerves_and_arteries_are_of_their_finger_and_side(first: int) -> None:
+    facts = wrong = missed = 0
+    for seed in range(first, first + _BATCH):
+        note = nerves(seed)
+        told = ((place, fact.value) for place, fact in read(note.text).walk() if place.group == "injuries")
+        found = {(p.digit or "", p.part or "", p.side or "", p.field): value for p, value in told}
+        facts += len(note.truth)
+        wrong += sum(note.truth.get(p, v if p[3] == "treatment" else None) != v for p, v in found.items())
+        missed += len(note.truth.keys() - found.keys())
+    assert wrong <= _MOST_WRONG_DEALT * facts
+    assert missed <= _MOST_MISSED_DEALT * facts

@@ -104,7 +104,7 @@ def _positions(desk: Desk) -> None:
         if not joints or not (goes_on or _is_splint_position(desk, scene)):
             continue
         below = scene.sentence.j  # the joints of a form stand in lines of their own
-        corrects = scene.sentence.section == "addendum"
+        corrects = desk.page.in_addendum(scene.sentence)
         for n, joint in enumerate(joints):
             low = joints[n - 1].j if n else scene.sentence.i
             high = joints[n + 1].i if n + 1 < len(joints) else scene.sentence.j
@@ -287,7 +287,7 @@ def _programme(desk: Desk) -> None:
             found.append((scene, "immobilisation", rest))
     found = [f for f in found if not _turned_down(f[0], f[2][1])]
     found = [f for f in found if not _only_wanted(f[0], f[2][0])] or found
-    corrected = [f for f in found if f[0].sentence.section == "addendum"]
+    corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]
     told = [f for f in found if f not in corrected] or found
     orders = [f for f in told if f[0].sentence.section in _CARE] or told
     for group in (orders, [f for f in corrected if f not in orders]):

@@ -470,6 +470,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     before = words[n - 1] if n else ""
     if (words[n], before) == ("all", "at") or (words[n] == "none" and (before in _ASKS or before.startswith(".."))):
         return False  # 'Gap: none   Glide: free' of a form
+    if words[n] == "any" and after[:1] != [] and after[0] in _FAULTS:
+        return False  # 'it moved without any triggering'
     if words[n] == "none" and n == 0:
         return True  # 'None bulky.'
     if words[n] == "none" and before in _ASKED:
@@ -483,6 +485,7 @@ def _stands_for_all(words: list[str], n: int) -> bool:
     return not after or after[0] in _STAND_FOR_ALL or after[0].endswith(("ed", "ing"))
 
 
+_FAULTS = frozenset(["triggering", "catching", "gapping", "binding", "sticking", "snagging", "rubbing", "locking"])
 _ASKED = frozenset(["gap", "gapping", "gaps", "tension", "bulk", "catching", "triggering"])
 _ASKS = frozenset([":", "?", "=", "-", "|"])
 _RUNS = frozenset(["runs", "ran", "glides", "glided", "slides", "slid", "moves", "moved", "passes", "passed"])

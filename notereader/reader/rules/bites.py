@@ -290,9 +290,20 @@ def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quanti
         wide = sided or _placed(scene, q) is not None or (bool(found) and _one_and_other(scene, found[-1], q))
         reach = 14 if wide else 8
         goes_on = bool(found) and q.i - found[-1].j <= reach and _goes_on(scene, found[-1], q)
-        if goes_on or _is_purchase(desk, scene, q):
+        if found and _made_that(scene, found[-1], q):
+            found = [q]
+        elif goes_on or _is_purchase(desk, scene, q):
             found.append(q)
     return found
+
+
+def _made_that(scene: Scene, before: Quantity, q: Quantity) -> bool:
+    """'Eight millimetres of tendon, knots inside, no, make that seven': the one that holds."""
+    lead = scene.words(max(before.j, q.i - _CUE_BEFORE), q.i)
+    return lead[-2:] in (["make", "that"], ["i", "mean"], ["meant", "that"]) and 2 <= (q.high or 0) <= 25
+
+
+_CUE_BEFORE = 3  # words
 
 
 def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
@@ -306,6 +317,9 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
         return True  # '9 mm in the ring, 7 mm in the small finger', 'index 8 mm, middle 10 mm'
     if set(between) <= _LISTING and {",", "/"} & set(between) and other_side and 2 <= (q.high or 0) <= 25:
         return True  # 'purchase 8 mm / 6 mm', 'proximal 10 mm, distal 7 mm'
+    ahead = _side_of([scene.word_before(before.i)]), _side_of([scene.word_before(q.i)])
+    if all(ahead) and ahead[0] != ahead[1] and len(between) <= _BESIDE:
+        return 2 <= (q.high or 0) <= 25  # 'prox 10 mm   dist 8 mm' in the columns of a form
     first_side = _side_of(scene.words(before.j, before.j + 4)[:4])
     second_side = _side_of(scene.words(max(before.j + 2, q.i - 5), q.i))
     said = {*between, *after} - {"stump"}
@@ -333,7 +347,11 @@ def _side_of(words: list[str]) -> str:
     return next((_ENDS[w] for w in words if w in _ENDS), "")
 
 
-_ENDS = {"proximal": "p", "proximally": "p", "near": "p", "distal": "d", "distally": "d", "far": "d"}
+_BESIDE = 2  # words
+_ENDS = {
+    **dict.fromkeys(("proximal", "proximally", "near", "prox"), "p"),
+    **dict.fromkeys(("distal", "distally", "far", "dist"), "d"),
+}
 
 
 def _of_another(scene: Scene, before: Quantity, q: Quantity) -> bool:

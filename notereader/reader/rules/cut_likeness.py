@@ -1,7 +1,7 @@
 """A cut told by another tendon's: 'the FDS the same', 'so was the profundus', 'neither slip'."""
 
 from notereader.reader.desk import Desk, tendon_owner
-from notereader.reader.groups import Group, Target, has
+from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_owners import same_tendon
@@ -244,7 +244,7 @@ def _lay_both(desk: Desk, scene: Scene, k: int, cut: Mention) -> None:
 
 _BOTH_OF = frozenset(["tendon", "flexor"])
 # 'as was the whole of the superficialis', 'as were the four superficialis tendons'
-_WHOLE_OF = _ITS | {"whole", "entire", "rest", "of", "two", "three", "four"}
+_WHOLE_OF = _ITS | {"whole", "entire", "rest", "of", "two", "three", "four", "all"}
 _TOUCHED = frozenset(["touched", "involved", "reached", "harmed", "affected"])
 _SO_WAS = tuple([lead, verb] for lead in ("so", "as") for verb in ("was", "were", "had", "has", "have", "are", "is"))
 
@@ -261,10 +261,17 @@ def so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
             continue
         told = [Target(d, t) for d in group.digits for t in ("FDP", "FDS")]
         if group.tendons:
-            told = group_targets(scene, group)
+            told = group_targets(scene, group) if group.digits else _of_each_named(scene, group)
         value = "intact" if spared else mention.value
         for target in told:
             desk.tendon(scene, target, "extent", value, [(group.i, group.j)], f"extent {value}")
+
+
+def _of_each_named(scene: Scene, group: Group) -> list[Target]:
+    """'As were all four profundi and the FPL': those of the four fingers, each tendon of its own digits."""
+    four = "four" in scene.words(max(scene.sentence.i, group.i - 3), group.i)
+    fingers = [Target(d, t) for t in group.tendons if four and t in ("FDP", "FDS") for d in DIGITS[1:]]
+    return [*fingers, *(t for t in group_targets(scene, group) if not (four and t.tendon in ("FDP", "FDS")))]
 
 
 def as_there(desk: Desk, scene: Scene, mention: Mention, targets: list[Target]) -> None:

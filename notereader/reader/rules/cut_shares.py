@@ -1,5 +1,7 @@
 """How much of a tendon was cut, told as a share: per cent, half, a third."""
 
+from collections.abc import Container
+
 from notereader.reader.desk import Desk, carried, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.page import Break, Mention, Quantity
@@ -25,9 +27,14 @@ def with_name_of(scene: Scene, mention: Mention, target: Target) -> tuple[int, i
     return mention.i, mention.j
 
 
-def told_in_percent(desk: Desk, scene: Scene) -> None:
-    """Read percentages said of a tendon: 'FDP 60 % cut', 'divided through 40 % of its width'."""
+def told_in_percent(desk: Desk, scene: Scene, dealt: Container[tuple[int, int]] = ()) -> None:
+    """Read percentages said of a tendon: 'FDP 60 % cut', 'divided through 40 % of its width'.
+
+    `dealt`: the words of those that are told already.
+    """
     for quantity in scene.quantities:
+        if (quantity.i, quantity.j) in dealt:
+            continue
         if scene.word_before(quantity.i) == "not":
             continue  # 'was 50 percent, not 30 percent'
         if scene.word_before(quantity.i) in (">", "over", "above") and not scene.arrow(quantity.i - 1):

@@ -53,7 +53,8 @@ _LATER = frozenset(["after", "afterwards", "then", "later", "thereafter"])
 def not_told(scene: Scene, mention: Mention) -> bool:
     """Tell whether a gap is named only as what was or was not looked for, aimed at, avoided or left in doubt.
 
-    'I did not test for gapping', 'no gap of more than 1 mm', 'no gap was the aim', 'gapping cannot be excluded'.
+    'I did not test for gapping', 'no gap of more than 1 mm', 'no gap was the aim', 'gapping cannot be excluded',
+    'the gap did not increase'.
     """
     lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 4), mention.i) if w not in ("a", "any", "the")]
     behind = scene.words(mention.j, min(mention.j + 4, scene.sentence.j))
@@ -66,7 +67,8 @@ def not_told(scene: Scene, mention: Mention) -> bool:
     bounded = any(tuple(behind[: len(words)]) == words for words in _AT_MOST)
     wanted = behind[:1] in (["was"], ["is"], ["being"]) and not _AIMS.isdisjoint(behind[1:])
     doubted = not _DENIED.isdisjoint(behind) and not _RULED_OUT.isdisjoint(behind)
-    return sought or shunned or bounded or wanted or doubted
+    unchanged = not _DENIED.isdisjoint(behind[:3]) and not _CHANGES.isdisjoint(behind)
+    return sought or shunned or bounded or wanted or doubted or unchanged
 
 
 def _before(scene: Scene, mention: Mention) -> tuple[int, int]:
@@ -81,6 +83,8 @@ _AVOIDING_IN_TWO = (["protect", "against"], ["guard", "against"], ["risk", "of"]
 _AT_MOST = frozenset(
     [("of", "more", "than"), ("more", "than"), ("greater", "than"), ("larger", "than"), ("wider", "than"), ("over",)]
 )
+# 'The gap did not increase at the second pull': one was there.
+_CHANGES = frozenset(["increase", "widen", "grow", "change", "progress", "worsen", "enlarge", "increased", "widened"])
 _AIMS = frozenset(["aim", "goal", "hope", "intention", "target", "objective", "idea"])
 _RULED_OUT = frozenset(["excluded", "ruled", "exclude"])
 

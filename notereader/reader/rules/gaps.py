@@ -282,6 +282,8 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
         k = place  # 'gap at bone = zero', 'gap at FDP - none seen'
     while k < scene.sentence.j and (scene.page.words[k] in _ASKING or scene.page.standing[k] == "unticked"):
         k += 1
+    if k == mention.j and _asked_again(scene, mention):
+        return "none"
     if k < scene.sentence.j:
         return scene.page.words[k]
     return "" if k > mention.j and scene.page.words[k - 1] == "-" else None
@@ -303,6 +305,17 @@ def _answered_behind(scene: Scene, mention: Mention) -> str | None:
 _HOW_SOUGHT = frozenset(["on", "test", "check", "during", "after", "with"])
 _LONG_LABEL = 7  # words
 _ANSWERS = frozenset([*_ASKING, ">"])
+
+
+def _asked_again(scene: Scene, mention: Mention) -> bool:
+    """'Gap was checked again after this on passive extension: none.': the answer closes the sentence."""
+    last = scene.sentence.j - (scene.page.words[scene.sentence.j - 1] == ".")
+    closes = last - 2 > mention.j and scene.words(last - 2, last)[:1] == [":"] and scene.page.words[last - 1] in _NOUGHT
+    asked = scene.next_word(mention.j) in ("was", "is") and not _CHECKED.isdisjoint(scene.words(mention.j, last))
+    return closes and asked and len(scene.of("gap")) == 1
+
+
+_CHECKED = frozenset(["checked", "tested", "sought", "assessed", "measured", "rechecked", "retested"])
 
 
 def _lay_answer(desk: Desk, scene: Scene, answer: Answer) -> None:
@@ -434,6 +447,8 @@ def _none_did(scene: Scene, mention: Mention) -> bool:
         return False  # 'FPL gap none, index FDP 1 mm gap'
     if start is not None and (";" in lead[start:] or lead[start + 1 : start + 2] == ["in"]):
         return False  # 'Gap: none in FPL; index FDP 1 mm gap'
+    if start is not None and lead[start + 1 : start + 2] == ["of"]:
+        return True  # 'None of the four sutured tendons showed a gap'
     return start is not None and (tendons or not {"repair", "repairs", "join", "joins"}.isdisjoint(lead[start:]))
 
 

@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.bones import bones
+from notereader.reader.rules.dealt_out import by_turns
 from notereader.reader.rules.injury_words import (
     EXTENTS,
     TELLS_MOST,
@@ -16,7 +17,7 @@ from notereader.reader.rules.injury_words import (
     only_a_share,
     words_said,
 )
-from notereader.reader.rules.part_digits import Part, digits_of, hurt_digits, hurt_ones, told_of
+from notereader.reader.rules.part_digits import EXCEPTING, PAIRED, Part, digits_of, hurt_digits, hurt_ones, told_of
 from notereader.reader.rules.structures import named_sides, parts_of
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -100,8 +101,11 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
             said[n].append(word)
     _tied_it(scene, groups, words, said)
     _bridged(scene, groups, words, said)
+    if len(groups) == 1 and _dealt_over_fingers(desk, scene, groups[0], said[0]):
+        return
     for n, group in enumerate(groups):
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
+        own = own or (_left_unsaid(scene, group, said[n - 1]) if n else [])
         if not own and n == 0:
             _as_before(desk, scene, group)
         if not own and _but_not(desk, scene, group, [m for words in said[:n] for m in words]):
@@ -109,6 +113,33 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
         high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
         extent = _lay_extent(desk, scene, group, own)
         _lay_treatment(desk, scene, group, own, extent, high)
+
+
+def _dealt_over_fingers(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -> bool:
+    """'The radial digital nerve was cut in the middle and intact in the ring': each of the finger behind."""
+    told = {(m.i, m.j): v for m in words if (v := extent_said(scene, group[0].structure, m))}
+    told |= {
+        (m.i, m.j): v
+        for m in scene.of("extent", "hurt")
+        if scene.told(m.i) and (m.i, m.j) not in told and (v := extent_said(scene, group[0].structure, m))
+    }
+    dealt = by_turns(scene, sorted(told))
+    for (i, j), digits in dealt.items():
+        for part in group:
+            for entry in ((d, part.structure, side) for d in digits for side in part.sides):
+                desk.add(scene, "injuries", entry, "extent", told[i, j], [(i, j)], "extent of another structure")
+    return bool(dealt)
+
+
+def _left_unsaid(scene: Scene, group: list[Part], before: list[Mention]) -> list[Mention]:
+    """'In the index the ulnar digital nerve was cut, in the ring the radial': how far is told only once."""
+    if not group[0].bare or scene.next_word(group[-1].j) not in _ENDS_CLAUSE:
+        return []
+    finger = any(g.digits and 0 <= group[0].i - g.j <= 1 for g in scene.setting.groups)
+    return [m for m in before if extent_said(scene, group[0].structure, m)] if finger else []
+
+
+_ENDS_CLAUSE = frozenset(["", ".", ";", ","])
 
 
 def _tied_it(scene: Scene, groups: list[list[Part]], words: list[Mention], said: list[list[Mention]]) -> None:
@@ -223,7 +254,7 @@ def _lay_extent(desk: Desk, scene: Scene, group: list[Part], words: list[Mention
 def _without_excepted(desk: Desk, scene: Scene, group: list[Part], word: Mention) -> list[Part]:
     """'Both nerves were intact bar the radial one', 'all intact except the ulnar nerve of the ring': not of that."""
     behind = scene.words(word.j, min(word.j + _SOON, scene.sentence.j))
-    at = next((k for k, w in enumerate(behind) if w in _EXCEPTING), None)
+    at = next((k for k, w in enumerate(behind) if w in EXCEPTING), None)
     if at is None:
         return group
     if group[0].i >= word.j + at:
@@ -236,7 +267,6 @@ def _without_excepted(desk: Desk, scene: Scene, group: list[Part], word: Mention
     return [part for part in left if part.sides]
 
 
-_EXCEPTING = frozenset(["except", "bar", "save", "apart", "excepting"])
 _SOON = 7  # words
 
 
@@ -272,10 +302,30 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
             _carry(desk, scene, "treatment", value, m)
     early = [m for m in words if m.i - scene.sentence.i <= 5 and scene.words(m.i, m.j) != ["all", "the", "way"]]
     extents = [(value, m) for m in early if (value := extent_said(scene, structure, m))]
+    if extents and "both" in opening and _both_of_next(desk, scene, extents):
+        return
     if extents and {"it", "they", "both"} & opening:
         value, m = min(extents, key=lambda f: EXTENTS.index(f[0]))
         _carry(desk, scene, "extent", value, m)
     desk.last_parts_end = scene.sentence.j
+
+
+def _both_of_next(desk: Desk, scene: Scene, extents: list[tuple[str, Mention]]) -> bool:
+    """'Index: ulnar digital nerve cut; radial intact. Ring: both intact.': both of the finger named now."""
+    own = [g for g in scene.setting.groups if g.digits and not g.tendons]
+    structure, _, before = desk.last_parts[0]
+    if len(own) != 1 or own[0].i > scene.sentence.i + 1 or structure not in PAIRED or own[0].digits == before:
+        return False
+    if scene.of("generic", "tendon"):
+        return False  # 'Ring finger tendons both all right.'
+    if structure == "digital artery":
+        return True  # 'LF radial artery clipped. RF both fine': nerves or arteries, nobody can tell
+    value, m = min(extents, key=lambda f: EXTENTS.index(f[0]))
+    for digit in own[0].digits:
+        for side in ("radial", "ulnar"):
+            desk.add(scene, "injuries", (digit, structure, side), "extent", value, [(m.i, m.j)], "extent told of both")
+    desk.last_parts_end = scene.sentence.j
+    return True
 
 
 def _opens_with_deed(scene: Scene) -> bool:

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
+from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.suture_owners import lay_suture, targets_of
@@ -51,7 +52,7 @@ def knot(desk: Desk, scene: Scene) -> None:
         if subject is not None and subject.kind in _NERVES and subject.i < near[0].i:
             continue  # 'Repair of nerve: two 9-0, knots buried'
         i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
-        if _of_all(scene):
+        if _of_all(scene) or _of_as_many(scene, near[0], len(desk.sewn())):
             for target in desk.sewn():
                 desk.tendon(scene, target, "knot", mention.value, [(i, j)], "place of the knots")
         else:
@@ -107,8 +108,20 @@ def _of_all(scene: Scene) -> bool:
         return False
     words = scene.words(scene.sentence.i, scene.sentence.j)
     pairs = list(zip(words, [*words[1:], "."], strict=True))
+    if any([":", "all"] in (scene.words(m.i - 2, m.i), scene.words(m.i - 1, m.i + 1)) for m in scene.of("knot")):
+        return True  # 'Knots: all outside'
     closes = any(a == "all" and b in (".", ",", ";") and words[n - 1] != "in" for n, (a, b) in enumerate(pairs))
     return closes or any(a == "all" and b in _EVERY_ONE for a, b in pairs)
+
+
+def _of_as_many(scene: Scene, knots: Mention, sewn: int) -> bool:
+    """'Knots of the three repairs lie between the ends', 'the knots of both are outside': of as many as were sewn."""
+    if any(g.tendons or g.digits for g in scene.setting.groups):
+        return False
+    behind = [w for w in scene.words(knots.j, min(knots.j + 4, scene.sentence.j)) if w not in ("the", "these")]
+    if behind[:1] not in (["of"], ["in"]) or len(behind) == 1:
+        return False
+    return (2 if behind[1] == "both" else count_of(behind[1])) == sewn > 1
 
 
 _EVERY_ONE = frozenset(["knots", "groups", "repairs", "cores", "tendons"])

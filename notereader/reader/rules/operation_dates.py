@@ -62,6 +62,8 @@ def _said_to_be_operation(desk: Desk, found: FoundDate) -> bool:
         return False  # '1st op (9/5/2031): two strands'
     if _heads_the_note(desk, found):
         return True
+    if _is_the_day_of(desk, found):
+        return True
     near = [w for w in _before(desk.page, found, 5) if w.isalpha() and w not in case_list("little")]
     last = near[-1:] if section != "procedure" else near
     return bool(set(last) & case_list("surgery")) and not set(near) & case_list("elsewhere")
@@ -75,6 +77,17 @@ def _heads_the_note(desk: Desk, found: FoundDate) -> bool:
     )
 
 
+def _is_the_day_of(desk: Desk, found: FoundDate) -> bool:
+    """'12.03.2032 is the day of this operation', 'Day 19 January 2031' and 'Dt 5 Feb 2031' at the head of a note."""
+    behind = desk.page.words[found.j : found.j + 8]
+    stated = behind[:1] in (["is"], ["was"]) and not {"day", "date"}.isdisjoint(behind[1:4])
+    if stated and not case_list("surgery").isdisjoint(behind):
+        return True
+    before = _before(desk.page, found, _HEAD)
+    return found.i < _HEAD and before[-1:] in (["day"], ["dt"]) and "dd" not in before  # of a typist: 'DD ... DT ...'
+
+
+_HEAD = 40  # words
 _FIRST_ONES = frozenset(["1st", "first", "original", "earlier", "previous"])
 
 
@@ -101,6 +114,8 @@ def _told_of_operating(desk: Desk, found: FoundDate) -> bool:
         return False
     after = [w for w in words[found.j : min(found.j + 7, scene.sentence.j)] if w.isalpha()]
     led = {"i", "we"} & set(after[:2]) or {"was", "were"} & set(after)
+    if after[:1] == ["and"] and _tells_injury(desk, scene, found):
+        return False  # 'cut by a chisel on 16 January and we operated because ...'
     return bool(led) and bool(set(after) & case_list("operating"))
 
 
@@ -146,7 +161,7 @@ def _is_other(page: Page, scene: Scene, found: FoundDate) -> bool:
         before = page.words[scene.sentence.i : found.i] or before[-2:]
     if set(before) & case_list("other_dates"):
         return True
-    return "clinic" in before and "," not in before
+    return "clinic" in before and "," not in before and "today" not in before
 
 
 def _tells_injury(desk: Desk, scene: Scene, found: FoundDate) -> bool:
@@ -157,8 +172,19 @@ def _tells_injury(desk: Desk, scene: Scene, found: FoundDate) -> bool:
     near = {k for k in range(low, high) if desk.page.words[k] in case_list("injury")}
     near |= {m.i for m in scene.mentions if m.kind == "mechanism"}
     for other in (d for d in desk.page.dates if d is not found and low <= d.i < high):
-        near -= set(range(other.i - 4, other.j)) if other.i > found.i else set(range(low, other.j))
+        behind = range(_clause_of(desk.page, found, other), scene.sentence.j)
+        near -= set(behind if other.i > found.i else range(low, other.j))
     return bool(near)
+
+
+def _clause_of(page: Page, found: FoundDate, other: FoundDate) -> int:
+    """'Operated 5 May; the wound is one day old, from 4 May': where what is told of a later date begins."""
+    breaks = [k for k in range(found.j, other.i) if page.words[k] in _BREAKS]
+    return min(breaks[0] if breaks else other.i, other.i - _BESIDE)
+
+
+_BREAKS = frozenset([";", "and", ".", "+", "while", "after", "but"])
+_BESIDE = 4  # words
 
 
 def _injury_date(desk: Desk, dates: list[FoundDate], chosen: FoundDate | None) -> FoundDate | None:
@@ -236,7 +262,11 @@ def _may_be_injury(desk: Desk, found: FoundDate) -> bool:
     own = set(scene.words(first, last))
     if own & case_list("injury") and not own & case_list("elsewhere"):
         return True
-    return not any(_is_elsewhere(scene, k) for k in range(scene.sentence.i, scene.sentence.j))
+    low, high = max(scene.sentence.i, found.i - _SAID_BEFORE), min(scene.sentence.j, found.j + _SAID_BEHIND)
+    return not any(_is_elsewhere(scene, k) for k in range(low, high))
+
+
+_SAID_BEFORE, _SAID_BEHIND = 24, 16  # words of a long sentence that still speak of its date
 
 
 def _is_elsewhere(scene: Scene, k: int) -> bool:

@@ -57,6 +57,8 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
         return every_digit(desk, scene, every)
     if _of_that_finger(scene, part) and scene.setting.digits:
         return scene.setting.digits
+    if _of_all_but_one(scene, part):
+        return scene.setting.digits
     bare = _bare_digit(scene, part)
     if bare is not None:
         return (bare,)
@@ -88,6 +90,16 @@ def _of_that_finger(scene: Scene, part: Part) -> bool:
     return that or scene.word_before(part.i) == "its"
 
 
+def _of_all_but_one(scene: Scene, part: Part) -> bool:
+    """'All digital nerves were whole except the radial one of the ring': of every finger spoken of before."""
+    led = "all" in scene.words(max(scene.sentence.i, part.i - 3), part.i + 1)
+    behind = next((g.i for g in scene.setting.groups if g.digits and g.i >= part.j), scene.sentence.i)
+    named = any(g.digits and g.j <= part.i for g in scene.setting.groups)
+    left_out = not EXCEPTING.isdisjoint(scene.words(part.j, behind))
+    return led and left_out and not named and len(scene.setting.digits) > 1
+
+
+EXCEPTING = frozenset(["except", "bar", "save", "apart", "excepting"])
 _BARE_DIGITS = {"small": "small", "little": "small", "middle": "middle", "long": "middle", "ring": "ring"}
 _BARE_DIGITS |= {"index": "index", "thumb": "thumb"}
 _AFTER_DIGIT: tuple[list[str], ...] = ([], ["are"], ["were"], ["was"], ["is"], ["."], [";"])

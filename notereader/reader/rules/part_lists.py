@@ -90,6 +90,8 @@ def _says(scene: Scene, k: int) -> bool:
         k += 1
     if k >= scene.sentence.j:
         return False
+    if words[k : k + 2] == ["in", "continuity"]:
+        return True
     if scene.page.words[k] in _VERBS or is_fine_suture(scene, k) or any(m.i == k for m in scene.of(*_SAYING)):
         return True
     joined = scene.page.words[k] in ("and", "+", "&")

@@ -43,15 +43,21 @@ def start(desk: Desk) -> None:
 
     'Tomorrow' counts where no day is told.
     """
-    told = list(_starts(desk))
+    told = [f for f in _starts(desk) if not _withdrawn(*f)]
     sure = [f for f in told if not _is_soon(*f)]
     firm = [f for f in sure if not _is_dated(*f)] or sure or told
-    corrected = [f for f in firm if f[0].sentence.section == "addendum"]
+    corrected = [f for f in firm if desk.page.in_addendum(f[0].sentence)]
     for scene, period in dict.fromkeys([*firm[:1], *corrected[:1]]):
         value = Interval(low=period.low, high=period.high)
         doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks, a date or 'tomorrow'"]
         span = (period.i, period.j)
         desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
+
+
+def _withdrawn(scene: Scene, period: Period) -> bool:
+    """'Motion from day 4 withdrawn: begin on day 6'."""
+    behind = [w for w in scene.words(period.j, min(period.j + 3, scene.sentence.j)) if w not in ("is", "was", "now")]
+    return behind[:1] != [] and behind[0] in order_list("withdrawn")
 
 
 def _starts(desk: Desk) -> Iterator[tuple[Scene, Period]]:
@@ -259,7 +265,7 @@ def weeks(desk: Desk) -> None:
             splint = _splint_beside(desk, scene, period) if is_order(desk, scene, period.i) else None
             if splint is not None:
                 found.append((scene, period, (min(splint[0], period.i), max(splint[1], period.j))))
-    corrected = [f for f in found if f[0].sentence.section == "addendum"]
+    corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]
     for scene, period, span in dict.fromkeys([*found[:1], *corrected[:1]]):
         high = (
             None

@@ -149,6 +149,8 @@ def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
         return False
     if between == [",", "the"] and scene.next_word(mention.j) == "being":
         return False  # 'between A2 and A4, the A3 being lacerated'
+    if between[:2] == [",", "through"]:
+        return False  # 'the sheath was opened between A2 and A4, through A3'
     if between == ["as"]:
         return False  # 'not to vent A2 as A4 already open'
     return len(between) <= 4 and all(w in _GLUE for w in between) and ("+" not in between or "," not in between)

@@ -140,6 +140,31 @@ _ASKS_OF_SUTURE = frozenset(["size", "sizes", "material", "type", "calibre", "ca
 _DILATORS = frozenset(["dilator", "dilators", "bougie", "sound", "sounds"])
 
 
+def _what_it_was_opened_for(scene: Scene, k: int) -> bool:
+    """'A4 was incised for placement of the suture', 'opened to place the core sutures': why, and no mending of it."""
+    lead = [w for w in scene.words(max(scene.sentence.i, k - 5), k) if w not in ("the", "a", "core", "our", "my")]
+    if lead[-1:] == ["for"] or (lead[-1:] != [] and lead[-1] in _PLACING):
+        return True
+    return lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PLACING
+
+
+_PLACING = frozenset(
+    [
+        "placement",
+        "passage",
+        "insertion",
+        "placing",
+        "passing",
+        "setting",
+        "place",
+        "pass",
+        "insert",
+        "inserting",
+        "set",
+    ]
+)
+
+
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
@@ -151,6 +176,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True  # 'having first eased A4 with a dilator, not cut'
     if word in ("suture", "sutures") and scene.word_before(m.i - (scene.word_before(m.i) == "the")) in _WHY:
         return True  # 'A2 was opened over 8 mm because the suture caught', 'since suture rubbed on it'
+    if word in ("suture", "sutures") and _what_it_was_opened_for(scene, m.i):
+        return True
     if word in ("suture", "sutures", "repair") and scene.next_word(m.j) in _ASKS_OF_SUTURE:
         return True  # 'A4 vented, suture size: 3-0'
     if scene.next_word(m.j) == "nothing":

@@ -78,7 +78,8 @@ def pulleys(desk: Desk, scene: Scene) -> None:
             if action is not None:
                 _lay(desk, scene, group, action, digits)
     if not groups and not places:
-        _pronoun(desk, scene, words)
+        if not _of_another_day(scene, words):
+            _pronoun(desk, scene, words)
     else:
         last = (groups or places)[-1]
         desk.last_pulley_end = scene.sentence.j
@@ -98,6 +99,12 @@ def _not_so(desk: Desk, scene: Scene, groups: list[PulleyGroup]) -> None:
         for name in group.values if denied or whole else ():
             for digit in _digits(desk, scene, group.mentions[0], name):
                 desk.take_back("pulleys", (digit, name, None), "finding", scene.sentence.i)
+
+
+def _of_another_day(scene: Scene, words: list[Mention]) -> bool:
+    """'A2 intact. A4 had been vented at the first operation, so we rebuilt it': 'it' is not the pulley before."""
+    earlier = [m.j for m in scene.of("pulley") if not scene.told(m.i)]
+    return bool(earlier and words) and min(earlier) <= words[0].i
 
 
 # --- which words speak of which pulleys
@@ -633,9 +640,26 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     listed = set(scene.every_digit)
     if astray and cut == listed and len(cut) == 1 and not known and not _just_named_digit(desk, scene):
         return tuple(cut)  # 'The tendons of the ring finger lay whole. ... No triggering at A1, which I did not open.'
+    if not late and _headed_by(desk, scene, told):
+        return ()  # 'Index. A1 had a nick. ... Middle. Nerves intact. A1 was opened': each paragraph of its own finger
     hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
     digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
     return digits if len(digits) == 1 else ()
+
+
+def _headed_by(desk: Desk, scene: Scene, told: tuple[str, ...]) -> bool:
+    """Tell whether the paragraph begins with the finger in focus and nothing else: 'Middle. ...'."""
+    first: Scene | None = scene
+    while first is not None and (before := desk.scene_before(first)) is not None:
+        if before.sentence.block != scene.sentence.block:
+            break
+        first = before
+    named = first.setting.groups[:1] if first is not None else []
+    alone = bool(named) and first is not None and first.sentence.j - first.sentence.i <= _LONGEST_HEAD
+    return alone and bool(named[0].digits) and not named[0].tendons and named[0].digits == told
+
+
+_LONGEST_HEAD = 4  # words: 'Middle finger.'
 
 
 def _digit_of_the_repair(desk: Desk, scene: Scene, told: tuple[str, ...]) -> tuple[str | None, ...]:

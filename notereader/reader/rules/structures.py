@@ -34,7 +34,7 @@ def parts_of(desk: Desk, scene: Scene) -> list[Part]:
     mentions = sorted((m for m in scene.mentions if label is None or m.i != label.i), key=lambda m: (m.i, m.i - m.j))
     mentions = [m for m in mentions if not _is_told_below(scene, m)]
     found = [*listed, *_parts(desk, scene, [m for m in mentions if not _needs_before(scene, m)], listed)]
-    found += _bare_sides(desk, scene, found)
+    found += _bare_sides(desk, scene, found) + _both_of_a_finger(scene, found)
     found += _the_other(desk, scene, found)
     found += _parts(desk, scene, [m for m in mentions if _needs_before(scene, m)], found)
     return sorted(found, key=lambda p: p.i)
@@ -406,6 +406,19 @@ def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     return made
 
 
+def _both_of_a_finger(scene: Scene, found: list[Part]) -> list[Part]:
+    """'The radial digital nerve of the index was cut; both of the middle were whole': both of the kind named before."""
+    made: list[Part] = []
+    for group in (g for g in scene.setting.groups if g.digits and not g.tendons):
+        lead = scene.words(max(scene.sentence.i, group.i - 3), group.i)
+        lead = lead[:-1] if lead[-1:] == ["the"] else lead
+        before = [p for p in found if p.j <= group.i and p.structure in PAIRED]
+        if lead[-2:] == ["both", "of"] and before and scene.next_word(group.j) in ("was", "were", "are"):
+            i = group.i - 1 - lead[::-1].index("both") - (scene.word_before(group.i) == "the")
+            made.append(Part(i, group.j, before[-1].structure, ("radial", "ulnar"), True, group.digits))
+    return made
+
+
 def _digits_before(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> tuple[str | None, ...]:
     """'... of the small finger was cut. The radial one, and both of the ring, were intact.': that of the small."""
     if any(p.j <= b.i for p in found) or scene.sentence.i != desk.last_parts_end:
@@ -452,11 +465,26 @@ def _stands_for(scene: Scene, b: Mention) -> bool:
     if {"side", "aspect", "border"} & set(scene.words(b.i, b.j)):
         return before in ("one", "that") or before in _FELLOWS or after in ("both", "they")
     said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
+    said = said or scene.words(b.j, b.j + 2) == ["in", "continuity"]
+    if scene.next_word(b.j) in _ENDS and _in_its_finger(scene, b):
+        return True
     labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
     if labelled or (after in _AFTER_SIDE or after in _FELLOWS or said):
         begins = b.i == scene.sentence.i or scene.page.breaks[b.i] >= Break.COLUMN
         return labelled or before in _BEFORE_SIDE or begins or before.startswith("..")
     return False
+
+
+_ENDS = frozenset(["", ".", ";", ","])
+
+
+def _in_its_finger(scene: Scene, b: Mention) -> bool:
+    """'In the index the ulnar digital nerve was cut, in the ring the radial': the side right behind its finger."""
+    finger = next((g for g in scene.setting.groups if g.digits and not g.tendons and 0 <= b.i - g.j <= 1), None)
+    if finger is None or not {"the"}.issuperset(scene.words(finger.j, b.i)):
+        return False
+    earlier = any(m.j <= finger.i for m in scene.of("sided", "structure"))
+    return earlier and "in" in scene.words(max(scene.sentence.i, finger.i - 2), finger.i)
 
 
 # --- sides and digits

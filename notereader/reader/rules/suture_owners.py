@@ -494,7 +494,8 @@ def _in_all_of_them(desk: Desk, scene: Scene) -> list[Target]:
     count = 2 if words[-2:] in (["in", "both"], ["on", "both"]) else 0
     if words[-3:-1] in (["in", "all"], ["on", "all"]):
         count = count_of(words[-1])
-    deep = [t for t in desk.sewn() if t.tendon in ("FDP", "FPL") and desk.has_suture(t)] if count else []
+    sewn = [t for t in desk.sewn() if desk.has_suture(t)] if count else []
+    deep = [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
     return deep if len(deep) == count else []
 
 

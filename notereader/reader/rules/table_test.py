@@ -399,6 +399,13 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False  # 'fixed first, so that the tendons might be tensioned over a stable column'
     if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return False  # 'with the wrist straight all repairs were under some pull'
+    colon = (
+        scene.page.words.index(":", mention.j, scene.sentence.j)
+        if ":" in scene.words(mention.j, scene.sentence.j)
+        else 0
+    )
+    if colon and scene.words(colon + 1, colon + 3) in (["not", "done"], ["not", "performed"], ["not", "tested"]):
+        return False  # 'Traction on the tendons in the forearm: not done'
     if word == ["traction"] and scene.next_word(mention.j) in ("frame", "bow", "table", "weights", "splint"):
         return False  # 'The traction frame was not used'
     words = scene.words(scene.sentence.i, scene.sentence.j)

@@ -6,7 +6,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
 from notereader.reader.groups import DIGITS, Target
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.cut_cells import FAR, answered_cut, cell_of_cut, cell_of_how_far, labels_extent
 from notereader.reader.rules.cut_likeness import (
     CUT,
@@ -33,6 +33,7 @@ from notereader.reader.rules.cut_shares import (
     told_in_percent,
     with_name_of,
 )
+from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.parted import attributive
 from notereader.reader.rules.strangers import has_strange_subject
@@ -80,13 +81,16 @@ def extents(desk: Desk, scene: Scene) -> None:
     """Find how much of each tendon was cut, or that it was not."""
     if scene.sentence.section in ("instructions", "closure", "admin") or _of_a_pulley(scene):
         return
+    dealt = _dealt(desk, scene)
     for mention in scene.of("extent"):
+        if (mention.i, mention.j) in dealt:
+            continue
         whole = _bruised_but_whole(scene, mention)
         if scene.told(mention.i) and (whole or mention.value != "contused") and not labels_extent(scene, mention):
             _extent(desk, scene, whole or mention)
-            if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in ("half", "halfway"):
+            if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in _HALF:
                 part_cut(desk, scene, cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
-    told_in_percent(desk, scene)
+    told_in_percent(desk, scene, dealt)
     share_again(desk, scene)
     listed_shares(desk, scene)
     told_as_fraction(desk, scene)
@@ -106,6 +110,71 @@ def extents(desk: Desk, scene: Scene) -> None:
     cell_of_cut(desk, scene)
     cell_of_how_far(desk, scene)
     answered_cut(desk, scene)
+
+
+def _dealt(desk: Desk, scene: Scene) -> set[tuple[int, int]]:
+    """'Whole in the index and small, cut through in the ring': lay down what is dealt out, and return its words."""
+    told = [m for m in scene.of("extent") if m.value in _DEALT and scene.told(m.i)]
+    words = {k for m in told for k in range(m.i, m.j)}
+    shares = [q for q in scene.quantities if q.unit == "%" and scene.told(q.i) and q.i not in words]
+    bare = [m for m in scene.of("hurt") if scene.told(m.i) and not _measured(scene, m, told, shares)]
+    spans = sorted(
+        [*((m.i, m.j) for m in told), *((m.i, m.j) for m in bare), *(_share_words(scene, q) for q in shares)]
+    )
+    dealt = dealt_out(desk, scene, spans)
+    for (i, j), digits in dealt.items():
+        targets = targets_of_kind(scene, digits)
+        value = next((m.value for m in told if m.i == i), "")
+        for target in targets if value else ():
+            span = [with_name_of(scene, Mention("extent", value, i, j), target)]
+            desk.tendon(scene, target, "extent", value, span, f"extent {value}")
+        if value == "partial" and scene.page.words[i] in _HALF:
+            part_cut(desk, scene, targets, 50.0, i, j)
+        for share in (q for q in shares if _share_words(scene, q) == (i, j)):
+            part_cut(desk, scene, targets, share.high or 0.0, i, j)
+    if not dealt and len(spans) == len(told) == 1:
+        _in_each_zone(desk, scene, told[0])
+    return set(dealt) | {(q.i, q.j) for q in shares if _share_words(scene, q) in dealt}
+
+
+def _in_each_zone(desk: Desk, scene: Scene, told: Mention) -> None:
+    """'The FDP of the ring was cut through in zone II, that of the small in zone III': told once, of each FDP."""
+    zones = [(m.i, m.j) for m in scene.of("zone") if scene.told(m.i)]
+    dealt = dealt_out(desk, scene, zones, ("extent", "hurt")) if len(zones) > 1 else {}
+    places = [g for g in scene.setting.groups if g.digits]
+    if not dealt or len(kinds_told(scene)) != 1 or told.value == "intact" or told.i > min(places[-1].i, zones[-1][0]):
+        return
+    for target in targets_of_kind(scene, tuple(d for digits in dealt.values() for d in digits)):
+        span = [with_name_of(scene, told, target)]
+        desk.tendon(scene, target, "extent", told.value, span, f"extent {told.value}")
+
+
+_HALF = frozenset(["half", "halfway"])
+_DEALT = frozenset(["complete", "partial", "intact"])
+
+
+def _measured(scene: Scene, hurt: Mention, told: list[Mention], shares: list[Quantity]) -> bool:
+    """Tell whether words for a hurt only say what the extent or share beside them measures: 'cut', '60 % cut'."""
+    if any(m.i <= hurt.i < m.j or hurt.i <= m.i < hurt.j for m in told):
+        return True
+    return any(0 <= hurt.i - q.j <= 1 or _to_share(scene, hurt, q) for q in shares)
+
+
+def _to_share(scene: Scene, hurt: Mention, share: Quantity) -> bool:
+    """'Cut to about 60 %': tell whether a word for a hurt leads to a share."""
+    return hurt.j <= share.i and _ABOUT.issuperset(scene.words(hurt.j, share.i))
+
+
+_ABOUT = frozenset(["to", "about", "some", "roughly", "around", "by", "at", "only", "just", "through", "over", "for"])
+
+
+def _share_words(scene: Scene, share: Quantity) -> tuple[int, int]:
+    """Return the words of a share with the word for the cut on either side: 'cut to 60 %', '60 % divided'."""
+    i, j = share.i, share.j
+    for m in scene.of("hurt"):
+        i = min(i, m.i) if _to_share(scene, m, share) else i
+        j = max(j, m.j) if 0 <= m.i - share.j <= 1 else j
+    return i, j
 
 
 def _all_cut(desk: Desk, scene: Scene) -> None:

@@ -9,6 +9,7 @@ from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
+from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
 from notereader.reader.rules.denied_deeds import (
     answered_no,
     denied_below,
@@ -42,8 +43,9 @@ def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
         return
+    dealt = _dealt(desk, scene)
     for mention in scene.of("deed"):
-        if not scene.told(mention.i) or mention.value in ("ligated", "conduit", "fixed"):
+        if not scene.told(mention.i) or mention.value in ("ligated", "conduit", "fixed") or mention.i in dealt:
             continue
         value = _deed(desk, scene, mention)
         if value is not None:
@@ -61,6 +63,26 @@ def treatments(desk: Desk, scene: Scene) -> None:
     put_in_as_graft(desk, scene)
 
 
+def _dealt(desk: Desk, scene: Scene) -> set[int]:
+    """'Repaired in the index, excised in the ring': lay down what is dealt out, and return the first words of each."""
+    told = [m for m in scene.of("deed") if scene.told(m.i) and m.value in _DEALT]
+    fates = ((m, _fate(desk, scene, m)) for m in told if len(told) > 1)
+    values = {(m.i, m.j): fate for m, fate in fates if fate is not None}
+    dealt = dealt_out(desk, scene, list(values))
+    for (i, j), digits in dealt.items():
+        value = values[i, j]
+        for target in targets_of_kind(scene, digits):
+            span = [with_name_of(scene, Mention("deed", value, i, j), target)]
+            desk.tendon(scene, target, "treatment", value, span, f"treatment {value}")
+    return {i for i, _ in dealt}
+
+
+def _fate(desk: Desk, scene: Scene, mention: Mention) -> str | None:
+    """'Excised in the ring but sutured in the index': dealt out over fingers, no piece taken away before a repair."""
+    return _deed(desk, scene, mention) or (mention.value if mention.value in ("excised", "left") else None)
+
+
+_DEALT = frozenset(["repaired", "excised", "left", "reinserted", "grafted", "tenodesed", "trimmed"])
 _SEWN_TITLES = (["sewn"], ["repaired"], ["sutured"], ["stitched"], ["sewn", "?"], ["repaired", "?"], ["sutured", "?"])
 
 

@@ -171,6 +171,21 @@ def _beside_gap(scene: Scene, mention: Mention) -> bool:
 _TO_PASS = frozenset(["allow", "admit", "let", "accommodate", "pass"])
 
 
+def _closes_a_dressing(scene: Scene, mention: Mention) -> bool:
+    """'Jelonet, gauze, bulky', 'wet-to-dry, bulky': a list of dressings, and no repair named in it."""
+    first = scene.part(mention.i)[0]
+    lead = scene.words(max(scene.sentence.i, first - _LIST_BEFORE), mention.i)
+    return not scene.setting.groups and not _DRESSINGS.isdisjoint(lead)
+
+
+_LIST_BEFORE = 6  # words
+
+
+def _only_feared(scene: Scene, mention: Mention) -> bool:
+    lead = scene.words(max(scene.sentence.i, mention.i - _LIST_BEFORE), mention.i)
+    return not {"would", "might", "could"}.isdisjoint(lead) and not {"add", "adding", "mean"}.isdisjoint(lead)
+
+
 @needs(kinds=["bulk"])
 def bulk(desk: Desk, scene: Scene) -> None:
     """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
@@ -215,7 +230,9 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'Bulk: acceptable, not bulky'
         if word == "bulk" and after == "of" and not words & _JOIN_NOUNS:
             continue  # 'the bulk of the muscle'
-        covering = after in _DRESSINGS or scene.word_before(mention.i) in _DRESSINGS  # 'Dressing bulky.'
+        covering = after in _DRESSINGS or _closes_a_dressing(scene, mention)  # 'Dressing bulky.', 'Jelonet, bulky'
+        if word == "bulk" and _only_feared(scene, mention):
+            continue  # 'none round the ring, where it would only add bulk'
         if answer == "" or covering or (after == "for" and scene.word_before(mention.i) == "too"):
             continue
         answers, label = told_apart(desk, scene, mention)

@@ -3,6 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
+from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
 from notereader.reader.tables import zone_value
@@ -13,7 +14,7 @@ def zones(desk: Desk, scene: Scene) -> None:
     _closing_a_cell(desk, scene)
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
-    if _in_pairs(desk, scene) or _beside_fingers(desk, scene) or _by_finger(desk, scene):
+    if _dealt(desk, scene) or _in_pairs(desk, scene) or _beside_fingers(desk, scene) or _by_finger(desk, scene):
         return
     _zone_heading(desk, scene)
     for mention in _zones(scene):
@@ -54,6 +55,19 @@ def zones(desk: Desk, scene: Scene) -> None:
                     [(mention.i, mention.j)],
                     "zone of the cut tendons of a digit",
                 )
+
+
+def _dealt(desk: Desk, scene: Scene) -> bool:
+    """'Cut in zone II in the index and ring and in zone III in the small': lay down what is dealt out over fingers."""
+    told = {(m.i, m.j): m.value for m in _zones(scene) if scene.told(m.i)}
+    dealt = {} if _is_extensor(scene) else dealt_out(desk, scene, sorted(told), ("extent", "hurt"))
+    named = any(g.tendons for g in scene.setting.groups)
+    for span, digits in dealt.items():
+        for target in targets_of_kind(scene, digits) if named else ():
+            desk.tendon(scene, target, "zone", told[span], [span], "zone and finger in pairs")
+        for digit in digits if not named else ():
+            desk.add(scene, "repairs", (digit, "*", None), "zone", told[span], [span], "zone and finger in pairs")
+    return bool(dealt)
 
 
 def _closing_a_cell(desk: Desk, scene: Scene) -> None:

@@ -1,0 +1,68 @@
+"""Sutures that were laid ready and not used: 'A 3-0 four-strand suture was opened; it went back into its box'.
+
+A field that was never filled in says as little: 'The FPL was repaired with ***'.
+"""
+
+from notereader.reader.page import Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_BACK = word_list("put_back", "back")
+_RETURNED = word_list("put_back", "returned")
+_HOME = word_list("put_back", "home")
+_LITTLE = word_list("put_back", "little")
+_SUTURE = frozenset(["material", "stitch", "strandword", "looped"])
+_ENDS = frozenset([";", ".", ":"])
+_MEANS = frozenset(["with", "using", "by"])
+_NEAR = 6  # words from the verb to where the suture went
+_BLANK = ("***", "___", "....")
+
+
+def mark_put_back(page: Page, sentence: Sentence) -> None:
+    """Set aside what a sentence says of a suture that it tells to have gone back unused."""
+    k = _goes_back(page, sentence)
+    if k < 0:
+        return
+    sutures = [m.i for m in within(page.mentions, sentence.i, k) if m.kind in _SUTURE]
+    sutures += [n for n in range(sentence.i, k) if page.words[n].endswith("-0")]
+    if sutures:
+        begin = max(sutures)
+        while begin > sentence.i and page.words[begin - 1] not in _ENDS:
+            begin -= 1
+        page.mark(begin, k, "considered")
+    elif page.words[sentence.i] in ("it", "this", "that", "both", "they"):
+        before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
+        if before is not None and before.block == sentence.block:
+            page.mark(before.i, before.j, "considered")
+
+
+def _goes_back(page: Page, sentence: Sentence) -> int:
+    """Return the word at which a suture is told to have been put back, or -1."""
+    if _RETURNED.isdisjoint(sentence.said) and "unopened" not in sentence.said:
+        return -1
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        if words[k] == "unopened":
+            return k + 1
+        behind = words[k + 1 : min(k + _NEAR, sentence.j)]
+        home = [n for n, word in enumerate(behind) if word in _HOME]
+        if words[k] not in _RETURNED or not home or words[k - 1] == "what":
+            continue
+        between = behind[: home[0]]
+        if not _BACK.isdisjoint(between) and all(w in _BACK or w in _LITTLE for w in between):
+            return k + 2 + home[0]
+    return -1
+
+
+def mark_blank_means(page: Page, sentence: Sentence) -> None:
+    """'The FPL was repaired with ***.': a line of a template that nobody filled in, which tells of no repair."""
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        if words[k] not in _MEANS or words[k + 1 : k + 2] not in ([], ["."], [","], [";"]):
+            continue
+        gap = page.text[page.starts[k] : page.starts[k + 1] if k + 1 < len(words) else len(page.text)]
+        if not any(mark in gap for mark in _BLANK):
+            continue
+        begin = k
+        while begin > sentence.i and words[begin - 1] not in _ENDS:
+            begin -= 1
+        page.mark(begin, k + 1, "unfilled")

@@ -1,0 +1,51 @@
+"""Sutures laid ready and not used, and fields of a template: edited in place, or never filled in."""
+
+import pytest
+from reader_sentences import each, told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "We had a four-strand suture of 3-0 Ethibond ready for the ring FDP; it went back into its box. "
+        "The ring FDP was intact.",
+        "The ring FDP was intact. A looped 4-0 Supramid lay ready. It stayed in its packet.",
+        "The ring FDP was intact. Asks for a 3-0 Prolene cruciate, hands it back unopened.",
+    ],
+)
+def test_what_went_back_unused_sews_nothing(text: str) -> None:
+    assert told(text) == {"ring FDP": {"extent": "intact"}}
+
+
+def test_what_was_taken_instead_is_read() -> None:
+    text = (
+        "Ring FDP cut through. A looped 4-0 nylon lay ready. It stayed in its packet. Core: two strands of 3-0 Prolene."
+    )
+    assert each(text, "size") == {"ring FDP": "3-0"}
+    assert each(text, "strands") == {"ring FDP": 2}
+
+
+@pytest.mark.parametrize("text", ["FPL was repaired with ***.", "The flexor pollicis longus was sutured using ____."])
+def test_a_blank_that_nobody_filled_in_tells_of_no_repair(text: str) -> None:
+    assert told(text) == {}
+
+
+def test_fields_edited_in_place_are_read() -> None:
+    text = (
+        "The FDP to the ring finger was found {completely} transected, that to the small finger transected {50%}.\n"
+        "Ring finger FDP: core {3-0 Ethibond}, {4}-strand, {locked cruciate}. Epitendinous {6-0 Prolene}, {running}.\n"
+    )
+    assert each(text, "extent") == {"ring FDP": "complete", "small FDP": "partial"}
+    assert each(text, "strands") == {"ring FDP": 4}
+    assert each(text, "peripheral_size") == {"ring FDP": "6-0"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Ring FDP {complete/partial}. Core {3-0 or 4-0}, {number} strands, {2 / 4 / 6}.",
+        "Ring FDP {describe extent}. Core suture {size 4-0 or 3-0}, strands {count: 2, 4, 6?}.",
+    ],
+)
+def test_choices_and_placeholders_stay_open(text: str) -> None:
+    assert told(text, "extent", "strands", "size") == {}
