@@ -107,6 +107,8 @@ FLOORS = {
     "fresh65": Floor(95, 94, 93),
     "fresh66": Floor(95, 94, 96),
     "fresh67": Floor(95, 95, 97),
+    "fresh68": Floor(94, 95, 95),
+    "fresh69": Floor(96, 95, 96),
     "voices1": Floor(97, 98, 98),
     "voices2": Floor(94, 95, 96),
     "voices3": Floor(95, 95, 96),
