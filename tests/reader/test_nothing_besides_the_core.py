@@ -45,3 +45,13 @@ def test_left_out_behind_the_one_that_got_it(remark: str) -> None:
 )
 def test_nothing_of_another_kind(remark: str) -> None:
     assert each(DEEP + remark, "peripheral").get("ring FDS") is None
+
+
+@pytest.mark.parametrize("words", ["epi same", "epitendinous same"])
+@pytest.mark.parametrize(("first", "state"), [("epi 6-0 Prolene running", "present"), ("no epi", "absent")])
+def test_the_same_as_the_one_before(words: str, first: str, state: str) -> None:
+    note = (
+        f"Index and middle. Index FDP: 4-strand cruciate, 3-0 Ethibond, {first}. "
+        f"Middle FDP: 2-strand Kessler 4-0 Ticron, {words}."
+    )
+    assert each(note, "peripheral") == {"index FDP": state, "middle FDP": state}

@@ -28,6 +28,7 @@ _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
 # What tells of a peripheral suture in a sentence that does not name one.
 _WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone", "not"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
+_ENDS = frozenset(["", ".", ",", ";", ")"])
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
 _OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skipping"])
 _SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
@@ -69,8 +70,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     for spot in _one_a_part(scene, spots):
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
-        if _to_come(scene, spot):
-            continue
+        if _to_come(scene, spot) or (scene.next_word(spot.j) == "same" and scene.next_word(spot.j + 1) in _ENDS):
+            continue  # 'epi same': whether there is one, the tendon before says
         if scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not _peripheral_negated(scene, spot):
             continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
         if _removed_again(scene, spot):

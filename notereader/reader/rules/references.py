@@ -60,6 +60,9 @@ def references(desk: Desk, scene: Scene) -> None:
         for target, span in ((t, rim) for t in targets if rim is not None):
             desk.tendon(scene, target, "peripheral", "absent", [span], "the same but for the peripheral suture")
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
+        rim_too = _rim_the_same(scene, j) if fields in ("thread", "stitch", "core") else None
+        if rim_too is not None:  # '3-0 of the same material, epi same'
+            desk.copies.append(Copy(scene, targets, _source(desk, scene, source), rim_too, "peripheral"))
 
 
 def _fewer_strands(scene: Scene, j: int) -> bool:
@@ -177,6 +180,8 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after[:cut]
                 core = "core" in words[k + 1 : j] and not _and_its_rim(scene.words(j, scene.sentence.j))
                 return k, j, None, "peripheral" if peripheral else "core" if core else "all"
+            if _rim_the_same(scene, k - 1) == (k - 1, k + 1):
+                return k - 1, k + 1, None, "peripheral"  # 'FDP middle 2-strand Kessler 4-0, epi same'
             answered = _label_answered(scene, k)
             if answered:
                 return scene.sentence.i, k + 1, None, answered
@@ -203,6 +208,16 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
 
 
 _SAYS_NO_NOUN = frozenset(["", ",", ".", ";", "and", *_QUALIFIED])
+
+
+def _rim_the_same(scene: Scene, first: int) -> tuple[int, int] | None:
+    """Return the words of 'epi same' from word `first` on, or None."""
+    words = scene.page.words
+    for k in range(max(first, scene.sentence.i) + 1, scene.sentence.j):
+        named = words[k] == "same" and words[k - 1] in _PERIPHERAL_NOUNS
+        if named and scene.next_word(k + 1) in _SAYS_NO_NOUN and scene.told(k):
+            return k - 1, k + 1
+    return None
 
 
 def _of_a_suture(desk: Desk, scene: Scene) -> bool:
