@@ -144,9 +144,9 @@ KNOWN: dict[tuple[str, str], str] = {
 
 
 def in_turn(what: str, names: Iterable[str]) -> list[str]:
-    """Return the notes a change is tried on: every third, chosen by name, and all with the option --every-note.
+    """Return the notes a change is tried on: every fifth, chosen by name, and all with the option --every-note.
 
-    There are far more notes than kinds of note, and another third is tried with the next change.
+    There are far more notes than kinds of note, and another fifth is tried with the next change.
     """
     return sorted(n for n in names if (what, n) in KNOWN or its_turn(f"{what} {n}"))
 
