@@ -6,6 +6,8 @@ from notereader.vocabulary.wordlists import word_list
 _MEANT = {"for": "four", "fore": "four", "to": "two", "too": "two", "tree": "three", "sex": "six"}
 _STRANDS = frozenset(["strand", "strands", "stranded"])
 _BEFORE = word_list("spoken", "before_count")
+# What follows 'zone to' where it leads on: 'the zone to be exposed', 'from zone to zone'.
+_NO_LEVEL = frozenset(["the", "a", "an", "be", "which", "its", "his", "her", "this", "that", "zone", "allow", "avoid"])
 _SEWN = frozenset(["core", "repair", "suture"])
 
 
@@ -21,5 +23,7 @@ def hear_numbers(words: list[str]) -> None:
 def _is_number(words: list[str], k: int) -> bool:
     """Tell whether word k is a number misheard; before 'oh' no other word is said."""
     behind = words[k + 1 : k + 3]
+    if words[k - 1] == "zone" and words[k] in ("to", "too"):
+        return behind[0] not in _NO_LEVEL and words[k - 2 : k - 1] not in (["the"], ["from"])
     counted = behind[0] in _STRANDS or (behind[0] == "stand" and behind[1:] != [] and behind[1] in _SEWN)
     return behind[0] == "oh" or (counted and words[k - 1] in _BEFORE)
