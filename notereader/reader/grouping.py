@@ -83,6 +83,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _new_list(run, atom, page, atoms)
             or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
+            or _finger_of_its_own(run, atom, page, atoms)
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
@@ -346,6 +347,19 @@ def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Menti
     own = bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
     wide = between[:2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"], ["to", "all"], ["to", "both"])
     return own and wide and not {"and", ","}.isdisjoint(between[2:])
+
+
+def _finger_of_its_own(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'Both profundi and the middle superficialis': a finger behind tendons of several is that of the next tendon."""
+    if atom.kind != "digit" or any(m.kind != "tendon" for m in run) or page.words[run[-1].j - 1] not in _PLURAL_TENDONS:
+        return False
+    counted = not _SEVERAL.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])
+    behind = next((m for m in atoms if m.i >= atom.j), None)
+    own = behind is not None and behind.kind == "tendon" and behind.i - atom.j <= 1
+    return own and counted and page.words[run[-1].j : atom.i] in (["and"], ["and", "the"], [",", "and", "the"], ["+"])
+
+
+_SEVERAL = frozenset(["both", "two", "three", "all", "each", "four"])
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:

@@ -11,7 +11,7 @@ from notereader.reader.desk import (
     owners,
     pair_in_focus,
 )
-from notereader.reader.groups import Group, Target, has
+from notereader.reader.groups import WRIST, Group, Target, has
 from notereader.reader.held_counts import count_told
 from notereader.reader.measures import count_of
 from notereader.reader.page import within
@@ -171,6 +171,10 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     own = own or _so_many_named(desk, scene, i, groups) or _with_those_added(desk, scene, i, groups)
     if own:
         return own, []
+    counted = next((g for g in groups if g.generic == "all" and g.j <= i and not g.digits), None)
+    so_many = _so_many_cut(desk, scene, counted) if counted is not None and scene.part(i)[0] <= counted.i else []
+    if so_many:
+        return so_many, []
     if said_of_all(scene, i) or _headed_by_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
         named_before = [g for g in groups if (g.j <= i or g.i == i) and g.tendons]
@@ -430,6 +434,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         wide = scene.setting.wide if scene.words(group.i, group.j) == ["every", "one"] else ()
         sewn = [t for t in desk.sewn(group.digits or None) if not wide or t.tendon in wide]
         lead = scene.words(max(scene.sentence.i, group.i - 4), group.i)
+        counted = _so_many_cut(desk, scene, group)
+        if counted and len(sewn) != len(counted):
+            return counted
         words = {*scene.words(group.i, group.j), *(w for w in lead if w in ("each", "both"))}
         sewn = meant_by_all(desk, scene, group.i, words, sewn)  # 'around each of these two tendons'
         return fingers_only(scene, group, sewn)
@@ -442,6 +449,16 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return desk.sewn()
     found = both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
     return _deep_one_open(desk, scene, found) or found
+
+
+def _so_many_cut(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'All three tendons with 3-0 Prolene': the tendons told to be cut, where they are as many as that."""
+    told = [count_of(w) for w in scene.words(max(scene.sentence.i, group.i - 2), group.j)]
+    cut = [t for t in desk.cut() if t.digit or t.tendon in WRIST]
+    return cut if max(told, default=0) == len(cut) > _PAIR else []
+
+
+_PAIR = 2
 
 
 def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
