@@ -724,6 +724,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):
         return page.words[mention.i - 1] in (".", ";", ",", "and") or at_start  # 'Ring: no gap. Small same.'
     if word in ("long", "middle", "little", "small"):
+        if page.words[mention.i - 1] in (";", ".", ",") and after in ("slightly", "somewhat", "rather", "still"):
+            return _named_as_digit(page, mention)  # 'middle and ring free; small slightly tight under A2'
         compared = _likened(page, mention.i)
         if compared and (ends or after in _BEHIND_LIKENED):
             return _named_as_digit(page, mention)

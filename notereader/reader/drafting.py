@@ -133,7 +133,19 @@ def _spread_zones(findings: list[Finding]) -> list[Finding]:
     for entry in cut:
         if entry in hurt and entry not in placed and entry[0] is not None:
             spread += [replace(f, entry=entry) for f in zones if f.entry in named and f.entry[0] == entry[0]]
-    return spread
+    return spread + _only_zone(zones, spread, findings)
+
+
+def _only_zone(zones: list[Finding], spread: list[Finding], findings: list[Finding]) -> list[Finding]:
+    """Give the one zone a note tells of to all cut through, where it is that of the carpal tunnel or the forearm.
+
+    There all are cut by one wound; in a finger each may be cut at a level of its own.
+    """
+    through = dict.fromkeys(f.entry for f in findings if f.field == "extent" and f.value == "complete")
+    if {str(f.value) for f in zones} not in ({"IV"}, {"V"}):
+        return []
+    placed = {f.entry for f in spread if f.field == "zone"}
+    return [replace(zones[0], entry=e) for e in through if e not in placed]
 
 
 def _cut_entries(findings: list[Finding]) -> list[tuple[str | None, str, str | None]]:

@@ -85,6 +85,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
             or _after_all(run, atom, page, atoms)
+            or _finger_of_its_own(run, atom, page, atoms)
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
@@ -382,6 +383,19 @@ def _after_all(run: list[Mention], atom: Mention, page: Page, atoms: list[Mentio
     behind = [a for a in atoms if a.i >= atom.j][:1]
     own = bool(behind) and behind[0].kind == "digit" and behind[0].i - atom.j <= 2
     return atom.kind == "tendon" and wide and lead == ["all"] and own
+
+
+def _finger_of_its_own(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
+    """'Both profundi and the middle superficialis': a finger behind tendons of several is that of the next tendon."""
+    if atom.kind != "digit" or any(m.kind != "tendon" for m in run) or page.words[run[-1].j - 1] not in _PLURAL_TENDONS:
+        return False
+    counted = not _SEVERAL.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])
+    behind = next((m for m in atoms if m.i >= atom.j), None)
+    own = behind is not None and behind.kind == "tendon" and behind.i - atom.j <= 1
+    return own and counted and page.words[run[-1].j : atom.i] in (["and"], ["and", "the"], [",", "and", "the"], ["+"])
+
+
+_SEVERAL = frozenset(["both", "two", "three", "all", "each", "four"])
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:

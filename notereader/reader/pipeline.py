@@ -38,6 +38,7 @@ from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
+from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
 from notereader.reader.rules.quality import quality
 from notereader.reader.rules.references import references, take_over
 from notereader.reader.rules.renamed import renamed
@@ -102,7 +103,7 @@ def findings(doc: Doc) -> Doc:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
     for scene in scenes:
-        for rule in (zones, sutures, lost_repairs, quality, pulleys, injuries, references):
+        for rule in (zones, sutures, lost_repairs, quality, pulleys, rebuilt_before, injuries, references):
             _heed(rule, desk, scene)
     for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)

@@ -609,12 +609,16 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
     if len(scene.setting.digits) > 1 and scene.words(scene.sentence.i, scene.sentence.i + 2) in _IN_BOTH:
         return scene.setting.digits  # 'In both the profundus was divided; the superficialis was intact in the ring'
     after = [g for g in scene.setting.groups if g.digits and g.i >= at and not g.reference]
+    if group is not None and after and _bracketed_behind(scene, group, after[0]):
+        return after[0].digits  # 'FDP and FDS x2 (long, ring)'
     two = scene.setting.digits if len(scene.setting.digits) > 1 else scene.every_digit
     if (
         group is not None
         and len(two) == 2
         and _in_both_behind(scene, group.j, after[0].i if after else scene.sentence.j)
     ):
+        return two
+    if group is not None and len(two) > 1 and _joined_to_its_own(scene, group, after):
         return two
     if group is not None:
         after = [g for g in after if not _of_a_pulley(scene, g)]
@@ -627,6 +631,20 @@ def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, .
         several = len(bare) > 1 and all(scene.words(g.i - 2, g.i) == ["in", "the"] for g in bare)
         return tuple(dict.fromkeys(d for g in bare for d in g.digits)) if several else after[0].digits
     return scene.setting.digits
+
+
+def _bracketed_behind(scene: Scene, group: Group, fingers: Group) -> bool:
+    """'FDP x2 (long, ring) cut', 'both profundi (middle and ring)': the fingers in brackets behind their tendons."""
+    between = scene.words(group.j, fingers.i)
+    counted = all(w in ("x", "of", "both", "tendons") or w.isdecimal() for w in between[:-1])
+    return not fingers.tendons and between[-1:] == ["("] and counted
+
+
+def _joined_to_its_own(scene: Scene, group: Group, after: list[Group]) -> bool:
+    """'Both profundi and the middle superficialis were cut': the finger named behind is that of the other tendon."""
+    if not (group.every and after and after[0].tendons and after[0].i >= group.j) or group.digits:
+        return False
+    return [w for w in scene.words(group.j, after[0].i) if w not in (",", "the")] in (["and"], ["+"])
 
 
 def _named_at_its_end(scene: Scene, at: int, before: Group) -> tuple[str, ...]:

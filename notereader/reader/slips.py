@@ -23,7 +23,7 @@ def settle_slips(page: Page) -> None:
     latest = ""
     for sentence in page.sentences:
         inside = within(page.mentions, sentence.i, sentence.j)
-        if "slip" in sentence.said and not _THAT.isdisjoint(sentence.said):
+        if "slip" in sentence.said and not (_THAT | _CUT).isdisjoint(sentence.said):
             inside = _with_that_slip(page, sentence, inside, made)
         if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
             made += _told(page, sentence, inside, latest)
@@ -93,7 +93,7 @@ def _the_one_left(page: Page, slip: Mention) -> list[Mention]:
     behind = [m for m in within(page.mentions, slip.j, end) if m.kind == "slip"]
     if behind[:1] and behind[0].value == "other":
         behind[0].value = other  # 'radial slip sewn, other slip excised'
-    at = next((k for k in range(slip.j, end - 1) if words[k : k + 2] == ["the", "other"]), None)
+    at = next((k for k in range(slip.j, end - 1) if words[k : k + 2] in _THE_OTHER), None)
     if behind or at is None or words[at - 1] in _LEADS_TO_OTHER or words[at + 2 : at + 3] == [] or at + 2 >= len(words):
         return []
     between = within(page.mentions, slip.j, at)
@@ -106,6 +106,7 @@ def _the_one_left(page: Page, slip: Mention) -> list[Mention]:
     return [Mention("slip", other, at, at + 2)]
 
 
+_THE_OTHER = (["the", "other"], ["its", "fellow"])
 _LEADS_TO_OTHER = frozenset(["in", "of", "on", "from", "to", "for", "with", "than", "at"])
 _NOUNS_OF_OTHERS = frozenset(
     ["finger", "fingers", "hand", "tendon", "tendons", "end", "side", "slip", "digit", "stump"]
@@ -116,7 +117,8 @@ def _with_that_slip(page: Page, sentence: Sentence, inside: list[Mention], made:
     """'The radial slip was gone. I cut that slip out': add the slip named last; return the mentions of the sentence."""
     words = page.words
     for k in range(sentence.i, sentence.j - 1):
-        if words[k] not in _THAT or words[k + 1] != "slip":
+        cut = words[k] in _CUT and words[k - 1] in ("the", "this", "that")  # 'the cut slip was sewn'
+        if not (words[k] in _THAT or cut) or words[k + 1] != "slip":
             continue
         before = [m for m in within(page.mentions, max(0, k - _NEAR), k) if m.kind == "slip"]
         if before and before[-1].value in _SIDES and not any(m.i <= k + 1 < m.j for m in inside):
@@ -127,6 +129,7 @@ def _with_that_slip(page: Page, sentence: Sentence, inside: list[Mention], made:
 
 _NEAR = 40  # words
 _THAT = frozenset(["that", "this"])
+_CUT = frozenset(["cut", "divided", "severed", "torn", "injured", "lacerated", "transected"])
 
 
 def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) -> list[Mention]:

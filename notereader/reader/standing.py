@@ -497,7 +497,9 @@ def _earlier_years(page: Page, sentence: Sentence, year: int) -> list[tuple[int,
 
 
 def _is_a_place(page: Page, cue: Mention) -> bool:
-    """'The profundus had come apart at the old repair': only where."""
+    """'The profundus had come apart at the old repair': only where; 'by a bottle the previous evening': only when."""
+    if page.words[cue.j - 1] == "previous" and page.words[cue.j : cue.j + 1] in _TIMES_OF_DAY:
+        return _SEWN_BEFORE.isdisjoint(page.words[max(0, cue.i - _LONG_CLAUSE) : cue.i])
     if page.words[cue.i] == "first" and page.words[cue.j - 1] == "repair" and _counts_repairs(page, cue):
         return True  # 'First repair, index FDP: ...', 'Second repair, ...'
     nouns = page.words[cue.j - 1 : cue.j + 1]
@@ -515,6 +517,9 @@ def _is_a_place(page: Page, cue: Mention) -> bool:
     return led and page.words[cue.j - 1] == "repair"
 
 
+_TIMES_OF_DAY = (["evening"], ["night"], ["day"], ["morning"], ["afternoon"])
+_LONG_CLAUSE = 12  # words
+_SEWN_BEFORE = frozenset(["repaired", "sutured", "sewn", "stitched", "operated", "repair", "operation", "surgery"])
 _WHERE_SEWN = (["suture"], ["sutures"], ["repair"], ["join"], ["junction"], ["tenorrhaphy"])
 
 

@@ -19,7 +19,7 @@ def test_the_remainder(words: str) -> None:
 
 def test_others_that_came_together_are_not_the_one_before() -> None:
     words = "The FCU was tight; the others came together without tension."
-    assert each(NOTE + words, "tension") == {"thumb FPL": "none", "index FDP": "none"}
+    assert each(NOTE + words, "tension") == {"FCU": "present", "thumb FPL": "none", "index FDP": "none"}
 
 
 def test_the_rest_of_something_is_no_tendons() -> None:

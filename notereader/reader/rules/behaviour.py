@@ -88,7 +88,17 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
         # 'none of the finger tendon repairs gapped': not those of the wrist
         return [t for t in found if t.digit] or found
-    return [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
+    found = [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
+    return found or _the_only_one(desk, scene)
+
+
+def _the_only_one(desk: Desk, scene: Scene) -> list[Target]:
+    """'The middle FDP was left. ... Passive: no gap.': of what else but the one tendon that was sewn, a deep flexor."""
+    if scene.setting.groups or scene.sentence.prefix:
+        return []
+    sewn = [t for t in desk.sewn() if desk.has_suture(t)]
+    one = len(sewn) == 1 and sewn[0].tendon in ("FDP", "FPL") and _sewn_for_good(desk, sewn[0])
+    return sewn if one and not _not_sewn_yet(desk, scene, sewn[0]) else []
 
 
 _TENDONS = (["tendons"], ["flexors"], ["repairs"])
@@ -394,7 +404,7 @@ def _fingers_moved(scene: Scene) -> bool:
 
 
 _MOVED = frozenset(["fingers", "digits"])
-_WHATEVER = frozenset(["repair", "repairs", "tendon", "tendons", "join", "joins", "suture", "sutures", "tenorrhaphies"])
+_WHATEVER = word_list("quality", "join_nouns") | {"tendon", "tendons", "suture", "sutures", "tenorrhaphies"}
 
 
 def _every_finger(scene: Scene) -> bool:

@@ -103,7 +103,8 @@ def _share_of_behind(scene: Scene, quantity: Quantity) -> list[Target]:
     cut = next((m for m in scene.of("extent") if 0 <= m.i - quantity.j <= 1 and m.value == "partial"), None)
     end = cut.j if cut is not None else quantity.j  # 'a 30 % nick in the FDP'
     group = next((g for g in scene.setting.groups if g.tendons and 0 < g.i - end <= 3), None)
-    if group is None or scene.next_word(end) not in ("in", "of"):
+    of_slip = group is not None and all(slip for _, _, slip in group.pairs)
+    if group is None or scene.next_word(end) not in (("in", "of", "on", "through") if of_slip else ("in", "of")):
         return []
     return group_targets(scene, group) if OF_ITS.issuperset(scene.words(end + 1, group.i)) else []
 
@@ -254,6 +255,8 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
         return scene.word_before(mention.i - 1) in ("its", "the") and not any(
             m.value == "FDS" for m in scene.of("tendon")
         )
+    if _of_a_slip_asked(scene, mention):
+        return True
     column = scene.page.breaks[mention.i] == Break.COLUMN and scene.next_word(mention.j) in ("", ".", ",", ";")
     if column and any(g.tendons and g.j == mention.i for g in scene.setting.groups):
         return True  # 'FDS RF    2/3'
@@ -265,6 +268,14 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     if _hung_by(scene, mention.i):
         return True  # 'hanging by a third'
     return any(w in cut for w in near) and before not in ("distal", "proximal", "remaining", "other")
+
+
+def _of_a_slip_asked(scene: Scene, mention: Mention) -> bool:
+    """'FDS: about 1/3 of ulnar slip', the same in a cell under 'FDS': what the label asks for is how far it was cut."""
+    slip = next((m for m in scene.of("slip") if 0 < m.i - mention.j <= 2 and m.value in ("radial", "ulnar")), None)
+    lead = [w for w in scene.words(scene.sentence.i, mention.i) if w not in _ABOUT | {"a"}]
+    asked = lead == ["fds"] or (not lead and bool(scene.sentence.prefix))
+    return slip is not None and asked and scene.next_word(mention.j) == "of"
 
 
 def _where_it_catches(scene: Scene, mention: Mention, pulley: Mention) -> bool:

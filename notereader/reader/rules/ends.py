@@ -47,6 +47,7 @@ def ends(desk: Desk, scene: Scene) -> None:
         return  # 'Volar wound 6 cm, clean edges'
     asked = next((m.i for m in scene.of("ends") if _asked_and_denied(scene, m)), len(scene.page.words))
     said = [m for m in found if m.i > asked or _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
+    said = said or [m for m in found if _of_the_cuts_before(desk, scene, m)]
     kept = [m for m in said if not _negated_quality(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
@@ -105,6 +106,22 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
         return True
     near = any(abs(k - mention.i) <= 9 and scene.word_before(k) not in ("bone", "nerve") for k in spots)
     return near or _of_tendon(scene, mention)
+
+
+def _of_the_cuts_before(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'FDP and FDS 100%. Clean cut.', '... divided. All cuts were tidy.': of what the sentence before told cut."""
+    rest = [w for w in scene.words(scene.sentence.i, mention.i) if w not in _FILLS]
+    rest += [w for w in scene.words(mention.j, scene.sentence.j) if w not in _FILLS]
+    before = desk.scene_before(scene)
+    if before is None or scene.sentence.prefix or scene.setting.groups or rest not in ([], ["cuts"], ["cut"]):
+        return []
+    told = [f for f in desk.findings if f.field == "extent" and before.sentence.i <= f.order < scene.sentence.i]
+    if not told or any(f.group != "repairs" or f.value == "intact" for f in told):
+        return []
+    return list(dict.fromkeys(Target(*f.entry) for f in told))
+
+
+_FILLS = frozenset(["a", "the", "all", "both", "was", "were", "is", "are", "quite", "very", "nice", ".", "!", "these"])
 
 
 def _of_a_pulley(scene: Scene, noun: Mention) -> bool:
@@ -254,7 +271,7 @@ def _with_noun(scene: Scene, mention: Mention, nouns: list[Mention]) -> tuple[in
 
 def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the cut tendons that a remark on their ends is about."""
-    left_out = _of_the_left_out(scene, mention)
+    left_out = _of_the_left_out(scene, mention) or _of_the_cuts_before(desk, scene, mention)
     if left_out:
         return left_out
     named = _each_named(desk, scene, mention)

@@ -14,6 +14,7 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
+_JOIN_NOUNS = word_list("quality", "join_nouns")
 _OPENINGS = frozenset(
     [
         "opens",
@@ -112,6 +113,20 @@ def _gap_before(desk: Desk, scene: Scene) -> Scene | None:
     return None
 
 
+def _denied_at_the_end(scene: Scene, mention: Mention) -> bool:
+    """'Gap on pull          N', 'gap test: passive ext -> 0': the answer stands apart, at the end of the line."""
+    words, k = scene.page.words, scene.sentence.j - 1
+    k -= words[k] == "."
+    between = scene.words(mention.j, k)
+    if not between or words[k] not in _NOUGHT | {"n"} or len(between) > _LONG_LABEL or "." in between:
+        return False
+    apart = scene.page.breaks[k] >= Break.COLUMN or scene.arrow(k - 1)
+    return apart and mention.i == scene.sentence.i
+
+
+_LONG_LABEL = 7  # words
+
+
 @needs(kinds=["gap"])
 def gap(desk: Desk, scene: Scene) -> None:
     """Find gaps of the finished repair and their width: 'no gapping', '1 mm gap on extension'."""
@@ -127,9 +142,11 @@ def gap(desk: Desk, scene: Scene) -> None:
         value = mention.value
         word = " ".join(scene.words(mention.i, mention.j))
         asked = _answered_behind(scene, mention)
-        if asked is None and (
-            scene.next_word(mention.j) in _TESTING or scene.words(mention.j, mention.j + 2) == ["was", "tested"]
-        ):
+        closed = value == "seen" and _denied_at_the_end(scene, mention)
+        if closed:
+            value = "none"
+        testing = scene.next_word(mention.j) in _TESTING and not closed
+        if asked is None and (testing or scene.words(mention.j, mention.j + 2) == ["was", "tested"]):
             continue  # 'Gap testing was not performed'
         if word in ("any gap", "any gapping", "nor gap", "not gap"):
             if not scene.negated(mention.i, mention.j):
@@ -449,7 +466,7 @@ def _none_did(scene: Scene, mention: Mention) -> bool:
         return False  # 'Gap: none in FPL; index FDP 1 mm gap'
     if start is not None and lead[start + 1 : start + 2] == ["of"]:
         return True  # 'None of the four sutured tendons showed a gap'
-    return start is not None and (tendons or not {"repair", "repairs", "join", "joins"}.isdisjoint(lead[start:]))
+    return start is not None and (tendons or not _JOIN_NOUNS.isdisjoint(lead[start:]))
 
 
 def _answers_a_form(scene: Scene, mention: Mention) -> bool:

@@ -54,7 +54,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said):
+    if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said) and "tight" not in scene.said:
         return
     asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus):
@@ -78,6 +78,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue  # 'it catches and does not glide freely' says one thing
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
             continue  # 'moves but not freely, no click'
+        if before == "restricted" and "excursion" in scene.words(event.i, event.j):
+            continue  # 'a little tight in A2, but it ran the full excursion': how far, not how
         before = event.value
         groups = [g for g in scene.setting.groups if event.i < g.i and g.j < event.j and g.tendons]
         inside = [g for g in groups if scene.next_word(g.j) == ":"]
@@ -416,6 +418,9 @@ def _hindered(desk: Desk, scene: Scene) -> list[_Event]:
     if not after_repair(desk, scene):
         return []
     words = scene.page.words
+    tight = next((k for k in range(scene.sentence.i, scene.sentence.j) if _tight_at_a_pulley(scene, k)), None)
+    if tight is not None:
+        return [_Event(tight, tight + 1, "restricted", tight + 3)]
     verbs = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _GLIDE_FORMS | _RUN_FORMS]
     for k in verbs:
         after = scene.words(k + 1, min(k + 8, scene.sentence.j))
@@ -433,8 +438,9 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     if _ALONE_WORDS.isdisjoint(scene.said) or "ends" in scene.said or not after_repair(desk, scene):
         return []
     caught = [m.i for m in scene.of("glide") if m.value == "catching"]
+    caught += [k for k in range(scene.sentence.i, scene.sentence.j) if _tight_at_a_pulley(scene, k)]
     tested = "gap" in scene.kinds or caught or _tested_before(desk, scene) or _just_told(desk, scene)
-    if not tested:
+    if not (tested or ("test" in scene.kinds and "smooth" in scene.said)):
         return []
     first_caught = scene.sentence.i if _caught_before(desk, scene) else min(caught, default=scene.sentence.j)
     taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
@@ -468,6 +474,16 @@ def _since_when(scene: Scene, k: int, caught: bool) -> bool:
     return caught and not {"once", "after", "when"}.isdisjoint(scene.words(k, k + 1))
 
 
+def _tight_at_a_pulley(scene: Scene, k: int) -> bool:
+    """'The ring was a little tight in A2', 'slightly tight at A4': it ran, but not freely."""
+    led = scene.page.words[k] == "tight" and scene.next_word(k + 1) in ("in", "at", "under", "beneath", "below")
+    if not led or not scene.told(k) or scene.word_before(k) in ("not", "no", "too", "less", "never"):
+        return False
+    taken = any(m.i <= k < m.j for m in scene.of("glide"))
+    behind = any(k < m.i <= k + 4 for m in scene.of("pulley", "pulleys"))
+    return behind and not taken and not foreign(scene, k, k + 1)
+
+
 def _bare(desk: Desk, scene: Scene, k: int) -> bool:
     """'passive ROM: glides, no gap', 'worked passively, glides below the new loop': nothing said against it."""
     if _not_quite(scene, k):
@@ -490,7 +506,7 @@ def _free_near(scene: Scene, k: int, wanted: frozenset[str]) -> int | None:
 def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
     """'ran well', 'moved without any resistance'; 'all went well' says nothing of a tendon."""
     word = scene.page.words[n]
-    if not scene.told(n) or scene.next_word(n + 1) == "fist" or (word == "well" and verb in _MOVES):
+    if not scene.told(n) or scene.next_word(n + 1) == "fist" or (word in ("well", "fine") and verb in _MOVES):
         return False
     if verb in _CAME and "together" in scene.words(max(scene.sentence.i, n - 3), n + 3):
         return False  # 'the ends came together easily'

@@ -54,6 +54,30 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     _was_not(desk, scene, told)
     _this_did_not(desk, scene, told)
     _neither_given(desk, scene, spots)
+    _and_nothing_more(desk, scene)
+
+
+def _and_nothing_more(desk: Desk, scene: Scene) -> None:
+    """'... a modified Kessler of 4-0 Ethibond and nothing more', 'mattress, nil else', 'PDS 4-0, no fine suture'."""
+    words = scene.page.words
+    for k in range(scene.sentence.i + 2, scene.sentence.j - 1):
+        fine = words[k : k + 2] == ["no", "fine"] and words[k + 2] in ("suture", "stitch")
+        more = words[k] in ("nothing", "nil") and words[k + 1] in _MORE
+        if not (more or fine) or not scene.told(k):
+            continue
+        closes = scene.next_word(k + 2 + fine) in ("", ".", ",", ";", ")")
+        named = [m.j for m in scene.of("stitch", "material") if m.j <= k]
+        between = scene.words(named[-1], k) if named else []
+        if not named or not closes or len(between) > _FEW or not _LEADS_ON.intersection(between):
+            continue
+        for target in suture_owners(desk, scene, named[-1] - 1, named[-1])[0]:
+            if desk.has_suture(target) and not _has_one(desk, target):
+                desk.tendon(scene, target, "peripheral", "absent", [(k, k + 2)], RULE)
+
+
+_MORE = frozenset(["more", "else", "further", "around", "round"])
+_LEADS_ON = frozenset([",", "and", "-", ";", "("])
+_FEW = 3  # words: 'apiece, and'
 
 
 def _neither_given(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

@@ -26,7 +26,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _ONLY_A_WORD_WORDS = word_list("sutures", "only_a_word_words")
 # What tells of a peripheral suture in a sentence that does not name one.
-_WITHOUT_NAME = frozenset(["none", "nothing", "only", "alone", "not"])
+_WITHOUT_NAME = frozenset(["fine", "nil", "none", "nothing", "only", "alone", "not"])
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _ENDS = frozenset(["", ".", ",", ";", ")"])
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])

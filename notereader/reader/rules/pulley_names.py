@@ -196,12 +196,34 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
 
 def _goes_on(scene: Scene, mention: Mention) -> bool:
     """Tell whether a clause about a landmark follows: 'at A1, which I released', 'A2, the distal half of which ...'."""
+    if _told_of_both(scene, mention):
+        return True
     fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}  # 'A2 of the index, which was'
     behind = range(mention.j, min(mention.j + 7, scene.sentence.j))
     after = [scene.page.words[k] for k in behind if k not in fingers and scene.page.words[k] not in (",", "(")]
     if "which" not in after:
         return False
     return all(w in PARTS or w in PART_NOUNS or w in ("the", "a", "of") for w in after[: after.index("which")])
+
+
+def _told_of_both(scene: Scene, mention: Mention) -> bool:
+    """'Under A2 and A4, both of which I kept', '(both intact)', 'drawn under A1 and A2 without opening either'."""
+    pulleys = {k for m in scene.of("pulley", "pulleys") for k in range(m.i, m.j)}
+    behind = range(mention.j, min(mention.j + _LONG_LIST, scene.sentence.j))
+    after = [scene.page.words[k] for k in behind if k not in pulleys and scene.page.words[k] not in (",", "(")]
+    while after[:1] and after[0] in ("and", "+", "&", "/"):
+        after = after[1:]
+    if after[1:3] == ["of", "which"]:
+        return after[0] in ("both", "neither", "all", "none")
+    states = after[:1] == ["both"] and after[1:2] != [] and after[1] in _KEPT
+    return states or (
+        after[:1] == ["without"] and after[2:3] in (["either"], ["them"], ["any"]) and after[1] in _CUTTING
+    )
+
+
+_LONG_LIST = 10  # words
+_KEPT = frozenset(["intact", "undisturbed", "whole", "untouched", "preserved", "kept", "sound", "spared", "respected"])
+_CUTTING = frozenset(["opening", "cutting", "dividing", "venting", "touching", "releasing", "incising"])
 
 
 # --- without a name of their own

@@ -12,7 +12,7 @@ from notereader.reader.desk import (
     pair_in_focus,
     spoken_of,
 )
-from notereader.reader.groups import Group, Target, has
+from notereader.reader.groups import WRIST, Group, Target, has
 from notereader.reader.held_counts import count_told
 from notereader.reader.measures import count_of
 from notereader.reader.page import within
@@ -172,6 +172,10 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
     own = own or _so_many_named(desk, scene, i, groups) or _with_those_added(desk, scene, i, groups)
     if own:
         return own, []
+    counted = next((g for g in groups if g.generic == "all" and g.j <= i and not g.digits), None)
+    so_many = _so_many_cut(desk, scene, counted) if counted is not None and scene.part(i)[0] <= counted.i else []
+    if so_many:
+        return so_many, []
     if said_of_all(scene, i) or _headed_by_all(scene, i):
         digits = tuple(d for g in groups if g.digits and not g.tendons and g.j <= i for d in g.digits)
         named_before = [g for g in groups if (g.j <= i or g.i == i) and g.tendons]
@@ -431,6 +435,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         wide = scene.setting.wide if scene.words(group.i, group.j) == ["every", "one"] else ()
         sewn = [t for t in desk.sewn(group.digits or None) if not wide or t.tendon in wide]
         lead = scene.words(max(scene.sentence.i, group.i - 4), group.i)
+        counted = _so_many_cut(desk, scene, group)
+        if counted and len(sewn) != len(counted):
+            return counted
         words = {*scene.words(group.i, group.j), *(w for w in lead if w in ("each", "both"))}
         sewn = meant_by_all(desk, scene, group.i, words, sewn)  # 'around each of these two tendons'
         if "both" in words and len(sewn) < _PAIR and not group.digits:
@@ -452,6 +459,13 @@ def _pair_spoken_of(desk: Desk, scene: Scene) -> list[Target]:
     told = [t for t in dict.fromkeys(spoken_of(desk, scene)) if t.digit and t.slip is None]
     whole = [t for t in told if desk.extents.get(t) != "intact"]
     return whole if len(whole) == _PAIR and len({t.tendon for t in whole} | {"FDP"}) == 1 else []
+
+
+def _so_many_cut(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'All three tendons with 3-0 Prolene': the tendons told to be cut, where they are as many as that."""
+    told = [count_of(w) for w in scene.words(max(scene.sentence.i, group.i - 2), group.j)]
+    cut = [t for t in desk.cut() if t.digit or t.tendon in WRIST]
+    return cut if max(told, default=0) == len(cut) > _PAIR else []
 
 
 _PAIR = 2

@@ -124,7 +124,8 @@ def _answered(scene: Scene) -> list[Mention]:
     words = scene.page.words
     told = [k for k in range(first + 1, last) if words[k] in _ANSWERS and scene.told(k)]
     marks = ("]", ")") if "/" in scene.words(first, last) else (":", "]", ")", "by", "|", "?")
-    kept = [k for k in told if words[k - 1] in marks and "/" not in scene.words(k, last)][:1]
+    only = [k for k in told if words[k - 1] == "," and scene.next_word(k + 1) == "only"]  # 'Tested, passive only: ...'
+    kept = [k for k in told if (words[k - 1] in marks or k in only) and "/" not in scene.words(k, last)][:1]
     return [Mention("test", _ANSWERS[words[k]], k, k + 1) for k in kept]
 
 
@@ -171,8 +172,20 @@ def _moves_joint(scene: Scene, k: int) -> bool:
         return False  # 'The finger was opened in a zigzag', 'in that finger I opened A3'
     if _MOVED_PARTS.isdisjoint(near) or not _PATIENTS.isdisjoint(near):
         return False
-    passive_voice = not {"was", "were"}.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k))
-    return passive_voice or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
+    lead = scene.words(max(scene.sentence.i, k - 3), k)
+    ongoing = scene.page.words[k].endswith("ing")
+    passive_voice = not {"was", "were", "being"}.isdisjoint(lead) and not ongoing
+    moved = not _MOVED_PARTS.isdisjoint(scene.words(k + 1, k + 5))
+    gerund = ongoing and lead[-1:] in (["on"], ["by"], ["after"], ["while"]) and moved
+    shortened = scene.page.words[k] in _PUT and len(lead) < _LEAD and not _MOVED_PARTS.isdisjoint(lead)
+    if scene.page.words[k] in _BENT:
+        return gerund  # 'on extending the finger', but not 'approached by extending the wound of the finger'
+    return passive_voice or gerund or shortened or not _MOVERS.isdisjoint(near) or k == scene.sentence.i
+
+
+_BENT = frozenset(["extending", "flexing", "bending"])
+_PUT = frozenset(["brought", "taken", "led", "carried", "extended", "stretched"])  # 'Fingers brought fully straight'
+_LEAD = 3  # words
 
 
 # --- whose
@@ -292,7 +305,8 @@ def _moved(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         sewn = desk.sewn(digits) if mention.value == "active" or len(digits) > 1 or inside else []
         return [t for t in sewn if t.digit in digits] if inside else sewn
     if "fingers" in words or (mention.value == "active" and words & {"fist", "fists", "them"}):
-        return desk.sewn()
+        sewn = desk.sewn()
+        return [t for t in sewn if t.digit] if "moving" in words else sewn  # 'on moving fingers': not the wrist's
     return desk.sewn(scene.setting.digits) if mention.value == "active" and scene.setting.digits else []
 
 

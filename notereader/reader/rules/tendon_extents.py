@@ -89,7 +89,8 @@ def extents(desk: Desk, scene: Scene) -> None:
         if scene.told(mention.i) and (whole or mention.value != "contused") and not labels_extent(scene, mention):
             _extent(desk, scene, whole or mention)
             if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in _HALF:
-                part_cut(desk, scene, cut_targets(desk, scene, mention), 50.0, mention.i, mention.j)
+                halved = _in_its_slip(scene, mention, cut_targets(desk, scene, mention))
+                part_cut(desk, scene, halved, 50.0, mention.i, mention.j)
     told_in_percent(desk, scene, dealt)
     share_again(desk, scene)
     listed_shares(desk, scene)
@@ -313,6 +314,7 @@ def _in_its_slip(scene: Scene, mention: Mention, targets: list[Target]) -> list[
     """'The superficialis was divided only in its ulnar slip': of that slip alone."""
     slip = next((m for m in scene.of("slip") if m.value in ("radial", "ulnar") and 0 < m.i - mention.j <= 4), None)
     lead = scene.words(mention.j, slip.i) if slip is not None else []
+    lead = lead[1:] if lead[:1] == [","] else lead  # 'cut about halfway, on the ulnar slip only'
     if slip is None or mention.value == "intact" or not IN_ITS.issuperset(lead) or PLACED.isdisjoint(lead):
         return targets
     return [t._replace(slip=slip.value) if t.tendon == "FDS" else t for t in targets]
@@ -422,7 +424,7 @@ def _bare_is_cut(scene: Scene, mention: Mention) -> bool:
     if len(between) > 3 or any(w not in _BARE_BETWEEN and not w.startswith("..") for w in between):
         return False
     after = scene.next_word(mention.j)
-    if scene.words(mention.i, mention.j)[-1:] == ["through"]:
+    if scene.words(mention.i, mention.j)[-1:] in (["through"], ["gone"]):
         return after in _BARE_IS_CUT_WORDS_2
     return after in _BARE_IS_CUT_WORDS
 

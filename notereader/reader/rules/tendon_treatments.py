@@ -461,7 +461,8 @@ _OF_A_TEST = frozenset(
 
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
     """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
-    near = set(scene.words(max(scene.sentence.i, mention.i - 8), min(scene.sentence.j, mention.j + 6)))
+    first = max(scene.sentence.i, mention.i - 8, _own_clause(scene, mention))
+    near = set(scene.words(first, min(scene.sentence.j, mention.j + 6)))
     if "discarded" in scene.words(mention.i, mention.j) or _stumps_taken_out(scene, mention):
         return False
     told = [q for q in scene.quantities if q.unit == "mm" and not hurt_over(scene, q)]
@@ -473,6 +474,13 @@ def _trims_ends(scene: Scene, mention: Mention) -> bool:
         or any(_last_piece(scene, q, mention) for q in told)
         or any(abs(k - mention.i) <= 4 for k in lengths)
     )
+
+
+def _own_clause(scene: Scene, mention: Mention) -> int:
+    """'Ends debrided, FDS excised': return where the clause of the tendon right before the deed begins, else 0."""
+    beside = next((g for g in scene.setting.groups if g.tendons and 0 <= mention.i - g.j <= 1), None)
+    opens = beside is not None and scene.word_before(beside.i) in (",", ";", ".", "-", ">")
+    return beside.i if beside is not None and opens else 0
 
 
 def _stumps_taken_out(scene: Scene, mention: Mention) -> bool:

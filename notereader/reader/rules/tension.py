@@ -60,6 +60,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue  # 'A tension-free repair was not possible'
         if after[:1] in (["once"], ["only"]):
             continue  # 'tension-free once the wrist was flexed'
+        if scene.page.words[mention.j - 1].endswith("ght") and _of_the_sheath(scene, mention):  # or 'tlght' of a scan
+            continue
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
         if word == "tension" and before == "for":
@@ -73,8 +75,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             free = after[:1] == ["free"] or after == ["-", "free"]  # not 'tension -> slight, accepted'
             if word == "tension" and value == "present" and free:
                 value = "none"
-        elif value == "present" and scene.negated(mention.i, mention.j):
-            value = "none"
+        elif value == "present" and scene.negated(mention.i, mention.j, _SHORT if word.endswith("tight") else _FAR):
+            value = "none"  # 'did not gap and was tight' is tight
         if word.startswith("without") and before == "not":
             value = "present"  # 'not without tension'
         if _of_nobody(scene, mention):
@@ -113,6 +115,23 @@ def tension(desk: Desk, scene: Scene) -> None:
             mention.j,
             f"tension {value}",
         )
+
+
+def _of_the_sheath(scene: Scene, mention: Mention) -> bool:
+    """'The sheath was a bit tight', 'a little tight under A2', 'a bit tight to pass': how it ran, and no tension."""
+    behind = scene.words(mention.j, min(mention.j + _NEAR, scene.part(mention.i)[1]))
+    if behind[:1] in (["under"], ["beneath"], ["going"], ["through"], ["passing"], ["to"], ["fit"]):
+        return True
+    pulleys = {k for m in scene.of("pulley", "pulleys") for k in range(m.i, m.j)}
+    place = behind[:1] in (["in"], ["at"]) and not _SHEATH.isdisjoint(behind)
+    near = any(abs(k - mention.i) <= _NEAR or 0 <= k - mention.j <= _NEAR for k in pulleys)
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    return place or near or not _SHEATH.isdisjoint(lead) or "moving" in behind
+
+
+_NEAR = 5  # words
+_SHORT, _FAR = 1, 5  # words from a denial to what it denies
+_SHEATH = frozenset(["sheath", "pulley", "canal", "tunnel", "space", "room", "fit", "splint", "skin", "joint", "fist"])
 
 
 def _of_a_thread(scene: Scene, mention: Mention) -> bool:

@@ -12,6 +12,7 @@ from notereader.reader.tables import zone_value
 def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     _closing_a_cell(desk, scene)
+    _at_the_same_level(desk, scene)
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
     if _dealt(desk, scene) or _in_pairs(desk, scene) or _beside_fingers(desk, scene) or _by_finger(desk, scene):
@@ -68,6 +69,26 @@ def _dealt(desk: Desk, scene: Scene) -> bool:
         for digit in digits if not named else ():
             desk.add(scene, "repairs", (digit, "*", None), "zone", told[span], [span], "zone and finger in pairs")
     return bool(dealt)
+
+
+def _at_the_same_level(desk: Desk, scene: Scene) -> None:
+    """'Long: profundus cut by a quarter, same level', 'the FDP at the same level': of the zone told of last."""
+    words = scene.page.words
+    spots = range(scene.sentence.i, scene.sentence.j - 1)
+    k = next((k for k in spots if words[k] == "same" and words[k + 1] == "level" and scene.told(k)), None)
+    cut = "%" in scene.units or bool(scene.of("extent", "fraction", "hurt"))
+    if k is None or not cut or scene.of("zone", "pulley"):
+        return
+    subject = scene.owner(k, k + 2)
+    told = [f for f in desk.findings if f.field == "zone" and f.order < scene.sentence.i]
+    if not told or (subject is not None and subject.kind not in ("tendon", "digit")):
+        return
+    for digit in digits_at(scene, None, k):
+        if not any(f.entry[0] == digit for f in told):
+            span = [(k, k + 2)]
+            desk.add(
+                scene, "repairs", (digit, "*", None), "zone", told[-1].value, span, "at the level of the one before"
+            )
 
 
 def _closing_a_cell(desk: Desk, scene: Scene) -> None:
