@@ -15,7 +15,6 @@ BOTH = CUT + "FDP: four-strand cruciate 3-0 Ethibond. FDS: modified Kessler 4-0.
         "FDS repaired with a modified Kessler of 4-0 Ethibond and nothing more.",
         "FDS was joined with a figure-of-eight of 4-0 polyester, and nothing further.",
         "FDS modified Kessler, each slip 4-0 Ethibond, and nothing round those.",
-        "FDS: Kirchmayr 4-0 Ethibond, no fine suture.",
     ],
 )
 def test_nothing_besides(remark: str) -> None:
