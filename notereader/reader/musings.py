@@ -24,6 +24,8 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
     words = page.words
     if "which" in sentence.said and not _PROPOSED.isdisjoint(sentence.said):
         _mark_proposed(page, sentence)
+    if not _SPOKE.isdisjoint(sentence.said):
+        _mark_spoken_of(page, sentence)
     if _MODALS.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j - 1):
@@ -33,6 +35,22 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
         elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
             end = _clause_end(page, sentence, k, _ENDS | {","})
             page.mark(_clause_start(page, sentence, k), end, "considered")
+
+
+def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
+    """'I spoke with the patient of a graft, of a tenodesis, of doing nothing': what was talked over is not done."""
+    words = page.words
+    k = next(k for k in range(sentence.i, sentence.j) if words[k] in _SPOKE)
+    behind = words[k + 1 : min(k + _NEAR, sentence.j)]
+    listened = behind[:1] in (["of"], ["about"]) or not _LISTENERS.isdisjoint(behind)
+    told = words[k - 1] in ("i", "we") and not {"of", "about", "over"}.isdisjoint(words[k + 1 : sentence.j])
+    if listened and told:
+        page.mark(k, _clause_end(page, sentence, k, frozenset([";", ".", "but"])), "considered")
+
+
+_LISTENERS = frozenset(["patient", "him", "her", "family", "parents"])
+_SPOKE = frozenset(["spoke", "talked"])
+_NEAR = 5  # words
 
 
 def _mark_proposed(page: Page, sentence: Sentence) -> None:

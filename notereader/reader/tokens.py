@@ -111,7 +111,7 @@ _TO_FIGURES = str.maketrans("OolI", "0011")
 # Filled choices of a template: "{CLEAN/RAGGED: CLEAN}", "{WEEKS: 6}"; an answer with a bar in it is still a choice.
 _CHOSEN = re.compile(r"\{(?P<asked>[^:{}\n]{1,60}: *)(?P<answer>(?! )[^:/|{}*_\n]{1,60}?) *\}")
 # Fields of a template edited in place: "{3-0 Ethibond}", "{4}-strand"; that a few hold figures shows that they were.
-_EDITED = re.compile(r"\{ ?(?P<answer>[^{}/|:*_?\n]{1,80}?) ?\}")
+_EDITED = re.compile(r"\{ ?(?P<answer>[^{}/|:*_?]{1,80}?) ?\}")
 _WITH_FIGURE = re.compile(r"\{[^{}/|:*_?\n]{0,60}[0-9][^{}/|:*_?\n]{0,60}\}")
 _FEWEST_EDITED = 2
 _PLACEHOLDERS = word_list("scanned", "placeholders")

@@ -1,7 +1,7 @@
 """What a writer would do in another case is no finding of this operation."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 SEWN = "Ring finger. FDP completely divided and repaired with 4-0 nylon."
 
@@ -30,3 +30,15 @@ def test_another_case_gives_no_strands(remark: str) -> None:
 )
 def test_this_case_keeps_its_strands(words: str, strands: float) -> None:
     assert told(f"{SEWN} {words}", "strands") == {"ring FDP": {"strands": strands}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I spoke with the patient, who was awake, of graft, of tenodesis of the DIP, of doing nothing.",
+        "We talked about a tenodesis and about a graft.",
+    ],
+)
+def test_what_was_talked_over_was_not_done(words: str) -> None:
+    note = f"Index FDP completely divided. {words} Repair: locked cruciate, four strands."
+    assert each(note, "treatment") == {"index FDP": "repaired"}
