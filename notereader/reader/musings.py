@@ -45,9 +45,12 @@ def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
     listened = behind[:1] in (["of"], ["about"]) or not _LISTENERS.isdisjoint(behind)
     told = words[k - 1] in ("i", "we") and not {"of", "about", "over"}.isdisjoint(words[k + 1 : sentence.j])
     if listened and told:
-        page.mark(k, _clause_end(page, sentence, k, frozenset([";", ".", "but"])), "considered")
+        end = _clause_end(page, sentence, k, frozenset([";", ".", "but"]))
+        done = (n for n in range(k, end) if words[n] == "and" and not _DONE.isdisjoint(words[n + 1 : end]))
+        page.mark(k, next(done, end), "considered")
 
 
+_DONE = frozenset(["was", "were", "i", "we", "had"])  # 'we talked about a graft and a core suture was placed'
 _LISTENERS = frozenset(["patient", "him", "her", "family", "parents"])
 _SPOKE = frozenset(["spoke", "talked"])
 _NEAR = 5  # words

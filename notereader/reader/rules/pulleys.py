@@ -23,6 +23,7 @@ from notereader.reader.rules.pulley_shares import (
 )
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
 from notereader.reader.rules.pulley_undone import stitches_gave_way, undone_next
+from notereader.reader.rules.pulleys_apart import told_of_all_but
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 
@@ -68,6 +69,11 @@ def pulleys(desk: Desk, scene: Scene) -> None:
     _all_annular(desk, scene)
     groups, places = named(desk, scene)
     words = pulley_words(scene)
+    apart = told_of_all_but(scene, words)
+    for fingers, told in apart:
+        _lay(desk, scene, groups[0], told, fingers)
+    if apart:
+        return
     _attach(scene, groups, places, words)
     _same_again(scene, groups)
     if is_correction(scene):

@@ -1,0 +1,24 @@
+"""One pulley told of all fingers but one."""
+
+import pytest
+from reader_sentences import each
+
+SEWN = "The FDP of the middle, ring and small fingers were divided and repaired. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "All A2 pulleys were intact except in the ring, where it was vented over 5 mm.",
+        "All A2 pulleys were intact except that of the ring, which was vented.",
+        "The A2 of the ring finger was vented, those of the others were intact.",
+    ],
+)
+def test_one_is_told_apart(text: str) -> None:
+    found = each(SEWN + text, "finding", group="pulleys")
+    assert found == {"middle A2": "intact", "ring A2": "vented", "small A2": "intact"}
+
+
+def test_two_pulleys_are_not_told_apart_so() -> None:
+    found = each(SEWN + "A2 of the ring was vented, A4 of the others I did not see.", "finding", group="pulleys")
+    assert found == {"ring A2": "vented"}
