@@ -5,6 +5,7 @@ from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
+from notereader.reader.earlier_stages import tells_of_second
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, resolve_pairs
 from notereader.reader.measures import count_of
 from notereader.reader.page import Page
@@ -72,6 +73,7 @@ class Desk:
     _deep_named: list[Target] | None = None  # once looked for
     _at_wrist: bool | None = None  # once looked for
     _harvested: bool | None = None  # once looked for
+    _second_stage: bool | None = None  # once looked for
     failed: list[tuple[str, Scene | None]] = made_by(default_factory=list)  # rules that failed, and on which sentence
     strands_at: int = -1  # where the last sentence with a strand count ended
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
@@ -89,6 +91,13 @@ class Desk:
             for kind in scene.kinds:
                 self._having.setdefault(kind, []).append(scene)
         self._places = {id(scene): n for n, scene in enumerate(self.scenes)}
+
+    @property
+    def second_stage(self) -> bool:
+        """Whether the note names a second stage of a repair."""
+        if self._second_stage is None:
+            self._second_stage = tells_of_second(self.page.words)
+        return self._second_stage
 
     def having(self, kind: str) -> list[Scene]:
         """Return the scenes that have a mention of a kind, in the order of the note."""

@@ -1,7 +1,6 @@
 """Pulleys rebuilt at a first stage and found sound at the second: 'both reconstructed pulleys were firm'."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.earlier_stages import tells_of_second
 from notereader.reader.page import Mention, within
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -18,7 +17,7 @@ RULE = "pulley rebuilt before and found sound"
 
 def rebuilt_before(desk: Desk, scene: Scene) -> None:
     """Lay down as whole what an earlier stage rebuilt and this operation found to hold."""
-    if _SOUND.isdisjoint(scene.said) or scene.header or not tells_of_second(scene.page.words):
+    if _SOUND.isdisjoint(scene.said) or scene.header or not desk.second_stage:
         return
     words, first, last = scene.page.words, scene.sentence.i, scene.sentence.j
     made = next((k for k in range(first, last) if words[k] in _MADE), None)
