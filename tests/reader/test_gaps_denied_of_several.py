@@ -38,3 +38,8 @@ def test_a_bulky_dressing_is_no_bulky_repair(text: str) -> None:
 
 def test_bulk_that_was_only_feared_is_none_told() -> None:
     assert each(SEWN + "No epitendinous suture, where it would only add bulk.", "bulk") == {}
+
+
+@pytest.mark.parametrize("text", ["None of us looked for a gap.", "Nobody looked for any gapping."])
+def test_a_gap_that_nobody_looked_for_is_not_denied(text: str) -> None:
+    assert each(SEWN + text, "gap") == {}

@@ -22,3 +22,17 @@ def test_one_is_told_apart(text: str) -> None:
 def test_two_pulleys_are_not_told_apart_so() -> None:
     found = each(SEWN + "A2 of the ring was vented, A4 of the others I did not see.", "finding", group="pulleys")
     assert found == {"ring A2": "vented"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A rim of A4 has survived.",
+        "A strip of A2 is whole.",
+        "Only a fringe of the A4 was intact.",
+        "A2 stretched but there.",
+    ],
+)
+def test_what_is_left_of_a_pulley_is_no_whole_pulley(text: str) -> None:
+    found = each(f"Ring FDP cut through and repaired. {text}", "finding", group="pulleys")
+    assert "intact" not in found.values()

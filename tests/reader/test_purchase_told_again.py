@@ -15,6 +15,7 @@ from reader_sentences import each
             (7, 8),
         ),
         ("Ring FDP cut through. Adelaide 3-0, bites of 12 mm, no, make that 9 mm, each side.", (9, 9)),
+        ("Ring FDP cut through. Adelaide 3-0, bites of 7 mm, no, I mean 12 mm, each side.", (7, 12)),
     ],
 )
 def test_the_shorter_length_is_among_those_told(text: str, taken: tuple[float, float]) -> None:

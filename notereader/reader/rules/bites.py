@@ -291,7 +291,8 @@ def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quanti
         reach = 14 if wide else 8
         goes_on = bool(found) and q.i - found[-1].j <= reach and _goes_on(scene, found[-1], q)
         if found and _made_that(scene, found[-1], q):
-            found = [q]
+            shorter = (q.high or 0) <= (found[-1].low or 0)
+            found = [q] if shorter else [*found, q]  # a longer one leaves the shorter as the low end
         elif goes_on or _is_purchase(desk, scene, q):
             found.append(q)
     return found

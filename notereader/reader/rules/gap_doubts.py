@@ -77,7 +77,7 @@ def _before(scene: Scene, mention: Mention) -> tuple[int, int]:
 
 _NEAR = 7  # words
 _LOOKING = word_list("quality", "looking")
-_DENIED = frozenset(["not", "never", "n't", "cannot", "nor", "without", "no"])
+_DENIED = frozenset(["not", "never", "n't", "cannot", "nor", "without", "no", "none", "nobody", "neither"])
 _AVOIDING = word_list("quality", "avoiding")
 _AVOIDING_IN_TWO = (["protect", "against"], ["guard", "against"], ["risk", "of"], ["danger", "of"], ["fear", "of"])
 _AT_MOST = frozenset(
