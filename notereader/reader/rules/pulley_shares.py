@@ -169,8 +169,12 @@ _LEFT_OF_IT = frozenset(["remnant", "remnants", "remainder", "stump", "stumps", 
 
 
 _REMAINING = frozenset(["remaining", "remnant", "remnants", "remains", "remained", "remainder", "rest", "residual"])
-_SHARES = frozenset(["part", "parts", "portion", "portions", "most", "bulk", "majority", "segment", "much"])
-_SHARES |= {"rim", "strip", "fringe", "shred", "sliver", "band", "edge", "bit"}
+_SHARES = frozenset(
+    [
+        *("part", "parts", "portion", "portions", "most", "bulk", "majority", "segment", "much"),
+        *("rim", "strip", "fringe", "shred", "sliver", "band", "edge", "bit"),
+    ]
+)
 
 
 def _remains(scene: Scene, group: PulleyGroup) -> bool:
