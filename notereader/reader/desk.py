@@ -857,6 +857,9 @@ def others(desk: Desk, scene: Scene, group: Group, possible: list[Target]) -> li
     digits = {d for g in before if not g.tendons for d in g.digits}
     spoken = named | {t for t in possible if t.digit in digits} or set(scene.setting.focus)
     left = [t for t in possible if t not in spoken]
+    if not left and (named or digits):  # 'FDP of the ring and small hurt. The ring took six strands, the other four.'
+        focus = [t for t in scene.setting.focus if t not in named and t.digit not in digits]
+        left = [t for t in focus if desk.may_be_repaired(t)]
     unsewn = [t for t in left if not desk.has_suture(t)]
     return (unsewn if scene.of("material", "stitch", "strandword") else []) or left
 

@@ -488,7 +488,7 @@ _RAN = frozenset(
 )
 _KNOTS = frozenset(["knot", "knots", "knotted", "tied", "lump", "bulge", "gap", "bulky"])
 _NEXT = frozenset(["now", "next", "then", "first", "lastly", "finally", "second", "third", "last"])
-_TURNS_TO = frozenset(["the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])
+_TURNS_TO = frozenset(["this", "the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])
 _DONE_AFTER = frozenset(["with", "was", "had", "got", "received", "took", "by", "has", "is"])
 _SAYS_AFTER = word_list("bearing", "says_after")
 
@@ -740,6 +740,14 @@ def _labels(page: Page, mention: Mention) -> bool:
             return _named_as_digit(page, mention)
         if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
             return True
+        if (
+            lead[-1:] in (["and"], [","])
+            and after in _OPENS_STATEMENT | _FINGERS_DO
+            and _joined_to_finger(page, mention.i - 1)
+        ):
+            return _named_as_digit(page, mention)  # 'In the middle and small a four-strand core was placed'
+        if lead[-1:] == ["the"] and (_counted_out(page, mention) or _dealt_beside(page, mention)):
+            return _named_as_digit(page, mention)
         that_of = page.words[mention.i - 3 : mention.i - 1] in _THAT_OF
         said = lead[-1:] == ["the"] and (that_of or after in _FINGERS_ARE)
         if (
@@ -797,7 +805,33 @@ def _told_as_finger(page: Page, lead: str, after: str) -> bool:
     return does and any(m.kind == "digit" for m in page.mentions)
 
 
-_FINGERS_DO = frozenset(["held", "gapped", "had", "got", "received", "took", "ran", "caught", "glided", "needed"])
+def _joined_to_finger(page: Page, k: int) -> bool:
+    """Tell whether a finger's name stands right before word k: 'middle and', 'ring,'."""
+    return any(m.kind in ("digit", "digit?") and m.j == k for m in within(page.mentions, k - 2, k))
+
+
+def _counted_out(page: Page, mention: Mention) -> bool:
+    """'The index got four strands and the middle six': a count alone behind a name, as behind the finger before."""
+    behind = page.words[mention.j : mention.j + 2]
+    listed = page.words[mention.i - 2] in (",", ";", "and", "but")
+    return listed and behind[:1] != [] and behind[0] in _COUNTS and behind[1:] in ([], ["."], [","], [";"])
+
+
+def _dealt_beside(page: Page, mention: Mention) -> bool:
+    """'The knot lay inside in the middle and outside in the small': two places told of side by side."""
+    if page.words[mention.i - 2] != "in" or page.words[mention.j : mention.j + 1] not in (["and"], [","], ["but"]):
+        return False
+    later = within(page.mentions, mention.j, mention.j + _SOON)
+    fingers = [m for m in later if m.kind in ("digit", "digit?")]
+    return any(page.words[m.i - 2 : m.i] == ["in", "the"] and m.value != mention.value for m in fingers)
+
+
+_COUNTS = frozenset(["two", "four", "six", "eight", "2", "4", "6", "8"])
+_SOON = 8  # words
+_OPENS_STATEMENT = frozenset(["a", "an", "the", "this", "there", "two", "four", "six", "eight", "it", "i", "we"])
+_FINGERS_DO = frozenset(
+    ["held", "gapped", "had", "got", "received", "took", "ran", "caught", "glided", "needed", "went"]
+)
 
 
 # What a finger named elsewhere is or does: 'Only the small was under tension', 'the middle ran freely'.

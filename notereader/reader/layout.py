@@ -109,7 +109,9 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
         at = cut.j
     if at < count:
         sections.append(Section(around, at, at, count))
-    page.sections = [part for section in sections for part in _until_surgery(page, section)]
+    told = [part for section in sections for part in _until_surgery(page, section)]
+    hours = _hours(page, lines)
+    page.sections = [part for section in told for part in _until_the_hour(section, hours)]
 
 
 def _named_by_a_tendon(page: Page, cut: Section) -> bool:
@@ -142,6 +144,24 @@ def _until_surgery(page: Page, section: Section) -> list[Section]:
                 continue  # 'At operation in 2031 ...'
             return [replace(section, j=k), Section("narrative", k, k, section.j)]
     return [section]
+
+
+def _hours(page: Page, lines: list[Line]) -> list[int]:
+    """Return the first words of the lines of a log kept by the clock, '13:52  Findings ...'; [] of any other note."""
+    hours = [line.i for line in lines if _CLOCK.match(page.text, page.starts[line.i])]
+    return hours if len(hours) >= _LOG else []
+
+
+_CLOCK = re.compile(r"(?:[01]?\d|2[0-3])(?:[:.][0-5]\d| ?h ?[0-5]\d)(?: ?h(?:rs)?\b)?[ \t]*[-:.)]?[ \t]+(?=[^\W\d])")
+_LOG = 4  # lines
+
+
+def _until_the_hour(section: Section, hours: list[int]) -> list[Section]:
+    """End what stands under a heading where the log goes on with the next hour: '13:20 Indication: ...', '13:31'."""
+    k = next((k for k in hours if section.i < k < section.j), None)
+    if k is None or section.kind in ("narrative", "addendum"):
+        return [section]
+    return [replace(section, j=k), Section("narrative", k, k, section.j)]
 
 
 def _cuts(page: Page, lines: list[Line]) -> list[Section]:

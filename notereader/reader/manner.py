@@ -68,8 +68,11 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
             ["method"],
         )
         group.reference = group.reference or "same" in page.words[max(sentence.i, group.i - 8) : group.i]
-    if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 in page.tendon_words:
-        group.reference = True  # 'RF FDP as MF FDP.'
+    if before[-1:] == ["ditto"] and page.words[sentence.i] != "ditto":
+        group.reference = True  # 'FDP ditto ring for core and peripheral'
+    marked = page.words[group.i - 2] in _MARKS if group.i > sentence.i + 2 else False
+    if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 - marked in page.tendon_words:
+        group.reference = True  # 'RF FDP as MF FDP.', 'FDP - as FDP of index'
     if group.tendons and not group.digits and names_place(page, group.i, group.j):
         group.reference = True
     goes_on = "which" in page.words[group.j : group.j + 3]
@@ -183,6 +186,7 @@ def _left_out_there(lead: list[str]) -> bool:
     return pointed and ((rest[-1:] != [] and rest[-1] in _LEAVING_OUT) or rest[-2:] == ["other", "than"])
 
 
+_MARKS = frozenset(["-", ":", "="])
 _POINTING = frozenset(["those", "that", "one", "ones", "of", "in", "the", "for", "from"])
 _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "apart"])
 

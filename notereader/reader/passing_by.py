@@ -52,7 +52,7 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
     mentions = setting.mentions
     if _none_of(page, sentence) or _unexplored(page, sentence, setting):
         return True
-    if tendons:
+    if tendons or any(g.generic == "all" and g.digits for g in setting.groups):
         return _looked_at(page, sentence, setting)
     if not (setting.digits or not setting.groups):
         return False
@@ -77,15 +77,29 @@ def _looked_at(page: Page, sentence: Sentence, setting: Setting) -> bool:
 
     What the next paragraph tells is of the finger that was worked on.
     """
-    if _LOOKS.isdisjoint(sentence.said) or not setting.digits or _goes_on_in_block(page, sentence):
+    if not setting.digits:
         return False
-    first = next(g.i for g in setting.groups if g.tendons)
+    first = next(g.i for g in setting.groups if g.tendons or g.generic)
     behind = [m for m in setting.mentions if m.i >= first]  # not what the look went through
     told = {m.value for m in behind if m.kind == "extent"}
-    other = any(m.kind in _TELLING - _WHOLE_TENDONS for m in behind)
+    if told != {"intact"} or any(m.kind in _TELLING - _WHOLE_TENDONS for m in behind):
+        return False
     named = {d for g in setting.groups for d in g.digits}
-    beside = len(named) == 1 and named.isdisjoint(setting.digits)
-    return beside and told == {"intact"} and not other and _named_only_here(page, sentence, setting.mentions)
+    others = named.difference(setting.digits)
+    if len(others) != 1:
+        return False
+    if not _BESIDE.isdisjoint(sentence.said) or _so_was(page, sentence):
+        return True
+    looked = not _LOOKS.isdisjoint(sentence.said) and not _goes_on_in_block(page, sentence)
+    return looked and named == others and _named_only_here(page, sentence, setting.mentions)
+
+
+def _so_was(page: Page, sentence: Sentence) -> bool:
+    """'The FDS of the small finger was whole and so was the FDP of the ring': a further finger, by the way."""
+    return any(a == "so" and b in ("was", "were") for a, b in pairwise(page.words[sentence.i : sentence.j]))
+
+
+_BESIDE = frozenset(["neighbouring", "neighboring", "adjacent", "adjoining"])
 
 
 def _unexplored(page: Page, sentence: Sentence, setting: Setting) -> bool:

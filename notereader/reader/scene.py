@@ -52,6 +52,9 @@ _OTHER_LABELS = frozenset(
     ]
 )
 _ITSELF = frozenset(["which", "where", "it", "that", "this", "whose"])
+_TO_FINGER = frozenset(["the", "in", "for", "on"])
+_EXCEPTING = word_list("scene", "excepting")
+_ADDED_WITH = frozenset(["and", "with", "plus", ",", ";", "+"])  # what a further part of a repair is added with
 _ACTS = frozenset(["held", "caught", "hid", "overlay", "bound", "hit", "met", "overrode", "kept"])
 SUBJECT_KINDS = word_list("scene", "subject_kinds")
 
@@ -133,13 +136,35 @@ class Scene:
         """Tell whether words i to j are said of all but a group that is left out, before it or behind it."""
         named = [g for g in self.setting.groups if g.digits and not (g.excepted or g.reference)]
         if j <= group.i:
+            if self.only_outer_left_out(group, i):
+                return False
             every = [m.i for m in self.of("quantifier") if m.j <= group.i]
             first = self.part(every[-1])[0] if every else self.sentence.i
             if self.word_before(first) == ":":
                 first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
             return i >= first and not any(j <= g.i < group.i for g in named)
         again = any(set(g.digits) & set(group.digits) and group.j <= g.i <= i for g in named)
-        return group.j <= i and not again and _ITSELF.isdisjoint(self.words(group.j, j))
+        return group.j <= i and not (again or self.save_that(group)) and _ITSELF.isdisjoint(self.words(group.j, j))
+
+    def save_that(self, group: Group) -> bool:
+        """'..., save that the ring got two': not the finger is left out, but what a clause of its own says of it."""
+        lead = [w for w in self.words(max(self.sentence.i, group.i - 4), group.i) if w not in _TO_FINGER]
+        return lead[-1:] == ["that"] and lead[-2:-1] != [] and lead[-2] in _EXCEPTING
+
+    def only_outer_left_out(self, group: Group, i: int) -> bool:
+        """'With four strands and a running 6-0, except in the ring, where no peripheral suture was put in'.
+
+        Only the peripheral suture is left out there: what word i tells before it, of the repair, is of all.
+        """
+        core, outer = self.of("stitch", "strandword"), self.of("role", "pattern")
+        outer = [m for m in outer if m.kind == "pattern" or m.value == "peripheral"]
+        own = self.words(group.j, min(group.j + 2, self.sentence.j))
+        if not outer or _ITSELF.isdisjoint(own) or any(m.i >= group.j for m in core) or outer[-1].i < group.j:
+            return False
+        begin = outer[0].i
+        while begin > self.sentence.i and self.page.words[begin - 1] not in _ADDED_WITH:
+            begin -= 1
+        return i < begin <= group.i
 
     def unplaced(self, name: str, value: object, k: int) -> bool:
         """Tell whether what is said at word k is said of one of several, without saying of which, or of neither."""

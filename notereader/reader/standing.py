@@ -395,6 +395,8 @@ def no_condition(page: Page, cue: Mention) -> bool:
         return True
     if page.words[cue.i] == "if" and page.words[cue.i - 1 : cue.i] and page.words[cue.i - 1] in _POLITE:
         return True  # 'I should be grateful if you would begin ...'
+    if page.words[cue.i - 1 : cue.j] == ["just", "in", "case"]:
+        return True  # '... the wrist, which I had marked just in case, and the ends were ragged'
     asked = page.words[cue.j : cue.j + _LONGEST_ASKED]
     if ":" in asked[:-1] and asked[asked.index(":") + 1] in BOX_SIGNS:
         return True  # 'If no: [x] trimmed [ ] excised': a question of a form

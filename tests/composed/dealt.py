@@ -42,31 +42,34 @@ class _Two:
 
     @property
     def first(self) -> str:
-        return _row(self.a)
+        return row(self.a)
 
     @property
     def second(self) -> str:
-        return _row(self.b)
+        return row(self.b)
 
 
 def dealt(seed: int) -> Dealt:
     """Return the note that belongs to a seed."""
     chance = random.Random(seed)
-    fingers = _in_order(chance.sample(_FINGERS, chance.choice((2, 3, 3, 4))))
-    a = _in_order(chance.sample(fingers, chance.randint(1, len(fingers) - 1)))
+    fingers = in_order(chance.sample(_FINGERS, chance.choice((2, 3, 3, 4))))
+    a = in_order(chance.sample(fingers, chance.randint(1, len(fingers) - 1)))
     two = _Two(fingers, a, tuple(f for f in fingers if f not in a))
     return chance.choice((_fates, _cuts, _zones))(chance, two)
 
 
-def _in_order(fingers: tuple[str, ...] | list[str]) -> tuple[str, ...]:
+def in_order(fingers: tuple[str, ...] | list[str]) -> tuple[str, ...]:
+    """Return fingers from the index on."""
     return tuple(f for f in _FINGERS if f in fingers)
 
 
-def _row(names: tuple[str, ...]) -> str:
+def row(names: tuple[str, ...]) -> str:
+    """Return names as a sentence lists them: 'index, middle and ring'."""
     return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
 
 
-def _was(names: tuple[str, ...]) -> str:
+def was(names: tuple[str, ...]) -> str:
+    """Return the verb that so many names take."""
     return "was" if len(names) == 1 else "were"
 
 
@@ -85,8 +88,8 @@ def _sentence(chance: random.Random, tendon: str, two: _Two, x: Callable[[], str
     return chance.choice(
         (
             f"The {tendon} was {x()} in the {a} and {y()} in the {b}.",
-            f"The {tendon} of the {a} {_was(two.a)} {x()}; {_that(two.b)} of the {b} {_was(two.b)} {y()}.",
-            f"The {tendon} of the {a} {_was(two.a)} {x()}, {_that(two.b)} of the {b} {y()}.",
+            f"The {tendon} of the {a} {was(two.a)} {x()}; {_that(two.b)} of the {b} {was(two.b)} {y()}.",
+            f"The {tendon} of the {a} {was(two.a)} {x()}, {_that(two.b)} of the {b} {y()}.",
             f"In the {a} the {tendon} was {x()}; in the {b} it was {y()}.",
             f"{tendon}: {pairs}.",
             f"{tendon} {x()}: {', '.join(two.a)}. {tendon} {y()}: {', '.join(two.b)}.",
@@ -96,8 +99,8 @@ def _sentence(chance: random.Random, tendon: str, two: _Two, x: Callable[[], str
             f"As it turned out, the {tendon} was {x()} in the {a} but {y()} in the {b}.",
             f"Only the {a} had the {tendon} {x()}; in the {b} it was {y()}.",
             f"{tendon} {'/'.join(two.a)} {x()}, {'/'.join(two.b)} {y()}.",
-            f"The {tendon} tendons of the {_row(two.fingers)} were {_row(tuple(told))} respectively.",
-            f"The {tendon} tendons were {x()} except {_that(two.b)} of the {b}, which {_was(two.b)} {y()}.",
+            f"The {tendon} tendons of the {row(two.fingers)} were {row(tuple(told))} respectively.",
+            f"The {tendon} tendons were {x()} except {_that(two.b)} of the {b}, which {was(two.b)} {y()}.",
         )
     )
 
@@ -106,7 +109,7 @@ def _fates(chance: random.Random, two: _Two) -> Dealt:
     """Return a note on what became of the superficial flexors."""
     x, y = chance.sample(list(_FATES), 2)
     told = _sentence(chance, "FDS", two, lambda: chance.choice(_FATES[x]), lambda: chance.choice(_FATES[y]))
-    body = f"The FDP and FDS of the {_row(two.fingers)} fingers were completely divided. The FDP tendons were repaired."
+    body = f"The FDP and FDS of the {row(two.fingers)} fingers were completely divided. The FDP tendons were repaired."
     truth = {(f, "FDS", "treatment"): x if f in two.a else y for f in two.fingers}
     truth |= {(f, "FDP", "treatment"): "repaired" for f in two.fingers}
     truth |= {(f, t, "extent"): "complete" for f in two.fingers for t in ("FDP", "FDS")}
@@ -118,7 +121,7 @@ def _cuts(chance: random.Random, two: _Two) -> Dealt:
     x, y = chance.sample(list(_CUTS), 2)
     tendon = chance.choice(("FDP", "FDS"))
     told = _sentence(chance, tendon, two, lambda: chance.choice(_CUTS[x]), lambda: chance.choice(_CUTS[y]))
-    text = f"Wounds of the {_row(two.fingers)} fingers of the right hand. {told} The skin was closed.\n"
+    text = f"Wounds of the {row(two.fingers)} fingers of the right hand. {told} The skin was closed.\n"
     return Dealt(text, {(f, tendon, "extent"): x if f in two.a else y for f in two.fingers})
 
 
@@ -129,11 +132,11 @@ def _zones(chance: random.Random, two: _Two) -> Dealt:
     told = chance.choice(
         (
             f"The FDP was completely divided in zone {x} in the {a} and in zone {y} in the {b}.",
-            f"The FDP of the {a} {_was(two.a)} cut through in zone {x}, {_that(two.b)} of the {b} in zone {y}.",
+            f"The FDP of the {a} {was(two.a)} cut through in zone {x}, {_that(two.b)} of the {b} in zone {y}.",
             f"In the {a} the FDP was transected in zone {x}; in the {b}, in zone {y}.",
             f"Zone {x} in the {a}, zone {y} in the {b}. In each the FDP was cut through.",
         )
     )
-    text = f"Wounds of the {_row(two.fingers)} fingers of the right hand. {told} The tendons were repaired.\n"
+    text = f"Wounds of the {row(two.fingers)} fingers of the right hand. {told} The tendons were repaired.\n"
     truth = {(f, "FDP", "zone"): x if f in two.a else y for f in two.fingers}
     return Dealt(text, truth | {(f, "FDP", "treatment"): "repaired" for f in two.fingers})

@@ -13,6 +13,7 @@ from likened import likened
 from nerves import nerves
 from rows import rows
 from several import several
+from sutures import sewn
 
 from notereader.reader import read
 from notereader.record import Interval
@@ -277,3 +278,23 @@ def test_nerves_and_arteries_are_of_their_finger_and_side(first: int) -> None:
         missed += len(note.truth.keys() - found.keys())
     assert wrong <= _MOST_WRONG_DEALT * facts
     assert missed <= _MOST_MISSED_DEALT * facts
+
+
+@pytest.mark.parametrize("first", range(0, 400, _BATCH))
+def test_sutures_dealt_out_over_fingers_are_of_their_fingers(first: int) -> None:
+    facts = wrong = missed = 0
+    for seed in range(first, first + _BATCH):
+        note = sewn(seed)
+        fields = {field for _, _, field in note.truth}
+        told = ((place, fact.value) for place, fact in read(note.text).walk() if place.field in fields)
+        found = {(p.digit or "", p.part or "", p.field): _least(value) for p, value in told if p.group == "repairs"}
+        facts += len(note.truth)
+        wrong += sum(note.truth.get(place) != value for place, value in found.items())
+        missed += len(note.truth.keys() - found.keys())
+    assert wrong <= _MOST_WRONG_DEALT * facts
+    assert missed <= _MOST_MISSED_DEALT * facts
+
+
+def _least(value: object) -> object:
+    """Return a length of one figure as that figure."""
+    return value.low if isinstance(value, Interval) and value.low == value.high else value

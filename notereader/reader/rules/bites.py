@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk, is_correction, named_so_far
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
+from notereader.reader.rules.dealt_out import by_turns
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
 from notereader.reader.rules.trimming import led_by_trimming
@@ -52,11 +53,26 @@ def bites(desk: Desk, scene: Scene) -> None:
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
     worked_on = worked_on or (is_correction(scene) and bool(scene.of("bite")))  # whatever was told of last
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
+    if taken and _lay_dealt(desk, scene, [q for q in lengths if q not in locks]):
+        return
     excepted = _of_the_excepted(scene, taken[-1]) if taken else None
     if taken and excepted is not None:
         _lay_two_lengths(desk, scene, taken[-1], *excepted)
     elif taken and not _other_length_excepted(scene, taken[-1]):
         _lay_purchase(desk, scene, taken)
+
+
+def _lay_dealt(desk: Desk, scene: Scene, lengths: list[Quantity]) -> bool:
+    """'With bites of 10 mm in the index and ring but only 7 mm in the small': each length of its own fingers' cores.
+
+    RETURNS: whether the sentence deals its lengths out over fingers.
+    """
+    dealt = by_turns(scene, [(q.i, q.j) for q in lengths])
+    for q in lengths if dealt else []:
+        for target in desk.repairable(dealt[q.i, q.j]):
+            if target.tendon in ("FDP", "FPL") and desk.has_suture(target):
+                desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
+    return bool(dealt)
 
 
 def _not_got(scene: Scene, q: Quantity) -> bool:

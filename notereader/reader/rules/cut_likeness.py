@@ -112,6 +112,32 @@ def same_again(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "extent", desk.extents[known], [span], "same as the finger before")
 
 
+@needs(words=["as", "like"])
+def same_as_there(desk: Desk, scene: Scene) -> None:
+    """'FDP - same as index', 'Profundus: as in the ring': a line that tells a cut, its ends and zone by another's."""
+    groups = scene.setting.groups
+    if len(groups) != _TENDON_AND_ITS_LIKE or not (groups[0].tendons and groups[1].reference and groups[1].digits):
+        return
+    own, like = groups
+    lead = scene.words(scene.sentence.i, own.i)
+    between = [w for w in scene.words(own.j, like.i) if w not in _LIKE_LEADS]
+    behind = scene.words(like.j, scene.sentence.j)
+    if any(w[0].isalpha() for w in lead) or between or behind not in ([], ["."]) or not scene.told(own.i):
+        return
+    for target in group_targets(scene, own):
+        for digit in like.digits:
+            told = desk.told_of("repairs", (digit, target.tendon, target.slip))
+            for finding in [f for f in told if f.field in _OF_A_CUT and f.order < scene.sentence.i]:
+                if target.digit != digit and desk.scene_at(finding.order).told(finding.order):
+                    span = [(own.i, like.j)]
+                    desk.tendon(scene, target, finding.field, finding.value, span, "same as the tendon named")
+
+
+_TENDON_AND_ITS_LIKE = 2
+_LIKE_LEADS = frozenset(["-", ":", "=", "the", "same", "as", "like", "in", "of", "that", "for", "is", "was", "again"])
+_OF_A_CUT = ("extent", "extent_percent", "ends", "zone")
+
+
 def so_was_the_next(desk: Desk, scene: Scene) -> None:
     """'The FDP was cut through. So was the FDS.', 'FDS likewise.': the extent told last in the sentence before."""
     group = next((g for g in scene.setting.groups if g.tendons), None)

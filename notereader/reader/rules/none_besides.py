@@ -8,6 +8,7 @@ from notereader.reader.groups import Target
 from notereader.reader.rules.roles import Anchor
 from notereader.reader.rules.suture_owners import targets_of
 from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
 
 _NOTHING = frozenset(["nothing", "nil"])
 _MORE = frozenset(["more", "further", "else"])
@@ -69,3 +70,27 @@ def _left_out_behind(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         if (none or (left and led)) and scene.told(group.i):
             for target in targets_of(desk, scene, group):
                 desk.tendon(scene, target, "peripheral", "absent", [(group.i, group.j + 1 + left)], RULE)
+
+
+def finger_went_without(desk: Desk, scene: Scene, told: bool) -> None:
+    """'A running 6-0 went round the index and ring; the middle went without', 'in the middle this was omitted'.
+
+    `told`: a peripheral suture is told of in the sentence or was in the one before.
+    """
+    if not told or _DENIES.isdisjoint(scene.said) or not scene.kinds.isdisjoint(_OF_OTHERS):
+        return
+    for group in (g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)):
+        last = scene.part(group.j - 1)[1]
+        if scene.page.words[group.j : group.j + 1] == [","]:
+            last = scene.part(group.j + 1)[1]  # 'in all but the middle, where it was omitted'
+        tail = tuple(w for w in scene.words(group.j, last) if w not in _NOT_SAYING)
+        if tail in _WITHOUT and last - group.j <= _SOON and scene.told(group.i):
+            deep = [t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL") and desk.has_suture(t)]
+            for target in deep:
+                desk.tendon(scene, target, "peripheral", "absent", [(group.i, last)], RULE)
+
+
+_OF_OTHERS = ("gap", "glide", "test", "pulley", "structure", "sided", "strandword", "stitch")
+_WITHOUT = frozenset(tuple(phrase.split()) for phrase in word_list("sutures", "went_without"))
+_DENIES = frozenset(phrase[0] for phrase in _WITHOUT)
+_NOT_SAYING = word_list("sutures", "not_saying")

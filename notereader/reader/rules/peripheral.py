@@ -16,7 +16,7 @@ from notereader.reader.rules.no_peripheral import (
     taken_out,
     told_before,
 )
-from notereader.reader.rules.none_besides import none_besides
+from notereader.reader.rules.none_besides import finger_went_without, none_besides
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
 from notereader.reader.rules.thread_roles import drawn_into_bone, has_core
@@ -53,6 +53,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         if heading is not None:
             spots = [Anchor(heading.i, heading.j, PERIPHERAL)]
     none_besides(desk, scene, spots or [Anchor(t.i, t.j, PERIPHERAL) for t in threads if t.role == PERIPHERAL])
+    told = bool(spots) or any(t.role == PERIPHERAL for t in threads)
+    finger_went_without(desk, scene, told or told_before(desk, scene))
     unnamed = not spots and scene.sentence.section != PERIPHERAL
     if unnamed and "pattern" not in scene.kinds and _WITHOUT_NAME.isdisjoint(scene.said):
         return

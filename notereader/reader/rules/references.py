@@ -149,7 +149,7 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
         (
             g
             for g in scene.setting.groups
-            if g.reference and {"like", "as"} & set(words[max(g.i - 5, scene.sentence.i) : g.i])
+            if g.reference and {"like", "as", "ditto"} & set(words[max(g.i - 5, scene.sentence.i) : g.i])
         ),
         None,
     )
@@ -317,6 +317,21 @@ def _rim_too(rest: list[str]) -> bool:
 _ALSO = (["too"], ["also"], ["likewise"], ["as", "well"], ["the", "same"])
 
 
+def _led_to(between: list[str]) -> bool:
+    """'... that of the little finger in the same way', '..., then the superficiales were sewn in similar manner'."""
+    short = 0 < len(between) <= _NEXT_TO and "," not in between
+    return short or (0 < len(between) <= _FAR and _WAS_SEWN.issuperset(between))
+
+
+_NEXT_TO = 2  # words
+_WAS_SEWN = frozenset(
+    [
+        *("was", "were", "also", "then", "all", "both", "each", "in", "a", "the", "an", "by", "with", "using"),
+        *("repaired", "sutured", "sewn", "joined", "done", "mended", "treated", "managed"),
+    ]
+)
+
+
 def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Target]:
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
     if source is None and scene.words(i, i + 2) in (["so", "was"], ["so", "were"]):
@@ -324,7 +339,7 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
     beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
     if source is None and beside:
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
-    elif source is None and groups and 0 < i - groups[-1].j <= 2 and "," not in scene.words(groups[-1].j, i):
+    elif source is None and groups and _led_to(scene.words(groups[-1].j, i)):
         groups = groups[-1:]  # '..., and that of the little finger in the same way'
     elif source is None and ";" in scene.words(scene.sentence.i, i):
         clause = i - scene.words(scene.sentence.i, i)[::-1].index(";")

@@ -3,7 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.measures import count_of
-from notereader.reader.rules.suture_owners import suture_owners
+from notereader.reader.rules.suture_owners import is_the_rest, suture_owners
 from notereader.reader.scene import Scene
 from notereader.vocabulary.sutures import stitches
 from notereader.vocabulary.wordlists import word_list
@@ -37,7 +37,7 @@ def short_counts(desk: Desk, scene: Scene, counts: list[tuple[int, int, int]]) -
 def _stands_bare(scene: Scene, k: int, counted: bool) -> bool:
     """Tell whether the count at word k closes a statement on a tendon; `counted`: strands are counted beside it."""
     first, _ = scene.part(k)
-    named = [g for g in scene.setting.groups if (g.tendons or g.digits) and g.j <= k]
+    named = [g for g in scene.setting.groups if (g.tendons or g.digits or is_the_rest(scene, g)) and g.j <= k]
     if not [g for g in named if g.i >= first] and len(named) != 1:
         return False
     if not scene.told(k) or scene.next_word(k + 1) not in _CLOSES:

@@ -143,7 +143,20 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
         count = _count_at(scene.page, group.j + 1)
         if count in (2, 4, 6, 8) and closes and scene.told(group.j + 1):
             return [(count, group.j + 1, group.j + 2)]
-    return _and_two_in(scene, named)
+    return _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+
+
+def _the_other_six(scene: Scene, named: list[Group], i: int) -> list[tuple[int, int, int]]:
+    """'The index got four strands and the ring two': a bare count behind a finger, as the first stood behind one."""
+    if not any(g.digits and g.j <= i for g in scene.setting.groups):
+        return []
+    for group in (g for g in named if g.digits and not g.tendons):
+        led = scene.word_before(group.i - (scene.word_before(group.i) == "the"))
+        count = _count_at(scene.page, group.j) if group.j < scene.sentence.j else 0
+        closes = scene.next_word(group.j + 1) in ("", ",", ".", ";")
+        if led in ("and", ",", ";", "but") and count in (2, 4, 6, 8) and closes and scene.told(group.j):
+            return [(count, group.j, group.j + 1)]
+    return []
 
 
 def _and_two_in(scene: Scene, named: list[Group]) -> list[tuple[int, int, int]]:

@@ -17,6 +17,7 @@ from notereader.reader.held_counts import count_told
 from notereader.reader.measures import count_of
 from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
+from notereader.reader.rules.dealt_sutures import fingers_of_all, left_out_before, listed_before
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.record.values import Value
@@ -53,6 +54,12 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     corrected = holders_of_corrected(desk, scene)
     if corrected:
         return corrected, []
+    apart = left_out_before(scene, i)
+    if apart is not None:
+        return _of_the_kind_told(desk, scene, apart) or targets_of(desk, scene, apart), []
+    everyone = fingers_of_all(scene, i) or listed_before(desk.scene_before(scene), scene)
+    if everyone:
+        return [t for g in everyone for t in _of_the_kind_told(desk, scene, g) or targets_of(desk, scene, g)], []
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
@@ -156,6 +163,8 @@ def _taken_up_together(scene: Scene, group: Group, i: int) -> bool:
 
 def _excepts(scene: Scene, group: Group, i: int, j: int) -> bool:
     """An exception bears on the clause right before it: '..., and finished with 5-0, except the FCR'."""
+    if group.excepted and scene.only_outer_left_out(group, i):
+        return False
     if group.excepted and group.j <= i and not _which(scene, group, i):
         return scene.part(i)[0] <= group.i  # 'Every one except that of the ring finger was given a running 6-0'
     return group.excepted and group.i >= j and scene.part(i)[1] >= scene.part(group.i)[0] - 1
@@ -211,7 +220,7 @@ def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]
             if group is not pool[0]:
                 found = _of_the_digit(found, pool[0], group)
             found = _not_of_a_whole_one(desk, scene, found, before) or found
-            if found or group.digits or group.collective:
+            if found or group.digits or group.collective or is_the_rest(scene, group):
                 return found, []  # of a digit with no known repair: better nothing than its neighbour's
     return _carried(desk, scene)
 
@@ -421,7 +430,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return [t for t in found if desk.extents.get(t) != "intact"] or found
     if group.generic == "all" and pair_in_focus(desk, scene, group):
         return list(scene.setting.focus)
-    if group.generic == "all":
+    if group.generic == "all" and not is_the_rest(scene, group):
         before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
         first = next((n for n, g in enumerate(before) if g.tendons), len(before))
         named = [g for g in before[first:] if g.tendons or (g.digits and _with_stitch(scene, g))]
@@ -443,7 +452,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         if "both" in words and len(sewn) < _PAIR and not group.digits:
             sewn = _pair_spoken_of(desk, scene) or sewn
         return fingers_only(scene, group, sewn)
-    if group.generic == "others":
+    if is_the_rest(scene, group):
         left = others(desk, scene, group, desk.repairable())
         if scene.of("material", "stitch", "strandword"):
             return left
@@ -452,6 +461,11 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return desk.sewn()
     found = both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
     return _deep_one_open(desk, scene, found) or found
+
+
+def is_the_rest(scene: Scene, group: Group) -> bool:
+    """Tell whether a group is 'the others', or 'the other' of two."""
+    return group.generic == "others" or scene.words(group.i, group.j) == ["the", "other"]
 
 
 def _pair_spoken_of(desk: Desk, scene: Scene) -> list[Target]:

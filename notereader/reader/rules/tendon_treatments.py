@@ -240,6 +240,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'the distal stump was fixed in scar'
     if value == "repaired" and _no_repair(scene, mention):
         return None
+    if value == "excised" and _of_a_stitch(scene, mention):
+        return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):
         return None
     if value == "trimmed" and _sewn_next(desk, scene, mention):
@@ -261,6 +263,15 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _of_a_stitch(scene: Scene, mention: Mention) -> bool:
+    """'A modified Kessler and a cruciate, but the first tore out, so we took it out': the stitch, not the tendon."""
+    if not {"it", "them"} & set(scene.words(mention.i, mention.j)):
+        return False
+    before = [m for m in scene.of("stitch", "strandword") if m.j <= mention.i]
+    named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and g.i > before[-1].i] if before else []
+    return bool(before) and not named and not scene.of("slip")
 
 
 def _undone_again(scene: Scene, mention: Mention) -> bool:

@@ -1,0 +1,124 @@
+"""A finger looked at in passing, a log kept by the clock, and tendons told by others: 'ditto ring', 'same as index'."""
+
+import pytest
+from reader_sentences import each
+
+from notereader.reader import read
+
+INDEX = "Right index finger explored. The FDP was cut through in zone II. "
+
+
+@pytest.mark.parametrize(
+    "passing",
+    [
+        "Both tendons of the neighbouring middle finger were inspected and were intact.",
+        "The FDP and FDS of the adjacent middle finger were seen and intact.",
+        "The FDS was intact and so was the FDP of the middle finger.",
+    ],
+)
+def test_a_whole_finger_beside_is_not_turned_to(passing: str) -> None:
+    text = f"{INDEX}{passing}\n\nThe tendon was sewn with six strands of 4-0 Ethibond. A4 was intact."
+    assert each(text, "strands") == {"index FDP": 6}
+    assert each(text, "finding", group="pulleys") == {"index A4": "intact"}
+    assert each(text, "extent")["middle FDP"] == "intact"
+
+
+def test_a_finger_beside_that_was_cut_is_turned_to() -> None:
+    text = f"{INDEX}In the adjacent middle finger the FDP was cut through.\n\nIt was sewn with four strands of 4-0 PDS."
+    assert each(text, "strands") == {"middle FDP": 4}
+
+
+@pytest.mark.parametrize("stop", ["  ", " - "])
+def test_the_next_hour_of_a_log_ends_what_a_heading_began(stop: str) -> None:
+    told = (
+        "08:10|Surgeon: attending",
+        "08:20|Diagnosis: left ring finger, FDP cut. Indication: cannot bend the tip",
+        "08:31|Cefazolin given",
+        "08:52|FDP divided completely. FDS intact",
+        "09:05|A4 vented, 3 mm",
+        "09:12|FDP: four strands of 4-0 nylon",
+    )
+    text = ".\n".join(line.replace("|", stop) for line in told) + ".\n"
+    assert each(text, "extent") == {"ring FDP": "complete", "ring FDS": "intact"}
+    assert each(text, "finding", group="pulleys") == {"ring A4": "vented"}
+    assert each(text, "strands") == {"ring FDP": 4}
+
+
+def test_one_time_of_day_makes_no_log() -> None:
+    text = "Indication: he fell on a glass.\n10:30 hours: the FDP of the ring finger cut through, it is said.\n"
+    assert each(text, "extent") == {}
+
+
+@pytest.mark.parametrize(
+    "like", ["FDP ditto ring", "FDP ditto the ring for core", "FDP - as FDP of ring", "FDP: as FDP of the ring finger"]
+)
+def test_as_the_tendon_of_another_finger(like: str) -> None:
+    text = f"FDP of ring and middle cut through.\nRing: FDP 4 strands of 4-0 nylon.\nMiddle: {like}.\n"
+    assert each(text, "strands") == {"ring FDP": 4, "middle FDP": 4}
+    assert each(text, "size") == {"ring FDP": "4-0", "middle FDP": "4-0"}
+
+
+def test_the_finger_behind_an_opening_ditto_is_the_one_spoken_of() -> None:
+    text = "FDP of ring and small fingers cut through. Ring FDP 4 strands of 4-0. Ditto small FDP."
+    assert each(text, "strands") == {"ring FDP": 4, "small FDP": 4}
+
+
+@pytest.mark.parametrize("like", ["FDP - same as index", "FDP: as in the index", "FDP like the index"])
+def test_a_cut_told_by_another_finger(like: str) -> None:
+    text = f"INDEX FINGER\n- FDP completely divided\n- FDS intact\nMIDDLE FINGER\n- {like}\n"
+    assert each(text, "extent") == {"index FDP": "complete", "index FDS": "intact", "middle FDP": "complete"}
+
+
+@pytest.mark.parametrize(
+    "manner", ["in similar manner", "in a similar manner with the same suture", "by the same method"]
+)
+def test_what_is_like_the_tendons_before_it_is_named_behind_them(manner: str) -> None:
+    text = (
+        "FDP and FDS of the index cut through. FDP of the index was repaired with a double modified Kessler of 3-0"
+        f" Prolene, then FDS of the index was repaired {manner}."
+    )
+    assert each(text, "size") == {"index FDP": "3-0", "index FDS": "3-0"}
+
+
+@pytest.mark.parametrize("aside", ["which I had marked just in case", "that had been prepared just in case"])
+def test_just_in_case_puts_no_condition(aside: str) -> None:
+    text = (
+        f"FPL cut through, and no need to open the wrist, {aside}, both ends ragged, and four strands of 4-0 went in."
+    )
+    assert each(text, "ends") == {"thumb FPL": "ragged"}
+    assert each(text, "strands") == {"thumb FPL": 4}
+
+
+@pytest.mark.parametrize("gone", ["the first had torn out so we took it out", "it cut through and I took it out"])
+def test_a_stitch_taken_out_takes_no_tendon_with_it(gone: str) -> None:
+    text = f"FCU cut through. FCU got a modified Kessler and then a cruciate of 2-0, but {gone}."
+    assert "excised" not in each(text, "treatment").values()
+
+
+@pytest.mark.parametrize("broken", ["completely broken", "totally broken"])
+def test_a_tendon_broken_is_cut_through(broken: str) -> None:
+    assert each(f"In the ring finger the FDP was {broken}, FDS was intact.", "extent") == {
+        "ring FDP": "complete",
+        "ring FDS": "intact",
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["I don't bother with an epitendinous stitch in these, and none was put in.", "No epitendinous stitch was put in."],
+)
+def test_what_the_surgeon_does_not_bother_with(words: str) -> None:
+    assert each(f"{INDEX}It was sewn with four strands. {words}", "peripheral") == {"index FDP": "absent"}
+
+
+@pytest.mark.parametrize(
+    "thought", ["One thought to do an 8-strand suture and one renounced", "I thought to put eight strands in"]
+)
+def test_what_was_only_thought_of(thought: str) -> None:
+    text = f"{INDEX}It was sutured by a double Tsuge with 4-0 nylon. {thought} because of the volume."
+    assert each(text, "strands") == {"index FDP": 4}
+
+
+def test_the_readings_prove_themselves() -> None:
+    text = f"{INDEX}The FDP of the adjacent ring finger was intact. Middle FDP cut through, ditto ring."
+    assert all(e.span and text[slice(*e.span)] == e.exact for _, f in read(text).walk() for e in f.evidence)
