@@ -6,7 +6,7 @@ What a note tells behind such a sentence, 'Core: four strands', is still of the 
 from itertools import pairwise
 
 from notereader.reader.groups import Setting
-from notereader.reader.page import Mention, Page, Sentence
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
@@ -60,6 +60,7 @@ def passes_by(page: Page, sentence: Sentence, setting: Setting) -> bool:
         _left_out(page, sentence, mentions)
         or _only_seen(page, sentence, mentions)
         or _of_a_web(page, sentence, mentions)
+        or _of_its_size(page, sentence, mentions)
     )
 
 
@@ -149,6 +150,25 @@ def _only_seen(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
     words = [w for w in page.words[sentence.i : sentence.j] if w not in _ARTICLES]
     runs = words[:1] != [] and words[0] in _WOUNDS and words[1:2] != [] and words[1] in _RUNS
     return runs or (not _STATES.isdisjoint(words) and _named_only_here(page, sentence, mentions))
+
+
+def _of_its_size(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
+    """'Small finger, small wound.' of a child whose ring finger is in every title: how big it is, and not which."""
+    named = {m.value for m in mentions if m.kind == "digit"}
+    told = any(m.kind in _TELLING for m in mentions) or sentence.j - sentence.i > _SHORT
+    first = next((m for m in mentions if m.kind == "digit"), None)
+    if told or len(named) != 1 or first is None or page.words[first.i] not in _SIZES:
+        return False
+    opens = first.i == sentence.i or page.words[first.i - 1] == ":"
+    if not opens or page.words[first.j : first.j + 1] in ([":"], ["-"]):
+        return False
+    titles = [s for s in page.sections if s.kind in ("procedure", "diagnosis")]
+    titled = {m.value for s in titles for m in within(page.mentions, s.i, s.j) if m.kind == "digit"}
+    goes_on = sentence.j < len(page.words) and page.breaks[sentence.j] < Break.LINE
+    return bool(titled) and titled.isdisjoint(named) and goes_on and _named_only_here(page, sentence, mentions)
+
+
+_SIZES = frozenset(["small", "little", "long"])
 
 
 def _named_only_here(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:

@@ -122,3 +122,41 @@ def test_what_was_only_thought_of(thought: str) -> None:
 def test_the_readings_prove_themselves() -> None:
     text = f"{INDEX}The FDP of the adjacent ring finger was intact. Middle FDP cut through, ditto ring."
     assert all(e.span and text[slice(*e.span)] == e.exact for _, f in read(text).walk() for e in f.evidence)
+
+
+def test_what_is_sewn_like_another_keeps_its_own_cut() -> None:
+    text = "Index: FDP cut through.\nRing: FDP 60 % cut.\nIndex FDP: 4 strands of 4-0 nylon.\nRing FDP as index FDP.\n"
+    assert each(text, "extent") == {"index FDP": "complete", "ring FDP": "partial"}
+    assert each(text, "strands") == {"index FDP": 4, "ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "shut", ["A2 was intact and I did not open it", "We did not open A2", "I saw no need to open it"]
+)
+def test_a_pulley_left_closed_tells_of_no_gap(shut: str) -> None:
+    assert each(f"{INDEX}It was sewn with four strands. {shut}.", "gap") == {}
+
+
+def test_a_join_that_did_not_open_had_no_gap() -> None:
+    assert each(f"{INDEX}It was sewn with four strands. The repair did not open.", "gap") == {"index FDP": "none"}
+
+
+@pytest.mark.parametrize("cut", ["divided 6 mm from its insertion", "cut through, 8 mm from the insertion"])
+def test_how_far_off_the_cut_lay_is_no_purchase(cut: str) -> None:
+    assert each(f"Index FDP {cut}, the stump too short to hold a stitch. Sewn with four strands.", "purchase_mm") == {}
+
+
+@pytest.mark.parametrize("pull", ["No pull on the tendon at the wrist was done.", "No pull was tried."])
+def test_a_pull_that_was_not_made_is_no_word_of_tension(pull: str) -> None:
+    assert each(f"{INDEX}It was sewn with four strands. {pull}", "tension") == {}
+
+
+@pytest.mark.parametrize("wound", ["Small finger, small wound.", "Little finger, clean wound."])
+def test_how_big_a_finger_is(wound: str) -> None:
+    text = f"Procedure: repair of FDP, ring finger.\n\nFindings: {wound} FDP completely divided. FDS intact.\n"
+    assert each(text, "extent") == {"ring FDP": "complete", "ring FDS": "intact"}
+
+
+def test_a_finger_that_heads_its_findings() -> None:
+    text = "Procedure: repair of FDP, ring finger.\n\nFindings: Small finger: FDP completely divided. FDS intact.\n"
+    assert each(text, "extent") == {"small FDP": "complete", "small FDS": "intact"}

@@ -447,7 +447,8 @@ def _names_bites(scene: Scene, m: Mention) -> bool:
 def _tells_where(scene: Scene, q: Quantity) -> bool:
     """'Severed some 15 mm distal to the edge of the carpal ligament', '8 mm proximal to A4': how far off a cut lay."""
     after = scene.words(q.j, min(q.j + _FAR_OFF, scene.sentence.j))
-    if after[:2] not in (["distal", "to"], ["proximal", "to"], ["short", "of"], ["beyond", "the"], ["distally", "to"]):
+    off = (["distal", "to"], ["proximal", "to"], ["short", "of"], ["beyond", "the"], ["distally", "to"])
+    if after[:2] not in (*off, ["from", "its"], ["from", "the"]):
         return False
     stop = q.j + next((n for n, w in enumerate(after) if w in (",", ";", ".")), len(after))
     pulley = any(q.j <= m.i < stop for m in scene.of("pulley", "pulley?"))
@@ -455,6 +456,7 @@ def _tells_where(scene: Scene, q: Quantity) -> bool:
 
 
 _FAR_OFF = 10  # words
+# 'From the edge', 'from the end' is how the core's bites are told; from these only where the tendon was cut.
 _LANDMARKS = frozenset(
     ["crease", "ligament", "retinaculum", "joint", "insertion", "arch", "wrist", "web", "pipj", "dipj"]
 )

@@ -116,7 +116,9 @@ def same_again(desk: Desk, scene: Scene) -> None:
 def same_as_there(desk: Desk, scene: Scene) -> None:
     """'FDP - same as index', 'Profundus: as in the ring': a line that tells a cut, its ends and zone by another's."""
     groups = scene.setting.groups
-    if len(groups) != _TENDON_AND_ITS_LIKE or not (groups[0].tendons and groups[1].reference and groups[1].digits):
+    if scene.sentence.prefix or len(groups) != _TENDON_AND_ITS_LIKE:
+        return  # 'as index FDP' in a column of a grid tells what that column asks
+    if not (groups[0].tendons and groups[1].reference and groups[1].digits):
         return
     own, like = groups
     lead = scene.words(scene.sentence.i, own.i)
@@ -124,7 +126,8 @@ def same_as_there(desk: Desk, scene: Scene) -> None:
     behind = scene.words(like.j, scene.sentence.j)
     if any(w[0].isalpha() for w in lead) or between or behind not in ([], ["."]) or not scene.told(own.i):
         return
-    for target in group_targets(scene, own):
+    unknown = [t for t in group_targets(scene, own) if t not in desk.extents]  # else it is sewn as the other was
+    for target in unknown:
         for digit in like.digits:
             told = desk.told_of("repairs", (digit, target.tendon, target.slip))
             for finding in [f for f in told if f.field in _OF_A_CUT and f.order < scene.sentence.i]:

@@ -354,6 +354,17 @@ def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
     return -4 <= mention.i - j <= 3 or 0 <= i - mention.j <= 4
 
 
+def _left_shut(scene: Scene, mention: Mention) -> bool:
+    """'A2 was intact and I did not open it', 'we did not open A4': what was left closed, and no join that held."""
+    if scene.page.words[mention.j - 1] not in ("open", "opened"):
+        return False
+    object_behind = scene.next_word(mention.j) in _OBJECTS or any(m.i - mention.j in (0, 1) for m in scene.of("pulley"))
+    return object_behind or scene.word_before(mention.i) in ("i", "we", "to")
+
+
+_OBJECTS = frozenset(["it", "them", "this", "that", "these", "those", "any", "either", "the", "its"])
+
+
 def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """A gap of a nerve, a wound, or between ends before the repair is none of the repair's."""
     word = " ".join(scene.words(mention.i, mention.j))
@@ -369,6 +380,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if "bridged" in scene.words(mention.j, scene.sentence.j):
         return False  # 'a gap of 4 cm was bridged with the palmaris longus'
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
+        return False
+    if _left_shut(scene, mention):
         return False
     if word == "nothing opened" and {"vented", "released"} & set(scene.words(mention.j, mention.j + 4)):
         return False  # 'nothing opened, nothing vented' tells of pulleys

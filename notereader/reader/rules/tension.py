@@ -43,6 +43,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
         ):
             continue  # 'I did not put the FCU under tension to test it'
+        if word == "no pull" and not _TESTED.isdisjoint(scene.words(mention.j, scene.sentence.j)):
+            continue  # 'No pull on the tendon at the wrist was done'
         if before in _TAKING_OFF or (before == "take" and after[:1] == ["off"]):
             continue  # 'Avoid tension on the repair.', 'The wrist was flexed to relieve tension'
         if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
@@ -115,6 +117,9 @@ def tension(desk: Desk, scene: Scene) -> None:
             mention.j,
             f"tension {value}",
         )
+
+
+_TESTED = frozenset(["done", "tried", "made", "test", "tested", "performed", "applied", "exerted", "carried"])
 
 
 def _of_the_sheath(scene: Scene, mention: Mention) -> bool:
