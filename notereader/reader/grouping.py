@@ -369,6 +369,8 @@ def _after_both(run: list[Mention], atom: Mention, page: Page, atoms: list[Menti
     if atom.kind != "tendon" or not before or any(m.kind == "digit" for m in run):
         return False
     between = page.words[before[-1].j : atom.i]
+    if between[:4] in _OF_THE_FOUR:
+        return True  # 'the profundus of the four fingers, the FPL and the superficialis of ring and small'
     later = [m for m in atoms if m.i >= atom.j and m.kind in ("digit", "tendon")]
     own = bool(later) and later[0].kind == "digit" and later[0].i - atom.j <= 2
     wide = between[:2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"], ["to", "all"], ["to", "both"])
@@ -525,6 +527,9 @@ def _times_four(page: Page, j: int) -> bool:
         return True
     stranded = after[2:3] in (["strand"], ["strands"], ["-"], ["core"]) and after[2:4] != ["-", ">"]
     return after[:2] == ["x", "4"] and not stranded
+
+
+_OF_THE_FOUR = tuple([preposition, "the", "four", "fingers"] for preposition in ("of", "in", "to"))
 
 
 def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:

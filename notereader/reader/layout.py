@@ -206,12 +206,26 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "core"  # 'Name  M-Tang   Strands [ ] 4 [x] 6'
     elif cut.kind == "admin" and _heads_operation(page, cut, limit):
         cut.kind = "narrative"  # 'Theatre:' above the findings and the repair
+    elif cut.kind == "closure" and _opens_skin(page, cut, limit):
+        cut.kind = "narrative"  # 'Skin: old wound opened and prolonged toward the palm.'
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
     elif cut.kind == "instructions" and phrase in _TREATED and _tells_what_was_done(page, cut.i, limit):
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
+
+
+def _opens_skin(page: Page, cut: Section, limit: int) -> bool:
+    """Tell whether what stands under 'Skin' is how it was opened, and not how it was closed."""
+    first = page.words[cut.i : min(limit, cut.i + _LINE_OF_SKIN)]
+    first = first[: first.index(".")] if "." in first else first
+    return not _SKIN_OPENED.isdisjoint(first) and _SKIN_SHUT.isdisjoint(first)
+
+
+_LINE_OF_SKIN = 14  # words
+_SKIN_OPENED = frozenset(["opened", "incised", "incision", "prolonged", "extended", "enlarged", "lengthened", "bruner"])
+_SKIN_SHUT = frozenset(["closed", "sutured", "stitched", "sewn", "closure", "nylon", "interrupted", "simple"])
 
 
 def _past_its_number(words: list[str]) -> list[str]:

@@ -393,6 +393,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # 'the ends were mashed and were taken back 3 mm'
     if led_by_trimming(scene, q) or _tells_where(scene, q):
         return False
+    if _from_the_end(scene, q):
+        return True
     if not _TRIMS.isdisjoint(scene.words(min(_stretch(scene, q)[0], max(scene.sentence.i, q.i - 3)), q.i)):
         return False
     opened = [m for m in scene.of("opened") if m.j <= q.i and q.i - m.j <= 4]
@@ -460,6 +462,17 @@ _FAR_OFF = 10  # words
 _LANDMARKS = frozenset(
     ["crease", "ligament", "retinaculum", "joint", "insertion", "arch", "wrist", "web", "pipj", "dipj"]
 )
+
+
+def _from_the_end(scene: Scene, q: Quantity) -> bool:
+    """'Six strands of 4-0, 10 mm from the broken ends', '... Adelaide, taken 10 mm from the cut end each side'."""
+    behind = [w for w in scene.words(q.j, min(q.j + 5, scene.sentence.j)) if w not in ("the", "each", "both")]
+    from_end = behind[:1] == ["from"] and behind[1:2] != [] and behind[1] in _CUT and behind[2:3] in _END
+    return from_end and any(m.j <= q.i and scene.told(m.i) for m in scene.of("stitch", "strandword", "material"))
+
+
+_CUT = frozenset(["cut", "broken", "severed", "torn", "tendon", "divided", "ruptured"])
+_END = (["end"], ["ends"], ["edge"], ["edges"], ["stump"], ["stumps"])
 
 
 def _taken_off(scene: Scene, q: Quantity) -> bool:

@@ -197,10 +197,14 @@ _TAKEN = frozenset(["away", "off", "taken", "removed", "back", "shortened", "deb
 
 
 def _of_the_thread(scene: Scene, k: int) -> bool:
-    """'... of looped 4-0 nylon, each taken 10 mm from either end': how far from the ends a thread was led in."""
+    """'... of looped 4-0 nylon, each taken 10 mm from either end': how far from the ends a thread was led in.
+
+    So are '3/0 Ethibond, Adelaide pattern, taken 10 mm from the cut end each side'.
+    """
     end = k - (scene.word_before(k) in ("loop", "loops", "stitch"))
     end -= scene.word_before(end) in ("each", "all", "both")
     end -= scene.word_before(end) == ","
+    end -= scene.word_before(end) in ("pattern", "fashion", "technique", "configuration", "style")
     return any(m.j == end for m in scene.of("material", "stitch", "strandword"))
 
 
