@@ -37,8 +37,8 @@ def mark_hearsay(page: Page) -> None:
             )
             if open_block >= 0:
                 continue
-        if sentence.i >= added:
-            continue
+        if sentence.i >= added or sentence.section == "instructions":
+            continue  # 'OT referral: early passive exercises' is an order
         if not (_PEOPLE.isdisjoint(sentence.said) or _BELIEVED.isdisjoint(sentence.said)):
             _mark_belief(page, sentence)
         if _NAMED.isdisjoint(sentence.said):

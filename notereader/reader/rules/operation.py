@@ -184,8 +184,22 @@ def _anaesthesia(desk: Desk) -> None:
         m = replace(block, value="regional")
         lay(desk, "anaesthesia", m, [(chosen[0], m)], "block with sedation")
         return
+    if chosen and chosen[1].value == "sedation" and _beside_a_block(*chosen):
+        m = replace(chosen[1], value="regional")
+        lay(desk, "anaesthesia", m, [(chosen[0], m)], "block with sedation")
+        return
     if chosen:
         lay(desk, "anaesthesia", chosen[1], told, "deepest anaesthesia stated")
+
+
+def _beside_a_block(scene: Scene, sedation: Mention) -> bool:
+    """'A wrist and palm block with sedation', 'axilary block + sedation', 'sedation and a block'."""
+    lead = [w for w in scene.words(max(scene.sentence.i, sedation.i - _NEAR), sedation.i) if w != "light"]
+    behind = [w for w in scene.words(sedation.j, sedation.j + _NEAR) if w not in ("a", "an", "the")]
+    return (lead[-1:] in _AND and lead[-2:-1] == ["block"]) or (behind[:1] in _AND and "block" in behind)
+
+
+_AND = (["and"], ["with"], ["plus"], ["+"], ["under"], ["&"])
 
 
 def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
