@@ -213,7 +213,7 @@ def _cuts_just_told(desk: Desk, scene: Scene) -> list[Finding]:
         if before is None or before.sentence.block != scene.sentence.block:
             break
         told = [f for f in desk.findings if f.field == "extent" and before.sentence.i <= f.order < scene.sentence.i]
-        if told or before.of("pulley", "structure", "sided", "bundle", "bone"):
+        if told or before.setting.groups or before.of("deed", "pulley", "structure", "sided", "bundle", "bone"):
             return told
         before = desk.scene_before(before)
     return []
