@@ -473,7 +473,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
     cut = [
         m
         for m in scene.of("hurt", "nervestate")
-        if m.i < m.j and m.j in (mention.i, mention.i - (scene.word_before(mention.i) == ","))
+        if m.j in (mention.i, mention.i - (scene.word_before(mention.i) == ","))
     ]
     if _of_a_part(scene, mention) or scene.words(mention.j, mention.j + 3)[:2] in _AT_FIRST:
         return False

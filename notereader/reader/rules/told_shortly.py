@@ -34,7 +34,7 @@ def _named(scene: Scene) -> list[Group]:
 def _in_full(desk: Desk, scene: Scene) -> None:
     """'FDP total, ends smooth', 'FCU fully. PL fully.': how far, right behind the name and with nothing after it."""
     for group in _named(scene):
-        k = group.j + (scene.next_word(group.j) == ":")
+        k = group.j
         if scene.next_word(k) not in _IN_FULL or not scene.told(k) or scene.next_word(k + 1) not in _CLOSES:
             continue
         for target in group_targets(scene, group):
