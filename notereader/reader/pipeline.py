@@ -49,6 +49,7 @@ from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
 from notereader.reader.rules.ticks import ticks
+from notereader.reader.rules.told_shortly import told_shortly
 from notereader.reader.rules.zones import zones
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.tokens import NoteTokenizer
@@ -97,7 +98,7 @@ def findings(doc: Doc) -> Doc:
     scenes = [scene for scene in make_scenes(page) if not _is_empty_answer(scene)]
     desk = Desk(page, scenes)
     for scene in scenes:
-        for rule in (extents, same_as_there, listed_below, listed_beside, treatments, short_fates):
+        for rule in (extents, same_as_there, told_shortly, listed_below, listed_beside, treatments, short_fates):
             _heed(rule, desk, scene)
     _heed(ticks, desk)
     for scene in scenes:

@@ -468,7 +468,7 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
     before = [s for s in subjects if s.j <= i]
     after = [s for s in subjects if s.i >= j]
     near_before = [s for s in before if s.i >= first or s.j > first]  # 'In the index, the superficial flexor ...'
-    near_after = [s for s in after if s.i < last]
+    near_after = [s for s in after if s.i < last and not _behind_a_stop(scene, j, s)]
     if near_after and _closely_followed(scene, i, j, near_after[0]):
         return near_after[0]
     if near_before:
@@ -480,6 +480,12 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         before = _outside_asides(scene, before)
         return _with_tendon(scene, [s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
+
+
+def _behind_a_stop(scene: Scene, j: int, subject: Subject) -> bool:
+    """'FDS ulnar slip -> excised. radial slip intact': what opens behind a stop or on the next line is told anew."""
+    stop = scene.next_word(j) == "." and subject.i == j + 1
+    return stop or (subject.i == j and scene.page.breaks[j] >= Break.LINE)
 
 
 def _outside_asides(scene: Scene, before: list[Subject]) -> list[Subject]:

@@ -7,6 +7,7 @@ _JOINING = word_list("shared_nouns", "joining")
 _ADJECTIVES = {"deep": "FDP", "superficial": "FDS"}
 _SLIPS = {"rs": "radial", "us": "ulnar"}
 _SIDED = ("structure", "sided", "bundle", "anynerve", "anyartery")
+_DIGITS = ("digit", "digit?")
 _ONES = frozenset(["one", "ones"])
 _BEFORE_ONE = frozenset([",", ";", ":", "and", "&", "but", "."])
 _AFTER = word_list("shared_nouns", "after")
@@ -43,13 +44,22 @@ _NERVE_WORDS = frozenset(["anynerve", "structure", "border", "sided", "role"])
 
 
 def _long_flexor(page: Page) -> list[Mention]:
-    """'I opened the thumb and found the long flexor cut': where no finger is named, that of the thumb."""
+    """'I opened the thumb and found the long flexor cut': where the finger spoken of last is the thumb, its flexor."""
     words = page.words
-    spots = [k for k in range(1, len(words) - 1) if words[k] == "long" and words[k + 1] == "flexor"]
-    if not spots or {m.value for m in page.mentions if m.kind == "digit"} != {"thumb"}:
+    spots = {k for k in range(1, len(words) - 1) if words[k] == "long" and words[k + 1] == "flexor"}
+    if not spots:
         return []
+    digits = [m for m in page.mentions if m.kind == "digit" and m.i not in spots]
     taken = {k for m in page.mentions if m.kind == "tendon" for k in range(m.i, m.j)}
-    return [Mention("tendon", "FPL", k, k + 2) for k in spots if k not in taken]
+    of_thumb = [k for k in sorted(spots - taken) if _thumb_before(digits, k)]
+    page.mentions = [m for m in page.mentions if not (m.kind in _DIGITS and m.i in spots)]
+    return [Mention("tendon", "FPL", k, k + 2) for k in of_thumb]
+
+
+def _thumb_before(digits: list[Mention], k: int) -> bool:
+    """Tell whether the digit named last before word k is the thumb, or the only one that the note names."""
+    before = [m for m in digits if m.i < k]
+    return (before or digits)[-1:] != [] and (before or digits)[-1].value == "thumb"
 
 
 def _shared(page: Page, k: int) -> list[Mention]:

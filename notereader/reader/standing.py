@@ -549,6 +549,8 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
         return comma, end + 1  # 'A4, vented at the first operation, was now contracted'
     if comma is not None and words[comma + 1] == "its" and _tells_extent(page, sentence.i, comma):
         return comma, sentence.j  # 'FDS intact, its old repair left alone'
+    if comma is not None and _opens_with_old(words, comma + 1, first) and _tells_intact(page, sentence.i, comma):
+        return comma, sentence.j  # 'FDS intact, the old repair solid'
     if comma is not None and _pulley_had_been(page, comma, first) and _HAD_BEEN.isdisjoint(words[sentence.i : comma]):
         ends = (k for k in range(last, sentence.j) if words[k] in (",", ";"))
         return comma, next(ends, sentence.j)  # 'A2 was intact, A3 had been removed at the first operation, A4 ...'
@@ -577,6 +579,16 @@ _ASIDE_LEADS = frozenset(["which", "already", "previously", "described", "as"])
 
 def _tells_extent(page: Page, i: int, j: int) -> bool:
     return any(m.kind == "extent" for m in within(page.mentions, i, j)) and _HAD_BEEN.isdisjoint(page.words[i:j])
+
+
+def _opens_with_old(words: list[str], k: int, cue: int) -> bool:
+    """Tell whether a clause opens with the words that tell of an earlier repair: ', the old repair firm'."""
+    return cue - k <= 1 and words[k : cue + 1] in (["old"], ["the", "old"])
+
+
+def _tells_intact(page: Page, i: int, j: int) -> bool:
+    told = [m.value for m in within(page.mentions, i, j) if m.kind == "extent"]
+    return set(told) == {"intact"} and _HAD_BEEN.isdisjoint(page.words[i:j])
 
 
 _IS_TODAY = frozenset(["was", "were", "is", "are"])

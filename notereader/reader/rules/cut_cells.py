@@ -13,8 +13,12 @@ FAR = {
     "half": "half",
 }
 
+_NONE_OF_IT = {"0": "intact"}  # 'FDP   0' under 'cut?'
 _HOW_FAR = frozenset(
-    ["cut", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent", "divided", "division", "laceration"]
+    [
+        *("cut", "cut %", "cut?", "lesion", "injury", "damage", "how much", "how far", "extent"),
+        *("divided", "division", "laceration"),
+    ]
 )
 _WHOLLY = frozenset(["total", "totally"])  # said of a tendon, they mean a cut without being asked for one
 _OF_NO_WEIGHT = frozenset([",", ":", "(", ")", "finger", "-", "/", "of", "the", "?", "state", "found"])
@@ -30,7 +34,7 @@ def cell_of_how_far(desk: Desk, scene: Scene) -> None:
     word = scene.page.words[first]
     titles = [_without_names(scene, *label) for label in prefix]
     asked = not _HOW_FAR.isdisjoint(titles) or (word in _WHOLLY and set(titles) <= {""})
-    value = FAR.get(word) if asked else "intact" if word == "whole" else None
+    value = _NONE_OF_IT.get(word, FAR.get(word)) if asked else "intact" if word == "whole" else None
     label = next((g for g in scene.setting.groups if g.i == g.j == first and g.tendons), None)
     if value is None or label is None or (word == "whole" and value == "complete" and _ends_row(desk, scene)):
         return  # 'FDP   -   whole' with nothing behind it: wholly cut or not at all

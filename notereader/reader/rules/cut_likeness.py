@@ -39,11 +39,17 @@ def cut_too(desk: Desk, scene: Scene, mention: Mention) -> None:
         if spared and after[0] in ("was", "were", "is", "are") and after[2:] in ([], ["."], [";"], [","]):
             for target in group_targets(scene, group) if group.tendons and group.i > mention.j else []:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
-        also = after[:1] in (["too"], ["also"], ["likewise"]) or after[:2] in (["as", "well"], ["the", "same"])
+        also = after[:1] in (["too"], ["also"], ["likewise"], ["equally"]) or after[:2] in (
+            ["as", "well"],
+            ["the", "same"],
+        )
         also = also and _last_before(scene, mention, group)
         if group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group) if group.tendons else same_tendon(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+
+
+_ALSO = frozenset(["too", "also", "likewise", "equally"])
 
 
 def _last_before(scene: Scene, mention: Mention, group: Group) -> bool:
@@ -152,7 +158,7 @@ def so_was_the_next(desk: Desk, scene: Scene) -> None:
     lead = [
         w for w in scene.words(scene.sentence.i, group.i) if w not in _WHOLE_OF and w not in ("also", "then", "too")
     ]
-    behind = [w for w in scene.words(group.j, scene.sentence.j) if w not in (".", ",", "was", "the", "as", "well")]
+    behind = [w for w in scene.words(group.j, scene.sentence.j) if w not in _ALL_OF_IT]
     if not (lead in _SO_WAS and not behind) and not (lead == [] and behind and SAME.union(_TOO).issuperset(behind)):
         return
     told = [f for f in desk.findings if f.group == "repairs" and f.field == "extent"]
@@ -163,6 +169,7 @@ def so_was_the_next(desk: Desk, scene: Scene) -> None:
 
 
 _TOO = frozenset(["too", "also"])
+_ALL_OF_IT = frozenset([".", ",", "was", "the", "as", "well", "both", "slips", "of", "it"])  # 'likewise, both slips'
 
 
 def _all_the_same(desk: Desk, scene: Scene, group: Group) -> None:

@@ -1,5 +1,7 @@
 """Whose a cut is: the tendons that words for how far a tendon was cut are told of."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.measures import count_of
@@ -38,13 +40,17 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     if group is not None and group.excepted:
         return []  # 'All tendons except the FPL were divided'
     subject = scene.owner(mention.i, mention.j)
-    if subject is not None:
-        targets = [*_in_series(desk, scene, subject, mention), *targets]
     if mention.value == "intact" and group is not None and not group.digits:
         targets = _the_rest(desk, scene, group) or targets
+    if subject is not None:
+        targets = [*_in_series(desk, scene, subject, mention), *targets]
+    if mention.value == "intact" and group is not None:
+        targets = _and_the_others(desk, scene, group) or [*targets, *_fingers_with_flexors(desk, scene, group)]
     if targets:
-        whole = [t for t in targets if t.tendon != "FDS" or t.slip]
-        return list(dict.fromkeys(whole if _of_one_slip(scene, group) else targets))
+        if _of_one_slip(scene, group):
+            whole = [t for t in targets if t.tendon != "FDS" or t.slip]
+            targets = whole or (_other_slip(desk, scene, targets) if mention.value == "intact" else [])
+        return list(dict.fromkeys(targets))
     if subject is None:
         return _from_label(desk, scene, mention)
     if subject.group is None:
@@ -233,9 +239,14 @@ def _of_thumb(scene: Scene, group: Group) -> bool:
 
 def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'The remaining FDPs not cut', 'FDPs: all 4 intact': those of the four fingers of which no cut was told."""
-    if not group.every and "all" not in scene.words(group.j, group.j + 3):
+    lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in _COUNTED]
+    other = lead[-1:] != [] and lead[-1] in _OTHER and len(group.tendons) == 1
+    several = not _PLURAL_KINDS.isdisjoint(scene.words(group.i, group.j))
+    several = several or (group.four == 1 and "all" in scene.words(group.i - 2, group.i))  # 'all the profundus tendons'
+    several = several and desk.at_wrist
+    if not (group.every or other or several) and "all" not in scene.words(group.j, group.j + 3):
         return []
-    before, after = scene.word_before(group.i), scene.words(group.j, group.j + 4)
+    before, after = lead[-1] if other else scene.word_before(group.i), scene.words(group.j, group.j + 4)
     told = scene.words(group.i, group.j)
     others = _to_other_fingers(desk, group, told)
     if others:
@@ -247,14 +258,27 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3)) or (
         before == "every" and at_wrist
     )
-    if not four and before not in ("remaining", "other"):
+    if several and not other:
+        fours = [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]
+        return [*fours, *(t for t in group_targets(scene, group) if t.tendon not in ("FDP", "FDS"))]
+    if not four and before not in _OTHER:
         return []
     fingers = _of_four(group)
     known = {t.digit for t in desk.named} | set(scene.every_digit)
-    if not four and not at_wrist and len(known - {"thumb", None}) < 2 and not any(t.digit is None for t in desk.named):
+    if (
+        not four
+        and not (at_wrist or desk.at_wrist)
+        and len(known - {"thumb", None}) < 2
+        and not any(t.digit is None for t in desk.named)
+    ):
         return []  # one finger was worked on: its neighbours were not looked at
     told_of = [] if four else _named_before(scene, group)  # 'FDP index cut; remaining FDPs ok'
     return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS and t not in told_of]
+
+
+_OTHER = frozenset(["remaining", "other", "others", "rest"])
+_COUNTED = frozenset(["the", "two", "three", "of", "2", "3", "all"])
+_PLURAL_KINDS = frozenset(["profundi", "fdps", "fdp's", "superficiales", "fdss", "fds's"])  # of fingers not named
 
 
 def _named_before(scene: Scene, group: Group) -> list[Target]:
@@ -318,6 +342,8 @@ def _in_series(desk: Desk, scene: Scene, subject: Subject, mention: Mention) -> 
 
 def _each_of(desk: Desk, scene: Scene, group: Group, mention: Mention) -> list[Target]:
     """'FPL, all the FDPs and the median nerve intact' at the wrist: those of all four fingers, but for the cut ones."""
+    if mention.value == "intact" and not group.digits and (rest := _the_rest(desk, scene, group)):
+        return rest  # 'the other profundi and the median nerve were intact'
     if group.four != 1 or group.digits or mention.value != "intact" or not desk.at_wrist:
         return group_targets(scene, group)
     fours = [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
@@ -330,9 +356,45 @@ def _flexors_of_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     digits = group.digits or _digits_before(scene, group)
     digits = digits or (scene.setting.digits if _heads_line(scene) else ())
     others = scene.word_before(group.i) in ("other", "remaining") or scene.next_word(group.j) in ("sheath", "sheaths")
-    if others or _FLEXORS.isdisjoint(scene.words(group.i, group.j)) or _any_hurt(desk, scene, digits):
+    if others or _FLEXORS.isdisjoint(scene.words(group.i, group.j)) or any_hurt(desk, scene, digits):
         return []
     return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+
+
+def _fingers_with_flexors(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'Middle FDP, ring and small finger tendons', 'the index flexors and the FPL': both flexors of such fingers."""
+    if not group.tendons or not group.digits:
+        return []
+    words = scene.page.words
+    named = sorted((m for m in scene.of("digit") if group.i <= m.i and m.j <= group.j), key=lambda m: m.i)
+    found: list[str] = []
+    for k in (k for k in range(group.i, group.j) if words[k] in _TENDONS):
+        end = k
+        for m in reversed([m for m in named if m.j <= k]):
+            if not _BETWEEN_FINGERS.issuperset(words[m.j : end]):
+                break
+            found.append(m.value)
+            end = m.i
+    fingers = [d for d in dict.fromkeys(found) if d in DIGITS[1:] and not any_hurt(desk, scene, (d,))]
+    return [Target(d, t) for d in fingers for t in ("FDP", "FDS")]
+
+
+def _and_the_others(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'The sublimis to ring and small and the other profundi': of one kind those named, of the other all the rest."""
+    last = scene.word_before(group.j)
+    lead = [w for w in scene.words(group.i, group.j - 1) if w not in _COUNTED]
+    if last not in _PLURAL_KINDS or len(group.tendons) != len(_KINDS) or lead[-1:] == [] or lead[-1] not in _OTHER:
+        return []
+    deep = "FDP" if last[:1] in ("p",) or last.startswith("fdp") else "FDS"
+    four = ("all", "four") in pairwise(scene.words(group.i, group.j))
+    named = [Target(d, t) for d in (DIGITS[1:] if four else group.digits) for t in group.tendons if t != deep]
+    rest = [Target(d, deep) for d in DIGITS[1:] if desk.extents.get(Target(d, deep)) not in HURT_KINDS]
+    told = _named_before(scene, group)
+    return [*named, *(t for t in rest if t not in told)] if desk.at_wrist else []
+
+
+_KINDS = ("FDP", "FDS")
+_BETWEEN_FINGERS = frozenset(["and", ",", "the", "finger", "fingers", "flexor", "&", "+", "'s"])
 
 
 def _heads_line(scene: Scene) -> bool:
@@ -345,7 +407,7 @@ _FLEXORS = frozenset(["flexor", "flexors"])
 _TENDONS = frozenset(["flexors", "tendons"])
 
 
-def _any_hurt(desk: Desk, scene: Scene, digits: tuple[str, ...]) -> bool:
+def any_hurt(desk: Desk, scene: Scene, digits: tuple[str, ...]) -> bool:
     """Tell whether a tendon of the digits is known to be cut, or was spoken of as hurt before a sentence."""
     before = ((s, g) for s in desk.having("hurt") if s.sentence.i < scene.sentence.i for g in s.setting.groups)
     told = [t for s, g in before if g.tendons and not g.reference for t in group_targets(s, g)]
@@ -357,6 +419,16 @@ def _of_one_slip(scene: Scene, group: Group | None) -> bool:
     if group is None or "FDS" not in group.tendons:
         return False
     return any(m.value in ("one", "other") and group.i <= m.i < group.j for m in scene.of("slip"))
+
+
+def _other_slip(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+    """'The other slip was sound', behind words on the one slip that was cut: the slip of the other side."""
+    if not any(m.value == "other" for m in scene.of("slip")) or len(targets) != 1:
+        return []
+    hurt = [t for t, value in desk.extents.items() if value in HURT_KINDS and t.slip]
+    sides = [t.slip or "" for t in hurt if t._replace(slip=None) == targets[0]]
+    other = {"radial": "ulnar", "ulnar": "radial"}
+    return [targets[0]._replace(slip=other[sides[0]])] if len(sides) == 1 else []
 
 
 def same_tendon(scene: Scene, group: Group) -> list[Target]:

@@ -2,15 +2,17 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, carried, is_correction, named_so_far, tendon_owner
+from notereader.reader.desk import Desk, Finding, carried, is_correction, named_so_far, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
+from notereader.reader.rules.ends_alone import alone_in_its_part, ends_alone
 from notereader.reader.rules.ends_together import told_together
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.parted import of_the_parted, of_those_cut_through
+from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -18,6 +20,7 @@ from notereader.vocabulary.wordlists import word_list
 _OF_TENDON_WORDS = word_list("quality", "of_tendon_words")
 _END_NOUNS = frozenset(["ends", "end", "edges", "stumps", "faces"])
 _STUMPS = frozenset(["stumps", "stump"])
+_MANY_ENDS = frozenset(["ends", "stumps", "stump"])
 _TORN_OFF = frozenset(["apart", "off", "from", "away", "out", "loose"])
 _COLLECTIVE = frozenset(["all", "both", "each", "every", "three", "four", "pair"])
 _SEWN = frozenset(["repair", "repairs", "repaired", "sutured"])
@@ -37,18 +40,20 @@ _OF_OTHERS = [
 @needs(kinds=["ends"])
 def ends(desk: Desk, scene: Scene) -> None:
     """Find how the ends were: 'ends clean', 'ragged stumps', 'the profundus was frayed'."""
-    found = [m for m in scene.of("ends") if scene.told(m.i) and not foreign(scene, m.i, m.j)]
+    found = [m for m in scene.of("ends") if scene.told(m.i) and not _of_another(desk, scene, m)]
     if not found:
         return
     nouns = scene.of("endword")
     if any(_of_no_tendon(scene, m) for m in nouns) and not scene.of("tendon"):
         return  # 'The stump of the finger was clean'
-    if "wound" in scene.said and not nouns and _STUMPS.isdisjoint(scene.said) and not scene.of("tendon"):
+    of_ends = nouns or not _MANY_ENDS.isdisjoint(scene.said)  # 'a clean wound and clean tendon ends'
+    if "wound" in scene.said and not of_ends and not scene.of("tendon"):
         return  # 'Volar wound 6 cm, clean edges'
     asked = next((m.i for m in scene.of("ends") if _asked_and_denied(scene, m)), len(scene.page.words))
     said = [m for m in found if m.i > asked or _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
     said = said or [m for m in found if _of_the_cuts_before(desk, scene, m)]
-    kept = [m for m in said if not _negated_quality(scene, m)]
+    said = said or [m for m in found if ends_alone(desk, scene, m)]
+    kept = [m for m in said if not _negated_quality(scene, m) and not _soft_and_frayed(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
         owners = end_owners(desk, scene, mention)
@@ -63,13 +68,56 @@ def ends(desk: Desk, scene: Scene) -> None:
             known = len(desk.findings)
             if len(targets) > 1 and "stumps" in scene.said and desk.extents.get(target) == "partial":
                 continue  # 'All the stumps were smooth': what was cut in part has none
-            if mention.value == "clean" and desk.treatments.get(target) in ("left", "trimmed") and len(targets) == 1:
+            if mention.value == "clean" and len(targets) == 1 and _left_in_part(desk, target):
                 continue  # 'FDS middle: partial cut left alone, fibres tidy': it has edges, but no ends
             if _as_found(scene, mention, [m for m, others in laid if target in others]):
                 spot = _with_noun(scene, mention, nouns)
                 desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
             if "edges" not in scene.said:  # which a cut in part has too
                 mark_unsettled(desk, target, targets, known)
+
+
+def _soft_and_frayed(scene: Scene, mention: Mention) -> bool:
+    """'Soft and somewhat frayed': what is frayed as well is called so, for soft it is all the same."""
+    if mention.value != "attenuated" or scene.page.words[mention.i] not in _SOFT or mention.j - mention.i > 1:
+        return False
+    part = scene.part(mention.i)
+    beside = [m for m in scene.of("ends") if m.value == "ragged" and scene.part(m.i) == part]
+    return any("and" in scene.words(min(m.j, mention.j), max(m.i, mention.i)) for m in beside)
+
+
+_SOFT = frozenset(["soft", "softened"])
+
+
+def _left_in_part(desk: Desk, target: Target) -> bool:
+    """Tell whether a tendon was not cut through and not sewn."""
+    return desk.treatments.get(target) in ("left", "trimmed") and desk.extents.get(target) != "complete"
+
+
+def _of_another(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """Tell whether a state belongs to another structure than a tendon.
+
+    'FPL cut over the phalanx, stumps ragged': a bone is a place where the ends have words of their own behind the
+    comma; 'NVBs ok, ends clean': what was found whole has no ends.
+    """
+    if not foreign(scene, mention.i, mention.j):
+        return False
+    subject = scene.owner(mention.i, mention.j)
+    first, _ = scene.part(mention.i)
+    behind = subject is not None and subject.i >= mention.j
+    told_of_ends = not _MANY_ENDS.isdisjoint(scene.words(first, mention.i if behind else mention.j))
+    if subject is None or not told_of_ends or first <= subject.i < mention.i:
+        return True
+    if of_a_stranger(scene, mention.i, mention.j):
+        return True
+    if subject.kind in ("bone", "role"):
+        if scene.word_before(subject.i) == "no":
+            return False  # 'no bony fragment zone one the end was frayed'
+        return not any((g.tendons or g.generic) and g.j <= mention.i for g in scene.setting.groups)
+    if behind:
+        return False
+    states = {m.value for m in scene.of("extent", "hurt", "nervestate") if m.i < mention.i}
+    return states != {"intact"}
 
 
 def mark_unsettled(desk: Desk, target: Target, targets: list[Target], known: int) -> None:
@@ -98,30 +146,77 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
     pulley = any(m.kind == "pulley" and 0 <= m.i - mention.j <= 4 for m in scene.mentions)
     if scene.next_word(mention.j) in _RIMS and pulley:
         return False  # 'caught on the shredded edge of A2'
-    spots = [n.i for n in nouns if not _of_a_pulley(scene, n)]
+    spots = [n.i for n in nouns if not _of_a_pulley(scene, n) and scene.word_before(n.i) not in _NOT_OF_A_TENDON]
     words = scene.page.words
     spots += [k for k in range(*scene.part(mention.i)) if words[k] in _STUMPS]  # 'both stumps were furry'
     spots += [k for k in range(*scene.part(mention.i)) if words[k - 1] == "every" and words[k] in _SINGLE_ENDS]
     if any(k < mention.i for k in spots) and _points_back(scene, mention):
         return True
-    near = any(abs(k - mention.i) <= 9 and scene.word_before(k) not in ("bone", "nerve") for k in spots)
-    return near or _of_tendon(scene, mention)
+    spots = [k for k in spots if scene.word_before(k) not in _NOT_OF_A_TENDON]
+    near = any(_apart(scene, k, mention.i) <= _NEAR for k in spots)
+    return near or _of_the_subject(scene, mention, spots) or _of_tendon(scene, mention)
+
+
+_NEAR = 9  # words
+_NOT_OF_A_TENDON = frozenset(["bone", "nerve", "wound", "skin"])
+
+
+def _apart(scene: Scene, a: int, b: int) -> int:
+    """Return how many words lie from one word to another; options of a form that nobody ticked are none."""
+    first, last = min(a, b), max(a, b)
+    return sum(scene.page.standing[k] != "unticked" for k in range(first, last))
+
+
+def _of_the_subject(scene: Scene, mention: Mention, spots: list[int]) -> bool:
+    """'Its end lay at the A3 pulley, held by the vinculum, frayed', 'ENDS  middle: ragged, 1 mm off.  ring: clean'."""
+    opens = any(k - scene.sentence.i <= _OPENING for k in spots)
+    labelled = bool(spots) and spots[0] == scene.sentence.i
+    return (opens and alone_in_its_part(scene, mention)) or (labelled and scene.word_before(mention.i) == ":")
+
+
+_OPENING = 3  # words
 
 
 def _of_the_cuts_before(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
-    """'FDP and FDS 100%. Clean cut.', '... divided. All cuts were tidy.': of what the sentence before told cut."""
+    """'FDP and FDS 100%. Clean cut.', '... divided. All cuts were tidy.': of what was just told cut, or of all."""
     rest = [w for w in scene.words(scene.sentence.i, mention.i) if w not in _FILLS]
     rest += [w for w in scene.words(mention.j, scene.sentence.j) if w not in _FILLS]
+    if scene.sentence.prefix or any(g.tendons or g.digits for g in scene.setting.groups):
+        return []
+    if "cuts" in scene.said and _OF_SKIN.isdisjoint(scene.said) and (rest in ([], ["cuts"]) or _all_the_cuts(scene)):
+        return [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
+    if rest not in ([], ["cuts"], ["cut"]):
+        return []
+    told = _cuts_just_told(desk, scene)
+    cut = [f for f in told if f.value != "intact"]
+    if any(f.group != "repairs" for f in cut):
+        return []
+    return list(dict.fromkeys(Target(*f.entry) for f in cut))
+
+
+_FILLS = frozenset(
+    ["a", "the", "all", "both", "was", "were", "is", "are", "quite", "very", "nice", ".", "!", "these", "*", "-"]
+)
+_OF_SKIN = frozenset(["skin", "wound", "wounds", "incision", "nerve", "nerves"])
+_BACK = 3  # sentences
+
+
+def _all_the_cuts(scene: Scene) -> bool:
+    """'All cuts as straight as a ruler', 'all cuts are smooth from glass'."""
+    return ("all", "cuts") in pairwise(scene.words(scene.sentence.i, min(scene.sentence.i + 4, scene.sentence.j)))
+
+
+def _cuts_just_told(desk: Desk, scene: Scene) -> list[Finding]:
+    """Return the cuts told by the last sentence of the paragraph that told any: 'FDP off. Zone I. Clean cut.'"""
     before = desk.scene_before(scene)
-    if before is None or scene.sentence.prefix or scene.setting.groups or rest not in ([], ["cuts"], ["cut"]):
-        return []
-    told = [f for f in desk.findings if f.field == "extent" and before.sentence.i <= f.order < scene.sentence.i]
-    if not told or any(f.group != "repairs" or f.value == "intact" for f in told):
-        return []
-    return list(dict.fromkeys(Target(*f.entry) for f in told))
-
-
-_FILLS = frozenset(["a", "the", "all", "both", "was", "were", "is", "are", "quite", "very", "nice", ".", "!", "these"])
+    for _ in range(_BACK):
+        if before is None or before.sentence.block != scene.sentence.block:
+            break
+        told = [f for f in desk.findings if f.field == "extent" and before.sentence.i <= f.order < scene.sentence.i]
+        if told or before.setting.groups or before.of("deed", "pulley", "structure", "sided", "bundle", "bone"):
+            return told
+        before = desk.scene_before(before)
+    return []
 
 
 def _of_a_pulley(scene: Scene, noun: Mention) -> bool:
@@ -136,7 +231,10 @@ def _points_back(scene: Scene, mention: Mention) -> bool:
     if subject is None or subject.kind not in ("tendon", "digit"):
         return False
     pointed = any(a in ("those", "that") and b in ("of", "in", "on") for a, b in pairwise(words))
-    return pointed or words[:1] == ["they"]
+    return pointed or [w for w in words[:2] if w not in _SINCE][:1] in (["they"], ["both"])
+
+
+_SINCE = frozenset(["as", "since", "because", "and", "for"])
 
 
 def _of_the_finger(scene: Scene, mention: Mention) -> bool:
@@ -271,12 +369,11 @@ def _with_noun(scene: Scene, mention: Mention, nouns: list[Mention]) -> tuple[in
 
 def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the cut tendons that a remark on their ends is about."""
-    left_out = _of_the_left_out(scene, mention) or _of_the_cuts_before(desk, scene, mention)
-    if left_out:
-        return left_out
-    named = _each_named(desk, scene, mention)
-    if named:
-        return named
+    told = _of_the_left_out(scene, mention) or _of_the_cuts_before(desk, scene, mention)
+    told = told or _of_both(desk, scene, mention) or _each_named(desk, scene, mention)
+    told = told or ends_alone(desk, scene, mention)
+    if told:
+        return told
     finger = _finger_behind(scene, mention)
     if finger:
         return _parted(desk, scene, finger)
@@ -294,7 +391,8 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         cut = _parted(desk, scene, scene.setting.digits or None)
         return cut if len(cut) == 1 and cut[0].digit in scene.setting.digits else []
     if targets:
-        return of_the_parted(desk, scene, [t for t in targets if desk.extents.get(t) != "intact"])
+        cut = of_the_parted(desk, scene, [t for t in targets if desk.extents.get(t) != "intact"])
+        return cut or _of_the_kinds(desk, scene, group)
     digits = group.digits if group is not None else ()
     if group is not None and _collects(group):
         return _of_all(desk, scene, group)
@@ -307,7 +405,46 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     alone = _only_one_named(desk, scene, mention) if group is None else []
     if alone:
         return alone
-    return of_those_cut_through(desk, scene, _in_focus(desk, scene, digits, mention, group is not None))
+    focus = of_those_cut_through(desk, scene, _in_focus(desk, scene, digits, mention, group is not None))
+    return _of_the_sewn(desk, scene, focus)
+
+
+def _of_the_sewn(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+    """'FDS: partial, edge trimmed' over 'Ends: clean' of a form: of the one tendon of the finger that has ends."""
+    if len(targets) != 1 or scene.setting.groups or not _only_smoothed(desk, targets[0], ""):
+        return targets
+    cut = _parted(desk, scene, (targets[0].digit,)) if targets[0].digit else []
+    return cut if len(cut) == 1 and not _MANY_ENDS.isdisjoint(_label_words(scene)) else targets
+
+
+def _label_words(scene: Scene) -> set[str]:
+    """Return the words of a sentence and of the labels it answers."""
+    return {w for i, j in scene.sentence.prefix or () for w in scene.page.words[i:j]} | scene.said
+
+
+def _of_both(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'Ends of both clean', 'ends sharp on both tendons', 'Tendon ends: ragged (both)': of both flexors of a finger."""
+    behind = [w for w in scene.words(mention.j, min(mention.j + 5, scene.sentence.j)) if w not in _FILLS]
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    led = ("of", "both") in pairwise(lead) and len([w for w in lead if w not in _FILLS]) <= _ENDS_OF
+    bracketed = scene.words(mention.j, mention.j + 2) == ["(", "both"]
+    told = behind[:1] in (["on"], ["of"], ["in"]) and "both" in scene.words(mention.j, mention.j + 3)
+    told = told and behind[1:2] in (["tendons"], ["flexors"], ["of"], [])
+    named = any(g.tendons or g.digits for g in scene.setting.groups if g.j <= mention.i)
+    one = scene.setting.digits if len(scene.setting.digits) == 1 else ()
+    here = desk.cut(one) if one and (told or (not named and (led or bracketed))) else []
+    return here if len({t.tendon for t in here}) == len(_FLEXORS) else []
+
+
+_ENDS_OF = 2  # words: 'ends of'
+_FLEXORS = ("FDP", "FDS")
+
+
+def _of_the_kinds(desk: Desk, scene: Scene, group: Group | None) -> list[Target]:
+    """'Tendon ends: FDS and FDP ragged' behind words on whole tendons: of those of the kind that were cut."""
+    if group is None or group.digits or not group.tendons or _MANY_ENDS.isdisjoint(scene.said):
+        return []
+    return [t for t in _parted(desk, scene, None) if t.tendon in group.tendons and t.slip is None]
 
 
 def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
@@ -316,7 +453,8 @@ def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     So it is in 'FDP 100% just distal to A2, ends tidy' of the one finger spoken of.
     """
     one = len(scene.setting.digits) == 1
-    named = [g for g in scene.setting.groups if g.tendons and (g.digits or one) and not (g.reference or g.excepted)]
+    groups = [g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)]
+    named = [g for g in groups if g.digits or one or g.tendons == ("FPL",)]
     if len(named) != 1 or named[0].j > mention.i or scene.of("tendon")[1:]:
         return []
     return [t for t in group_targets(scene, named[0]) if desk.extents.get(t) != "intact"]
@@ -509,13 +647,19 @@ def _all_words(scene: Scene) -> bool:
         return True  # 'the ends were clean but for those of the ring finger'
     words = [w for k, w in enumerate(words) if w not in ("all", "four") or _tells_of_ends(words, k)]
     collective = not {"all", "four", "every"}.isdisjoint(words)
-    return collective and not {"ends", "stumps", "edges"}.isdisjoint(words) and "both" not in words
+    of_ends = not {"ends", "stumps", "edges"}.isdisjoint({*words, *_label_words(scene)})
+    return collective and of_ends and "both" not in words
+
+
+_ALL_OF_THEM = 3  # words
 
 
 def _tells_of_ends(words: list[str], k: int) -> bool:
     """'all ends', 'the four stumps'; not '5 mm in all.', 'a four-strand core'."""
     if words[k] == "four":
         return not _END_NOUNS.isdisjoint(words[k + 1 : k + 3]) or words[k + 1 : k + 2] == ["tendons"]
+    if k == 0 and len(words) <= _ALL_OF_THEM:
+        return True  # 'Tendon ends: all clean'
     if words[max(0, k - 1) : k] == ["in"] and not _END_NOUNS.isdisjoint(words[:k]):
         return words[k - 2] not in UNITS  # 'ends ragged in all', not 'the ends were cut back, 5 mm in all'
     return words[max(0, k - 1) : k] != ["in"] or words[k + 1 : k + 2] not in ([], ["."], [","], [";"])

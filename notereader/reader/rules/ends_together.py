@@ -25,7 +25,7 @@ def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Targ
         f
         for f in desk.findings
         if f.group == "repairs" and f.field == "extent" and f.value in HURT_KINDS and since < f.order < noun
-        if not f.header and desk.scene_at(f.order).sentence.block == scene.sentence.block
+        if (not f.header or scene.header) and desk.scene_at(f.order).sentence.block == scene.sentence.block
     ]
     if any(g.tendons and g.j <= noun for g in scene.setting.groups):
         told = [f for f in told if f.order >= scene.sentence.i]
@@ -80,7 +80,9 @@ def _owned(scene: Scene, noun: int, mention: Mention) -> bool:
 def _before(scene: Scene, group: Group, first: int, noun: int) -> bool:
     if not first <= group.i < noun:
         return False
-    return group.j > noun or (noun - group.j <= 2 and _PLURALS.isdisjoint(scene.words(group.j, noun)))
+    told_cut = any(m.i == group.j and m.j == noun for m in scene.of("extent"))  # 'FDS completely divided ends neat'
+    near = noun - group.j <= 2 and _PLURALS.isdisjoint(scene.words(group.j, noun))
+    return group.j > noun or (near and not told_cut)
 
 
 def _behind(scene: Scene, group: Group, noun: int, end: int) -> bool:

@@ -113,6 +113,18 @@ def extents(desk: Desk, scene: Scene) -> None:
     answered_cut(desk, scene)
 
 
+def _one_pronoun(scene: Scene, mention: Mention) -> bool:
+    """'That tendon she never had strong, but it is whole', 'I was wrong: it was sound': of the one tendon named."""
+    first = scene.page.words[mention.i]
+    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    it = lead in (["it", "is"], ["it", "was"]) or (first in ("was", "is") and lead[-1:] == ["it"])
+    return (
+        it
+        and sum(bool(g.tendons) for g in scene.setting.groups) == 1
+        and not any(g.generic for g in scene.setting.groups)
+    )
+
+
 def _dealt(desk: Desk, scene: Scene) -> set[tuple[int, int]]:
     """'Whole in the index and small, cut through in the ring': lay down what is dealt out, and return its words."""
     told = [m for m in scene.of("extent") if m.value in _DEALT and scene.told(m.i)]
@@ -335,7 +347,9 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
         first, last = scene.part(mention.i)
         hurt = any(first <= m.i < last and m.value in HURT_KINDS for m in scene.of("extent"))
         hurt = hurt or any(q.unit == "%" and first <= q.i < last for q in scene.quantities)
-        targets, _ = tendon_owner(desk, scene, mention.i, mention.j)
+        whole = Mention("extent", "intact", mention.i, mention.i + 2)
+        owned = scene.owner(mention.i, mention.j) is not None
+        targets = (owned and cut_targets(desk, scene, whole)) or tendon_owner(desk, scene, mention.i, mention.j)[0]
         if not hurt and not _worn(scene, mention) and not scene.negated(mention.i, mention.j):
             for target in targets:
                 desk.tendon(scene, target, "extent", "intact", [with_name_of(scene, mention, target)], "extent intact")
@@ -480,19 +494,35 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         owned = scene.word_before(mention.i) in _TELLS_INTACT_WORDS_2 or _answers_alone(scene, mention)
         named = any(g.tendons and g.j == mention.i for g in scene.setting.groups)
         owned = owned or (named and scene.next_word(mention.j) in ("", ".", ",", ";", ")"))  # 'ulnar slip no damage'
+        if word == "without damage" and scene.word_before(mention.i) in ("found", "was", "were"):
+            return True  # 'were visited one after another and found without damage'
         return owned or (word != "without damage" and scene.next_word(mention.j) in ("to", "of", "in"))
     if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
         closes = closes or scene.words(mention.j, mention.j + 2) in _IN_FULL
         closes = closes or any(g.i == mention.j and g.digits for g in scene.setting.groups)  # dictated without stops
+        closes = closes or _next_begins(scene, mention)
         listed = series(scene, subject, mention.i) if subject is not None else []
         named = any(s.group is not None and (s.group.tendons or s.group.digits) for s in listed)
-        if not (closes and named and subject is not None and subject.j <= mention.i and mention.i - subject.j <= 6):
+        if not (closes and named and subject is not None and subject.j <= mention.i):
+            return False
+        if mention.i - subject.j > _BESIDE_NAME and not _one_pronoun(scene, mention):
             return False
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+_BESIDE_NAME = 6  # words
+
+
+def _next_begins(scene: Scene, mention: Mention) -> bool:
+    """'The ulnar slip was fine the neurovascular bundles ...', 'FPL fine median nerve cut': dictated without stops."""
+    led = scene.word_before(mention.i) in ("was", "were") or scene.page.words[mention.i] in ("was", "were")
+    others = any(m.i == mention.j for m in scene.of("structure", "sided", "bundle", "anynerve", "anyartery"))
+    behind = scene.next_word(mention.j)
+    return others or (led and behind in ("the", "closed", "i", "we", "so", "when")) or scene.arrow(mention.j)
 
 
 def _but_in_part(scene: Scene, mention: Mention) -> bool:

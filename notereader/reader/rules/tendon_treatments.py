@@ -473,7 +473,10 @@ _OF_A_TEST = frozenset(
 def _trims_ends(scene: Scene, mention: Mention) -> bool:
     """'from each stump 2.5 mm are resected': the ends were trimmed, the tendon was not taken out."""
     first = max(scene.sentence.i, mention.i - 8, _own_clause(scene, mention))
-    near = set(scene.words(first, min(scene.sentence.j, mention.j + 6)))
+    behind = scene.words(mention.j, min(scene.sentence.j, mention.j + 6))
+    if "leaving" in behind[:3]:
+        return False  # 'FDP excised, leaving 1 cm of stump on the phalanx': all but the stump
+    near = {*scene.words(first, mention.j), *(behind[: behind.index(",")] if "," in behind else behind)}
     if "discarded" in scene.words(mention.i, mention.j) or _stumps_taken_out(scene, mention):
         return False
     told = [q for q in scene.quantities if q.unit == "mm" and not hurt_over(scene, q)]
@@ -497,10 +500,14 @@ def _own_clause(scene: Scene, mention: Mention) -> int:
 def _stumps_taken_out(scene: Scene, mention: Mention) -> bool:
     """'The superficialis stumps were stuck in scar and were removed': all that was left of a tendon not sewn."""
     lead = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
-    whole = lead is not None and lead.tendons == ("FDS",) and scene.next_word(lead.j) in ("stumps", "remnants")
+    noun = scene.next_word(lead.j) if lead is not None else ""
+    whole = lead is not None and (noun in _REMAINS or (lead.tendons == ("FDS",) and noun == "stumps"))
     lengths = any(q.unit == "mm" for q in scene.quantities)
     sewn = any(d.value == "repaired" for d in scene.of("deed"))
     return whole and not (lengths or sewn or scene.of("ends"))
+
+
+_REMAINS = frozenset(["remnant", "remnants", "remains", "remainder"])
 
 
 def _last_piece(scene: Scene, q: Quantity, mention: Mention) -> bool:
@@ -564,6 +571,12 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if not targets and value in ("left", "trimmed") and (label := _label_of_cell(scene)) is not None:
         return group_targets(scene, label)
     subject = scene.owner(mention.i, mention.j)
+    if subject is not None and not targets and (own := _of_its_subject(scene, mention, subject)):
+        return own
+    if value == "trimmed" and subject is None and not scene.header and not _FLAPS.isdisjoint(scene.said):
+        nicked = _the_one_nicked(desk, scene.setting.digits)
+        if nicked:
+            return nicked  # 'The flap was pared flush': of the one tendon that was cut in part
     leads = mention.i - scene.sentence.i <= 1 and not any(s.j <= mention.i for s in scene.subjects)
     behind = subject is not None and subject.i >= mention.j and not leads
     if targets and behind and scene.next_word(mention.j) in _TREATED_WORDS:
@@ -589,9 +602,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
         return _treated_from_focus(desk, scene, mention, value)
     if group is None:
         return []
-    if value == "trimmed" and group.digits and subject.kind == "digit" and not (scene.header or scene.sentence.prefix):
-        nicked = [t for t in desk.cut(group.digits) if desk.extents.get(t) == "partial"]
-        return nicked if len(nicked) == 1 else []  # 'in the small finger I was content to trim the loose fibers'
+    if value == "trimmed" and group.digits and subject.kind == "digit" and not scene.header:
+        return _the_one_nicked(desk, group.digits)  # 'in the small finger I was content to trim the loose fibers'
     if (
         group.generic == "all"
         and value == "repaired"
@@ -602,8 +614,9 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     if group.generic == "all" and scene.words(group.i, group.i + 1) in (["each"], ["both"]) and value != "repaired":
         named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
         pair = scene.setting.focus if len(scene.setting.focus) == _PAIR and group.i == scene.sentence.i else ()
+        whole = _both_of_the_finger(desk, scene, group) if value == "excised" else []
         return (
-            group_targets(scene, named[-1]) if named else list(pair)
+            group_targets(scene, named[-1]) if named else list(pair) or whole
         )  # 'FDP and FDS were one mass. Both were excised'
     tendon = {"tendon", "flexor"} & set(scene.words(scene.sentence.i, scene.sentence.j))
     if scene.header and value == "grafted" and group.digits and tendon and not scene.of("structure", "anynerve"):
@@ -626,6 +639,31 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
 
 
 _PAIR = 2
+_FLAPS = frozenset(
+    ["flap", "flaps", "edge", "edges", "tongue", "lap", "fibres", "fibers", "beak", "shoulder", "tag", "lip"]
+)
+
+
+def _the_one_nicked(desk: Desk, digits: tuple[str, ...]) -> list[Target]:
+    """Return the one tendon of the digits given that was cut in part, or none where there are more of them."""
+    nicked = [t for t in desk.cut(digits or None) if desk.extents.get(t) == "partial"]
+    return nicked if len(nicked) == 1 else []
+
+
+def _of_its_subject(scene: Scene, mention: Mention, subject: Subject) -> list[Target]:
+    """'The profundus was scarred to the middle phalanx and was excised': the tendon that the sentence opens with."""
+    led = scene.words(mention.i - 2, mention.i) in (["and", "was"], ["and", "were"])
+    groups = [g for g in scene.setting.groups if g.j <= mention.i]
+    opens = len(groups) == 1 and bool(groups[0].tendons) and groups[0].i - scene.sentence.i <= 1
+    return group_targets(scene, groups[0]) if led and opens and subject.kind in ("bone", "role") else []
+
+
+def _both_of_the_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'Both tendons were excised', of a finger whose two flexors were told cut or stuck."""
+    one = scene.setting.digits if len(scene.setting.digits) == 1 else ()
+    both = [Target(d, t) for d in one if d != "thumb" for t in ("FDP", "FDS")]
+    opens = group.i == scene.sentence.i and not {"tendons", "flexors"}.isdisjoint(scene.words(group.i, group.j))
+    return both if opens and not any(desk.extents.get(t) == "intact" for t in both) else []
 
 
 def _label_of_cell(scene: Scene) -> Group | None:

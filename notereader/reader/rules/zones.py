@@ -13,6 +13,7 @@ def zones(desk: Desk, scene: Scene) -> None:
     """Find the zone of each cut tendon; a zone without a tendon is said of every cut tendon of its digits."""
     _closing_a_cell(desk, scene)
     _at_the_same_level(desk, scene)
+    _ticked(desk, scene)
     if "zone" not in scene.kinds and scene.sentence.section != "zone":
         return
     if _dealt(desk, scene) or _in_pairs(desk, scene) or _beside_fingers(desk, scene) or _by_finger(desk, scene):
@@ -89,6 +90,28 @@ def _at_the_same_level(desk: Desk, scene: Scene) -> None:
             desk.add(
                 scene, "repairs", (digit, "*", None), "zone", told[-1].value, span, "at the level of the one before"
             )
+
+
+def _ticked(desk: Desk, scene: Scene) -> None:
+    """'Diagnosis: flexor tendon injury, zone [ ] I  [x] II  [ ] III': ticked on a line about something else."""
+    if not scene.said.issuperset(("zone", "]")) or scene.of("zone") or scene.sentence.section == "zone":
+        return
+    words, last = scene.page.words, scene.sentence.j
+    at = scene.sentence.i + scene.words(scene.sentence.i, last).index("zone")
+    closed = [k for k in range(at + 1, last - 1) if words[k] == "]" and words[k - 1] in ("x", "v")]
+    ticked = [k for k in closed if scene.told(k + 1)]
+    if len(ticked) != 1:
+        return
+    letter = next((words[n + 2] for n in range(at, last - 2) if words[n] == "subzone" and words[n + 1] == ":"), "")
+    value = zone_value([_unslipped(words[ticked[0] + 1]), letter])
+    if value is None:
+        return
+    span = [(at, ticked[0] + 2)]
+    named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
+    for target in named:
+        desk.tendon(scene, target, "zone", value, span, "zone of a named tendon")
+    for digit in (scene.setting.digits or ("*",)) if not named else ():
+        desk.add(scene, "repairs", (digit, "*", None), "zone", value, span, "zone of the cut tendons of a digit")
 
 
 def _closing_a_cell(desk: Desk, scene: Scene) -> None:
