@@ -641,8 +641,16 @@ def _with_its_suture(page: Page, cue: Mention, sentence: Sentence) -> tuple[int,
 
 
 def _judged(page: Page, cue: Mention) -> bool:
-    """'The repair was considered rather bulky' tells how it was judged, and not what was thought of."""
-    return any(m.kind in ("bulk", "tension") for m in within(page.mentions, cue.j, cue.j + 2))
+    """'The repair was considered rather bulky' tells how it was judged, and not what was thought of.
+
+    So do 'I would not call it bulky' and 'bulkier than I would have liked'.
+    """
+    wished = page.words[cue.i - 1] == "than"
+    first = cue.i - _COMPARED if wished else cue.i
+    return any(m.kind in ("bulk", "tension") for m in within(page.mentions, first, cue.j + 2))
+
+
+_COMPARED = 4  # words
 
 
 def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:

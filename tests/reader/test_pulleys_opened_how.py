@@ -155,3 +155,17 @@ def test_a_length_behind_a_comma_is_of_the_next_pulley() -> None:
         "middle A4": {"finding": "vented"},
         "ring A2": {"finding": "vented", "extent_mm": 4.0, "part": "distal"},
     }
+
+
+@pytest.mark.parametrize(
+    ("words", "expected"),
+    [
+        ("A 2 kept whole; A 4 was vented 5 mm.", {"ring A2": "intact", "ring A4": "vented"}),
+        ("A 3 and C 1 slit along their length.", {"ring A3": "released", "ring C1": "released"}),
+        ("A 2 cm wound was opened.", {}),
+        ("A 4 strand core was used.", {}),
+        ("He kept a 2 for later.", {}),
+    ],
+)
+def test_a_capital_and_a_figure_apart(words: str, expected: dict[str, object]) -> None:
+    assert _found(words) == expected

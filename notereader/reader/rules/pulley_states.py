@@ -511,12 +511,14 @@ def _opens_after(scene: Scene, m: Mention) -> bool:
 
 def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
-    deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section == "procedure"
+    deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section in ("procedure", "addendum")
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene) or _measured_out(scene, m)
-    return "injured" if word in ("cut", "cut through") and not deliberate else _whole_or_part(scene, m)
+    in_full = scene.next_word(m.j) in ("its", "the", "their", "longitudinally", "over", "along")  # 'its whole length'
+    accident = word == "cut" or (word == "cut through" and not in_full)
+    return "injured" if accident and not deliberate else _whole_or_part(scene, m)
 
 
 def _measured_out(scene: Scene, m: Mention) -> bool:
