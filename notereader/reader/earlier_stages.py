@@ -11,7 +11,7 @@ _AT_FIRST = (["first", "stage"], ["first", "time"], ["stage", "one"], ["stage", 
 _AT = frozenset(["in", "at", "during", "from"])
 _DEEDS = ("deed", "opened", "restored", "extent")
 _RECAPS = frozenset(["summary", "recap", "details", "record"])
-_PAST = (["was"], ["had"])
+_PAST = (["was"], ["had"], ["dated"], ["done"], ["performed"], ["on"])
 _SMALL = frozenset(["the", "at", "our", "in"])
 _NEAR = 3  # words between the bracket and the name of the stage
 

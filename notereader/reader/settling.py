@@ -51,6 +51,8 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
         return
     if treatment in UNREPAIRED or treatment is None:
         _drop_said_of_all(fields)
+        if treatment == "trimmed":
+            _ran_once_smoothed(fields)
         kept = (
             ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
         )  # a smoothed tendon may be seen to run
@@ -70,6 +72,16 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
     if extent == "complete":
         fields.pop("extent_percent", None)
     _imply(fields)
+
+
+def _ran_once_smoothed(fields: dict[str, list[Finding]]) -> None:
+    """'Its flap hooked on A2 each time. I cut the flap away.': how it ran before is no word of how it runs now."""
+    trimmed = [f.order for f in fields["treatment"] if f.value == "trimmed" and not f.header]
+    since = [f for f in fields.get("glide", []) if not trimmed or f.order > min(trimmed)]
+    if since:
+        fields["glide"] = since
+    else:
+        fields.pop("glide", None)
 
 
 def _drop_spoken_of(fields: dict[str, list[Finding]]) -> None:

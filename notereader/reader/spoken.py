@@ -4,6 +4,7 @@ from notereader.reader.page import Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
 _NUMBERS = {"one": "A1", "two": "A2", "three": "A3", "four": "A4", "five": "A5"}
+_TYPED = {**{f"a {n}": f"A{n}" for n in range(1, 6)}, **{f"c {n}": f"C{n}" for n in range(1, 4)}}  # 'A 2', in capitals
 _AFTER = word_list("spoken", "after_pulley")
 _BEFORE = word_list("spoken", "before_pulley")
 _COUNTED = word_list("spoken", "counted")
@@ -16,10 +17,29 @@ def hear_pulleys(page: Page) -> None:
     words = page.words
     spots = (k for k in range(len(words) - 1) if words[k] == "a" and words[k + 1] in _NUMBERS)
     made = [Mention("pulley", _NUMBERS[words[k + 1]], k, k + 2) for k in spots if _is_pulley(page, k)]
+    made += _typed_apart(page)
     if made:
         taken = {k for m in made for k in range(m.i, m.j)}
         kept = [m for m in page.mentions if m.kind != "strandword" or taken.isdisjoint(range(m.i, m.j))]
         page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j))
+
+
+def _typed_apart(page: Page) -> list[Mention]:
+    """Return the pulleys of 'A 2 kept whole; A 4 was cut', 'A 3 and C 2 slit': a capital and a figure apart."""
+    words, found = page.words, []
+    named = {m.i for m in page.mentions if m.kind == "pulley"}
+    for k in range(len(words) - 1):
+        name = _TYPED.get(f"{words[k]} {words[k + 1]}") if words[k] in ("a", "c") and k not in named else None
+        if name and page.text[page.starts[k]].isupper() and _is_typed(words, k):
+            found.append(Mention("pulley", name, k, k + 2))
+    return found
+
+
+def _is_typed(words: list[str], k: int) -> bool:
+    behind = words[k + 2 : k + 5]
+    if behind[:1] == ["and"] and " ".join(behind[1:]) in _TYPED:
+        return True
+    return behind[:1] != [] and behind[0] in _AFTER | {"slit"}
 
 
 def _is_pulley(page: Page, k: int) -> bool:

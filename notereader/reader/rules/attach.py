@@ -199,7 +199,12 @@ class Attachment:
 
     def _leads(self, m: Mention) -> bool:
         """Tell whether a word between two things points ahead: 'A1: release of A2', 'in A2 I vented 4 mm of A4'."""
-        return self.scene.next_word(m.j) == "of" or self.scene.word_before(m.i) in ("i", "we", "then", "to", "also")
+        inside = self.scene.page.words[m.j - 1] == "in"  # 'A2 left, small window made in A4'
+        return (
+            inside
+            or self.scene.next_word(m.j) == "of"
+            or self.scene.word_before(m.i) in ("i", "we", "then", "to", "also")
+        )
 
     def _loose(self, m: Mention) -> Thing | None:
         back, ahead = self._loose_back(m), self._loose_ahead(m)

@@ -56,18 +56,19 @@ _GONE = (
     ["there", "was", "none"],
     ["there", "was", "nothing"],
     ["was", "none", "left"],
-    *(["again", mark, said] for mark in (",", ":", "-") for said in ("nothing", "none", "nil", "0")),
+    *(["again", mark, said] for mark in (",", ":", "-") for said in ("nothing", "none", "nil", "0", "shut", "closed")),
 )
 _RECHECKED = frozenset(["recheck", "rechecked", "retest", "retested", "repeated"])
 
 
-@needs(words={"none", "nothing", "again"} | _RECHECKED)
+@needs(words={"none", "nothing", "again", "longer"} | _RECHECKED)
 def gap_gone(desk: Desk, scene: Scene) -> None:
     """'A gap of 1 mm opened. One more throw, and on repeating the test there was none.': the last test decides."""
     words = scene.page.words
     within_it = range(scene.sentence.i, scene.sentence.j)
     spot = next((k for k in within_it if words[k : k + 3] in _GONE and _closes(scene, k + 3)), None)
     spot = spot if spot is not None else _rechecked(scene)
+    spot = spot if spot is not None else _seen_no_more(scene)
     if spot is None or not scene.told(spot):
         return
     first = scene
@@ -93,11 +94,24 @@ def _rechecked(scene: Scene) -> int | None:
     return None
 
 
+def _seen_no_more(scene: Scene) -> int | None:
+    """Return the word of 'after two more bites I could no longer see one', where only a repair is spoken of."""
+    words = scene.page.words
+    if not scene.kinds.isdisjoint(_OTHERS):
+        return None
+    places = (k for k in range(scene.sentence.i, scene.sentence.j) if words[k : k + 2] == ["no", "longer"])
+    return next((k for k in places if not _SEEN.isdisjoint(scene.words(k + 2, min(k + 5, scene.sentence.j)))), None)
+
+
+_SEEN = frozenset(["see", "seen", "visible"])
+_OTHERS = ("structure", "sided", "bundle", "anynerve", "anyartery", "bone")
 _MARKS = frozenset([":", ",", "-", ">", "="])
 
 
 def _closes(scene: Scene, k: int) -> bool:
-    """'Pulled again: none seen', but not 'The wound was washed again, nothing else'."""
+    """'Pulled again: none seen', but not 'The wound was washed again, nothing else', 'Bled again: closed by a clip'."""
+    if scene.page.words[k - 1] in ("shut", "closed"):
+        return scene.next_word(k) in ("", ".", ",", ";") and scene.kinds.isdisjoint(_OTHERS)
     return scene.next_word(k) not in ("else", "done", "more", "further", "added")
 
 
@@ -308,18 +322,41 @@ def _answered(scene: Scene, mention: Mention) -> str | None:
 
 def _answered_behind(scene: Scene, mention: Mention) -> str | None:
     """'Gap on passive stretch: nil', 'gap check by passive motion - none': the nought behind how it was looked for."""
+    ticked = _ticked_behind(scene, mention)
+    if ticked is not None:
+        return ticked
     if scene.next_word(mention.j) not in _HOW_SOUGHT:
         return None
-    marks = (k for k in range(mention.j + 1, min(mention.j + _LONG_LABEL, scene.sentence.j)))
+    marks = (k for k in range(mention.j + 1, min(mention.j + _LONG_LABEL + 2, scene.sentence.j)))
     mark = next((k for k in marks if scene.page.words[k] in _ANSWERS and k + 1 < scene.sentence.j), None)
     while mark is not None and scene.next_word(mark + 1) in _ANSWERS:
         mark += 1
-    if mark is None or scene.next_word(mark + 2) not in ("", ".", ",", ";"):
+    if mark is None or not _ends_answer(scene, mark + 2):
         return None
     return scene.next_word(mark + 1) if scene.next_word(mark + 1) in _NOUGHT else None
 
 
-_HOW_SOUGHT = frozenset(["on", "test", "check", "during", "after", "with"])
+def _ends_answer(scene: Scene, k: int) -> bool:
+    """'nil', 'none in any of the three repairs'."""
+    of_all = scene.next_word(k) == "in" and scene.next_word(k + 1) in ("any", "either", "both", "all", "each")
+    return of_all or scene.next_word(k) in ("", ".", ",", ";")
+
+
+def _ticked_behind(scene: Scene, mention: Mention) -> str | None:
+    """'Gap on passive stretch [ ] yes [x] no', 'Gap (mm) ..... 0': a nought that is ticked, or stands behind a unit."""
+    words, last = scene.page.words, min(mention.j + _LONG_LINE, scene.sentence.j)
+    last = next((k for k in range(mention.j, last) if words[k] in ("|", ".", ";")), last)
+    if words[mention.j : mention.j + 3] == ["(", "mm", ")"]:
+        k = next((k for k in range(mention.j + 3, last) if words[k] not in _ANSWERS and words[k][:2] != ".."), last)
+        closes = scene.next_word(k + 1) == "" or scene.page.breaks[k + 1] >= Break.COLUMN
+        return words[k] if k < last and closes and words[k] in _NOUGHT else None
+    ticked = next((k for k in range(mention.j, last - 3) if words[k + 1] == "x" and words[k] in ("[", "(")), None)
+    said = words[ticked + 3] if ticked is not None else ""
+    return said if said in _NOUGHT and words[ticked or 0 : last].count("[") <= 1 else None
+
+
+_LONG_LINE = 14  # words
+_HOW_SOUGHT = frozenset(["on", "test", "check", "during", "after", "with", "when"])
 _LONG_LABEL = 7  # words
 _ANSWERS = frozenset([*_ASKING, ">"])
 

@@ -6,6 +6,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
 from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
 
@@ -57,7 +58,7 @@ def glide(desk: Desk, scene: Scene) -> None:
     if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said) and "tight" not in scene.said:
         return
     asked = _asked(scene)
-    if not (desk.repairable() or scene.setting.focus):
+    if not (desk.repairable() or scene.setting.focus or any_smoothed(desk)):
         return
     told = (_answered(scene) if asked else []) or _told(desk, scene)
     found = [*told, *_run_freely(desk, scene), *_free_alone(desk, scene), *_hindered(desk, scene)]
@@ -91,6 +92,7 @@ def glide(desk: Desk, scene: Scene) -> None:
         if fingers and not groups:
             kinds = {t.tendon for t in targets} | {"FPL"}
             targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
+        targets = of_the_smoothed(desk, scene, event.i, targets)
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 
@@ -252,8 +254,12 @@ _SAVE = frozenset([("except",), ("save",), ("bar",), ("but", "for"), ("apart", "
 def _is_purpose(scene: Scene, mention: Mention) -> bool:
     """'A1 was released so that the repair would not catch' tells what was hoped for."""
     lead = scene.words(max(scene.sentence.i, mention.i - 9), mention.i)
-    purpose = any(lead[k : k + 2] in (["so", "that"], ["in", "order"], ["so", "as"]) for k in range(len(lead)))
-    return purpose and not {"would", "should", "could", "might", "to"}.isdisjoint(lead)
+    purpose = any(list(pair) in _SO_THAT for pair in pairwise(lead))
+    return purpose and not _WOULD.isdisjoint(lead)
+
+
+_SO_THAT = (["so", "that"], ["in", "order"], ["so", "as"], ["so", "it"], ["so", "they"], ["so", "nothing"])
+_WOULD = frozenset(["would", "should", "could", "might", "to", "wouldn't", "won't", "couldn't", "shouldn't"])
 
 
 def _ended(scene: Scene, mention: Mention) -> bool | None:
@@ -291,7 +297,9 @@ _TAKES_UP = frozenset(["this", "which", "that", "it"])
 
 def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """Catching words live elsewhere too: hair caught, a finger caught in a door, tendon caught by the core."""
-    if scene.sentence.section in ("diagnosis", "indication", "procedure"):
+    section = scene.sentence.section
+    told = bool(desk.topic) and after_repair(desk, scene)  # a narrative may stand under 'Procedure'
+    if section in ("diagnosis", "indication") or (section == "procedure" and not told):
         return False
     if mention.value == "restricted" or " ".join(scene.words(mention.i, mention.j)) not in _CATCH_WORDS:
         return _tendon_runs(scene, mention.i) if mention.value == "free" else not foreign(scene, mention.i, mention.j)
@@ -517,21 +525,34 @@ _AS_PLANNED = frozenset(["well", "smoothly", "easily", "nicely", "smooth", "beau
 _CAME = frozenset(["came", "come", "comes", "coming", "went", "goes"])
 
 
+def _repair_since(words: list[str]) -> bool:
+    """'I bent the finger and the tendon stayed put and moved freely': told of the tendon named since."""
+    bodies = [n for n, w in enumerate(words) if w in _BODY]
+    return bool(bodies) and not _REPAIRS.isdisjoint(words[bodies[-1] + 1 :])
+
+
+_REPAIRS = frozenset(["tendon", "tendons", "repair", "repairs", "join", "junction", "graft"])
+
+
 def _tendon_runs(scene: Scene, k: int) -> bool:
     """Tell whether it is a tendon or a repair that runs, and not a finger, a nerve or a suture."""
     first, last = scene.part(k)
     word = scene.page.words[k]
-    if foreign(scene, k, k + 1) or not {"tip", "nerve", "exercises"}.isdisjoint(
-        scene.words(max(first, k - 3), min(last, k + 4))
-    ):
+    lead = k if word == "everything" else max(first, k - 3)  # 'when the tip was bent everything slid nicely'
+    if foreign(scene, k, k + 1) or not {"tip", "nerve", "exercises"}.isdisjoint(scene.words(lead, min(last, k + 4))):
         return False
     around = scene.words(first, min(last, k + 2))
+    while ("by", "hand") in pairwise(around):
+        around.remove("hand")  # 'when I moved the finger by hand it ran freely'
     if "suture" in around[:-1] and around[around.index("suture") + 1] in ("line", "site"):
         around.remove("suture")
     named = not {"tendon", "repair", "it", "join", "junction"}.isdisjoint(scene.words(max(first, k - 2), k))
     named = named or any(0 <= k - m.j <= 1 for m in scene.of("tendon"))  # 'the ring finger FDP moved freely'
+    named = named or _repair_since(around)
     if word in _MOVES and not _BODY.isdisjoint(around) and not named:
         return False
-    if "everything" in around and not _AS_PLANNED.isdisjoint(scene.words(k, min(last, k + 3))):
+    tested = not scene.kinds.isdisjoint(("test", "gap"))
+    if "everything" in around and not tested and not _AS_PLANNED.isdisjoint(scene.words(k, min(last, k + 3))):
         return False  # 'everything ran smoothly' tells of the operation
-    return word not in _RUN_FORMS or _NO_TENDON.isdisjoint(around)
+    beside = any(g.tendons and g.j == k for g in scene.setting.groups)  # 'by traction in the wound the FDS ran freely'
+    return word not in _RUN_FORMS or beside or _NO_TENDON.isdisjoint(around)

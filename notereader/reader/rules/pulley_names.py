@@ -147,7 +147,7 @@ def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
         return False  # 'it caught on A4, and A4 was vented'
     if not between and scene.page.breaks[mention.i] == Break.COLUMN:
         return False
-    if between == [",", "the"] and scene.next_word(mention.j) == "being":
+    if between == [",", "the"] and scene.next_word(mention.j) in ("being", "is", "was"):
         return False  # 'between A2 and A4, the A3 being lacerated'
     if between[:2] == [",", "through"]:
         return False  # 'the sheath was opened between A2 and A4, through A3'
@@ -180,8 +180,10 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
         return True
     first, k = scene.sentence.i, mention.i - 1
     words = scene.page.words
-    while k >= first and words[k] in _PLACE_FILLERS:
+    while k >= first and words[k] in _PLACE_FILLERS and scene.page.breaks[k + 1] != Break.COLUMN:
         k -= 1
+    if scene.page.breaks[k + 1] == Break.COLUMN:
+        return False  # 'A4 incised 4 mm from distal edge   A5 removed'
     if k < first or any(m.i <= k < m.j for m in scene.of("opened")):
         return False
     ranged = words[k] == "from" and scene.next_word(mention.j) in _RANGE

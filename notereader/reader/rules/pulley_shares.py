@@ -1,7 +1,7 @@
 """How much of a pulley was opened or cut away, and which part of it."""
 
 from notereader.reader.measures import NUMBER_WORDS, UNITS
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, PulleyGroup, is_tendon_end
 from notereader.reader.scene import Scene
 from notereader.record.values import Value
@@ -41,9 +41,14 @@ def reach_of(scene: Scene, group: PulleyGroup, action: Mention, apart: bool = Fa
         commas = [k for k in range(max(ahead), group.i) if scene.page.words[k] in (",", ";")]
         return max([*ahead, *commas]), high
     first = low = min(group.i, action.i)
-    while low > scene.sentence.i and first - low < 8 and _measures(scene, low - 1):
+    while low > scene.sentence.i and first - low < 8 and _measures(scene, low - 1) and not _cell_begins(scene, low):
         low -= 1
     return low, high
+
+
+def _cell_begins(scene: Scene, k: int) -> bool:
+    """'A4 _venting of prox part 5 mm_   A5 _torn_': behind a wide gap another cell begins."""
+    return scene.page.breaks[k] == Break.COLUMN
 
 
 def _parts(scene: Scene, k: int) -> bool:
@@ -62,7 +67,7 @@ def reach_end(scene: Scene, group: PulleyGroup, j: int) -> int:
     stops += [
         k
         for k in range(j, high - 1)  # 'its distal part was debrided, and the proximal half preserved'
-        if _other_part_kept(words, k + 1 if words[k] == "," else k)
+        if _other_part_kept(scene.words(k - 1, min(k + 9, scene.sentence.j)), 2 if words[k] == "," else 1)
     ]
     stops += [k for k in range(j, high) if is_tendon_end(words[k : k + 4])]
     later = [_name_begins(scene, m.i, j) for m in scene.of("pulley") if m.i >= j and m not in group.mentions]
@@ -83,6 +88,8 @@ def _name_begins(scene: Scene, i: int, j: int) -> int:
     k = i
     while k > j and scene.page.words[k - 1] != "and" and _measures(scene, k - 1):
         k -= 1
+    while _names_a_finger(scene, i - 1):
+        i -= 1  # 'the distal third of the ring A2'
     return k if scene.word_before(k) in _JOINTS and scene.word_before(i) in ("of", "the") else i
 
 
@@ -105,11 +112,17 @@ def _kept_ahead(words: list[str]) -> bool:
 def _measures(scene: Scene, k: int) -> bool:
     """Tell whether a word before a pulley tells how much of it or which part."""
     word = scene.page.words[k]
+    if _names_a_finger(scene, k):
+        return True  # 'the distal 6 mm of the index A2'
     if word == "and":  # 'the proximal and distal edges of A2', but 'A2 torn in its distal part and A4 ...'
         return scene.page.words[k - 1] in PARTS
     if word in PARTS or word in PART_NOUNS or word in _PART_LEADS or word[:1].isdecimal():
         return True
     return word in _MEASURES or word in NUMBER_WORDS or word in UNITS
+
+
+def _names_a_finger(scene: Scene, k: int) -> bool:
+    return any(g.digits and not g.tendons and g.i <= k < g.j for g in scene.setting.groups)
 
 
 def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bool:
@@ -199,7 +212,17 @@ def in_full(scene: Scene, low: int, high: int) -> bool:
     """Tell whether the words reach over the whole length: 'over its full length', 'from end to end'."""
     first = max(low - 3, scene.part(low)[0])
     found = [m for m in scene.of("fully") if first <= m.i < high]
+    words = scene.page.words
+    deeds = {m.j for m in scene.of("opened")}
+    if any(
+        words[k] == "all" and scene.next_word(k + 1) in _CLOSES and (k in deeds or words[k - 1] == ",")
+        for k in range(low, high)
+    ):
+        return True  # 'A5 let out as well, all', 'A1 opened all, A2 not seen'
     return any(scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") for m in found)
+
+
+_CLOSES = frozenset(["", ",", ".", ";", ")"])
 
 
 def share_in(scene: Scene, low: int, high: int) -> Share:
@@ -246,6 +269,8 @@ def _fraction(scene: Scene, low: int, high: int) -> Share:
             return {"extent_percent": (50.0, (low + k, low + k + 3))}
         if word == "third" and any(w in PARTS for w in words[:k]):
             return {"extent_percent": (33.0, (low + k, low + k + 1))}
+        if word == "half" and words[max(0, k - 1)] in PARTS and low + k not in hurt:
+            return {"extent_percent": (50.0, (low + k, low + k + 1))}  # 'distal half divided'
     return {}
 
 
@@ -262,14 +287,19 @@ def part_in(scene: Scene, low: int, high: int) -> Share:
     return {}
 
 
+_ABOUT = frozenset([".", "~", "about", "approx", "ca", "roughly"])
+
+
 def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
     """Tell whether 'distal' at word k leads to a measure or a noun of a part, or closes one: '5 mm, distal'."""
     words = scene.page.words
-    after = next((w for w in words[k + 1 : min(k + 4, high)] if w != "."), "")
+    after = next((w for w in words[k + 1 : min(k + 4, high)] if w not in _ABOUT), "")
     if after in PART_NOUNS or after in _PART_LEADS or after[:1].isdecimal() or after in NUMBER_WORDS:
         return True
-    if after in ("", ",", ";", ")") and k > low and words[k - 1] in ("mm", "%", ",", "half", "("):
+    if after in ("", ",", ";", ")", "(") and k > low and words[k - 1] in ("mm", "%", ",", "half", "(", ":"):
         return True
+    if words[k - 1] in ("mm", "%") and any(m.i == k + 1 for m in scene.of("opened")):
+        return True  # 'on a length of 5 mm distal slit'
     if words[k - 2 : k] in (["in", "its"], ["over", "its"], ["at", "its"]) and words[k] in (
         "middle",
         "centre",

@@ -5,6 +5,7 @@ from itertools import pairwise
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
+from notereader.reader.rules.pulley_threads import threaded
 from notereader.reader.rules.pulley_undone import undone
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -53,12 +54,13 @@ def pulley_words(scene: Scene) -> list[Mention]:
     if _IMAGING & set(scene.words(scene.sentence.i, scene.sentence.j)):
         return []
     own = [m for m in scene.of("opened") if not _says_little(scene, m)]
-    lent = [
-        Mention("opened", _READ_AS[(m.kind, m.value)], m.i, m.j)
+    lent = [half for m in scene.of("extent") if (half := _half_of_it(scene, m)) is not None]
+    lent += [
+        Mention("opened", "vented" if _nicked_on_purpose(scene, m) else _READ_AS[(m.kind, m.value)], m.i, m.j)
         for m in scene.mentions
-        if (m.kind, m.value) in _READ_AS and not _says_little(scene, m)
+        if (m.kind, m.value) in _READ_AS and not (_says_little(scene, m) or _half_of_it(scene, m))
     ]
-    lent += _taken_off(scene) + _taken_away(scene) + _made_new(scene)
+    lent += _taken_off(scene) + _taken_away(scene) + _made_new(scene) + threaded(scene)
     taken: set[int] = set()
     kept: list[Mention] = []
     for m in [*sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
@@ -69,13 +71,35 @@ def pulley_words(scene: Scene) -> list[Mention]:
     return [m for n, m in enumerate(kept) if not _one_of_several(scene, kept, n) and _answered(scene, m)]
 
 
+def _half_of_it(scene: Scene, m: Mention) -> Mention | None:
+    """'Distal half cut to let the repair pass': not 'half cut', but a half that was cut."""
+    k = m.i - (scene.word_before(m.i) == ".")
+    halved = scene.page.words[m.i] == "half" and m.j - m.i > 1 and scene.word_before(k) in PARTS
+    return Mention("opened", "vented", m.i + 1, m.j) if halved else None
+
+
+def _nicked_on_purpose(scene: Scene, m: Mention) -> bool:
+    """'Had to nick A4', 'preserved with a nick of 2 mm', 'distal 3 mm nicked, the rest stays': the surgeon's doing."""
+    if _NICKS.isdisjoint(scene.words(m.i, m.j)) or scene.of("agent") or scene.sentence.section == "findings":
+        return False
+    before = _before(scene, m, 3)
+    kept_but = "with" in before and any(o.value == "intact" and o.j <= m.i for o in scene.of("opened"))
+    by_us = not {"i", "we", "to"}.isdisjoint(before)
+    measured = any(q.unit == "mm" and 0 <= m.i - q.j <= 1 for q in scene.quantities)
+    rest_kept = measured and any(w in ("rest", "remainder") for w in scene.words(m.j, scene.sentence.j))
+    return by_us or kept_but or rest_kept
+
+
+_NICKS = frozenset(["nick", "nicked", "nicking"])
+
+
 def _taken_off(scene: Scene) -> list[Mention]:
     """'I took two millimetres off the proximal edge of A4': a part was cut away, though the verb stands apart."""
     words = scene.page.words
     found = []
     for m in scene.of("pulley"):
         first = max(scene.sentence.i, m.i - 7)
-        off = next((k for k in range(m.i - 1, first, -1) if words[k] == "off"), None)
+        off = next((k for k in range(m.i - 1, first, -1) if words[k] in _OFF), None)
         if off is None or not all(w in PART_NOUNS or w in PARTS or w in _OF_A_PART for w in scene.words(off + 1, m.i)):
             continue
         lead = range(off - 1, max(scene.sentence.i, off - 7) - 1, -1)
@@ -93,9 +117,19 @@ def _taken_away(scene: Scene) -> list[Mention]:
         while scene.word_before(k) in _THE_WHOLE:
             k -= 1
         state = _TAKEN.get(scene.next_word(j))
+        if scene.next_word(j) == "out" and scene.told(j) and _alone_behind(scene, m.i, j + 1):
+            found.append(Mention("opened", "excised", j, j + 1))  # 'A3 out   A4 ok'
         if state and scene.word_before(k) in _TAKING and scene.told(k - 1):
             found.append(Mention("opened", state, k - 1, k))
     return found
+
+
+def _alone_behind(scene: Scene, i: int, k: int) -> bool:
+    """Tell whether words i to k are all a sentence, or a cell of a line, says."""
+    opens = (
+        i == scene.sentence.i or scene.page.breaks[i] == Break.COLUMN or scene.word_before(i) in (",", ";", ".", "/")
+    )
+    return opens and (scene.next_word(k) in ("", ".", ",", ";") or scene.page.breaks[k] >= Break.COLUMN)
 
 
 _THE_WHOLE = frozenset(["the", "whole", "entire", "torn", "damaged", "rest", "of", "all"])
@@ -108,6 +142,8 @@ def _made_new(scene: Scene) -> list[Mention]:
     words, found = scene.page.words, []
     for m in scene.of("pulley"):
         k = m.j + (scene.next_word(m.j) == "pulley")
+        if words[k : k + 1] == ["made"] and words[k + 1] in _STUFF and scene.told(k) and not scene.negated(k, k + 1, 4):
+            found.append(Mention("opened", "reconstructed", k, k + 1))  # 'A4 made from a slip of FDS'
         if scene.word_before(m.i) != "new" or not scene.told(m.i) or scene.negated(m.i - 1, m.j, 4):
             continue
         opens = not any(w[0].isalpha() for w in scene.words(scene.sentence.i, m.i - 1))
@@ -117,10 +153,12 @@ def _made_new(scene: Scene) -> list[Mention]:
 
 
 _MADE = (["made"], ["fashioned"], ["constructed"], ["created"], ["formed"], ["looped"])
+_STUFF = frozenset(["from", "of", "with", "using"])
 
 
+_OFF = frozenset(["off", "out"])
 _TAKING_OFF = word_list("pulleys", "taking_off")
-_OF_A_PART = frozenset(["the", "of", "its", "a"])
+_OF_A_PART = frozenset(["the", "of", "its", "a", "torn", "damaged", "loose", "ragged", "frayed", "hanging"])
 
 
 _PLACES_OF_REPAIR = frozenset(["site", "sites", "zone", "line", "area", "point", "region"])
@@ -200,16 +238,39 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         named = next((g for g in scene.setting.groups if g.tendons and 0 <= g.i - m.j <= 1), None)
         if named is not None:
             return True  # 'A2 remained intact over the repaired FDP'
-    if m.value == "reconstructed" and any(p.i == m.j for p in scene.of("pulley", "pulleys")):
-        led = m.i == scene.sentence.i or scene.word_before(m.i) in ("the", "both", "these")
-        if led:
-            return True  # 'the reconstructed A2 was not disturbed': which pulley is meant
+    if m.value == "reconstructed" and _made_before(scene, m):
+        return True  # 'the reconstructed A2 was not disturbed': which pulley is meant
     led = scene.word_before(m.i) in ("the", "a", "its", "this", "that")
     if m.value in ("excised", "trimmed") and led and any(g.i == m.j and g.tendons for g in scene.setting.groups):
         return True  # 'A2 was rebuilt with the resected FDS slip'
-    if word in _BARE or any((f.i, f.j) == (m.i, m.j) for f in scene.of("fully")):
+    if word in _BARE or any((f.i, f.j) == (m.i, m.j) or _over_it_all(scene, f, m) for f in scene.of("fully")):
         return True
     return any(g.generic and g.i <= m.i < g.j for g in scene.setting.groups)
+
+
+def _over_it_all(scene: Scene, f: Mention, m: Mention) -> bool:
+    """'A3 along its whole length': 'whole' there is no state."""
+    return f.i < m.i and m.j <= f.j and scene.page.words[f.i] in ("along", "over", "across", "through", "on", "in")
+
+
+def _made_before(scene: Scene, m: Mention) -> bool:
+    """'The reconstructed A2', 'previously rebuilt A2 and A4', 'A2 reconstructed in the first sitting': made earlier."""
+    behind = scene.words(m.j, min(m.j + 4, scene.sentence.j))
+    if (
+        behind[:1] in (["at"], ["in"], ["during"])
+        and not _SITTINGS.isdisjoint(behind)
+        and not _EARLIER.isdisjoint(behind)
+    ):
+        return True
+    if behind[:1] == ["then"] and behind[1:2] in ([")"], [";"], ["."], [","]):
+        return True  # '(rod placed at stage 1, A2 and A4 reconstructed then)'
+    named = scene.next_word(m.j) == "pulleys" or any(p.i == m.j for p in scene.of("pulley", "pulleys"))
+    before = scene.word_before(m.i)
+    return named and (m.i == scene.sentence.i or before in _EARLIER or before in ("the", "both", "these"))
+
+
+_SITTINGS = frozenset(["sitting", "stage", "operation", "session", "procedure", "time", "surgery"])
+_EARLIER = frozenset(["first", "earlier", "previous", "previously", "last", "before", "already", "index"])
 
 
 def _behind_name(scene: Scene, m: Mention) -> Mention:
@@ -305,7 +366,8 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return "intact" if m.value in OPENINGS and not further else None
     if m.value in ("vented", "released") and _by_accident(scene, m):
         return "injured"
-    if m.value in ("vented", "released") and {"rest", "remainder", "remaining"} & set(_before(scene, m, 4)):
+    its_rest = scene.words(m.j, m.j + 1) == ["the"] and scene.next_word(m.j + 1) in _REST  # 'opened the rest'
+    if m.value in ("vented", "released") and (its_rest or not _REST.isdisjoint(_before(scene, m, 4))):
         return "released"  # 'torn through half its length; the remainder was divided too'
     if m.value in ("repaired", "reconstructed") and undone(scene, m):
         return None
@@ -314,7 +376,9 @@ def state_of(scene: Scene, m: Mention) -> str | None:
     return m.value
 
 
+_REST = frozenset(["rest", "remainder", "remaining"])
 _WHATEVER = frozenset(["what", "whatever"])
+_DILATING = frozenset(["dilated", "dilatation", "dilation", "stretched"])
 _STAYED = frozenset(["kept", "left", "stayed", "remained", "remains", "stays"])
 
 
@@ -354,7 +418,12 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None
     if "reached" in word.split():
         return None  # 'A2: not reached' tells of the wound, or of how far the surgeon went
-    if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(before[-3:]) or not _observed(scene):
+    lately = before[-3:]
+    if "only" in lately and not _DILATING.isdisjoint(
+        before
+    ):  # 'dilated only, kept', 'dilated with a probe only, and kept'
+        lately = [w for w in lately if w != "only"]
+    if _negated(scene, m, 3) or (_DOUBTFUL | _WISHED) & set(lately) or not _observed(scene):
         return None
     if ("done", "to") in pairwise(before) and not _WHATEVER.isdisjoint(scene.said):
         return None  # 'What our first operation had done to A2 was left as it was'
@@ -393,6 +462,17 @@ def _hurt_before(scene: Scene, m: Mention) -> bool:
     return bool(hurt) and not any(hurt[-1].j <= p.i < m.i for p in scene.of("pulley"))
 
 
+def _by_what_wounds(scene: Scene, m: Mention) -> bool:
+    """'Divided by a tooth', 'proximal half slit by knife', 'a small slit from the glass': without 'the' as well."""
+    agent = next((a for a in scene.of("agent") if a.i >= m.j), None)
+    if agent is None or agent.i - m.j > _NEAR_AGENT:
+        return False
+    led = scene.words(m.j, agent.i)
+    return led[:1] in (["by"], ["from"]) and all(w in _BEFORE_AGENT for w in led[1:])
+
+
+_NEAR_AGENT = 4  # words
+_BEFORE_AGENT = frozenset(["a", "an", "the", "his", "her", "this", "same", "of", "edge", "sharp", "broken"])
 _WOUNDED = frozenset(["split", "cut", "divided", "slit", "torn", "laid", "incised", "lacerated"])
 
 
@@ -401,6 +481,10 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
     after = scene.words(m.j, min(m.j + 8, scene.sentence.j))
     if after[:3] in (["in", "the", "injury"], ["in", "the", "accident"], ["at", "the", "injury"]):
         return True
+    if _by_what_wounds(scene, m):
+        return True
+    others = [p.i - m.j for p in scene.of("pulley") if p.i >= m.j]
+    after = after[: min(others, default=len(after))]  # 'A1 fully divided, A2 torn by the saw'
     if "by" in after[:6]:
         noun = after[after.index("by") + 1 :][:3]
         if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _CARERS:
@@ -410,19 +494,41 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
         return True
     if _before(scene, m, 2) == ["had", "been"] and scene.page.words[m.i] in _WOUNDED:
         # 'the A2 pulley had been split', but 'it jammed until the distal 8 mm of this pulley had been divided'
-        return "until" not in _before(scene, m, 12)
+        return _UNTIL.isdisjoint(_before(scene, m, 12)) and not _opens_after(scene, m)
     wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
     return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
 
 
+_UNTIL = frozenset(["until", "till"])
+
+
+def _opens_after(scene: Scene, m: Mention) -> bool:
+    """'After the C1 pulley had been incised it ran freely': what was done first, so that it ran."""
+    first = scene.part(m.i)[0]
+    opens = first if scene.page.words[first] in ("after", "once") else first - 1
+    return scene.page.words[opens] in ("after", "once") and opens >= scene.sentence.i and bool(scene.of("glide"))
+
+
 def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
-    deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section == "procedure"
+    deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section in ("procedure", "addendum")
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
-    deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene)
-    return "injured" if word == "cut" and not deliberate else _whole_or_part(scene, m)
+    deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene) or _measured_out(scene, m)
+    in_full = scene.next_word(m.j) in ("its", "the", "their", "longitudinally", "over", "along")  # 'its whole length'
+    accident = word == "cut" or (word == "cut through" and not in_full)
+    return "injured" if accident and not deliberate else _whole_or_part(scene, m)
+
+
+def _measured_out(scene: Scene, m: Mention) -> bool:
+    """'A2 was cut for its distal 6 mm', 'proximal 6 mm cut': who tells the length is the surgeon who cut it."""
+    if scene.sentence.section in ("findings", "indication", "diagnosis") or scene.of("agent") or "left" in scene.said:
+        return False
+    return any(q.unit == "mm" and (0 <= m.i - q.j <= 1 or 0 < q.i - m.j <= _NEAR_LENGTH) for q in scene.quantities)
+
+
+_NEAR_LENGTH = 3  # words: 'cut for its distal 6 mm'
 
 
 def _for_room(scene: Scene, m: Mention) -> bool:
@@ -438,7 +544,23 @@ def _under_title_of_deeds(scene: Scene) -> bool:
 
 _FAR_PURPOSE = 10  # words
 _ROOM = frozenset(
-    ["pass", "let", "reach", "allow", "free", "deliver", "retrieve", "thread", "exposure", "access", "room"]
+    [
+        "pass",
+        "let",
+        "reach",
+        "find",
+        "see",
+        "get",
+        "bring",
+        "allow",
+        "free",
+        "deliver",
+        "retrieve",
+        "thread",
+        "exposure",
+        "access",
+        "room",
+    ]
 )
 _DEED_TITLES = (["action"], ["action", "taken"], ["done"], ["what", "was", "done"], ["treatment"], ["surgery"])
 

@@ -6,11 +6,12 @@ from itertools import pairwise
 from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
 from notereader.reader.measures import count_of
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.part_digits import every_digit
 from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, excepted_pulleys, named
+from notereader.reader.rules.pulley_owners import DILATED, SHARED, at_an_end, opened_at_an_end, owned_after_all
 from notereader.reader.rules.pulley_shares import (
     Share,
     in_full,
@@ -48,8 +49,6 @@ _PRONOUNS = word_list("pulleys", "pronouns")
 _NOT_OF_LANDMARKS = frozenset(["cut", "back", "trimmed", "divided", "excised", "resected"])
 _WHY = frozenset(["because", "as", "since", "so", "to", "for"])
 _PLURAL = frozenset(["they", "both", "these", "neither", "them"])
-# What may be said of a tendon or a wound as well; a pronoun is believed for these only where nothing else was named.
-_SHARED = frozenset(["intact", "injured", "repaired", "excised", "trimmed"])
 _BARE_DIGITS = {"middle": "middle", "long": "middle", "little": "small", "small": "small"}
 
 
@@ -133,35 +132,29 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
             _split(scene, groups, back.n, word, words)
     attachment = _attachment(scene, groups, places, words)
     for word in words:
+        if opened_at_an_end(scene, groups, places, word):
+            continue
         strong = word.value != "intact" or " ".join(scene.words(word.i, word.j)) not in WEAK
         owners = attachment.owners(word, loosely=strong)
         cuts = scene.page.words[word.i] not in ("vented", "released")  # these are words of the surgeon's own doing
         if word.value in ("vented", "released") and cuts and attachment.with_others(word):
             word = Mention("opened", "injured", word.i, word.j)  # cut together with tendons: the accident did it
         for n in owners:
-            groups[n].actions.append(word)
-        if not owners and not _mends_hurt(scene, groups, word):
-            _landmark_after_all(scene, groups, places, word)
+            if not _of_the_main_clause(scene, groups[n], word):
+                groups[n].actions.append(word)
+        if not owners:
+            owned_after_all(scene, groups, places, word)
 
 
-def _mends_hurt(scene: Scene, groups: list[PulleyGroup], word: Mention) -> bool:
-    """'A5 was torn and I took it away', 'A2: cut by the glass -> repaired': what was done to a pulley found hurt."""
-    hurt = next((g for g in reversed(groups) if g.actions and g.actions[-1].j <= word.i), None)
-    if word.value not in DEEDS or hurt is None or hurt.actions[-1].value != "injured":
+def _of_the_main_clause(scene: Scene, group: PulleyGroup, word: Mention) -> bool:
+    """'The tendon was led through A4, which was left uncut, and was fixed to bone': 'and was' is of the tendon."""
+    if word.value not in SHARED or scene.next_word(group.j) != "," or scene.page.words[group.j + 1] != "which":
         return False
-    first = hurt.actions[-1].j
-    if any(first <= s.i < word.i and s.kind != "digit" for s in scene.subjects):
-        return False
-    between = scene.words(first, word.i)
-    joints = [n for n, w in enumerate(between) if w in _LEADS_ON]
-    if not joints or not _TAKEN_UP.issuperset(between[joints[-1] + 1 :]):
-        return False
-    hurt.actions.append(word)
-    return True
-
-
-_LEADS_ON = frozenset(["and", "so", ",", ">"])
-_TAKEN_UP = word_list("pulleys", "taken_up")
+    told = any(group.j < m.i < word.i for m in group.actions)
+    k = word.i
+    while scene.word_before(k) in ("was", "were", "then"):
+        k -= 1
+    return told and scene.words(k - 2, k) == [",", "and"]
 
 
 def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words: list[Mention]) -> None:
@@ -175,51 +168,6 @@ def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words
         last = PulleyGroup(group.mentions[-1:], group.values[-1:])
         group.mentions, group.values = group.mentions[:-1], group.values[:-1]
         groups.insert(n + 1, last)
-
-
-def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], word: Mention) -> None:
-    """'Caught under A4, so I vented it', 'until its edge was snipped': a landmark is spoken of after all."""
-    again = [g for g in groups if g.actions and g.actions[-1].j <= word.i and g.mentions[0] in _of_places(scene)]
-    if again and set(scene.words(again[-1].actions[-1].j, word.i)) <= {"and", "then", "was", "also", ",", "it"}:
-        again[-1].actions.append(word)  # 'tight at A4; it was opened and enlarged'
-        return
-    before = [p for p in places if p.j <= word.i]
-    if not before or any(before[-1].i < g.i < word.i for g in groups):
-        return
-    place = before[-1]
-    between = [w for w in scene.words(place.j, word.i) if w not in (",", "(")]
-    around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
-    owned = bool({"its", "their", "that"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
-    if between[:3] in (["both", "of", "which"], ["all", "of", "which"], ["neither", "of", "which"]):
-        between = between[2:]
-    related = between[:1] == ["which"] and len(between) <= 4  # 'under A4, which I preserved'
-    pronoun = word.value not in _SHARED and bool({"it", "this", "them"} & set(around))
-    if owned or pronoun or related or _opens_a_part(scene, word):
-        groups.append(PulleyGroup(place.mentions, place.values, [word]))
-        places.remove(place)
-
-
-def _opens_a_part(scene: Scene, word: Mention) -> bool:
-    """'It caught on A2, so I vented the distal 4 mm', '... and we opened its proximal third': of the pulley it met."""
-    end = min(word.j + _LONG_PART, scene.sentence.j)
-    behind = [w for w in scene.words(word.j, end) if w not in ("the", "its")]
-    led = scene.word_before(word.i) in ("i", "we", "then")
-    share = not (PART_NOUNS - {"end", "ends"}).isdisjoint(behind[1:2]) or behind[2:3] in (
-        ["mm"],
-        ["%"],
-        ["percent"],
-        ["millimetres"],
-    )
-    named = any(word.j <= m.i <= end + 1 for m in scene.of("pulley", "tendon", "structure"))
-    return led and share and not named and word.value in _OPENED and behind[0] in PARTS
-
-
-_OPENED = ("vented", "released")
-_LONG_PART = 5  # words
-
-
-def _of_places(scene: Scene) -> list[Mention]:
-    return [m for m in scene.of("pulley") if scene.word_before(m.i) in ("at", "under", "beneath", "in", "on")]
 
 
 def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
@@ -237,11 +185,13 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
             continue  # 'A4 of the same finger'
         taken_along = ahead[-1:] == ["with"] and before.actions[-1].j == group.i - 1  # 'A3 was excised with C2'
         if any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER or taken_along:
-            group.actions = list(before.actions)
+            group.actions = before.actions[-1:] if ahead[-2:] in _TOGETHER else list(before.actions)
         elif wholly and any(0 <= m.i - wholly[0].j <= 4 for m in scene.of("opened")):
             continue  # 'A4 in its entirety, were respected' has a word of its own
         elif wholly and any(m.value in ("vented", "released") for m in before.actions):
             group.actions = [Mention("opened", "released", wholly[0].i, wholly[0].j)]
+        elif (length := _length_ahead(scene, before, group)) and before.actions[-1].value in _OPENED:
+            group.actions = [Mention("opened", "vented", *length)]
         elif _share_behind(scene, group) and before.actions[-1].value in OPENINGS:
             group.actions = [Mention("opened", before.actions[-1].value, group.j, group.j + 1)]
 
@@ -256,6 +206,17 @@ def _share_behind(scene: Scene, group: PulleyGroup) -> bool:
     return led and bool(share_in(scene, group.j, min([group.j + 5, scene.sentence.j, *later])))
 
 
+def _length_ahead(scene: Scene, before: PulleyGroup, group: PulleyGroup) -> tuple[int, int] | None:
+    """'Venting A3 completely and 6 mm at the far end of A2': the length that was opened of the next pulley."""
+    for q in scene.quantities:
+        lead = scene.words(q.j, group.i)
+        joined = scene.word_before(q.i) == "and" and before.actions[-1].j < q.i
+        if q.unit == "mm" and q.j <= group.i and joined and lead[:1] == ["at"] and at_an_end(lead[1:]):
+            return q.i, q.j
+    return None
+
+
+_OPENED = ("vented", "released")
 _A_DIGIT = (["finger"], ["digit"], ["thumb"], ["ray"])
 
 
@@ -329,7 +290,8 @@ def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers:
     if value == "intact" and (only_part(scene, group, action, low) or _only_this_time(desk, scene, group, action)):
         return
     whole = tunnel or (group.values == ["flexor retinaculum"] and _from_edge_to_edge(scene, action))
-    if whole or (value == "vented" and in_full(scene, low, high)):
+    a_length = any(q.i == action.i for q in scene.quantities)  # 'A3 completely and 6 mm at the far end of A2'
+    if whole or (value == "vented" and not a_length and in_full(scene, low, high)):
         value = "released"
     value, share = _measured(scene, value, low, high, action.j)
     if value == "excised" and _a_part_of_it(scene, group, action):
@@ -407,6 +369,8 @@ def _a_part_of_it(scene: Scene, group: PulleyGroup, action: Mention) -> bool:
 def _names_a_part(scene: Scene, k: int) -> bool:
     """Tell whether a part is named right before word k: 'strips of', 'torn part was', but not 'was in strips and'."""
     lead = scene.words(max(scene.sentence.i, k - 5), k)
+    if scene.page.breaks[k] == Break.COLUMN:
+        return False  # the cell before
     while lead[-1:] and lead[-1] in ("of", "the", "was", "were"):
         lead = lead[:-1]
     return bool(lead) and lead[-1] in _CUT_PARTS and lead[-2:-1] not in (["was"], ["in"], ["as"], ["remaining"])
@@ -727,7 +691,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
-    pronoun = pronoun or _divided_whole(desk, scene, action)
+    pronoun = pronoun or _divided_whole(desk, scene, action) or _only_dilated(desk, scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
         return
@@ -737,7 +701,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return  # '... back under A2, which is intact. It was repaired with a four-strand cruciate': the tendon
     if state_of(scene, action) == "intact" and not _REST.isdisjoint(opening):
         return  # 'The oblique pulley is half there. The rest of it was kept.'
-    if state_of(scene, action) not in _SHARED or _nothing_else(desk, scene):
+    if state_of(scene, action) not in SHARED or _nothing_else(desk, scene) or _only_dilated(desk, scene, action):
         _lay_again(desk, scene, action)
 
 
@@ -750,6 +714,20 @@ def _divided_whole(desk: Desk, scene: Scene, action: Mention) -> bool:
     opens = action.i == scene.sentence.i and action.value in OPENINGS and desk.last_pulley_named
     others = scene.of("structure", "sided", "anynerve", "anyartery") or any(g.tendons for g in scene.setting.groups)
     return opens and not others and bool(scene.of("fully"))
+
+
+def _only_dilated(desk: Desk, scene: Scene, action: Mention) -> bool:
+    """'A4 narrow. Dilated with a tube, preserved.', 'A4 dilated. Not cut.': kept is what was stretched to let it by."""
+    before = _scene_before(desk, scene)
+    if not desk.last_pulley_named or state_of(scene, action) != "intact" or before is None:
+        return False
+    if any(g.tendons or g.digits for g in scene.setting.groups) or scene.of(
+        "structure", "sided", "anynerve", "anyartery"
+    ):
+        return False
+    if action.i == scene.sentence.i:
+        return not DILATED.isdisjoint(before.said) and not scene.words(action.j, scene.sentence.j - 1)
+    return scene.page.words[scene.sentence.i] in DILATED
 
 
 def _its_part(scene: Scene, action: Mention) -> bool:

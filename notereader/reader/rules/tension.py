@@ -210,6 +210,14 @@ def _only_feared(scene: Scene, mention: Mention) -> bool:
     return not {"would", "might", "could"}.isdisjoint(lead) and not {"add", "adding", "mean"}.isdisjoint(lead)
 
 
+def _slim_denied(scene: Scene, mention: Mention) -> bool:
+    """'I will not pretend that it is slim', 'nobody would say it is slim'."""
+    return not _DENYING.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i))
+
+
+_DENYING = frozenset(["not", "never", "nobody", "hardly", "pretend", "cannot", "wouldn't", "can't"])
+
+
 @needs(kinds=["bulk"])
 def bulk(desk: Desk, scene: Scene) -> None:
     """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
@@ -267,6 +275,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue
         if value == "present" and (answer in _NONE or (answer is None and scene.negated(mention.i, mention.j))):
             value = "none"
+        if value == "none" and word.endswith("slim") and _slim_denied(scene, mention):
+            value = "present"
         if word == "neither bulky" or _of_nobody(scene, mention) or _said_to_be_none(scene, mention):
             value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
