@@ -267,7 +267,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         and not excepted
         and mention.j not in page.tendon_words
         and page.words[mention.j : mention.j + 2] != ["but", "not"]
-        and not _result_in(page, mention)
+        and not (_result_in(page, mention) or _in_parallel(page, mention))
         and _KNOTS & set(page.words[mention.i - 7 : mention.i])
     ):
         return True  # 'knot in the middle'
@@ -746,7 +746,7 @@ def _labels(page: Page, mention: Mention) -> bool:
             and _joined_to_finger(page, mention.i - 1)
         ):
             return _named_as_digit(page, mention)  # 'In the middle and small a four-strand core was placed'
-        if lead[-1:] == ["the"] and (_counted_out(page, mention) or _dealt_beside(page, mention)):
+        if lead[-1:] == ["the"] and (_counted_out(page, mention) or _in_parallel(page, mention)):
             return _named_as_digit(page, mention)
         that_of = page.words[mention.i - 3 : mention.i - 1] in _THAT_OF
         said = lead[-1:] == ["the"] and (that_of or after in _FINGERS_ARE)
@@ -817,20 +817,53 @@ def _counted_out(page: Page, mention: Mention) -> bool:
     return listed and behind[:1] != [] and behind[0] in _COUNTS and behind[1:] in ([], ["."], [","], [";"])
 
 
-def _dealt_beside(page: Page, mention: Mention) -> bool:
-    """'The knot lay inside in the middle and outside in the small': two places told of side by side."""
-    if page.words[mention.i - 2] != "in" or page.words[mention.j : mention.j + 1] not in (["and"], [","], ["but"]):
-        return False
-    later = within(page.mentions, mention.j, mention.j + _SOON)
-    fingers = [m for m in later if m.kind in ("digit", "digit?")]
-    return any(page.words[m.i - 2 : m.i] == ["in", "the"] and m.value != mention.value for m in fingers)
+def _in_parallel(page: Page, mention: Mention) -> bool:
+    """'Inside in the middle and outside in the small', 'the index showed no gap, the small a gap of 1 mm'.
+
+    A short name that is led up to like the name of another finger across a comma or an 'and'.
+    """
+    lead, after = page.words[mention.i - 2 : mention.i], page.words[mention.j : mention.j + 1]
+    beside = [m for m in within(page.mentions, mention.i - _AWAY, mention.j + _AWAY) if m.kind in ("digit", "digit?")]
+    others = [m for m in beside if m.value != mention.value and m.i != mention.i]
+    if lead[:1] != [] and lead[0] in _PLACING and after not in _OF_ITS_PART:
+        return any(page.words[m.i - 2 : m.i] == lead and _parted(page, m, mention) for m in others)
+    if lead[:1] != [] and lead[0] in _PARTING and after != [] and after[0] in _TELLS:
+        return any(page.words[m.i - 1] == "the" and m.i < mention.i and _parted(page, m, mention) for m in others)
+    return False
 
 
+def _parted(page: Page, one: Mention, other: Mention) -> bool:
+    """Tell whether a comma or an 'and' parts two names within one sentence."""
+    first, second = sorted((one, other), key=lambda m: m.i)
+    between = page.words[first.j : second.i]
+    return "." not in between and not _PARTING.isdisjoint(between)
+
+
+_AWAY = 16  # words
+_PLACING = frozenset(["in", "on", "for"])
+_PARTING = frozenset([",", ";", "and", "but", "while", "whereas"])
+_OF_ITS_PART = (["of"], ["third"], ["part"], ["phalanx"], ["portion"], ["joint"], ["one"], ["finger"])
+_TELLS = frozenset(["a", "an", "no", "none", "1", "2", "3", "one", "two"])
 _COUNTS = frozenset(["two", "four", "six", "eight", "2", "4", "6", "8"])
-_SOON = 8  # words
 _OPENS_STATEMENT = frozenset(["a", "an", "the", "this", "there", "two", "four", "six", "eight", "it", "i", "we"])
 _FINGERS_DO = frozenset(
-    ["held", "gapped", "had", "got", "received", "took", "ran", "caught", "glided", "needed", "went"]
+    [
+        "held",
+        "gapped",
+        "had",
+        "got",
+        "received",
+        "took",
+        "ran",
+        "caught",
+        "glided",
+        "needed",
+        "went",
+        "snagged",
+        "moved",
+        "slid",
+        "showed",
+    ]
 )
 
 

@@ -73,7 +73,8 @@ def was(names: tuple[str, ...]) -> str:
     return "was" if len(names) == 1 else "were"
 
 
-def _that(names: tuple[str, ...]) -> str:
+def that(names: tuple[str, ...]) -> str:
+    """Return the word that takes up so many names: 'that of the ring', 'those of the ring and small'."""
     return "that" if len(names) == 1 else "those"
 
 
@@ -88,8 +89,8 @@ def _sentence(chance: random.Random, tendon: str, two: _Two, x: Callable[[], str
     return chance.choice(
         (
             f"The {tendon} was {x()} in the {a} and {y()} in the {b}.",
-            f"The {tendon} of the {a} {was(two.a)} {x()}; {_that(two.b)} of the {b} {was(two.b)} {y()}.",
-            f"The {tendon} of the {a} {was(two.a)} {x()}, {_that(two.b)} of the {b} {y()}.",
+            f"The {tendon} of the {a} {was(two.a)} {x()}; {that(two.b)} of the {b} {was(two.b)} {y()}.",
+            f"The {tendon} of the {a} {was(two.a)} {x()}, {that(two.b)} of the {b} {y()}.",
             f"In the {a} the {tendon} was {x()}; in the {b} it was {y()}.",
             f"{tendon}: {pairs}.",
             f"{tendon} {x()}: {', '.join(two.a)}. {tendon} {y()}: {', '.join(two.b)}.",
@@ -100,7 +101,7 @@ def _sentence(chance: random.Random, tendon: str, two: _Two, x: Callable[[], str
             f"Only the {a} had the {tendon} {x()}; in the {b} it was {y()}.",
             f"{tendon} {'/'.join(two.a)} {x()}, {'/'.join(two.b)} {y()}.",
             f"The {tendon} tendons of the {row(two.fingers)} were {row(tuple(told))} respectively.",
-            f"The {tendon} tendons were {x()} except {_that(two.b)} of the {b}, which {was(two.b)} {y()}.",
+            f"The {tendon} tendons were {x()} except {that(two.b)} of the {b}, which {was(two.b)} {y()}.",
         )
     )
 
@@ -132,7 +133,7 @@ def _zones(chance: random.Random, two: _Two) -> Dealt:
     told = chance.choice(
         (
             f"The FDP was completely divided in zone {x} in the {a} and in zone {y} in the {b}.",
-            f"The FDP of the {a} {was(two.a)} cut through in zone {x}, {_that(two.b)} of the {b} in zone {y}.",
+            f"The FDP of the {a} {was(two.a)} cut through in zone {x}, {that(two.b)} of the {b} in zone {y}.",
             f"In the {a} the FDP was transected in zone {x}; in the {b}, in zone {y}.",
             f"Zone {x} in the {a}, zone {y} in the {b}. In each the FDP was cut through.",
         )

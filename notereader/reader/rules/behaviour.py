@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk, meant_by_all, owners
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, within
+from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
@@ -65,6 +66,9 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons a remark on behaviour is about."""
     if _of_neighbour(scene, i):
         return []
+    dealt = holders_of_result(desk, scene, i)
+    if dealt:
+        return dealt
     found = (
         _which(desk, scene, i)
         or _in_both_fingers(desk, scene, i)

@@ -54,13 +54,16 @@ def dealt_out(desk: Desk, scene: Scene, states: list[Span], told_once: Past | No
     return _by_turns(scene, states, places, told_once or ())
 
 
-def by_turns(scene: Scene, states: list[Span]) -> Dealt:
-    """Return the fingers of each state of something else than a tendon, where states and fingers stand by turns."""
+def by_turns(scene: Scene, states: list[Span], past: Past = ()) -> Dealt:
+    """Return the fingers of each state of something else than a tendon, where states and fingers stand by turns.
+
+    `past`: words of these kinds between them are said of all.
+    """
     places = _places(scene) if len(states) >= _FEWEST else []
     told = [d for p in places for d in p.digits]
     if len(set(told)) < len(told) or any(p.apart for p in places) or any(g.tendons for g in scene.setting.groups):
         return {}
-    return _by_turns(scene, states, places, ())
+    return _by_turns(scene, states, places, past)
 
 
 def kinds_told(scene: Scene) -> tuple[str, ...]:

@@ -8,6 +8,7 @@ from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
+from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.ends_alone import alone_in_its_part, ends_alone
 from notereader.reader.rules.ends_together import told_together
 from notereader.reader.rules.finger_lines import of_one_finger
@@ -50,7 +51,9 @@ def ends(desk: Desk, scene: Scene) -> None:
     if "wound" in scene.said and not of_ends and not scene.of("tendon"):
         return  # 'Volar wound 6 cm, clean edges'
     asked = next((m.i for m in scene.of("ends") if _asked_and_denied(scene, m)), len(scene.page.words))
+    dealt = [m for m in found if nouns and holders_of_result(desk, scene, m.i)]
     said = [m for m in found if m.i > asked or _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
+    said = dealt or said
     said = said or [m for m in found if _of_the_cuts_before(desk, scene, m)]
     said = said or [m for m in found if ends_alone(desk, scene, m)]
     kept = [m for m in said if not _negated_quality(scene, m) and not _soft_and_frayed(scene, m)]
@@ -369,7 +372,8 @@ def _with_noun(scene: Scene, mention: Mention, nouns: list[Mention]) -> tuple[in
 
 def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
     """Return the cut tendons that a remark on their ends is about."""
-    told = _of_the_left_out(scene, mention) or _of_the_cuts_before(desk, scene, mention)
+    told = holders_of_result(desk, scene, mention.i) or _of_the_left_out(scene, mention)
+    told = told or _of_the_cuts_before(desk, scene, mention)
     told = told or _of_both(desk, scene, mention) or _each_named(desk, scene, mention)
     told = told or ends_alone(desk, scene, mention)
     if told:

@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import about_repair, after_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
 from notereader.reader.scene import Scene
@@ -273,7 +274,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             lay_behaviour(desk, scene, told.targets, "bulk", said, told.i, told.j, f"bulk {said}")
         if label:
             continue
-        if value == "present" and (answer in _NONE or (answer is None and scene.negated(mention.i, mention.j))):
+        denied = answer is None and scene.negated(mention.i, mention.j) and not not_denied(desk, scene, mention)
+        if value == "present" and (answer in _NONE or denied):
             value = "none"
         if value == "none" and word.endswith("slim") and _slim_denied(scene, mention):
             value = "present"

@@ -1,0 +1,49 @@
+"""Results dealt out over fingers: 'no gap in the index and 1 mm in the ring', 'clean in the one, torn in the other'."""
+
+from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
+from notereader.reader.page import Mention
+from notereader.reader.rules.dealt_out import Span, by_turns
+from notereader.reader.scene import Scene
+from notereader.vocabulary.wordlists import word_list
+
+_KINDS = ("gap", "glide", "bulk", "tension", "ends")
+_LEADING = word_list("dealt_out", "before_result")
+_AT = frozenset(["at", "on", "under", "against", "in", "beneath"])
+_FEWEST = 2  # results
+
+
+def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """Return the deep flexors of the fingers that the result at word i belongs to; [] where none are dealt out."""
+    kind = next((k for k in _KINDS if any(m.i <= i < m.j for m in scene.of(k))), None)
+    told = [m for m in scene.of(kind) if scene.told(m.i)] if kind is not None else []
+    if len(told) < _FEWEST or any(g.tendons for g in scene.setting.groups):
+        return []
+    whole = [_whole(scene, m) for m in told]
+    dealt = by_turns(scene, whole, ("endword",))
+    digits = next((dealt[span] for m, span in zip(told, whole, strict=True) if dealt and m.i <= i < m.j), ())
+    return [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL") and t.digit in digits] if digits else []
+
+
+def not_denied(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Not bulky in the small and bulky in the ring': the denial of one result is not that of the next."""
+    words = scene.words(*_whole(scene, mention))
+    return _DENIALS.isdisjoint(words) and bool(holders_of_result(desk, scene, mention.i))
+
+
+_DENIALS = frozenset(["no", "not", "without", "never", "neither", "nor"])
+
+
+def _whole(scene: Scene, mention: Mention) -> Span:
+    """Return all words of a result: 'no gap', 'a gap of 1 mm', 'caught at A2'."""
+    i, j = mention.i, mention.j
+    measured = {k for q in scene.quantities for k in range(q.i, q.j)}
+    while i > scene.sentence.i and (scene.page.words[i - 1] in _LEADING or i - 1 in measured):
+        i -= 1
+    if scene.next_word(j) == "of" and j + 1 in measured:
+        j += 1
+    while j in measured:
+        j += 1
+    at = j + 1 + (scene.next_word(j + 1) == "the")
+    pulley = next((m for m in scene.of("pulley") if m.i == at), None)
+    return (i, pulley.j) if scene.next_word(j) in _AT and pulley is not None else (i, j)
