@@ -641,8 +641,16 @@ def _with_its_suture(page: Page, cue: Mention, sentence: Sentence) -> tuple[int,
 
 
 def _judged(page: Page, cue: Mention) -> bool:
-    """'The repair was considered rather bulky' tells how it was judged, and not what was thought of."""
-    return any(m.kind in ("bulk", "tension") for m in within(page.mentions, cue.j, cue.j + 2))
+    """'The repair was considered rather bulky' tells how it was judged, and not what was thought of.
+
+    So does 'a single Kessler of 4-0 nylon was considered sufficient'.
+    """
+    return page.words[cue.j : cue.j + 1] in _ENOUGH or any(
+        m.kind in ("bulk", "tension") for m in within(page.mentions, cue.j, cue.j + 2)
+    )
+
+
+_ENOUGH = (["sufficient"], ["adequate"], ["enough"], ["satisfactory"])
 
 
 def _aside(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
