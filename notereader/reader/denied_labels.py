@@ -58,6 +58,8 @@ def _label_start(page: Page, k: int, begin: int) -> int:
 
 def _asks_of_a_deed(page: Page, label: list[Mention], first: int, k: int) -> bool:
     """Tell whether a label asks whether something was done or cut: 'Locked: N', 'FDS excised? no', 'RDN cut: no'."""
+    if [(m.kind, m.i, m.j) for m in label] == [("looped", first, k)] and k - first == 1:
+        return False  # 'Looped: no' tells of the thread
     if any(m.kind in _LEFT_TO_RULES for m in label) or not _INJURY.isdisjoint(page.words[first:k]):
         return False
     asks = {(m.kind, m.value) for m in label}

@@ -520,10 +520,20 @@ def _taken_up(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 
 def both_of_them(desk: Desk, scene: Scene, group: Group) -> list[Target]:
-    """'Same core for both of them', where two were cut and the one named last is one of them: the two."""
+    """'Same core for both of them', where two were cut and the one named last is one of them: the two.
+
+    Of more that were cut, the two deep flexors where the one named last is one of these.
+    """
     words = scene.words(group.i, group.j)
-    pair = desk.repairable() if "both" in words and "them" in words and len(scene.setting.focus) < 2 else []
+    meant = "both" in words and not _THESE.isdisjoint(words) and len(scene.setting.focus) < 2
+    pair = desk.repairable() if meant else []
+    deep = [t for t in pair if t.tendon in ("FDP", "FPL")]
+    if len(pair) > 2 and len(deep) == 2 and all(t in deep for t in scene.setting.focus):
+        return deep
     return pair if len(pair) == 2 else []
+
+
+_THESE = frozenset(["them", "these", "those"])
 
 
 def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target:

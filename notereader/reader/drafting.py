@@ -190,6 +190,7 @@ def _by_slips(findings: list[Finding]) -> list[Finding]:
             if slip not in known:
                 known.append(slip)
     _add_whole_slips(findings, slips)
+    _add_sewn_slips(findings, slips)
     added = _add_cut_slips(findings, slips)
     own = {(f.entry, f.field) for f in findings if f.group == "repairs" and f.entry[2]}
     intact = {f.entry for f in findings if f.field == "extent" and f.value == "intact"}
@@ -218,6 +219,19 @@ def _add_whole_slips(findings: list[Finding], slips: dict[tuple[str | None, str]
         excised = any(f.entry == entry and f.field == "treatment" and f.value == "excised" for f in findings)
         if len(known) == 1 and excised and _slip_intact(findings, (digit, tendon, None)):
             known.append("ulnar" if known[0] == "radial" else "radial")
+
+
+def _add_sewn_slips(findings: list[Finding], slips: dict[tuple[str | None, str], list[str]]) -> None:
+    """Where a whole tendon was sewn and one slip of it taken out, the other slip is the one that was sewn."""
+    for (digit, tendon), known in slips.items():
+        entry = (digit, tendon, known[0])
+        out = [f.order for f in findings if f.entry == entry and f.field == "treatment" and f.value == "excised"]
+        cores = [f.order for f in findings if f.entry == (digit, tendon, None) and f.field in _CORE and not f.header]
+        if len(known) == 1 and out and cores and min(abs(out[0] - k) for k in cores) <= _TOLD_TOGETHER:
+            known.append("ulnar" if known[0] == "radial" else "radial")
+
+
+_TOLD_TOGETHER = 40  # words; further off the thread may be that of an earlier operation
 
 
 def _add_cut_slips(

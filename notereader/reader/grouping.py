@@ -109,7 +109,11 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
 def _side_in_brackets(page: Page, k: int) -> str:
     """'One slip (ulnar)', 'one slip only (the ulnar)', 'one slip, radial': the side told behind word k, or ''."""
     words = [w for w in page.words[k : k + 4] if w not in ("only", "the")]
-    return words[1] if words[:1] in (["("], ["-"], [","]) and words[1:2] in (["radial"], ["ulnar"]) else ""
+    return (
+        words[1]
+        if words[:1] in (["("], ["-"], [","], ["->"], ["→"], [":"]) and words[1:2] in (["radial"], ["ulnar"])
+        else ""
+    )
 
 
 def _lend_label(page: Page, groups: list[Group], sentence: Sentence) -> None:
@@ -403,7 +407,14 @@ _SEVERAL = frozenset(["both", "two", "three", "all", "each", "four"])
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
     """'40% of the ulnar slip, radial slip uninjured': behind a comma alone the other slip begins a new statement."""
     between = page.words[before.j : atom.i]
-    return before.kind == atom.kind == "slip" and between in ([","], [",", "the"], [",", "its"])
+    alone = page.words[atom.j : atom.j + 1] in (["was"], ["is"], ["i"], ["we"])  # 'radial slip, and the ulnar was cut'
+    bounds = (
+        [","],
+        [",", "the"],
+        [",", "its"],
+        *(([",", "and", "the"], [",", "and"], ["and", "the"]) if alone else ()),
+    )
+    return before.kind == atom.kind == "slip" and between in bounds
 
 
 def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:

@@ -52,6 +52,7 @@ UNITS: dict[str, tuple[str, float]] = {
         ("mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters", "mil", "rnm", "mrn", "rnrn"),
         ("mm", 1.0),
     ),
+    **dict.fromkeys(("milimetre", "milimetres", "milimeter", "milimeters"), ("mm", 1.0)),  # as they are often misspelt
     **dict.fromkeys(("mrn", "rnm"), ("mm", 1.0)),  # as a fax may show it
     **dict.fromkeys(("cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters", "crn"), ("mm", 10.0)),
     **dict.fromkeys(("%", "percent", "pct", "procent", "pc"), ("%", 1.0)),
@@ -195,6 +196,8 @@ def _quantity(page: Page, k: int) -> Quantity | None:
     unit, scale, end = _unit_at(page, after)
     if unit and _and_a_half(page, end):
         return Quantity(_round((low + 0.5) * scale), _round((low + 0.5) * scale), unit, k, end + 3)
+    if unit and word in ("a", "one") and page.words[end : end + 2] == ["or", "two"]:
+        return Quantity(_round(low * scale), _round(2 * scale), unit, k, end + 2)  # 'a millimetre or two'
     second = _second_figure(page, end)
     if second is None:
         return Quantity(_round(low * scale), _round(low * scale), unit, k, end)

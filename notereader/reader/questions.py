@@ -28,7 +28,7 @@ def mark_unanswered(page: Page, sentence: Sentence) -> None:
     marks = [k for k in range(sentence.i, sentence.j) if words[k] == "?"]
     first = sentence.i
     for n, k in enumerate(marks):
-        begin = max(first, k - _LONGEST)
+        begin = max(first, k - _LONGEST, _open_bracket(page, sentence.i, k) or 0)
         behind = marks[n + 1] if n + 1 < len(marks) else sentence.j
         if _is_unanswered(page, k, behind) or _is_denied(page, begin, k):
             page.mark(begin, k + 1, "question")
@@ -72,8 +72,21 @@ def question_of(page: Page, sentence: Sentence) -> int:
     if page.words[sentence.j - 2] in ("=", ":") and sentence.j - sentence.i > _LONGEST_LABEL:
         parts = (k for k in range(sentence.j - 3, sentence.i, -1) if page.words[k] in _PARTS)
         return next(parts, sentence.i - 1) + 1  # 'A2 = whole + A4 = excised + A3 = ?': only the last is asked
+    bracket = _open_bracket(page, sentence.i, sentence.j - 1)
+    if bracket is not None:
+        return bracket  # '3-0 Ethibond, figure-of-eight (left bare? no, stitched)'
     for k in range(sentence.j - 2, sentence.i + 1, -1):
         dash = page.words[k] in ("-", "\u2013") and page.breaks[k] == page.breaks[k + 1] == Break.SPACE
         if (dash or page.words[k] == ";") and any(m.kind == "deed" for m in within(page.mentions, sentence.i, k)):
             return k + 1
     return sentence.i
+
+
+def _open_bracket(page: Page, first: int, end: int) -> int | None:
+    """Return the bracket before word `end` that is still open, if any: what stands before it is no question."""
+    for k in range(end - 1, max(first, end - _LONGEST), -1):
+        if page.words[k] == ")":
+            return None
+        if page.words[k] == "(":
+            return k
+    return None

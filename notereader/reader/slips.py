@@ -23,8 +23,9 @@ def settle_slips(page: Page) -> None:
     latest = ""
     for sentence in page.sentences:
         inside = within(page.mentions, sentence.i, sentence.j)
-        if "slip" in sentence.said and not (_THAT | _CUT).isdisjoint(sentence.said):
+        if "slip" in sentence.said:
             inside = _with_that_slip(page, sentence, inside, made)
+            inside = _with_bare_slip(page, sentence, inside, made)
         if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
             made += _told(page, sentence, inside, latest)
         if not _APART.isdisjoint(sentence.said):
@@ -127,6 +128,43 @@ def _with_that_slip(page: Page, sentence: Sentence, inside: list[Mention], made:
     return inside
 
 
+def _with_bare_slip(page: Page, sentence: Sentence, inside: list[Mention], made: list[Mention]) -> list[Mention]:
+    """'Ulnar slip cut, radial slip whole. ... The slip got a single 4-0': add the one slip of its finger that was hurt.
+
+    Nothing where the finger has two hurt slips, or the one hurt was taken out.
+    """
+    words = page.words
+    named = {k for m in inside if m.kind == "slip" for k in range(m.i, m.j)}
+    for k in range(sentence.i, sentence.j):
+        if words[k] != "slip" or k in named or words[k - 1] not in _BARE or words[k + 1 : k + 2] in _NOT_ITS_OWN:
+            continue
+        if any(m.value == "excised" and 0 < m.i - k <= _SOON for m in inside):
+            continue  # 'Specimen: FDS slip, discarded' is the other one
+        before = [
+            m for m in within(page.mentions, max(0, k - _FAR), k) if m.kind in ("slip", "digit", "extent", "deed")
+        ]
+        own = [m.value for m in inside if m.kind == "digit"] or [m.value for m in before if m.kind == "digit"][-1:]
+        sides = {m.value for n, m in enumerate(before) if _hurt_of(before, n, own)}
+        if len(sides) == 1 and sides <= _SIDES:
+            made.append(Mention("slip", sides.pop(), k, k + 1))
+            inside = sorted([*inside, made[-1]], key=lambda m: (m.i, m.j))
+    return inside
+
+
+def _hurt_of(before: list[Mention], n: int, digits: list[str]) -> bool:
+    """Tell whether the n-th mention is a slip of the one finger given and is not told to be whole or taken out."""
+    if before[n].kind != "slip":
+        return False
+    finger = next((m.value for m in reversed(before[:n]) if m.kind == "digit"), None)
+    fate = before[n + 1] if n + 1 < len(before) else None
+    spared = fate is not None and fate.value in ("intact", "excised", "left") and fate.i - before[n].j <= _SOON
+    return not spared and (not digits or [finger] == digits)
+
+
+_BARE = frozenset(["the", "its", "superficialis", "fds", "sublimis", "divided", "severed", "injured", "lacerated"])
+_NOT_ITS_OWN = (["of"], ["from"], ["knot"], ["that"], ["which"])
+_FAR = 250  # words
+_SOON = 4  # words
 _NEAR = 40  # words
 _THAT = frozenset(["that", "this"])
 _CUT = frozenset(["cut", "divided", "severed", "torn", "injured", "lacerated", "transected"])

@@ -657,17 +657,20 @@ def _with_its_suture(page: Page, cue: Mention, sentence: Sentence) -> tuple[int,
 def _judged(page: Page, cue: Mention) -> bool:
     """'The repair was considered rather bulky' tells how it was judged, and not what was thought of.
 
-    So do 'I would not call it bulky' and 'bulkier than I would have liked'. Nor does 'he goes to hand therapy' tell of
-    what lay to hand.
+    So do 'I would not call it bulky' and 'bulkier than I would have liked', and 'a single Kessler was considered
+    sufficient'. Nor does 'he goes to hand therapy' tell of what lay to hand.
     """
     if page.words[cue.i : cue.j] == ["to", "hand"] and page.words[cue.j : cue.j + 1] != []:
         return page.words[cue.j] in _OF_THE_HAND
+    if page.words[cue.j : cue.j + 1] in _ENOUGH:
+        return True
     wished = page.words[cue.i - 1] == "than"
     first = cue.i - _COMPARED if wished else cue.i
     return any(m.kind in ("bulk", "tension") for m in within(page.mentions, first, cue.j + 2))
 
 
 _COMPARED = 4  # words
+_ENOUGH = (["sufficient"], ["adequate"], ["enough"], ["satisfactory"])
 _OF_THE_HAND = frozenset(["therapy", "therapist", "therapists", "clinic", "unit", "surgery", "physio", "physiotherapy"])
 
 

@@ -20,8 +20,9 @@ from notereader.reader.form_marks import (
 )
 from notereader.reader.ticked_rows import TickedRows
 
-# Marks that are marks only where all of a field's are of their kind: 'X' and else 'o', a dash or a line.
-_BARE_EMPTY = r"(?<![^\s:?.|/])[oO\-\u2013](?!\S)|(?<![0-9_])_{2,}+(?![0-9]|[xXvV]_)"
+# Marks that are marks only where all of a field's are of their kind: 'X' and else 'o', a dash or a line; the O of a
+# scanned '6/O' is none.
+_BARE_EMPTY = r"(?<![^\s:?.|/])(?<![0-9]/)[oO\-\u2013](?!\S)|(?<![0-9_])_{2,}+(?![0-9]|[xXvV]_)"
 _BARE_TICK = r"(?<![^\s:?.|/])[xX](?!\S)|_+[xX]_+"
 _WEAK = re.compile(rf"(?P<empty>{EMPTY}|{_BARE_EMPTY})|(?P<ticked>{TICKED}|{_BARE_TICK})")
 _MAY_TICK = re.compile(r"[\[({\u2610-\u2612\u25a1\u25cb\u25cf\u2713\u2714\u221a]|__|(?<!\S)[xXoO](?!\S)|_[xX]_")

@@ -17,6 +17,18 @@ CUT = "Ring FDP cut through. "
         ("I squared off the two ends, removing 2 mm from the one and 3 mm from the other.", 3),
         ("I cleaned up the FDP ends, which cost 3 mm off one and 2 off the other.", 3),
         ("After removing 3 mm on one side and 4 mm on the other I sewed it.", 4),
+        ("With the ends crushed, I had to resect 4 mm in all.", 4),
+        ("The stump was shaggy; about 3 mm of the FDP was sharply debrided.", 3),
+        ("I had to take off 3 mm altogether.", 3),
+        ("FDP ends -> back 3 mm.", 3),
+        ("The tip was worn and I took a millimetre or two off it.", 2),
+        ("I cut 2 mm of poor tissue from the tendon.", 2),
+        ("Ends torn, nibbled 2 mm.", 2),
+        ("Ends crushed, 2 mm off prox, 4 mm off distal -> 6 mm total.", 6),
+        ("After resection of 3 mm in total the tissue looked sound.", 3),
+        ("I took 1 mm from the proximal end and 3 mm from the distal one, for 4 mm altogether.", 4),
+        ("Ends ragged (3 mm off).", 3),
+        ("3 mm worn tip off.", 3),
         ("The FDP had been cut off 5 mm from its insertion and its end was shaggy; 3 mm of it was squared off.", 3),
     ],
 )
@@ -32,6 +44,8 @@ def test_lengths_trimmed(note: str, length: float) -> None:
         "The A4 was torn. I trimmed 3 mm of the rough edge.",
         "With its ends cut back 2 mm to good fascicles the nerve was sewn.",
         "The FDP was found divided 6 mm from its insertion.",
+        "The swollen end would not go under A4 until 4 mm of its border had been snipped off.",
+        "I took 3 mm bites.",
     ],
 )
 def test_lengths_of_something_else(note: str) -> None:
@@ -90,3 +104,30 @@ def test_a_total_without_its_unit(words: str) -> None:
 )
 def test_a_pulley_removed_behind_a_length_is_no_trimming(pulleys: str) -> None:
     assert each(f"The middle FDP was cut through. {pulleys}", "trimmed_mm") == {}
+
+
+@pytest.mark.parametrize("ends", ["Both ends were debrided, 3 mm in total.", "The ends were shortened by 3 mm."])
+def test_ends_are_those_of_the_tendon_that_was_sewn(ends: str) -> None:
+    note = "Ring FDP and FDS cut through. FDS left unrepaired. " + ends + " FDP: four-strand Adelaide, 3-0 Ticron."
+    assert each(note, "trimmed_mm") == {"ring FDP": 3}
+
+
+@pytest.mark.parametrize("words", ["pared 4 mm (IF), 2 mm (MF).", "trimmed, 4 mm in the index, 2 mm in the middle."])
+def test_lengths_beside_their_fingers(words: str) -> None:
+    assert each("Index and middle FDP cut through. Ends of both crushed, " + words, "trimmed_mm") == {
+        "index FDP": 4,
+        "middle FDP": 2,
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The scarred FDP was excised, with a stump of 1 cm left on the bone.",
+        "FDP taken out, cuff of 1 cm kept on the bone.",
+        "FDP resected, 1 cm stump kept on P3.",
+        "The FDP was excised from the palm to 1 cm of its insertion.",
+    ],
+)
+def test_a_stump_that_was_kept(words: str) -> None:
+    assert each(CUT + words, "trimmed_mm") == {}

@@ -285,6 +285,38 @@ def the_rest(desk: Desk, scene: Scene) -> list[Target]:
     return [t for t in desk.sewn() if t not in told] if told else []
 
 
+def told_of_several_before(desk: Desk, scene: Scene) -> list[Target]:
+    """'No gap at any of the three repairs. There was no tension.': of all that the sentence right before told of.
+
+    Only where it took them together, and neither sentence names one of them by itself.
+    """
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or scene.sentence.prefix:
+        return []
+    named = [g for g in before.setting.groups if not g.reference]
+    if scene.setting.groups or any(g.tendons or g.digits for g in named if not g.every):
+        return []
+    told: dict[Target, None] = {}
+    for finding in reversed(desk.findings):
+        if finding.group == "repairs" and finding.order < before.sentence.i:
+            break
+        if finding.group == "repairs" and finding.field in _TOLD_TOGETHER and finding.order < scene.sentence.i:
+            told.setdefault(Target(*finding.entry))
+    return list(told) if len(told) > 1 and all(desk.may_be_repaired(t) for t in told) else []
+
+
+_TOLD_TOGETHER = frozenset(["gap", "glide", "test", "tension", "bulk", "knot", "purchase_mm"])
+
+
+def the_rest_here(desk: Desk, scene: Scene, k: int) -> list[Target]:
+    """'The FPL was under tension; the rest met without': every sewn tendon but those named before word k."""
+    if scene.page.words[k] not in _REST or scene.next_word(k + 1) == "of" or k == scene.sentence.i:
+        return []
+    named = [g for g in scene.setting.groups if (g.digits or g.tendons) and g.j <= k and not g.reference]
+    told = {t for g in named for t in desk.sewn(g.digits or None) if not g.tendons or t.tendon in g.tendons}
+    return [t for t in desk.sewn() if t not in told] if told else []
+
+
 def _them(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """'The finger tendons showed no gap, and each of them glided': those of which the sentence told just before."""
     first, last = scene.part(i)

@@ -7,6 +7,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.dealt_out import by_turns
+from notereader.reader.rules.purchase_wordings import labelled, plainly_taken
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
 from notereader.reader.rules.trimming import led_by_trimming
@@ -51,8 +52,10 @@ def bites(desk: Desk, scene: Scene) -> None:
         if {"lock", "locks"} & set(scene.words(max(scene.sentence.i, q.i - 3), min(scene.sentence.j, q.j + 3))):
             lay_suture(desk, scene, q.i, q.j, "hold", "locking", "locks are named")
     worked_on = desk.topic in (CORE, TENDON, PERIPHERAL) or any(a.role in (CORE, TENDON) for a in anchors(scene))
+    worked_on = worked_on or any(plainly_taken(scene, q) for q in lengths)
     worked_on = worked_on or (is_correction(scene) and bool(scene.of("bite")))  # whatever was told of last
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
+    taken = [] if taken and _of_either(desk, scene) else taken
     if taken and _lay_dealt(desk, scene, [q for q in lengths if q not in locks]):
         return
     excepted = _of_the_excepted(scene, taken[-1]) if taken else None
@@ -73,6 +76,15 @@ def _lay_dealt(desk: Desk, scene: Scene, lengths: list[Quantity]) -> bool:
             if target.tendon in ("FDP", "FPL") and desk.has_suture(target):
                 desk.tendon(scene, target, "purchase_mm", _interval(scene, q), [(q.i, q.j)], "length of tendon taken")
     return bool(dealt)
+
+
+def _of_either(desk: Desk, scene: Scene) -> bool:
+    """'Suture: 3-0 (FDP) / 4-0 (FDS)', and below it 'Purchase (mm): 10': of which of the two is not told."""
+    before = desk.scene_before(scene)
+    if scene.setting.groups or scene.sentence.prefix or before is None:
+        return False
+    named = [g for g in before.setting.groups if g.tendons and not g.digits and not g.reference]
+    return len(named) > 1 and {"FDP", "FDS"} <= {t for g in named for t in g.tendons} and "/" in before.said
 
 
 def _not_got(scene: Scene, q: Quantity) -> bool:
@@ -156,6 +168,8 @@ def _bare_bite(scene: Scene, q: Quantity) -> bool:
     """'bite 8-10': a range without a unit right behind the word for what is taken."""
     if q.unit or q.low is None or q.high is None or not 5 <= q.low <= q.high <= 15 or not scene.told(q.i):
         return False
+    if labelled(scene, q):
+        return True
     if q.low == q.high:
         k = q.i - (scene.word_before(q.i) in _MARKS)  # 'Purchase ~10', 'Purchase: 10 each side'
         return scene.word_before(k) == "purchase" and scene.next_word(q.j) in (
@@ -317,16 +331,22 @@ def _purchases(desk: Desk, scene: Scene, lengths: list[Quantity]) -> list[Quanti
 def _made_that(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """'Eight millimetres of tendon, knots inside, no, make that seven': the one that holds."""
     lead = scene.words(max(before.j, q.i - _CUE_BEFORE), q.i)
-    return lead[-2:] in (["make", "that"], ["i", "mean"], ["meant", "that"]) and 2 <= (q.high or 0) <= 25
+    said = lead[-2:] in (["make", "that"], ["i", "mean"], ["meant", "that"])
+    sorry = "sorry" in scene.words(before.j, q.i)  # '10 mm each side, no sorry not ten, 8 mm each side'
+    return (said or sorry) and 2 <= (q.high or 0) <= 25
 
 
 _CUE_BEFORE = 3  # words
+
+
+_BECAUSE = frozenset(["as", "because", "since"])  # '8 mm, as the wound ended there'
 
 
 def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     """'10 mm in the middle and 7 mm in the ring finger', '1 cm and the distal 8 mm', '10 mm and 8 mm respectively'."""
     between = scene.words(before.j, q.i)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
+    after = after[: next((n for n, w in enumerate(after) if w in _BECAUSE), len(after))]
     other_side = not _SIDES.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
     if _one_and_other(scene, before, q):
         return _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25
@@ -384,6 +404,8 @@ def _is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
         return False  # 'a kerf of about 3 mm of tendon was missing'
+    if plainly_taken(scene, q) or _behind_core_before(desk, scene, q):
+        return not led_by_trimming(scene, q)
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     if not _IN_SIGHT.isdisjoint(scene.words(q.j, min(q.j + 6, scene.sentence.j))):
         return False  # 'two mm of tendon were visible in the window'
@@ -491,6 +513,20 @@ def _behind_core(scene: Scene, q: Quantity) -> bool:
     """Tell whether a core suture stands before a length in its sentence, and no pulley between them."""
     cores = [m.j for m in scene.of("stitch", "strandword", "material") if m.j <= q.i]
     return bool(cores) and not any(max(cores) <= m.i < q.i for m in scene.of("pulley", "pulleys", "opened"))
+
+
+def _behind_core_before(desk: Desk, scene: Scene, q: Quantity) -> bool:
+    """'3-0 Ticron, Savage. 12 mm up, 10 mm down.': a sentence of its own right behind the core, begun by a length."""
+    after = scene.words(q.j, q.j + 2)
+    sided = after in _EACH_SIDE or after[:1] in (["up"], ["proximally"], ["prox"])
+    before = desk.scene_before(scene) if sided and q.i == scene.sentence.i and (q.low or 0) >= _LEAST_BITE else None
+    if before is None or before.sentence.block != scene.sentence.block or scene.setting.groups:
+        return False
+    core = before.of("stitch", "strandword", "material", "hold")
+    return bool(core) and desk.topic in (CORE, TENDON) and not before.of("pulley", "pulleys", "restored")
+
+
+_EACH_SIDE = [[a, b] for a in ("each", "either") for b in ("end", "side", "way", "stump")]
 
 
 def _led_up(scene: Scene, q: Quantity) -> bool:

@@ -405,7 +405,7 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return listed
     if _all_words(scene) or _of_the_tendons(desk, scene):
         told = [t for t in _parted(desk, scene, digits or None) if _named_before(desk, scene, t)]
-        return told if len(told) > 1 else _parted(desk, scene, digits or None)
+        return _through(desk, scene, told if len(told) > 1 else _parted(desk, scene, digits or None))
     alone = _only_one_named(desk, scene, mention) if group is None else []
     if alone:
         return alone
@@ -449,6 +449,12 @@ def _of_the_kinds(desk: Desk, scene: Scene, group: Group | None) -> list[Target]
     if group is None or group.digits or not group.tendons or _MANY_ENDS.isdisjoint(scene.said):
         return []
     return [t for t in _parted(desk, scene, None) if t.tendon in group.tendons and t.slip is None]
+
+
+def _through(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
+    """'Ends of the three cut through: all clean': not of one that was cut in part."""
+    said = ("cut", "through") in pairwise(scene.words(scene.sentence.i, scene.sentence.j))
+    return [t for t in targets if desk.extents.get(t) != "partial"] if said else targets
 
 
 def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:

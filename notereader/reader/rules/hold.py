@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture
 from notereader.reader.scene import Scene
@@ -33,9 +33,12 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
-        if mention.i == scene.sentence.i and scene.next_word(mention.j) == ":" and mention.value == "locking":
+        answer = _answered(scene, mention)
+        if answer == "no" or _locked_grasp(scene, mention):
+            continue
+        if answer != "yes" and mention.i == scene.sentence.i and scene.next_word(mention.j) == ":":
             continue  # 'Locked: registrar' closes a record
-        if mention.j < scene.sentence.j and scene.page.standing[mention.j] == "unticked":
+        if answer != "yes" and mention.j < scene.sentence.j and scene.page.standing[mention.j] == "unticked":
             continue  # 'Locks   [ ] locking   [ ] grasping'
         behind = scene.words(mention.j, min(mention.j + 7, scene.sentence.j))
         if mention.value == "locking" and "only" in behind and not _ONE_SIDE.isdisjoint(pairwise(behind)):
@@ -47,6 +50,28 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         if mention.value == "locking" and not _OF_RECORDS.isdisjoint(scene.said) and not found:
             continue  # '[ Saved 18:05 ]  [ Locked ]'
         lay_suture(desk, scene, mention.i, mention.j, "hold", mention.value, f"{mention.value} hold stated")
+
+
+def _answered(scene: Scene, mention: Mention) -> str:
+    """'Locking: yes', 'Locking   [x] yes  [ ] no': the answer a label of this kind was given, or ''."""
+    opens = mention.i == scene.sentence.i or scene.page.breaks[mention.i] >= Break.COLUMN
+    if not opens or mention.value != "locking":
+        return ""
+    last = min(mention.j + _LONGEST_ANSWER, scene.sentence.j)
+    behind = [k for k in range(mention.j, last) if scene.page.words[k] not in _BOXES]
+    told = [scene.page.words[k] for k in behind if scene.told(k)][:1]
+    return _ANSWERS.get(told[0], "") if told else ""
+
+
+_LONGEST_ANSWER = 9  # words, boxes and their marks counted
+_BOXES = frozenset(["[", "]", "(", ")", "x", ":", "?", "/"])
+_ANSWERS = {"yes": "yes", "y": "yes", "no": "no", "n": "no"}
+
+
+def _locked_grasp(scene: Scene, mention: Mention) -> bool:
+    """'Each grasp was locked with a loop': the noun for what the thread takes, and it locks."""
+    noun = scene.words(mention.i, mention.j) in (["grasp"], ["grasps"])
+    return noun and not {"locked", "locking"}.isdisjoint(scene.words(mention.j, mention.j + 4))
 
 
 def _put_right(scene: Scene, mention: Mention) -> bool:
@@ -106,6 +131,7 @@ def _holds_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor])
         return False
     if (
         scene.next_word(mention.j) in _HOLDS_CORE_WORDS
+        and mention.j - mention.i == 1  # not 'locking loops of 2 mm'
         and mention.value == "locking"
         and not any(a.role == CORE for a in found)
     ):

@@ -60,15 +60,16 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
 def _and_nothing_more(desk: Desk, scene: Scene) -> None:
     """'... a modified Kessler of 4-0 Ethibond and nothing more', 'mattress, nil else', 'PDS 4-0, no fine suture'."""
     words = scene.page.words
-    for k in range(scene.sentence.i + 2, scene.sentence.j - 1):
-        fine = words[k : k + 2] == ["no", "fine"] and words[k + 2] in ("suture", "stitch")
-        more = words[k] in ("nothing", "nil") and words[k + 1] in _MORE
-        if not (more or fine) or not scene.told(k):
+    for k in range(scene.sentence.i + 2, scene.sentence.j):
+        fine = words[k : k + 2] == ["no", "fine"] and scene.next_word(k + 2) in ("suture", "stitch")
+        more = words[k] in ("nothing", "nil") and scene.next_word(k + 1) in _MORE
+        only = words[k] == "only" and any(m.j == k for m in scene.of("material")) and bool(scene.of("stitch"))
+        if not (more or fine or only) or not scene.told(k):
             continue
-        closes = scene.next_word(k + 2 + fine) in ("", ".", ",", ";", ")")
+        closes = scene.next_word(k + 2 + fine - only) in ("", ".", ",", ";", ")")
         named = [m.j for m in scene.of("stitch", "material") if m.j <= k]
         between = scene.words(named[-1], k) if named else []
-        if not named or not closes or len(between) > _FEW or not _LEADS_ON.intersection(between):
+        if not named or not closes or len(between) > _FEW or not (only or _LEADS_ON.intersection(between)):
             continue
         for target in suture_owners(desk, scene, named[-1] - 1, named[-1])[0]:
             if desk.has_suture(target) and not _has_one(desk, target):
@@ -155,8 +156,8 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
     if not any(f" {phrase} " in text for phrase in _TAKEN_OUT) or not scene.told(scene.sentence.i):
         return
-    if not _OTHER_SUTURES.isdisjoint(scene.said):
-        return  # 'The stay suture was taken out.'
+    if not _OTHER_SUTURES.isdisjoint(scene.said) or scene.of("pulley") or _opens_with_a_pulley(scene):
+        return  # 'The stay suture was taken out.', 'A three was in bits, so I took it out'
     if (scene.of("slip") or "slip" in scene.said) and not scene.of("role", "pattern", "material"):
         return  # 'The cut slip of the superficialis I did not sew; I took it out'
     told = [f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.j and f.field in _OF_SUTURES]
@@ -168,6 +169,15 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     desk.withdraw(target, _FIELDS, scene.sentence.j)
     span = (scene.sentence.i, scene.sentence.j)
     desk.tendon(scene, target, "peripheral", "absent", [span], "peripheral suture taken out again")
+
+
+def _opens_with_a_pulley(scene: Scene) -> bool:
+    """'A three was in bits', as a dictation spells out A3."""
+    words = scene.words(scene.sentence.i, scene.sentence.i + 2)
+    return words[:1] == ["a"] and 0 < count_of(words[-1]) <= _PULLEYS
+
+
+_PULLEYS = 5
 
 
 def struck_out(desk: Desk, scene: Scene) -> bool:
@@ -322,11 +332,20 @@ def _meant(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return _tendons_everywhere(desk, scene, kinds[0])
     behind = scene.words(j, min(j + 8, last))
     any_of = any(a in _ANY and b == "of" for a, b in pairwise(behind))
+    if _in_any(scene, behind):
+        return [t for t in desk.sewn() if desk.has_suture(t) and not _has_one(desk, t)]
     bare = scene.page.words[j - 1] in _PLURAL or (scene.next_word(j) in _PLURAL and j + 1 >= last - 1)
     if kinds or not (any_of or (bare and not scene.setting.groups)):
         return []
     sewn = [t for t in desk.sewn() if desk.has_suture(t) and not _has_one(desk, t)]
     return fingers_only(scene, inside[-1], sewn) if inside else sewn
+
+
+def _in_any(scene: Scene, behind: list[str]) -> bool:
+    """'No epitendinous was placed on any tendon', 'epi: none in any of the four': of all sewn, of whatever kind."""
+    k = next((k for k, word in enumerate(behind) if word == "any"), -1)
+    noun = [w for w in behind[k + 1 : k + 5] if w not in ("of", "the", "these", "them") and not count_of(w)]
+    return k > 0 and behind[k - 1] in _PREPOSITIONS and (noun[:1] in ([], ["."], [","], ["tendon"], ["repair"]))
 
 
 def _has_one(desk: Desk, target: Target) -> bool:
@@ -452,7 +471,10 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
             near = (g for g in scene.setting.groups if k - _LONG_NAME <= g.i < k)
             rest = [g for g in near if g.generic == "all"]  # 'the three other repairs received none'
         if rest:  # 'added to the two profundi; the others had none'
-            for target in others(desk, scene, rest[0], desk.sewn()) if told else []:
+            sewn = desk.sewn()  # those sewn first: 'unsewn' others are what a suture goes to, and not what has none
+            known = others(desk, scene, rest[0], [t for t in sewn if desk.has_suture(t)])
+            left = dict.fromkeys([*known, *others(desk, scene, rest[0], sewn)])
+            for target in [t for t in left if not _has_one(desk, t)] if told else []:
                 desk.tendon(scene, target, "peripheral", "absent", [(rest[0].i, k + 1)], RULE)
             continue
         named = [g for g in scene.setting.groups if g.tendons and g.j <= k and not g.reference]

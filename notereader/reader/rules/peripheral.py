@@ -70,6 +70,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
             lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
         return
     for spot in _one_a_part(scene, spots):
+        if _heads_the_next(desk, scene, spot):
+            continue
         if _weighed_and_left(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
         if _to_come(scene, spot) or (scene.next_word(spot.j) == "same" and scene.next_word(spot.j + 1) in _ENDS):
@@ -94,7 +96,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
             return
-        if scene.sentence.section == PERIPHERAL and _heading_says_nothing(scene, spot):
+        if scene.sentence.section == PERIPHERAL and spot is spots[0] and _heading_says_nothing(scene, spot):
             return
         if _BLANK.match(scene.page.text, scene.page.ends[spot.j - 1]):
             continue  # 'core ________  epi ________'
@@ -113,6 +115,15 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     denied = [spot for spot in spots if _peripheral_negated(scene, spot) and not _instead(scene, spot, threads)]
     if not spots or len(denied) < len(spots) or _told_of_another(scene, denied, threads):
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def _heads_the_next(desk: Desk, scene: Scene, spot: Anchor) -> bool:
+    """'Peripheral FDS: not used': the noun before a tendon's label is cut off from it, and tells nothing by itself."""
+    after = desk.scene_after(scene)
+    alone = (spot.i, spot.j) == (scene.sentence.i, scene.sentence.j) and not scene.sentence.prefix
+    groups = after.setting.groups if after is not None else []
+    labelled = bool(groups) and after is not None and groups[0].i == after.sentence.i == scene.sentence.j
+    return alone and labelled and scene.page.words[groups[0].j : groups[0].j + 1] == [":"]
 
 
 def _told_of_another(scene: Scene, denied: list[Anchor], threads: list[Thread]) -> bool:
@@ -232,7 +243,9 @@ _WISHED = [["thought"], ["considered"], ["wanted"], ["wished"], ["planned"], ["h
 
 def _not_used(scene: Scene, spot: Anchor) -> bool:
     """'An epitendinous suture was not used': nothing but the noun and the verb stand before the denial."""
-    behind = [w for w in scene.words(spot.j, spot.j + 5) if w not in ("suture", "stitch", "was")]
+    named = {k for g in scene.setting.groups for k in range(g.i, g.j)}  # 'Peripheral FDS: not used'
+    behind = [scene.page.words[k] for k in range(spot.j, min(spot.j + 5, scene.sentence.j)) if k not in named]
+    behind = [w for w in behind if w not in ("suture", "stitch", "was", ":")]
     return behind[:2] == ["not", "used"]
 
 
@@ -354,7 +367,11 @@ def _of_outer_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> b
     verb = scene.page.words[mention.i] in ("run", "ran")
     if threads and len(outer) == len(threads) and not verb and not scene.of("stitch", "strandword"):
         return True
-    between = (scene.words(mention.j, t.i) if t.i >= mention.i else scene.words(t.j, mention.i) for t in outer)
+    ends = ((mention.j, t.i) if t.i >= mention.i else (t.j, mention.i) for t in outer)
+    named = {k for m in scene.of("pattern") for k in range(m.i, m.j)}  # 'an overcast (continuous) of PDS 6-0'
+    aside = {k for k in named if scene.word_before(k) == "("}
+    aside |= {k + n for k in aside for n in (-1, 1)}
+    between = ([scene.page.words[k] for k in range(i, j) if k not in aside] for i, j in ends)
     return any(len(words) <= 4 and _NEXT_TO.issuperset(words) and words.count(",") < 2 for words in between)
 
 
@@ -406,8 +423,8 @@ def _only_verb(scene: Scene, mention: Mention) -> bool:
     """'A cross-stitch was then run round the edge', 'the FPL has run away': no pattern of its own."""
     if scene.page.words[mention.i] not in ("run", "ran") or mention.value != "running":
         return False
-    if scene.next_word(mention.j) == "as":
-        return True  # 'a looped suture, run as a Tsuge'
+    if scene.next_word(mention.j) in ("as", "up", "along"):
+        return True  # 'a looped suture, run as a Tsuge', 'its tails run up the tendon'
     first, last = scene.part(mention.i)
     other = any(first <= m.i < last and m.value not in ("running", "other") for m in scene.of("pattern"))
     return other or not (find_sizes(scene) or scene.of("material") or _STITCH.intersection(scene.said))

@@ -8,6 +8,7 @@ from notereader.reader.rules.glide import glide
 from notereader.reader.rules.lying_apart import lying_apart
 from notereader.reader.rules.table_test import table_test
 from notereader.reader.rules.tension import bulk, tension
+from notereader.reader.rules.tight import tight
 from notereader.reader.rules.told_apart import answered_next
 from notereader.reader.rules.trimming import trimmed
 from notereader.reader.scene import Scene
@@ -28,6 +29,7 @@ def quality(desk: Desk, scene: Scene) -> None:
     lying_apart(desk, scene)
     glide(desk, scene)
     tension(desk, scene)
+    tight(desk, scene)
     bulk(desk, scene)
     answered_next(desk, scene)
     table_test(desk, scene)

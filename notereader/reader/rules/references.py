@@ -6,7 +6,7 @@ from notereader.reader.desk import Copy, Desk, Finding, carried
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
-from notereader.reader.rules.threads import find_sizes
+from notereader.reader.rules.threads import find_sizes, taken_back
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -30,7 +30,9 @@ def references(desk: Desk, scene: Scene) -> None:
     """Note every 'the same was done' of a sentence; the facts are taken over once all are known."""
     if scene.sentence.section in ("instructions", "closure", "indication", "anaesthesia", "dressing"):
         return
-    found = _phrase(desk, scene)
+    found = _phrase(desk, scene, scene.sentence.i)
+    if found is not None and taken_back(scene, found[1], min(found[1] + _AT_ONCE, len(scene.page.words))):
+        found = _phrase(desk, scene, found[1])  # 'the same thing, scratch that, 4-0 and the same running stitch'
     if found is None:
         return
     i, j, source, fields = found
@@ -63,6 +65,9 @@ def references(desk: Desk, scene: Scene) -> None:
         rim_too = _rim_the_same(scene, j) if fields in ("thread", "stitch", "core") else None
         if rim_too is not None:  # '3-0 of the same material, epi same'
             desk.copies.append(Copy(scene, targets, _source(desk, scene, source), rim_too, "peripheral"))
+
+
+_AT_ONCE = 3  # words
 
 
 def _fewer_strands(scene: Scene, j: int) -> bool:
@@ -142,14 +147,16 @@ def _of_a_test(desk: Desk, scene: Scene) -> bool:
     return bool(before.of("gap", "glide", "test")) and not before.of("material", "stitch", "strandword", "pattern")
 
 
-def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | None:
-    """Return the words of a reference, the group compared with, and which part of the suture is meant."""
+def _phrase(desk: Desk, scene: Scene, first: int) -> tuple[int, int, Group | None, str] | None:
+    """Return the words of a reference from word `first` on, the group compared with, and which part is meant."""
     words = scene.page.words
     compared = next(
         (
             g
             for g in scene.setting.groups
-            if g.reference and {"like", "as", "ditto"} & set(words[max(g.i - 5, scene.sentence.i) : g.i])
+            if g.reference
+            and g.i >= first
+            and {"like", "as", "ditto"} & set(words[max(g.i - 5, scene.sentence.i) : g.i])
         ),
         None,
     )
@@ -158,7 +165,7 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
         return max(compared.i - 1, scene.sentence.i), compared.j, compared, _part_told(scene, compared.i) or part
     if _COMPARES.isdisjoint(words[scene.sentence.i : scene.sentence.j]):
         return None
-    for k in range(scene.sentence.i, scene.sentence.j):
+    for k in range(first, scene.sentence.j):
         word = words[k]
         if word == "so" and words[k + 1 : k + 2] in (["was"], ["were"]) and _slip_behind(scene, k + 2):
             return k, k + 2, None, "slip"
@@ -173,13 +180,18 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
             noun = next((w for w in after[:cut] if w in _SAME), None)  # not 'the same but no epitendinous'
             if noun is not None:
                 j = k + 2 + after.index(noun)
-                if noun in _THREADS:
+                if noun in _THREADS or (noun in ("stitch", "suture") and _stitch_beside(scene, k)):
                     return k, j, None, "thread"
+                if noun in ("stitch", "suture") and not {"running", "continuous"}.isdisjoint(words[k + 1 : j]):
+                    return k, j, None, "peripheral"
                 if noun == "stitch":
                     return k, j, None, "stitch"
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after[:cut]
                 core = "core" in words[k + 1 : j] and not _and_its_rim(scene.words(j, scene.sentence.j))
                 return k, j, None, "peripheral" if peripheral else "core" if core else "all"
+            short = _told_in_short(scene, k)
+            if short is not None:
+                return k, short[0], None, short[1]
             if _rim_the_same(scene, k - 1) == (k - 1, k + 1):
                 return k - 1, k + 1, None, "peripheral"  # 'FDP middle 2-strand Kessler 4-0, epi same'
             answered = _label_answered(scene, k)
@@ -207,13 +219,36 @@ def _phrase(desk: Desk, scene: Scene) -> tuple[int, int, Group | None, str] | No
     return None
 
 
+def _stitch_beside(scene: Scene, k: int) -> bool:
+    """'FDS: Kessler, same stitch': beside a stitch of its own the thread alone is meant."""
+    return any(0 <= k - m.j <= 1 and scene.told(m.i) for m in scene.of("stitch"))
+
+
+def _told_in_short(scene: Scene, k: int) -> tuple[int, str] | None:
+    """'Modified Kessler, same 3-0', '5-0 of the same', 'same knot', 'the same 4-strand': its end, what is meant."""
+    behind = scene.words(k + 1, min(k + 4, scene.sentence.j))
+    if any(i == k + 1 for _, i, _ in find_sizes(scene)) or (
+        scene.words(k - 2, k) == ["of", "the"] and behind[:1] in ([], ["."], [","], [";"])
+    ):
+        threaded = scene.of("stitch", "strandword") or find_sizes(scene)
+        once = scene.words(scene.sentence.i, scene.sentence.j).count("same") == 1  # else 'same 3-0, same pattern'
+        return (k + 1 + bool(behind), "material") if threaded and once else None
+    if behind[:1] in (["knot"], ["knots"]):
+        return k + 2, "knot"
+    if behind[1:3] == ["-", "strand"] and scene.next_word(k + 4) in _SAYS_NO_NOUN:
+        return k + 4, "count"
+    return None
+
+
 _SAYS_NO_NOUN = frozenset(["", ",", ".", ";", "and", *_QUALIFIED])
 
 
 def _rim_the_same(scene: Scene, first: int) -> tuple[int, int] | None:
-    """Return the words of 'epi same' from word `first` on, or None."""
+    """Return the words of 'epi same', 'and the same epitendinous' from word `first` on, or None."""
     words = scene.page.words
     for k in range(max(first, scene.sentence.i) + 1, scene.sentence.j):
+        if words[k] == "same" and scene.next_word(k + 1) in _PERIPHERAL_NOUNS and scene.told(k):
+            return k, k + 2
         named = words[k] == "same" and words[k - 1] in _PERIPHERAL_NOUNS
         if named and scene.next_word(k + 1) in _SAYS_NO_NOUN and scene.told(k):
             return k - 1, k + 1
@@ -389,6 +424,9 @@ def take_over(desk: Desk) -> None:
             "results": _RESULTS,
             "stitch": _STITCH,
             "purchase": ("purchase_mm",),
+            "knot": ("knot",),
+            "material": ("size", "material"),
+            "count": tuple(f for f in _CORE if f not in ("purchase_mm", "knot")),
             "ends": ("ends",),
         }.get(copy.fields, (*_CORE, *_PERIPHERAL))
         for target in copy.targets:
@@ -412,7 +450,7 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     own = {f.field for f in told}
     stitches = {f.value for f in told if f.field == "stitch"}
     if (
-        copy.fields not in ("thread", "purchase")
+        copy.fields not in ("thread", "material", "purchase", "knot")
         and stitches
         and not stitches & {f.value for f in given if f.field == "stitch"}
     ):

@@ -128,8 +128,19 @@ _INJECTED = frozenset(["lidocaine", "lignocaine", "xylocaine", "bupivacaine", "m
 def placed(scene: Scene, found: list[Anchor], k: int) -> list[Anchor]:
     """Leave out what is told behind word k as not placed: 'one mattress of 4-0 Prolene and no epitendinous suture'."""
     denied = [a for a in found if a.role == PERIPHERAL and a.i >= k]
-    denied = [a for a in denied if scene.negated(a.i, a.j, 3) or scene.word_before(a.i) == "nothing"]
+    denied = [
+        a for a in denied if scene.negated(a.i, a.j, 3) or scene.word_before(a.i) == "nothing" or _given_up(scene, a)
+    ]
     return [a for a in found if a not in denied]
+
+
+def _given_up(scene: Scene, a: Anchor) -> bool:
+    """'4-0 Prolene, fine adaptation here was abandoned'."""
+    return not _GIVEN_UP.isdisjoint(scene.words(a.j, min(a.j + _SHORTLY, scene.sentence.j)))
+
+
+_GIVEN_UP = frozenset(["abandoned", "omitted", "skipped", "forgone", "waived"])
+_SHORTLY = 4  # words
 
 
 def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:

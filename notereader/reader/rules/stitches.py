@@ -43,6 +43,7 @@ _TURNS = frozenset([",", ";", ":", "so", "but", "then"])
 _BONE = frozenset(["p3", "p2", "bone", "phalanx", "footprint", "tuft", "metaphysis"])
 
 
+_KNOTS_OF = (["knots", "of", "the"], ["knot", "of", "the"])
 _MORE = frozenset(["more", "extra", "further", "additional", "another"])
 _FAR_BEHIND = 12  # words
 # 'two modified Kesslers, one in each slip': one core, not a doubled one.
@@ -68,6 +69,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             or (mention.value == "pull-out" and of_the_far_end(desk, scene))
         ):
             continue
+        if scene.words(mention.i - 3, mention.i) in _KNOTS_OF:
+            continue  # 'the knots of the cruciate lie outside': one told before
         if _no_room_for(scene, mention) or _is_person(scene, mention) or _names_other_thing(scene, mention):
             continue
         if mention.value in _WEAK_STITCHES and not _weak_is_core(desk, scene, mention, found, threads):

@@ -6,7 +6,7 @@ from itertools import pairwise, zip_longest
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS
-from notereader.reader.page import Break, Page
+from notereader.reader.page import Break, Mention, Page
 from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.counted_by_others import other_counts
 from notereader.reader.rules.guesses import is_guess
@@ -232,6 +232,8 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             count, k = _count_word(page, k, scene.sentence.i)
         if count is None:
             count, end = _count_after(page, mention.j, scene.sentence.j, mention.i if mention.i == mention.j else -1)
+            if count is None and _heads_its_line(scene, mention):
+                count, end = _count_at(page, mention.j), mention.j + 1
             if count is not None:
                 found.append((count, mention.i, end))
             continue
@@ -252,6 +254,12 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
             count, i = count * times[0], times[1]
         found.append((count, i, mention.j))
     return found
+
+
+def _heads_its_line(scene: Scene, mention: Mention) -> bool:
+    """'Strands 4.', 'Strands 6, knots buried': a label without a mark, and its figure closes the statement."""
+    opens = mention.i == scene.sentence.i and scene.words(mention.i, mention.j) == ["strands"]
+    return opens and scene.next_word(mention.j + 1) in ("", ".", ",", ";")
 
 
 def _ticked_before(page: Page, k: int, first: int) -> tuple[int, int, int] | None:

@@ -66,6 +66,11 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in groups if not (g.tendons and _apart_from(scene, g, i))]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
+    if scene.next_word(j) == "throughout" and not groups:
+        return desk.repairable(), []  # 'Core suture: 3-0 Ticron throughout'
+    for_which = _for_which(scene, i)
+    if for_which is not None:
+        return targets_of(desk, scene, for_which), []
     alone = for_it_only(scene, i, j, groups)
     if alone is not None:
         return _of_the_kind_told(desk, scene, alone) or targets_of(desk, scene, alone), []
@@ -79,6 +84,19 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found = of_the_parted(desk, scene, found)
     found = [t for t in found if t not in excepted and t.digit not in digits]
     return named_so_far(desk, scene, found), reasons
+
+
+def _for_which(scene: Scene, i: int) -> Group | None:
+    """'..., but not around the superficialis, for which two mattress sutures of 4-0 sufficed': whose 'for which' is."""
+    first = max(scene.sentence.i, i - _SHORT_CLAUSE)
+    k = next((k for k in range(i - 1, first, -1) if scene.words(k, k + 2) == ["for", "which"]), None)
+    if k is None:
+        return None
+    end = k - (scene.word_before(k) == ",")
+    return next((g for g in scene.setting.groups if g.j == end and g.tendons and not g.reference), None)
+
+
+_SHORT_CLAUSE = 9  # words
 
 
 def _repair_of(scene: Scene, j: int, groups: list[Group]) -> Group | None:

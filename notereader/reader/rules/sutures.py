@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk, carried, is_correction
 from notereader.reader.groups import Target
-from notereader.reader.page import within
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.rules.bites import bites
 from notereader.reader.rules.exceptions import taken_from_all
 from notereader.reader.rules.grafts import of_the_far_end
@@ -16,7 +16,7 @@ from notereader.reader.rules.stitches import stitches
 from notereader.reader.rules.strands import strands
 from notereader.reader.rules.suture_owners import respective, respective_part, suture_owners
 from notereader.reader.rules.thread_roles import give_roles
-from notereader.reader.rules.threads import Thread, find_threads, is_old
+from notereader.reader.rules.threads import Thread, find_threads, is_old, looped_threads
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
@@ -153,14 +153,32 @@ def _only_supports(desk: Desk, scene: Scene, thread: Thread, target: Target) -> 
 
 def _lay_loops(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
     """'M-Tang with a looped suture', 'the core was of the loop variety': a loop told without size or material."""
-    for mention in scene.of("looped"):
+    for mention in looped_threads(scene):
         beside = any(t.i - 4 <= mention.i < t.j + 3 for t in threads)
-        core = any(a.role == CORE for a in found) or "suture" in scene.words(mention.i, mention.j)
-        if beside or not core or not scene.told(mention.i) or scene.answer(mention.j) == "":
+        answer = _looped_or_not(scene, mention)
+        core = any(a.role == CORE for a in found) or "suture" in scene.words(mention.i, mention.j) or bool(answer)
+        if (beside and not answer) or not core or not scene.told(mention.i):
             continue
-        looped = mention.value == "yes" and not scene.negated(mention.i, mention.j, 2)
+        if not answer and scene.answer(mention.j) == "":
+            continue
+        looped = answer == "yes" or (mention.value == "yes" and not scene.negated(mention.i, mention.j, 2))
+        looped = looped and answer != "no"
         for target in suture_owners(desk, scene, mention.i, mention.j)[0]:
             desk.tendon(scene, target, "looped", looped, [(mention.i, mention.j)], "looped suture")
+
+
+def _looped_or_not(scene: Scene, mention: Mention) -> str:
+    """'Looped: no', 'Looped   [ ] yes [x] no': the answer to a label, or ''."""
+    opens = mention.i == scene.sentence.i or scene.page.breaks[mention.i] >= Break.COLUMN
+    if not opens or mention.j - mention.i > 1:
+        return ""
+    behind = [k for k in range(mention.j, min(mention.j + _LONGEST_ANSWER, scene.sentence.j)) if scene.told(k)]
+    words = [w for w in (scene.page.words[k] for k in behind) if w[0].isalpha() and w != "x"]
+    return _LOOPED.get(words[0], "") if words else ""
+
+
+_LONGEST_ANSWER = 9  # words, boxes and their marks counted
+_LOOPED = {"yes": "yes", "y": "yes", "no": "no", "n": "no"}
 
 
 def _remember_topic(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread]) -> None:

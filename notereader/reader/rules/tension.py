@@ -3,10 +3,21 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
-from notereader.reader.rules.behaviour import about_repair, after_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.rules.behaviour import (
+    about_repair,
+    after_repair,
+    behaving,
+    foreign,
+    lay_behaviour,
+    names_repair,
+    the_rest_here,
+    told_of_several_before,
+)
 from notereader.reader.rules.dealt_results import not_denied
+from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
 from notereader.reader.scene import Scene
@@ -34,7 +45,8 @@ _DRESSINGS = word_list("quality", "dressings")
 def tension(desk: Desk, scene: Scene) -> None:
     """Find tension on the repair: 'no tension', 'under some tension'."""
     for mention in scene.of("tension"):
-        if not scene.told(mention.i) or foreign(scene, mention.i, mention.j) or not about_repair(desk, scene):
+        other = foreign(scene, mention.i, mention.j) and not _beside_bone(scene, mention)
+        if not scene.told(mention.i) or other or not _of_repair(desk, scene, mention):
             continue
         word = " ".join(scene.words(mention.i, mention.j))
         value = mention.value
@@ -50,8 +62,10 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue  # 'Avoid tension on the repair.', 'The wrist was flexed to relieve tension'
         if word == "tension" and after[:1] in (["was"], ["is"]) and not _ADJUSTED.isdisjoint(after):
             continue
-        if word == "tension" and (after[:1] in (["set"], ["adjusted"], ["judged"]) or before in ("setting", "set")):
-            continue  # 'Tension set with the wrist flexed'
+        if word == "tension" and (after[:1] in (["set"], ["adjusted"], ["judged"]) or _is_set(scene, mention)):
+            continue  # 'Tension set with the wrist flexed', 'I set the tension so that the tip met the index'
+        if word == "tension" and after[:1] in (["by"], ["becomes"], ["became"]):
+            continue  # 'Tension by traction on the muscle: no gap', 'before the tension becomes noticeable'
         behind = scene.words(mention.j, min(mention.j + 4, scene.part(mention.i)[1]))
         if not _OTHERS.isdisjoint(behind) and {"repair", "repairs", "tendon", "tendons"}.isdisjoint(behind):
             continue  # 'no tension on the nerve'
@@ -91,7 +105,7 @@ def tension(desk: Desk, scene: Scene) -> None:
             word in _PULLS
             and not asked
             and not names_repair(scene)
-            and _MEETING.isdisjoint(scene.words(*scene.part(mention.i)))
+            and (_MEETING | _JOIN_NOUNS).isdisjoint(scene.words(*scene.part(mention.i)))
         ):
             continue
         answer = scene.answer(mention.j)
@@ -108,10 +122,11 @@ def tension(desk: Desk, scene: Scene) -> None:
             lay_behaviour(desk, scene, each.targets, "tension", said, each.i, each.j, f"tension {said}")
         if label:
             continue
+        _lay_rest(desk, scene, mention, value)
         lay_behaviour(
             desk,
             scene,
-            behaving(desk, scene, mention.i, mention.j),
+            _whose(desk, scene, mention),
             "tension",
             value,
             mention.i,
@@ -121,6 +136,69 @@ def tension(desk: Desk, scene: Scene) -> None:
 
 
 _TESTED = frozenset(["done", "tried", "made", "test", "tested", "performed", "applied", "exerted", "carried"])
+
+
+def _whose(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """Return the tendons a word of tension is said of."""
+    first = scene.part(mention.i)[0]
+    lead = range(max(first, mention.i - _NEAR), mention.i)
+    rest = next((found for k in lead if (found := the_rest_here(desk, scene, k))), [])
+    before = told_of_several_before(desk, scene) if _OF_ANY.isdisjoint(scene.said) else []
+    return rest or before or behaving(desk, scene, mention.i, mention.j)
+
+
+_OF_ANY = frozenset(["any", "all", "each", "both", "either"])
+
+
+def _lay_rest(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
+    """'Ring under tension; rest not.': what is denied of the others."""
+    k = next((k for k in range(mention.j, scene.sentence.j - 1) if scene.page.words[k] in ("rest", "others")), None)
+    if k is None or value != "present" or scene.next_word(k + 1) not in ("not", "no", "none"):
+        return
+    if scene.words(mention.j, k) not in ([";"], [","], [";", "the"], [",", "the"], ["."], ["and", "the"]):
+        return
+    rest = the_rest_here(desk, scene, k)
+    lay_behaviour(desk, scene, rest, "tension", "none", k, k + 2, "tension none")
+
+
+def _is_set(scene: Scene, mention: Mention) -> bool:
+    """'Setting the tension', 'I set tension': how a graft was put in, and not how tight a repair came out."""
+    k = mention.i - (scene.word_before(mention.i) in ("the", "its", "graft"))
+    return scene.word_before(k) in ("set", "setting", "adjusted", "adjusting")
+
+
+def _of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """Tell whether tension is that of a tendon: what was worked on last, or a label or noun of its own says so.
+
+    'Tension: moderate' of a form is the repair's whatever stands above it; a nerve or skin that was sewn last is not
+    taken for the tendon where nothing says so.
+    """
+    if about_repair(desk, scene):
+        return True
+    if any(s.kind in _OF_OTHER_KINDS for s in scene.subjects) or not (desk.sewn() or scene.setting.focus):
+        return False
+    opens = mention.i == scene.sentence.i or scene.page.breaks[mention.i] >= Break.LINE
+    opens = opens or scene.page.breaks[mention.i] == Break.COLUMN  # 'bulk: ____   tension: [x] none'
+    label = opens and scene.next_word(mention.j) in (":", "?", "=", "|")
+    met = not _ENDS.isdisjoint(scene.words(*scene.part(mention.i))) and _OTHERS.isdisjoint(scene.said)
+    near = desk.topic in ("bone", "muscle", "sheath", "tag") or (desk.topic == "other" and mention.value == "present")
+    beside = any(abs(m.i - mention.i) <= _TOLD_WITH for m in scene.of("gap", "glide", "bulk"))  # 'no gap, tension none'
+    return label or met or near or beside
+
+
+_TOLD_WITH = 6  # words
+
+
+def _beside_bone(scene: Scene, mention: Mention) -> bool:
+    """'Reattached to the distal phalanx, tension a little high': the bone is where the tendon was fixed."""
+    subject = scene.owner(mention.i, mention.j)
+    bone = subject is not None and subject.mention is not None and "bone" in (subject.kind, subject.mention.value)
+    tendon = names_repair(scene) or not _ENDS.isdisjoint(scene.said) or bool(scene.of("button", "anchor"))
+    return bone and tendon and not of_a_stranger(scene, mention.i, mention.j)
+
+
+_OF_OTHER_KINDS = frozenset(["structure", "sided", "anynerve", "anyartery", "bundle"])
+_ENDS = frozenset(["repair", "repairs", "stumps", "tendon", "tendons", "reinsertion", "ends", "join", "joins"])
 
 
 def _of_the_sheath(scene: Scene, mention: Mention) -> bool:

@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.measures import count_of
 from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.strangers import has_strange_subject
@@ -52,7 +53,9 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE
         if thread.role == "pattern" and _others_pattern(scene, thread, threads, found):
             thread.role = CORE
-        if thread.role in ("pattern", PERIPHERAL, "bone") and drawn_into_bone(scene, found):
+        if thread.role in ("pattern", PERIPHERAL, "bone") and (
+            drawn_into_bone(scene, found) or _of_an_anchor(scene, thread)
+        ):
             thread.role = CORE
         if thread.role in ("pattern", PERIPHERAL) and _joins_the_tendon(desk, scene, thread, threads, found):
             thread.role = CORE
@@ -60,12 +63,24 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE  # 'a looped nylon suture, 4-0, run as a Tsuge': loops make cores
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+    for thread in [t for t in threads if _of_a_weak_stitch(scene, t)]:
+        if any(other is not thread and other.role in (PERIPHERAL, "pattern") for other in threads):
+            thread.role = CORE
     if len(threads) == 1 and threads[0].size in _THIN and _core_denied(scene):
         threads[0].role = PERIPHERAL
     for before, thread in pairwise(threads):
         if _thin_one_behind(scene, before, thread, found):
             thread.role = PERIPHERAL
             thread.reasons.append("named behind the core, without a word for what it is")
+
+
+def _of_a_weak_stitch(scene: Scene, thread: Thread) -> bool:
+    """'A single figure of eight in 5-0, plus a running 6-0': of two threads the one beside a stitch of its own."""
+    named = (m for m in scene.of("stitch") if 0 <= thread.i - m.j <= 2 and m.value in _HOLDING)
+    return thread.role in (PERIPHERAL, "pattern") and thread.size not in _FINE and any(True for _ in named)
+
+
+_HOLDING = frozenset(["figure-of-eight", "horizontal mattress", "simple"])
 
 
 def _for_two_uses(scene: Scene, thread: Thread, found: list[Anchor]) -> bool:
@@ -130,13 +145,27 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     deeds += [d for d in _closed(scene, turn) if d.j <= thread.i and scene.told(d.i)]
     if deeds and any(deeds[-1].j <= t.i and t.j <= thread.i for t in threads):
         return False  # '... was repaired with 3-0 Ethibond and a running 6-0 Prolene'
-    if not any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds):
+    sewn = any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds)
+    if not (sewn or _counted_simple(scene, thread)):
         return False
+    if not deeds:
+        deeds = [Mention("deed", "repaired", scene.sentence.i, scene.sentence.i)]
     if _besides_the_core(scene, deeds[-1].j, thread, found):
         return False
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
     targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
     return bool(targets) and not any(desk.has_suture(t) for t in targets)
+
+
+def _counted_simple(scene: Scene, thread: Thread) -> bool:
+    """'I placed two simple sutures of 5-0 Prolene': so many, counted, are no stitch all the way round."""
+    if thread.size in _FINE:
+        return False
+    own = [m for m in scene.of("stitch") if m.value == "simple" and m.j <= thread.i <= m.j + 2]
+    return any(0 < count_of(scene.word_before(m.i)) <= _FEW_SUTURES for m in own)
+
+
+_FEW_SUTURES = 3
 
 
 def drawn_into_bone(scene: Scene, found: list[Anchor]) -> bool:
@@ -145,6 +174,12 @@ def drawn_into_bone(scene: Scene, found: list[Anchor]) -> bool:
     named = any(a.role == PERIPHERAL for a in found) or any(m.value != "pull-out" for m in scene.of("stitch"))
     named = named or bool(scene.of("strandword"))
     return bool(to_bone) and not named and len(find_sizes(scene)) == 1 and not _DRAWN.isdisjoint(scene.said)
+
+
+def _of_an_anchor(scene: Scene, thread: Thread) -> bool:
+    """'Mini anchor in P3, its 3-0 tails run up the tendon': the thread of an anchor, led along and not around."""
+    behind = scene.words(thread.j, min(thread.j + 5, scene.sentence.j))
+    return bool(scene.of("anchor")) and not {"up", "along"}.isdisjoint(behind) and thread.size not in _FINE
 
 
 _DRAWN = frozenset(["drawn", "led", "pulled", "brought", "passed", "taken"])
@@ -225,7 +260,9 @@ def _puts_to_bone(scene: Scene) -> bool:
     """'A 3-0 Prolene suture was passed through drill holes in the distal phalanx': no plate, no ligament, a tendon."""
     deeds = [d for d in scene.of("deed") if d.value == "reinserted" and scene.told(d.i)]
     holes = any("holes" in scene.words(d.i, d.j) for d in deeds)
-    return holes and not scene.of("structure") and not has_strange_subject(scene, deeds[0].i)
+    tied = {"drill", "through", "tied"} <= scene.said  # '3-0 through two drill holes, tied on the dorsum'
+    first = deeds[0].i if deeds else scene.sentence.i
+    return (holes or tied) and not scene.of("structure") and not has_strange_subject(scene, first)
 
 
 def _holds_stump(scene: Scene, thread: Thread) -> bool:

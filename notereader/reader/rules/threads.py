@@ -74,7 +74,7 @@ def find_threads(scene: Scene) -> list[Thread]:
             (thread or threads[-1]).reasons.append(f"misspelt: read as {mention.value}")
     threads = _without_second_names(scene, threads)
     threads = _without_taken_back(scene, threads)
-    for mention in (m for m in scene.of("looped") if scene.told(m.i)):
+    for mention in (m for m in looped_threads(scene) if scene.told(m.i)):
         near = [t for t in threads if -4 <= t.i - mention.j <= 3 or 0 <= mention.i - t.j <= 2 or t.i <= mention.i < t.j]
         for thread in near[:1]:
             unlooped = scene.words(mention.i - 2, mention.i) == ["non", "-"] or scene.word_before(mention.i) == "non"
@@ -89,6 +89,20 @@ def find_threads(scene: Scene) -> list[Thread]:
             thread.looped = True  # '4-0 loop (nylon)'
     threads.sort(key=lambda t: t.i)
     return threads
+
+
+def looped_threads(scene: Scene) -> list[Mention]:
+    """Return the words for a looped thread; not 'every loop of it locked', 'a second loop of the same'."""
+    return [
+        m
+        for m in scene.of("looped")
+        if scene.words(m.i, m.j) != ["loop", "of"]
+        or (scene.next_word(m.j) not in _OF_IT and scene.word_before(m.i) not in _EVERY)
+    ]
+
+
+_OF_IT = frozenset(["it", "the", "them", "this", "that", "these", "tendon"])
+_EVERY = frozenset(["every", "each", "second", "first", "last"])
 
 
 def find_sizes(scene: Scene) -> list[tuple[str, int, int]]:
@@ -201,13 +215,16 @@ def _without_second_names(scene: Scene, threads: list[Thread]) -> list[Thread]:
 def is_old(scene: Scene, thread: Thread) -> bool:
     """'both old Prolene strands were pulled out': a thread of the earlier operation."""
     before = scene.words(max(scene.sentence.i, thread.i - 2), thread.i)
-    if before in (["first", "with"], ["first", "using"]):
+    if before in (["first", "with"], ["first", "using"], ["first", ","]):
         return False  # 'FDS was repaired first using 4-0 Ethibond'
     if before == ["out", "of"] and scene.words(thread.i - 3, thread.i - 2) in (["run"], ["ran"], ["running"]):
         return True  # 'we had run out of 3-0 by then'
     end = min(thread.j + 10, scene.sentence.j)
     another = [k for _, k, _ in find_sizes(scene) if k >= thread.j]  # '4-0 (the 3-0 was opened and not used)'
-    behind = scene.words(thread.j, min([end, *another]))
+    rims = [
+        m.i for m in scene.of("role") if m.value == "peripheral" and m.i >= thread.j
+    ]  # '..., no rim: it was abandoned'
+    behind = scene.words(thread.j, min([end, *another, *rims[:1]]))
     if ("given", "up") in pairwise(behind[: behind.index(";")] if ";" in behind else behind):
         return True  # 'a loop of steel wire was first prepared, and given up as too stiff'
     again = ("back", "and") in pairwise(behind)  # '... with 4-0, then I went back and did a second one'

@@ -7,7 +7,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
-from notereader.reader.rules.behaviour import foreign, lay_behaviour
+from notereader.reader.rules.behaviour import behaving, foreign, lay_behaviour
 from notereader.reader.rules.ends import deep_of_column, end_owners, mark_unsettled
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_beside, group_targets
@@ -25,7 +25,9 @@ _STUMP_NAMES = frozenset(
     ["prox", "proximal", "proximally", "dist", "distal", "distally", "off", "from", "end", "stump"]
 )
 _ENDS_TOLD = frozenset(["and", "the", "one", "of", "a", "about", "another", "on", "at", "side", "to"])
-_OFF_EACH = [["off", word] for word in ("each", "both", "either", "every", "one")]
+_OFF_EACH = [
+    ["off", word] for word in ("each", "both", "either", "every", "one", "prox", "proximal", "dist", "distal", "it")
+]
 NO_END_PIECE = 20  # mm; so much is no trimming of an end: 'the superficialis was excised over 3 cm'
 _REACH = 9  # words between a length and the verb it belongs to
 
@@ -49,15 +51,47 @@ def trimmed(desk: Desk, scene: Scene) -> None:
             continue  # 'defect of 10 mm after trimming'
         if verb is not None and verb.value == "excised" and (q.high or 0) >= NO_END_PIECE:
             continue
-        if verb is None or foreign(scene, q.i, q.j) or _of_pulley(desk, scene, q) or not _of_tendon(desk, scene, verb):
+        other = foreign(scene, q.i, q.j) and not _before_bone(scene, q)
+        if verb is None or other or _of_pulley(desk, scene, q) or not _of_tendon(desk, scene, verb):
             continue
-        targets = _owners(desk, scene, q)
+        targets = _or_the_sewn(desk, scene, q, _owners(desk, scene, q))
         targets = respective(scene, q.i, [p.i for p in lengths], targets)
         i, j = min(verb.i, q.i), max(verb.j, q.j)
         for target in targets:
             known = len(desk.findings)
             lay_behaviour(desk, scene, [target], "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
             mark_unsettled(desk, target, targets, known)
+
+
+def _or_the_sewn(desk: Desk, scene: Scene, q: Quantity, targets: list[Target]) -> list[Target]:
+    """'FDS left. ... The ends were trimmed by 2 mm': of the tendon that was sewn, where the sentence names none."""
+    sewn = desk.sewn()
+    fingers = {d for g in scene.setting.groups for d in g.digits}
+    if targets and fingers.issuperset(t.digit for t in targets):
+        return targets
+    kinds = [g for g in scene.setting.groups if g.tendons and (g.j <= q.i or g.digits)]
+    named = any("FDS" in g.tendons and g.j <= q.i for g in kinds) or (bool(targets) and bool(kinds))
+    if named or any(t in sewn or t.slip for t in targets):
+        return targets
+    found = behaving(desk, scene, q.i, q.j)
+    if len(scene.setting.digits) == 1:
+        own = [t for t in sewn if t.digit in scene.setting.digits and t.tendon in ("FDP", "FPL")]
+        found = [t for t in found if t.digit in scene.setting.digits] or own or found
+    return found if len(found) == 1 or (targets and found) else targets
+
+
+def _before_bone(scene: Scene, q: Quantity) -> bool:
+    """'The end was trimmed by 1 mm, and seated in a trough in the phalanx': the bone is named for what came next."""
+    subject = scene.owner(q.i, q.j)
+    if (
+        subject is None
+        or subject.mention is None
+        or "bone" not in (subject.kind, subject.mention.value)
+        or subject.i < q.j
+    ):
+        return False
+    between = scene.words(q.j, subject.i)
+    return "," in between or not _BOTH_ENDS.isdisjoint(between)
 
 
 def _is_length(scene: Scene, q: Quantity) -> bool:
@@ -90,12 +124,19 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
         or ("leaving" in lead and not _KEPT.isdisjoint(lead))
     ):
         return True  # '..., leaving a stump of profundus of 1 cm', 'leaving 1 cm of profundus', 'silicone rod 5 mm'
+    near = [*lead[-_OF_A:], *behind]
+    if not _KEPT.isdisjoint(near) and not _STAYS.isdisjoint([*lead[-_OF_A:], *scene.words(q.j, q.j + _OF_A + 1)]):
+        return True  # 'excised, with a stump of 1 cm left on the bone', 'a cuff of 1 cm kept', 'leaving a 1 cm stump'
+    if lead[-1:] == ["to"] and behind[:1] == ["of"] and not _FAR.isdisjoint(behind):
+        return True  # 'excised from the palm to 1 cm of its insertion'
     if behind[1:2] in (["of"], ["to"]) and behind[0] in _PLACED:
         return True  # 'the ulnar slip was resected, 12 mm proximal to the chiasm'
     return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))
 
 
 _FAR_BEFORE = 8  # words
+_OF_A = 4  # words
+_STAYS = frozenset(["kept", "left", "leaving", "remained", "remains", "preserved"])
 _PLACED = frozenset(["proximal", "distal", "short"])
 _RODS = word_list("spacers", "rods")
 _KEPT = frozenset(["tongue", "tag", "stump", "cuff", "tail", "remnant", "rim"])
@@ -124,14 +165,17 @@ def _sums_up(scene: Scene, q: Quantity) -> bool:
     return not _IN_ALL.isdisjoint(after[:1]) or after in _ALL_TOLD
 
 
-_IN_ALL = frozenset(["altogether", "altog", "total"])
-_ALL_TOLD = frozenset([("in", "all"), ("in", "total"), ("all", "told")])
+_FROM_THE = (["from", "the"], ["off", "the"], ["from"], ["off"], ["on", "the"], ["on"], ["in", "the"])
+_IN_ALL = frozenset(["altogether", "altog", "total", "overall"])
+_ALL_TOLD = frozenset([("in", "all"), ("in", "total"), ("all", "told"), ("in", "sum")])
 
 
 def _beside_its_own(scene: Scene, q: Quantity) -> bool:
     """'3 mm was resected from the ring FDP and 2 from the small FDP': a length with a tendon of its own."""
     named = [scene.words(q.j, g.i) for g in scene.setting.groups if g.tendons and g.i > q.j]
-    off = any(between in (["from", "the"], ["off", "the"], ["from"], ["off"]) for between in named[:1])
+    off = any(between in _FROM_THE for between in named[:1])
+    behind = (g for g in scene.setting.groups if g.digits and not g.tendons and g.i == q.j + 1)
+    off = off or (scene.next_word(q.j) == "(" and any(True for _ in behind))  # 'pared 4 mm (MF), 2 mm (RF)'
     return off or (bool(named) and _debrided_from(named[0])) or group_beside(scene, q) is not None
 
 
@@ -141,7 +185,8 @@ def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
         return Mention("restored", "trimmed", q.i, q.i)
     verbs = [m for m in scene.of("restored", "deed") if m.value in ("trimmed", "excised")] + _cut_back(scene)
     listed = len(lengths) > 1 and _beside_its_own(scene, q)
-    near = [m for m in verbs if (listed or _distance(m, q) <= _REACH) and _joined(scene, m, q)]
+    far = listed or (_sums_up(scene, q) and any(p is not q and p.unit == "mm" for p in scene.quantities))
+    near = [m for m in verbs if (far or _distance(m, q) <= _REACH) and _joined(scene, m, q)]
     if not near:
         return None
     verb = min(near, key=lambda m: _distance(m, q))
@@ -157,8 +202,15 @@ def _cut_back(scene: Scene) -> list[Mention]:
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if words[k] in _OFF_VERBS and scene.next_word(k + 1) == "from" and _ends_named(scene, k + 2):
             found.append(Mention("restored", "trimmed", k, k + 2))
-        if words[k] in ("ends", "stumps") and words[k + 1] == "back" and any(q.i == k + 2 for q in scene.quantities):
-            found.append(Mention("restored", "trimmed", k, k + 2))  # 'FDP ends back 4 mm to good tendon'
+        back = k + 1
+        while back < scene.sentence.j and words[back] in ("-", ">", "→", ":"):
+            back += 1
+        if (
+            words[k] in ("ends", "stumps")
+            and words[back : back + 1] == ["back"]
+            and any(q.i == back + 1 for q in scene.quantities)
+        ):
+            found.append(Mention("restored", "trimmed", k, back + 1))  # 'FDP ends back 4 mm to good tendon'
         if words[k] == "taken" and _of_the_thread(scene, k):
             continue
         if words[k] in ("took", "take", "taken") and _takes_from_end(scene, k):
@@ -175,16 +227,57 @@ def _cut_back(scene: Scene) -> list[Mention]:
     for q in scene.quantities:
         if q.unit == "mm" and _off_in_a_cell(scene, q):
             found.append(Mention("restored", "trimmed", q.j, q.j + 1))
+        if q.unit == "mm":
+            found += _taken_beside(scene, q)
         if scene.words(q.j, q.j + 2) in _OFF_EACH and q.unit == "mm" and not any(m.i < q.i < m.j for m in found):
             found.append(Mention("restored", "trimmed", q.j, q.j + 2))  # 'ends ragged -> 2 mm off each end'
     return found
+
+
+def _taken_beside(scene: Scene, q: Quantity) -> list[Mention]:
+    """'I cut 3 mm of bad tissue from it', '3 mm is removed in all', 'took 5 mm altogether', '2 mm scruffy tip off'."""
+    words, last = scene.page.words, scene.sentence.j
+    behind = scene.words(q.j, min(q.j + _BEHIND, last))
+    ends = next((n for n, w in enumerate(behind) if w in _STOPS), len(behind))
+    behind = behind[:ends]
+    told = next((n for n, w in enumerate(behind) if w in _DONE and _BETWEEN.issuperset(behind[:n])), None)
+    if told is not None and (told == 0 or behind[0] != "of" or not _FLEXORS.isdisjoint(behind[:told])):
+        return [Mention("restored", "trimmed", q.j + told, q.j + told + 1)]
+    k = q.i - 1
+    while k > scene.sentence.i and words[k] in _ABOUT:
+        k -= 1
+    said = k >= scene.sentence.i and (words[k] in _TRIMS_ALONE or (words[k] in _TAKES and _off(scene, q, behind)))
+    if said or (k > scene.sentence.i and words[k - 1] in _TAKES and words[k] in ("off", "away", "back")):
+        return [Mention("restored", "trimmed", k if said else k - 1, q.i)]
+    if "off" in behind[1:4] and not _TIPS.isdisjoint(behind[: behind.index("off")]):
+        return [Mention("restored", "trimmed", q.j, q.j + behind.index("off") + 1)]
+    return []
+
+
+def _off(scene: Scene, q: Quantity, behind: list[str]) -> bool:
+    """'cut 3 mm of bad tissue from ...', 'took 2 mm off the tip', 'took 5 mm altogether'."""
+    return not {"from", "off"}.isdisjoint(behind) or _sums_up(scene, q)
+
+
+_BEHIND = 8  # words
+_STOPS = frozenset([".", ";", ",", ":", ")", "and", "but", "then"])
+_DONE = frozenset(["removed", "debrided", "resected", "excised", "trimmed", "sacrificed", "discarded", "refreshed"])
+_BETWEEN = frozenset(
+    ["is", "was", "were", "are", "been", "being", "had", "has", "to", "be", "sharply", "then", "each", "just", "only"]
+) | frozenset(["of", "the", "its", "fdp", "fds", "fpl", "profundus", "tendon", "end", "stump", "bad", "poor", "frayed"])
+_FLEXORS = frozenset(["fdp", "fds", "fpl", "profundus", "tendon", "end", "stump", "it"])
+_ABOUT = frozenset(["about", "some", "roughly", "approximately", "only", "just", "nearly", "another", "of"])
+_TAKES = frozenset(["cut", "took", "take", "taking", "remove", "cleaning", "lost", "cutting"])
+_TRIMS_ALONE = frozenset(["trim", "resect", "recut", "nibbled", "clipped", "debride"])
+_TIPS = frozenset(["tip", "end", "ends", "tips", "fringe", "tissue"])
 
 
 def _off_in_a_cell(scene: Scene, q: Quantity) -> bool:
     """'all cut, ragged, 2 mm off, repaired' in the row of a tendon: a part of the cell that says nothing else."""
     labelled = bool(scene.sentence.prefix) and any(g.i == g.j and g.tendons for g in scene.setting.groups)
     alone = scene.word_before(q.i) in ("", ",", ";") and scene.next_word(q.j + 1) in ("", ",", ";", ".")
-    return labelled and alone and scene.next_word(q.j) == "off"
+    bracketed = scene.word_before(q.i) == "(" and scene.next_word(q.j + 1) == ")"  # 'thumb ragged (2 mm off)'
+    return ((labelled and alone) or bracketed) and scene.next_word(q.j) == "off"
 
 
 def _taken_in_a_cell(scene: Scene, q: Quantity) -> bool:
@@ -253,7 +346,7 @@ def led_by_trimming(scene: Scene, q: Quantity) -> bool:
 
 def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """'A4 frayed, distal 3 mm trimmed off': the length is a pulley's unless a tendon is named nearer to it."""
-    pulleys = [m.i for m in scene.mentions if m.kind == "pulley" and m.i < q.i]
+    pulleys = [m.i for m in scene.of("pulley") if m.i < q.i and not _only_passed(scene, m, q)]
     tendons = [g.i for g in scene.setting.groups if (g.tendons or g.generic) and g.i < q.i]
     nouns = [m.i for m in scene.of("endword") if m.i < q.i + 8]
     if "tendon" in scene.words(q.j, q.j + 3):
@@ -264,6 +357,15 @@ def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return True
     nouns = [k for k in nouns if not (scene.page.words[k] in _RIMS and _closes_pulley(scene, k))]
     return bool(pulleys) and max([-1, *tendons, *nouns]) < pulleys[-1]
+
+
+def _only_passed(scene: Scene, pulley: Mention, q: Quantity) -> bool:
+    """'The stump lay past A1; the last 2 mm was frayed and I removed it': a place, and no rim of it was cut."""
+    rim = not _RIMS.isdisjoint(scene.words(q.i, scene.sentence.j))
+    return scene.word_before(pulley.i) in _PAST and ";" in scene.words(pulley.j, q.i) and not rim
+
+
+_PAST = frozenset(["past", "beneath", "under", "at", "below", "behind", "beyond", "near", "opposite", "to", "through"])
 
 
 def _closes_pulley(scene: Scene, k: int) -> bool:
@@ -282,11 +384,12 @@ def _of_rim(desk: Desk, scene: Scene, q: Quantity) -> bool:
 
 
 _BOTH_ENDS = frozenset(["ends", "stumps", "end", "stump"])
-_RIMS = frozenset(["edge", "edges", "rim", "margin", "lip"])
+_RIMS = frozenset(["edge", "edges", "rim", "margin", "lip", "border"])
 
 
 def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    words.update(w for i, j in scene.sentence.prefix for w in scene.words(i, j))
     of_bone = "bone" in words and not _BONE_ENDS.isdisjoint(pairwise(scene.words(scene.sentence.i, scene.sentence.j)))
     if of_bone or (words & _NOT_TENDON and not words & _TENDON_NOUNS):
         return False  # 'the nail was cut back 2 mm'
@@ -296,9 +399,11 @@ def _of_tendon(desk: Desk, scene: Scene, verb: Mention) -> bool:
         return False  # 'tendon ends clean, skin edges ragged, excised 2 mm'
     if any(m.value == "nerve" for m in scene.of("role")) and not any(g.tendons for g in scene.setting.groups):
         return False  # 'the ends cut back 2 mm to good fascicles'
-    return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and verb.value == "trimmed" and bool(desk.cut()))
+    plain = verb.value == "trimmed" or not words.isdisjoint(_SUMMED)
+    return bool(words & _TRIMMED_WORDS) or (not words & _NOT_TENDON and plain and bool(desk.cut()))
 
 
+_SUMMED = frozenset(["altogether", "overall", "total", "proximally", "distally", "sum"])  # of the ends, not of a slip
 _LEADING = (["in"], ["on"], ["for"], ["from"], ["("])
 
 
