@@ -825,7 +825,7 @@ def _in_parallel(page: Page, mention: Mention) -> bool:
     lead, after = page.words[mention.i - 2 : mention.i], page.words[mention.j : mention.j + 1]
     beside = [m for m in within(page.mentions, mention.i - _AWAY, mention.j + _AWAY) if m.kind in ("digit", "digit?")]
     others = [m for m in beside if m.value != mention.value and m.i != mention.i]
-    if lead[:1] != [] and lead[0] in _PLACING and after not in _OF_ITS_PART:
+    if lead[:1] != [] and lead[0] in _PLACED_IN and after not in _OF_ITS_PART:
         return any(page.words[m.i - 2 : m.i] == lead and _parted(page, m, mention) for m in others)
     if lead[:1] != [] and lead[0] in _PARTING and after != [] and after[0] in _TELLS:
         return any(page.words[m.i - 1] == "the" and m.i < mention.i and _parted(page, m, mention) for m in others)
@@ -840,7 +840,7 @@ def _parted(page: Page, one: Mention, other: Mention) -> bool:
 
 
 _AWAY = 16  # words
-_PLACING = frozenset(["in", "on", "for"])
+_PLACED_IN = frozenset(["in", "on", "for"])
 _PARTING = frozenset([",", ";", "and", "but", "while", "whereas"])
 _OF_ITS_PART = (["of"], ["third"], ["part"], ["phalanx"], ["portion"], ["joint"], ["one"], ["finger"])
 _TELLS = frozenset(["a", "an", "no", "none", "1", "2", "3", "one", "two"])

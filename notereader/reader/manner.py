@@ -194,10 +194,10 @@ _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "ap
 def _sewn_alongside(page: Page, group: Group, sentence: Sentence) -> bool:
     lead = [w for w in page.words[max(sentence.i, group.i - 8) : group.i] if w not in ("the", "intact", "neighbouring")]
     beside = [*lead, *page.words[group.j : group.j + 5]]
-    return lead[-1:] == ["to"] and not _SEWN.isdisjoint(lead) and beside.count("side") >= _TWICE
+    return lead[-1:] == ["to"] and not _SEWN_TO.isdisjoint(lead) and beside.count("side") >= _TWICE
 
 
-_SEWN = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven"])
+_SEWN_TO = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven"])
 _TWICE = 2  # 'side-to-side'
 
 

@@ -213,8 +213,8 @@ def _of_the_tendon(words: list[str], k: int) -> bool:
 
 def _place_of_a_cut(words: list[str], k: int) -> bool:
     """'Superficialis was cut on its radial half, 50 per cent': where an undivided tendon was cut, and no slip."""
-    return words[k - 2] in _ON and words[k - 1] in ("the", "its") and words[k - 3] in _CUT
+    return words[k - 2] in _ON and words[k - 1] in ("the", "its") and words[k - 3] in _CUT_ON
 
 
 _ON = frozenset(["on", "over", "in", "across", "at", "through"])
-_CUT = frozenset(["cut", "nicked", "divided", "severed", "lacerated", "notched", "sliced", "injured", "damaged"])
+_CUT_ON = frozenset(["cut", "nicked", "divided", "severed", "lacerated", "notched", "sliced", "injured", "damaged"])

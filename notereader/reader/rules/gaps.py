@@ -357,7 +357,6 @@ def _ticked_behind(scene: Scene, mention: Mention) -> str | None:
 
 _LONG_LINE = 14  # words
 _HOW_SOUGHT = frozenset(["on", "test", "check", "during", "after", "with", "when"])
-_LONG_LABEL = 7  # words
 _ANSWERS = frozenset([*_ASKING, ">"])
 
 
