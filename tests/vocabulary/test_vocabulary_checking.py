@@ -1,14 +1,26 @@
 """The checker of resource files: our own files pass, and every kind of fault is named with file, entry and mend."""
 
 import shutil
+import tomllib
+from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
 
 from notereader.commands.resources import resource_faults
-from notereader.vocabulary import resource_folder
+from notereader.vocabulary import checking_words, resource_folder
 from notereader.vocabulary.checking import KNOWN_FILES, check_resources
 from notereader.vocabulary.faults import EntryFault
+
+
+@pytest.fixture(autouse=True, scope="module")
+def _each_file_once() -> Iterator[None]:
+    """Parse a text and look at a word once only: all but one file are the same in every test here."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(tomllib, "loads", cache(tomllib.loads))
+        patch.setattr(checking_words, "_never_matched", cache(checking_words._never_matched))
+        yield
 
 
 @pytest.fixture
