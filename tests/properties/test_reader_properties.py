@@ -110,7 +110,7 @@ def test_readings_of_two_programs_are_equal_byte_for_byte() -> None:
         "import sys, json; from notereader.reader import read; from notereader.record import dump_record;"
         "print(json.dumps([dump_record(read(text)) for text in json.load(sys.stdin)]))"
     )
-    texts = json.dumps([NOTES[name] for name in sorted(NOTES)[::6]])
+    texts = json.dumps([NOTES[name] for name in sorted(NOTES)[::12]])
     printed = {
         subprocess.run(
             [sys.executable, "-c", program],
@@ -144,9 +144,9 @@ KNOWN: dict[tuple[str, str], str] = {
 
 
 def in_turn(what: str, names: Iterable[str]) -> list[str]:
-    """Return the notes a change is tried on: every fifth, chosen by name, and all with the option --every-note.
+    """Return the notes a change is tried on: every eighth, chosen by name, and all with the option --every-note.
 
-    There are far more notes than kinds of note, and another fifth is tried with the next change.
+    There are far more notes than kinds of note, and another eighth is tried with the next change.
     """
     return sorted(n for n in names if (what, n) in KNOWN or its_turn(f"{what} {n}"))
 
