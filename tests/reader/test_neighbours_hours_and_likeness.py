@@ -160,3 +160,26 @@ def test_how_big_a_finger_is(wound: str) -> None:
 def test_a_finger_that_heads_its_findings() -> None:
     text = "Procedure: repair of FDP, ring finger.\n\nFindings: Small finger: FDP completely divided. FDS intact.\n"
     assert each(text, "extent") == {"small FDP": "complete", "small FDS": "intact"}
+
+
+TWO = (
+    "The FDP and FDS of the ring and middle fingers were completely divided. The FDP of both was repaired with four"
+    " strands of 4-0 Prolene. "
+)
+
+
+@pytest.mark.parametrize("pulley", ["A2 did not open widely enough and was vented", "The sheath did not open easily"])
+def test_a_pulley_that_did_not_open_is_no_join(pulley: str) -> None:
+    assert each(f"{TWO}{pulley}.", "gap") == {}
+
+
+@pytest.mark.parametrize(
+    "told",
+    ["No gap in the middle and a small gap of 1 mm in the ring", "In the middle, no gap; in the ring, a gap of 1 mm"],
+)
+def test_the_denial_of_one_gap_is_not_that_of_the_next(told: str) -> None:
+    assert each(f"{TWO}{told}.", "gap") == {"middle FDP": "none", "ring FDP": "seen"}
+
+
+def test_the_other_of_several_is_not_guessed() -> None:
+    assert each(f"{TWO}The other took six strands.", "strands") == {"middle FDP": 4, "ring FDP": 4}

@@ -7,6 +7,7 @@ from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
+from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
 from notereader.reader.rules.other_days import OLD
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
@@ -167,7 +168,9 @@ def gap(desk: Desk, scene: Scene) -> None:
                 continue
             value = "none"
         elif (value == "seen" and (asked or _answered(scene, mention)) in _NOUGHT) or (
-            value == "seen" and (scene.negated(mention.i, mention.j) or _led_by_no(scene, mention))
+            value == "seen"
+            and (scene.negated(mention.i, mention.j) or _led_by_no(scene, mention))
+            and not not_denied(desk, scene, mention)
         ):
             value = "none"
         if value == "seen" and (_answered(scene, mention) == "" or scene.words(mention.j, scene.sentence.j) == ["/"]):
@@ -394,10 +397,13 @@ def _left_shut(scene: Scene, mention: Mention) -> bool:
     """'A2 was intact and I did not open it', 'we did not open A4': what was left closed, and no join that held."""
     if scene.page.words[mention.j - 1] not in ("open", "opened"):
         return False
+    if any(m.j == mention.i for m in scene.of("pulley", "pulleys")) or scene.word_before(mention.i) in _SHEATHS:
+        return True  # 'A2 did not open widely enough and was vented'
     object_behind = scene.next_word(mention.j) in _OBJECTS or any(m.i - mention.j in (0, 1) for m in scene.of("pulley"))
     return object_behind or scene.word_before(mention.i) in ("i", "we", "to")
 
 
+_SHEATHS = frozenset(["pulley", "pulleys", "sheath", "retinaculum", "canal", "tunnel", "wound", "skin"])
 _OBJECTS = frozenset(["it", "them", "this", "that", "these", "those", "any", "either", "the", "its"])
 
 

@@ -472,6 +472,8 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return fingers_only(scene, group, sewn)
     if is_the_rest(scene, group):
         left = others(desk, scene, group, desk.repairable())
+        if group.generic != "others" and len(left) > 1:
+            return []  # 'The other took six strands': of which of several is not told
         if scene.of("material", "stitch", "strandword"):
             return left
         return [t for t in others(desk, scene, group, desk.sewn()) if desk.has_suture(t)] or left
