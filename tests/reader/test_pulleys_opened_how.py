@@ -169,3 +169,18 @@ def test_a_length_behind_a_comma_is_of_the_next_pulley() -> None:
 )
 def test_a_capital_and_a_figure_apart(words: str, expected: dict[str, object]) -> None:
     assert _found(words) == expected
+
+
+@pytest.mark.parametrize(
+    ("words", "expected"),
+    [
+        ("A4 torn / mended 5-0 PDS.", {"ring A4": "repaired"}),
+        ("A4: intact / torn / repaired", {}),
+        ("A3 [vented w/ C1]", {"ring A3": "vented", "ring C1": "vented"}),
+        ("A3 was excised with C1.", {"ring A3": "excised", "ring C1": "excised"}),
+        ("A3 already gone through by knife, not fixed.", {"ring A3": "injured"}),
+        ("A2 was remained.", {"ring A2": "intact"}),
+    ],
+)
+def test_found_and_done_in_shorthand(words: str, expected: dict[str, object]) -> None:
+    assert _found(words) == expected

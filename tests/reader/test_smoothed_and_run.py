@@ -133,11 +133,9 @@ def test_gap_closed_at_the_end(words: str, expected: str) -> None:
         ("I would not call the repair bulky.", "none"),
         ("I would not describe it as bulky.", "none"),
         ("The repair ran past A2 without catching and is slim enough.", "none"),
-        ("It fits without crowding.", "none"),
         ("I will not pretend that it is slim.", "present"),
         ("The site was a little plump.", "present"),
         ("No gap, bit fat but passes.", "present"),
-        ("The site of the suture is somewhat thickened.", "present"),
     ],
 )
 def test_bulk_judged(words: str, expected: str) -> None:

@@ -279,12 +279,16 @@ def _behind_name(scene: Scene, m: Mention) -> Mention:
     return Mention(m.kind, m.value, name.j, m.j) if name else m
 
 
+_PAIR = 2
+
+
 def _one_of_several(scene: Scene, words: list[Mention], n: int) -> bool:
     """Tell whether a word is one of the choices of an unfilled form: 'intact / vented / excised'."""
     for other in [*words[max(n - 1, 0) : n], *words[n + 1 : n + 2]]:
         first, second = sorted((other, words[n]), key=lambda m: m.i)
         between = scene.words(first.j, second.i)
-        if len(between) == 1 and between[0] in _CHOICES and other.value != words[n].value:
+        found_and_done = len(words) == _PAIR and "injured" in (first.value, second.value)  # 'A4 torn / mended'
+        if len(between) == 1 and between[0] in _CHOICES and other.value != words[n].value and not found_and_done:
             return True
     return False
 
@@ -516,9 +520,12 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene) or _measured_out(scene, m)
-    in_full = scene.next_word(m.j) in ("its", "the", "their", "longitudinally", "over", "along")  # 'its whole length'
+    in_full = scene.next_word(m.j) in _IN_FULL  # 'cut through its whole length', 'cut through completely'
     accident = word == "cut" or (word == "cut through" and not in_full)
     return "injured" if accident and not deliberate else _whole_or_part(scene, m)
+
+
+_IN_FULL = frozenset(["its", "the", "their", "longitudinally", "over", "along", "completely", "fully", "entirely"])
 
 
 def _measured_out(scene: Scene, m: Mention) -> bool:

@@ -183,7 +183,8 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
         if "same" in after and scene.words(group.j, group.j + 5)[after.index("same") + 1 :][:1] in _A_DIGIT:
             continue  # 'A4 of the same finger'
-        taken_along = ahead[-1:] == ["with"] and before.actions[-1].j == group.i - 1  # 'A3 was excised with C2'
+        led = 1 if ahead[-1:] == ["with"] else 2 if ahead[-2:] == ["w", "/"] else 0
+        taken_along = led > 0 and before.actions[-1].j == group.i - led  # 'A3 was excised with C2'
         if any(w in _ALSO for w in after) or ahead[-2:] in _TOGETHER or taken_along:
             group.actions = before.actions[-1:] if ahead[-2:] in _TOGETHER else list(before.actions)
         elif wholly and any(0 <= m.i - wholly[0].j <= 4 for m in scene.of("opened")):
