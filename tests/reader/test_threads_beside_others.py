@@ -66,3 +66,29 @@ def test_the_o_of_a_size_is_no_mark() -> None:
         "peripheral_pattern": "interrupted",
         "peripheral_size": "6-0",
     }
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The distal FDP stump was tenodesed to the superficialis with 3-0 Ticron, figure-of-eight.",
+        "FDP tenodesed to the FDS with a figure of eight of 3-0 Ticron.",
+    ],
+)
+def test_what_a_stump_is_fastened_to_is_not_sewn(note: str) -> None:
+    shown = told("Middle FDP cut through, zone I, FDS intact. " + note, "treatment", "stitch", "size")
+    assert shown == {"middle FDP": {"treatment": "tenodesed", "stitch": "figure-of-eight", "size": "3-0"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "All four FDS & the FDP index sewn with a Kessler of 3-0 Prolene, circumferential 5-0 to FDP index only.",
+        "All four FDS and the index FDP got a Kessler of 3-0 Prolene; running 5-0 epitendinous for the index FDP only.",
+    ],
+)
+def test_a_rim_for_one_of_those_named(note: str) -> None:
+    cut = "Index, middle, ring and small FDS and index FDP were cut through. "
+    shown = each(cut + note, "peripheral")
+    assert shown["index FDP"] == "present"
+    assert {shown[f"{digit} FDS"] for digit in ("index", "middle", "ring", "small")} == {"absent"}

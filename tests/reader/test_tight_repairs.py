@@ -95,6 +95,7 @@ def test_tension_of_a_tendon_behind_other_work(text: str, tension: str) -> None:
     "text",
     [
         "The ulnar digital nerve was sewn with 9-0 nylon. No tension.",
+        "Ulnar digital nerve: four 9-0 nylon stitches.\nTension: none",
         "Skin closed with 5-0 nylon. No tension.",
         "The flap was set in with 5-0 nylon. It lay without tension.",
     ],

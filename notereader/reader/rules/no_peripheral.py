@@ -537,9 +537,22 @@ def _one_only(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         if all(t.digit is None for t in own):  # 'FCR and FCU: ..., and 5-0 Prolene running for the FCR only'
             here = {t for g in scene.setting.groups if g.j <= group.i and g.tendons for t in group_targets(scene, g)}
             others = [t for t in desk.sewn() if t in here and t not in own and t.digit is None]
+        others += [t for t in _named_beside(desk, scene, group) if t not in own and t not in others]
         told_apart = group.digits or not set(group.tendons) & {"FDP", "FDS"}
         if spots and spots[0].i == scene.sentence.i and told_apart:  # 'Epi: FPL only, ...' of all that were sewn
             others = [t for t in desk.sewn() if t not in own]
         for target in others:
             spot = [(group.i, k + 1)]
             desk.tendon(scene, target, "peripheral", "absent", spot, RULE)
+
+
+def _named_beside(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'All four FDS and the index FDP with 3-0, a running 5-0 to the index FDP only': those sewn in the sentence.
+
+    Of a kind alone, 'for the FDPs only', those of other kinds whose core was told.
+    """
+    before = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
+    named = dict.fromkeys(t for g in before for t in targets_of(desk, scene, g))
+    kinds = {"FDP", "FDS"} - set(group.tendons) if not group.digits else set()
+    kind = [t for t in desk.sewn() if t.tendon in kinds]
+    return [t for t in dict.fromkeys([*named, *kind]) if desk.has_suture(t) and not _has_one(desk, t)]

@@ -63,7 +63,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in scene.setting.groups if not g.reference and (not g.excepted or _which(scene, g, i))]
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
-    groups = [g for g in groups if not (g.tendons and _apart_from(scene, g, i))]
+    groups = [g for g in groups if not (g.tendons and (_apart_from(scene, g, i) or _sewn_onto(scene, g)))]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
     if scene.next_word(j) == "throughout" and not groups:
@@ -109,6 +109,18 @@ def _repair_of(scene: Scene, j: int, groups: list[Group]) -> Group | None:
 
 
 _ITS_REPAIR = (["repair", "of"], ["repair", "to"], ["suture", "of"], ["suture", "to"], ["repair", "in"])
+
+
+def _sewn_onto(scene: Scene, group: Group) -> bool:
+    """'The stump was tenodesed to the superficialis', 'sewn down to the FDS insertion': where another was fastened."""
+    k = group.i - (scene.word_before(group.i) in ("the", "its"))
+    if scene.word_before(k) not in ("to", "onto") or k - 1 <= scene.sentence.i:
+        return False
+    fastened = any(d.value == "tenodesed" and d.j in (k - 1, k) for d in scene.of("deed"))
+    return fastened or (scene.next_word(group.j) == "insertion" and not _FASTENED.isdisjoint(scene.said))
+
+
+_FASTENED = frozenset(["sewn", "sewed", "sutured", "fixed", "tacked", "tenodesed", "stitched"])
 
 
 def _apart_from(scene: Scene, group: Group, i: int) -> bool:

@@ -179,7 +179,7 @@ def _of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     opens = mention.i == scene.sentence.i or scene.page.breaks[mention.i] >= Break.LINE
     opens = opens or scene.page.breaks[mention.i] == Break.COLUMN  # 'bulk: ____   tension: [x] none'
-    label = opens and scene.next_word(mention.j) in (":", "?", "=", "|")
+    label = opens and scene.next_word(mention.j) in (":", "?", "=", "|") and not _of_a_nerve_join(desk, scene, mention)
     met = not _ENDS.isdisjoint(scene.words(*scene.part(mention.i))) and _OTHERS.isdisjoint(scene.said)
     near = desk.topic in ("bone", "muscle", "sheath", "tag") or (desk.topic == "other" and mention.value == "present")
     beside = any(abs(m.i - mention.i) <= _TOLD_WITH for m in scene.of("gap", "glide", "bulk"))  # 'no gap, tension none'
@@ -187,6 +187,14 @@ def _of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
 
 
 _TOLD_WITH = 6  # words
+
+
+def _of_a_nerve_join(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Ulnar nerve: four 9-0 stitches', and below it 'Tension: none': it may be the nerve that is meant."""
+    before = desk.scene_before(scene)
+    none = not _NONE.isdisjoint(scene.words(mention.j, min(mention.j + _TOLD_WITH, scene.sentence.j)))
+    sewn = before is not None and bool(before.of("material") or find_sizes(before))
+    return none and sewn and desk.topic in ("nerve", "vessel", "skin")
 
 
 def _beside_bone(scene: Scene, mention: Mention) -> bool:
