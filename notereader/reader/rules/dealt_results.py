@@ -1,5 +1,7 @@
 """Results dealt out over fingers: 'no gap in the index and 1 mm in the ring', 'clean in the one, torn in the other'."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention
@@ -11,6 +13,7 @@ _KINDS = ("gap", "glide", "bulk", "tension", "ends")
 _LEADING = word_list("dealt_out", "before_result")
 _AT = frozenset(["at", "on", "under", "against", "in", "beneath"])
 _FEWEST = 2  # results
+_OF_TENDONS = frozenset([("tendon", "ends"), ("tendon", "stumps"), ("all", "ends")])
 
 
 def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
@@ -22,7 +25,13 @@ def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
     whole = [_whole(scene, m) for m in told]
     dealt = by_turns(scene, whole, ("endword",))
     digits = next((dealt[span] for m, span in zip(told, whole, strict=True) if dealt and m.i <= i < m.j), ())
-    return [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL") and t.digit in digits] if digits else []
+    if not digits:
+        return []
+    if kind == "ends" and not _OF_TENDONS.isdisjoint(pairwise(scene.words(scene.sentence.i, scene.sentence.j))):
+        return [
+            t for t in desk.cut(digits) if t.digit in digits
+        ]  # 'Tendon ends ragged in the middle, clean in the ring'
+    return [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL") and t.digit in digits]
 
 
 def not_denied(desk: Desk, scene: Scene, mention: Mention) -> bool:
