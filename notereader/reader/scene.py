@@ -483,9 +483,10 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
 
 
 def _behind_a_stop(scene: Scene, j: int, subject: Subject) -> bool:
-    """'FDS ulnar slip -> excised. radial slip intact': what opens behind a stop or on the next line is told anew."""
+    """'FDS ulnar slip -> excised. radial slip intact': what opens behind a stop, or the next line of a cell, is new."""
     stop = scene.next_word(j) == "." and subject.i == j + 1
-    return stop or (subject.i == j and scene.page.breaks[j] >= Break.LINE)
+    next_line = subject.i == j and scene.page.breaks[j] >= Break.LINE
+    return stop or (next_line and Break.COLUMN in scene.page.breaks[scene.sentence.i + 1 : j])
 
 
 def _outside_asides(scene: Scene, before: list[Subject]) -> list[Subject]:

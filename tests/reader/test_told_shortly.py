@@ -87,3 +87,32 @@ def test_looked_at_and_whole(words: str, fingers: tuple[str, ...]) -> None:
 )
 def test_looked_at_and_something_else_whole(words: str) -> None:
     assert each(f"Middle finger: FDP completely divided.\n{words}", "extent") == {"middle FDP": "complete"}
+
+
+@pytest.mark.parametrize(
+    "words", ["Ring: everything fine.", "Ring: both tendons fine.", "Ring finger - both flexors sound."]
+)
+def test_both_flexors_of_a_finger_in_a_word(words: str) -> None:
+    found = each(f"Zone III. Middle FDP completely divided. {words}", "extent")
+    assert found == {"middle FDP": "complete", "ring FDP": "intact", "ring FDS": "intact"}
+
+
+@pytest.mark.parametrize("words", ["Ring: everything cleaned, nerves fine.", "Everything else fine."])
+def test_everything_else(words: str) -> None:
+    assert each(f"Zone III. Middle FDP completely divided. {words}", "extent") == {"middle FDP": "complete"}
+
+
+@pytest.mark.parametrize("words", ["cut only through the ulnar slip", "cut on the ulnar slip only"])
+def test_cut_only_through_a_slip(words: str) -> None:
+    found = each(f"Middle finger. FDP transected. FDS was {words}, and this was left.", "extent")
+    assert found == {"middle FDP": "complete", "middle FDS ulnar": "complete"}
+
+
+def test_a_share_of_the_one_slip_that_was_cut() -> None:
+    found = each("Middle finger. FDS was cut only in its radial slip, to about one third.", "extent")
+    assert found.get("middle FDS radial") == "partial"
+
+
+@pytest.mark.parametrize("mark", ["[x] through  [ ] part  [ ] whole", "[ ] whole   [x] through   [ ] part"])
+def test_through_ticked(mark: str) -> None:
+    assert each(f"Digit: middle\nFDP:  {mark}\n", "extent") == {"middle FDP": "complete"}

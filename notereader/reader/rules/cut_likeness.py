@@ -216,9 +216,10 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
         return False
     if slips.value != "both" and cut.j <= slips.i:
         lead = scene.words(cut.j, slips.i)
-        others = [m for m in scene.of("extent") if m.value == "intact" and m.i > slips.j]
+        others = any(m.value == "intact" and m.i > slips.j for m in scene.of("extent"))
+        others = others or "only" in (*lead, scene.next_word(slips.j))
         if not (IN_ITS.issuperset(lead) and not PLACED.isdisjoint(lead) and others):
-            return False  # 'cut on its radial slip, the ulnar being whole'
+            return False  # 'cut on its radial slip, the ulnar being whole', 'cut only through the ulnar slip'
     elif slips.value != "both" and (cut.i != slips.j or not _all_of_slip(scene, cut)):
         return False
     return scene.word_before(cut.i) not in ("partially", "partly", "half")

@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
-from notereader.reader.groups import DIGITS, Target
+from notereader.reader.groups import DIGITS, Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
@@ -253,7 +253,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'the proximal end had gone to the palm'
     blade = any(m.j <= mention.i for m in scene.of("agent")) and cut_through(scene, mention)  # 'the knife went through'
     told_of_all = bool(all_of_them(scene, mention) or state_after_state(scene, mention))
-    if word in _BARE and not (blade or told_of_all) and not _bare_is_cut(scene, mention):
+    ticked = scene.words(mention.i - 2, mention.i) == ["x", "]"]  # 'FDP  [x] through  [ ] part'
+    if word in _BARE and not (blade or told_of_all or ticked) and not _bare_is_cut(scene, mention):
         return
     column = mention.j < scene.sentence.j and scene.page.breaks[mention.j] == Break.COLUMN  # 'complete   not repaired'
     if (
@@ -505,6 +506,7 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         closes = closes or _next_begins(scene, mention)
         listed = series(scene, subject, mention.i) if subject is not None else []
         named = any(s.group is not None and (s.group.tendons or s.group.digits) for s in listed)
+        named = named or (subject is not None and _both_of_a_finger(scene, subject.group))
         if not (closes and named and subject is not None and subject.j <= mention.i):
             return False
         if mention.i - subject.j > _BESIDE_NAME and not _one_pronoun(scene, mention):
@@ -512,6 +514,14 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+def _both_of_a_finger(scene: Scene, group: Group | None) -> bool:
+    """'Ring: both tendons fine.': of the finger named before them."""
+    if group is None or group.generic != "all":
+        return False
+    before = [g for g in scene.setting.groups if g.j <= group.i and not g.reference]
+    return bool(before) and bool(before[-1].digits) and not before[-1].tendons
 
 
 _BESIDE_NAME = 6  # words

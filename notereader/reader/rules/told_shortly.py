@@ -21,7 +21,7 @@ def told_shortly(desk: Desk, scene: Scene) -> None:
     """Find what a word or two behind a tendon's name says of its cut."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
         return
-    for rule in (_in_full, _held, _lost_a_slip, _cut_as_well, _looked_at):
+    for rule in (_in_full, _held, _lost_a_slip, _cut_as_well, _looked_at, _everything):
         rule(desk, scene)
 
 
@@ -121,6 +121,24 @@ def _looked_at(desk: Desk, scene: Scene) -> None:
             continue
         for target in _flexors(desk, scene, tendons[0], whole):
             desk.tendon(scene, target, "extent", "intact", [(tendons[0].i, whole.j)], "extent intact")
+
+
+@needs(words=["everything"])
+def _everything(desk: Desk, scene: Scene) -> None:
+    """'Ring: everything fine.': both flexors of the finger that opens the sentence, where none was told hurt."""
+    groups = scene.setting.groups
+    whole = [m for m in scene.of("extent") if m.value == "intact" and scene.told(m.i)]
+    if len(groups) != 1 or not groups[0].digits or groups[0].tendons or groups[0].i != scene.sentence.i or not whole:
+        return
+    lead = scene.words(groups[0].j, whole[0].i)
+    if lead not in ([":", "everything"], ["-", "everything"], [",", "everything"]) or len(groups[0].digits) != 1:
+        return
+    digit = groups[0].digits[0]
+    if scene.next_word(whole[0].j) not in _CLOSES or any_hurt(desk, scene, (digit,)):
+        return
+    for tendon in ("FPL",) if digit == "thumb" else ("FDP", "FDS"):
+        span = [(groups[0].i, whole[0].j)]
+        desk.tendon(scene, Target(digit, tendon), "extent", "intact", span, "extent intact")
 
 
 def _flexors(desk: Desk, scene: Scene, group: Group, whole: Mention) -> list[Target]:
