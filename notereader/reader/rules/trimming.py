@@ -369,8 +369,14 @@ _PAST = frozenset(["past", "beneath", "under", "at", "below", "behind", "beyond"
 
 
 def _closes_pulley(scene: Scene, k: int) -> bool:
-    """'The oblique pulley edges were trimmed by 3 mm': edges of a pulley."""
-    return any(m.j == k for m in scene.of("pulley"))
+    """'The oblique pulley edges were trimmed by 3 mm', 'snagged on A4 dist edge -> trimmed edge 2 mm': of a pulley."""
+    ends = {m.j for m in scene.of("pulley")}
+    ends |= {j + 1 for j in ends if scene.next_word(j) in _WHICH_EDGE}
+    named = [n for n in ends if n <= k and scene.page.words[n] in _RIMS]
+    return k in ends or any(n < k for n in named)
+
+
+_WHICH_EDGE = frozenset(["prox", "proximal", "dist", "distal", "free", "leading"])
 
 
 def _of_rim(desk: Desk, scene: Scene, q: Quantity) -> bool:
