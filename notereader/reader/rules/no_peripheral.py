@@ -156,7 +156,7 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
     if not any(f" {phrase} " in text for phrase in _TAKEN_OUT) or not scene.told(scene.sentence.i):
         return
-    if not _OTHER_SUTURES.isdisjoint(scene.said) or scene.of("pulley") or _opens_with_a_pulley(scene):
+    if not _OTHER_SUTURES.isdisjoint(scene.said) or _opens_with_a_pulley(scene):
         return  # 'The stay suture was taken out.', 'A three was in bits, so I took it out'
     if (scene.of("slip") or "slip" in scene.said) and not scene.of("role", "pattern", "material"):
         return  # 'The cut slip of the superficialis I did not sew; I took it out'
@@ -172,8 +172,10 @@ def taken_out(desk: Desk, scene: Scene) -> None:
 
 
 def _opens_with_a_pulley(scene: Scene) -> bool:
-    """'A three was in bits', as a dictation spells out A3."""
+    """'A3 hung loose', 'A three was in bits' as a dictation spells it out; not 'it jammed under A2'."""
     words = scene.words(scene.sentence.i, scene.sentence.i + 2)
+    if any(m.i - scene.sentence.i <= 1 for m in scene.of("pulley")):
+        return True
     return words[:1] == ["a"] and 0 < count_of(words[-1]) <= _PULLEYS
 
 
