@@ -395,7 +395,7 @@ def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
 
 def _left_shut(scene: Scene, mention: Mention) -> bool:
     """'A2 was intact and I did not open it', 'we did not open A4': what was left closed, and no join that held."""
-    if scene.page.words[mention.j - 1] not in ("open", "opened"):
+    if mention.value != "none" or scene.page.words[mention.j - 1] not in ("open", "opened"):
         return False
     if any(m.j == mention.i for m in scene.of("pulley", "pulleys")) or scene.word_before(mention.i) in _SHEATHS:
         return True  # 'A2 did not open widely enough and was vented'
