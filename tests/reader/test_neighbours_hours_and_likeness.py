@@ -183,3 +183,13 @@ def test_the_denial_of_one_gap_is_not_that_of_the_next(told: str) -> None:
 
 def test_the_other_of_several_is_not_guessed() -> None:
     assert each(f"{TWO}The other took six strands.", "strands") == {"middle FDP": 4, "ring FDP": 4}
+
+
+@pytest.mark.parametrize("told", ["The click was gone for a moment and came back", "It does not hang freely"])
+def test_what_came_back_did_not_run_freely(told: str) -> None:
+    assert "free" not in each(f"{TWO}{told}.", "glide").values()
+
+
+@pytest.mark.parametrize("part", ["The wrist was not tense", "The forearm wasn't tense"])
+def test_a_loose_wrist_is_no_loose_repair(part: str) -> None:
+    assert each(f"{TWO}{part}.", "tension") == {}

@@ -75,6 +75,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue
         if event.value != "free" and _of_the_time_before(scene):
             continue
+        if "gone" in scene.words(event.i, event.j) and not _RETURNED.isdisjoint(scene.words(event.j, scene.sentence.j)):
+            continue  # 'The click was gone for a moment and came back'
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
         if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
@@ -95,6 +97,9 @@ def glide(desk: Desk, scene: Scene) -> None:
         targets = of_the_smoothed(desk, scene, event.i, targets)
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
+
+
+_RETURNED = frozenset(["back", "returned", "again", "still", "until", "unless", "reappeared"])
 
 
 def _ends_compound(scene: Scene, k: int) -> bool:

@@ -56,6 +56,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
         ):
             continue  # 'I did not put the FCU under tension to test it'
+        if not _OF_THE_BODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 2), mention.i)):
+            continue  # 'The wrist was not tense'
         if word == "no pull" and not _TESTED.isdisjoint(scene.words(mention.j, scene.sentence.j)):
             continue  # 'No pull on the tendon at the wrist was done'
         if before in _TAKING_OFF or (before == "take" and after[:1] == ["off"]):
@@ -135,6 +137,7 @@ def tension(desk: Desk, scene: Scene) -> None:
         )
 
 
+_OF_THE_BODY = frozenset(["wrist", "arm", "forearm", "hand", "skin", "wound", "cuff", "patient", "compartment"])
 _TESTED = frozenset(["done", "tried", "made", "test", "tested", "performed", "applied", "exerted", "carried"])
 
 
