@@ -130,6 +130,8 @@ def _with_object(page: Page, k: int, first: int) -> int:
     if near and near[-1].kind == "pulley":  # 'a two pulley I vented the proximal part'
         parts = (n for n in range(k + 2, min(k + _PART_NEAR, len(words))) if words[n] in _PARTS)
         taken_up = taken_up or next(parts, None)
+    if tuple(words[k + 1 : k + 3]) in _DID_TO_IT:
+        taken_up = k + 1  # 'and the small profundus I did the same', 'the superficialis I thought about repairing'
     if taken_up is None or not near or near[-1].j != k:
         return k
     if any(m.kind in _SUBJECTS for m in within(page.mentions, k, taken_up)):
@@ -142,6 +144,7 @@ def _with_object(page: Page, k: int, first: int) -> int:
     return k if tied and not _around_another(page, near, first, start) else start
 
 
+_DID_TO_IT = frozenset([("did", "the"), ("did", "likewise"), ("did", "as"), ("thought", "about"), ("thought", "of")])
 _PART_NEAR = 6  # words
 _PARTS = frozenset(["part", "half", "third", "edge", "end", "quarter", "portion", "lip", "bit", "margin"])
 

@@ -110,8 +110,8 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     if at < count:
         sections.append(Section(around, at, at, count))
     told = [part for section in sections for part in _until_surgery(page, section)]
-    hours = _hours(page, lines)
-    page.sections = [part for section in told for part in _until_the_hour(section, hours)]
+    steps = sorted([*_hours(page, lines), *_questions(page, lines)])
+    page.sections = [part for section in told for part in _until_the_next(section, steps)]
 
 
 def _named_by_a_tendon(page: Page, cut: Section) -> bool:
@@ -156,9 +156,23 @@ _CLOCK = re.compile(r"(?:[01]?\d|2[0-3])(?:[:.][0-5]\d| ?h ?[0-5]\d)(?: ?h(?:rs)
 _LOG = 4  # lines
 
 
-def _until_the_hour(section: Section, hours: list[int]) -> list[Section]:
-    """End what stands under a heading where the log goes on with the next hour: '13:20 Indication: ...', '13:31'."""
-    k = next((k for k in hours if section.i < k < section.j), None)
+def _questions(page: Page, lines: list[Line]) -> list[int]:
+    """Return the first words of the lines of a report told as questions and answers; [] of any other note.
+
+    'Why operate?' on a line of its own, its answer below it, and then 'What was found in the ring finger?'.
+    """
+    asked = [line.i for line in lines if page.words[line.j - 1] == "?" and page.words[line.i] in _ASKING]
+    return asked if len(asked) >= _LOG else []
+
+
+_ASKING = frozenset(
+    ["what", "which", "who", "why", "when", "where", "how", "was", "were", "did", "is", "are", "had", "any"]
+)
+
+
+def _until_the_next(section: Section, steps: list[int]) -> list[Section]:
+    """End what stands under a heading where a log goes on with the next hour, or a report with its next question."""
+    k = next((k for k in steps if section.i < k < section.j), None)
     if k is None or section.kind in ("narrative", "addendum"):
         return [section]
     return [replace(section, j=k), Section("narrative", k, k, section.j)]

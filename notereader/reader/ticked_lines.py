@@ -43,11 +43,22 @@ def ticked_lines(text: str, names: list[Span]) -> list[TickedField]:
     rows = TickedRows(text, names)
     found: list[TickedField] = []
     for begin, end in _lines(text):
+        if _ticks_names(text[begin:end]):
+            continue
         in_turns = [line for field in _fields(text, begin, end) if (line := _field(text, *field)) is not None]
         in_rows = rows.fields(begin, end)
         plain = len(in_rows) == len(in_turns) == 1 and in_rows[0].span[0] == in_turns[0].span[0]
         found += in_turns if plain else in_rows or in_turns  # 'FDS: [ ] cut [x] whole', a field with a line of its own
     return found
+
+
+def _ticks_names(line: str) -> bool:
+    """'A1 [ ]  A2 [x] intact   A4 [x] excised': boxes tick the names before them, and what follows is told of those."""
+    named = len(_NAME_AND_BOX.findall(line))
+    return named >= FEWEST_OPTIONS and named == line.count("[")
+
+
+_NAME_AND_BOX = re.compile(r"\b[AC][1-5] {0,2}\[ ?[xXvV]? ?\]")
 
 
 def _lines(text: str) -> Iterator[Span]:

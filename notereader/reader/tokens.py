@@ -114,6 +114,9 @@ _CHOSEN = re.compile(r"\{(?P<asked>[^:{}\n]{1,60}: *)(?P<answer>(?! )[^:/|{}*_\n
 _EDITED = re.compile(r"\{ ?(?P<answer>[^{}/|:*_?]{1,80}?) ?\}")
 _WITH_FIGURE = re.compile(r"\{[^{}/|:*_?\n]{0,60}[0-9][^{}/|:*_?\n]{0,60}\}")
 _FEWEST_EDITED = 2
+# '{tendons_intact}: FCR, FPL', a label of a note that was filled in by a program.
+_BRACED_LABEL = re.compile(r"^([ \t]*)\{([A-Za-z][^{}:|\n]{0,40})\}(?= ?:)", re.MULTILINE)
+_FEWEST_LABELS = 4
 _PLACEHOLDERS = word_list("scanned", "placeholders")
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(
@@ -123,7 +126,9 @@ _UNFILLED = re.compile(
 )
 
 # "zone [ IIB ]  bite [ 9 ] mm": a form whose answers stand in boxes; a single letter there is only a tick.
-_BOXED = re.compile(r"(?<=[A-Za-z0-9)])( {1,12})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]")
+_BOXED = re.compile(
+    r"(?<=[A-Za-z0-9)])( {1,12}| {0,3}\.{3,60} {0,3})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]"
+)
 _FEWEST_BOXED = 6
 # 'Zone: [2]   Core suture: [3-0 looped]': answers in brackets behind their labels; a letter or a cross is only a tick.
 _ANSWERED = re.compile(r"(?<=:) {0,3}\[ ?(?:[0-9]|[A-Za-z0-9][^\[\]\n]{1,78}) ?\]|(?<=\w) {1,2}\[ ?[0-9]{1,3} ?\]")
@@ -195,6 +200,8 @@ def without_noise(text: str) -> str:
         work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _CHOSEN.sub(_chosen, work)
+        if len(_BRACED_LABEL.findall(work)) >= _FEWEST_LABELS:
+            work = _BRACED_LABEL.sub(_bare_label, work)
         if "{" in work and len(_WITH_FIGURE.findall(work)) >= _FEWEST_EDITED:
             work = _EDITED.sub(_edited, work)
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
@@ -236,10 +243,15 @@ def _edited(field: re.Match[str]) -> str:
     return f"{_NO_WIDTH}{field.group()[1:-1]}{_NO_WIDTH}"
 
 
+def _bare_label(label: re.Match[str]) -> str:
+    """Return 'tendons intact' for '{tendons_intact}' at its place."""
+    return f"{label.group(1)}{_NO_WIDTH}{label.group(2)}{_NO_WIDTH}"
+
+
 def _unboxed(box: re.Match[str]) -> str:
     """Return 'zone : IIB  ' for 'zone [ IIB ]': a label and its answer, at the same places."""
-    whole = box.group()
-    return f"{box.group(1)}:{box.group(2)}".ljust(len(whole))
+    whole, lead = box.group(), box.group(1).replace(".", " ")  # 'zone ....... [ IIB ]'
+    return f"{lead}:{box.group(2)}".ljust(len(whole))
 
 
 def _off_line(line: re.Match[str]) -> str:

@@ -193,3 +193,68 @@ def test_what_came_back_did_not_run_freely(told: str) -> None:
 @pytest.mark.parametrize("part", ["The wrist was not tense", "The forearm wasn't tense"])
 def test_a_loose_wrist_is_no_loose_repair(part: str) -> None:
     assert each(f"{TWO}{part}.", "tension") == {}
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "The 1 mm gap was in the ring finger FDP and not in the middle, where there was none.",
+        "The gap was in the ring; in the middle finger there was none.",
+    ],
+)
+def test_no_gap_in_one_finger_closes_none_in_another(told: str) -> None:
+    assert each(f"{TWO}{told}", "gap") == {"middle FDP": "none", "ring FDP": "seen"}
+
+
+def test_a_gap_that_was_closed_is_gone() -> None:
+    told = "In the ring a gap of 1 mm opened; after one more throw there was none."
+    assert each(f"{TWO}{told}", "gap")["ring FDP"] == "none"
+
+
+@pytest.mark.parametrize("space", ["   ", "  "])
+def test_boxes_behind_pulleys_tick_the_pulley(space: str) -> None:
+    text = f"Ring FDP repaired.\nPulleys: A1 [ ]  A2 [x] intact{space} A3 [ ]{space} A4 [x] excised\n"
+    assert each(text, "finding", group="pulleys") == {"ring A2": "intact", "ring A4": "excised"}
+
+
+def test_what_was_not_cut_back_is_not_whole() -> None:
+    text = "Ring and small:\nFDS + FDP   compl   z III\nEnds cut back 3 mm both FDPs ( FDS not cut back )\n"
+    assert "intact" not in each(text, "extent").values()
+
+
+def test_a_report_in_questions_and_answers() -> None:
+    told = (
+        "When and who?\n  8 September 2033; attending.\nWhy operate?\n  He cannot bend the tip.\n"
+        "What was found in the ring finger?\n  FDP cut completely, ends ragged. A2 intact.\n"
+        "What was done?\n  Repaired: four strands, 3-0 Prolene.\n"
+    )
+    assert each(told, "extent") == {"ring FDP": "complete"}
+    assert each(told, "strands") == {"ring FDP": 4}
+
+
+def test_labels_in_braces() -> None:
+    text = "{tendon_1}: FDS ring complete\n{tendons_intact}: FCR, FDP index\n{zone}: V\n{implants}: none\n"
+    assert each(text, "extent") == {"FCR": "intact", "index FDP": "intact", "ring FDS": "complete"}
+
+
+def test_answers_in_brackets_behind_dots() -> None:
+    told = (("FINGER", "MIDDLE"), ("FDP", "complete"), ("FDS", "partial, 50 %"), ("Ends of FDP", "clean"))
+    more = (("Core FDP", "cruciate, 4-0 nylon"), ("Purchase", "8 mm"), ("Peripheral", "running, 6-0 nylon"))
+    text = "".join(f"{label} ....... [ {answer} ]\n" for label, answer in (*told, *more))
+    assert each(text, "extent") == {"middle FDP": "complete", "middle FDS": "partial"}
+    assert each(text, "peripheral") == {"middle FDP": "present"}
+
+
+@pytest.mark.parametrize(
+    "done",
+    ["I thought about repairing but there was no room so I excised it", "I thought of sewing and then cut it out"],
+)
+def test_what_stands_before_the_one_who_acts_is_what_is_acted_on(done: str) -> None:
+    text = (
+        "small finger and ring finger both with profundus cut completely and in the small finger the superficialis"
+        " was cut completely too\n\nso I did the ring profundus first with a four strand locked cruciate of 3-0"
+        " Ethibond and then the small profundus I did the same as the ring except that I used 4-0 Ethibond and the small"
+        f" superficialis {done}"
+    )
+    assert each(text, "strands") == {"ring FDP": 4, "small FDP": 4}
+    assert each(text, "size") == {"ring FDP": "3-0", "small FDP": "4-0"}

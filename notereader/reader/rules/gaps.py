@@ -79,6 +79,12 @@ def gap_gone(desk: Desk, scene: Scene) -> None:
             return
         first = before
     seen = [f for f in desk.findings if f.field == "gap" and f.value == "seen" and f.order >= first.sentence.i]
+    fingers = next((g.digits for g in reversed(scene.setting.groups) if g.digits and g.j <= spot), ())
+    if fingers and not any(f.entry[0] in fingers for f in seen):
+        # 'The gap was in the ring and not in the small, where there was none': that of another finger is not gone
+        for target in (t for t in desk.repairable(fingers) if t.tendon in ("FDP", "FPL") and t.digit in fingers):
+            desk.tendon(scene, target, "gap", "none", [(spot, spot + 3)], "gap none")
+        return
     for target in dict.fromkeys(Target(*f.entry) for f in seen if f.order <= spot):
         desk.tendon(scene, target, "gap", "none", [(spot, spot + 3)], "gap none")
 

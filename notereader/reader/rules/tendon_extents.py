@@ -72,6 +72,14 @@ _VARIANT = frozenset(["variant", "variation", "anatomical", "anatomic"])
 _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on"])
 
 
+def _of_trimming(scene: Scene, mention: Mention) -> bool:
+    """'FDS not cut back', 'the ends were not cut down': what was not trimmed says of no tendon that it is whole."""
+    return scene.page.words[mention.j - 1] in ("cut", "pared") and scene.next_word(mention.j) in _TRIMMED_OFF
+
+
+_TRIMMED_OFF = frozenset(["back", "down", "away", "off", "short", "out"])
+
+
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
     words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | TORN_NOUNS | {"neither", "not", "so", "too"} | FAR.keys(),
@@ -83,7 +91,7 @@ def extents(desk: Desk, scene: Scene) -> None:
         return
     dealt = _dealt(desk, scene)
     for mention in scene.of("extent"):
-        if (mention.i, mention.j) in dealt:
+        if (mention.i, mention.j) in dealt or _of_trimming(scene, mention):
             continue
         whole = _bruised_but_whole(scene, mention)
         if scene.told(mention.i) and (whole or mention.value != "contused") and not labels_extent(scene, mention):

@@ -56,7 +56,9 @@ def tension(desk: Desk, scene: Scene) -> None:
             scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
         ):
             continue  # 'I did not put the FCU under tension to test it'
-        if not _OF_THE_BODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 2), mention.i)):
+        if word.endswith(("tense", "tight")) and not _OF_THE_BODY.isdisjoint(
+            scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+        ):
             continue  # 'The wrist was not tense'
         if word == "no pull" and not _TESTED.isdisjoint(scene.words(mention.j, scene.sentence.j)):
             continue  # 'No pull on the tendon at the wrist was done'

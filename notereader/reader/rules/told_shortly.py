@@ -35,7 +35,8 @@ def _in_full(desk: Desk, scene: Scene) -> None:
     """'FDP total, ends smooth', 'FCU fully. PL fully.': how far, right behind the name and with nothing after it."""
     for group in _named(scene):
         k = group.j
-        if scene.next_word(k) not in _IN_FULL or not scene.told(k) or scene.next_word(k + 1) not in _CLOSES:
+        zone = any(m.i == k + 1 for m in scene.of("zone"))  # 'RF   FDS + FDP   compl   z III'
+        if scene.next_word(k) not in _IN_FULL or not scene.told(k) or not (zone or scene.next_word(k + 1) in _CLOSES):
             continue
         for target in group_targets(scene, group):
             desk.tendon(scene, target, "extent", "complete", [(group.i, k + 1)], "extent complete")
