@@ -253,8 +253,8 @@ def test_what_stands_before_the_one_who_acts_is_what_is_acted_on(done: str) -> N
     text = (
         "small finger and ring finger both with profundus cut completely and in the small finger the superficialis"
         " was cut completely too\n\nso I did the ring profundus first with a four strand locked cruciate of 3-0"
-        " Ethibond and then the small profundus I did the same as the ring except that I used 4-0 Ethibond and the small"
-        f" superficialis {done}"
+        " Ethibond and then the small profundus I did the same as the ring except that I used 4-0 Ethibond and the"
+        f" small superficialis {done}"
     )
     assert each(text, "strands") == {"ring FDP": 4, "small FDP": 4}
     assert each(text, "size") == {"ring FDP": "3-0", "small FDP": "4-0"}
