@@ -35,7 +35,7 @@ def sound() -> dict[str, Any]:
 
 
 @given(records())
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=60, deadline=None)
 def test_a_record_comes_back_as_it_went_out(record: Record) -> None:
     text = dump_record(record)
     again = load_record(text)
