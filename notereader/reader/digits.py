@@ -1,6 +1,8 @@
 """Which words name a digit: 'little' beside a tendon, 'FDP 4', a ticked letter; and which only seem to."""
 
 import re
+from bisect import bisect_right
+from operator import attrgetter
 
 from notereader.reader.boxes import boxes_trail, find_boxes
 from notereader.reader.digit_runs import in_a_run, told_in_turn
@@ -9,6 +11,7 @@ from notereader.reader.initials import initials
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
+_heading = attrgetter("h")
 _NUMBER_DIGITS_WORDS = word_list("bearing", "number_digits_words")
 _ENDS_NUMBER_WORDS = word_list("bearing", "ends_number_words")
 _NO_DIGIT_WORDS = word_list("bearing", "no_digit_words")
@@ -227,7 +230,8 @@ def _asks_for_digits(page: Page, line: Sentence) -> tuple[int, int]:
     """Return the words of a line that answer which digit it was: 'Hand: R [ ] L [x]   Digit: I [ ] M [x]   Zone: 2'."""
     words, end = page.words, line.j
     begins = [k + 2 for k in range(line.i, end - 1) if words[k] in _ASK_FOR_DIGITS and words[k + 1] == ":"]
-    begins += [max(s.i, line.i) for s in page.sections if s.kind == "digit" and s.h <= line.i < s.j]
+    around = page.sections[max(0, bisect_right(page.sections, line.i, key=_heading) - 1) :][:1]  # they stand in order
+    begins += [max(s.i, line.i) for s in around if s.kind == "digit" and s.h <= line.i < s.j]
     if not begins:
         return end, end
     i = begins[0]
@@ -400,8 +404,9 @@ def _among_digits(page: Page, mention: Mention) -> bool:
 
 def _both_known(page: Page, first: Mention, second: Mention) -> bool:
     """'Gap: long 1 mm, little none': two short names side by side, of fingers the note names in full elsewhere."""
-    known = {m.value for m in page.mentions if m.kind == "digit"}
-    return second.kind == "digit?" and second.value != first.value and {first.value, second.value} <= known
+    if second.kind != "digit?" or second.value == first.value:
+        return False
+    return all(any(m.kind == "digit" and m.value == v for m in page.mentions) for v in (first.value, second.value))
 
 
 def _result_in(page: Page, mention: Mention) -> bool:
