@@ -5,7 +5,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
-from notereader.reader.page import Break, Page, Sentence, page_of, within
+from notereader.reader.page import Break, Page, Sentence, page_of
 
 _OPENED, _CLOSED = frozenset(["[", "(", "{"]), frozenset(["]", ")", "}"])
 _DRAWN = {"\u2610": False, "\u25a1": False, "\u2611": True, "\u2612": True}  # boxes drawn as one sign: ticked or not
@@ -124,16 +124,7 @@ def boxes_trail(page: Page, sentence: Sentence, boxes: list[tuple[int, int, bool
             continue  # 'Pattern: [    ]', an answer that nobody gave
         behind = page.breaks[j] if j < sentence.j else Break.COLUMN
         leans += (page.breaks[i] < behind) - (page.breaks[i] > behind)
-    return (leans > 0 or _names_ticked(page, boxes)) and boxes[0][0] > sentence.i
-
-
-def _names_ticked(page: Page, boxes: list[tuple[int, int, bool]]) -> bool:
-    """'A1 [ ]  A2 [x] intact': every box stands right behind the name of a pulley, which it ticks or leaves out."""
-    ends = {m.j for i, _, _ in boxes for m in within(page.mentions, i - 2, i) if m.kind == "pulley"}
-    return len(boxes) >= _SEVERAL and all(i in ends for i, _, _ in boxes)
-
-
-_SEVERAL = 2  # boxes
+    return leans > 0 and boxes[0][0] > sentence.i
 
 
 def option_before(page: Page, k: int, first: int) -> int:

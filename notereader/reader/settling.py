@@ -193,19 +193,6 @@ def _keep_fuller_names(fields: dict[str, list[Finding]]) -> None:
             fields["stitch"] = [f for f in fields["stitch"] if f.value != plain]
 
 
-def _name_by_count(fields: dict[str, list[Finding]]) -> None:
-    """'Six strands, Tsuge with looped nylon, three of them': one Tsuge has two strands, so many more are as many."""
-    counts = [f for f in fields.get("strands", []) if not f.implied]
-    if not counts or any(f.value != "tsuge" for f in fields["stitch"]):
-        return
-    name = _TSUGE.get(str(choose("strands", counts)[0].value))
-    if name is not None:
-        fields["stitch"] = [replace(f, value=name) for f in fields["stitch"]]
-
-
-_TSUGE = {"4": "double tsuge", "6": "triple tsuge"}
-
-
 def _name_as_locked(fields: dict[str, list[Finding]]) -> None:
     """'A cruciate of 3-0 Ticron, locked at each corner': where it is told to lock, it is the locked cruciate."""
     holds = fields.get("hold", [])
@@ -222,7 +209,6 @@ def _imply(fields: dict[str, list[Finding]]) -> None:
     if "stitch" not in fields:
         return
     _keep_fuller_names(fields)
-    _name_by_count(fields)
     _name_as_locked(fields)
     named = choose("stitch", fields["stitch"])[0]
     stitch = stitches().get(str(named.value))

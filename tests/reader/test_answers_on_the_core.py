@@ -130,6 +130,12 @@ def test_a_stitch_placed_more_than_once(words: str, stitch: str) -> None:
     assert each("Ring FDP cut through. FDP: " + words, "stitch") == {"ring FDP": stitch}
 
 
+@pytest.mark.parametrize("words", ["Tsuge, 4 strands of looped nylon", "four strands of looped nylon, Tsuge fashion"])
+def test_a_count_alone_gives_a_stitch_no_other_name(words: str) -> None:
+    found = told(f"Ring FDP cut through. FDP: {words}.", "stitch", "strands")
+    assert found["ring FDP"] == {"stitch": "tsuge", "strands": 4}
+
+
 @pytest.mark.parametrize("words", ["every loop of it locked", "a second loop of the same at right angles"])
 def test_a_loop_of_a_stitch_is_no_looped_thread(words: str) -> None:
     assert each("Ring FDP cut through. FDP: six-strand Savage, 4-0 Ticron, " + words, "looped") == {}

@@ -31,7 +31,9 @@ _TIMES = {
     "tripled": 3,
     "triple": 3,
 }
-_OF_COUNT = frozenset([",", "fashion", "technique", "style", "type", "and", "then", "done", "(", "a", "such", "up"])
+_OF_COUNT = frozenset(
+    [",", "fashion", "technique", "style", "type", "and", "then", "done", "placed", "(", "a", "such", "up"]
+)
 _COUNTED = frozenset(["such", "times", "loops", "of", "sutures", "stitches"])
 _WEAK_STITCHES = frozenset(["horizontal mattress", "figure-of-eight", "simple"])
 _OTHER_THINGS = word_list("sutures", "other_things")
@@ -197,10 +199,21 @@ def _is_the_second(scene: Scene, mention: Mention) -> bool:
     return first is not mention and led and _second_of_it(scene, first) > 0
 
 
+def _leads_to_count(word: str) -> bool:
+    return word in _OF_COUNT or word in ("times", "x") or word.endswith("-0")
+
+
+_FEW = 4  # words
+
+
 def _counted(scene: Scene, mention: Mention) -> tuple[str, int, int] | None:
-    """'Tsuge fashion, two such loops', 'Tsuge times three', 'modified Kessler done twice'."""
+    """'Tsuge fashion, two such loops', 'Tsuge times three', 'Tsuge with looped 4-0 nylon, three of them'."""
     k, words = mention.j, scene.page.words
-    while k < scene.sentence.j and k - mention.j < 4 and (words[k] in _OF_COUNT or words[k] in ("times", "x")):
+    of_thread = {n for m in scene.of("material", "looped") for n in range(m.i, m.j)}
+    of_thread |= {n - 1 for n in of_thread if scene.page.words[n - 1] == "with"}
+    small = 0  # words between that are not of the thread
+    while k < scene.sentence.j and small < _FEW and (_leads_to_count(words[k]) or k in of_thread):
+        small += k not in of_thread and not words[k].endswith("-0")
         k += 1
     if k >= scene.sentence.j or words[k] not in _TIMES or (k == mention.j and words[k] not in ("twice", "doubled")):
         return None
