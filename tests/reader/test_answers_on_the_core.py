@@ -121,6 +121,8 @@ def test_what_was_considered_is_not_told() -> None:
     ("words", "stitch"),
     [
         ("Tsuge with looped 4-0 nylon, three of them, 6 strands", "triple tsuge"),
+        ("three looped 4-0 stitches after Tsuge", "triple tsuge"),
+        ("triple looped suture by Tsuge method", "triple tsuge"),
         ("looped 4-0 nylon, Tsuge, placed twice: four strands", "double tsuge"),
         ("Tsuge with looped 4-0 nylon", "tsuge"),
         ("modified Kessler doubled, 3-0 Ticron", "double modified kessler"),

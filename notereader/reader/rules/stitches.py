@@ -136,7 +136,7 @@ def _doubled(scene: Scene, mention: Mention) -> tuple[str, int, int]:
         return value, mention.i, after + 1
     if scene.next_word(mention.j) == "double" and scene.next_word(mention.j + 1) in _CLOSES:
         return value, mention.i, mention.j + 1  # 'with a point of Tsuge double, four strands'
-    counted = _counted(scene, mention)
+    counted = _counted(scene, mention) or _loops_before(scene, mention)
     if counted is not None:
         return counted
     end = _second_of_it(scene, mention)
@@ -199,6 +199,20 @@ def _is_the_second(scene: Scene, mention: Mention) -> bool:
     return first is not mention and led and _second_of_it(scene, first) > 0
 
 
+def _loops_before(scene: Scene, mention: Mention) -> tuple[str, int, int] | None:
+    """'Three looped 4-0 stitches after Tsuge', 'triple looped suture by Tsuge method', '3-looped Tsuge'."""
+    words = scene.page.words
+    for k in range(max(scene.part(mention.i)[0], scene.sentence.i, mention.i - _LOOPS_FAR), mention.i):
+        looped = words[k + 1 + (words[k + 1] == "-")] in ("looped", "loops")
+        name = (_DOUBLES if _TIMES.get(words[k]) == 2 else _TRIPLES).get(mention.value)
+        if looped and words[k] in _TIMES and name:
+            return name, k, mention.j
+    return None
+
+
+_LOOPS_FAR = 8  # words
+
+
 def _leads_to_count(word: str) -> bool:
     return word in _OF_COUNT or word in ("times", "x") or word.endswith("-0")
 
@@ -221,7 +235,7 @@ def _counted(scene: Scene, mention: Mention) -> tuple[str, int, int] | None:
     if any(w.startswith("strand") for w in scene.words(k + 1, min(k + 3, scene.sentence.j))):
         return None  # 'modified Kessler x 2 strands', '(two-strand)'
     bracketed = words[k - 1] == "(" and behind == ")" and not words[k].isdigit()
-    plain = words[k] in ("twice", "doubled", "tripled") or words[k - 1] in ("times", "x") or bracketed
+    plain = words[k] in ("twice", "doubled", "tripled", "triple") or words[k - 1] in ("times", "x") or bracketed
     if not plain and not (behind in _COUNTED and (behind != "of" or scene.next_word(k + 2) in ("them", "these"))):
         return None  # 'Tsuge, two strands'
     value = (_DOUBLES if _TIMES[words[k]] == 2 else _TRIPLES).get(mention.value)
