@@ -9,6 +9,7 @@ from notereader.reader.digit_runs import in_a_run, told_in_turn
 from notereader.reader.form_marks import TickedField
 from notereader.reader.initials import initials
 from notereader.reader.page import Break, Mention, Page, Sentence, within
+from notereader.reader.pulley_digits import finger_of_pulley, named_as_digit, part_of_pulley
 from notereader.vocabulary.wordlists import word_list
 
 _heading = attrgetter("h")
@@ -275,7 +276,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         and _KNOTS & set(page.words[mention.i - 7 : mention.i])
     ):
         return True  # 'knot in the middle'
-    if _part_of_pulley(page, mention):
+    if part_of_pulley(page, mention):
         return True
     if _ends_range(page, mention):
         mention.kind = "digit"
@@ -288,7 +289,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         or in_a_run(page, mention)
         or told_in_turn(page, mention)
     )
-    known = known or _before_pulley(page, mention) or _after_pulley(page, mention) or _likened_to(page, mention)
+    known = known or finger_of_pulley(page, mention) or _likened_to(page, mention)
     before = page.words[max(0, mention.i - 3) : mention.i]
     known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
     if not known and not _ordinal_again(page, mention) and not _ordinal_title(page, mention):
@@ -331,18 +332,6 @@ def _in_row_of_tendon(page: Page, mention: Mention) -> bool:
 _NAMED = ("digit", "digit?")
 
 
-def _part_of_pulley(page: Page, mention: Mention) -> bool:
-    """'A2: middle 3 mm window cut', 'A4 middle third vented': a part, where a measure follows a pulley's name."""
-    words, i, j = page.words, mention.i, mention.j
-    if words[i] not in ("middle", "mid") or j >= len(words):
-        return False
-    k = i - (words[i - 1] in (":", "-", "=", ","))
-    measured = words[j] in _PART_NOUNS or (
-        words[j].isdecimal() and words[j + 1 : j + 2] in (["mm"], ["%"], ["millimetres"])
-    )
-    return measured and any(m.kind == "pulley" and m.j == k for m in within(page.mentions, k - 3, k))
-
-
 def _among_digits(page: Page, mention: Mention) -> bool:
     """'ring no gap, little gaps 2 mm', 'none in ring, 1 mm in small': a short name beside another digit's."""
     words, i, j = page.words, mention.i, mention.j
@@ -355,12 +344,12 @@ def _among_digits(page: Page, mention: Mention) -> bool:
             m.kind == "digit" for m in within(page.mentions, i - 40, i)
         )  # 'The ring glided. The small was free.'
     if words[i - 1] == "the" and words[j : j + 1] == ["repair"] and words[j + 1 : j + 2] != [] and words[j + 1] in _RAN:
-        return _named_as_digit(page, mention)  # 'The small repair caught'
+        return named_as_digit(page, mention)  # 'The small repair caught'
     if words[i - 1] == "the" and words[j : j + 1] == ["one"]:
         before = [m for m in within(page.mentions, i - 30, i) if m.kind == "digit" and words[m.j : m.j + 1] == ["one"]]
         return bool(before) and "." not in words[before[-1].j : i]  # 'around the ring one ..., around the small one'
     told = any(m.kind == "extent" for m in within(page.mentions, j, j + 1))
-    if told and words[i - 1] == ":" and _named_as_digit(page, mention):
+    if told and words[i - 1] == ":" and named_as_digit(page, mention):
         return True  # 'FDP: small completely divided.'
     if words[i - 1] == "." and words[j : j + 1] != [] and words[j] in _OPENS_WITH:
         return any(m.kind == "digit" for m in within(page.mentions, i - 40, i))  # 'Ring 1 mm gap. Little no gap.'
@@ -425,7 +414,7 @@ def _beside_another(page: Page, mention: Mention) -> bool:
     one = after == "one" and words[i - 1] == "the" and words[i - 2] in (";", ",", "and", "but", "while", "whereas")
     lead = words[i - 2] if words[i - 1] == "the" else words[i - 1]
     repair = after == "repair" and lead in (".", ";", ",", "and", "but", "while", "whereas")
-    if not (one or repair) or not _named_as_digit(page, mention):
+    if not (one or repair) or not named_as_digit(page, mention):
         return False
     others = [m for m in within(page.mentions, i - 14, i) if m.kind == "digit"]
     return any("." not in words[m.j : i] if one else words[m.j : m.j + 1] == ["repair"] for m in others)
@@ -433,7 +422,6 @@ def _beside_another(page: Page, mention: Mention) -> bool:
 
 _PLACING = frozenset(["in", "of", "on", "for", "round", "around"])
 _RESULTS = frozenset(["gap", "gapping", "catching", "triggering"])
-_PART_NOUNS = frozenset(["third", "half", "part", "portion", "fifth", "segment"])
 _ZONE = re.compile(r"(?:i{1,3}|iv|v|[1-5])[a-d]?")
 
 
@@ -625,24 +613,6 @@ def _fills_cell(page: Page, m: Mention) -> bool:
     return k >= len(page.words) or page.breaks[k] >= Break.COLUMN
 
 
-def _before_pulley(page: Page, mention: Mention) -> bool:
-    """'Small A2 preserved', 'the middle A2': a digit before the short name of a pulley, spoken of elsewhere too."""
-    if not any(m.i == mention.j and m.kind == "pulley" for m in within(page.mentions, mention.j, mention.j + 1)):
-        return False
-    if page.words[mention.i] not in ("small", "little", "long", "middle") or page.breaks[mention.j] >= Break.COLUMN:
-        return False
-    spelt = any(m.i == mention.j and m.j == mention.j + 2 for m in within(page.mentions, mention.j, mention.j + 1))
-    if not page.words[mention.j][1:2].isdecimal() and not (spelt and page.words[mention.j] == "a"):
-        return False  # 'A2', or as a dictation spells it, 'a two'
-    named = {m.value for m in page.mentions if m.kind == "digit"}
-    if page.words[mention.i - 1] in ("the", "a") and page.words[mention.i - 2] != "in":
-        told = page.words[mention.j + 1 : mention.j + 2]  # 'The middle A2 was vented', but 'the middle A2 third'
-        several = len(named) > 1 or told in (["was"], ["is"], ["pulley"], ["had"])
-        if page.words[mention.i - 1] == "a" or not several:
-            return False
-    return mention.value in named
-
-
 def _counts_digits(page: Page, mention: Mention) -> bool:
     """'DIGIT 2: SMALL', 'Finger 1 - ring': the number is that of the form's part, the finger is named behind it."""
     words, j = page.words, mention.j
@@ -651,20 +621,6 @@ def _counts_digits(page: Page, mention: Mention) -> bool:
     named = [m for m in within(page.mentions, j + 1, j + 3) if m.kind in ("digit", "digit?")]
     line = j + 1 < len(words) and page.breaks[j + 1] < Break.LINE
     return line and words[j] in _PARTED and bool(named)
-
-
-def _after_pulley(page: Page, mention: Mention) -> bool:
-    """'A2 of small was torn', 'the A4 of the little': a short name behind a pulley's, spoken of elsewhere too."""
-    words, i = page.words, mention.i
-    if words[i] not in ("small", "little", "long", "middle") or mention.j - i > 1:
-        return False
-    k = i - 1 - (words[i - 1] == "the")
-    if words[k] not in ("of", "in"):
-        return False
-    k -= words[k - 1] == "pulley"
-    if not any(m.kind == "pulley" and m.j == k for m in within(page.mentions, k - 2, k)):
-        return False
-    return _named_as_digit(page, mention)
 
 
 def _labels(page: Page, mention: Mention) -> bool:
@@ -721,19 +677,19 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'
     if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS, *_RAN):
-        return _named_as_digit(page, mention)  # 'in all but the small'
+        return named_as_digit(page, mention)  # 'in all but the small'
     if word in _SHORT_NAMES and _turns_to_tendon(page, mention.j):
-        return _named_as_digit(page, mention)
+        return named_as_digit(page, mention)
     if word in ("long", "middle", "little") and after == "one":
         return page.words[mention.j + 1 : mention.j + 2] not in (["of"], ["third"])
     if word in ("long", "middle", "little", "small") and after in ("same", "ditto", "likewise", "idem"):
         return page.words[mention.i - 1] in (".", ";", ",", "and") or at_start  # 'Ring: no gap. Small same.'
     if word in ("long", "middle", "little", "small"):
         if page.words[mention.i - 1] in (";", ".", ",") and after in ("slightly", "somewhat", "rather", "still"):
-            return _named_as_digit(page, mention)  # 'middle and ring free; small slightly tight under A2'
+            return named_as_digit(page, mention)  # 'middle and ring free; small slightly tight under A2'
         compared = _likened(page, mention.i)
         if compared and (ends or after in _BEHIND_LIKENED):
-            return _named_as_digit(page, mention)
+            return named_as_digit(page, mention)
         if at_start and (after in _LABELS_WORDS_2 or ends):
             return True
         if word == "middle" and (at_start or (mention.i and page.words[mention.i - 1] in (".", ";"))):
@@ -742,17 +698,17 @@ def _labels(page: Page, mention: Mention) -> bool:
         if page.words[mention.i - 1] == "the" and page.words[mention.i - 2] in _NEXT and after in (".", ":", ",", ";"):
             return True  # 'Now the MIDDLE.'
         if lead[-1:] == ["the"] and lead[0] in _WORKED_ON and after in _HOW:
-            return _named_as_digit(page, mention)
+            return named_as_digit(page, mention)
         if lead[-1:] == ["the"] and _told_as_finger(page, lead[0], after):
             return True
         if (
             lead[-1:] in (["and"], [","])
-            and after in _OPENS_STATEMENT | _FINGERS_DO
+            and after in _OPENS_STATEMENT | _FINGERS_DO | {"only"}
             and _joined_to_finger(page, mention.i - 1)
         ):
-            return _named_as_digit(page, mention)  # 'In the middle and small a four-strand core was placed'
+            return named_as_digit(page, mention)  # 'In the middle and small a four-strand core was placed'
         if lead[-1:] == ["the"] and (_counted_out(page, mention) or _in_parallel(page, mention)):
-            return _named_as_digit(page, mention)
+            return named_as_digit(page, mention)
         that_of = page.words[mention.i - 3 : mention.i - 1] in _THAT_OF
         said = lead[-1:] == ["the"] and (that_of or after in _FINGERS_ARE)
         if (
@@ -764,9 +720,9 @@ def _labels(page: Page, mention: Mention) -> bool:
             return True  # 'No tension in the small.'
         said = said or (lead[-1:] == ["("] and after == ")") or (lead[-1:] == [":"] and (ends or after in _LISTED_BY))
         if said or (lead == ["only", "the"] and after not in _OF_A_MIDDLE):
-            return _named_as_digit(page, mention)
+            return named_as_digit(page, mention)
         if word == "middle" or spoken:
-            if not _named_as_digit(page, mention):
+            if not named_as_digit(page, mention):
                 return False  # 'a lump in the middle' where no middle finger is spoken of
             if spoken and after in _TURNS_TO and page.words[mention.i - 2] not in ("of", "from"):
                 return True  # 'In the little the FDP took four strands'
@@ -790,11 +746,6 @@ _LONGEST_HEAD = 6  # words
 def _named_with_others(page: Page, mention: Mention) -> bool:
     """Tell whether a note that names this finger by a short name names another beyond doubt."""
     return any(m.kind == "digit" and m.value != mention.value for m in page.mentions)
-
-
-def _named_as_digit(page: Page, mention: Mention) -> bool:
-    """Tell whether the note names the same finger beyond doubt elsewhere."""
-    return any(m.kind == "digit" and m.value == mention.value for m in page.mentions)
 
 
 def _turns_to_tendon(page: Page, k: int) -> bool:

@@ -13,6 +13,7 @@ from grids import grid
 from heads import headed
 from likened import likened
 from nerves import nerves
+from pulleys import Pulleys, pulleys_of_fingers, pulleys_of_one_finger
 from results import results
 from rows import rows
 from several import several
@@ -281,6 +282,17 @@ def test_nerves_and_arteries_are_of_their_finger_and_side(first: int) -> None:
         missed += len(note.truth.keys() - found.keys())
     assert wrong <= _MOST_WRONG_DEALT * facts
     assert missed <= _MOST_MISSED_DEALT * facts
+
+
+@pytest.mark.parametrize("first", range(0, 240, _BATCH))
+@pytest.mark.parametrize("told", [pulleys_of_fingers, pulleys_of_one_finger])
+def test_each_pulley_has_its_own_fate_in_its_own_finger(told: Callable[[int], Pulleys], first: int) -> None:
+    for seed in range(first, first + _BATCH):
+        note = told(seed)
+        findings = ((p, f.value) for p, f in read(note.text).walk() if (p.group, p.field) == ("pulleys", "finding"))
+        found = {(p.digit or "", p.part or ""): value for p, value in findings}
+        assert {p: v for p, v in note.truth.items() if found.get(p) != v} == {}, note.text
+        assert {p: v for p, v in found.items() if p not in note.truth and not (p in note.free and v == "intact")} == {}
 
 
 def _least(value: object) -> object:

@@ -192,10 +192,15 @@ class Attachment:
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:
         back, ahead = self.touches_back(m), self.touches_ahead(m)
         if back is not None and ahead is not None:
-            return ahead if self._leads(m) else back
+            return ahead if self._leads(m) and not self._of_another_clause(m, ahead) else back
         if back is not None or ahead is not None or not loosely:
             return back or ahead
         return self._loose(m)
+
+    def _of_another_clause(self, m: Mention, ahead: Thing) -> bool:
+        """'A2 was divided and then repaired and A4 was intact': what is ahead is the subject of its own verb."""
+        joined = self.scene.next_word(m.j) in ("and", ",", "but")
+        return joined and self.scene.next_word(ahead.j) in ("was", "were", "is", "are")
 
     def _leads(self, m: Mention) -> bool:
         """Tell whether a word between two things points ahead: 'A1: release of A2', 'in A2 I vented 4 mm of A4'."""

@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -151,6 +152,8 @@ def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
         return False  # 'between A2 and A4, the A3 being lacerated'
     if between[:2] == [",", "through"]:
         return False  # 'the sheath was opened between A2 and A4, through A3'
+    if between[:1] in (["reconstructed"], ["rebuilt"]):
+        return False  # 'A2 reconstructed, A4 intact', but 'the rebuilt A2 and rebuilt A4'
     if between == ["as"]:
         return False  # 'not to vent A2 as A4 already open'
     return len(between) <= 4 and all(w in _GLUE for w in between) and ("+" not in between or "," not in between)
@@ -164,6 +167,15 @@ def _with_range(scene: Scene, group: PulleyGroup, mention: Mention) -> list[str]
     if ranged and ANNULAR.index(first) < ANNULAR.index(last):
         return list(ANNULAR[ANNULAR.index(first) + 1 : ANNULAR.index(last) + 1])
     return [last]
+
+
+def made_from(scene: Scene, group: Group) -> bool:
+    """'A2 was rebuilt with a slip of FDS in the ring': the tendon is only what a pulley was made from."""
+    lead = scene.words(max(scene.sentence.i, group.i - 3), group.j)
+    stuff = not {"of", "with", "from", "using"}.isdisjoint(lead)
+    return (
+        bool(group.tendons) and stuff and any(m.value == "reconstructed" for m in scene.of("opened") if m.j <= group.i)
+    )
 
 
 def is_tendon_end(words: list[str]) -> bool:

@@ -17,7 +17,32 @@ def owned_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pulley
     """Give a word that touches no pulley to the one it is said of, if any is."""
     if _mends_hurt(scene, groups, word) or _but_for_a_part(scene, groups, word) or _kept_wide(scene, groups, word):
         return
+    if _opened_after_all(scene, groups, word):
+        return
     _landmark_after_all(scene, groups, places, word)
+
+
+def _opened_after_all(scene: Scene, groups: list[PulleyGroup], word: Mention) -> bool:
+    """'A2 was intact, but the repair caught on it and it was vented 4 mm': 'it' is the pulley told of before."""
+    before = next((g for g in reversed(groups) if g.j <= word.i), None)
+    if before is None or not before.actions or word.value in SHARED:
+        return False
+    lead = scene.words(max(before.j, word.i - 5), word.i)
+    at = max((n for n, w in enumerate(lead) if w in ("it", "they")), default=-1)
+    verb = lead[at + 1 :]
+    several = len(before.values) > 1
+    if at < 0 or (lead[at] == "they") != several or not verb or not _WAS.issuperset(verb):
+        return False
+    if not _RELEASED_TOO.isdisjoint(scene.words(before.j, word.i)):
+        return False  # 'A2 was intact and the cuff was up; it was released'
+    before.actions.append(word)
+    return True
+
+
+_RELEASED_TOO = frozenset([";", ".", "cuff", "tourniquet", "clamp", "adhesion", "adhesions", "scar", "skin", "wound"])
+_WAS = frozenset(
+    ["was", "were", "had", "to", "be", "then", "therefore", "so", "thus", "partially", "partly", "finally"]
+)
 
 
 def _but_for_a_part(scene: Scene, groups: list[PulleyGroup], word: Mention) -> bool:

@@ -134,6 +134,8 @@ def only_part(scene: Scene, group: PulleyGroup, action: Mention, low: int) -> bo
     limited = limited or _in_part(scene, action.j)
     inside = scene.words(group.j, action.i) if group.j <= action.i else []
     limited = limited or ("only" in inside and not PART_NOUNS.isdisjoint(inside))  # 'A2: only a rim is whole'
+    of_one = range(action.j, min(action.j + 5, scene.sentence.j))
+    after = [scene.page.words[k] for k in of_one if scene.page.words[k] != "only" or not _names_a_finger(scene, k - 1)]
     if limited or _only_so_far([*between, *after]) or _remains(scene, group):
         return True
     words = scene.page.words

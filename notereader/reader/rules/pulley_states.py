@@ -494,13 +494,19 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
         if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _CARERS:
             return True
     before = set(_before(scene, m, 4))
-    if {"already", "found"} & before:
+    if {"already", "found"} & set(_of_its_own(scene, m, 4)):
         return True
     if _before(scene, m, 2) == ["had", "been"] and scene.page.words[m.i] in _WOUNDED:
         # 'the A2 pulley had been split', but 'it jammed until the distal 8 mm of this pulley had been divided'
         return _UNTIL.isdisjoint(_before(scene, m, 12)) and not _opens_after(scene, m)
     wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
     return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
+
+
+def _of_its_own(scene: Scene, m: Mention, reach: int) -> list[str]:
+    """Return the words before a word, from the last other state on: 'found intact, divided', 'found intact and'."""
+    told = [o.j for o in scene.of("opened", "extent") if o.j <= m.i and not o.i <= m.i < o.j]
+    return scene.words(max([scene.sentence.i, m.i - reach, *told]), m.i)
 
 
 _UNTIL = frozenset(["until", "till"])

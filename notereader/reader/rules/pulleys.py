@@ -8,9 +8,18 @@ from notereader.reader.groups import DIGITS, Group
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
+from notereader.reader.rules.dealt_pulleys import dealt_pulleys
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.part_digits import every_digit
-from notereader.reader.rules.pulley_names import ANNULAR, PART_NOUNS, PARTS, PulleyGroup, excepted_pulleys, named
+from notereader.reader.rules.pulley_names import (
+    ANNULAR,
+    PART_NOUNS,
+    PARTS,
+    PulleyGroup,
+    excepted_pulleys,
+    made_from,
+    named,
+)
 from notereader.reader.rules.pulley_owners import DILATED, SHARED, at_an_end, opened_at_an_end, owned_after_all
 from notereader.reader.rules.pulley_shares import (
     Share,
@@ -73,6 +82,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         _lay(desk, scene, groups[0], told, fingers)
     if apart:
         return
+    groups, words = _dealt(desk, scene, groups, words)
     _attach(scene, groups, places, words)
     _same_again(scene, groups)
     if is_correction(scene):
@@ -91,6 +101,27 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         desk.last_pulley_named = bool(groups)
         desk.last_pulleys = [(value, _digits(desk, scene, last.mentions[0], value)) for value in last.values]
         desk.last_pulleys_told = [(v, _digits(desk, scene, g.mentions[0], v)) for g in groups for v in g.values]
+
+
+def _dealt(
+    desk: Desk, scene: Scene, groups: list[PulleyGroup], words: list[Mention]
+) -> tuple[list[PulleyGroup], list[Mention]]:
+    """Lay down what is dealt out over fingers, statement by statement; return the pulleys and words that are left."""
+    if len({g.digits for g in scene.setting.groups if g.digits}) < 2 and "respectively" not in scene.said:
+        return groups, words
+    cuts = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] == ";"]
+    spans = [(scene.sentence.i, scene.sentence.j)]
+    if cuts:
+        spans += pairwise([scene.sentence.i, *cuts, scene.sentence.j])
+    for i, j in spans:
+        inside = [g for g in groups if i <= g.i < j]
+        shares = dealt_pulleys(scene, words, i, j) if inside else []
+        for share in shares or ():
+            _lay(desk, scene, inside[0], share.action, share.fingers, (share.i, share.j))
+        if shares is None or shares:
+            groups = [g for g in groups if g not in inside]
+            words = [w for w in words if not i <= w.i < j]
+    return groups, words
 
 
 def _not_so(desk: Desk, scene: Scene, groups: list[PulleyGroup]) -> None:
@@ -125,11 +156,11 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
     """Give every word to the pulleys it speaks of."""
     if not words:
         return
-    attachment = _attachment(scene, groups, places, words)
+    subjects: list[PulleyGroup] = []  # parted from the pulleys before them
     for word in words:
-        back = attachment.touches_back(word)
+        back = _attachment(scene, groups, places, words).touches_back(word)
         if back is not None and back.n >= 0 and len(groups[back.n].mentions) > 1:
-            _split(scene, groups, back.n, word, words)
+            subjects += _split(scene, groups, back.n, word, words)
     attachment = _attachment(scene, groups, places, words)
     for word in words:
         if opened_at_an_end(scene, groups, places, word):
@@ -139,7 +170,8 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
         cuts = scene.page.words[word.i] not in ("vented", "released")  # these are words of the surgeon's own doing
         if word.value in ("vented", "released") and cuts and attachment.with_others(word):
             word = Mention("opened", "injured", word.i, word.j)  # cut together with tendons: the accident did it
-        for n in owners:
+        parted = [n for n in owners if groups[n] in subjects]
+        for n in parted or owners:
             if not _of_the_main_clause(scene, groups[n], word):
                 groups[n].actions.append(word)
         if not owners:
@@ -157,17 +189,41 @@ def _of_the_main_clause(scene: Scene, group: PulleyGroup, word: Mention) -> bool
     return told and scene.words(k - 2, k) == [",", "and"]
 
 
-def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words: list[Mention]) -> None:
-    """'I released A1 and A2 was preserved': the last pulley of a group is the subject of what follows."""
+def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words: list[Mention]) -> list[PulleyGroup]:
+    """Part the pulleys that are the subject of a word from those before them, and return them; [] where none are.
+
+    'I released A1 and A2 was preserved', 'we spared A1 and A2, and A3 was vented'.
+    """
     group = groups[n]
-    ahead = [w for w in words if w.j <= group.i and group.i - w.j <= 3 and w.value != word.value]
+    ahead = [w for w in words if w.value != word.value and _has_as_object(scene, w, group)]
     leads = any(scene.word_before(w.i) not in ("was", "were", "is", "are") for w in ahead)
-    together = scene.next_word(group.j) in ("were", "are", "both") or len(group.values) != len(group.mentions)
     fronted = any(w.j <= group.i for w in words) and scene.words(group.j, word.i) in (["i"], ["we"])
-    if (leads or fronted) and not together:
-        last = PulleyGroup(group.mentions[-1:], group.values[-1:])
-        group.mentions, group.values = group.mentions[:-1], group.values[:-1]
-        groups.insert(n + 1, last)
+    cut = _first_subject(scene, group) if leads or fronted else 0
+    if not cut:
+        return []
+    last = PulleyGroup(group.mentions[cut:], group.values[cut:])
+    group.mentions, group.values = group.mentions[:cut], group.values[:cut]
+    groups.insert(n + 1, last)
+    return [last]
+
+
+def _has_as_object(scene: Scene, w: Mention, group: PulleyGroup) -> bool:
+    """Tell whether a word leads up to pulleys with nothing named between: 'I released both A1 and A2'."""
+    return w.j <= group.i and _BEFORE_OBJECT.issuperset(scene.words(w.j, group.i))
+
+
+_BEFORE_OBJECT = frozenset(["the", "both", "all", "of", "its", "his", "her"])
+
+
+def _first_subject(scene: Scene, group: PulleyGroup) -> int:
+    """Return which of a row of pulleys is the first of those that the verb behind it is of; 0: of all of them."""
+    if len(group.values) != len(group.mentions) or scene.next_word(group.j) == "both":
+        return 0
+    if scene.next_word(group.j) not in ("were", "are"):
+        return len(group.mentions) - 1
+    joints = [scene.words(a.j, b.i) for a, b in pairwise(group.mentions)]
+    cuts = [k for k, joint in enumerate(joints, 1) if joint == [",", "and"]]
+    return cuts[0] if len(cuts) == 1 and cuts[0] < len(joints) else 0
 
 
 def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
@@ -179,7 +235,7 @@ def _same_again(scene: Scene, groups: list[PulleyGroup]) -> None:
         digits = scene.page.digit_words
         behind = (k for k in range(group.j, min(group.j + _FAR_BEHIND, scene.sentence.j)) if k not in digits)
         after = [scene.page.words[k] for k in behind if scene.page.words[k] not in ("of", "the")][:3]
-        ahead = [w for w in scene.words(max(before.j, group.i - 4), group.i) if w != "the"]
+        ahead = [w for w in scene.words(max(before.j, group.i - 4), group.i) if w not in ("the", "its")]
         wholly = [m for m in scene.of("fully") if 0 <= m.i - group.j <= 6 and "," not in scene.words(group.j, m.i)]
         if "same" in after and scene.words(group.j, group.j + 5)[after.index("same") + 1 :][:1] in _A_DIGIT:
             continue  # 'A4 of the same finger'
@@ -223,10 +279,11 @@ _A_DIGIT = (["finger"], ["digit"], ["thumb"], ["ray"])
 
 def _so_was_tendon(scene: Scene, groups: list[PulleyGroup]) -> None:
     """'Its superficialis was intact, and so were A2 and A4': the word is said of a tendon first."""
+    of_pulleys = [m for g in groups for m in g.actions]
     for group in (g for g in groups if not g.actions):
         lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in ("the", "both", "its")]
         said = [m for m in scene.of("extent") if m.j <= group.i and scene.told(m.i)]
-        if said and lead[-2:] in _SO_WERE:
+        if said and lead[-2:] in _SO_WERE and not any(m.i == said[-1].i or m.j > said[-1].j for m in of_pulleys):
             state = "intact" if said[-1].value == "intact" else "injured"
             group.actions = [Mention("opened", state, said[-1].i, said[-1].j)]
 
@@ -281,13 +338,22 @@ def _starts(scene: Scene, k: int) -> bool:
 # --- laying down
 
 
-def _lay(desk: Desk, scene: Scene, group: PulleyGroup, action: Mention, fingers: tuple[str, ...]) -> None:
-    """Lay down what became of a group of pulleys."""
+def _lay(
+    desk: Desk,
+    scene: Scene,
+    group: PulleyGroup,
+    action: Mention,
+    fingers: tuple[str, ...],
+    within: tuple[int, int] | None = None,
+) -> None:
+    """Lay down what became of a group of pulleys; nothing outside the words given is told of it."""
     value = state_of(scene, action)
     tunnel = scene.words(group.i, group.j) in (["carpal", "tunnel"], ["carpal", "canal"])
     if value is None or (tunnel and value not in ("vented", "released")):
         return
     low, high = reach_of(scene, group, action, bool(fingers))
+    if within is not None:
+        low, high = max(low, within[0]), min(high, within[1])
     if value == "intact" and (only_part(scene, group, action, low) or _only_this_time(desk, scene, group, action)):
         return
     whole = tunnel or (group.values == ["flexor retinaculum"] and _from_edge_to_edge(scene, action))
@@ -491,6 +557,9 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     several = _in_several(scene, mention)
     if several and len(scene.every_digit) == several:
         return scene.every_digit
+    of_the_made = [g for g in groups if g.digits and g.i >= mention.j and made_from(scene, g)]
+    if of_the_made and not any(g.digits and g not in of_the_made for g in groups):
+        return of_the_made[0].digits  # 'A2 was rebuilt with a slip of FDS in the ring'
     if any(g.digits for g in groups):
         return told
     if several and len(both := _fingers_before(desk, scene, several)) == several:
