@@ -98,7 +98,7 @@ def bearing(doc: Doc) -> Doc:
         if standing not in _TURNED_TO and groups and not digits:
             digits = next((g.digits for g in groups if g.digits), ())
         elif (
-            standing in _TURNED_TO
+            (standing in _TURNED_TO or _takes_back(page, sentence))
             and not _nothing_ticked(page, sentence)
             and not _left_blank(page, sentence)
             and not passes_by(page, sentence, setting)
@@ -123,6 +123,14 @@ def bearing(doc: Doc) -> Doc:
         setting.after, setting.after_digits = focus, digits
         page.settings.append(setting)
     return doc
+
+
+def _takes_back(page: Page, sentence: Sentence) -> bool:
+    """'I was wrong to call the middle FDS intact' of an addendum: it speaks of that tendon all the same."""
+    return page.in_addendum(sentence) and not _TAKING_BACK.isdisjoint(sentence.said)
+
+
+_TAKING_BACK = word_list("bearing", "taking_back")
 
 
 def _left_blank(page: Page, sentence: Sentence) -> bool:

@@ -21,7 +21,7 @@ def choose(name: str, found: list[Finding]) -> Choice:
         return found[0], []
     corrected = [f for f in found if f.addendum]
     if corrected:
-        chosen = corrected[-1]
+        chosen = _last_corrected(corrected)
         return chosen, _others(chosen, found)
     chooser = _CHOOSERS.get(f"{found[0].group}.{name}") or _CHOOSERS.get(name, _body_first)
     chosen = chooser(found)
@@ -29,6 +29,12 @@ def choose(name: str, found: list[Finding]) -> Choice:
         return chosen, []
     silent = name in _NO_RIVALS or chosen.group in _NO_RIVAL_GROUPS
     return chosen, [] if silent else _others(chosen, found)
+
+
+def _last_corrected(corrected: list[Finding]) -> Finding:
+    """The last one; but 'smoothed off, not sutured' of an addendum tells with its second half only what was not done."""
+    deeds = [f for f in corrected if f.value in ("trimmed", "excised")]
+    return deeds[-1] if deeds and corrected[-1].value == "left" else corrected[-1]
 
 
 def _others(chosen: Finding, found: list[Finding]) -> list[Finding]:

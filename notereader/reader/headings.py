@@ -5,7 +5,7 @@ line and a mark, a column of space or the line's end follows, or it stands as a 
 """
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from itertools import pairwise
 
@@ -21,6 +21,8 @@ _ROLES = word_list("headings", "roles")
 _TITLES = word_list("tables", "titles") | word_list("tables", "labels")
 _MONTHS = word_list("headings", "months")
 _ADDED = word_list("headings", "added")
+_COUNTED = word_list("headings", "counted")
+_NUMBERS = word_list("headings", "numbers")
 _ENDERS = frozenset([".", ":", ";", "!", "?", ",", "-", ")"])
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 _FRESH = frozenset([".", ";", "|", ")", "]", "?", "/", ",", "(", ">"])
@@ -44,6 +46,7 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
     starts = line_starts(page, lines)
     by_word = {k: line for line in lines for k in range(line.i, line.j)}
     found = [piece for heading in page.headings for piece in _on_one_line(page, _bare(page, heading))]
+    found = [_with_its_number(page, heading, starts) for heading in found]
     kept: list[Mention] = []
     columns: set[int] = set()  # lines that begin with a heading in a column of its own
     labels = _lines_of_labels(page, found, by_word)
@@ -109,6 +112,28 @@ def _on_one_line(page: Page, heading: Mention) -> list[Mention]:
         if kind:
             pieces.append(Mention(heading.kind, kind, i, j))
     return pieces
+
+
+def _with_its_number(page: Page, heading: Mention, starts: dict[int, int]) -> Mention:
+    """'First late entry, 23 June', 'Addendum no. 2.': an addendum's heading together with the number it bears."""
+    i, j = heading.i, heading.j
+    if heading.value != "addendum":
+        return heading
+    if i - 1 in starts and page.words[i - 1] in _COUNTED:
+        i -= 1
+    k = j
+    while page.words[k : k + 1] in _BEFORE_NUMBERS and page.breaks[k] < Break.LINE:
+        k += 1
+    closed = (
+        page.words[k + 1 : k + 2] in _BEHIND_NUMBERS or k + 1 >= len(page.words) or page.breaks[k + 1] >= Break.LINE
+    )
+    if closed and page.words[k : k + 1] and page.words[k] in _NUMBERS and page.breaks[k] < Break.LINE:
+        j = k + 1
+    return replace(heading, i=i, j=j)
+
+
+_BEFORE_NUMBERS = (["no"], ["no."], ["nr"], ["number"], ["."])
+_BEHIND_NUMBERS = ([":"], ["."], [","], ["("], ["-"])
 
 
 def line_starts(page: Page, lines: list[Line]) -> dict[int, int]:
@@ -248,8 +273,13 @@ def _starts_a_line(page: Page, heading: Mention, line: Line) -> bool:
     if mark == ".":
         return _closed_by_stop(page, heading, line, capitals)
     if mark == ",":
-        return raw[:1].isupper() and (_spoken(page, heading) or _addendum_dated(page, heading, after + 1))
+        return _begins_large(heading, raw) and (_spoken(page, heading) or _addendum_dated(page, heading, after + 1))
     return _value_without_mark(page, heading, line, capitals)
+
+
+def _begins_large(heading: Mention, raw: str) -> bool:
+    """Tell whether a heading begins with a capital, or an addendum's with its number: '2nd addendum, 4 May'."""
+    return raw[:1].isupper() or (heading.value == "addendum" and raw[:1].isdecimal())
 
 
 def _heads_by_dashes(page: Page) -> bool:
@@ -294,7 +324,7 @@ def _rest_in_brackets(page: Page, k: int, line: Line) -> bool:
 def _closed_by_stop(page: Page, heading: Mention, line: Line, capitals: bool) -> bool:
     """'Findings. Both ends ...' heads; 'Cons. anaesthetist' and a 'Time-out.' told in passing do not."""
     after, raw = heading.j + 1, page.raw(heading.i, heading.j)
-    if not raw[:1].isupper() and not raw.startswith("ln"):  # 'lndications.' of a scan
+    if not _begins_large(heading, raw) and not raw.startswith("ln"):  # 'lndications.' of a scan
         return False
     column = after < line.j and page.breaks[after] == Break.COLUMN
     if (heading.value == "admin" or _phrase(page, heading) in _SHORTENED) and not (capitals or column):
@@ -308,7 +338,7 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     if heading.value == "date" and (first[0].isdecimal() or (len(first) >= 3 and first[:3] in _MONTHS)):
         return len(first) >= 6 or page.raw(heading.i, heading.j)[:1].isupper()
     numbered = page.words[line.i] in _NUMBERED_PARTS
-    if heading.value == "addendum" and (numbered or page.raw(heading.i, heading.j)[:1].isupper()):
+    if heading.value == "addendum" and (numbered or _begins_large(heading, page.raw(heading.i, heading.j))):
         return first == "#" or _addendum_dated(page, heading, heading.j)
     if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
         return False

@@ -5,6 +5,7 @@ strands would have been too bulky'.
 """
 
 from notereader.reader.page import Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
 
 _MODALS = frozenset(["would", "should", "could", "might"])
 _WRITERS = frozenset(["i", "we", "one", "you", "surgeons"])
@@ -32,6 +33,7 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
         if words[k] in _MODALS and words[k - 1] in _WRITERS:
             _mark_lead(page, sentence, k - 1)
             _mark_undone(page, sentence, k)
+            _mark_other_case(page, sentence, k)
         elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
             end = _clause_end(page, sentence, k, _ENDS | {","})
             page.mark(_clause_start(page, sentence, k), end, "considered")
@@ -94,6 +96,19 @@ def _mark_undone(page: Page, sentence: Sentence, k: int) -> None:
         n += 1
     if words[n : n + 1] == ["have"] and n + 1 < sentence.j and words[n + 1] not in _SOMEBODY:
         page.mark(k - 1, _clause_end(page, sentence, n, _ENDS), "considered")
+
+
+def _mark_other_case(page: Page, sentence: Sentence, k: int) -> None:
+    """'In an adult I would reach for four strands; in hers I chose a Pennington': all of what another case would get."""
+    begin = k - 1
+    while begin > sentence.i and page.words[begin - 1] not in _ENDS:
+        begin -= 1
+    lead = page.words[begin : k - 1]
+    if 1 < len(lead) <= _FAR and lead[0] in _LEADS and not _OTHER_CASE.isdisjoint(lead):
+        page.mark(begin, _clause_end(page, sentence, k, _ENDS), "considered")
+
+
+_OTHER_CASE = word_list("musings", "other_case")
 
 
 def _clause_start(page: Page, sentence: Sentence, k: int) -> int:

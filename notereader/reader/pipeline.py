@@ -50,6 +50,7 @@ from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
 from notereader.reader.rules.ticks import ticks
 from notereader.reader.rules.told_shortly import told_shortly
+from notereader.reader.rules.wrongly_whole import wrongly_whole
 from notereader.reader.rules.zones import zones
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.tokens import NoteTokenizer
@@ -89,6 +90,17 @@ _MODULES = (
 )  # importing them registers their components
 _lock = threading.Lock()
 STRICT = "NOTEREADER_STRICT"
+# What tells of the state of a tendon, before any other rule asks for it.
+_STATES = (
+    wrongly_whole,
+    extents,
+    same_as_there,
+    told_shortly,
+    listed_below,
+    listed_beside,
+    treatments,
+    short_fates,
+)
 
 
 @Language.component("notereader_findings")
@@ -98,7 +110,7 @@ def findings(doc: Doc) -> Doc:
     scenes = [scene for scene in make_scenes(page) if not _is_empty_answer(scene)]
     desk = Desk(page, scenes)
     for scene in scenes:
-        for rule in (extents, same_as_there, told_shortly, listed_below, listed_beside, treatments, short_fates):
+        for rule in _STATES:
             _heed(rule, desk, scene)
     _heed(ticks, desk)
     for scene in scenes:

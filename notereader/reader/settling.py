@@ -99,9 +99,14 @@ def _fixed_graft(fields: dict[str, list[Finding]]) -> None:
         fields["treatment"] = [f for f in told if f.value != "reinserted"]
 
 
+def words_cut_away(found: list[Finding]) -> set[int]:
+    """Return the words that tell how much of a tendon was cut away."""
+    return {k for f in found if f.field == "trimmed_mm" for i, j in f.spans for k in range(i, j)}
+
+
 def _one_length_once(fields: dict[str, list[Finding]]) -> None:
     """'Prior to the core I squared off the stumps, sacrificing 2 mm': a length cut away is no length taken."""
-    away = {k for f in fields.get("trimmed_mm", []) for i, j in f.spans for k in range(i, j)}
+    away = words_cut_away(fields.get("trimmed_mm", []))
     for name in ("purchase_mm", "lock_mm") if away else ():
         kept = [f for f in fields.get(name, []) if not any(i in away for i, _ in f.spans)]
         if kept:

@@ -42,3 +42,20 @@ def test_this_case_keeps_its_strands(words: str, strands: float) -> None:
 def test_what_was_talked_over_was_not_done(words: str) -> None:
     note = f"Index FDP completely divided. {words} Repair: locked cruciate, four strands."
     assert each(note, "treatment") == {"index FDP": "repaired"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "In an adult I would reach for four strands; in a tendon the size of hers I chose a Pennington.",
+        "In a larger tendon I would pick an eight-strand repair, but in this one I placed a modified Kessler.",
+        "With a bigger tendon one would aim at six strands; I chose a Kessler.",
+    ],
+)
+def test_what_an_adult_or_a_larger_tendon_would_get_was_not_done(words: str) -> None:
+    assert each(f"Thumb FPL completely divided. {words}", "strands") == {"thumb FPL": 2}
+
+
+def test_what_i_would_call_a_repair_was_done() -> None:
+    note = "Thumb FPL completely divided. In this man I would call it thin. I would call this a four-strand repair."
+    assert each(note, "strands") == {"thumb FPL": 4}

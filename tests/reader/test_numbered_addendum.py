@@ -16,6 +16,11 @@ PUT_RIGHT = "What went in was a four-strand cruciate of 3-0 Prolene. A2 was in f
         "Part 2: addendum",
         "Section 3 - correction by the consultant",
         "Part II. Addendum by the attending",
+        "FIRST LATE ENTRY, 23 June 2034",
+        "Second addendum, by the registrar.",
+        "2nd late entry, 4 May",
+        "Addendum no. 2, 4 May 2031.",
+        "ADDENDUM II (the consultant).",
     ],
 )
 def test_a_numbered_addendum_puts_right_what_stands_before(heading: str) -> None:
@@ -23,6 +28,19 @@ def test_a_numbered_addendum_puts_right_what_stands_before(heading: str) -> None
     assert each(note, "strands") == {"middle FDP": 4}
     assert each(note, "size") == {"middle FDP": "3-0"}
     assert each(note, "finding", group="pulleys") == {"middle A2": "vented"}
+
+
+@pytest.mark.parametrize(
+    "heading", ["First late entry, 23 June.", "Addendum II (the consultant).", "Another addendum:"]
+)
+def test_a_counted_addendum_ends_the_instructions(heading: str) -> None:
+    note = f"{BODY}Instructions: active motion from day 3.\n\n{heading} {PUT_RIGHT}"
+    assert each(note, "finding", group="pulleys") == {"middle A2": "vented"}
+
+
+def test_a_second_correction_told_in_a_sentence_heads_nothing() -> None:
+    note = f"{BODY}Instructions: active motion from day 3.\n\nSecond correction of the splint was needed. {PUT_RIGHT}"
+    assert each(note, "finding", group="pulleys") == {"middle A2": "intact"}
 
 
 def test_part_of_a_sentence_heads_nothing() -> None:

@@ -1,7 +1,7 @@
 """What is the same as before told in short: the thread, its size, the knot, the count; and taken back at once."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 FIRST = "Ring FDP and FDS cut through, zone II. FDP: four-strand cruciate, 3-0 Ticron, knot buried. "
 
@@ -34,3 +34,17 @@ def test_the_same_taken_back(taken: str) -> None:
     note = FIRST + "Small FDP cut through. The small FDP got the same thing, " + taken + ", it got 4-0 Ticron."
     shown = told(note, "size", "strands", "knot")["small FDP"]
     assert shown == {"size": "4-0"}
+
+
+@pytest.mark.parametrize("away", ["3 mm taken back on the proximal side", "4 mm taken off the distal end"])
+def test_a_length_cut_away_is_none_that_another_repair_shares(away: str) -> None:
+    first = f"Index FDP - cut through, {away}. Six-strand repair, 3-0 nylon."
+    note = f"{first}\nMiddle FDP - cut through. Same repair as index."
+    assert each(note, "purchase_mm") == {}
+    assert each(note, "strands") == {"index FDP": 6, "middle FDP": 6}
+
+
+def test_a_length_taken_is_shared() -> None:
+    first = "Index FDP - cut through. Six-strand repair, bites of 9 mm."
+    note = f"{first}\nMiddle FDP - cut through. Same repair as index."
+    assert each(note, "purchase_mm") == {"index FDP": (9, 9), "middle FDP": (9, 9)}

@@ -228,10 +228,32 @@ def told_as_fraction(desk: Desk, scene: Scene) -> None:
             targets = group_targets(scene, behind)  # 'FDS: a third of the ulnar slip cut'
         if not targets and scene.words(scene.sentence.i, scene.sentence.i + 2) == ["it", "was"]:
             targets = carried(desk, scene)[0] if mention.i - scene.sentence.i <= 3 else []
+        targets = targets or _of_the_one_before(desk, scene, mention)
         if not targets or not _fraction_cuts(scene, mention):
             continue
         share = float(mention.value)
         part_cut(desk, scene, targets, 100 - share if _hung_by(scene, mention.i) else share, mention.i, mention.j)
+
+
+def _of_the_one_before(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
+    """'The FDS was bruised. A third of its width had been cut.': of the one tendon that the sentence before names."""
+    before = desk.scene_before(scene)
+    k = mention.j - (scene.page.words[mention.j - 1] == "of")  # 'half of' is one word of the vocabulary
+    width = scene.words(k, k + 3)
+    if before is None or scene.setting.groups or width[:2] != ["of", "its"] or width[2:] not in _WIDTHS:
+        return []
+    if not scene.said.isdisjoint(_REMAINING | _UNCUT):
+        return []
+    named = [g for g in before.setting.groups if g.tendons and not g.reference]
+    other = scene.kinds | before.kinds
+    if mention.i - scene.sentence.i > 1 or len(named) != 1 or not other.isdisjoint(_OTHER_THINGS):
+        return []
+    return list(scene.setting.focus) if len(scene.setting.focus) == 1 else []
+
+
+_WIDTHS = (["width"], ["substance"], ["thickness"], ["fibres"], ["fibers"], ["diameter"], ["breadth"])
+_UNCUT = frozenset(["uncut", "undivided", "spared", "not"])
+_OTHER_THINGS = frozenset(["pulley", "structure", "anynerve", "anyartery", "bundle", "bone"])
 
 
 def _fraction_cuts(scene: Scene, mention: Mention) -> bool:

@@ -8,6 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.threads import find_sizes, taken_back
 from notereader.reader.scene import Scene, group_targets
+from notereader.reader.settling import words_cut_away
 from notereader.vocabulary.wordlists import word_list
 
 _CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "knot")
@@ -417,6 +418,8 @@ def take_over(desk: Desk) -> None:
             continue
         known = desk.told_of("repairs", (source.digit, source.tendon, source.slip))
         given = [f for f in known if not f.header or copy.scene.header]  # a list under 'What was done' tells both
+        away = words_cut_away(known)  # '3 mm taken back': no length that the other tendon could share
+        given = [f for f in given if f.field != "purchase_mm" or away.isdisjoint(range(*f.spans[0]))]
         wanted = {
             "peripheral": _PERIPHERAL,
             "core": _CORE,
