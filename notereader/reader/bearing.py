@@ -18,7 +18,7 @@ from notereader.reader.digits import settle_digits
 from notereader.reader.each_finger import lend_listed_fingers, spread_over_fingers
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
-from notereader.reader.manner import LIKE
+from notereader.reader.manner import LIKE, mark_manner
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
@@ -410,8 +410,11 @@ def _line_groups(
             or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known)
         ):
             k += 0 if words[k] in known else 1
+            k += words[k : k + 1] == ["."]  # 'No. 3'
             while k < sentence.j and (words[k] in known or (numbers and _joins_numbers(words, k, known))):
                 if words[k] in known:
+                    ranged = words[k - 1] in _RANGED and bool(numbers)
+                    numbers += _between(numbers[-1], words[k], known) if ranged else []
                     numbers.append(words[k])
                 k += 1
         if numbers:
@@ -419,7 +422,9 @@ def _line_groups(
             digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
             first += words[first] in LIKE
             group = Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)
-            group.reference = first > sentence.i and words[first - 1] in LIKE
+            if not in_row:
+                mark_manner(page, group, sentence)  # 'except No. 3'
+            group.reference = group.reference or (first > sentence.i and words[first - 1] in LIKE)
             found.append(group)
         else:
             k = first + 1
@@ -427,7 +432,16 @@ def _line_groups(
 
 
 def _joins_numbers(words: list[str], k: int, known: dict[str, list[Group]]) -> bool:
-    return words[k] in ("and", ",", "+", "&") and words[k + 1 : k + 2] != [] and words[k + 1] in known
+    joined = words[k] in ("and", ",", "+", "&") or words[k] in _RANGED
+    return joined and words[k + 1 : k + 2] != [] and words[k + 1] in known
+
+
+def _between(first: str, last: str, known: dict[str, list[Group]]) -> list[str]:
+    """'Ad 3-5': the rows that stand between two numbers."""
+    return [str(n) for n in range(int(first) + 1, int(last)) if str(n) in known]
+
+
+_RANGED = frozenset(["-", "to"])
 
 
 def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:

@@ -32,7 +32,7 @@ def choose(name: str, found: list[Finding]) -> Choice:
 
 
 def _last_corrected(corrected: list[Finding]) -> Finding:
-    """The last one; but 'smoothed off, not sutured' of an addendum tells with its second half only what was not done."""
+    """The last one; but of an addendum's 'smoothed off, not sutured' the second half tells only what was not done."""
     deeds = [f for f in corrected if f.value in ("trimmed", "excised")]
     return deeds[-1] if deeds and corrected[-1].value == "left" else corrected[-1]
 

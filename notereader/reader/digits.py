@@ -120,7 +120,7 @@ def _number_digits(page: Page) -> None:
                 continue
             break
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
-    made += _numbered_fingers(page, taken) + initials(page)
+    made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
@@ -189,6 +189,27 @@ def _ray_of(page: Page, taken: set[int]) -> list[Mention]:
             joined = words[k + 1 : k + 2] in (["and"], [","], ["+"], ["&"])
             k += 2 if joined else len(words)
     return found
+
+
+def _rays_of_a_side(page: Page, taken: set[int]) -> list[Mention]:
+    """'FDP avulsion R IV, zone I', 'FDS cut left III': a Roman numeral behind the side, close behind a tendon."""
+    words, found = page.words, []
+    for m in page.mentions:
+        if m.kind != "tendon" or m.value not in ("FDP", "FDS"):
+            continue
+        for k in range(m.j, min(m.j + _NEAR_TENDON, len(words) - 1)):
+            if page.breaks[k] >= Break.COLUMN or words[k] in _STOPS:
+                break
+            numeral = words[k + 1] in _ROMAN and page.raw(k + 1, k + 2).isupper() and k + 1 not in taken
+            numeral = numeral and words[k + 2 : k + 3] != ["zone"]
+            if words[k] in _SIDES and numeral and page.breaks[k + 1] < Break.COLUMN and _ends_number(page, k + 1):
+                found.append(Mention("digit", _NUMBERED[words[k + 1]], k + 1, k + 2))
+                break
+    return found
+
+
+_NEAR_TENDON = 4  # words
+_STOPS = frozenset([".", ";", ":", "|"])
 
 
 def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:

@@ -39,8 +39,20 @@ def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
         for m in within(page.mentions, i, j)
         if m.j <= j and not (page.words[at] in _NONE and _tells_where(page, i, m))
     ]
+    for i, j in sentence.prefix:
+        found += [Mention("digit", digit, at, at) for digit in _between_named(page, i, j)]
     if any(page.words[i:j][-2:] == ["x", "4"] for i, j in sentence.prefix):
         found += [Mention("digit", digit, at, at) for digit in DIGITS[1:]]  # 'FDS x 4'
+    return found
+
+
+def _between_named(page: Page, i: int, j: int) -> list[str]:
+    """'FDP 3-5': the fingers that stand between two that a label names."""
+    named = [m for m in within(page.mentions, i, j) if m.kind == "digit" and m.j <= j]
+    found: list[str] = []
+    for first, last in pairwise(named):
+        if page.words[first.j : last.i] in (["-"], ["to"]):
+            found += DIGITS[DIGITS.index(first.value) + 1 : DIGITS.index(last.value)]
     return found
 
 

@@ -123,6 +123,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True  # 'Each got an epitendinous 6-0 nylon but the middle.'
     if before[-1:] == ["but"] and group.digits and all_of_them and _verb_behind(page, group, sentence):
         group.excepted = True  # 'All ends but the middle were clean', not 'All were clean but the middle was torn'
+    if before[-1:] == ["but"] and all_of_them and page.words[group.j : group.j + 2] in _WHICH:
+        group.excepted = True  # 'All ends were clean but the middle FDS, which was ragged.'
     if "except" in before or before[-2:] == ["exception", "of"]:
         group.excepted = True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
@@ -131,6 +133,9 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+_WHICH = ([",", "which"], [",", "whose"])
 
 
 def _verb_behind(page: Page, group: Group, sentence: Sentence) -> bool:

@@ -99,7 +99,7 @@ def _mark_undone(page: Page, sentence: Sentence, k: int) -> None:
 
 
 def _mark_other_case(page: Page, sentence: Sentence, k: int) -> None:
-    """'In an adult I would reach for four strands; in hers I chose a Pennington': all of what another case would get."""
+    """'In an adult I would reach for four strands; here I chose a Lee': all of what another case would get."""
     begin = k - 1
     while begin > sentence.i and page.words[begin - 1] not in _ENDS:
         begin -= 1

@@ -403,8 +403,13 @@ def _lies_under(scene: Scene, group: Group) -> bool:
     )
 
 
+_MOVES = frozenset(["flexes", "flexed", "bends", "bent", "moves", "moved", "follows", "followed", "curls", "curled"])
+
+
 def is_landmark(scene: Scene, mention: Mention) -> bool:
     """Tell whether a structure is named only as the place of something else ('under A2', 'at the PIP joint')."""
+    if mention.kind == "bone" and scene.next_word(mention.j) in _MOVES:
+        return True  # 'P3 flexes, no gap': what a pull at the tendon moves
     if mention.kind == "role" and scene.word_before(mention.i) in ("before", "until"):
         return True  # 'Before closure extension produced a gap': when, not what
     if mention.kind == "role" and scene.page.words[mention.i] == "all" and scene.word_before(mention.i) in _WHOLE:

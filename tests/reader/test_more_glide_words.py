@@ -101,6 +101,9 @@ def test_a_gap_of_a_nerve_that_was_bridged() -> None:
         ("The glide was not free.", "glide", "restricted"),
         ("Excursion hardly smooth.", "glide", "restricted"),
         ("The gliding was good.", "glide", "free"),
+        ("It caught at A3 until this was vented, then no further obstruction.", "glide", "free"),
+        ("It bunched at A2; after venting it there was no further hindrance.", "glide", "free"),
+        ("With passive flexion it bunched at the edge of A2.", "glide", "catching"),
         ("Pass. motion: no gap.", "test", "passive"),
         ("Full, smooth on his own active bending.", "test", "active"),
         ("The repair is slightly tight at rest.", "tension", "present"),
@@ -125,3 +128,12 @@ def test_an_addendum_in_another_tongue(head: str) -> None:
     note = "Index FDP cut through. Core: 4-strand cruciate, 4-0 Prolene.\n\n"
     note += f"{head} FDP core suture was 3-0 Prolene, not 4-0."
     assert each(note, "size") == {"index FDP": "3-0"}
+
+
+@pytest.mark.parametrize("words", ["P3 flexes, no gap.", "The distal phalanx bends with it, no gap."])
+def test_a_bone_that_a_pull_moves_has_no_gap_of_its_own(words: str) -> None:
+    assert each(f"Ring finger. FDP reinserted with anchors. {words}", "gap") == {"ring FDP": "none"}
+
+
+def test_a_gap_of_a_broken_bone_is_none_of_the_repair() -> None:
+    assert each("Ring finger. FDP reinserted with anchors. The phalanx was cracked, no gap.", "gap") == {}

@@ -51,3 +51,22 @@ A4                  intact                  distal third opened
 @pytest.mark.parametrize("words", ["FDP sectioned, whole.", "FDP cut, whole, with clean ends."])
 def test_a_whole_cut_is_no_whole_tendon(words: str) -> None:
     assert told(f"Ring finger. {words}", "extent") != {"ring FDP": {"extent": "intact"}}
+
+
+@pytest.mark.parametrize(
+    ("note", "finger"),
+    [
+        ("FDP avulsion R IV, zone I. FDP completely cut.", "ring"),
+        ("FDS divided right II, zone III. FDP completely cut.", "index"),
+        ("Laceration of FDP, left III. FDP completely cut.", "middle"),
+        ("Ringfinger R, glass. FDP completely cut.", "ring"),
+        ("Littlefinger, left. FDP completely cut.", "small"),
+    ],
+)
+def test_a_finger_by_its_numeral_behind_the_side_or_in_one_word(note: str, finger: str) -> None:
+    assert told(note, "extent")[f"{finger} FDP"] == {"extent": "complete"}
+
+
+@pytest.mark.parametrize("words", ["left V zone", "left zone V"])
+def test_a_zone_behind_the_side_is_no_finger(words: str) -> None:
+    assert set(told(f"Middle FDP completely cut, {words}.")) == {"middle FDP"}

@@ -114,6 +114,8 @@ def test_days_of_visits_are_no_date_of_injury(story: str) -> None:
         "07 Jun 33  L hand, RF",
         "8 May 2031. Left hand; pane of glass.",
         "Procedure: FDP repair, small finger, left.",
+        "Diagnosis: laceration wrist, volar, LEFT, zone 5",
+        "Diagnosis: glass laceration of the palm, deep, left",
     ],
 )
 def test_side_left(text: str) -> None:

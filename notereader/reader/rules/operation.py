@@ -102,9 +102,20 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return True
     if after in case_list("not_after_side"):
         return False
+    if _between_commas(scene, m, before, after):
+        return True
     if words[m.i] == "left" and (before in case_list("left_as_verb") or not _is_title(scene)):
         return before in ("the", "his", "her", "patient's") and after in case_list("side_ends")
     return _follows_part(scene, m.i) or before in ("the", "his", "her", "on", ":", "|", "side", "laterality")
+
+
+def _between_commas(scene: Scene, m: Mention, before: str, after: str) -> bool:
+    """'Laceration of the wrist, volar, LEFT, zone 5': a part of a diagnosis by itself.
+
+    Of a title it may be what became of a tendon: 'FDP repaired, FDS a nick, left'.
+    """
+    surely = scene.sentence.section == "diagnosis" or (scene.header and scene.page.words[m.i] != "left")
+    return surely and before == "," and after in case_list("side_ends") | {""}
 
 
 _QUOTES = ('"', "'", "\u201c", "\u2018")

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
-from notereader.reader.groups import Group, Target
+from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
@@ -668,7 +668,8 @@ def _both_of_the_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 def _label_of_cell(scene: Scene) -> Group | None:
     """'not repaired, left' under 'Core' in the row of a tendon: the row's tendon, where the cell names no other."""
-    labels = [g for g in scene.setting.groups if g.i == g.j == scene.sentence.i and g.tendons and g.digits]
+    heads = [g for g in scene.setting.groups if g.i == g.j == scene.sentence.i and g.tendons]
+    labels = [g for g in heads if all(digit or tendon in WRIST for digit, tendon, _ in g.pairs)]
     others = any(g.i < g.j for g in scene.setting.groups) or scene.of("sided", "structure", "pulley", "anynerve")
     return labels[0] if scene.sentence.prefix and len(labels) == 1 and not others else None
 
