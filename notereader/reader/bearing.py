@@ -16,6 +16,7 @@ from notereader.reader.corrected_slips import put_slips_right
 from notereader.reader.counted_fingers import count_fingers
 from notereader.reader.digits import settle_digits
 from notereader.reader.each_finger import lend_listed_fingers, spread_over_fingers
+from notereader.reader.fibre_bundles import settle_fibre_bundles
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
 from notereader.reader.manner import LIKE, mark_manner
@@ -40,6 +41,7 @@ def bearing(doc: Doc) -> Doc:
     settle_totals(page)
     settle_answered_cuts(page)
     settle_shared_nouns(page)
+    settle_fibre_bundles(page)
     settle_slips(page)
     settle_digits(page)
     settle_pulleys_again(page)

@@ -224,10 +224,23 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"  # 'Skin: old wound opened and prolonged toward the palm.'
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
-    elif cut.kind == "instructions" and phrase in _TREATED and _tells_what_was_done(page, cut.i, limit):
+    elif (cut.kind == "instructions" and phrase in _TREATED and _tells_what_was_done(page, cut.i, limit)) or (cut.kind == "instructions" and phrase in _TREATMENT and _of_a_part(page, cut.h)):
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
+
+
+def _of_a_part(page: Page, k: int) -> bool:
+    """'FDS: partial. Treatment: none.': a label in the line of a tendon, a nerve or a pulley, not of the aftercare."""
+    first = k
+    while first > 0 and page.breaks[first] < Break.LINE:
+        first -= 1
+    named = within(page.mentions, first, min(first + _LABEL, k))
+    return any(m.kind in _PARTS for m in named)
+
+
+_LABEL = 4  # words
+_PARTS = frozenset(["tendon", "slip", "structure", "sided", "anynerve", "pulley"])
 
 
 def _opens_skin(page: Page, cut: Section, limit: int) -> bool:

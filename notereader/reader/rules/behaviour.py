@@ -505,8 +505,8 @@ def collective(scene: Scene, i: int, j: int) -> bool:
     fingers = [g.j for g in scene.setting.groups if g.digits and first <= g.i and g.j <= scene.part(i)[0]]
     first = max([first, *fingers])  # 'both: thumb no gap, runs free; index no gap'
     words = scene.words(first, last)
-    if ("no", "repair") in pairwise(words):
-        return True  # 'at no repair was there any tension'
+    if ("no", "repair") in pairwise(w for w in words if w != "tendon"):
+        return True  # 'at no repair was there any tension', 'no tendon repair gapped'
     return any(w in _QUANTIFIERS and _stands_for_all(words, n) for n, w in enumerate(words))
 
 

@@ -520,6 +520,9 @@ def _none_did(scene: Scene, mention: Mention) -> bool:
     start = next((k for k, word in enumerate(lead) if word in ("none", "neither")), None)
     if ("not", "one", "of") in zip(lead, lead[1:], lead[2:], strict=False):
         return True  # 'Not one of the three gapped'
+    bare = [w for w in lead if w not in _KIND_OF_JOIN]
+    if bare[-2:-1] == ["no"] and bare[-1] in _JOIN_NOUNS:
+        return True  # 'No tendon repair opened on passive motion'
     tendons = any(g.tendons and g.j <= mention.i and mention.i - g.j <= 2 for g in scene.setting.groups)
     if start is not None and lead[start] == "none" and lead[start + 1 : start + 2] in ([","], [";"], ["."]):
         return False  # 'FPL gap none, index FDP 1 mm gap'
@@ -528,6 +531,9 @@ def _none_did(scene: Scene, mention: Mention) -> bool:
     if start is not None and lead[start + 1 : start + 2] == ["of"]:
         return True  # 'None of the four sutured tendons showed a gap'
     return start is not None and (tendons or not _JOIN_NOUNS.isdisjoint(lead[start:]))
+
+
+_KIND_OF_JOIN = frozenset(["tendon", "flexor", "of", "the"])
 
 
 def _answers_a_form(scene: Scene, mention: Mention) -> bool:
