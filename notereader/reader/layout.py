@@ -224,7 +224,11 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
         cut.kind = "narrative"  # 'Skin: old wound opened and prolonged toward the palm.'
     elif cut.kind == "narrative" and around == "instructions" and phrase in word_list("layout", "stays"):
         cut.kind = "instructions"
-    elif (cut.kind == "instructions" and phrase in _TREATED and _tells_what_was_done(page, cut.i, limit)) or (cut.kind == "instructions" and phrase in _TREATMENT and _of_a_part(page, cut.h)):
+    elif (
+        cut.kind == "instructions"
+        and phrase in _TREATED
+        and (_tells_what_was_done(page, cut.i, limit) or _of_a_part(page, cut.h))
+    ):
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
         cut.kind = "procedure"
