@@ -26,23 +26,35 @@ _CLEARER = 20  # days by which one reading must lie nearer than the other
 
 def find_dates(page: Page) -> list[FoundDate]:
     """Return the dates of a note in order; numeric ones whose order cannot be told are left out."""
-    numeric: list[tuple[int, re.Match[str]]] = []
+    numeric: list[tuple[int, int, re.Match[str]]] = []
     found = list(_worded(page))
     for k in page.figures:
         word = page.words[k]
         if len(word) < 6:
+            spaced = _spaced(page.words[k : k + _PARTS])
+            numeric += [(k, k + _PARTS, spaced)] if spaced else []
             continue
         if match := _NUMERIC.match(word):
-            numeric.append((k, match))
+            numeric.append((k, k + 1, match))
         elif iso := _ISO.match(word):
             found += _made(page, k, k + 1, int(iso[1]), int(iso[2]), int(iso[3]))
         elif (named := _NAMED.match(word)) and named[2].lower() in MONTHS:
             found += _made(page, k, k + 1, _year(named[3]), MONTHS[named[2].lower()], int(named[1]))
-    month_first = _month_first([m for _, m in numeric], found, page)
-    for k, match in numeric:
-        found += _numeric(page, k, match, month_first)
+    month_first = _month_first([m for _, _, m in numeric], found, page)
+    for k, j, match in numeric:
+        found += _numeric(page, k, j, match, month_first)
     found += without_year(page, found, MONTHS)
     return sorted(found, key=lambda d: d.i)
+
+
+def _spaced(words: list[str]) -> re.Match[str] | None:
+    """Read the five words of '26 / 09 / 2031': a date whose parts stand apart, with the year in full."""
+    if words[1::2] not in (["/", "/"], [".", "."], ["-", "-"]) or not _YEAR.match(words[-1]):
+        return None
+    return _NUMERIC.match("".join(words))
+
+
+_PARTS = 5  # words
 
 
 def _year(figures: str) -> int:
@@ -109,14 +121,14 @@ def _distance(match: re.Match[str], by_month: bool, days: list[int]) -> int:
     return min((abs(own - other) for other in days), default=10_000)
 
 
-def _numeric(page: Page, k: int, match: re.Match[str], month_first: bool | None) -> Iterator[FoundDate]:
+def _numeric(page: Page, k: int, j: int, match: re.Match[str], month_first: bool | None) -> Iterator[FoundDate]:
     first, second, year = int(match[1]), int(match[2]), _year(match[3])
     clear = first > 12 or second > 12 or first == second
     if not clear and month_first is None:
         return
     by_month = second > 12 or (first <= 12 and bool(month_first))
     month, day = (first, second) if by_month else (second, first)
-    yield from _made(page, k, k + 1, year, month, day, inferred=not clear)
+    yield from _made(page, k, j, year, month, day, inferred=not clear)
 
 
 def _worded(page: Page) -> Iterator[FoundDate]:

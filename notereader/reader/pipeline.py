@@ -29,6 +29,7 @@ from notereader.reader import (
 )
 from notereader.reader.desk import Desk
 from notereader.reader.drafting import draft
+from notereader.reader.filled_brackets import without_brackets
 from notereader.reader.misprints import misprints, read_put_right
 from notereader.reader.page import page_of
 from notereader.reader.rules.aftercare import aftercare
@@ -189,5 +190,6 @@ def _read(text: str, name: str | None) -> Record:
     with _lock:
         nlp = language()
         with _uncollected(), nlp.memory_zone():
-            desk: Desk = nlp(text).user_data["desk"]
+            desk: Desk = nlp(without_brackets(text)).user_data["desk"]
+            desk.page.text = text  # quotes are of the note as it stands
             return draft(desk, name, __version__)

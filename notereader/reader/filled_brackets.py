@@ -1,0 +1,34 @@
+"""Forms whose blanks are drawn as brackets and filled in: 'strands [ 4 ]   suture [ 3/0 ] [ Prolene ]   A4 [     ]'.
+
+A bracket that holds an answer is no box with an option behind it, and a wide empty one is a blank nobody filled in.
+"""
+
+import re
+
+_BLANK = r"\[[ _]{3,}\]"
+_ANSWER = r"\[ (?! *\]|[xXvVyY*\u2713\u2714\u221a\u00d7]? ?\])(?P<answer>[^\[\]\n:]{1,60}?) \](?! ?[%A-Za-z])"
+# An answer with a unit or more words behind it, '[10] mm', or with labels of its own is read as it stands.
+_BRACKET = re.compile(rf"{_BLANK}|{_ANSWER}")
+_FEWEST = 4  # blanks, and as many answers, or brackets hold remarks or headings
+_ASKED = re.compile(r"(?:[:\])?]|\b(?:for|of|in|to|at|from))[ \t]*\Z")
+_LOOK_BACK = 12  # characters
+
+
+def without_brackets(text: str) -> str:
+    """Return a text of the same length whose answers stand behind their labels without the brackets of the form."""
+    found = list(_BRACKET.finditer(text)) if text.count("[") >= 2 * _FEWEST else []
+    blanks = sum(m["answer"] is None for m in found)
+    if blanks < _FEWEST or len(found) - blanks < _FEWEST:
+        return text
+    signs = list(text)
+    for m in found:
+        i, j = m.span()
+        asked = m["answer"] is None or _ASKED.search(text, max(0, i - _LOOK_BACK), i) is not None
+        signs[i], signs[j - 1] = " " if asked or _opens_line(text, i) else ":", " "
+        if m["answer"] is None:
+            signs[i + 1 : j - 1] = "_" * (j - i - 2)
+    return "".join(signs)
+
+
+def _opens_line(text: str, i: int) -> bool:
+    return not text[text.rfind("\n", 0, i) + 1 : i].strip()
