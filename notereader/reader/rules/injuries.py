@@ -292,7 +292,7 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     blocked = [t for t in _rest(scene) if not t.vague or scene.word_before(t.i) in _JOINS]
     opening = set(scene.words(scene.sentence.i, min(scene.sentence.i + 6, scene.sentence.j)))
     answer = scene.page.words[scene.sentence.i - 1] == "?"
-    if blocked or not (answer or _PRONOUNS & opening or _opens_with_deed(scene)):
+    if blocked or not (answer or _PRONOUNS & opening or _opens_with_deed(scene) or _tells_of_a_tube(desk, scene)):
         return
     structure = desk.last_parts[0][0]
     deeds = [(value, m) for m in words if (value := deed_said(scene, structure, m))]
@@ -332,6 +332,15 @@ def _opens_with_deed(scene: Scene) -> bool:
     """'Ulnar digital nerve: cut through. Repaired with 9-0.': a fine suture behind a verb that opens its sentence."""
     opens = any(m.i == scene.sentence.i for m in scene.of("deed", "mending"))
     return opens and any(is_fine_suture(scene, k) for k in range(scene.sentence.i, scene.sentence.j))
+
+
+def _tells_of_a_tube(desk: Desk, scene: Scene) -> bool:
+    """'We went with a collagen conduit.': what but the cut nerve told of right before is put into one."""
+    if not any(m.value == "conduit" and "conduit" in scene.words(m.i, m.j) for m in scene.of("deed", "mending")):
+        return False
+    entries = [(d, structure, side) for structure, sides, digits in desk.last_parts for d in digits for side in sides]
+    told = [f for entry in entries for f in desk.told_of("injuries", entry) if f.field == "extent"]
+    return any(f.value == "complete" for f in told)
 
 
 def _carry(desk: Desk, scene: Scene, name: str, value: str, m: Mention) -> None:

@@ -141,6 +141,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
         return "intact"
     if m.kind not in ("extent", "nervestate", "cut") or m.value not in EXTENTS:
         return ""
+    if m.value == "contused" and _of_its_ends(scene, m):
+        return ""
     word = " ".join(scene.words(m.i, m.j))
     if word.startswith("all ") and scene.word_before(m.i) in _LOOKED:
         return ""  # 'fine, I saw all of it'
@@ -153,6 +155,15 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     return m.value
 
 
+def _of_its_ends(scene: Scene, m: Mention) -> bool:
+    """'Divided and crushed at both ends', 'cut, the stumps were bruised': the ends of what was cut."""
+    lead = scene.words(max(scene.sentence.i, m.i - _NEAR_END), m.i)
+    behind = scene.words(m.j, min(m.j + _NEAR_END, scene.sentence.j))
+    return not _END_WORDS.isdisjoint(lead) or (behind[:1] == ["at"] and not _END_WORDS.isdisjoint(behind))
+
+
+_NEAR_END = 3  # words
+_END_WORDS = frozenset(["end", "ends", "stump", "stumps"])
 _PRESERVED = frozenset(["preserved", "intact", "spared", "conserved"])
 _LOOKED = frozenset(["saw", "seen", "see", "viewed", "inspected", "followed", "traced"])
 

@@ -46,12 +46,22 @@ def start(desk: Desk) -> None:
     told = [f for f in _starts(desk) if not _withdrawn(*f)]
     sure = [f for f in told if not _is_soon(*f)]
     firm = [f for f in sure if not _is_dated(*f)] or sure or told
+    firm = [*(f for f in firm if f[0] is firm[0][0] and _begins_then(*f)), *firm]
     corrected = [f for f in firm if desk.page.in_addendum(f[0].sentence)]
     for scene, period in dict.fromkeys([*firm[:1], *corrected[:1]]):
         value = Interval(low=period.low, high=period.high)
         doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks, a date or 'tomorrow'"]
         span = (period.i, period.j)
         desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
+
+
+def _begins_then(scene: Scene, period: Period) -> bool:
+    """'Button off at 6 weeks passive flexing starting at one week': of two times the one that a start leads to."""
+    return not _BEGINNING.isdisjoint(scene.words(max(scene.sentence.i, period.i - _LED), period.i))
+
+
+_BEGINNING = frozenset(["starting", "beginning", "start", "starts", "begin", "begins", "commencing", "commences"])
+_LED = 3  # words
 
 
 def _withdrawn(scene: Scene, period: Period) -> bool:

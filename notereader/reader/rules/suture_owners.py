@@ -64,6 +64,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in groups if not (g.place and _taken_up_together(scene, g, i))]
     groups = [g for g in groups if g.j <= i or not left_out_of(scene, g, j)]
     groups = [g for g in groups if not (g.tendons and (_apart_from(scene, g, i) or _sewn_onto(scene, g)))]
+    groups = [g for g in groups if not _has_its_own(scene, g, i, j)]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
     if scene.next_word(j) == "throughout" and not groups:
@@ -121,6 +122,19 @@ def _sewn_onto(scene: Scene, group: Group) -> bool:
 
 
 _FASTENED = frozenset(["sewn", "sewed", "sutured", "fixed", "tacked", "tenodesed", "stitched"])
+
+
+def _has_its_own(scene: Scene, group: Group, i: int, j: int) -> bool:
+    """'FDP got a cruciate of 4-0 FiberWire and for the FDS a simple stitch of 5-0': a suture is told behind the FDS."""
+    if group.i < j or not group.tendons or not any(g.tendons and g.j <= i for g in scene.setting.groups):
+        return False
+    k = group.i - (scene.word_before(group.i) in ("the", "its"))
+    if scene.words(k - 2, k) not in _AND_FOR:
+        return False
+    return any(m.i >= group.j and scene.told(m.i) for m in scene.of("stitch", "material"))
+
+
+_AND_FOR = (["and", "for"], ["and", "in"], ["while", "for"], ["but", "for"])
 
 
 def _apart_from(scene: Scene, group: Group, i: int) -> bool:
