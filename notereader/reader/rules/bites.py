@@ -502,6 +502,9 @@ def _taken_off(scene: Scene, q: Quantity) -> bool:
     lead = [w for w in scene.words(max(scene.sentence.i, q.i - 4), q.i) if w not in _ABOUT]
     if lead[-2:] in (["took", "off"], ["taking", "off"], ["taken", "off"], ["take", "off"]):
         return True
+    behind = [w for w in scene.words(q.j, min(q.j + 3, scene.sentence.j)) if w not in ("was", "were", "being")]
+    if behind[:2] in (["taken", "off"], ["taken", "away"]):
+        return True  # '2 mm was taken off in the index and 3 mm in the middle'
     placed = any(m.i == q.j for m in scene.of("bite"))
     before = [p for p in scene.quantities if p.unit == "mm" and p.j <= q.i and q.i - p.j <= 8]
     if before and "and" in scene.words(before[-1].j, q.i) and _taken_off(scene, before[-1]):

@@ -111,8 +111,24 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
         if not own and _but_not(desk, scene, group, [m for words in said[:n] for m in words]):
             _put(desk, scene, group, "extent", "intact", group[0].i, group[-1].j + _NOT_LONG)
         high = groups[n + 1][0].i if n + 1 < len(groups) else scene.sentence.j
+        if not own and (share := _bare_share(scene, group)):
+            _put(desk, scene, group, "extent", *share)
         extent = _lay_extent(desk, scene, group, own)
         _lay_treatment(desk, scene, group, own, extent, high)
+
+
+def _bare_share(scene: Scene, group: list[Part]) -> tuple[str, int, int] | None:
+    """'Median n. 50 % (ulnar half)', 'UDN: 30 %': how much of a nerve was cut, told by its share alone."""
+    end = group[-1].j + (scene.next_word(group[-1].j) in (":", "-"))
+    share = next((q for q in scene.quantities if q.i == end and q.unit == "%" and q.high), None)
+    nerve = all(part.structure.endswith("nerve") for part in group)
+    if share is None or not nerve or not scene.told(share.i) or scene.next_word(share.j) not in _ENDS_SHARE:
+        return None
+    return ("complete" if share.high == _ALL else "partial"), share.i, share.j
+
+
+_ALL = 100  # per cent
+_ENDS_SHARE = frozenset(["", ".", ",", ";", "(", "-"])
 
 
 def _dealt_over_fingers(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -> bool:

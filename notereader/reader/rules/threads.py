@@ -49,6 +49,7 @@ class Thread:
     reasons: list[str] = field(default_factory=list)
 
 
+_NO_THREADS = frozenset(["button", "buttons", "mesh", "drain", "drains", "plate", "cup", "sponge", "bolster"])
 _WIRES = frozenset(["wire", "wires", "suture", "sutures", "thread", "monofilament", "loop", ".", ","])
 
 
@@ -65,6 +66,8 @@ def find_threads(scene: Scene) -> list[Thread]:
             and scene.next_word(mention.j) not in _WIRES
         ):
             continue  # 'the steel having made a neat cut'
+        if thread is None and scene.next_word(mention.j) in _NO_THREADS:
+            continue  # 'Implants: polypropylene button'
         if thread is None:
             threads.append(Thread(mention.i, mention.j, "", (0, 0), mention.value, (mention.i, mention.j)))
         else:
@@ -88,7 +91,25 @@ def find_threads(scene: Scene) -> list[Thread]:
         elif thread.looped is None and "loop" in scene.words(thread.i, thread.j):
             thread.looped = True  # '4-0 loop (nylon)'
     threads.sort(key=lambda t: t.i)
+    for before, thread in pairwise(threads):
+        if before.material and not thread.material and (same := _of_the_same(scene, thread)):
+            thread.material, thread.material_at = before.material, same
     return threads
+
+
+def _of_the_same(scene: Scene, thread: Thread) -> tuple[int, int] | None:
+    """Return the words of 'a continuous 6-0 of the same', '5-0 of the same material', 'the same thread in 6-0'."""
+    if scene.words(thread.j, thread.j + 3) == ["of", "the", "same"]:
+        j = thread.j + 3 + (scene.next_word(thread.j + 3) in _STUFF)
+        closed = scene.next_word(j) in _SAYS_NO_MORE
+        return (thread.j, j) if closed else None
+    lead = scene.words(max(scene.sentence.i, thread.i - 3), thread.i)
+    led = lead[:1] == ["same"] and lead[1:2] != [] and lead[1] in _STUFF and lead[2:] == ["in"]
+    return (thread.i - 3, thread.i - 1) if led else None
+
+
+_STUFF = frozenset(["material", "thread", "suture", "stuff", "make"])
+_SAYS_NO_MORE = frozenset(["", ".", ",", ";", ")", "and", "round", "around", "as", "for", "on", "in"])
 
 
 def looped_threads(scene: Scene) -> list[Mention]:

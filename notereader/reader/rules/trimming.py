@@ -419,11 +419,16 @@ def _of_digit_behind(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
         lead = [w for w in scene.words(q.j, group.i) if w not in ("the", "left", "right")]
         if group.tendons and q.j <= group.i and lead in (["on"], ["in"]):
             return [t for t in group_targets(scene, group) if desk.extents.get(t) != "intact"]
-        if group.digits and not group.tendons and q.j <= group.i and lead in _LEADING:
+        pared = lead[-1:] in (["in"], ["on"], ["from"]) and _PARED.issuperset(lead[:-1])
+        if group.digits and not group.tendons and q.j <= group.i and (lead in _LEADING or pared):
             named = {t for g in scene.setting.groups if g.tendons and g.j <= q.i for t in g.tendons}
             kinds = named or {t.tendon for t in scene.setting.focus}
             return [t for t in desk.cut(group.digits) if t.tendon in kinds]
     return []
+
+
+# '3 mm had to be pared away in the middle finger'.
+_PARED = word_list("trimming", "pared_away")
 
 
 def _of_group_before(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
