@@ -291,6 +291,8 @@ def _heads_by_dashes(page: Page) -> bool:
 
 def _addendum_dated(page: Page, heading: Mention, k: int) -> bool:
     """'Late entry, 25 February', 'Addendum by the registrar': an addendum with who or when behind it, at word k."""
+    if heading.value == "addendum" and page.words[heading.j - 1] in _NUMBERS:
+        return True  # 'Addendum 1, same evening'
     word = page.words[k] if k < len(page.words) else ""
     dated = word[:1].isdecimal() or word in _ADDED or word[:3] in _MONTHS
     return heading.value == "addendum" and dated

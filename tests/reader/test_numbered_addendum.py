@@ -21,6 +21,7 @@ PUT_RIGHT = "What went in was a four-strand cruciate of 3-0 Prolene. A2 was in f
         "2nd late entry, 4 May",
         "Addendum no. 2, 4 May 2031.",
         "ADDENDUM II (the consultant).",
+        "ADDENDUM 1, same evening.",
     ],
 )
 def test_a_numbered_addendum_puts_right_what_stands_before(heading: str) -> None:

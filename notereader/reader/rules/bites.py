@@ -348,6 +348,9 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     after = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     after = after[: next((n for n, w in enumerate(after) if w in _BECAUSE), len(after))]
     other_side = not _SIDES.isdisjoint([*between, *after]) or after[:3] == ["on", "the", "other"] or between == ["/"]
+    both = _at_both_ends(scene, before) and len(between) <= _END_NEAR + 1
+    if both and _NOT_TAKEN.isdisjoint({*between, *after} - {"stump"}):
+        return 2 <= (q.high or 0) <= 25  # '9 mm in prox / 7 mm in dist'
     if _one_and_other(scene, before, q):
         return _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25
     if _of_another(scene, before, q) and _NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25:
@@ -521,7 +524,7 @@ def _behind_core(scene: Scene, q: Quantity) -> bool:
 def _behind_core_before(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """'3-0 Ticron, Savage. 12 mm up, 10 mm down.': a sentence of its own right behind the core, begun by a length."""
     after = scene.words(q.j, q.j + 2)
-    sided = after in _EACH_SIDE or after[:1] in (["up"], ["proximally"], ["prox"])
+    sided = after in _EACH_SIDE or after[:1] in (["up"], ["proximally"], ["prox"]) or _at_both_ends(scene, q)
     before = desk.scene_before(scene) if sided and q.i == scene.sentence.i and (q.low or 0) >= _LEAST_BITE else None
     if before is None or before.sentence.block != scene.sentence.block or scene.setting.groups:
         return False
@@ -529,6 +532,20 @@ def _behind_core_before(desk: Desk, scene: Scene, q: Quantity) -> bool:
     return bool(core) and desk.topic in (CORE, TENDON) and not before.of("pulley", "pulleys", "restored")
 
 
+def _at_both_ends(scene: Scene, q: Quantity) -> bool:
+    """'9 mm in prox / 7 mm in dist.', '10 mm proximal, 8 mm distal': a length for each end."""
+    other = next((p for p in scene.quantities if p.i > q.j and p.unit == "mm"), None)
+    if other is None:
+        return False
+    behind = [scene.words(p.j, min(p.j + _END_NEAR, scene.sentence.j)) for p in (q, other)]
+    if any(not _FROM_A_PLACE.isdisjoint(words) for words in behind):
+        return False  # '9 mm proximal to A2, 7 mm distal to it'
+    ends = [_side_of(words) for words in behind]
+    return sorted(ends) == ["d", "p"] and other.i - q.j <= _END_NEAR + 1
+
+
+_END_NEAR = 3  # words: 'in the proximal'
+_FROM_A_PLACE = frozenset(["to", "of", "from"])
 _EACH_SIDE = [[a, b] for a in ("each", "either") for b in ("end", "side", "way", "stump")]
 
 
