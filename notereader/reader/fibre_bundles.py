@@ -1,6 +1,6 @@
 """Bundles that are a tendon's own: 'I resected 4 mm until the bundles looked healthy' speaks of no nerve or artery."""
 
-from notereader.reader.page import Mention, Page
+from notereader.reader.page import Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
 _TRIMS = word_list("fibre_bundles", "trims")
@@ -34,4 +34,16 @@ def _cut_back_to(page: Page, mention: Mention) -> bool:
     k = mention.i - 1
     while k > 0 and page.words[k] in _LEADS:
         k -= 1
-    return page.words[k] in _UNTIL and not _TRIMS.isdisjoint(page.words[max(0, k - _NEAR) : k])
+    trimmed = page.words[k] in _UNTIL and not _TRIMS.isdisjoint(page.words[max(0, k - _NEAR) : k])
+    return trimmed and not _nerve_spoken_of(page, mention)
+
+
+def _nerve_spoken_of(page: Page, mention: Mention) -> bool:
+    """'The nerve was divided, and once I had cut it back to good bundles ...': the last thing named is a nerve."""
+    named = [m for m in within(page.mentions, mention.i - _BEFORE, mention.i) if m.kind in _TENDONS | _NERVES]
+    return bool(named) and named[-1].kind in _NERVES
+
+
+_BEFORE = 40  # words
+_TENDONS = frozenset(["tendon", "slip", "endword"])
+_NERVES = frozenset(["structure", "sided", "anynerve"])

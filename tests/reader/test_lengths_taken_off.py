@@ -68,3 +68,11 @@ def test_a_slip_of_corrections(head: str) -> None:
     note += f"{head}\n1. Wrong hand in the heading: it is the LEFT middle finger.\n2. Splint: the wrist is in neutral."
     assert each(note, "side", group="operation") == {"": "left"}
     assert each(note, "wrist_flexion_deg", group="aftercare") == {"": (0, 0)}
+
+
+def test_a_thick_thread_of_the_same_material_is_as_the_last_thick_one() -> None:
+    note = (
+        "Middle and ring FDP cut through. The middle got a core of 3-0 Ethibond and a running 6-0 Prolene; "
+        "that of the ring finger received a modified Kessler in 4-0 of the same material."
+    )
+    assert each(note, "material") == {"middle FDP": "braided polyester", "ring FDP": "braided polyester"}

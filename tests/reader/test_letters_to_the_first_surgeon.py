@@ -69,3 +69,10 @@ def test_both_directions_are_no_two_tendons(words: str) -> None:
 def test_no_repair_of_a_sheath_that_opened() -> None:
     note = "Index FDP cut, 4-0 nylon. No repair of the sheath, which opened on flexion."
     assert each(note, "gap") == {}
+
+
+def test_bundles_to_which_a_nerve_was_cut_back_are_its_own() -> None:
+    note = (
+        "Index. FDP cut. The radial digital nerve was completely divided, and once cut back to good bundles it gapped."
+    )
+    assert each(note, "extent", group="injuries")["index digital nerve radial"] == "complete"

@@ -91,9 +91,11 @@ def find_threads(scene: Scene) -> list[Thread]:
         elif thread.looped is None and "loop" in scene.words(thread.i, thread.j):
             thread.looped = True  # '4-0 loop (nylon)'
     threads.sort(key=lambda t: t.i)
-    for before, thread in pairwise(threads):
-        if before.material and not thread.material and (same := _of_the_same(scene, thread)):
-            thread.material, thread.material_at = before.material, same
+    for n, thread in enumerate(threads):
+        same = _of_the_same(scene, thread) if not thread.material else None
+        alike = [t for t in threads[:n] if t.material and (thread.size in _FINE or t.size not in _FINE)]
+        if same and alike:  # a thick thread is of the same as the last thick one
+            thread.material, thread.material_at = alike[-1].material, same
     return threads
 
 
@@ -108,6 +110,7 @@ def _of_the_same(scene: Scene, thread: Thread) -> tuple[int, int] | None:
     return (thread.i - 3, thread.i - 1) if led else None
 
 
+_FINE = frozenset(["6-0", "7-0", "8-0"])
 _STUFF = frozenset(["material", "thread", "suture", "stuff", "make"])
 _SAYS_NO_MORE = frozenset(["", ".", ",", ";", ")", "and", "round", "around", "as", "for", "on", "in"])
 
