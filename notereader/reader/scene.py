@@ -467,7 +467,7 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         subjects = [s for s in subjects if not any(a < s.i < b < i for a, b in scene.asides)] or subjects
     before = [s for s in subjects if s.j <= i]
     after = [s for s in subjects if s.i >= j]
-    near_before = [s for s in before if s.i >= first or s.j > first]  # 'In the index, the superficial flexor ...'
+    near_before = [s for s in before if s.i >= first or s.j > first or _ends_in_its_aside(scene, s, first)]
     near_after = [s for s in after if s.i < last and not _behind_a_stop(scene, j, s)]
     if near_after and _closely_followed(scene, i, j, near_after[0]):
         return near_after[0]
@@ -480,6 +480,12 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         before = _outside_asides(scene, before)
         return _with_tendon(scene, [s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
+
+
+def _ends_in_its_aside(scene: Scene, s: Subject, first: int) -> bool:
+    """'One slip of FDS, the ulnar, was excised', '(the ulnar one) was': the mark that closes what is part of a name."""
+    of_slip = s.group is not None and any(slip for _, _, slip in s.group.pairs)
+    return of_slip and s.j == first - 1 and any(s.i < cut < s.j for cut in scene.cuts)
 
 
 def _behind_a_stop(scene: Scene, j: int, subject: Subject) -> bool:

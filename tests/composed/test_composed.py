@@ -17,6 +17,7 @@ from pulleys import Pulleys, pulleys_of_fingers, pulleys_of_one_finger
 from results import results
 from rows import rows
 from several import several
+from slips import slips
 from sutures import Sewn, sewn
 
 from notereader.reader import read
@@ -293,6 +294,15 @@ def test_each_pulley_has_its_own_fate_in_its_own_finger(told: Callable[[int], Pu
         found = {(p.digit or "", p.part or ""): value for p, value in findings}
         assert {p: v for p, v in note.truth.items() if found.get(p) != v} == {}, note.text
         assert {p: v for p, v in found.items() if p not in note.truth and not (p in note.free and v == "intact")} == {}
+
+
+@pytest.mark.parametrize("first", range(0, 240, _BATCH))
+def test_what_is_told_of_one_slip_is_not_of_the_other(first: int) -> None:
+    for seed in range(first, first + _BATCH):
+        note = slips(seed)
+        fields = ("extent", "treatment", "size", "material")
+        told = ((p, fact.value) for p, fact in read(note.text).walk() if p.part == "FDS" and p.field in fields)
+        assert {(p.side, p.field): value for p, value in told} == note.truth, note.text
 
 
 def _least(value: object) -> object:

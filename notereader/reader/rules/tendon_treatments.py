@@ -555,7 +555,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     after = scene.next_word(mention.j)
     first, _ = scene.part(mention.i)
     before = [g for g in scene.setting.groups if g.tendons and g.j <= first and not g.reference]
-    if value == "trimmed" and before and scene.page.words[first] == "its":
+    its_slip = any(first < m.i < mention.i for m in scene.of("slip"))  # 'while its radial slip was trimmed'
+    if value == "trimmed" and before and scene.page.words[first] == "its" and not its_slip:
         return group_targets(scene, before[-1])  # 'FDS partially cut: its frayed edge was trimmed'
     if value == "trimmed" and _ahead_of_its_stitches(scene, mention):
         return group_targets(scene, scene.setting.groups[0])
