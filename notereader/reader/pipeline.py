@@ -32,6 +32,7 @@ from notereader.reader.drafting import draft
 from notereader.reader.misprints import misprints, read_put_right
 from notereader.reader.page import page_of
 from notereader.reader.rules.aftercare import aftercare
+from notereader.reader.rules.bare_cuts import bare_cuts
 from notereader.reader.rules.cut_likeness import same_as_there
 from notereader.reader.rules.cut_lists import listed_below, listed_beside
 from notereader.reader.rules.elements import elements
@@ -98,7 +99,7 @@ def findings(doc: Doc) -> Doc:
     scenes = [scene for scene in make_scenes(page) if not _is_empty_answer(scene)]
     desk = Desk(page, scenes)
     for scene in scenes:
-        for rule in (extents, same_as_there, told_shortly, listed_below, listed_beside, treatments, short_fates):
+        for rule in (extents, bare_cuts, same_as_there, told_shortly, listed_below, listed_beside, treatments, short_fates):
             _heed(rule, desk, scene)
     _heed(ticks, desk)
     for scene in scenes:

@@ -521,6 +521,8 @@ def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
     word = scene.page.words[n]
     if not scene.told(n) or scene.next_word(n + 1) == "fist" or (word in ("well", "fine") and verb in _MOVES):
         return False
+    if word == "well" and scene.word_before(n) == "as":
+        return False  # 'a running 6-0 was placed as well'
     if verb in _CAME and "together" in scene.words(max(scene.sentence.i, n - 3), n + 3):
         return False  # 'the ends came together easily'
     return word in wanted or (word in _HINDRANCE and "without" in scene.words(max(scene.sentence.i, n - 2), n))
