@@ -286,8 +286,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     compares = "as" in words and ("as", "well") not in pairwise(words) and ("well", "as") not in pairwise(words)
     if compares or ("same", "as") in pairwise(words):
         return False  # 'middle profundus same as the index'
-    if ("none", ",") in pairwise(words):
-        return False  # 'Gap: FPL none, index 1 mm'
+    if ("none", ",") in pairwise(words) or any(a == "none" and b in _PLACING for a, b in pairwise(words)):
+        return False  # 'Gap: FPL none, index 1 mm', '6-0 for the FDP, none for the FDS'
     if ("and", "repaired") in pairwise(words):
         return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
@@ -295,6 +295,9 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     if any(w in _IN_TURN and words[n - 1] != "and" for n, w in enumerate(words)):
         return False  # 'FDS excised, thereafter FDP', but 'the profundi and thereafter the superficiales'
     return all(page.words[k] in _GLUE or page.words[k] in _IN_TURN or k in quantified for k in range(i, j))
+
+
+_PLACING = frozenset(["for", "to", "on", "in", "round", "around"])
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:
@@ -420,6 +423,8 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
 def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:
     """'Trimmed 2 mm on the FDP, the FDS was too thin': behind a comma the singular verb is of the second alone."""
     between = page.words[run[-1].j : atom.i]
+    if between == ["and", "the"]:
+        return _put_at(page, run[0].i) and page.words[atom.j : atom.j + 2] in _GOT_NONE
     if between != [",", "the"]:
         return False
     if atom.kind == "digit":
@@ -427,6 +432,12 @@ def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:
     return atom.kind == run[-1].kind == "tendon" and page.words[atom.j] in _SINGULAR
 
 
+def _put_at(page: Page, k: int) -> bool:
+    """'6-0 went round the FDP and the FDS was left without': what is put round the one is not of the next."""
+    return page.words[k - 1 - (page.words[k - 1] == "the")] in _PLACING
+
+
+_GOT_NONE = (["was", "left"], ["had", "none"], ["got", "none"], ["went", "without"], ["did", "not"], ["had", "nothing"])
 _TOLD_OF = frozenset(["did", "ran", "glided", "caught", "gapped", "held", "moved", "slid", "had", "has", "opened"])
 _SINGULAR = frozenset(["was", "is", "had", "has"])
 

@@ -99,7 +99,16 @@ def findings(doc: Doc) -> Doc:
     scenes = [scene for scene in make_scenes(page) if not _is_empty_answer(scene)]
     desk = Desk(page, scenes)
     for scene in scenes:
-        for rule in (extents, bare_cuts, same_as_there, told_shortly, listed_below, listed_beside, treatments, short_fates):
+        for rule in (
+            extents,
+            bare_cuts,
+            same_as_there,
+            told_shortly,
+            listed_below,
+            listed_beside,
+            treatments,
+            short_fates,
+        ):
             _heed(rule, desk, scene)
     _heed(ticks, desk)
     for scene in scenes:

@@ -350,7 +350,9 @@ def _put_right_at(page: Page, k: int) -> int:
     j = k
     while j < len(words) and j - k < _LONGEST_VERB and words[j] in _PUTS_RIGHT:
         j += 1
-    return j if words[k : k + 1] in (["should"], ["must"], ["is"], ["to"], ["corrected"], ["amended"]) and j - k > 1 else 0
+    return (
+        j if words[k : k + 1] in (["should"], ["must"], ["is"], ["to"], ["corrected"], ["amended"]) and j - k > 1 else 0
+    )
 
 
 _LONGEST_VERB = 5  # words

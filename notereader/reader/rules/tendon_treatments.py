@@ -216,8 +216,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'the repairs were then observed during passive extension'
     if value == "left" and (of_ends_or_knots(scene, mention) or of_gap_before(desk, scene)):
         return None
-    if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
-        return None  # '... an epitendinous suture; the superficialis was left without one'
+    if value == "left" and _left_without(scene, mention):
+        return None
     if value == "left" and scene.next_word(mention.j) == "out" and scene.of("pattern", "role"):
         return None  # 'the running suture was left out'
     if word == "was left" and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
@@ -263,6 +263,13 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _left_without(scene: Scene, mention: Mention) -> bool:
+    """'... an epitendinous suture; the superficialis was left without', 'without one': the suture, not the tendon."""
+    if scene.words(mention.j - 1, mention.j + 1) != ["left", "without"]:
+        return False
+    return scene.next_word(mention.j + 1) in ("one", "", ".", ",", ";") and bool(scene.of("pattern", "role"))
 
 
 def _of_a_stitch(scene: Scene, mention: Mention) -> bool:
