@@ -25,6 +25,7 @@ from notereader.reader.put_back import mark_blank_means, mark_put_back
 from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
+from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.wishes import mark_wishes
@@ -109,6 +110,7 @@ def standing(doc: Doc) -> Doc:
         mark_earlier_stage(page, sentence)
         mark_old_repair(page, sentence)
         mark_musings(page, sentence)
+        mark_unachieved(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)

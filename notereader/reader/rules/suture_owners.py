@@ -180,7 +180,9 @@ def left_out_of(scene: Scene, group: Group, j: int | None = None) -> bool:
     while k > scene.sentence.i and scene.page.words[k - 1] in _DETERMINERS:
         k -= 1
     if scene.word_before(k) in _PLACING and scene.word_before(k - 1) in ("none", "nothing", "nil"):
-        return j is None or (j < k - 1 and ";" not in scene.words(j, k))  # '6-0 for the profundus, none for the superficialis'
+        return j is None or (
+            j < k - 1 and ";" not in scene.words(j, k)
+        )  # '6-0 for the profundus, none for the superficialis'
     placed = scene.page.words[k - 1] in ("in", "for", "from", "on") and k - 1 > scene.sentence.i
     cues = within(scene.page.cues, scene.sentence.i, k)
     cues = [c for c in cues if c.j == k - 1 and (j is None or c.i - j > 1)]
