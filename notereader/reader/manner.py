@@ -87,7 +87,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
     if group.tendons and _to_its_side(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'the distal stump was sewn into the side of the ring FDP'
-    if group.tendons and _sewn_alongside(page, group, sentence):
+    if group.tendons and (_sewn_alongside(page, group, sentence) or joined_into(page, group, sentence) >= 0):
         group.reference = True  # 'the distal stump was sewn to the ring FDP side-to-side'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
@@ -197,8 +197,33 @@ def _sewn_alongside(page: Page, group: Group, sentence: Sentence) -> bool:
     return lead[-1:] == ["to"] and not _SEWN_TO.isdisjoint(lead) and beside.count("side") >= _TWICE
 
 
-_SEWN_TO = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven"])
+_SEWN_TO = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven", "hitched", "passed"])
 _TWICE = 2  # 'side-to-side'
+
+
+def joined_into(page: Page, group: Group, sentence: Sentence) -> int:
+    """'The index profundus was woven into the intact middle profundus': the verb, where a sound neighbour takes it in.
+
+    -1 where a group is no such neighbour. A slip beside another is none.
+    """
+    words = page.words
+    k = group.i
+    while k > sentence.i and words[k - 1] in _SOUND | {"the"}:
+        k -= 1
+    if words[k - 1] not in _INTO or not group.digits or any(slip for _, _, slip in group.pairs):
+        return -1
+    verbs = range(k - 2, max(sentence.i, k - _FAR_VERB) - 1, -1)
+    verb = next((n for n in verbs if words[n] in _SEWN_TO and words[n - 1] in _WAS), -1)
+    sound = not _SOUND.isdisjoint(words[k : group.i]) or words[verb:k].count("side") >= _TWICE
+    return verb if sound else -1
+
+
+_SOUND = frozenset(
+    ["intact", "neighbouring", "neighboring", "adjacent", "adjoining", "sound", "uninjured", "whole", "next"]
+)
+_INTO = frozenset(["to", "onto", "into", "through"])
+_FAR_VERB = 6  # words of 'woven side to side into the'
+_WAS = frozenset(["was", "were", "then", "been", "and", "is", "be"])
 
 
 def _left_out_by_that(lead: list[str]) -> bool:

@@ -13,6 +13,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _GOES_ON = word_list("scene", "goes_on")
 _PART_WORDS = word_list("scene", "part_words")
+_AUXILIARIES = frozenset(["was", "were", "is", "are", "been", "has", "have", "had"])
 _SPACED = frozenset(["-", "/"])  # part a sentence only where space stands on both sides
 _LANDMARK = word_list("scene", "landmark")
 _ASIDE_LEADS = word_list("scene", "aside_leads")
@@ -337,8 +338,9 @@ def _cuts(page: Page, sentence: Sentence) -> tuple[list[int], list[tuple[int, in
     marks = [
         k
         for k, word in enumerate(page.words[i:j], i)
-        if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, j))
-    ]
+        if (word in _PART_WORDS and not (word == "then" and page.words[k - 1] in _AUXILIARIES))
+        or (word in _SPACED and _stands_free(breaks, k, j))
+    ]  # 'both profundi were then sutured' is one statement
     asides = _asides(page, marks, j)
     if asides:
         marks = [k for k in marks if not any(k in aside for aside in asides)]

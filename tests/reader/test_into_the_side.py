@@ -20,3 +20,26 @@ def test_the_tendon_that_takes_it_in_is_not_sewn(words: str) -> None:
 def test_a_tendon_that_lay_to_the_side_of_another() -> None:
     shown = told("Ring FDP and FDS cut through. FDP repaired. The FDS lay to the side of the FDP.", "treatment")
     assert shown == {"ring FDP": {"treatment": "repaired"}}
+
+
+RUPTURED = "The index profundus was completely ruptured; the middle profundus was intact. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The distal end of the index profundus was woven into the intact middle profundus, using 4-0 Ethibond.",
+        "The index FDP was passed through the sound middle FDP and sewn with 4-0 Ethibond.",
+        "The index FDP was joined to the adjacent middle FDP by a weave, 4-0 Ethibond.",
+        "The index profundus was woven side to side into the middle profundus with 4-0 Ethibond.",
+    ],
+)
+def test_a_sound_neighbour_that_takes_one_in_is_not_sewn(words: str) -> None:
+    shown = told(RUPTURED + words, "extent", "treatment", "size")
+    assert shown["index FDP"] == {"extent": "complete", "treatment": "tenodesed", "size": "4-0"}
+    assert shown["middle FDP"] == {"extent": "intact"}
+
+
+def test_a_graft_into_the_cut_tendon_is_no_tenodesis() -> None:
+    note = "FDP of the index completely divided. A palmaris graft was woven into the index FDP with 3-0 Ethibond."
+    assert told(note, "treatment") == {"index FDP": {"treatment": "grafted"}}

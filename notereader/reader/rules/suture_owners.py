@@ -473,7 +473,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         named = [g for g in before[first:] if g.tendons or (g.digits and _with_stitch(scene, g))]
         if (
             named
-            and scene.page.words[group.i] in ("each", "both", "all")
+            and scene.page.words[group.i] in ("each", "both", "all", "every")
             and not group.digits
             and group.i > scene.sentence.i + 1
         ):
@@ -535,11 +535,15 @@ def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Targ
 def _taken_together(desk: Desk, scene: Scene, named: list[Group], group: Group) -> list[Target]:
     """'FDP ring cut, FDP middle cut, both repaired': so many of the tendons named before as the word takes up."""
     found = _meant_by(desk, scene, named[-1])
+    of_all = scene.page.words[group.i] in ("all", "every") or scene.next_word(group.j) in _CASES
     for before in reversed(named[:-1]):
-        if len(found) > 1 and scene.page.words[group.i] != "all":
+        if len(found) > 1 and not of_all:
             break
         found = list(dict.fromkeys([*_meant_by(desk, scene, before), *found]))
     return found
+
+
+_CASES = frozenset(["case", "instance"])  # 'the profundi and then the superficiales, in each case with 3-0'
 
 
 def _with_stitch(scene: Scene, group: Group) -> bool:

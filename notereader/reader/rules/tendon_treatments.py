@@ -6,6 +6,7 @@ from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import Group, Target
 from notereader.reader.held_counts import count_told
+from notereader.reader.manner import joined_into
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
@@ -19,6 +20,7 @@ from notereader.reader.rules.denied_deeds import (
 )
 from notereader.reader.rules.grafts import grafted_with, put_in_as_graft
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
+from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.sewn_now import sewn_now
@@ -38,7 +40,26 @@ _HOLDING = frozenset(
 _DIP = frozenset(["dip", "dipj"])
 
 
-@needs(kinds=["deed"], words=["bone", "n", "no", "neither", "worth", "wove", "woven", "bridged"])
+@needs(
+    kinds=["deed"],
+    words=[
+        "bone",
+        "n",
+        "no",
+        "neither",
+        "worth",
+        "wove",
+        "woven",
+        "bridged",
+        "untouched",
+        "touched",
+        "undisturbed",
+        "into",
+        "onto",
+        "to",
+        "through",
+    ],
+)
 def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
@@ -52,12 +73,16 @@ def treatments(desk: Desk, scene: Scene) -> None:
             _treatment(desk, scene, mention, value)
     for mention in (m for m in (*neither_mended(scene), *not_worth_it(scene)) if scene.told(m.i)):
         _treatment(desk, scene, mention, "left")
+    for mention in scene.of("extent"):
+        if scene.told(mention.i) and untouched_though_cut(scene, mention):
+            _treatment(desk, scene, mention, "left")
     _cell_of_sewn(desk, scene)
     _which_slip(desk, scene)
     _slip_left_over(desk, scene)
     _likewise(desk, scene)
     _to_bone(desk, scene)
     _of_the_joint(desk, scene)
+    _into_a_neighbour(desk, scene)
     _left_too(desk, scene)
     grafted_with(desk, scene)
     put_in_as_graft(desk, scene)
@@ -134,6 +159,17 @@ def _finger_behind(scene: Scene, deed: Mention) -> list[str]:
     return [d for g in scene.setting.groups if g.i == deed.j and not g.tendons for d in g.digits]
 
 
+def _into_a_neighbour(desk: Desk, scene: Scene) -> None:
+    """'The index profundus was woven into the intact middle profundus': tenodesed, and nothing done to the other."""
+    for group in (g for g in scene.setting.groups if g.tendons and g.reference):
+        verb = joined_into(scene.page, group, scene.sentence)
+        if verb < 0 or not scene.told(verb) or scene.negated(verb, verb + 1):
+            continue
+        deed = Mention("deed", "tenodesed", verb, group.i)
+        for target in _stump_fixed(desk, scene, deed):
+            desk.tendon(scene, target, "treatment", "tenodesed", [(verb, group.j)], "treatment tenodesed")
+
+
 def _to_bone(desk: Desk, scene: Scene) -> None:
     """'FPL to bone, as below': told without a verb."""
     for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
@@ -197,6 +233,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "grafted" and any(_to_a_side(scene, m) for m in scene.of("deed")):
         return None  # 'attached to the side of the ring FDP by a Pulvertaft weave'
+    if value == "grafted" and any(joined_into(scene.page, g, scene.sentence) >= 0 for g in scene.setting.groups):
+        return None  # 'woven into the intact middle profundus with a Pulvertaft weave'
     if value == "repaired" and answered_no(scene, mention):
         return "left"
     if value == "repaired" and (weighed_and_left(scene, mention) or denied_below(desk, scene, mention)):

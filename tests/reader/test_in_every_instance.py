@@ -1,0 +1,52 @@
+"""What is said of several tendons together: 'in every instance', 'both profundi were then', and how it was sewn."""
+
+import pytest
+from reader_sentences import each, told
+
+WRIST = (
+    "The FCU, the FDS of ring and small and the FDP of ring and small were found completely severed. "
+    "The profundi of ring and small were sutured first, then the superficialis tendons, {} a four-strand cruciate of "
+    "3-0 Ethibond. "
+)
+FOUR = {"ring FDP": 4, "ring FDS": 4, "small FDP": 4, "small FDS": 4}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["in every instance with", "in each case with", "in all cases with", "in all instances by", "in each instance by"],
+)
+def test_in_every_instance_means_those_named_in_the_sentence(words: str) -> None:
+    note = WRIST.format(words) + "The flexor carpi ulnaris was closed with a figure-of-eight of 2-0 Ethibond."
+    assert each(note, "strands") == FOUR
+    assert each(note, "stitch")["FCU"] == "figure-of-eight"
+
+
+def test_in_all_may_be_a_sum() -> None:
+    note = "FDP of the ring completely divided. A cruciate of 3-0 Ethibond was used, four strands in all."
+    assert each(note, "strands") == {"ring FDP": 4}
+
+
+PARTLY = (
+    "The FDP of index and middle and the FDS of the middle were completely divided, the profundus of the ring showing "
+    "a laceration of 50 per cent at the same level. "
+)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Both profundi were then united by a double Tsuge with looped 4-0 nylon, four strands crossing.",
+        "Both profundi were then sutured with a cruciate of 4-0 nylon, the bites amounting to 9 mm.",
+        "Both deep flexors had then been joined with a four-strand cruciate of 4-0 nylon, with bites of 10 mm.",
+    ],
+)
+def test_both_holds_to_its_count(words: str) -> None:
+    note = PARTLY + words
+    fields = ("strands", "stitch", "size", "material", "purchase_mm")
+    assert "ring FDP" not in told(note, *fields)
+    assert {"index FDP", "middle FDP"} <= set(told(note, *fields))
+
+
+def test_then_behind_a_comma_begins_anew() -> None:
+    note = PARTLY + "Both were trimmed, then the ring profundus was sutured with a cruciate of 4-0 nylon."
+    assert each(note, "stitch") == {"ring FDP": "cruciate"}
