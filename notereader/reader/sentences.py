@@ -166,8 +166,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # '... 3-0 PDS.' above 'ring FDP: left, nothing to repair'
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
         return True  # '... hand therapy on day', '4 for early passive'
-    if not lower and _with_arrow(page, before):
-        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis'
+    if _with_arrow(page, before) and (not lower or _opens_with_arrow(page, line)):
+        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis', 'common dig n. -> 9/0'
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
         return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
     if not lower and all(":" in page.words[own.i + 1 : min(own.i + 7, own.j)] for own in (before, line)):
@@ -224,6 +224,11 @@ def _first_column(page: Page, line: Line) -> int:
 def _with_arrow(page: Page, line: Line) -> bool:
     """Tell whether a line is in the short hand of arrows, 'ragged -> excised', whose lines are not wrapped."""
     return any(pair == ("-", ">") for pair in pairwise(page.words[line.i + 1 : line.j]))
+
+
+def _opens_with_arrow(page: Page, line: Line) -> bool:
+    """Tell whether a line says near its beginning what an arrow leads to: 'common dig n. -> 9/0 end to end'."""
+    return ("-", ">") in pairwise(page.words[line.i + 1 : min(line.i + 7, line.j)])
 
 
 def _first_width(page: Page, line: Line) -> int:
