@@ -569,6 +569,8 @@ def _no_subject(page: Page, m: Mention) -> bool:
     lead = page.words[max(0, m.i - _LED) : m.i]
     if page.words[m.i] == "repairs" and not _BY_MEANS.isdisjoint(lead) and not _STRANDED.isdisjoint(lead):
         return True  # 'FDP ring and little with 4-strand locking repairs'
+    if before == "of" and page.words[m.i - 3] in _EITHER and page.words[m.i - 2] in ("side", "sides"):
+        return True  # '10 mm of tendon on either side of the junction'
     tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
     return before in _NO_SUBJECT or tissue
 
@@ -576,6 +578,7 @@ def _no_subject(page: Page, m: Mention) -> bool:
 _LED = 6  # words
 _BY_MEANS = frozenset(["with", "by", "using", "received", "got", "had"])
 _STRANDED = frozenset(["strand", "strands", "stranded"])
+_EITHER = frozenset(["each", "either", "both"])
 _NO_SUBJECT = frozenset(["a", "crossing", "across", "spanning", "bridging"])
 _TISSUE = word_list("bearing", "tissue")
 _PLURAL_TENDONS = word_list("bearing", "plural_tendons")
