@@ -50,3 +50,42 @@ def test_both_holds_to_its_count(words: str) -> None:
 def test_then_behind_a_comma_begins_anew() -> None:
     note = PARTLY + "Both were trimmed, then the ring profundus was sutured with a cruciate of 4-0 nylon."
     assert each(note, "stitch") == {"ring FDP": "cruciate"}
+
+
+TWO = "In the ring finger profundus and superficialis had been transected, in the small finger the profundus. "
+
+
+@pytest.mark.parametrize(
+    "place", ["on either side of the junction", "on each side of the repair", "on both sides of the suture line"]
+)
+def test_a_side_of_the_junction_is_a_place(place: str) -> None:
+    note = TWO + (
+        f"The two profundi were each joined with a six-strand M-Tang, 10 mm of tendon being taken {place} and the locks "
+        "measuring 2 mm, and were finished with a running 6-0 polypropylene suture."
+    )
+    assert told(note, "lock_mm", "peripheral_size") == {
+        name: {"lock_mm": (2.0, 2.0), "peripheral_size": "6-0"} for name in ("ring FDP", "small FDP")
+    }
+
+
+SEWN = (
+    "Ring FDP and FDS and small FDP transected and repaired with 3-0 Ethibond. The small FDS was 40% cut and bevelled. "
+)
+THREE = {"ring FDP", "ring FDS", "small FDP"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "On passive extension neither profundus gapped, and all three sutured tendons passed freely.",
+        "Passively moved, the profundi did not gap, while all three repairs glided.",
+    ],
+)
+def test_all_three_behind_a_joining_word(words: str) -> None:
+    assert set(each(SEWN + words, "glide")) == THREE
+    assert set(each(SEWN + words, "gap")) == {"ring FDP", "small FDP"}
+
+
+def test_none_of_the_three_lay_under_tension() -> None:
+    note = SEWN + "On passive extension all three repairs ran freely. None of the three lay under tension."
+    assert set(each(note, "tension")) == THREE
