@@ -824,4 +824,5 @@ def speaker_anew(words: list[str]) -> bool:
 
 
 _LEADS_ON = frozenset(["that", "which", "as", "what", "think", "believe", "because", "not", "no", "nothing"])
-_SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it"])
+# '... and both were bulky', 'needed no core and received only a running 6-0'
+_SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it", "received", "got"])

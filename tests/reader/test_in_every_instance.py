@@ -60,7 +60,7 @@ TWO = "In the ring finger profundus and superficialis had been transected, in th
 )
 def test_a_side_of_the_junction_is_a_place(place: str) -> None:
     note = TWO + (
-        f"The two profundi were each joined with a six-strand M-Tang, 10 mm of tendon being taken {place} and the locks "
+        f"The two profundi were joined with a six-strand M-Tang, 10 mm of tendon being taken {place} and the locks "
         "measuring 2 mm, and were finished with a running 6-0 polypropylene suture."
     )
     assert told(note, "lock_mm", "peripheral_size") == {
