@@ -68,7 +68,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         if (
             _is_the_second(scene, mention)
             or _named_in_full(scene, mention)
-            or (mention.value == "pull-out" and of_the_far_end(desk, scene))
+            or (mention.value == "pull-out" and of_the_far_end(desk, scene, mention))
         ):
             continue
         if scene.words(mention.i - 3, mention.i) in _KNOTS_OF:
@@ -309,7 +309,7 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     done = done or any(not _FIXATION.isdisjoint(label) for label in labels)  # 'Fixation: [x] suture anchor'
     if stitch == "anchor" and not scene.header and not done:
         return
-    if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene):
+    if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene, mention):
         return
     if scene.next_word(mention.j) == "hole" or scene.word_before(mention.i) in ("bell", "shirt"):
         return
