@@ -45,7 +45,7 @@ def _goes_on_about_it(page: Page, sentence: Sentence) -> bool:
 
 
 def _draws_graft(sentence: Sentence) -> bool:
-    """'I took the palmaris, tied it to the rod and drew it through': the rod leads a graft in, and what follows is it."""
+    """'I took the palmaris, tied it to the rod and drew it through': the rod leads a graft in."""
     return not _GRAFTS.isdisjoint(sentence.said) and not _DRAWN.isdisjoint(sentence.said)
 
 

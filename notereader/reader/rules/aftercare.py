@@ -8,6 +8,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.periods import start, weeks
 from notereader.reader.rules.rest import ordered_rest
+from notereader.reader.rules.rest_then_motion import rests_before_motion
 from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_section, order_list
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
@@ -285,6 +286,7 @@ def _programme(desk: Desk) -> None:
         rest = ordered_rest(desk, scene)
         if rest is not None:
             found.append((scene, "immobilisation", rest))
+    found = found or [(r.scene, "immobilisation", r.span) for r in rests_before_motion(desk)]
     found = [f for f in found if not _turned_down(f[0], f[2][1])]
     found = [f for f in found if not _only_wanted(f[0], f[2][0])] or found
     corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]

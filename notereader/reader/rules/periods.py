@@ -9,6 +9,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.measures import figure_at
 from notereader.reader.page import Break
 from notereader.reader.rules.rest import ordered_rest
+from notereader.reader.rules.rest_then_motion import rests_before_motion
 from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_section, order_list
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
@@ -44,6 +45,7 @@ def start(desk: Desk) -> None:
     'Tomorrow' counts where no day is told.
     """
     told = [f for f in _starts(desk) if not _withdrawn(*f)]
+    told = told or [(r.scene, Period(7 * r.low, 7 * r.high, *r.span, counted=True)) for r in rests_before_motion(desk)]
     sure = [f for f in told if not _is_soon(*f)]
     firm = [f for f in sure if not _is_dated(*f)] or sure or told
     corrected = [f for f in firm if desk.page.in_addendum(f[0].sentence)]
