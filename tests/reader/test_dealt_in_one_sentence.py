@@ -162,8 +162,8 @@ TSUGE = (
 @pytest.mark.parametrize(
     "words",
     [
-        "; in the index this was supplemented by a running 5-0 Prolene suture, in the middle by interrupted stitches of "
-        "the same.",
+        "; in the index this was supplemented by a running 5-0 Prolene suture, in the middle by interrupted stitches "
+        "of the same.",
         ". The index was finished with a running 5-0 Prolene, the middle with interrupted stitches of the same.",
         ". A running 5-0 Prolene was placed round the index, interrupted stitches of the same round the middle.",
     ],
