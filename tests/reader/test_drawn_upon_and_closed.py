@@ -24,3 +24,17 @@ def test_what_was_done_and_seen(words: str, expected: dict[str, str]) -> None:
 @pytest.mark.parametrize("words", ["The incision was drawn upon the skin.", "The drain was drawn out."])
 def test_other_things_drawn(words: str) -> None:
     assert told(RING + words, "test", "gap") == {}
+
+
+@pytest.mark.parametrize(
+    "line", ["How ......... caught under the platen of a press", "Mechanism: caught under a falling slab"]
+)
+def test_how_it_happened_is_no_finding_of_the_repair(line: str) -> None:
+    note = f"{line}\nRING FINGER\nFDP ...... divided, repaired with a 3-0 Ethibond cruciate\n"
+    assert told(note, "glide") == {}
+
+
+@pytest.mark.parametrize(("door", "how"), [("shower door", "sharp"), ("glass door", "sharp"), ("car door", "crush")])
+def test_a_door_of_glass(door: str, how: str) -> None:
+    shown = told(f"Fell against a {door}. Ring FDP cut and repaired.", "mechanism", group="operation")
+    assert shown == {"": {"mechanism": how}}

@@ -104,7 +104,8 @@ SECOND_STAGE = "Right small finger, second stage tendon graft. FDP completely di
     "words",
     [
         "I took the palmaris tendon, tied it to the rod, and drew it through. Its far end I fixed into the distal "
-        "phalanx and over a button; in the palm I wove it into the stump of the profundus after Pulvertaft, with 3/0 Ethibond.",
+        "phalanx and over a button; in the palm I wove it into the stump of the profundus after Pulvertaft, "
+        "with 3/0 Ethibond.",
         "The palmaris graft was sutured to the rod and railroaded through the sheath. It was fixed to the distal "
         "phalanx over a button and woven into the FDP in the palm by a Pulvertaft weave of 3-0 Ethibond.",
     ],

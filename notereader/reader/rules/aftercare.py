@@ -258,7 +258,14 @@ def _figures(scene: Scene, low: int, high: int) -> list[Quantity]:
 
 
 def _counts_else(scene: Scene, q: Quantity) -> bool:
-    return scene.next_word(q.j) in order_list("counted") or scene.word_before(q.i) in order_list("counting")
+    """'MP left free   Weeks: 6', 'wrist a little bent, for I do not trust boys of six': no figure of an angle."""
+    lead = [w for w in scene.words(max(scene.sentence.i, q.i - 3), q.i) if w not in _MARKS]
+    asked = lead[-1:] in (["weeks"], ["week"]) or (lead[-1:] == ["of"] and not _PEOPLE.isdisjoint(lead[-2:-1]))
+    return asked or scene.next_word(q.j) in order_list("counted") or scene.word_before(q.i) in order_list("counting")
+
+
+_MARKS = frozenset([":", "?", "=", "-"])
+_PEOPLE = frozenset(["boy", "boys", "girl", "girls", "child", "children", "man", "woman", "lady", "patient"])
 
 
 def _signed(scene: Scene, q: Quantity, directions: list[Mention], joint: Mention) -> tuple[Interval, int, int] | None:

@@ -57,6 +57,8 @@ def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
     if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said) and "tight" not in scene.said:
         return
+    if scene.sentence.section == "mechanism":
+        return  # 'How: caught under the platen of a press'
     asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus or any_smoothed(desk)):
         return
