@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
 from notereader.reader.manner import mark_manner, names_place
-from notereader.reader.measures import count_of
+from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.vocabulary.wordlists import word_list
@@ -88,6 +88,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _finger_of_its_own(run, atom, page, atoms)
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
+            or _so_many_beside_one(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
             or _each_with_its_own(page, run, atom, mentions)
@@ -360,8 +361,32 @@ def _after_likeness(run: list[Mention], atom: Mention, page: Page) -> bool:
 def _of_all_four(run: list[Mention], atom: Mention, page: Page) -> bool:
     """'the superficialis of the small finger, the profundus tendons of all four fingers': fingers of its own."""
     behind = page.words[atom.j : atom.j + 4]
-    four = ("all", "four") in pairwise(behind) and behind[:1] in (["of"], ["to"], ["in"])
+    four = not _ALL_FOUR.isdisjoint(pairwise(behind)) and behind[:1] in (["of"], ["to"], ["in"])
     return atom.kind == "tendon" and four and any(m.kind == "digit" for m in run)
+
+
+_ALL_FOUR = frozenset([("all", "four"), ("all", "4")])
+
+
+def _tells_four(words: list[str]) -> bool:
+    """'Four', 'all 4': a bare '4' may count strands or lines."""
+    return "four" in words or not _ALL_FOUR.isdisjoint(pairwise(words))
+
+
+def _so_many_beside_one(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'FPL and FDP x2', 'FDPs and FPL': a kind of several fingers is no tendon of the thumb or the wrist beside it."""
+    pair = (run[-1], atom)
+    if any(m.kind != "tendon" for m in (*run, atom)):
+        return False
+    several = [m for m in pair if m.value in ("FDP", "FDS") and _is_several(page, m)]
+    return len(several) == 1 and any(m.value not in ("FDP", "FDS") for m in pair)
+
+
+def _is_several(page: Page, m: Mention) -> bool:
+    return _times_several(page, m.j) or (page.words[m.j - 1] in _PLURAL_TENDONS and page.words[m.j] in _LIST_SIGNS)
+
+
+_LIST_SIGNS = frozenset(["and", "&", "+", ",", ":"])
 
 
 def _after_result(run: list[Mention], atom: Mention, page: Page) -> bool:
@@ -475,7 +500,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if pairs and not digits:
         group.four = (
             2
-            if ("four" in before and "all" in before) or _times_four(page, run[-1].j) or _row_of_all(page, run)
+            if (_tells_four(before) and "all" in before) or _times_four(page, run[-1].j) or _row_of_all(page, run)
             else 1
             if before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run) or _all_last(page, run)
             else 0
@@ -487,7 +512,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
     ):
         group.every = True  # 'FDP of both'
-    if pairs and not digits and len(run) == 1 and _both_behind(page, run[0].j):
+    if pairs and not digits and len(run) == 1 and (_both_behind(page, run[0].j) or _times_several(page, run[0].j)):
         group.every = True
     if (
         not pairs
@@ -521,7 +546,7 @@ def _all_behind(page: Page, run: list[Mention]) -> bool:
     """'FDPs all ok', 'the profundi were all intact'."""
     after = [w for w in page.words[run[-1].j : run[-1].j + 3] if w not in ("were", "are")]
     plural = len(run) == 1 and page.words[run[0].j - 1] in _PLURAL_TENDONS
-    return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["three"], ["of"])
+    return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["4"], ["three"], ["of"])
 
 
 def _both_behind(page: Page, j: int) -> bool:
@@ -545,20 +570,25 @@ def _times_four(page: Page, j: int) -> bool:
     """'FDP x 4 intact', 'FDS x4 -> intact', 'of the FDS tendons all four were cut'; not 'FDP x 4 strands'."""
     after = [w for w in page.words[j : j + 5] if w not in ("(", ")")]
     told = after[1:] if after[:1] in (["were"], ["are"], ["had"], [","]) else after
-    if told[:2] == ["all", "four"] and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
+    if tuple(told[:2]) in _ALL_FOUR and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
         return True
     stranded = after[2:3] in (["strand"], ["strands"], ["-"], ["core"]) and after[2:4] != ["-", ">"]
     return after[:2] == ["x", "4"] and not stranded
 
 
-_OF_THE_FOUR = tuple([preposition, "the", "four", "fingers"] for preposition in ("of", "in", "to"))
+def _times_several(page: Page, j: int) -> bool:
+    """'FDP x2 and FPL: cruciate', 'FDS (x 3) left': as many of the kind; not 'FDP x 2 strands'."""
+    return bool(times_told(page.words, j)) and page.words[j + 2 : j + 3] not in (["strand"], ["strands"], ["-"], ["core"])
+
+
+_OF_THE_FOUR = tuple([lead, "the", four, "fingers"] for lead in ("of", "in", "to") for four in ("four", "4"))
 
 
 def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
-    """'All four fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
+    """'All four fingers', 'the 4 fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
     before = page.words[max(0, m.i - 2) : m.i]
     tendons = any(other.kind == "tendon" and other.i < m.i for other in run)
-    return "four" in before or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
+    return _tells_four(before) or before == ["the", "4"] or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
 
 
 def _no_subject(page: Page, m: Mention) -> bool:
@@ -609,7 +639,7 @@ def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
         named = (
             before is not None and before.kind == "tendon" and before.j == m.i
         )  # 'the profundus repairs of the index'
-        digit = after is not None and (after.kind == "digit" or "four" in page.words[m.j : after.i])
+        digit = after is not None and (after.kind == "digit" or _tells_four(page.words[m.j : after.i]))
         leads = not named and m.kind == "generic" and m.value == "tendons" and digit
         if (
             leads
@@ -638,7 +668,7 @@ def _counted_four(page: Page, i: int) -> bool:
     if i < 2 or page.breaks[i] >= Break.LINE or i - 1 in page.tendon_words:
         return False
     before = page.words[i - 2 : i] if page.breaks[i - 1] < Break.LINE else page.words[i - 1 : i]
-    return "four" in before
+    return _tells_four(before)
 
 
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:

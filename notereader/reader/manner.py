@@ -38,6 +38,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if (
         before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"])
         and not group.tendons
+        and not _goes_to(page, group, sentence)
     ):
         group.reference = True
     if (
@@ -131,6 +132,12 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+
+
+def _goes_to(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'Next to the middle finger.' opens what is told of it; 'next to the middle finger lay glass' is a place."""
+    opens = page.words[sentence.i : sentence.i + 2] == ["next", "to"] and group.i <= sentence.i + 3
+    return opens and not any(word[0].isalnum() for word in page.words[group.j : group.j + 1] if group.j < sentence.j)
 
 
 def _verb_behind(page: Page, group: Group, sentence: Sentence) -> bool:

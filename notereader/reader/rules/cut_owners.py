@@ -379,6 +379,9 @@ def _fingers_with_flexors(desk: Desk, scene: Scene, group: Group) -> list[Target
     return [Target(d, t) for d in fingers for t in ("FDP", "FDS")]
 
 
+_ALL_FOUR = frozenset([("all", "four"), ("all", "4")])
+
+
 def _and_the_others(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'The sublimis to ring and small and the other profundi': of one kind those named, of the other all the rest."""
     last = scene.word_before(group.j)
@@ -386,7 +389,7 @@ def _and_the_others(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if last not in _PLURAL_KINDS or len(group.tendons) != len(_KINDS) or lead[-1:] == [] or lead[-1] not in _OTHER:
         return []
     deep = "FDP" if last[:1] in ("p",) or last.startswith("fdp") else "FDS"
-    four = ("all", "four") in pairwise(scene.words(group.i, group.j))
+    four = not _ALL_FOUR.isdisjoint(pairwise(scene.words(group.i, group.j)))
     named = [Target(d, t) for d in (DIGITS[1:] if four else group.digits) for t in group.tendons if t != deep]
     rest = [Target(d, deep) for d in DIGITS[1:] if desk.extents.get(Target(d, deep)) not in HURT_KINDS]
     told = _named_before(scene, group)

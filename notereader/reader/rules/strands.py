@@ -395,7 +395,9 @@ def _box_after(page: Page, j: int, end: int) -> int:
 
 
 def _times_before(page: Page, k: int, first: int) -> tuple[int, int] | None:
-    """Read 'two two-strand repairs' as four strands in all."""
+    """Read 'two two-strand repairs' as four strands in all; the 2 of 'FDP x2 4 strand cruciate' counts tendons."""
+    if page.words[k - 2] == "x" and k - 3 in page.tendon_words:
+        return None
     if k - 1 >= first and page.words[k - 1] in ("two", "three", "2", "3") and page.breaks[k] > 0:
         times = _count_at(page, k - 1)
         return (times, k - 1) if times else None

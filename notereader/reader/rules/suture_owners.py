@@ -14,7 +14,7 @@ from notereader.reader.desk import (
 )
 from notereader.reader.groups import WRIST, Group, Target, has
 from notereader.reader.held_counts import count_told
-from notereader.reader.measures import count_of
+from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.dealt_sutures import fingers_of_all, left_out_before, listed_before
@@ -281,16 +281,25 @@ def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) 
 
 
 def _label_with(scene: Scene, group: Group, before: list[Group]) -> list[Group]:
-    """'FDP index, FPL: four-strand cruciate': the tendons that one label lists before a group."""
-    if group not in before or not group.tendons or scene.next_word(group.j) not in (":", "-"):
+    """'FDP index, FPL: four-strand cruciate', 'FDP x2 and FPL: ...': the tendons one label lists before a group."""
+    if group not in before or not group.tendons or scene.next_word(_counted_end(scene, group)) not in (":", "-"):
         return []
     listed: list[Group] = []
     last = group
     for earlier in reversed(before[: before.index(group)]):
-        if not earlier.tendons or scene.words(earlier.j, last.i) not in ([","], ["and"], [",", "and"], ["+"], ["&"]):
+        between = scene.words(_counted_end(scene, earlier), last.i)
+        if not earlier.tendons or between not in ([","], ["and"], [",", "and"], ["+"], ["&"]):
             break
         listed, last = [earlier, *listed], earlier
     return listed if last.i == scene.sentence.i else []
+
+
+def _counted_end(scene: Scene, group: Group) -> int:
+    """Return the word behind a group and the count behind its name: 'FDP x2', 'FDP (x 2)'."""
+    words = scene.page.words
+    if not group.every or not times_told(words, group.j):
+        return group.j
+    return group.j + (4 if words[group.j] == "(" else 2)
 
 
 def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:
