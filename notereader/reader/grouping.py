@@ -578,7 +578,12 @@ def _times_four(page: Page, j: int) -> bool:
 
 def _times_several(page: Page, j: int) -> bool:
     """'FDP x2 and FPL: cruciate', 'FDS (x 3) left': as many of the kind; not 'FDP x 2 strands'."""
-    return bool(times_told(page.words, j)) and page.words[j + 2 : j + 3] not in (["strand"], ["strands"], ["-"], ["core"])
+    return bool(times_told(page.words, j)) and page.words[j + 2 : j + 3] not in (
+        ["strand"],
+        ["strands"],
+        ["-"],
+        ["core"],
+    )
 
 
 _OF_THE_FOUR = tuple([lead, "the", four, "fingers"] for lead in ("of", "in", "to") for four in ("four", "4"))
@@ -588,7 +593,11 @@ def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
     """'All four fingers', 'the 4 fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
     before = page.words[max(0, m.i - 2) : m.i]
     tendons = any(other.kind == "tendon" and other.i < m.i for other in run)
-    return _tells_four(before) or before == ["the", "4"] or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
+    return (
+        _tells_four(before)
+        or before == ["the", "4"]
+        or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
+    )
 
 
 def _no_subject(page: Page, m: Mention) -> bool:

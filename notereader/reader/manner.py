@@ -90,6 +90,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'the distal stump was sewn into the side of the ring FDP'
     if group.tendons and (_sewn_alongside(page, group, sentence) or joined_into(page, group, sentence) >= 0):
         group.reference = True  # 'the distal stump was sewn to the ring FDP side-to-side'
+    if group.digits and _stump_woven_in(page, group, sentence):
+        group.reference = True  # 'the distal stump was passed through the ring FDP in a Pulvertaft weave'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those
@@ -231,6 +233,25 @@ _SOUND = frozenset(
 _INTO = frozenset(["to", "onto", "into", "through"])
 _FAR_VERB = 6  # words of 'woven side to side into the'
 _WAS = frozenset(["was", "were", "then", "been", "and", "is", "be"])
+
+
+def _stump_woven_in(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'The distal stump was passed twice through the ring FDP': a stump of another finger, and no graft."""
+    lead = page.words[sentence.i : group.i]
+    if not (group.tendons or "that" in lead[-3:]):
+        return False
+    while lead and lead[-1] in _DETERMINING:
+        lead.pop()
+    stump = next((n for n, word in enumerate(lead) if word in _STUMPS), len(lead))
+    woven = not _WOVEN.isdisjoint(lead[stump:])
+    return lead[-1:] in (["through"], ["into"], ["thru"]) and woven and "graft" not in sentence.said
+
+
+_DETERMINING = frozenset(["the", "that", "of", "intact", "adjacent", "neighbouring", "neighboring"])
+_STUMPS = frozenset(["stump", "end"])
+_WOVEN = frozenset(
+    ["passed", "woven", "wove", "weaved", "threaded", "interlaced", "interwoven", "led", "drawn", "pulled"]
+)
 
 
 def _left_out_by_that(lead: list[str]) -> bool:

@@ -43,3 +43,26 @@ def test_a_sound_neighbour_that_takes_one_in_is_not_sewn(words: str) -> None:
 def test_a_graft_into_the_cut_tendon_is_no_tenodesis() -> None:
     note = "FDP of the index completely divided. A palmaris graft was woven into the index FDP with 3-0 Ethibond."
     assert told(note, "treatment") == {"index FDP": {"treatment": "grafted"}}
+
+
+RUPTURED_SMALL = "FDP of the little finger was completely ruptured. FDP of the ring finger was intact. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The distal stump was passed twice through the ring FDP in interlacing manner and fixed with 3-0 Ticron.",
+        "The distal end of the little FDP was woven into the ring FDP (Pulvertaft, 3-0 Ethibond).",
+        "The stump was led through that of the ring finger and sewn with 3-0 Ticron.",
+    ],
+)
+def test_a_stump_woven_through_a_whole_tendon(words: str) -> None:
+    shown = told(RUPTURED_SMALL + words, "extent", "size", "treatment")
+    assert shown["ring FDP"] == {"extent": "intact"}
+    assert shown["small FDP"]["size"] == "3-0"
+    assert shown["small FDP"].get("treatment") != "grafted"
+
+
+def test_a_graft_woven_into_the_tendon_itself() -> None:
+    words = "A PL graft was woven through the proximal end of the little FDP with a Pulvertaft weave of 3-0 Ticron."
+    assert told(RUPTURED_SMALL + words, "size", "treatment") == {"small FDP": {"size": "3-0", "treatment": "grafted"}}

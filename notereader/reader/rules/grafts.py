@@ -52,6 +52,16 @@ _NEAR = 4  # words: 'as a free tendon graft'
 _OTHER_GRAFTS = frozenset(["nerve", "vein", "skin", "bone", "pulley"])
 
 
+def into_another(scene: Scene) -> bool:
+    """'The distal stump was woven into the ring FDP': fastened to its neighbour, and no graft."""
+    stump = not {"stump", "end"}.isdisjoint(scene.said)
+    taken_in = any(g.reference and g.tendons and scene.word_before(g.i) in _INTO for g in scene.setting.groups)
+    return stump and taken_in and "graft" not in scene.said
+
+
+_INTO = frozenset(["through", "into", "the", "intact"])
+
+
 def has_donor(desk: Desk) -> bool:
     """Tell whether a note tells of the palmaris longus as what was taken to mend something else."""
     named = ((s, g) for s in desk.having("tendon") for g in s.setting.groups if g.tendons == ("PL",))

@@ -18,7 +18,7 @@ from notereader.reader.rules.denied_deeds import (
     not_worth_it,
     weighed_and_left,
 )
-from notereader.reader.rules.grafts import grafted_with, put_in_as_graft
+from notereader.reader.rules.grafts import grafted_with, into_another, put_in_as_graft
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
@@ -231,7 +231,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "tenodesed" and _undone_again(scene, mention):
         return None
-    if value == "grafted" and any(_to_a_side(scene, m) for m in scene.of("deed")):
+    if value == "grafted" and (into_another(scene) or any(_to_a_side(scene, m) for m in scene.of("deed"))):
         return None  # 'attached to the side of the ring FDP by a Pulvertaft weave'
     if value == "grafted" and any(joined_into(scene.page, g, scene.sentence) >= 0 for g in scene.setting.groups):
         return None  # 'woven into the intact middle profundus with a Pulvertaft weave'
