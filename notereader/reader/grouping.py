@@ -374,19 +374,17 @@ def _tells_four(words: list[str]) -> bool:
 
 
 def _so_many_beside_one(run: list[Mention], atom: Mention, page: Page) -> bool:
-    """'FPL and FDP x2', 'FDPs and FPL': a kind of several fingers is no tendon of the thumb or the wrist beside it."""
+    """'FPL and FDP x2', 'FDPs and FPL: ...': a kind of several fingers is no tendon of the thumb or the wrist."""
     pair = (run[-1], atom)
     if any(m.kind != "tendon" for m in (*run, atom)):
         return False
-    several = [m for m in pair if m.value in ("FDP", "FDS") and _is_several(page, m)]
+    several = [m for m in pair if m.value in ("FDP", "FDS") and _is_several(page, m, atom)]
     return len(several) == 1 and any(m.value not in ("FDP", "FDS") for m in pair)
 
 
-def _is_several(page: Page, m: Mention) -> bool:
-    return _times_several(page, m.j) or (page.words[m.j - 1] in _PLURAL_TENDONS and page.words[m.j] in _LIST_SIGNS)
-
-
-_LIST_SIGNS = frozenset(["and", "&", "+", ",", ":"])
+def _is_several(page: Page, m: Mention, last: Mention) -> bool:
+    label = page.words[last.j : last.j + 1] == [":"] and page.breaks[m.i] >= Break.LINE
+    return _times_several(page, m.j) or (label and page.words[m.j - 1] in _PLURAL_TENDONS)
 
 
 def _after_result(run: list[Mention], atom: Mention, page: Page) -> bool:
@@ -578,12 +576,7 @@ def _times_four(page: Page, j: int) -> bool:
 
 def _times_several(page: Page, j: int) -> bool:
     """'FDP x2 and FPL: cruciate', 'FDS (x 3) left': as many of the kind; not 'FDP x 2 strands'."""
-    return bool(times_told(page.words, j)) and page.words[j + 2 : j + 3] not in (
-        ["strand"],
-        ["strands"],
-        ["-"],
-        ["core"],
-    )
+    return 1 < times_told(page.words, j) < len(DIGITS) - 1 and page.words[j + 2 : j + 3] not in (["strand"], ["strands"], ["-"], ["core"])
 
 
 _OF_THE_FOUR = tuple([lead, "the", four, "fingers"] for lead in ("of", "in", "to") for four in ("four", "4"))

@@ -243,15 +243,14 @@ def _stump_woven_in(page: Page, group: Group, sentence: Sentence) -> bool:
     while lead and lead[-1] in _DETERMINING:
         lead.pop()
     stump = next((n for n, word in enumerate(lead) if word in _STUMPS), len(lead))
-    woven = not _WOVEN.isdisjoint(lead[stump:])
-    return lead[-1:] in (["through"], ["into"], ["thru"]) and woven and "graft" not in sentence.said
+    woven = not _WOVEN.isdisjoint(lead[stump:]) and lead[max(0, stump - 1) : stump] != ["proximal"]
+    return lead[-1:] in (["through"], ["into"], ["thru"]) and woven and _OF_A_GRAFT.isdisjoint(sentence.said)
 
 
 _DETERMINING = frozenset(["the", "that", "of", "intact", "adjacent", "neighbouring", "neighboring"])
 _STUMPS = frozenset(["stump", "end"])
-_WOVEN = frozenset(
-    ["passed", "woven", "wove", "weaved", "threaded", "interlaced", "interwoven", "led", "drawn", "pulled"]
-)
+_OF_A_GRAFT = frozenset(["graft", "grafted", "palmaris", "plantaris"])
+_WOVEN = frozenset(["passed", "woven", "wove", "weaved", "threaded", "interlaced", "interwoven", "led", "drawn", "pulled"])
 
 
 def _left_out_by_that(lead: list[str]) -> bool:

@@ -66,3 +66,9 @@ def test_a_stump_woven_through_a_whole_tendon(words: str) -> None:
 def test_a_graft_woven_into_the_tendon_itself() -> None:
     words = "A PL graft was woven through the proximal end of the little FDP with a Pulvertaft weave of 3-0 Ticron."
     assert told(RUPTURED_SMALL + words, "size", "treatment") == {"small FDP": {"size": "3-0", "treatment": "grafted"}}
+
+
+def test_the_ends_of_a_graft_woven_in() -> None:
+    words = "FPL ruptured. I took palmaris longus, distal end woven into the stump of the FPL, proximal end woven into"
+    shown = told(f"{words} the thumb FPL motor, both with a Pulvertaft weave of 3-0 Ethibond.", "size")
+    assert shown["thumb FPL"] == {"size": "3-0"}

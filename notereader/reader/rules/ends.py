@@ -10,7 +10,7 @@ from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.ends_alone import alone_in_its_part, ends_alone
-from notereader.reader.rules.ends_together import told_together
+from notereader.reader.rules.ends_together import fetched_before, told_together
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.strangers import of_a_stranger
@@ -571,6 +571,9 @@ def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mentio
     old = [f for f in desk.findings if f.field == "ends" and f.order < scene.sentence.i and not f.addendum]
     if not grouped and is_correction(scene) and len({f.entry for f in old}) == 1:
         return [Target(*old[0].entry)]  # 'The ends were in fact ragged', whatever was told of last
+    fetched = fetched_before(desk, scene)
+    if fetched:
+        return fetched
     if not scene.subjects and scene.setting.digits:
         here = [t for t in _parted(desk, scene, scene.setting.digits) if _named_before(desk, scene, t)]
         live = [t for t in here if not _taken_out_before(desk, scene, t, titles=False)]
