@@ -89,6 +89,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
             or _so_many_beside_one(run, atom, page)
+            or _behind_other_fingers(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
             or _each_with_its_own(page, run, atom, mentions)
@@ -295,10 +296,12 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     if any(w in _IN_TURN and words[n - 1] != "and" for n, w in enumerate(words)):
         return False  # 'FDS excised, thereafter FDP', but 'the profundi and thereafter the superficiales'
+    if words[-1:] in (["other"], ["remaining"]) and page.words[j] in _FINGERS:
+        j -= 1  # 'FDS of other fingers'
     return all(page.words[k] in _GLUE or page.words[k] in _IN_TURN or k in quantified for k in range(i, j))
 
 
-_PLACING = frozenset(["for", "to", "on", "in", "round", "around"])
+_FINGERS = frozenset(["fingers", "digits"])
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:
@@ -380,6 +383,13 @@ def _so_many_beside_one(run: list[Mention], atom: Mention, page: Page) -> bool:
         return False
     several = [m for m in pair if m.value in ("FDP", "FDS") and _is_several(page, m, atom)]
     return len(several) == 1 and any(m.value not in ("FDP", "FDS") for m in pair)
+
+
+def _behind_other_fingers(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'FDS of the other fingers, all FDP and FPL': only the first is told of the other fingers."""
+    named = [m.kind for m in run]
+    others = named == ["tendon", "plural"] and page.words[run[1].i - 1] in ("other", "remaining")
+    return atom.kind == "tendon" and others and page.words[atom.i - 1] != "every"
 
 
 def _is_several(page: Page, m: Mention, last: Mention) -> bool:
