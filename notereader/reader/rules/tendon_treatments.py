@@ -832,7 +832,7 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if value == "trimmed" and near and not focus:
         nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
         return nicked if len(nicked) == 1 else []  # 'FDP nicked. FDS fine. I trimmed the flap.'
-    if value in ("trimmed", "left") and (near or _ticked(scene, mention)):
+    if value in ("trimmed", "left") and (near or _ticked(scene, mention) or _closes_its_cut(desk, scene, mention)):
         if value == "left" and not _ticked(scene, mention) and any(desk.treatments.get(t) == "repaired" for t in focus):
             return []
         return focus
@@ -846,6 +846,14 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if (value == "repaired" or to_bone) and (near or threaded) and not scene.header:
         return sewn_now(desk, scene, mention)
     return []
+
+
+def _closes_its_cut(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'FDP' above '- 20% cut on the radial edge, smooth, left alone': the sentence tells of one cut in part."""
+    focus = scene.setting.focus
+    partly = len(focus) == 1 and desk.extents.get(focus[0]) == "partial"
+    told = any(m.i < mention.i for m in scene.of("hurt", "extent"))
+    return partly and told and not scene.subjects and scene.next_word(mention.j) in ("", ".", ",", ";")
 
 
 def _another_it(desk: Desk, scene: Scene, mention: Mention) -> bool:
