@@ -62,7 +62,7 @@ def _is_struck(page: Page, sentence: Sentence, first: int, last: int) -> bool:
     wrong = wrong or (after[:2] == ["does", "not"] and not _HOLDS.isdisjoint(after[2:3]))
     wrong = wrong or (before[-1:] == ["for"] and after[:1] == ["read"])  # 'for "FDS intact" read "FDS cut 30%"'
     named = _ENTRIES | _STRIKES if page.words[first] == '"' else _STRIKES
-    return wrong or not named.isdisjoint(before)
+    return wrong or before[-2:] == ["cross", "out"] or not named.isdisjoint(before)
 
 
 def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
@@ -71,8 +71,14 @@ def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
         begins.setdefault(phrase[0], []).append(phrase)
     for k, word in enumerate(page.words):
         for phrase in begins.get(word, ()):
-            if k < struck[phrase] and tuple(page.words[k : k + len(phrase)]) == phrase:
-                page.mark(k, k + len(phrase), "teaching")
+            last = k + len(phrase)
+            if k < struck[phrase] and tuple(page.words[k:last]) == phrase and _closes(page, last):
+                page.mark(k, last, "teaching")
+
+
+def _closes(page: Page, k: int) -> bool:
+    """'A2 intact.' is struck; of 'both arteries cut and not repaired' the rest would be told of something else."""
+    return page.words[k] in _STOPS or page.breaks[k] >= Break.LINE
 
 
 def _mark_disregarded(page: Page, sentence: Sentence) -> None:

@@ -13,11 +13,20 @@ BODY = "Ring finger. FDP divided, repaired with a 4-strand cruciate of 3-0 Ethib
         'Please disregard the words "A2 intact".',
         "Delete the 'A2 intact', it was cut.",
         "'A2 intact' above is wrong.",
-        "The line \"A2 intact\" should be struck out.",
+        "Cross out 'A2 intact'.",
+        'The line "A2 intact" should be struck out.',
     ],
 )
 def test_quoted_and_struck(words: str) -> None:
     assert each(f"{BODY}ADDENDUM: {words}", "finding", group="pulleys").get("ring A2") != "intact"
+
+
+def test_words_struck_that_begin_a_longer_statement() -> None:
+    note = "Thumb. Radial digital nerve cut. Both digital arteries cut and not repaired, ligated.\nCorrection: "
+    found = each(
+        note + '"Both digital arteries cut" is wrong: the ulnar one was intact.', "treatment", group="injuries"
+    )
+    assert "thumb digital nerve radial" not in found
 
 
 def test_read_otherwise() -> None:
@@ -46,7 +55,12 @@ def test_struck_for_one_of_them_only() -> None:
 
 @pytest.mark.parametrize(
     "words",
-    ["He said 'it bends' and was pleased.", "The patient's finger was pink.", "I had to remove the line of sutures."],
+    [
+        'The skin was closed in cross form ("A2 intact").',
+        "He said 'it bends' and was pleased.",
+        "The patient's finger was pink.",
+        "I had to remove the line of sutures.",
+    ],
 )
 def test_nothing_is_struck(words: str) -> None:
     assert each(BODY + words, "finding", group="pulleys") == {"ring A2": "intact"}
