@@ -203,6 +203,8 @@ _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "ap
 def _sewn_alongside(page: Page, group: Group, sentence: Sentence) -> bool:
     lead = [w for w in page.words[max(sentence.i, group.i - 8) : group.i] if w not in ("the", "intact", "neighbouring")]
     beside = [*lead, *page.words[group.j : group.j + 5]]
+    if lead[-2:] in (["tenodesis", "to"], ["tenodesed", "to"]) and group.digits:
+        return True  # 'FDP of the small finger ruptured, tenodesed to the ring FDP'
     return lead[-1:] == ["to"] and not _SEWN_TO.isdisjoint(lead) and beside.count("side") >= _TWICE
 
 

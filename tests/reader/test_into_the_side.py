@@ -72,3 +72,16 @@ def test_the_ends_of_a_graft_woven_in() -> None:
     words = "FPL ruptured. I took palmaris longus, distal end woven into the stump of the FPL, proximal end woven into"
     shown = told(f"{words} the thumb FPL motor, both with a Pulvertaft weave of 3-0 Ethibond.", "size")
     assert shown["thumb FPL"] == {"size": "3-0"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP ruptured, end-to-side tenodesis to ring FDP.",
+        "FDP ruptured, tenodesed to the FDP of the ring finger with 3-0 Ethibond.",
+    ],
+)
+def test_tenodesed_to_a_neighbour(words: str) -> None:
+    assert told("Small finger. " + words, "extent", "treatment") == {
+        "small FDP": {"extent": "complete", "treatment": "tenodesed"}
+    }

@@ -157,7 +157,17 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
         return True
     spots = [k for k in spots if scene.word_before(k) not in _NOT_OF_A_TENDON]
     near = any(_apart(scene, k, mention.i) <= _NEAR for k in spots)
+    near = near or _behind_its_place(scene, mention, spots)
     return near or _of_the_subject(scene, mention, spots) or _of_tendon(scene, mention)
+
+
+def _behind_its_place(scene: Scene, mention: Mention, spots: list[int]) -> bool:
+    """'The end was sitting under the A3 pulley, swollen and rather frayed': the part before says where it was."""
+    first, _ = scene.part(mention.i)
+    if first == scene.sentence.i or not alone_in_its_part(scene, mention):
+        return False
+    begin, end = scene.part(first - 1)
+    return any(begin <= k < end for k in spots)
 
 
 _NEAR = 9  # words
