@@ -390,3 +390,19 @@ def test_dates_of_other_visits_are_no_start(order: str) -> None:
 
 def test_a_day_told_goes_before_a_date() -> None:
     assert started("Therapist on 16 February for the splint; early active from day 4.") == exactly(4)
+
+
+@pytest.mark.parametrize(
+    ("orders", "expected"),
+    [
+        ("bandage off 48h, move fingers straight away", exactly(0)),
+        ("early active motion at once", exactly(0)),
+        ("mobilise immediately, no heavy lifting", exactly(0)),
+        ("do not move the fingers straight away", None),
+        ("come back at once if he cannot move it", None),
+        ("mobilise immediately after splint removal", None),
+        ("start antibiotics straight away", None),
+    ],
+)
+def test_motion_at_once(orders: str, expected: Interval | None) -> None:
+    assert value(f"Index FDP repaired with 3-0 Ethibond.\nPost op: {orders}.", "start_day") == expected

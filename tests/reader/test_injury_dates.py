@@ -15,7 +15,10 @@ def injury_date(note: str) -> object:
         ("Indication: circular saw accident this morning.", "2032-05-10"),
         ("History: hockey player. On 8 May 2032 another player's skate blade ran across the hand.", "2032-05-08"),
         ("History: as you will remember, a jar had shattered in his hand on 7 May 2032.", "2032-05-07"),
+        ("Indication: cabinet maker, hand slipped into the blade earlier today.", "2032-05-10"),
+        ("History: a saw injury earlier on this afternoon.", "2032-05-10"),
         # Not told, or not of this injury.
+        ("History: knife injury repaired elsewhere, seen earlier, and again today.", None),
         ("Indication: flexor tendon laceration. She was seen yesterday.", None),
         ("Previous operation: repaired at another hospital on 3 May 2032 after a knife wound.", None),
     ],

@@ -229,7 +229,8 @@ def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
             continue
         told = scene.of("mechanism") or scene.said & case_list("injury") or scene.said & case_list("accident")
         dated = any(scene.sentence.i <= d.i < scene.sentence.j and d is not chosen for d in desk.page.dates)
-        if not told or dated or scene.said & case_list("operating") or scene.said & case_list("elsewhere"):
+        away = any(_is_elsewhere(scene, k) for k in range(scene.sentence.i, scene.sentence.j))
+        if not told or dated or away or scene.said & case_list("operating"):
             continue
         for k in range(scene.sentence.i, scene.sentence.j):
             for phrase, days in _RECKONED.items():
@@ -275,6 +276,9 @@ def _is_elsewhere(scene: Scene, k: int) -> bool:
     if word == "another":
         return bool(set(scene.words(k + 1, min(k + 3, scene.sentence.j))) & case_list("places"))
     if word == "earlier":
+        behind = [w for w in scene.words(k + 1, min(k + 3, scene.sentence.j)) if w != "on"][:1]
+        if behind in (["today"], ["this"], ["yesterday"]):
+            return False  # 'his hand slipped into the blade earlier today'
         return scene.word_before(k) not in ("days", "day", "hours", "evenings", "weeks")
     return word in case_list("elsewhere")
 
