@@ -393,16 +393,16 @@ def test_a_day_told_goes_before_a_date() -> None:
 
 
 @pytest.mark.parametrize(
-    ("orders", "expected"),
+    "text",
     [
-        ("bandage off 48h, move fingers straight away", exactly(0)),
-        ("early active motion at once", exactly(0)),
-        ("mobilise immediately, no heavy lifting", exactly(0)),
-        ("do not move the fingers straight away", None),
-        ("come back at once if he cannot move it", None),
-        ("mobilise immediately after splint removal", None),
-        ("start antibiotics straight away", None),
+        "Jelonet, gauze, crepe, POP dorsal blocking slab including the thumb. Wrist\n20 deg flex.",
+        "Dressing: Jelonet, gauze, crepe, POP dorsal blocking incl. thumb. Wrist\n20 deg flex.",
+        "Dorsal blocking plaster with the fingers free in front of it, and then the wrist\n20 degrees flexed.",
     ],
 )
-def test_motion_at_once(orders: str, expected: Interval | None) -> None:
-    assert value(f"Index FDP repaired with 3-0 Ethibond.\nPost op: {orders}.", "start_day") == expected
+def test_an_angle_on_the_line_below_its_joint(text: str) -> None:
+    assert value(f"Index FDP repaired with 3-0 Ethibond.\n{text}", "wrist_flexion_deg") == exactly(20)
+
+
+def test_a_count_on_the_line_below_the_wrist() -> None:
+    assert value("Left wrist\n2 flexors cut, dorsal blocking slab.", "wrist_flexion_deg") is None

@@ -74,28 +74,7 @@ def _starts(desk: Desk) -> Iterator[tuple[Scene, Period]]:
             asked = scene.word_before(period.i) == "?" and scene.sentence.section in _CARE and period.counted is False
             if not asked and is_order(desk, scene, period.i) and (labelled or _starts_motion(scene, period)):
                 yield scene, period
-        yield from ((scene, period) for period in [*_by_date(desk, scene), *_straight_away(desk, scene)])
-
-
-def _straight_away(desk: Desk, scene: Scene) -> Iterator[Period]:
-    """'Move fingers straight away', 'mobilise immediately': but not 'come back at once if he cannot move it'."""
-    if scene.sentence.section not in _CARE or _SOON.isdisjoint(scene.said):
-        return
-    moving = (order_list("motion_leads") - order_list("begins") - {"begin"}) | order_list("moving")
-    for k in range(scene.sentence.i, scene.sentence.j):
-        length = next((len(phrase) for phrase in _AWAY if scene.words(k, k + len(phrase)) == phrase), 0)
-        if not length or not is_order(desk, scene, k):
-            continue
-        first, last = scene.part(k)
-        lead = scene.words(max(first, k - _CLOSE), k)
-        if not moving.isdisjoint(lead) and _UNLESS.isdisjoint([*scene.words(first, k), *scene.words(k + length, last)]):
-            yield Period(0, 0, k, k + length)
-
-
-_AWAY = [phrase.split() for phrase in ("straight away", "right away", "at once", "immediately", "straightaway")]
-_SOON = frozenset(phrase[-1] for phrase in _AWAY)
-_UNLESS = frozenset(["if", "should", "unless", "not", "no", "never", "cannot", "unable", "after", "once", "when"])
-_CLOSE = 5  # words
+        yield from ((scene, period) for period in _by_date(desk, scene))
 
 
 def _by_date(desk: Desk, scene: Scene) -> Iterator[Period]:
