@@ -43,3 +43,10 @@ def test_days_before_surgery(words: str, day: str) -> None:
 def test_seen_two_days_before_surgery() -> None:
     note = "DATE OF PROCEDURE: 19 February 2031\nHe was seen in the clinic two days before surgery.\nRing FDP cut.\n"
     assert injury_date(note) is None
+
+
+def test_a_story_below_a_long_list_of_diagnoses() -> None:
+    head = "Date of operation: 10 May 2032\nPostoperative diagnoses\n"
+    listed = "".join(f"{n}. Laceration of the superficialis, index finger.\n" for n in range(1, 12))
+    note = f"{head}{listed}Indications: his hand slipped into the blade earlier today.\nFindings: FDP cut."
+    assert injury_date(note) == "2032-05-10"

@@ -224,8 +224,11 @@ _RECKONED = {
 
 def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
     """'Yesterday she put her hand through a window': the day and its words, counted from the day of the operation."""
-    for scene in desk.scenes[: max(8, len(desk.scenes) // 3)]:
+    early = max(8, len(desk.scenes) // 3)
+    for n, scene in enumerate(desk.scenes):
         if scene.said.isdisjoint(_DAYS) or scene.sentence.section in case_list("not_injury_sections"):
+            continue
+        if n >= early and scene.sentence.section not in ("indication", "mechanism"):
             continue
         told = scene.of("mechanism") or scene.said & case_list("injury") or scene.said & case_list("accident")
         dated = any(scene.sentence.i <= d.i < scene.sentence.j and d is not chosen for d in desk.page.dates)
