@@ -586,7 +586,12 @@ def _times_four(page: Page, j: int) -> bool:
 
 def _times_several(page: Page, j: int) -> bool:
     """'FDP x2 and FPL: cruciate', 'FDS (x 3) left': as many of the kind; not 'FDP x 2 strands'."""
-    return 1 < times_told(page.words, j) < len(DIGITS) - 1 and page.words[j + 2 : j + 3] not in (["strand"], ["strands"], ["-"], ["core"])
+    return 1 < times_told(page.words, j) < len(DIGITS) - 1 and page.words[j + 2 : j + 3] not in (
+        ["strand"],
+        ["strands"],
+        ["-"],
+        ["core"],
+    )
 
 
 _OF_THE_FOUR = tuple([lead, "the", four, "fingers"] for lead in ("of", "in", "to") for four in ("four", "4"))

@@ -252,7 +252,9 @@ def _stump_woven_in(page: Page, group: Group, sentence: Sentence) -> bool:
 _DETERMINING = frozenset(["the", "that", "of", "intact", "adjacent", "neighbouring", "neighboring"])
 _STUMPS = frozenset(["stump", "end"])
 _OF_A_GRAFT = frozenset(["graft", "grafted", "palmaris", "plantaris"])
-_WOVEN = frozenset(["passed", "woven", "wove", "weaved", "threaded", "interlaced", "interwoven", "led", "drawn", "pulled"])
+_WOVEN = frozenset(
+    ["passed", "woven", "wove", "weaved", "threaded", "interlaced", "interwoven", "led", "drawn", "pulled"]
+)
 
 
 def _left_out_by_that(lead: list[str]) -> bool:

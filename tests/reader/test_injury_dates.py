@@ -18,6 +18,7 @@ def injury_date(note: str) -> object:
         ("Indication: cabinet maker, hand slipped into the blade earlier today.", "2032-05-10"),
         ("History: a saw injury earlier on this afternoon.", "2032-05-10"),
         # Not told, or not of this injury.
+        ("History: glass wound. Consent signed today, including stiffness and nerve injury.", None),
         ("History: knife injury repaired elsewhere, seen earlier, and again today.", None),
         ("Indication: flexor tendon laceration. She was seen yesterday.", None),
         ("Previous operation: repaired at another hospital on 3 May 2032 after a knife wound.", None),

@@ -1,4 +1,4 @@
-"""'Strike the "A2 intact" above', 'disregard the statement that A2 was intact': what a note takes back holds no more."""
+"""'Strike the "A2 intact" above', 'disregard the remark that A2 was intact': what is taken back holds no more."""
 
 import pytest
 from reader_sentences import each, told

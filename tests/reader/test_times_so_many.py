@@ -17,7 +17,7 @@ DEEP = ("index FDP", "middle FDP")
 )
 def test_as_many_of_the_kind(words: str) -> None:
     found = told(HURT + words, "strands", "size")
-    assert found == dict.fromkeys(DEEP, {"strands": 4, "size": "3-0"})
+    assert found == {entry: {"strands": 4, "size": "3-0"} for entry in DEEP}
 
 
 @pytest.mark.parametrize(

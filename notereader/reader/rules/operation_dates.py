@@ -236,6 +236,8 @@ def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
         if not told or dated or away or scene.said & case_list("operating"):
             continue
         for k in range(scene.sentence.i, scene.sentence.j):
+            if scene.word_before(k) in _OF_THE_CONSENT:
+                continue
             for phrase, days in _RECKONED.items():
                 parts = phrase.split()
                 if scene.words(k, k + len(parts)) == parts and desk.page.standing[k] != "history":
@@ -244,6 +246,10 @@ def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
     return None
 
 
+# 'Consent signed today, including nerve injury' tells no day of an accident.
+_OF_THE_CONSENT = frozenset(
+    ["signed", "consented", "consent", "discussed", "explained", "obtained", "confirmed", "again"]
+)
 _DAYS = frozenset(["yesterday", "before", "prior", "last", "today", "this", "same", "earlier"])
 
 

@@ -227,7 +227,7 @@ def _stitch_beside(scene: Scene, k: int) -> bool:
 
 
 def _same_thread_named(desk: Desk, scene: Scene, k: int) -> bool:
-    """'A modified Kessler of the same Ticron': the core's thread told last, if it was of that make; not '4-0 of ...'."""
+    """'A Kessler of the same Ticron': the core's thread told last, if it was of that make; not '4-0 of ...'."""
     named = next((m for m in scene.of("material") if m.i == k + 1 and scene.told(m.i)), None)
     sewn = any(m.j <= k for m in scene.of("stitch", "strandword"))
     if named is None or not sewn or find_sizes(scene):
