@@ -67,6 +67,8 @@ def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
             return k, _initials_end(scene, at)
         if page.words[at] in ("none", "nil") and "=" in page.words[k:at]:
             return k, at + 1
+        if page.words[k + 1] == ":" and page.words[at] in element_list("people"):
+            return k, at + 1  # 'Ass: student'
     return None
 
 
