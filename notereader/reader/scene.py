@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from notereader.reader.beside import thing_at
 from notereader.reader.groups import DIGITS, Group, Setting, Target, resolve_pairs
+from notereader.reader.measures import times_told
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 from notereader.reader.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
@@ -529,8 +530,8 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     joined = [subject]
     for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
         between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
-        if before.group is not None and before.group.four == _ALL_FOUR and between[:2] == ["x", "4"]:
-            between = between[2:]  # 'FDS x4, FDP ring'
+        if before.group is not None and (before.group.four == _ALL_FOUR or before.group.every):
+            between = between[2:] if times_told(between, 0) else between  # 'FDS x4, FDP ring', 'FDP x2 and FDS x2'
         if any(before.j <= m.i < joined[-1].i or m.j == before.i for m in scene.of("extent")):
             break  # 'FDS ok both slips, UDN 100%'
         if not between and joined[-1].kind == "pulleys" and before.kind == "pulley":

@@ -12,6 +12,7 @@ INDEX = "Index. FDP completely divided, repaired with a 4-strand Kessler. "
         ("It caught at A4, so A4 was vented, now running w/o triggering.", "glide", "free"),
         ("It glides thru A2 w/o snagging.", "glide", "free"),
         ("Repair w/out gap.", "gap", "none"),
+        ("W/out gap.", "gap", "none"),
         ("Repaired w/o tension.", "tension", "none"),
         ("FDP repaired w/o epitendinous suture.", "peripheral", "absent"),
     ],

@@ -32,6 +32,11 @@ def test_as_many_beside_one(words: str) -> None:
     assert each(HURT + words, "strands") == dict.fromkeys(("thumb FPL", *DEEP), 4)
 
 
+def test_two_kinds_counted_one_behind_the_other() -> None:
+    found = each("Ring and small fingers. FDP x2 and FDS x2 completely divided.", "extent")
+    assert found == {f"{finger} {kind}": "complete" for finger in ("ring", "small") for kind in ("FDP", "FDS")}
+
+
 @pytest.mark.parametrize("words", ["FDP x 2 strands, 4-0 nylon.", "Repaired with two two-strand sutures."])
 def test_counted_strands_are_no_tendons(words: str) -> None:
     assert len(each("Index. FDP and FDS completely divided. FDP of the ring intact. " + words, "strands")) == 1
