@@ -594,6 +594,7 @@ def _times_several(page: Page, j: int) -> bool:
     )
 
 
+_PLACING = frozenset(["for", "to", "on", "in", "round", "around"])
 _OF_THE_FOUR = tuple([lead, "the", four, "fingers"] for lead in ("of", "in", "to") for four in ("four", "4"))
 
 

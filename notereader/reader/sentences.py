@@ -170,8 +170,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         degrees = page.words[line.i + 1 : line.i + 2] in _DEGREES
         if degrees or not fits:
             return True  # '... dorsal blocking slab. Wrist', '20 deg flexed, MCPs'
-    if not lower and _with_arrow(page, before):
-        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis'
+    if _with_arrow(page, before) and (not lower or _opens_with_arrow(page, line)):
+        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis', 'common dig n. -> 9/0'
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
         return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
     if not lower and all(":" in page.words[own.i + 1 : min(own.i + 7, own.j)] for own in (before, line)):

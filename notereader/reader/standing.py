@@ -26,6 +26,7 @@ from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
 from notereader.reader.struck_out import mark_struck_out
+from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.wishes import mark_wishes
