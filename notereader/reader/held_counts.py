@@ -145,6 +145,8 @@ def _names_a_thread(scene: Scene, first: int, last: int) -> bool:
     if not _VERBS.isdisjoint(words):
         return False
     kinds = {m.kind for m in within(scene.page.mentions, first, last)}
+    if "digit" in kinds:
+        return False  # '..., in the middle finger six strands'
     short = len(words) == last - first <= _REACH and not kinds.isdisjoint(("material", "pattern"))
     return short or (last - first <= _LONG_REACH and not kinds.isdisjoint(("strandword", "bite")))
 
