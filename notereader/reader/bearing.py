@@ -155,9 +155,12 @@ def _all_of_them(page: Page, groups: list[Group], digits: tuple[str, ...], seen:
         words = page.words[group.i : group.j]
         if _whole_at_wrist(page, group):
             continue
-        if group.digits == DIGITS[1:] and "all" in words and "four" not in words:
+        if group.digits == DIGITS[1:] and "all" in words and _FOUR.isdisjoint(words):
             group.digits = digits
             group.pairs = tuple(pair for pair in group.pairs if pair[0] in digits or pair[0] not in DIGITS[1:])
+
+
+_FOUR = frozenset(["four", "4"])
 
 
 def _whole_at_wrist(page: Page, group: Group) -> bool:

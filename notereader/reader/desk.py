@@ -69,6 +69,7 @@ class Desk:
     last_bone: tuple[str, tuple[str | None, ...], bool] = ("", (), False)  # bone, digits, whether it is broken
     broken: list[tuple[str, tuple[str | None, ...]]] = made_by(default_factory=list)  # bones told broken, with digits
     last_pulley_named: bool = False  # the pulleys spoken of last were named, not only a place of something else
+    hurt: dict[Target, int] = made_by(default_factory=dict)  # tendons cut with no word of how far -> where first told
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
     _deep_named: list[Target] | None = None  # once looked for
     _at_wrist: bool | None = None  # once looked for
@@ -273,14 +274,16 @@ class Desk:
 
     def cut(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons known to be cut or treated, of the digits given."""
-        found = [t for t in self.named if self._of(t, digits) and self.is_cut(t)]
+        known = dict.fromkeys([*self.named, *self.hurt])
+        found = [t for t in known if self._of(t, digits) and self.is_cut(t)]
         placed = {t.tendon for t in found if t.digit}
         return [t for t in found if t.digit or t.tendon in WRIST or t.tendon not in placed]  # 'Repair of FDS x 2'
 
     def is_cut(self, target: Target) -> bool:
         """Tell whether a tendon is known to be cut or to have been treated."""
         extent = self.extents.get(target)
-        return extent != "intact" and (extent in HURT_KINDS or target in self.treatments or self.has_suture(target))
+        hurt = extent in HURT_KINDS or target in self.hurt or target in self.treatments or self.has_suture(target)
+        return extent != "intact" and hurt
 
     def repairable(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons that were repaired or, being cut, not said to have been treated otherwise."""
@@ -652,6 +655,7 @@ def named_so_far(desk: Desk, scene: Scene, targets: list[Target], collective: bo
 def _told_by(desk: Desk, scene: Scene, target: Target) -> bool:
     entries = [target._replace(slip=slip) for slip in (None, "radial", "ulnar")]
     named = any("FDS" in g.tendons for g in scene.setting.groups)
+    named = named or any(desk.hurt.get(t, scene.sentence.j) < scene.sentence.i for t in entries)
     return named or any(f.order < scene.sentence.i for t in entries for f in desk.told_of("repairs", t))
 
 

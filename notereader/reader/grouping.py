@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
 from notereader.reader.manner import mark_manner, names_place
-from notereader.reader.measures import count_of
+from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.vocabulary.wordlists import word_list
@@ -100,6 +100,8 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _finger_of_its_own(run, atom, page, atoms)
             or _after_result(run, atom, page)
             or _of_all_four(run, atom, page)
+            or _so_many_beside_one(run, atom, page)
+            or _behind_other_fingers(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
             or _whole_behind(page, run, atom, mentions)
             or _each_with_its_own(page, run, atom, mentions)
@@ -298,15 +300,20 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     compares = "as" in words and ("as", "well") not in pairwise(words) and ("well", "as") not in pairwise(words)
     if compares or ("same", "as") in pairwise(words):
         return False  # 'middle profundus same as the index'
-    if ("none", ",") in pairwise(words):
-        return False  # 'Gap: FPL none, index 1 mm'
+    if ("none", ",") in pairwise(words) or any(a == "none" and b in _PLACING for a, b in pairwise(words)):
+        return False  # 'Gap: FPL none, index 1 mm', '6-0 for the FDP, none for the FDS'
     if ("and", "repaired") in pairwise(words):
         return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
         return False  # 'the ulnar slip cut, radial slip untouched', 'FDP repaired, FDS left unrepaired'
     if any(w in _IN_TURN and words[n - 1] != "and" for n, w in enumerate(words)):
         return False  # 'FDS excised, thereafter FDP', but 'the profundi and thereafter the superficiales'
+    if words[-1:] in (["other"], ["remaining"]) and page.words[j] in _FINGERS:
+        j -= 1  # 'FDS of other fingers'
     return all(page.words[k] in _GLUE or page.words[k] in _IN_TURN or k in quantified for k in range(i, j))
+
+
+_FINGERS = frozenset(["fingers", "digits"])
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:
@@ -369,8 +376,37 @@ def _after_likeness(run: list[Mention], atom: Mention, page: Page) -> bool:
 def _of_all_four(run: list[Mention], atom: Mention, page: Page) -> bool:
     """'the superficialis of the small finger, the profundus tendons of all four fingers': fingers of its own."""
     behind = page.words[atom.j : atom.j + 4]
-    four = ("all", "four") in pairwise(behind) and behind[:1] in (["of"], ["to"], ["in"])
+    four = not _ALL_FOUR.isdisjoint(pairwise(behind)) and behind[:1] in (["of"], ["to"], ["in"])
     return atom.kind == "tendon" and four and any(m.kind == "digit" for m in run)
+
+
+_ALL_FOUR = frozenset([("all", "four"), ("all", "4")])
+
+
+def _tells_four(words: list[str]) -> bool:
+    """'Four', 'all 4': a bare '4' may count strands or lines."""
+    return "four" in words or not _ALL_FOUR.isdisjoint(pairwise(words))
+
+
+def _so_many_beside_one(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'FPL and FDP x2', 'FDPs and FPL: ...': a kind of several fingers is no tendon of the thumb or the wrist."""
+    pair = (run[-1], atom)
+    if any(m.kind != "tendon" for m in (*run, atom)):
+        return False
+    several = [m for m in pair if m.value in ("FDP", "FDS") and _is_several(page, m, atom)]
+    return len(several) == 1 and any(m.value not in ("FDP", "FDS") for m in pair)
+
+
+def _behind_other_fingers(run: list[Mention], atom: Mention, page: Page) -> bool:
+    """'FDS of the other fingers, all FDP and FPL': only the first is told of the other fingers."""
+    named = [m.kind for m in run]
+    others = named == ["tendon", "plural"] and page.words[run[1].i - 1] in ("other", "remaining")
+    return atom.kind == "tendon" and others and page.words[atom.i - 1] != "every"
+
+
+def _is_several(page: Page, m: Mention, last: Mention) -> bool:
+    label = page.words[last.j : last.j + 1] == [":"] and page.breaks[m.i] >= Break.LINE
+    return _times_several(page, m.j) or (label and page.words[m.j - 1] in _PLURAL_TENDONS)
 
 
 def _after_result(run: list[Mention], atom: Mention, page: Page) -> bool:
@@ -432,6 +468,8 @@ def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:
 def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:
     """'Trimmed 2 mm on the FDP, the FDS was too thin': behind a comma the singular verb is of the second alone."""
     between = page.words[run[-1].j : atom.i]
+    if between == ["and", "the"]:
+        return _put_at(page, run[0].i) and page.words[atom.j : atom.j + 2] in _GOT_NONE
     if between != [",", "the"]:
         return False
     if atom.kind == "digit":
@@ -439,6 +477,12 @@ def _next_subject(page: Page, run: list[Mention], atom: Mention) -> bool:
     return atom.kind == run[-1].kind == "tendon" and page.words[atom.j] in _SINGULAR
 
 
+def _put_at(page: Page, k: int) -> bool:
+    """'6-0 went round the FDP and the FDS was left without': what is put round the one is not of the next."""
+    return page.words[k - 1 - (page.words[k - 1] == "the")] in _PLACING
+
+
+_GOT_NONE = (["was", "left"], ["had", "none"], ["got", "none"], ["went", "without"], ["did", "not"], ["had", "nothing"])
 _TOLD_OF = frozenset(["did", "ran", "glided", "caught", "gapped", "held", "moved", "slid", "had", "has", "opened"])
 _SINGULAR = frozenset(["was", "is", "had", "has"])
 
@@ -476,7 +520,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
     if pairs and not digits:
         group.four = (
             2
-            if ("four" in before and "all" in before) or _times_four(page, run[-1].j) or _row_of_all(page, run)
+            if (_tells_four(before) and "all" in before) or _times_four(page, run[-1].j) or _row_of_all(page, run)
             else 1
             if before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run) or _all_last(page, run)
             else 0
@@ -488,7 +532,7 @@ def _parse(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[G
         and page.words[run[-1].j : run[-1].j + 2] in (["of", "both"], ["in", "both"], ["of", "each"], ["of", "all"])
     ):
         group.every = True  # 'FDP of both'
-    if pairs and not digits and len(run) == 1 and _both_behind(page, run[0].j):
+    if pairs and not digits and len(run) == 1 and (_both_behind(page, run[0].j) or _times_several(page, run[0].j)):
         group.every = True
     if (
         not pairs
@@ -522,7 +566,7 @@ def _all_behind(page: Page, run: list[Mention]) -> bool:
     """'FDPs all ok', 'the profundi were all intact'."""
     after = [w for w in page.words[run[-1].j : run[-1].j + 3] if w not in ("were", "are")]
     plural = len(run) == 1 and page.words[run[0].j - 1] in _PLURAL_TENDONS
-    return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["three"], ["of"])
+    return plural and after[:1] == ["all"] and after[1:2] not in (["four"], ["4"], ["three"], ["of"])
 
 
 def _both_behind(page: Page, j: int) -> bool:
@@ -546,20 +590,35 @@ def _times_four(page: Page, j: int) -> bool:
     """'FDP x 4 intact', 'FDS x4 -> intact', 'of the FDS tendons all four were cut'; not 'FDP x 4 strands'."""
     after = [w for w in page.words[j : j + 5] if w not in ("(", ")")]
     told = after[1:] if after[:1] in (["were"], ["are"], ["had"], [","]) else after
-    if told[:2] == ["all", "four"] and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
+    if tuple(told[:2]) in _ALL_FOUR and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
         return True
     stranded = after[2:3] in (["strand"], ["strands"], ["-"], ["core"]) and after[2:4] != ["-", ">"]
     return after[:2] == ["x", "4"] and not stranded
 
 
-_OF_THE_FOUR = tuple([preposition, "the", "four", "fingers"] for preposition in ("of", "in", "to"))
+def _times_several(page: Page, j: int) -> bool:
+    """'FDP x2 and FPL: cruciate', 'FDS (x 3) left': as many of the kind; not 'FDP x 2 strands'."""
+    return 1 < times_told(page.words, j) < len(DIGITS) - 1 and page.words[j + 2 : j + 3] not in (
+        ["strand"],
+        ["strands"],
+        ["-"],
+        ["core"],
+    )
+
+
+_PLACING = frozenset(["for", "to", "on", "in", "round", "around"])
+_OF_THE_FOUR = tuple([lead, "the", four, "fingers"] for lead in ("of", "in", "to") for four in ("four", "4"))
 
 
 def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
-    """'All four fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
+    """'All four fingers', 'the 4 fingers', 'the FDP and FDS of all fingers', 'of all the fingers'."""
     before = page.words[max(0, m.i - 2) : m.i]
     tendons = any(other.kind == "tendon" and other.i < m.i for other in run)
-    return "four" in before or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
+    return (
+        _tells_four(before)
+        or before == ["the", "4"]
+        or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
+    )
 
 
 def _no_subject(page: Page, m: Mention) -> bool:
@@ -570,6 +629,8 @@ def _no_subject(page: Page, m: Mention) -> bool:
     lead = page.words[max(0, m.i - _LED) : m.i]
     if page.words[m.i] == "repairs" and not _BY_MEANS.isdisjoint(lead) and not _STRANDED.isdisjoint(lead):
         return True  # 'FDP ring and little with 4-strand locking repairs'
+    if before == "of" and page.words[m.i - 3] in _EITHER and page.words[m.i - 2] in ("side", "sides"):
+        return True  # '10 mm of tendon on either side of the junction'
     tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
     return before in _NO_SUBJECT or tissue
 
@@ -577,6 +638,7 @@ def _no_subject(page: Page, m: Mention) -> bool:
 _LED = 6  # words
 _BY_MEANS = frozenset(["with", "by", "using", "received", "got", "had"])
 _STRANDED = frozenset(["strand", "strands", "stranded"])
+_EITHER = frozenset(["each", "either", "both"])
 _NO_SUBJECT = frozenset(["a", "crossing", "across", "spanning", "bridging"])
 _TISSUE = word_list("bearing", "tissue")
 _PLURAL_TENDONS = word_list("bearing", "plural_tendons")
@@ -607,7 +669,7 @@ def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
         named = (
             before is not None and before.kind == "tendon" and before.j == m.i
         )  # 'the profundus repairs of the index'
-        digit = after is not None and (after.kind == "digit" or "four" in page.words[m.j : after.i])
+        digit = after is not None and (after.kind == "digit" or _tells_four(page.words[m.j : after.i]))
         leads = not named and m.kind == "generic" and m.value == "tendons" and digit
         if (
             leads
@@ -636,7 +698,7 @@ def _counted_four(page: Page, i: int) -> bool:
     if i < 2 or page.breaks[i] >= Break.LINE or i - 1 in page.tendon_words:
         return False
     before = page.words[i - 2 : i] if page.breaks[i - 1] < Break.LINE else page.words[i - 1 : i]
-    return "four" in before
+    return _tells_four(before)
 
 
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:

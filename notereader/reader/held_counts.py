@@ -23,6 +23,7 @@ _TAKES_UP = word_list("counts", "takes_up")
 _THOSE = frozenset(["all", "of", "them"])
 _MOST = 12
 _REACH = 5  # words between a count and what it counts
+_LONG_REACH = 9  # words of ', the purchase amounting to 9 to 11 mm,'
 _STATES = ("extent", "treatment")  # what became of a tendon: never dropped for all, for all else hangs on it
 
 _OF_CORE = ("strands", "size", "stitch", "material")
@@ -136,9 +137,18 @@ def _takes_up(words: list[str]) -> bool:
 
 
 def _names_a_thread(scene: Scene, first: int, last: int) -> bool:
-    """'The two profundi got an epitendinous, 6-0 nylon, running': a part that says no more than with what."""
-    alone = last - first <= _REACH and _VERBS.isdisjoint(scene.words(first, last))
-    return alone and any(m.kind in ("material", "pattern") for m in within(scene.page.mentions, first, last))
+    """'The two profundi got an epitendinous, 6-0 nylon, running': a part that says no more than with what.
+
+    'Both profundi were sutured with a cruciate, four strands crossing, the purchase amounting to 10 mm'.
+    """
+    words = scene.words(first + (scene.page.words[first] == "with"), last)
+    if not _VERBS.isdisjoint(words):
+        return False
+    kinds = {m.kind for m in within(scene.page.mentions, first, last)}
+    if "digit" in kinds:
+        return False  # '..., in the middle finger six strands'
+    short = len(words) == last - first <= _REACH and not kinds.isdisjoint(("material", "pattern"))
+    return short or (last - first <= _LONG_REACH and not kinds.isdisjoint(("strandword", "bite")))
 
 
 _VERBS = frozenset(["was", "were", "had", "has", "is", "are", "got", "received", "with"])

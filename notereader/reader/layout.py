@@ -371,8 +371,9 @@ def _unfilled(page: Page, k: int) -> bool:
 
 
 def _wrapped(page: Page, lines: list[Line]) -> frozenset[int]:
-    """Return the first words of lines in small letters that go on with the line above."""
-    return frozenset(b.i for a, b in pairwise(lines) if page.text[page.starts[b.i]].islower() and goes_on(page, a, b))
+    """Return the first words of lines in small letters, or with a figure, that go on with the line above."""
+    begins = [(a, b, page.text[page.starts[b.i]]) for a, b in pairwise(lines)]
+    return frozenset(b.i for a, b, first in begins if (first.islower() or first.isdecimal()) and goes_on(page, a, b))
 
 
 def _unknown_headings(page: Page, lines: list[Line]) -> frozenset[int]:

@@ -38,6 +38,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if (
         before[-2:] in (["according", "to"], ["compared", "with"], ["compared", "to"], ["next", "to"])
         and not group.tendons
+        and not _goes_to(page, group, sentence)
     ):
         group.reference = True
     if (
@@ -87,8 +88,10 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = True  # 'core and epitendinous the same as for the FDP of the middle finger'
     if group.tendons and _to_its_side(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'the distal stump was sewn into the side of the ring FDP'
-    if group.tendons and _sewn_alongside(page, group, sentence):
+    if group.tendons and (_sewn_alongside(page, group, sentence) or joined_into(page, group, sentence) >= 0):
         group.reference = True  # 'the distal stump was sewn to the ring FDP side-to-side'
+    if group.digits and _stump_woven_in(page, group, sentence):
+        group.reference = True  # 'the distal stump was passed through the ring FDP in a Pulvertaft weave'
     alone = not any(w[0].isalnum() for w in page.words[group.j : sentence.j])
     those = page.words[max(sentence.i, group.i - 5) : group.i]
     those = those[:-1] if those[-1:] == ["the"] else those
@@ -136,6 +139,12 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
 
 
 _WHICH = ([",", "which"], [",", "whose"])
+
+
+def _goes_to(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'Next to the middle finger.' opens what is told of it; 'next to the middle finger lay glass' is a place."""
+    opens = page.words[sentence.i : sentence.i + 2] == ["next", "to"] and group.i <= sentence.i + 3
+    return opens and not any(word[0].isalnum() for word in page.words[group.j : group.j + 1] if group.j < sentence.j)
 
 
 def _verb_behind(page: Page, group: Group, sentence: Sentence) -> bool:
@@ -199,11 +208,58 @@ _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "ap
 def _sewn_alongside(page: Page, group: Group, sentence: Sentence) -> bool:
     lead = [w for w in page.words[max(sentence.i, group.i - 8) : group.i] if w not in ("the", "intact", "neighbouring")]
     beside = [*lead, *page.words[group.j : group.j + 5]]
+    if lead[-2:] in (["tenodesis", "to"], ["tenodesed", "to"]) and group.digits:
+        return True  # 'FDP of the small finger ruptured, tenodesed to the ring FDP'
     return lead[-1:] == ["to"] and not _SEWN_TO.isdisjoint(lead) and beside.count("side") >= _TWICE
 
 
-_SEWN_TO = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven"])
+_SEWN_TO = frozenset(["sewn", "sutured", "joined", "attached", "stitched", "tenodesed", "woven", "hitched", "passed"])
 _TWICE = 2  # 'side-to-side'
+
+
+def joined_into(page: Page, group: Group, sentence: Sentence) -> int:
+    """'The index profundus was woven into the intact middle profundus': the verb, where a sound neighbour takes it in.
+
+    -1 where a group is no such neighbour. A slip beside another is none.
+    """
+    words = page.words
+    k = group.i
+    while k > sentence.i and words[k - 1] in _SOUND | {"the"}:
+        k -= 1
+    if words[k - 1] not in _INTO or not group.digits or any(slip for _, _, slip in group.pairs):
+        return -1
+    verbs = range(k - 2, max(sentence.i, k - _FAR_VERB) - 1, -1)
+    verb = next((n for n in verbs if words[n] in _SEWN_TO and words[n - 1] in _WAS), -1)
+    sound = not _SOUND.isdisjoint(words[k : group.i]) or words[verb:k].count("side") >= _TWICE
+    return verb if sound else -1
+
+
+_SOUND = frozenset(
+    ["intact", "neighbouring", "neighboring", "adjacent", "adjoining", "sound", "uninjured", "whole", "next"]
+)
+_INTO = frozenset(["to", "onto", "into", "through"])
+_FAR_VERB = 6  # words of 'woven side to side into the'
+_WAS = frozenset(["was", "were", "then", "been", "and", "is", "be"])
+
+
+def _stump_woven_in(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'The distal stump was passed twice through the ring FDP': a stump of another finger, and no graft."""
+    lead = page.words[sentence.i : group.i]
+    if not (group.tendons or "that" in lead[-3:]):
+        return False
+    while lead and lead[-1] in _DETERMINING:
+        lead.pop()
+    stump = next((n for n, word in enumerate(lead) if word in _STUMPS), len(lead))
+    woven = not _WOVEN.isdisjoint(lead[stump:]) and lead[max(0, stump - 1) : stump] != ["proximal"]
+    return lead[-1:] in (["through"], ["into"], ["thru"]) and woven and _OF_A_GRAFT.isdisjoint(sentence.said)
+
+
+_DETERMINING = frozenset(["the", "that", "of", "intact", "adjacent", "neighbouring", "neighboring"])
+_STUMPS = frozenset(["stump", "end"])
+_OF_A_GRAFT = frozenset(["graft", "grafted", "palmaris", "plantaris"])
+_WOVEN = frozenset(
+    ["passed", "woven", "wove", "weaved", "threaded", "interlaced", "interwoven", "led", "drawn", "pulled"]
+)
 
 
 def _left_out_by_that(lead: list[str]) -> bool:

@@ -75,6 +75,16 @@ _BEGINS = frozenset([*NUMBER_WORDS, "l", "a", "half", "fortnight"])  # words bes
 _RANGE = frozenset(["-", "to", "or", "and", "until"])
 
 
+def times_told(words: list[str], j: int) -> int:
+    """Return the count of 'x2', '(x 3)' that begins at word j, behind the name of what is counted; 0 for none."""
+    k = j + (words[j : j + 1] == ["("])
+    count = count_of(words[k + 1]) if words[k : k + 1] == ["x"] and k + 1 < len(words) else 0
+    return count if 1 < count <= _MOST_TENDONS else 0
+
+
+_MOST_TENDONS = 5  # of one kind, in a hand
+
+
 @Language.component("notereader_measures")
 def measures(doc: Doc) -> Doc:
     """Fill the Page's figures and quantities. RETURNS the same Doc."""

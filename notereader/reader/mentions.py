@@ -16,6 +16,7 @@ from spacy.tokens import Doc
 from notereader.reader.long_fingers import settle_long_fingers
 from notereader.reader.measures import count_of
 from notereader.reader.named_people import names_a_person
+from notereader.reader.outer_labels import name_outer_labels
 from notereader.reader.page import Break, Mention, Page, page_of
 from notereader.reader.rescue import Rescue
 from notereader.reader.tokens import NoteTokenizer
@@ -78,6 +79,7 @@ class Mentions:
                     kind = "material"
                 found[meaning.layer].append(Mention(kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family([m for m in found["mentions"] if not names_a_person(page, m)])
+        name_outer_labels(page)
         settle_long_fingers(page)
         page.headings = longest(found["headings"])
         cues = sorted(found["cues"], key=_first_word)

@@ -33,6 +33,7 @@ from notereader.reader.filled_brackets import without_brackets
 from notereader.reader.misprints import misprints, read_put_right
 from notereader.reader.page import page_of
 from notereader.reader.rules.aftercare import aftercare
+from notereader.reader.rules.bare_cuts import bare_cuts
 from notereader.reader.rules.cut_likeness import same_as_there
 from notereader.reader.rules.cut_lists import listed_below, listed_beside
 from notereader.reader.rules.elements import elements
@@ -95,6 +96,7 @@ STRICT = "NOTEREADER_STRICT"
 _STATES = (
     wrongly_whole,
     extents,
+    bare_cuts,
     same_as_there,
     told_shortly,
     listed_below,

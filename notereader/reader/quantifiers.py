@@ -101,7 +101,8 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
     after = page.words[k] if k < sentence.j else "."
     if said[-1:] == ["each"] and _of_a_suture(page, sentence, q.i, k):
         return True  # '2 mm bites for each lock'
-    if said == ["all"] and ((lead in ("in", "at", "after") and k == q.j) or after == "a"):
+    in_all = lead in ("in", "at", "after") and k == q.j and after not in ("cases", "instances")
+    if said == ["all"] and (in_all or after == "a"):
         return True  # 'in all we count four strands', 'all a tendon of this calibre would take'
     if said == ["all"] and lead in ("-", ":") and any(g.tendons and g.j == q.i - 1 for g in groups):
         return True  # 'FDP middle, FPL - all uninjured'

@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from notereader.reader.beside import thing_at
 from notereader.reader.groups import DIGITS, Group, Setting, Target, resolve_pairs
+from notereader.reader.measures import times_told
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
 from notereader.reader.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
@@ -13,6 +14,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _GOES_ON = word_list("scene", "goes_on")
 _PART_WORDS = word_list("scene", "part_words")
+_AUXILIARIES = frozenset(["was", "were", "is", "are", "been", "has", "have", "had"])
 _SPACED = frozenset(["-", "/"])  # part a sentence only where space stands on both sides
 _LANDMARK = word_list("scene", "landmark")
 _ASIDE_LEADS = word_list("scene", "aside_leads")
@@ -337,8 +339,9 @@ def _cuts(page: Page, sentence: Sentence) -> tuple[list[int], list[tuple[int, in
     marks = [
         k
         for k, word in enumerate(page.words[i:j], i)
-        if word in _PART_WORDS or (word in _SPACED and _stands_free(breaks, k, j))
-    ]
+        if (word in _PART_WORDS and not (word == "then" and page.words[k - 1] in _AUXILIARIES))
+        or (word in _SPACED and _stands_free(breaks, k, j))
+    ]  # 'both profundi were then sutured' is one statement
     asides = _asides(page, marks, j)
     if asides:
         marks = [k for k in marks if not any(k in aside for aside in asides)]
@@ -472,7 +475,7 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         subjects = [s for s in subjects if not any(a < s.i < b < i for a, b in scene.asides)] or subjects
     before = [s for s in subjects if s.j <= i]
     after = [s for s in subjects if s.i >= j]
-    near_before = [s for s in before if s.i >= first or s.j > first]  # 'In the index, the superficial flexor ...'
+    near_before = [s for s in before if s.i >= first or s.j > first or _ends_in_its_aside(scene, s, first)]
     near_after = [s for s in after if s.i < last and not _behind_a_stop(scene, j, s)]
     if near_after and _closely_followed(scene, i, j, near_after[0]):
         return near_after[0]
@@ -485,6 +488,12 @@ def find_owner(scene: Scene, i: int, j: int) -> Subject | None:
         before = _outside_asides(scene, before)
         return _with_tendon(scene, [s for s in before if s.i >= scene.part(before[-1].i)[0]])
     return after[0] if after else None
+
+
+def _ends_in_its_aside(scene: Scene, s: Subject, first: int) -> bool:
+    """'One slip of FDS, the ulnar, was excised', '(the ulnar one) was': the mark that closes what is part of a name."""
+    of_slip = s.group is not None and any(slip for _, _, slip in s.group.pairs)
+    return of_slip and s.j == first - 1 and any(s.i < cut < s.j for cut in scene.cuts)
 
 
 def _behind_a_stop(scene: Scene, j: int, subject: Subject) -> bool:
@@ -526,8 +535,8 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     joined = [subject]
     for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
         between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
-        if before.group is not None and before.group.four == _ALL_FOUR and between[:2] == ["x", "4"]:
-            between = between[2:]  # 'FDS x4, FDP ring'
+        if before.group is not None and (before.group.four == _ALL_FOUR or before.group.every):
+            between = between[2:] if times_told(between, 0) else between  # 'FDS x4, FDP ring', 'FDP x2 and FDS x2'
         if any(before.j <= m.i < joined[-1].i or m.j == before.i for m in scene.of("extent")):
             break  # 'FDS ok both slips, UDN 100%'
         if not between and joined[-1].kind == "pulleys" and before.kind == "pulley":

@@ -166,8 +166,12 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # '... 3-0 PDS.' above 'ring FDP: left, nothing to repair'
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
         return True  # '... hand therapy on day', '4 for early passive'
-    if not lower and _with_arrow(page, before):
-        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis'
+    if last in _JOINTS and line.i - 1 > before.i and page.words[line.i].isdecimal():
+        degrees = page.words[line.i + 1 : line.i + 2] in _DEGREES
+        if degrees or not fits:
+            return True  # '... dorsal blocking slab. Wrist', '20 deg flexed, MCPs'
+    if _with_arrow(page, before) and (not lower or _opens_with_arrow(page, line)):
+        return False  # 'Pulled on each repair -> no gap', then 'Wash 2 L + haemostasis', 'common dig n. -> 9/0'
     if not lower and not line.prose and ":" in page.words[line.i + 1 : line.i + 3]:
         return False  # 'Ring: FDP cut' under 'Middle: FDP cut' is a line of its own
     if not lower and all(":" in page.words[own.i + 1 : min(own.i + 7, own.j)] for own in (before, line)):
@@ -181,6 +185,10 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if last in _ENDERS or last == ":" or fits:
         return False
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
+
+
+_JOINTS = frozenset(["wrist", "mcp", "mcps", "mcpj", "mcpjs", "mp", "mps", "mpj", "mpjs", "ip", "ips", "ipj", "ipjs"])
+_DEGREES = (["deg"], ["degs"], ["degrees"], ["degree"], ["\u00b0"], ["flexed"], ["flexion"], ["flex"])
 
 
 _NOT_APPLICABLE = ["n", "/", "a"]
@@ -224,6 +232,11 @@ def _first_column(page: Page, line: Line) -> int:
 def _with_arrow(page: Page, line: Line) -> bool:
     """Tell whether a line is in the short hand of arrows, 'ragged -> excised', whose lines are not wrapped."""
     return any(pair == ("-", ">") for pair in pairwise(page.words[line.i + 1 : line.j]))
+
+
+def _opens_with_arrow(page: Page, line: Line) -> bool:
+    """Tell whether a line says near its beginning what an arrow leads to: 'common dig n. -> 9/0 end to end'."""
+    return ("-", ">") in pairwise(page.words[line.i + 1 : min(line.i + 7, line.j)])
 
 
 def _first_width(page: Page, line: Line) -> int:

@@ -21,16 +21,18 @@ def settle_slips(page: Page) -> None:
         return
     made: list[Mention] = []
     latest = ""
+    of_both = False  # the sentence before told of both slips
     for sentence in page.sentences:
         inside = within(page.mentions, sentence.i, sentence.j)
         if "slip" in sentence.said:
             inside = _with_that_slip(page, sentence, inside, made)
             inside = _with_bare_slip(page, sentence, inside, made)
         if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
-            made += _told(page, sentence, inside, latest)
+            made += _told(page, sentence, inside, latest, of_both)
         if not _APART.isdisjoint(sentence.said):
             made += _taken_out(page, sentence, inside)
         latest = next((m.value for m in reversed(inside) if m.kind == "tendon"), latest)
+        of_both = any(m.kind == "slip" and m.value == "both" for m in inside)
     slips = [*made, *(m for m in page.mentions if m.kind == "slip" and m.value in _SIDES)]
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
@@ -59,7 +61,9 @@ def _settle_the_other(page: Page) -> None:
     """Add the slip of 'one slip was excised, the other sutured', told by what is left of two."""
     made: list[Mention] = []
     for one in [m for m in page.mentions if m.kind == "slip" and m.value == "one"]:
-        one.value = _side_in_brackets(page, one.j) or one.value
+        named = _side_behind(page, one.j)
+        one.value = _side_in_brackets(page, one.j) or (named.value if named else one.value)
+        made += [named] if named else []
     for slip in [m for m in page.mentions if m.kind == "slip" and m.value in _SIDES and m.i < m.j]:
         made += _the_one_left(page, slip)
     for one in [m for m in page.mentions if m.kind == "slip" and m.value == "one"]:
@@ -77,6 +81,17 @@ def _side_in_brackets(page: Page, k: int) -> str:
         if page.words[at] == "(" and page.words[at + 2] == ")":
             return _IN_BRACKETS.get(page.words[at + 1], "")
     return ""
+
+
+def _side_behind(page: Page, k: int) -> Mention | None:
+    """Return the slip that 'one slip of FDS, the ulnar, was excised', 'one slip (the ulnar one)' names right behind."""
+    words = page.words
+    at = next((n for n in range(k, min(k + 4, len(words) - 3)) if words[n] in (",", "(", "-")), None)
+    if at is None or words[at + 1] != "the" or words[at + 2] not in _SIDES:
+        return None
+    end = at + 3 + (words[at + 3] in ("one", "slip"))
+    closed = words[end : end + 1] in ([","], [")"], ["-"])
+    return Mention("slip", words[at + 2], at + 1, end) if closed else None
 
 
 _IN_BRACKETS = {
@@ -170,8 +185,11 @@ _THAT = frozenset(["that", "this"])
 _CUT = frozenset(["cut", "divided", "severed", "torn", "injured", "lacerated", "transected"])
 
 
-def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) -> list[Mention]:
-    """Return the slips of one sentence; `latest` is the tendon named last before it."""
+def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str, of_both: bool) -> list[Mention]:
+    """Return the slips of one sentence; `latest` is the tendon named last before it.
+
+    `of_both`: the sentence before told of both slips, 'FDS: both slips cut. Ulnar sutured, radial excised.'
+    """
     words, found = page.words, []
     named = {k for m in inside if m.kind == "slip" for k in range(m.i, m.j)}
     for k in range(sentence.i, sentence.j - 1):
@@ -181,13 +199,36 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str) ->
         ahead = next(
             (m.value for m in inside if m.kind == "tendon" and ";" not in words[k : m.i] and 0 < m.i - k <= 4), ""
         )
-        several = not _PLURALS.isdisjoint(words[sentence.i : k]) or any(m.kind == "slip" and m.j <= k for m in inside)
+        several = (
+            of_both
+            or not _PLURALS.isdisjoint(words[sentence.i : k])
+            or any(m.kind == "slip" and m.j <= k for m in inside)
+        )
+        tendon = (
+            "FDS" if of_both or any(m.kind == "slip" and m.j <= k for m in inside) else tendon
+        )  # no other has slips
         half = words[k + 1] in _PARTS and _of_the_tendon(words, k + 2) and not _place_of_a_cut(words, k)
         if half and "FDS" in (tendon, ahead):
             found.append(Mention("slip", words[k], k, k + 2))
-        elif several and tendon == "FDS" and words[k - 1] in ("the", "(") and (words[k + 1] in _SAYS):
+        elif several and tendon == "FDS" and _opens(page, sentence, k) and _said_of_side(words, inside, k):
             found.append(Mention("slip", words[k], k, k + 1 + (words[k + 1] == "one")))
     return found
+
+
+def _opens(page: Page, sentence: Sentence, k: int) -> bool:
+    """Tell whether a side has an article, or opens a statement of what was done: 'Ulnar sutured, radial excised'."""
+    if page.words[k - 1] in ("the", "("):
+        return True
+    done = any(m.i == k + 1 for m in within(page.mentions, k + 1, k + 2) if m.kind == "deed")
+    return done and (k == sentence.i or page.words[k - 1] in (",", ";", "and", ":"))
+
+
+def _said_of_side(words: list[str], inside: list[Mention], k: int) -> bool:
+    """Tell whether a side alone is a slip: 'the ulnar was trimmed', 'left the ulnar alone', 'excised the ulnar.'"""
+    if words[k + 1] in _SAYS or any(m.kind == "deed" and m.i == k + 1 for m in inside):
+        return True
+    done = any(m.kind == "deed" and m.j == k - 1 for m in inside)
+    return done and words[k + 1] in (".", ",", ";", "and", "with", "to", "for", "because", "as")
 
 
 def _taken_out(page: Page, sentence: Sentence, inside: list[Mention]) -> list[Mention]:

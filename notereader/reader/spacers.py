@@ -6,6 +6,8 @@ from notereader.vocabulary.wordlists import word_list
 _RODS = word_list("spacers", "rods")
 _OF_BONE = word_list("spacers", "of_bone")
 _SEWN = word_list("spacers", "sewn")
+_GRAFTS = word_list("spacers", "grafts")
+_DRAWN = word_list("spacers", "drawn")
 _DENIED = frozenset(["no", "not", "without", "never", "neither", "instead"])
 _BOUNDS = frozenset([";", ":", "."])
 
@@ -15,7 +17,7 @@ def mark_spacer(page: Page, sentence: Sentence) -> None:
     if _goes_on_about_it(page, sentence):
         page.mark(sentence.i, sentence.j, "story")
         return
-    if _RODS.isdisjoint(sentence.said) or not _OF_BONE.isdisjoint(sentence.said):
+    if _RODS.isdisjoint(sentence.said) or not _OF_BONE.isdisjoint(sentence.said) or _draws_graft(sentence):
         return
     words = page.words
     rod = next(k for k in range(sentence.i, sentence.j) if words[k] in _RODS)
@@ -36,8 +38,15 @@ def _goes_on_about_it(page: Page, sentence: Sentence) -> bool:
     before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
     if before is None or before.block != sentence.block or not _OF_BONE.isdisjoint(before.said):
         return False
+    if _draws_graft(before):
+        return False
     named = [k for k in range(before.i, before.j) if page.words[k] in _RODS]
     return bool(named) and _DENIED.isdisjoint(page.words[max(before.i, named[0] - 3) : named[0]])
+
+
+def _draws_graft(sentence: Sentence) -> bool:
+    """'I took the palmaris, tied it to the rod and drew it through': the rod leads a graft in."""
+    return not _GRAFTS.isdisjoint(sentence.said) and not _DRAWN.isdisjoint(sentence.said)
 
 
 _IT = frozenset(["it", "its"])

@@ -25,6 +25,8 @@ from notereader.reader.put_back import mark_blank_means, mark_put_back
 from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
+from notereader.reader.struck_out import mark_struck_out
+from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.wishes import mark_wishes
@@ -109,12 +111,11 @@ def standing(doc: Doc) -> Doc:
         mark_earlier_stage(page, sentence)
         mark_old_repair(page, sentence)
         mark_musings(page, sentence)
+        mark_unachieved(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
-        _mark_misquoted(page, sentence)
         mark_taken_back(page, sentence)
-        _mark_disregarded(page, sentence)
         _mark_wrongly_told(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
@@ -125,6 +126,7 @@ def standing(doc: Doc) -> Doc:
     if "unticked" in page.standing:
         drop_half_ticked(page)
     _mark_disowned(page)
+    mark_struck_out(page)
     _mark_asides(page)
     mark_hearsay(page)
     return doc
@@ -189,33 +191,6 @@ def _mark_contrast(page: Page, sentence: Sentence) -> None:
                 m.kind in suture for m in within(page.mentions, sentence.i, k)
             ):
                 page.mark(k, end, "considered")
-
-
-def _mark_misquoted(page: Page, sentence: Sentence) -> None:
-    """'My entry "FDP intact" is to be read accordingly', '"Day 14" is a slip': what is quoted holds no more."""
-    if '"' not in sentence.said:
-        return
-    marks = [k for k in range(sentence.i, sentence.j) if page.words[k] == '"']
-    for first, last in zip(marks[::2], marks[1::2], strict=False):
-        before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
-        after = after[after[:1] in ([","], ["above"]) :]
-        wrong = after[:1] in (["is"], ["was"], ["should"]) and not _WRONG.isdisjoint(after)
-        wrong = wrong or (after[:2] == ["does", "not"] and not _HOLDS.isdisjoint(after[2:3]))
-        if wrong or not _ENTRIES.isdisjoint(before):
-            page.mark(first, last + 1, "teaching")
-
-
-def _mark_disregarded(page: Page, sentence: Sentence) -> None:
-    """'The core is 4-0, please disregard 3-0 in the report above': what is to be disregarded holds no more."""
-    if _TO_DISREGARD.isdisjoint(sentence.said):
-        return
-    for k in range(sentence.i, sentence.j - 1):
-        if page.words[k] in _TO_DISREGARD and page.words[k + 1] not in ("the", "this", "that", "it", "above"):
-            end = next((n for n in range(k, sentence.j) if page.words[n] in (",", ";", ".")), sentence.j)
-            page.mark(k, end, "teaching")
-
-
-_TO_DISREGARD = frozenset(["disregard", "ignore"])
 
 
 def _mark_wrongly_told(page: Page, sentence: Sentence) -> None:
@@ -370,12 +345,9 @@ def _says_something(page: Page, sentence: Sentence) -> bool:
 
 _POLITE = word_list("standing", "polite")
 # What makes a quoted earlier wording hold no more, and names of such wordings before it.
-_WRONG = word_list("standing", "wrong")
-_HOLDS = word_list("standing", "holds")
 _GAVE_WAY = frozenset(["ruptured", "parted", "failed", "dehisced", "way", "apart"])
 _DISOWNS = word_list("standing", "disowns")
 _TEXTS = word_list("standing", "texts")
-_ENTRIES = word_list("standing", "entries")
 
 
 def _is_operative(cues: list[Mention]) -> bool:
@@ -837,4 +809,5 @@ def speaker_anew(words: list[str]) -> bool:
 
 
 _LEADS_ON = frozenset(["that", "which", "as", "what", "think", "believe", "because", "not", "no", "nothing"])
-_SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it"])
+# '... and both were bulky', 'needed no core and received only a running 6-0'
+_SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it", "received", "got"])

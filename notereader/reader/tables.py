@@ -399,10 +399,13 @@ def _cells(
 def _section_asked(page: Page, prefix: list[Span]) -> str:
     """Return what a row's first label asks for, by its first word: '5  Zone', 'Flexor zone', 'Suture'."""
     words = [page.words[k] for i, j in prefix for k in range(i, j)]
+    if words[:1] and words[0] in _NAMED_TENDONS and _SECTIONS.get("".join(words[1:2])) == "zone":
+        return "zone"  # 'FDP zone   II   II   IIC'
     return _SECTIONS.get(next((w for w in words if not w.isdecimal() and w not in _OF_FLEXORS), ""), "")
 
 
 _OF_FLEXORS = frozenset(["flexor", "flexors", "tendon", "tendons"])
+_NAMED_TENDONS = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis"])
 
 _DITTO = (["same"], ["ditto"], ["idem"], ["as", "left"], ["do"], ["do", "."])
 

@@ -62,6 +62,7 @@ _TOKEN = re.compile(
     rf"""
     \s*+(?:
     (?P<dotted>(?<![0-9A-Za-z.])(?:[A-Z]\.){{3,4}}(?![0-9A-Za-z]))
+  | (?P<without>(?<![0-9A-Za-z/])[wW]/(?:out\b|o(?=[ ](?!(?:of|and|in|with|under|then)\b)[A-Za-z])))
   | (?P<plain>{_PLAIN})
   | (?P<broken>[A-Za-z0-9]*[A-Za-z]-[ ]*\n\s*[a-z][a-z01]*+(?![0-9]))
   | (?P<date>(?<![0-9A-Za-z]){_D}{{1,2}}(?P<sep>[./-]){_D}{{1,2}}(?P=sep)(?:{_D}{{4}}|{_D}{{2}})(?![0-9A-Za-z])
@@ -425,6 +426,8 @@ def _cleaned(kind: str, raw: str) -> str:
         return _SIGNS[raw]
     if kind == "word":
         return _clean_word(raw)
+    if kind == "without":
+        return kind  # 'w/o' behind which something is named; 'W/O + debridement' is a washout
     if kind == "dotted":
         return raw.replace(".", "").lower()
     if kind == "size":

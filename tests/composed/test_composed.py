@@ -17,7 +17,9 @@ from pulleys import Pulleys, pulleys_of_fingers, pulleys_of_one_finger
 from results import results
 from rows import rows
 from several import several
+from slips import slips
 from sutures import Sewn, sewn
+from two_tendons import two_tendons
 
 from notereader.reader import read
 from notereader.record import Interval
@@ -293,6 +295,29 @@ def test_each_pulley_has_its_own_fate_in_its_own_finger(told: Callable[[int], Pu
         found = {(p.digit or "", p.part or ""): value for p, value in findings}
         assert {p: v for p, v in note.truth.items() if found.get(p) != v} == {}, note.text
         assert {p: v for p, v in found.items() if p not in note.truth and not (p in note.free and v == "intact")} == {}
+
+
+@pytest.mark.parametrize("first", range(0, 240, _BATCH))
+def test_what_is_dealt_out_over_two_flexors_is_of_each(first: int) -> None:
+    facts = wrong = missed = 0
+    for note in map(two_tendons, range(first, first + _BATCH)):
+        fields = {field for _, field in note.truth}
+        told = ((p, fact.value) for p, fact in read(note.text).walk() if p.group == "repairs" and p.field in fields)
+        found = {(p.part or "", p.field): _least(value) for p, value in told}
+        facts += len(note.truth)
+        wrong += sum(note.truth.get(place, value) != value for place, value in found.items())
+        missed += len(note.truth.keys() - found.keys())
+    assert wrong <= _MOST_WRONG_DEALT * facts
+    assert missed <= _MOST_MISSED_DEALT * facts
+
+
+@pytest.mark.parametrize("first", range(0, 240, _BATCH))
+def test_what_is_told_of_one_slip_is_not_of_the_other(first: int) -> None:
+    for seed in range(first, first + _BATCH):
+        note = slips(seed)
+        fields = ("extent", "treatment", "size", "material")
+        told = ((p, fact.value) for p, fact in read(note.text).walk() if p.part == "FDS" and p.field in fields)
+        assert {(p.side, p.field): value for p, value in told} == note.truth, note.text
 
 
 def _least(value: object) -> object:

@@ -390,3 +390,19 @@ def test_dates_of_other_visits_are_no_start(order: str) -> None:
 
 def test_a_day_told_goes_before_a_date() -> None:
     assert started("Therapist on 16 February for the splint; early active from day 4.") == exactly(4)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Jelonet, gauze, crepe, POP dorsal blocking slab including the thumb. Wrist\n20 deg flex.",
+        "Dressing: Jelonet, gauze, crepe, POP dorsal blocking incl. thumb. Wrist\n20 deg flex.",
+        "Dorsal blocking plaster with the fingers free in front of it, and then the wrist\n20 degrees flexed.",
+    ],
+)
+def test_an_angle_on_the_line_below_its_joint(text: str) -> None:
+    assert value(f"Index FDP repaired with 3-0 Ethibond.\n{text}", "wrist_flexion_deg") == exactly(20)
+
+
+def test_a_count_on_the_line_below_the_wrist() -> None:
+    assert value("Left wrist\n2 flexors cut, dorsal blocking slab.", "wrist_flexion_deg") is None

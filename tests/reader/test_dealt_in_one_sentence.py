@@ -151,3 +151,51 @@ def test_dates_with_the_year_first(date: str) -> None:
 def test_the_number_of_a_technique_is_no_size(words: str) -> None:
     fact = fact_of(f"FDP of the ring finger repaired {words}.", "ring FDP", "size")
     assert (fact.value, fact.rivals) == ("4-0", [])
+
+
+TSUGE = (
+    "The FDP of index and middle and the FDS of the middle were cut through. "
+    "Both profundi were then united by a double Tsuge with looped 4-0 nylon"
+)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "; in the index this was supplemented by a running 5-0 Prolene suture, in the middle by interrupted stitches "
+        "of the same.",
+        ". The index was finished with a running 5-0 Prolene, the middle with interrupted stitches of the same.",
+        ". A running 5-0 Prolene was placed round the index, interrupted stitches of the same round the middle.",
+    ],
+)
+def test_stitches_of_the_same_thread(words: str) -> None:
+    names = ("peripheral_pattern", "peripheral_size", "peripheral_material")
+    same = {"peripheral_size": "5-0", "peripheral_material": "polypropylene"}
+    assert told(TSUGE + words, *names) == {
+        "index FDP": {"peripheral_pattern": "running", **same},
+        "middle FDP": {"peripheral_pattern": "interrupted", **same},
+    }
+
+
+def test_another_thread_of_the_same_make() -> None:
+    words = ". The index got a running 6-0 Prolene, the middle a cross-stitch of 5-0 Prolene of the same make."
+    assert each(TSUGE + words, "peripheral_size") == {"index FDP": "6-0", "middle FDP": "5-0"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The ring profundus needed no core and received only a circumferential running 5-0 Prolene suture.",
+        "It needed no core and got a running epitendinous 5-0 Prolene.",
+    ],
+)
+def test_a_denial_ends_where_something_was_received(words: str) -> None:
+    note = "The ring FDP was 50% cut. " + words
+    assert told(note, "peripheral", "peripheral_size", "size") == {
+        "ring FDP": {"peripheral": "present", "peripheral_size": "5-0"}
+    }
+
+
+def test_a_denial_behind_what_was_received_holds() -> None:
+    note = "The ring FDP was cut through. It received a cruciate of 3-0 Ethibond and got no epitendinous suture."
+    assert each(note, "peripheral") == {"ring FDP": "absent"}

@@ -385,3 +385,26 @@ def test_a_label_left_open_shows_nothing(line: str, name: str) -> None:
 )
 def test_elements_in_still_further_words(text: str, name: str) -> None:
     assert shown(f"Right ring finger.\n{text}\n\n{BODY}", name)
+
+
+@pytest.mark.parametrize(
+    ("line", "field"),
+    [
+        ("Swab for bacteriology taken.", "specimens"),
+        ("Two swabs for culture.", "specimens"),
+        ("Tourniquet 82 min. CEZ 1 g.", "antibiotics"),
+        ("No feeling in dig V. Accepts operation.", "consent"),
+        ("Options explained, patient agrees with the graft.", "consent"),
+        ("Recognition (dg): bite wound of forearm", "diagnosis"),
+    ],
+)
+def test_parts_told_in_translated_words(line: str, field: str) -> None:
+    assert shown(f"Index FDP repaired.\n{line}\n", field)
+
+
+@pytest.mark.parametrize(
+    ("line", "field"),
+    [("Swab count correct.", "specimens"), ("He accepts a stiff finger.", "consent")],
+)
+def test_words_that_only_look_like_a_part(line: str, field: str) -> None:
+    assert not shown(f"Index FDP repaired.\n{line}\n", field)

@@ -273,3 +273,21 @@ def test_a_ring_that_is_no_finger(note: str, expected: dict[str, object]) -> Non
 def test_the_next_finger_named_is_the_thumb(note: str, expected: dict[str, object]) -> None:
     found = {entry: facts["strands"] for entry, facts in told(note, "strands").items()}
     assert found == expected
+
+
+TURN = "Starting with the index finger. The profundus was completely divided. "
+
+
+@pytest.mark.parametrize("words", ["Next to the middle finger.", "Next to the middle finger: "])
+def test_next_to_a_finger_as_a_turn(words: str) -> None:
+    found = told(f"{TURN}{words} The profundus was lacerated 60% and the superficialis intact.", "extent")
+    assert found == {
+        "index FDP": {"extent": "complete"},
+        "middle FDP": {"extent": "partial"},
+        "middle FDS": {"extent": "intact"},
+    }
+
+
+def test_next_to_a_finger_as_a_place() -> None:
+    found = told(f"{TURN}Next to the middle finger lay a splinter. The superficialis was intact.", "extent")
+    assert found == {"index FDP": {"extent": "complete"}, "index FDS": {"extent": "intact"}}

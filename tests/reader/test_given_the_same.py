@@ -48,3 +48,19 @@ def test_the_same_of_something_else(words: str) -> None:
 )
 def test_in_its_modified_form(words: str, stitch: str) -> None:
     assert each("Ring. FDP cut through. " + words, "stitch") == {"ring FDP": stitch}
+
+
+DEEP = "Index. FDP and FDS divided. FDP repaired with a four-strand cruciate of 3-0 Ethibond and running 6-0 Prolene. "
+
+
+@pytest.mark.parametrize(
+    ("words", "size"),
+    [
+        ("The superficialis had a modified Kessler of the same Ethibond.", "3-0"),
+        ("FDS repaired with a Kessler using the same Ethibond, no epitendinous.", "3-0"),
+        ("FDS repaired with a modified Kessler, 4-0 of the same Ethibond.", "4-0"),
+        ("FDS repaired with a modified Kessler of the same nylon.", None),
+    ],
+)
+def test_the_same_thread_by_its_name(words: str, size: str | None) -> None:
+    assert each(DEEP + words, "size").get("index FDS") == size

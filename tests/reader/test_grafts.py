@@ -95,3 +95,26 @@ def test_repairs_as_a_means_are_no_other_tendons(words: str) -> None:
     )
     assert told(note, "size")["ring FDS"] == {"size": "4-0"}
     assert told(note, "strands")["ring FDS"] == {"strands": 2}
+
+
+SECOND_STAGE = "Right small finger, second stage tendon graft. FDP completely divided. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "I took the palmaris tendon, tied it to the rod, and drew it through. Its far end I fixed into the distal "
+        "phalanx and over a button; in the palm I wove it into the stump of the profundus after Pulvertaft, "
+        "with 3/0 Ethibond.",
+        "The palmaris graft was sutured to the rod and railroaded through the sheath. It was fixed to the distal "
+        "phalanx over a button and woven into the FDP in the palm by a Pulvertaft weave of 3-0 Ethibond.",
+    ],
+)
+def test_a_rod_that_leads_a_graft_in(words: str) -> None:
+    found = told(SECOND_STAGE + words, "treatment", "stitch", "size")
+    assert found == {"small FDP": {"treatment": "grafted", "stitch": "pulvertaft", "size": "3-0"}}
+
+
+def test_a_rod_that_awaits_its_graft() -> None:
+    words = "A silicone rod was laid in. It was sutured to the FDP stump with 4-0 nylon."
+    assert told(SECOND_STAGE + words, "treatment", "size") == {}

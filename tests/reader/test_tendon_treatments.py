@@ -465,3 +465,22 @@ def test_to_bone_needs_no_verb(note: str) -> None:
 def test_words_near_bone_that_reinsert_nothing(words: str) -> None:
     note = f"Left thumb. FPL completely divided and repaired, four-strand 3-0 Ethibond. {words}."
     assert told(note, "treatment") == {"thumb FPL": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    ("words", "value"),
+    [
+        ("20% cut on radial edge, smooth, left alone.", "left"),
+        ("30% cut on the ulnar side of it, tidy, not sutured.", "left"),
+        ("25% cut on the radial edge, shallow, but frayed, trimmed.", "trimmed"),
+    ],
+)
+def test_a_partial_cut_dealt_with_at_the_end_of_its_line(words: str, value: str) -> None:
+    found = told(f"Right index finger. FDP\n- {words}\nFDS\n- intact", "treatment")
+    assert found == {"index FDP": {"treatment": value}}
+    assert "mechanism" not in told(f"Right index finger. FDP\n- {words}", group="operation").get("", {})
+
+
+def test_a_nerve_left_alone_at_the_end_of_its_line() -> None:
+    words = "FDP 20% cut on radial edge.\nRDN bruised on its radial edge over the phalanx, smooth, left alone."
+    assert told(f"Right index finger. {words}", "treatment") == {}

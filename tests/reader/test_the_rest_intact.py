@@ -72,3 +72,27 @@ def test_ends_of_the_other_finger(note: str, ring: str) -> None:
 @pytest.mark.parametrize("note", ["The edges of A2 were clean.", "The edges of the A4 were ragged, those of A2 clean."])
 def test_rims_of_pulleys_are_no_ends(note: str) -> None:
     assert each("Ring FDP cut through. " + note, "ends") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDS of ring finger 30 % cut only. FDS of other fingers, all FDP and FPL not damaged.",
+        "FDS of ring finger cut in part. The FDS of the other fingers and the FPL were intact.",
+        "FDS to the ring finger 30 % cut. FDS to remaining digits, FCU and median nerve intact.",
+    ],
+)
+def test_the_same_tendon_of_other_fingers(words: str) -> None:
+    found = each("Zone 5. " + words, "extent")
+    assert [found.get(f"{finger} FDS") for finger in ("index", "middle", "small")] == ["intact"] * 3
+    assert found.get("ring FDS") != "intact"
+
+
+def test_a_tendon_called_cut_is_none_of_the_others() -> None:
+    found = each("FDP of ring finger cut. FDP of the other fingers and the FPL uninjured.", "extent")
+    assert "ring FDP" not in found
+
+
+def test_other_fingers_not_looked_at() -> None:
+    found = each("FDP of ring finger completely cut. FDP of other fingers was not explored.", "extent")
+    assert found == {"ring FDP": "complete"}

@@ -128,3 +128,13 @@ def test_options_ticked_behind_in_cells(cut: str) -> None:
 def test_a_line_of_ticks_with_an_empty_last_field() -> None:
     pulleys = each(TICKS.format(cut="all ☒  part ☐"), "finding", group="pulleys")
     assert pulleys == {"ring A2": "vented", "ring A4": "intact"}
+
+
+@pytest.mark.parametrize("title", ["FDP zone ", "FDP level", "profundus zone"])
+def test_a_row_asks_for_the_zone_of_a_tendon(title: str) -> None:
+    note = f"""
+                 INDEX            MIDDLE           RING
+{title}          II               III              IIC
+FDP              60% cut          divided          divided
+"""
+    assert each(note, "zone") == {"index FDP": "II", "middle FDP": "III", "ring FDP": "IIC"}

@@ -8,6 +8,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.periods import start, weeks
 from notereader.reader.rules.rest import ordered_rest
+from notereader.reader.rules.rest_then_motion import rests_before_motion
 from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_section, order_list
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
@@ -257,7 +258,14 @@ def _figures(scene: Scene, low: int, high: int) -> list[Quantity]:
 
 
 def _counts_else(scene: Scene, q: Quantity) -> bool:
-    return scene.next_word(q.j) in order_list("counted") or scene.word_before(q.i) in order_list("counting")
+    """'MP left free   Weeks: 6', 'wrist a little bent, for I do not trust boys of six': no figure of an angle."""
+    lead = [w for w in scene.words(max(scene.sentence.i, q.i - 3), q.i) if w not in _MARKS]
+    asked = lead[-1:] in (["weeks"], ["week"]) or (lead[-1:] == ["of"] and not _PEOPLE.isdisjoint(lead[-2:-1]))
+    return asked or scene.next_word(q.j) in order_list("counted") or scene.word_before(q.i) in order_list("counting")
+
+
+_MARKS = frozenset([":", "?", "=", "-"])
+_PEOPLE = frozenset(["boy", "boys", "girl", "girls", "child", "children", "man", "woman", "lady", "patient"])
 
 
 def _signed(scene: Scene, q: Quantity, directions: list[Mention], joint: Mention) -> tuple[Interval, int, int] | None:
@@ -285,6 +293,7 @@ def _programme(desk: Desk) -> None:
         rest = ordered_rest(desk, scene)
         if rest is not None:
             found.append((scene, "immobilisation", rest))
+    found = found or [(r.scene, "immobilisation", r.span) for r in rests_before_motion(desk)]
     found = [f for f in found if not _turned_down(f[0], f[2][1])]
     found = [f for f in found if not _only_wanted(f[0], f[2][0])] or found
     corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]

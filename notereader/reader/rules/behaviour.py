@@ -400,7 +400,7 @@ def _counted(words: list[str], n: int) -> bool:
 
 def _counts_repairs(words: list[str], n: int) -> bool:
     """Tell whether a number counts repairs: 'any of the six', 'all three', 'the three sutured tendons'."""
-    lead = words[max(0, n - 3) : n]
+    lead = [w for w in words[max(0, n - 3) : n] if w not in _JOINING]  # '..., and all three sutured tendons ran'
     after = words[n + 1] if n + 1 < len(words) else "."
     quantified = not _QUANTIFIERS.isdisjoint(lead) and set(lead[-2:]) <= _QUANTIFIERS | {"of", "the", "these"}
     return quantified and (after in _STAND_FOR_ALL or after in _ENDS_COUNT or after.endswith("ed"))
@@ -408,7 +408,30 @@ def _counts_repairs(words: list[str], n: int) -> bool:
 
 _COUNTED_RESULTS = frozenset(["gap", "gaps", "gapping", "free", "freely"])  # 'no gap x 3'
 _FEWEST = 3  # two are told by 'both' and 'neither'
-_ENDS_COUNT = frozenset([".", ",", ";", "of", "ran", "was", "were", "bulky", "at"])
+_JOINING = frozenset(["and", "but", "while", "whereas", "then"])
+_ENDS_COUNT = frozenset(
+    [
+        *(
+            ".",
+            ",",
+            ";",
+            "of",
+            "ran",
+            "was",
+            "were",
+            "bulky",
+            "at",
+            "lay",
+            "sat",
+            "had",
+            "has",
+            "showed",
+            "did",
+            "slid",
+        ),
+        *("felt", "seemed", "under", "stood", "held", "kept", "remained"),
+    ]
+)
 
 
 def _smoothed(desk: Desk, scene: Scene) -> list[Target]:

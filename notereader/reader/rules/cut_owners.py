@@ -239,6 +239,9 @@ def _of_thumb(scene: Scene, group: Group) -> bool:
 
 def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'The remaining FDPs not cut', 'FDPs: all 4 intact': those of the four fingers of which no cut was told."""
+    others = _to_other_fingers(desk, scene, group)
+    if others:
+        return others
     lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in _COUNTED]
     other = lead[-1:] != [] and lead[-1] in _OTHER and len(group.tendons) == 1
     several = not _PLURAL_KINDS.isdisjoint(scene.words(group.i, group.j))
@@ -247,10 +250,6 @@ def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if not (group.every or other or several) and "all" not in scene.words(group.j, group.j + 3):
         return []
     before, after = lead[-1] if other else scene.word_before(group.i), scene.words(group.j, group.j + 4)
-    told = scene.words(group.i, group.j)
-    others = _to_other_fingers(desk, group, told)
-    if others:
-        return others
     at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
     wrist = not desk.values_told("tendon").isdisjoint(("FCR", "FCU", "PL")) and len(set(scene.every_digit)) > 1
     if after[:2] == ["all", "intact"] and wrist:
@@ -287,14 +286,19 @@ def _named_before(scene: Scene, group: Group) -> list[Target]:
     return [*scene.setting.focus, *(t for g in named for t in group_targets(scene, g))]
 
 
-def _to_other_fingers(desk: Desk, group: Group, told: list[str]) -> list[Target]:
+def _to_other_fingers(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'Superficialis to the other fingers and every profundus tendon': those of which no cut was told."""
-    at = next((k for k in range(len(told) - 2) if told[k] == "the" and told[k + 1] in ("other", "remaining")), None)
-    if at is None or told[at + 2] != "fingers" or told[at - 1] not in ("to", "of", "in"):
+    told = [w for w in scene.words(group.i, group.j) if w != "the"]
+    at = next((k for k in range(len(told) - 1) if told[k] in ("other", "remaining") and told[k + 1] in _FINGERS), None)
+    if at is None or told[at - 1] not in ("to", "of", "in"):
         return []
     if "every" in told[at:] or len(group.tendons) == 1:
-        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]
+        named = _named_before(scene, group)
+        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS and t not in named]
     return []
+
+
+_FINGERS = frozenset(["fingers", "digits"])
 
 
 def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Target]:
@@ -379,6 +383,9 @@ def _fingers_with_flexors(desk: Desk, scene: Scene, group: Group) -> list[Target
     return [Target(d, t) for d in fingers for t in ("FDP", "FDS")]
 
 
+_ALL_FOUR = frozenset([("all", "four"), ("all", "4")])
+
+
 def _and_the_others(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'The sublimis to ring and small and the other profundi': of one kind those named, of the other all the rest."""
     last = scene.word_before(group.j)
@@ -386,7 +393,7 @@ def _and_the_others(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if last not in _PLURAL_KINDS or len(group.tendons) != len(_KINDS) or lead[-1:] == [] or lead[-1] not in _OTHER:
         return []
     deep = "FDP" if last[:1] in ("p",) or last.startswith("fdp") else "FDS"
-    four = ("all", "four") in pairwise(scene.words(group.i, group.j))
+    four = not _ALL_FOUR.isdisjoint(pairwise(scene.words(group.i, group.j)))
     named = [Target(d, t) for d in (DIGITS[1:] if four else group.digits) for t in group.tendons if t != deep]
     rest = [Target(d, deep) for d in DIGITS[1:] if desk.extents.get(Target(d, deep)) not in HURT_KINDS]
     told = _named_before(scene, group)

@@ -7,7 +7,7 @@ cut through in the ring' puts each state before its fingers, 'the index was whol
 from dataclasses import dataclass
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target, has
+from notereader.reader.groups import Group, Target, has
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -51,7 +51,7 @@ def dealt_out(desk: Desk, scene: Scene, states: list[Span], told_once: Past | No
         return _all_but(desk, scene, states, places)
     if "respectively" in scene.said:
         return _in_turn(scene, states, places)
-    return _by_turns(scene, states, places, told_once or ())
+    return {state: place.digits for state, place in _by_turns(scene, states, places, told_once or ()).items()}
 
 
 def by_turns(scene: Scene, states: list[Span], past: Past = ()) -> Dealt:
@@ -63,7 +63,22 @@ def by_turns(scene: Scene, states: list[Span], past: Past = ()) -> Dealt:
     told = [d for p in places for d in p.digits]
     if len(set(told)) < len(told) or any(p.apart for p in places) or any(g.tendons for g in scene.setting.groups):
         return {}
-    return _by_turns(scene, states, places, past)
+    return {state: place.digits for state, place in _by_turns(scene, states, places, past).items()}
+
+
+def tendons_by_turns(scene: Scene, states: list[Span], past: Past = ()) -> dict[Span, Group]:
+    """Return the tendons of each state where states and tendons stand by turns: 'free in the FDP, tight in the FDS'."""
+    groups = scene.setting.groups
+    if len(states) < _FEWEST or not all(g.tendons for g in groups):
+        return {}
+    if any(g.reference or g.four or g.excepted or g.every or g.generic for g in groups):
+        return {}
+    targets = [(d, t) for g in groups for t in g.tendons for d in (g.digits or ("",))]
+    if len(set(targets)) < len(targets):
+        return {}
+    by_word = {g.i: g for g in groups}
+    places = [Place(g.i, g.j, g.digits) for g in groups]
+    return {state: by_word[place.i] for state, place in _by_turns(scene, states, places, past).items()}
 
 
 def kinds_told(scene: Scene) -> tuple[str, ...]:
@@ -89,14 +104,14 @@ def _places(scene: Scene) -> list[Place]:
     return [Place(g.i, g.j, g.digits, g.excepted) for g in groups]
 
 
-def _by_turns(scene: Scene, states: list[Span], places: list[Place], past: Past) -> Dealt:
+def _by_turns(scene: Scene, states: list[Span], places: list[Place], past: Past) -> dict[Span, Place]:
     """Pair states and places two by two, as they follow one another.
 
     'Cut in the ring, while in the small it was whole' turns the order round, which only a new clause may do.
     """
     if len(states) != len(places) or len(places) < _FEWEST:
         return {}
-    dealt: Dealt = {}
+    dealt: dict[Span, Place] = {}
     end, places_first = scene.sentence.i, places[0].i < states[0][0]
     for state, place in zip(states, places, strict=True):
         turned = (place.i < state[0]) != places_first
@@ -109,7 +124,7 @@ def _by_turns(scene: Scene, states: list[Span], places: list[Place], past: Past)
             return {}
         if turned and _NEW_CLAUSE.isdisjoint(scene.words(end, first[0])):
             return {}
-        dealt[state], end = place.digits, second[1]
+        dealt[state], end = place, second[1]
     return dealt
 
 

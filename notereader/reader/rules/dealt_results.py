@@ -5,8 +5,8 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention
-from notereader.reader.rules.dealt_out import Span, by_turns
-from notereader.reader.scene import Scene
+from notereader.reader.rules.dealt_out import Span, by_turns, tendons_by_turns
+from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _KINDS = ("gap", "glide", "bulk", "tension", "ends")
@@ -17,11 +17,13 @@ _OF_TENDONS = frozenset([("tendon", "ends"), ("tendon", "stumps"), ("all", "ends
 
 
 def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
-    """Return the deep flexors of the fingers that the result at word i belongs to; [] where none are dealt out."""
+    """Return the deep flexors of the fingers, or the tendons, that the result at word i belongs to; [] if undealt."""
     kind = next((k for k in _KINDS if any(m.i <= i < m.j for m in scene.of(k))), None)
     told = [m for m in scene.of(kind) if scene.told(m.i)] if kind is not None else []
-    if len(told) < _FEWEST or any(g.tendons for g in scene.setting.groups):
+    if len(told) < _FEWEST:
         return []
+    if any(g.tendons for g in scene.setting.groups):
+        return _tendons_of_result(desk, scene, told, i)
     whole = [_whole(scene, m) for m in told]
     dealt = by_turns(scene, whole, ("endword",))
     digits = next((dealt[span] for m, span in zip(told, whole, strict=True) if dealt and m.i <= i < m.j), ())
@@ -32,6 +34,13 @@ def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
             t for t in desk.cut(digits) if t.digit in digits
         ]  # 'Tendon ends ragged in the middle, clean in the ring'
     return [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL") and t.digit in digits]
+
+
+def _tendons_of_result(desk: Desk, scene: Scene, told: list[Mention], i: int) -> list[Target]:
+    """'No gap in the FDP and a 2 mm gap in the FDS', 'free in the profundus, restricted in the superficialis'."""
+    dealt = tendons_by_turns(scene, [_whole(scene, m) for m in told], ("endword", "generic"))
+    group = next((dealt[span] for m in told if m.i <= i < m.j and (span := _whole(scene, m)) in dealt), None)
+    return [t for t in group_targets(scene, group) if desk.may_be_repaired(t)] if group is not None else []
 
 
 def not_denied(desk: Desk, scene: Scene, mention: Mention) -> bool:

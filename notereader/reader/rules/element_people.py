@@ -6,7 +6,7 @@ import re
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break
 from notereader.reader.rules.element_words import near_words
-from notereader.reader.rules.signing_names import signs_by_name
+from notereader.reader.rules.signing_names import closing_name, signs_by_name
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -67,6 +67,8 @@ def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
             return k, _initials_end(scene, at)
         if page.words[at] in ("none", "nil") and "=" in page.words[k:at]:
             return k, at + 1
+        if page.words[k + 1] == ":" and page.words[at] in element_list("people"):
+            return k, at + 1  # 'Ass: student'
     return None
 
 
@@ -299,6 +301,8 @@ def signature(desk: Desk) -> Span | None:
             return i, j
     last, *above = _last_lines(desk)
     i, j = last
+    if named := closing_name(desk, i, j):
+        return named
     if above and _SIGNS_OFF & set(page.words[above[0][0] : above[0][1]]) and j - i <= 12:
         return i, j
     return None

@@ -10,7 +10,7 @@ from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.ends_alone import alone_in_its_part, ends_alone
-from notereader.reader.rules.ends_together import told_together
+from notereader.reader.rules.ends_together import fetched_before, told_together
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.strangers import of_a_stranger
@@ -157,7 +157,17 @@ def _said_of_ends(scene: Scene, mention: Mention, nouns: list[Mention]) -> bool:
         return True
     spots = [k for k in spots if scene.word_before(k) not in _NOT_OF_A_TENDON]
     near = any(_apart(scene, k, mention.i) <= _NEAR for k in spots)
+    near = near or _behind_its_place(scene, mention, spots)
     return near or _of_the_subject(scene, mention, spots) or _of_tendon(scene, mention)
+
+
+def _behind_its_place(scene: Scene, mention: Mention, spots: list[int]) -> bool:
+    """'The end was sitting under the A3 pulley, swollen and rather frayed': the part before says where it was."""
+    first, _ = scene.part(mention.i)
+    if first == scene.sentence.i or not alone_in_its_part(scene, mention):
+        return False
+    begin, end = scene.part(first - 1)
+    return any(begin <= k < end for k in spots)
 
 
 _NEAR = 9  # words
@@ -571,6 +581,9 @@ def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mentio
     old = [f for f in desk.findings if f.field == "ends" and f.order < scene.sentence.i and not f.addendum]
     if not grouped and is_correction(scene) and len({f.entry for f in old}) == 1:
         return [Target(*old[0].entry)]  # 'The ends were in fact ragged', whatever was told of last
+    fetched = fetched_before(desk, scene)
+    if fetched:
+        return fetched
     if not scene.subjects and scene.setting.digits:
         here = [t for t in _parted(desk, scene, scene.setting.digits) if _named_before(desk, scene, t)]
         live = [t for t in here if not _taken_out_before(desk, scene, t, titles=False)]

@@ -3,12 +3,14 @@
 from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.page import Break, Mention
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
+from notereader.vocabulary.wordlists import word_list
 
 _PLURALS = frozenset(["ends", "stumps", "edges", "extremities", "surfaces", "faces"])
 _SEWN_BY = ("stitch", "strands", "size")
 _PLACED = frozenset(["of", "in", "on", "for", "to", "at"])
 _NEAR = 7  # words
+_FETCHED = word_list("quality", "fetched")
 
 
 def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Target]) -> list[Target]:
@@ -18,6 +20,8 @@ def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Targ
     """
     noun = _noun(scene, mention)
     if noun is None or scene.sentence.prefix or scene.left_out or _owned(scene, noun, mention):
+        return []
+    if fetched_before(desk, scene):
         return []
     since = _line_of_a_tendon(scene) - 1
     since = max((f.order for f in desk.findings if f.field == "ends" and f.order < mention.i), default=since)
@@ -37,6 +41,18 @@ def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Targ
     found = list(dict.fromkeys(Target(*f.entry) for f in told))
     found = [t for t in found if desk.extents.get(t) in HURT_KINDS and not _smoothed(desk, t)]
     return found if len(found) > 1 and set(targets) <= set(found) else []
+
+
+def fetched_before(desk: Desk, scene: Scene) -> list[Target]:
+    """'The profundus was brought out from under A2. The ends were clean': of the one cut tendon that was fetched."""
+    before = desk.scene_before(scene)
+    if scene.subjects or before is None or before.sentence.block != scene.sentence.block:
+        return []
+    named = [g for g in before.setting.groups if not g.reference]
+    if _FETCHED.isdisjoint(before.said) or len(named) != 1 or named[0].every or not named[0].tendons:
+        return []
+    told = group_targets(before, named[0])
+    return told if len(told) == 1 and desk.extents.get(told[0]) == "complete" else []
 
 
 def _one_taken_up(desk: Desk, scene: Scene, since: int) -> bool:

@@ -57,6 +57,8 @@ def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
     if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said) and "tight" not in scene.said:
         return
+    if scene.sentence.section == "mechanism":
+        return  # 'How: caught under the platen of a press'
     asked = _asked(scene)
     if not (desk.repairable() or scene.setting.focus or any_smoothed(desk)):
         return
@@ -521,6 +523,8 @@ def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
     word = scene.page.words[n]
     if not scene.told(n) or scene.next_word(n + 1) == "fist" or (word in ("well", "fine") and verb in _MOVES):
         return False
+    if word == "well" and scene.word_before(n) == "as":
+        return False  # 'a running 6-0 was placed as well'
     if verb in _CAME and "together" in scene.words(max(scene.sentence.i, n - 3), n + 3):
         return False  # 'the ends came together easily'
     return word in wanted or (word in _HINDRANCE and "without" in scene.words(max(scene.sentence.i, n - 2), n))

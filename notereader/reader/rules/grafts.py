@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk, carried
 from notereader.reader.groups import Target
+from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, group_targets
 
 _SETS_IN = frozenset(["wove", "woven", "weave", "weaves", "bridged", "interposed", "pulvertaft"])
@@ -51,6 +52,16 @@ _NEAR = 4  # words: 'as a free tendon graft'
 _OTHER_GRAFTS = frozenset(["nerve", "vein", "skin", "bone", "pulley"])
 
 
+def into_another(scene: Scene) -> bool:
+    """'The distal stump was woven into the ring FDP': fastened to its neighbour, and no graft."""
+    stump = not {"stump", "end"}.isdisjoint(scene.said)
+    taken_in = any(g.reference and g.tendons and scene.word_before(g.i) in _INTO for g in scene.setting.groups)
+    return stump and taken_in and "graft" not in scene.said
+
+
+_INTO = frozenset(["through", "into", "the", "intact"])
+
+
 def has_donor(desk: Desk) -> bool:
     """Tell whether a note tells of the palmaris longus as what was taken to mend something else."""
     named = ((s, g) for s in desk.having("tendon") for g in s.setting.groups if g.tendons == ("PL",))
@@ -61,15 +72,24 @@ def _mended(desk: Desk, target: Target) -> bool:
     return target.tendon != "PL" and desk.extents.get(target) != "intact"
 
 
-def of_the_far_end(desk: Desk, scene: Scene) -> bool:
+def of_the_far_end(desk: Desk, scene: Scene, fixed: Mention | None = None) -> bool:
     """'Distally the graft was tied over a button; proximally it was woven in by a Pulvertaft weave': its far end.
 
-    The weave is what joins the tendon; what holds a graft to the bone is no core suture of it.
+    The weave is what joins the tendon; what holds a graft to the bone is no core suture of it. Where words are given
+    that fix it, the weave may be told in another clause of their sentence: 'its end was fixed over a button; in the
+    palm it was woven in after Pulvertaft'.
     """
     if _FAR.isdisjoint(scene.said) or _HOLDS.isdisjoint(scene.said):
         return False
     woven = "pulvertaft" in desk.values_told("stitch") and "grafted" in desk.values_told("deed")
-    return woven and not any(m.value == "pulvertaft" for m in scene.of("stitch"))
+    here = [m for m in scene.of("stitch") if m.value == "pulvertaft"]
+    if fixed is not None:
+        between = (scene.words(min(m.j, fixed.j), max(m.i, fixed.i)) for m in here)
+        return woven and all(not _ANOTHER_CLAUSE.isdisjoint(words) for words in between)
+    return woven and not here
+
+
+_ANOTHER_CLAUSE = frozenset([";", ",", "and"])
 
 
 _FAR = frozenset(["graft", "grafts", "distally", "juncture", "distal"])

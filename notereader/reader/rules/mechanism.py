@@ -65,6 +65,8 @@ def _cut_by_something(desk: Desk) -> bool:
             value = _verb_of(scene.page.words[k])
             if not value or desk.page.standing[k] not in ("", "story") or scene.next_word(k + 1) in _TRIMS:
                 continue
+            if scene.word_before(k) == "%":
+                continue  # '20% cut on the radial edge' tells of a tendon
             leads = case_list("cut_by") if value == "sharp" else case_list("crushed_by")
             by = next((m for m in range(k + 1, min(k + 9, j - 1)) if scene.page.words[m] in leads), None)
             if by is not None and not any(m.kind == "tendon" for m in scene.mentions):

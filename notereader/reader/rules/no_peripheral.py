@@ -52,6 +52,7 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     _not_the_other(desk, scene, spots)
     _one_only(desk, scene, spots)
     _was_not(desk, scene, told)
+    _tendon_without(desk, scene, told)
     _this_did_not(desk, scene, told)
     _neither_given(desk, scene, spots)
     _and_nothing_more(desk, scene)
@@ -130,6 +131,27 @@ def _was_not(desk: Desk, scene: Scene, told: bool) -> None:
 
 _GIVING = frozenset(["given", "got", "received", "had"])
 _IS_NOT = (["was", "not"], ["were", "not"], ["did", "not"], ["had", "not"])
+
+
+def _tendon_without(desk: Desk, scene: Scene, told: bool) -> None:
+    """'The FDP had a running 6-0, the FDS none', '... the FDS was left without': a tendon that got none."""
+    if not told:
+        return
+    for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
+        behind = next((w for w in _WITHOUT if scene.words(group.j, group.j + len(w)) == w), None)
+        given = any(g.tendons and g.j <= group.i for g in scene.setting.groups)
+        if behind is None or not given or not scene.told(group.i):
+            continue
+        end = group.j + len(behind)
+        if scene.next_word(end) in ("", ".", ",", ";", "and"):
+            for target in _tendons_everywhere(desk, scene, group):
+                desk.tendon(scene, target, "peripheral", "absent", [(group.i, end)], RULE)
+
+
+_WITHOUT = (
+    *(["none"], ["nothing"], ["went", "without"], ["was", "left", "without"], ["were", "left", "without"]),
+    *(["was", "not"], ["were", "not"], ["did", "not"], ["had", "not"], ["left", "without"]),
+)
 
 
 def _without_running(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

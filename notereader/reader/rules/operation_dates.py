@@ -224,14 +224,20 @@ _RECKONED = {
 
 def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
     """'Yesterday she put her hand through a window': the day and its words, counted from the day of the operation."""
-    for scene in desk.scenes[: max(8, len(desk.scenes) // 3)]:
+    early = max(8, len(desk.scenes) // 3)
+    for n, scene in enumerate(desk.scenes):
         if scene.said.isdisjoint(_DAYS) or scene.sentence.section in case_list("not_injury_sections"):
+            continue
+        if n >= early and scene.sentence.section not in ("indication", "mechanism"):
             continue
         told = scene.of("mechanism") or scene.said & case_list("injury") or scene.said & case_list("accident")
         dated = any(scene.sentence.i <= d.i < scene.sentence.j and d is not chosen for d in desk.page.dates)
-        if not told or dated or scene.said & case_list("operating") or scene.said & case_list("elsewhere"):
+        away = any(_is_elsewhere(scene, k) for k in range(scene.sentence.i, scene.sentence.j))
+        if not told or dated or away or scene.said & case_list("operating"):
             continue
         for k in range(scene.sentence.i, scene.sentence.j):
+            if scene.word_before(k) in _OF_THE_CONSENT:
+                continue
             for phrase, days in _RECKONED.items():
                 parts = phrase.split()
                 if scene.words(k, k + len(parts)) == parts and desk.page.standing[k] != "history":
@@ -240,6 +246,10 @@ def _reckoned(desk: Desk, chosen: FoundDate) -> tuple[str, int, int] | None:
     return None
 
 
+# 'Consent signed today, including nerve injury' tells no day of an accident.
+_OF_THE_CONSENT = frozenset(
+    ["signed", "consented", "consent", "discussed", "explained", "obtained", "confirmed", "again"]
+)
 _DAYS = frozenset(["yesterday", "before", "prior", "last", "today", "this", "same", "earlier"])
 
 
@@ -275,6 +285,9 @@ def _is_elsewhere(scene: Scene, k: int) -> bool:
     if word == "another":
         return bool(set(scene.words(k + 1, min(k + 3, scene.sentence.j))) & case_list("places"))
     if word == "earlier":
+        behind = [w for w in scene.words(k + 1, min(k + 3, scene.sentence.j)) if w != "on"][:1]
+        if behind in (["today"], ["this"], ["yesterday"]):
+            return False  # 'his hand slipped into the blade earlier today'
         return scene.word_before(k) not in ("days", "day", "hours", "evenings", "weeks")
     return word in case_list("elsewhere")
 

@@ -9,6 +9,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.measures import figure_at
 from notereader.reader.page import Break
 from notereader.reader.rules.rest import ordered_rest
+from notereader.reader.rules.rest_then_motion import rests_before_motion
 from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_section, order_list
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
@@ -44,6 +45,7 @@ def start(desk: Desk) -> None:
     'Tomorrow' counts where no day is told.
     """
     told = [f for f in _starts(desk) if not _withdrawn(*f)]
+    told = told or [(r.scene, Period(7 * r.low, 7 * r.high, *r.span, counted=True)) for r in rests_before_motion(desk)]
     sure = [f for f in told if not _is_soon(*f)]
     firm = [f for f in sure if not _is_dated(*f)] or sure or told
     firm = [*(f for f in firm if f[0] is firm[0][0] and _begins_then(*f)), *firm]
@@ -173,7 +175,7 @@ _AT_ONCE = [
     for phrase in (
         *("from the evening of surgery", "from the evening of the operation", "from the day of surgery"),
         *("from the day of operation", "from the day of the operation", "from the same evening", "from this evening"),
-        *("from today", "from tonight"),
+        *("from today", "from tonight", "from the same day"),
     )
 ]
 

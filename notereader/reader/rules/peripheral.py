@@ -4,6 +4,7 @@ import re
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Target
 from notereader.reader.page import Mention, within
 from notereader.reader.rules.no_peripheral import (
     RULE,
@@ -333,8 +334,10 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
     for mention in scene.of("pattern"):
         if not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3) or _only_verb(scene, mention):
             continue
+        same = _same_thread(scene, mention, threads)
         if not (
-            _of_outer_thread(scene, mention, threads)
+            same is not None
+            or _of_outer_thread(scene, mention, threads)
             or _is_peripheral_pattern(desk, scene, mention, others, peripheral)
         ):
             continue
@@ -350,6 +353,9 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
             own = value if not locked_only or target.digit in locked_only else mention.value
             at = [(mention.i, end if own == value else mention.j)]
             desk.tendon(scene, target, "peripheral_pattern", own, at, "peripheral pattern named", *doubts)
+        if same is not None:
+            for target in targets:
+                _lay_thread(desk, scene, target, same[0], (mention.i, same[1]))
     for thread in threads:
         if thread.role == PERIPHERAL and scene.told(thread.i) and _one_by_one(scene, thread):
             rule = "peripheral pattern named"
@@ -359,6 +365,31 @@ def _lay_pattern(desk: Desk, scene: Scene, found: list[Anchor], peripheral: bool
         if told and role_of(scene, mention.i, mention.j, others) == PERIPHERAL:
             rule = "peripheral pattern named"
             lay_suture(desk, scene, mention.i, mention.j, "peripheral_pattern", mention.value, rule)
+
+
+def _same_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> tuple[Thread, int] | None:
+    """'The index got a running 5-0 Prolene, the middle interrupted stitches of the same': the thread told before.
+
+    With it comes the end of the words that take it up.
+    """
+    behind = scene.words(mention.j, min(mention.j + _SHORTLY, scene.sentence.j))
+    outer = [t for t in threads if t.role == PERIPHERAL and t.j <= mention.i]
+    k = next((n for n, three in enumerate(zip(behind, behind[1:], behind[2:], strict=False)) if three == _SAME), -1)
+    if k < 0 or not outer or {",", ";", "."}.intersection(behind[:k]):
+        return None
+    end = mention.j + k + len(_SAME)
+    own = any(mention.i <= t.i < end for t in threads)  # 'a cross-stitch of 5-0 Prolene of the same make'
+    return None if own else (outer[-1], end)
+
+
+def _lay_thread(desk: Desk, scene: Scene, target: Target, thread: Thread, span: tuple[int, int]) -> None:
+    for name, value in (("peripheral_size", thread.size), ("peripheral_material", thread.material)):
+        if value:
+            desk.tendon(scene, target, name, value, [span], "said by reference to another repair")
+
+
+_SAME = ("of", "the", "same")
+_SHORTLY = 6  # words of 'stitches, made of the same'
 
 
 def _of_outer_thread(scene: Scene, mention: Mention, threads: list[Thread]) -> bool:

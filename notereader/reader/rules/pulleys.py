@@ -212,7 +212,7 @@ def _has_as_object(scene: Scene, w: Mention, group: PulleyGroup) -> bool:
     return w.j <= group.i and _BEFORE_OBJECT.issuperset(scene.words(w.j, group.i))
 
 
-_BEFORE_OBJECT = frozenset(["the", "both", "all", "of", "its", "his", "her"])
+_BEFORE_OBJECT = frozenset(["the", "both", "all", "of", "its", "his", "her", "whole", "entire", "full", "length"])
 
 
 def _first_subject(scene: Scene, group: PulleyGroup) -> int:

@@ -190,6 +190,8 @@ def _phrase(desk: Desk, scene: Scene, first: int) -> tuple[int, int, Group | Non
                 peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after[:cut]
                 core = "core" in words[k + 1 : j] and not _and_its_rim(scene.words(j, scene.sentence.j))
                 return k, j, None, "peripheral" if peripheral else "core" if core else "all"
+            if _same_thread_named(desk, scene, k):
+                return k, k + 2, None, "thread"
             short = _told_in_short(scene, k)
             if short is not None:
                 return k, short[0], None, short[1]
@@ -223,6 +225,17 @@ def _phrase(desk: Desk, scene: Scene, first: int) -> tuple[int, int, Group | Non
 def _stitch_beside(scene: Scene, k: int) -> bool:
     """'FDS: Kessler, same stitch': beside a stitch of its own the thread alone is meant."""
     return any(0 <= k - m.j <= 1 and scene.told(m.i) for m in scene.of("stitch"))
+
+
+def _same_thread_named(desk: Desk, scene: Scene, k: int) -> bool:
+    """'A Kessler of the same Ticron': the core's thread told last, if it was of that make; not '4-0 of ...'."""
+    named = next((m for m in scene.of("material") if m.i == k + 1 and scene.told(m.i)), None)
+    sewn = any(m.j <= k for m in scene.of("stitch", "strandword"))
+    if named is None or not sewn or find_sizes(scene):
+        return False
+    before = (f for f in reversed(desk.findings) if f.field == "material" and f.order < scene.sentence.i)
+    last = next(before, None)
+    return last is not None and last.value == named.value
 
 
 def _told_in_short(scene: Scene, k: int) -> tuple[int, str] | None:

@@ -45,8 +45,8 @@ def _no_motion(scene: Scene, k: int) -> Span | None:
     n = next((n for n in range(len(rest)) if " ".join(rest[n : n + 4]).startswith(_MEANWHILE)), None)
     if n is not None:
         return k, moves + 2 + n
-    first, _ = scene.part(k)
-    before = scene.words(max(first, k - 3), k)
+    first = scene.sentence.i if scene.word_before(k) == "," else scene.part(k)[0]
+    before = scene.words(max(first, k - 3), k)  # 'to rest in it for three weeks, without exercises'
     if words[k] == "without" and _WEEKS & set(before):
         return k, moves + 1
     after = [w for w in rest if w not in (",", "_", "x")]

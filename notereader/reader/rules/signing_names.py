@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Page
-from notereader.reader.rules.whole import element_list
+from notereader.reader.rules.whole import Span, element_list
 
 _PARTICLES = frozenset(["van", "de", "von", "der", "den", "la", "le", "da", "di", "al"])
 _OF_WHAT = frozenset(["in", "of", "the", "for", "and", "by", "no", "job", "dictated", "typed", "service", "unit"])
@@ -35,6 +35,58 @@ def signs_by_name(desk: Desk, i: int, j: int) -> bool:
     beside = titles if page.raw(i, j).isupper() else titles | element_list("grades") | {"dictated"}
     titled = any(not beside.isdisjoint(_neighbours(page, plain, k)) for k in names)
     return titled or any(_named_above(desk, page.words[k], i) for k in names)
+
+
+def closing_name(desk: Desk, i: int, j: int) -> Span | None:
+    """'Dr K Mokgethwa, MO Hand unit', 'J Tavener (bleep 4471)   d/w Mr Oxlade': the name that opens a last line.
+
+    RETURNS the words up to a wide gap, or None where the line opens with no name or goes on with something else.
+    """
+    page = desk.page
+    if page.breaks[i] < Break.LINE or (page.breaks[i] < Break.BLANK and page.words[i - 1][-1].isalnum()):
+        return None
+    end = next((k for k in range(i + 1, j) if page.breaks[k] >= Break.COLUMN), j)
+    first = i
+    while first < end and page.words[first] in element_list("titles") | {"."}:
+        first += 1
+    last = first
+    while last < end and (page.words[last] in _NAME_PARTS or _is_initial(page, last) or _is_new_name(desk, last)):
+        last += 1
+    names = [k for k in range(first, last) if _is_new_name(desk, k)]
+    rest = page.words[last:end]
+    if not 0 < len(names) <= _MOST_NAMES or not _OF_OTHERS.isdisjoint(rest) or _goes_on(rest):
+        return None
+    titled = first > i or not element_list("degrees").isdisjoint(rest) or rest[:4] in _DOCTORS
+    named = "for" not in rest[:1] and any(_named_above(desk, page.words[k], i) for k in names)  # not 'Not for early'
+    return (i, end) if titled or named else None
+
+
+def _goes_on(rest: list[str]) -> bool:
+    """Tell whether what stands behind a name is neither a post, a number to call, nor how the note was made."""
+    behind = [w for w in rest if w not in element_list("degrees") and w not in ("m", "d", ".")]
+    told = next((w for w in behind if w[0].isalpha()), "")
+    posts = element_list("grades") | element_list("signing_grades") | element_list("behind_a_signature")
+    return len(behind) > _MOST_WORDS or (bool(told) and (told not in posts or behind[0] not in _MARKS))
+
+
+_DOCTORS = ([",", "m", ".", "d"], ["m", ".", "d", "."])
+_NAME_PARTS = _PARTICLES | {"ter", "ten", "ni", "mac", "mc", "bin", "el", ".", "-"}
+_MARKS = frozenset([",", "(", "/", "-", "for"])
+_OF_OTHERS = frozenset(["gp", "cc", "copy", "review", "clinic"])
+
+
+def _is_initial(page: Page, k: int) -> bool:
+    raw = page.raw(k, k + 1)
+    return len(raw) == 1 and raw.isupper()
+
+
+def _is_new_name(desk: Desk, k: int) -> bool:
+    """Tell whether a word may be a name: one with a capital that is no word of the trade, no post and no degree."""
+    page = desk.page
+    posts = element_list("grades") | element_list("signing_grades") | element_list("degrees")
+    if not _may_be_name(page.raw(k, k + 1)) or page.words[k] in posts:
+        return False
+    return not any(m.i <= k < m.j for m in (*page.mentions, *page.elements))
 
 
 def _neighbours(page: Page, plain: list[int], k: int) -> list[str]:

@@ -6,7 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
-from notereader.reader.rules.grafts import has_donor, of_the_far_end
+from notereader.reader.rules.grafts import has_donor, into_another, of_the_far_end
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.suture_owners import respective, suture_owners
@@ -68,7 +68,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         if (
             _is_the_second(scene, mention)
             or _named_in_full(scene, mention)
-            or (mention.value == "pull-out" and of_the_far_end(desk, scene))
+            or (mention.value == "pull-out" and of_the_far_end(desk, scene, mention))
         ):
             continue
         if scene.words(mention.i - 3, mention.i) in _KNOTS_OF:
@@ -86,7 +86,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
         for target in respective(scene, mention.i, peers, targets):
             desk.tendon(scene, target, "stitch", value, [(i, j)], "core stitch named", *doubts, *reasons)
             woven_in = "grafted" in desk.values_told("deed") or has_donor(desk)
-            tenodesed = desk.treatments.get(target) == "tenodesed"  # woven into its neighbour
+            tenodesed = desk.treatments.get(target) == "tenodesed" or into_another(scene)  # woven into its neighbour
             if value == "pulvertaft" and target.tendon in ("FDP", "FPL") and woven_in and not tenodesed:
                 desk.tendon(scene, target, "treatment", "grafted", [(i, j)], "a graft woven in", *doubts)
     for mention in scene.of("anchor"):
@@ -309,7 +309,7 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     done = done or any(not _FIXATION.isdisjoint(label) for label in labels)  # 'Fixation: [x] suture anchor'
     if stitch == "anchor" and not scene.header and not done:
         return
-    if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene):
+    if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene, mention):
         return
     if scene.next_word(mention.j) == "hole" or scene.word_before(mention.i) in ("bell", "shirt"):
         return

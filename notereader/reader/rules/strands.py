@@ -335,12 +335,28 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
         k += 1  # 'strands: 2 / 4 / 6 -> 4'
     if k == j and page.words[k : k + 1] in _WAS and _counted_label(page, j):
         k += 1  # 'number of strands was four'
-    if k == j and page.words[k : k + 2] == ["should", "read"] and _count_at(page, k + 2):
-        return _count_at(page, k + 2), k + 3  # 'strands should read four'
+    right = _put_right_at(page, k if k > j else j + (page.words[j : j + 1] in (["count"], ["number"])))
+    if right and _count_at(page, right):
+        return _count_at(page, right), right + 1
     column = k < end and page.breaks[k] >= Break.COLUMN  # 'Core suture strands      4'
     if (k == j and j != virtual and not _counted_label(page, j) and not column) or k >= end:
         return None, j
     return _count_at(page, k), k + 1
+
+
+def _put_right_at(page: Page, k: int) -> int:
+    """Return the word after 'should read', 'is to be corrected to' at word k, else 0: 'strand count should be four'."""
+    words = page.words
+    j = k
+    while j < len(words) and j - k < _LONGEST_VERB and words[j] in _PUTS_RIGHT:
+        j += 1
+    return (
+        j if words[k : k + 1] in (["should"], ["must"], ["is"], ["to"], ["corrected"], ["amended"]) and j - k > 1 else 0
+    )
+
+
+_LONGEST_VERB = 5  # words
+_PUTS_RIGHT = frozenset(["should", "must", "is", "to", "read", "be", "have", "been", "corrected", "amended", "changed"])
 
 
 def _label_goes_on(page: Page, j: int, end: int) -> int:
@@ -379,7 +395,9 @@ def _box_after(page: Page, j: int, end: int) -> int:
 
 
 def _times_before(page: Page, k: int, first: int) -> tuple[int, int] | None:
-    """Read 'two two-strand repairs' as four strands in all."""
+    """Read 'two two-strand repairs' as four strands in all; the 2 of 'FDP x2 4 strand cruciate' counts tendons."""
+    if page.words[k - 2] == "x" and k - 3 in page.tendon_words:
+        return None
     if k - 1 >= first and page.words[k - 1] in ("two", "three", "2", "3") and page.breaks[k] > 0:
         times = _count_at(page, k - 1)
         return (times, k - 1) if times else None

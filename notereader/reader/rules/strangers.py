@@ -5,6 +5,7 @@ Such nouns are no subjects of their own; without them their adjectives would be 
 
 from collections.abc import Sequence
 
+from notereader.reader.rules.threads import find_sizes
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -26,8 +27,19 @@ def of_a_stranger(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of a dressing, a joint, a count or another thing that is no tendon."""
     if not _OF_NERVES.isdisjoint(scene.said) and not any(g.tendons or g.generic for g in scene.setting.groups):
         return True  # 'epi-perineural suture 9-0, twelve stitches, no tension'
+    if _only_nerve_thread(scene):
+        return True
     j -= scene.word_before(j) in _PLACING  # 'no gap at' is one phrase
     return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 3 + _ASIDE, scene.sentence.j)))
+
+
+def _only_nerve_thread(scene: Scene) -> bool:
+    """'n. -> 3 x 9-0 Ethilon, no tension': a thread too thin for any tendon, where no tendon is named."""
+    sizes = {size for size, _, _ in find_sizes(scene)}
+    return bool(sizes) and sizes <= _FOR_NERVES and not any(g.tendons or g.generic for g in scene.setting.groups)
+
+
+_FOR_NERVES = frozenset(["8-0", "9-0", "10-0", "11-0"])
 
 
 def has_strange_subject(scene: Scene, i: int) -> bool:

@@ -14,7 +14,7 @@ from notereader.reader.desk import (
 )
 from notereader.reader.groups import WRIST, Group, Target, has
 from notereader.reader.held_counts import count_told
-from notereader.reader.measures import count_of
+from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.dealt_sutures import fingers_of_all, left_out_before, listed_before
@@ -193,10 +193,17 @@ def left_out_of(scene: Scene, group: Group, j: int | None = None) -> bool:
     k = group.i
     while k > scene.sentence.i and scene.page.words[k - 1] in _DETERMINERS:
         k -= 1
+    if scene.word_before(k) in _PLACING and scene.word_before(k - 1) in ("none", "nothing", "nil"):
+        return j is None or (
+            j < k - 1 and ";" not in scene.words(j, k)
+        )  # '6-0 for the profundus, none for the superficialis'
     placed = scene.page.words[k - 1] in ("in", "for", "from", "on") and k - 1 > scene.sentence.i
     cues = within(scene.page.cues, scene.sentence.i, k)
     cues = [c for c in cues if c.j == k - 1 and (j is None or c.i - j > 1)]
     return placed and any(" ".join(scene.words(c.i, c.j)) in LEFT_OUT for c in cues)
+
+
+_PLACING = frozenset(["in", "for", "on", "to", "round", "around"])
 
 
 def _taken_up_together(scene: Scene, group: Group, i: int) -> bool:
@@ -288,16 +295,25 @@ def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) 
 
 
 def _label_with(scene: Scene, group: Group, before: list[Group]) -> list[Group]:
-    """'FDP index, FPL: four-strand cruciate': the tendons that one label lists before a group."""
-    if group not in before or not group.tendons or scene.next_word(group.j) not in (":", "-"):
+    """'FDP index, FPL: four-strand cruciate', 'FDP x2 and FPL: ...': the tendons one label lists before a group."""
+    if group not in before or not group.tendons or scene.next_word(_counted_end(scene, group)) not in (":", "-"):
         return []
     listed: list[Group] = []
     last = group
     for earlier in reversed(before[: before.index(group)]):
-        if not earlier.tendons or scene.words(earlier.j, last.i) not in ([","], ["and"], [",", "and"], ["+"], ["&"]):
+        between = scene.words(_counted_end(scene, earlier), last.i)
+        if not earlier.tendons or between not in ([","], ["and"], [",", "and"], ["+"], ["&"]):
             break
         listed, last = [earlier, *listed], earlier
     return listed if last.i == scene.sentence.i else []
+
+
+def _counted_end(scene: Scene, group: Group) -> int:
+    """Return the word behind a group and the count behind its name: 'FDP x2', 'FDP (x 2)'."""
+    words = scene.page.words
+    if not group.every or not times_told(words, group.j):
+        return group.j
+    return group.j + (4 if words[group.j] == "(" else 2)
 
 
 def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> list[Target]:
@@ -480,7 +496,7 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         named = [g for g in before[first:] if g.tendons or (g.digits and _with_stitch(scene, g))]
         if (
             named
-            and scene.page.words[group.i] in ("each", "both", "all")
+            and scene.page.words[group.i] in ("each", "both", "all", "every")
             and not group.digits
             and group.i > scene.sentence.i + 1
         ):
@@ -542,11 +558,15 @@ def fingers_only(scene: Scene, group: Group, targets: list[Target]) -> list[Targ
 def _taken_together(desk: Desk, scene: Scene, named: list[Group], group: Group) -> list[Target]:
     """'FDP ring cut, FDP middle cut, both repaired': so many of the tendons named before as the word takes up."""
     found = _meant_by(desk, scene, named[-1])
+    of_all = scene.page.words[group.i] in ("all", "every") or scene.next_word(group.j) in _CASES
     for before in reversed(named[:-1]):
-        if len(found) > 1 and scene.page.words[group.i] != "all":
+        if len(found) > 1 and not of_all:
             break
         found = list(dict.fromkeys([*_meant_by(desk, scene, before), *found]))
     return found
+
+
+_CASES = frozenset(["case", "instance"])  # 'the profundi and then the superficiales, in each case with 3-0'
 
 
 def _with_stitch(scene: Scene, group: Group) -> bool:

@@ -35,6 +35,7 @@ from notereader.reader.rules.cut_shares import (
 )
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
+from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.parted import attributive
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, group_targets, series
@@ -276,7 +277,12 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     ):
         return
     if mention.value == "intact":
-        if _of_whole_finger(scene) or _of_the_rest(scene, mention) or not _tells_intact(scene, mention, word):
+        if (
+            untouched_though_cut(scene, mention)
+            or _of_whole_finger(scene)
+            or _of_the_rest(scene, mention)
+            or not _tells_intact(scene, mention, word)
+        ):
             return
         left_out = {t for g in scene.setting.groups if g.excepted and not g.digits for t in g.tendons}
         targets = [t for t in targets if t.tendon not in left_out]  # 'flexor tendons intact except the FDP'

@@ -6,6 +6,7 @@ from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.held_counts import count_told
+from notereader.reader.manner import joined_into
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
@@ -17,8 +18,9 @@ from notereader.reader.rules.denied_deeds import (
     not_worth_it,
     weighed_and_left,
 )
-from notereader.reader.rules.grafts import grafted_with, put_in_as_graft
+from notereader.reader.rules.grafts import grafted_with, into_another, put_in_as_graft
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
+from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.sewn_now import sewn_now
@@ -38,7 +40,26 @@ _HOLDING = frozenset(
 _DIP = frozenset(["dip", "dipj"])
 
 
-@needs(kinds=["deed"], words=["bone", "n", "no", "neither", "worth", "wove", "woven", "bridged"])
+@needs(
+    kinds=["deed"],
+    words=[
+        "bone",
+        "n",
+        "no",
+        "neither",
+        "worth",
+        "wove",
+        "woven",
+        "bridged",
+        "untouched",
+        "touched",
+        "undisturbed",
+        "into",
+        "onto",
+        "to",
+        "through",
+    ],
+)
 def treatments(desk: Desk, scene: Scene) -> None:
     """Find what was done to each tendon."""
     if scene.sentence.section in ("instructions", "closure", "admin"):
@@ -52,12 +73,16 @@ def treatments(desk: Desk, scene: Scene) -> None:
             _treatment(desk, scene, mention, value)
     for mention in (m for m in (*neither_mended(scene), *not_worth_it(scene)) if scene.told(m.i)):
         _treatment(desk, scene, mention, "left")
+    for mention in scene.of("extent"):
+        if scene.told(mention.i) and untouched_though_cut(scene, mention):
+            _treatment(desk, scene, mention, "left")
     _cell_of_sewn(desk, scene)
     _which_slip(desk, scene)
     _slip_left_over(desk, scene)
     _likewise(desk, scene)
     _to_bone(desk, scene)
     _of_the_joint(desk, scene)
+    _into_a_neighbour(desk, scene)
     _left_too(desk, scene)
     grafted_with(desk, scene)
     put_in_as_graft(desk, scene)
@@ -134,6 +159,17 @@ def _finger_behind(scene: Scene, deed: Mention) -> list[str]:
     return [d for g in scene.setting.groups if g.i == deed.j and not g.tendons for d in g.digits]
 
 
+def _into_a_neighbour(desk: Desk, scene: Scene) -> None:
+    """'The index profundus was woven into the intact middle profundus': tenodesed, and nothing done to the other."""
+    for group in (g for g in scene.setting.groups if g.tendons and g.reference):
+        verb = joined_into(scene.page, group, scene.sentence)
+        if verb < 0 or not scene.told(verb) or scene.negated(verb, verb + 1):
+            continue
+        deed = Mention("deed", "tenodesed", verb, group.i)
+        for target in _stump_fixed(desk, scene, deed):
+            desk.tendon(scene, target, "treatment", "tenodesed", [(verb, group.j)], "treatment tenodesed")
+
+
 def _to_bone(desk: Desk, scene: Scene) -> None:
     """'FPL to bone, as below': told without a verb."""
     for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
@@ -195,8 +231,10 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value == "tenodesed" and _undone_again(scene, mention):
         return None
-    if value == "grafted" and any(_to_a_side(scene, m) for m in scene.of("deed")):
+    if value == "grafted" and (into_another(scene) or any(_to_a_side(scene, m) for m in scene.of("deed"))):
         return None  # 'attached to the side of the ring FDP by a Pulvertaft weave'
+    if value == "grafted" and any(joined_into(scene.page, g, scene.sentence) >= 0 for g in scene.setting.groups):
+        return None  # 'woven into the intact middle profundus with a Pulvertaft weave'
     if value == "repaired" and answered_no(scene, mention):
         return "left"
     if value == "repaired" and (weighed_and_left(scene, mention) or denied_below(desk, scene, mention)):
@@ -216,8 +254,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'the repairs were then observed during passive extension'
     if value == "left" and (of_ends_or_knots(scene, mention) or of_gap_before(desk, scene)):
         return None
-    if value == "left" and scene.words(mention.j - 1, mention.j + 2) == ["left", "without", "one"]:
-        return None  # '... an epitendinous suture; the superficialis was left without one'
+    if value == "left" and _left_without(scene, mention):
+        return None
     if value == "left" and scene.next_word(mention.j) == "out" and scene.of("pattern", "role"):
         return None  # 'the running suture was left out'
     if word == "was left" and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
@@ -263,6 +301,13 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _left_without(scene: Scene, mention: Mention) -> bool:
+    """'... an epitendinous suture; the superficialis was left without', 'without one': the suture, not the tendon."""
+    if scene.words(mention.j - 1, mention.j + 1) != ["left", "without"]:
+        return False
+    return scene.next_word(mention.j + 1) in ("one", "", ".", ",", ";") and bool(scene.of("pattern", "role"))
 
 
 def _of_a_stitch(scene: Scene, mention: Mention) -> bool:
@@ -555,7 +600,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     after = scene.next_word(mention.j)
     first, _ = scene.part(mention.i)
     before = [g for g in scene.setting.groups if g.tendons and g.j <= first and not g.reference]
-    if value == "trimmed" and before and scene.page.words[first] == "its":
+    its_slip = any(first < m.i < mention.i for m in scene.of("slip"))  # 'while its radial slip was trimmed'
+    if value == "trimmed" and before and scene.page.words[first] == "its" and not its_slip:
         return group_targets(scene, before[-1])  # 'FDS partially cut: its frayed edge was trimmed'
     if value == "trimmed" and _ahead_of_its_stitches(scene, mention):
         return group_targets(scene, scene.setting.groups[0])
@@ -787,7 +833,7 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if value == "trimmed" and near and not focus:
         nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
         return nicked if len(nicked) == 1 else []  # 'FDP nicked. FDS fine. I trimmed the flap.'
-    if value in ("trimmed", "left") and (near or _ticked(scene, mention)):
+    if value in ("trimmed", "left") and (near or _ticked(scene, mention) or _closes_its_cut(desk, scene, mention)):
         if value == "left" and not _ticked(scene, mention) and any(desk.treatments.get(t) == "repaired" for t in focus):
             return []
         return focus
@@ -801,6 +847,14 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if (value == "repaired" or to_bone) and (near or threaded) and not scene.header:
         return sewn_now(desk, scene, mention)
     return []
+
+
+def _closes_its_cut(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'FDP' above '- 20% cut on the radial edge, smooth, left alone': the sentence tells of one cut in part."""
+    focus = scene.setting.focus
+    partly = len(focus) == 1 and desk.extents.get(focus[0]) == "partial"
+    told = any(m.i < mention.i for m in scene.of("hurt", "extent"))
+    return partly and told and not scene.subjects and scene.next_word(mention.j) in ("", ".", ",", ";")
 
 
 def _another_it(desk: Desk, scene: Scene, mention: Mention) -> bool:

@@ -1,0 +1,96 @@
+"""What a later line strikes from a note: 'strike the "A2 intact" above', 'please disregard 3-0 in the report above'.
+
+What is quoted to be struck out holds no more, neither in the quotation nor where it was first written.
+"""
+
+from collections.abc import Iterator
+
+from notereader.reader.page import Break, Page, Sentence
+from notereader.vocabulary.wordlists import word_list
+
+_WRONG = word_list("standing", "wrong")
+_HOLDS = word_list("standing", "holds")
+_ENTRIES = word_list("standing", "entries")
+_STRIKES = word_list("standing", "strikes")
+_REMARKS = word_list("standing", "remarks")
+_TO_DISREGARD = frozenset(["disregard", "ignore"])
+_ABOUT = frozenset(["that", "about", "of", "on", "saying", "concerning", "regarding"])
+_QUOTES = frozenset(['"', "'"])
+_STOPS = frozenset([",", ";", "."])
+_FEWEST = 2  # words of a quotation that is looked for where it was written
+_LONGEST = 12
+
+_Phrase = tuple[str, ...]
+
+
+def mark_struck_out(page: Page) -> None:
+    """Note that what the note itself strikes out is no finding."""
+    struck: dict[_Phrase, int] = {}  # with the word behind which it may stand again
+    for sentence in page.sentences:
+        if not _QUOTES.isdisjoint(sentence.said):
+            for first, last in _quotations(page, sentence):
+                if _is_struck(page, sentence, first, last):
+                    page.mark(first, last + 1, "teaching")
+                    phrase = tuple(page.words[first + 1 : last])
+                    if _FEWEST <= len(phrase) <= _LONGEST and page.words[last + 1 : last + 2] != ["for"]:
+                        struck[phrase] = first
+        _mark_disregarded(page, sentence)
+    if struck:
+        _strike_where_written(page, struck)
+
+
+def _quotations(page: Page, sentence: Sentence) -> Iterator[tuple[int, int]]:
+    """Yield the first and last mark of each quotation; an apostrophe opens one only where a word begins with it."""
+    opened, mark = -1, ""
+    for k in range(sentence.i, sentence.j):
+        word = page.words[k]
+        if word not in _QUOTES:
+            continue
+        if opened >= 0 and word == mark:
+            yield opened, k
+            opened = -1
+        elif opened < 0 and (word == '"' or page.breaks[k] > Break.NONE) and k + 1 < sentence.j:
+            opened, mark = k, word
+
+
+def _is_struck(page: Page, sentence: Sentence, first: int, last: int) -> bool:
+    """'My entry "FDP intact" is to be read accordingly', '"Day 14" is a slip', 'strike the "A2 intact" above'."""
+    before, after = page.words[max(sentence.i, first - 3) : first], page.words[last + 1 : last + 6]
+    after = after[after[:1] in ([","], ["above"]) :]
+    verb = after[:1] in (["is"], ["was"], ["should"], ["must"])
+    wrong = verb and (not _WRONG.isdisjoint(after) or "read" in after[1:3])
+    wrong = wrong or (after[:2] == ["does", "not"] and not _HOLDS.isdisjoint(after[2:3]))
+    wrong = wrong or (before[-1:] == ["for"] and after[:1] == ["read"])  # 'for "FDS intact" read "FDS cut 30%"'
+    named = _ENTRIES | _STRIKES if page.words[first] == '"' else _STRIKES
+    return wrong or before[-2:] == ["cross", "out"] or not named.isdisjoint(before)
+
+
+def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
+    begins: dict[str, list[_Phrase]] = {}
+    for phrase in struck:
+        begins.setdefault(phrase[0], []).append(phrase)
+    for k, word in enumerate(page.words):
+        for phrase in begins.get(word, ()):
+            last = k + len(phrase)
+            if k < struck[phrase] and tuple(page.words[k:last]) == phrase and _closes(page, last):
+                page.mark(k, last, "teaching")
+
+
+def _closes(page: Page, k: int) -> bool:
+    """'A2 intact.' is struck; of 'both arteries cut and not repaired' the rest would be told of something else."""
+    return page.words[k] in _STOPS or page.breaks[k] >= Break.LINE
+
+
+def _mark_disregarded(page: Page, sentence: Sentence) -> None:
+    """'Please disregard 3-0 in the report above', 'strike the statement that A2 was intact': it holds no more."""
+    if _STRIKES.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(sentence.i, sentence.j - 1):
+        if words[k] not in _STRIKES or words[k] == "remove":
+            continue  # 'I had to remove the line of sutures'
+        plain = words[k] in _TO_DISREGARD and words[k + 1] not in ("the", "this", "that", "it", "above")
+        remark = next((n for n in range(k + 2, min(k + 4, sentence.j - 1)) if words[n] in _REMARKS), -1)
+        if plain or (words[k + 1] == "the" and remark > 0 and words[remark + 1] in _ABOUT):
+            end = next((n for n in range(k, sentence.j) if words[n] in _STOPS), sentence.j)
+            page.mark(k, end, "teaching")

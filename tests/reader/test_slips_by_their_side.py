@@ -1,0 +1,47 @@
+"""Slips named by their side alone, behind 'both slips', or as the one and the other."""
+
+import pytest
+from reader_sentences import told
+
+SEWN = "The FDP of the ring finger was completely divided and repaired. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Of the two superficialis slips only the radial was repaired, with 5-0 Prolene; the ulnar was excised.",
+        "One slip of FDS, the ulnar, was excised to make room and the other was repaired with 5-0 Prolene.",
+        "One slip of FDS (the ulnar one) was excised and the other was repaired with 5-0 Prolene.",
+        "We repaired the radial FDS slip with 5-0 Prolene and excised the ulnar.",
+        "The radial slip of the FDS was repaired with 5-0 Prolene, while its ulnar slip was resected.",
+    ],
+)
+def test_each_slip_has_its_own_fate(text: str) -> None:
+    found = told(SEWN + text, "treatment", "size")
+    assert found["ring FDS radial"] == {"treatment": "repaired", "size": "5-0"}
+    assert found["ring FDS ulnar"] == {"treatment": "excised"}
+    assert "ring FDS" not in found
+
+
+@pytest.mark.parametrize(
+    ("text", "fate"),
+    [
+        ("FDS: both slips cut. Ulnar sutured with 5-0 nylon, radial left alone.", "left"),
+        ("Both slips of FDS were cut. The ulnar was sewn with 5-0 nylon and the radial trimmed.", "trimmed"),
+    ],
+)
+def test_sides_behind_both_slips(text: str, fate: str) -> None:
+    found = told(SEWN + text, "treatment")
+    assert found["ring FDS ulnar"] == {"treatment": "repaired"}
+    assert found["ring FDS radial"] == {"treatment": fate}
+
+
+def test_a_nerve_told_behind_both_slips_is_no_slip() -> None:
+    found = told(SEWN + "Both slips of FDS were cut. The radial digital nerve was repaired, the ulnar was intact.")
+    assert "ring FDS radial" not in found
+    assert "ring FDS ulnar" not in found
+
+
+def test_an_edge_of_its_own_is_of_the_tendon() -> None:
+    found = told("Ring finger FDS partially cut, 30 %: its frayed edge was trimmed.", "treatment")
+    assert found == {"ring FDS": {"treatment": "trimmed"}}
