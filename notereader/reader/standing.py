@@ -116,7 +116,6 @@ def standing(doc: Doc) -> Doc:
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
         mark_taken_back(page, sentence)
-        _mark_wrongly_told(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
         mark_spacer(page, sentence)
@@ -191,20 +190,6 @@ def _mark_contrast(page: Page, sentence: Sentence) -> None:
                 m.kind in suture for m in within(page.mentions, sentence.i, k)
             ):
                 page.mark(k, end, "considered")
-
-
-def _mark_wrongly_told(page: Page, sentence: Sentence) -> None:
-    """'The FDS was mistakenly called whole', 'A2 was entered wrongly as intact': what was told so holds no more."""
-    if _WRONGLY.isdisjoint(sentence.said):
-        return
-    for k in range(sentence.i + 1, sentence.j - 1):
-        if page.words[k] in _WRONGLY and not _TELLING.isdisjoint(page.words[k - 1 : k + 2]):
-            end = next((n for n in range(k, sentence.j) if page.words[n] in (",", ";", ".", ":")), sentence.j)
-            page.mark(k, end, "teaching")
-
-
-_WRONGLY = word_list("standing", "wrongly")
-_TELLING = word_list("standing", "telling")
 
 
 def _mark_muscles(page: Page, sentence: Sentence) -> None:

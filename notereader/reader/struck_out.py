@@ -13,6 +13,8 @@ _HOLDS = word_list("standing", "holds")
 _ENTRIES = word_list("standing", "entries")
 _STRIKES = word_list("standing", "strikes")
 _REMARKS = word_list("standing", "remarks")
+_WRONGLY = word_list("standing", "wrongly")
+_TELLING = word_list("standing", "telling")
 _TO_DISREGARD = frozenset(["disregard", "ignore"])
 _ABOUT = frozenset(["that", "about", "of", "on", "saying", "concerning", "regarding"])
 _QUOTES = frozenset(['"', "'"])
@@ -35,6 +37,7 @@ def mark_struck_out(page: Page) -> None:
                     if _FEWEST <= len(phrase) <= _LONGEST and page.words[last + 1 : last + 2] != ["for"]:
                         struck[phrase] = first
         _mark_disregarded(page, sentence)
+        _mark_wrongly_told(page, sentence)
     if struck:
         _strike_where_written(page, struck)
 
@@ -93,4 +96,14 @@ def _mark_disregarded(page: Page, sentence: Sentence) -> None:
         remark = next((n for n in range(k + 2, min(k + 4, sentence.j - 1)) if words[n] in _REMARKS), -1)
         if plain or (words[k + 1] == "the" and remark > 0 and words[remark + 1] in _ABOUT):
             end = next((n for n in range(k, sentence.j) if words[n] in _STOPS), sentence.j)
+            page.mark(k, end, "teaching")
+
+
+def _mark_wrongly_told(page: Page, sentence: Sentence) -> None:
+    """'The FDS was mistakenly called whole', 'A2 was entered wrongly as intact': what was told so holds no more."""
+    if _WRONGLY.isdisjoint(sentence.said):
+        return
+    for k in range(sentence.i + 1, sentence.j - 1):
+        if page.words[k] in _WRONGLY and not _TELLING.isdisjoint(page.words[k - 1 : k + 2]):
+            end = next((n for n in range(k, sentence.j) if page.words[n] in (",", ";", ".", ":")), sentence.j)
             page.mark(k, end, "teaching")
