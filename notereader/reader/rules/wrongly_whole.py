@@ -17,4 +17,5 @@ def wrongly_whole(desk: Desk, scene: Scene) -> None:
         for target in group_targets(scene, group):
             if desk.extents.get(target) == "intact":
                 del desk.extents[target]
-                desk.take_back("repairs", tuple(target), "extent", scene.sentence.i)
+                entry = (target.digit, target.tendon, target.slip)
+                desk.take_back("repairs", entry, "extent", scene.sentence.i)
