@@ -384,9 +384,11 @@ def _cells(
     made = []
     for n, cell in enumerate(line.cells):
         column = places[n]
-        if n in own or column is None or _empty(page, cell):
+        if n in own or column is None:
             continue
         head = title.cells[column]
+        if _empty(page, cell) and not _nil_cut(page, head, cell):
+            continue
         if _nothing_taken(page, [*prefix, head], cell):
             continue
         section = _section_asked(page, [head]) or _section_asked(page, prefix) or "narrative"
@@ -394,6 +396,14 @@ def _cells(
         told = [*prefix, head, *_open_end(page, (above or {}).get(column, []), cell)]
         made += [_sentence(page, i, j, section, block, told) for i, j in _sentences_of(page, cell)]
     return made
+
+
+def _nil_cut(page: Page, head: Span, cell: Span) -> bool:
+    """'FDS   nil' under 'Cut': none of it was cut; under 'Core' it would say nothing."""
+    return page.words[cell[0] : cell[1]] == ["nil"] and not _ASKS_CUT.isdisjoint(page.words[head[0] : head[1]])
+
+
+_ASKS_CUT = frozenset(["cut", "cut?", "divided", "division", "laceration"])
 
 
 def _section_asked(page: Page, prefix: list[Span]) -> str:
