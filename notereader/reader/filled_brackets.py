@@ -10,8 +10,9 @@ _ANSWER = r"\[ (?! *\]|[xXvVyY*\u2713\u2714\u221a\u00d7]? ?\])(?P<answer>[^\[\]\
 # An answer with a unit or more words behind it, '[10] mm', or with labels of its own is read as it stands.
 _BRACKET = re.compile(rf"{_BLANK}|{_ANSWER}")
 _FEWEST = 4  # blanks, and as many answers, or brackets hold remarks or headings
-_ASKED = re.compile(r"(?:[:\])?]|\b(?:for|of|in|to|at|from))[ \t]*\Z")
-_LOOK_BACK = 12  # characters
+_ASKED = re.compile(r"(?:\A|\n|[:\])?]|\b(?:for|of|in|to|at|from))[ \t]*\Z")
+_SAYS_SO = re.compile(r"(?::|\b[AaCc][1-5])[ \t]*\Z")
+_LOOK_BACK = 30  # characters
 
 
 def without_brackets(text: str) -> str:
@@ -23,12 +24,10 @@ def without_brackets(text: str) -> str:
     signs = list(text)
     for m in found:
         i, j = m.span()
+        if m["answer"] is None and _SAYS_SO.search(text, max(0, i - _LOOK_BACK), i) is not None:
+            continue  # 'A1 [     ]', 'Surgeon: [     ]': the empty brackets tell that nothing was filled in
         asked = m["answer"] is None or _ASKED.search(text, max(0, i - _LOOK_BACK), i) is not None
-        signs[i], signs[j - 1] = " " if asked or _opens_line(text, i) else ":", " "
+        signs[i], signs[j - 1] = " " if asked else ":", " "
         if m["answer"] is None:
             signs[i + 1 : j - 1] = "_" * (j - i - 2)
     return "".join(signs)
-
-
-def _opens_line(text: str, i: int) -> bool:
-    return not text[text.rfind("\n", 0, i) + 1 : i].strip()

@@ -41,3 +41,8 @@ def test_a_date_whose_parts_stand_apart(date: str) -> None:
 
 def test_figures_apart_that_are_no_date() -> None:
     assert each("Date of operation: none. FDP cut 2 / 3 / 4 mm", "date", group="operation") == {}
+
+
+def test_pulleys_with_an_empty_blank_are_told_nothing_of() -> None:
+    note = f"{FORM}Pulley release: A1 [     ]  A3 [ all ]  A4 [     ]\n"
+    assert each(note, "finding", group="pulleys") == {"ring A3": "released"}
