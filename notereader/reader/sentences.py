@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from notereader.reader.form_marks import TickedField
 from notereader.reader.headings import Line
-from notereader.reader.page import Break, Page, Sentence
+from notereader.reader.page import Break, Page, Sentence, within
 from notereader.reader.ticked_lines import ticked_lines
 from notereader.vocabulary.wordlists import word_list
 
@@ -156,6 +156,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # 'middle   A2 vented.  A4 intact' above 'ring     nil touched'
     if last == "no" and _is_answer(page, line.i - 1) and (not lower or _opens_with_label(page, line)):
         return False  # 'Tension: no' above 'Gap: seen'
+    if _heads_with_finger(page, line):
+        return False  # 'small finger - FDP divided' below 'catches at A2'
     if page.words[max(0, line.i - len(_NOT_APPLICABLE)) : line.i] == _NOT_APPLICABLE:
         return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
@@ -189,6 +191,16 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
 
 _JOINTS = frozenset(["wrist", "mcp", "mcps", "mcpj", "mcpjs", "mp", "mps", "mpj", "mpjs", "ip", "ips", "ipj", "ipjs"])
 _DEGREES = (["deg"], ["degs"], ["degrees"], ["degree"], ["\u00b0"], ["flexed"], ["flexion"], ["flex"])
+
+
+def _heads_with_finger(page: Page, line: Line) -> bool:
+    """Tell whether a line opens with the name of a finger, a mark, and one of its tendons: 'index - FDP divided'."""
+    named = next((m for m in within(page.mentions, line.i, line.i + 1) if m.kind in ("digit", "digit?")), None)
+    if named is None:
+        return False
+    k = named.j + (page.words[named.j : named.j + 1] in (["finger"], ["thumb"]))
+    marked = page.words[k : k + 1] in ([":"], ["-"], ["="])
+    return marked and any(m.kind == "tendon" and m.i == k + 1 for m in within(page.mentions, k + 1, k + 2))
 
 
 _NOT_APPLICABLE = ["n", "/", "a"]

@@ -80,10 +80,10 @@ def test_as_well_is_no_word_of_glide() -> None:
 @pytest.mark.parametrize(
     "text",
     [
-        "Middle: FDP 70 % divided. In the ring and small fingers the FDP was completely divided. The divided FDP tendons "
-        "received a four-strand core.",
-        "The FDP of the ring and small fingers was cut through, that of the middle finger to 60 %. The divided profundi "
-        "were sewn with a four-strand core.",
+        "Middle: FDP 70 % divided. In the ring and small fingers the FDP was completely divided. The divided FDP "
+        "tendons received a four-strand core.",
+        "The FDP of the ring and small fingers was cut through, that of the middle finger to 60 %. The divided "
+        "profundi were sewn with a four-strand core.",
     ],
 )
 def test_the_divided_tendons_are_those_cut_through(text: str) -> None:
