@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
-from notereader.reader.manner import mark_manner, names_place
+from notereader.reader.manner import into_pulley, mark_manner, names_place
 from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
@@ -91,6 +91,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _so_many_beside_one(run, atom, page)
             or _behind_other_fingers(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
+            or (atom.kind == "tendon" and run[-1].kind == "tendon" and into_pulley(page, sentence.i, run[-1].i))
             or _whole_behind(page, run, atom, mentions)
             or _each_with_its_own(page, run, atom, mentions)
         ):

@@ -23,6 +23,7 @@ from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.sewn_now import sewn_now
 from notereader.reader.rules.spoken_of_repairs import FOUND_BROKEN, PUT_OFF
 from notereader.reader.rules.strangers import has_strange_subject
@@ -442,6 +443,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         return
     if value == "excised" and (_trims_ends(scene, mention) or _takes_suture_out(scene, mention)):
         return
+    if value == "repaired" and _sews_new_pulley(scene, mention):
+        return
     if value in ("repaired", "reinserted") and any(
         m.value == "tenodesed" and scene.told(m.i) and m.i > mention.i and not _no_tenodesis(scene, m)
         for m in scene.of("deed")
@@ -471,6 +474,16 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             desk.treatments.pop(target)
             if known is not None:
                 desk.treatments[target] = known
+
+
+def _sews_new_pulley(scene: Scene, mention: Mention) -> bool:
+    """'A2 rebuilt from the excised FDS, sewn to its rim', '..., which was passed round the bone and sutured to itself'."""
+    before = [g for g in scene.setting.groups if g.j <= mention.i and (g.tendons or g.generic)]
+    behind = any(0 <= g.i - mention.j <= _AT_ITS_DEED and g.tendons for g in scene.setting.groups)
+    return bool(before) and not behind and made_from(scene, before[-1])
+
+
+_AT_ITS_DEED = 3  # words: 'repair of the FDP'
 
 
 def _ticked(scene: Scene, mention: Mention) -> bool:
