@@ -7,7 +7,7 @@ from notereader.reader.desk import Finding
 from notereader.vocabulary.sutures import stitches
 
 CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
-_PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
+PERIPHERAL_FIELDS = ("peripheral_pattern", "peripheral_size", "peripheral_material")
 _BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
 _FULLER = {
     "double tsuge": "tsuge",
@@ -57,15 +57,15 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
             ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
         )  # a smoothed tendon may be seen to run
         if treatment == "trimmed" and _sewn_around(fields):
-            kept = (*kept, "peripheral", *_PERIPHERAL)
-        for name in (*CORE, "peripheral", *_PERIPHERAL, *_BEHAVIOUR):
+            kept = (*kept, "peripheral", *PERIPHERAL_FIELDS)
+        for name in (*CORE, "peripheral", *PERIPHERAL_FIELDS, *_BEHAVIOUR):
             if name not in kept:
                 fields.pop(name, None)
     if treatment == "reinserted" and "stitch" in fields:
         fixed = [f for f in fields["stitch"] if f.value in ("pull-out", "anchor")]
         fields["stitch"] = fixed or fields["stitch"]
     if "peripheral" in fields and choose("peripheral", fields["peripheral"])[0].value == "absent":
-        for name in _PERIPHERAL:
+        for name in PERIPHERAL_FIELDS:
             fields.pop(name, None)
     if "gap_mm" in fields and ("gap" not in fields or choose("gap", fields["gap"])[0].value != "seen"):
         del fields["gap_mm"]

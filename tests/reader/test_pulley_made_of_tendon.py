@@ -11,8 +11,8 @@ _HEAD = "Right small finger, zone II. FDP and FDS completely divided. "
     [
         "FDS excised. Becker repair, 4-0 FiberWire. A2 reconstructed by a loop of the "
         "excised FDS, sutured to the rim with 4-0 Ethibond.",
-        "FDS excised. Becker repair, 4-0 FiberWire. A2 rebuilt from the resected FDS, sewn down to its remnants with 4-0.",
-        "FDS excised. Becker repair, 4-0 FiberWire. A4 rebuilt from the excised FDS, which was passed around the phalanx "
+        "FDS excised. Becker repair, 4-0 FiberWire. A2 rebuilt from the resected FDS, sewn to its remnants with 4-0.",
+        "FDS excised. Becker repair, 4-0 FiberWire. A4 rebuilt from the excised FDS, which was put around the phalanx "
         "twice and sutured to itself.",
     ],
 )

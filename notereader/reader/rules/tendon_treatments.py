@@ -292,6 +292,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'the little bit on the bone I could not sew to'
     if scene.words(mention.j, mention.j + 2) == ["not", "with"] and "but" in scene.said:
         return value  # 'repaired not with six strands but with four'
+    if value == "excised" and _gives_reason(scene, mention):
+        return value
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
@@ -309,6 +311,15 @@ def _left_without(scene: Scene, mention: Mention) -> bool:
     if scene.words(mention.j - 1, mention.j + 1) != ["left", "without"]:
         return False
     return scene.next_word(mention.j + 1) in ("one", "", ".", ",", ";") and bool(scene.of("pattern", "role"))
+
+
+def _gives_reason(scene: Scene, mention: Mention) -> bool:
+    """'FDS excised - not enough room', 'resected (not repairable)': why it was done, where 'not needed' denies it."""
+    behind = scene.words(mention.j, mention.j + 3)
+    return behind[:1] in (["-"], ["("]) and behind[1:2] == ["not"] and behind[2:] != [] and behind[2] in _SHORT_OF
+
+
+_SHORT_OF = word_list("tendons", "short_of")
 
 
 def _of_a_stitch(scene: Scene, mention: Mention) -> bool:
@@ -477,7 +488,7 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
 
 
 def _sews_new_pulley(scene: Scene, mention: Mention) -> bool:
-    """'A2 rebuilt from the excised FDS, sewn to its rim', '..., which was passed round the bone and sutured to itself'."""
+    """'A2 rebuilt from the excised FDS, sewn to its rim', '..., which went round the bone and was sutured to itself'."""
     before = [g for g in scene.setting.groups if g.j <= mention.i and (g.tendons or g.generic)]
     behind = any(0 <= g.i - mention.j <= _AT_ITS_DEED and g.tendons for g in scene.setting.groups)
     return bool(before) and not behind and made_from(scene, before[-1])
