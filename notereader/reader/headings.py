@@ -310,10 +310,22 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     numbered = page.words[line.i] in _NUMBERED_PARTS
     if heading.value == "addendum" and (numbered or page.raw(heading.i, heading.j)[:1].isupper()):
         return first == "#" or _addendum_dated(page, heading, heading.j)
-    if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
+    if not capitals or page.raw(heading.j, line.j).isupper():
         return False
+    if _phrase(page, heading) in _ORDINARY:
+        return _heads_by_capitals(page)
     short = heading.value != "splint" and line.j - heading.j <= 3
-    return short or heading.value in ("diagnosis", "procedure", "indication")
+    return short or heading.value in ("diagnosis", "procedure", "indication") or _heads_by_capitals(page)
+
+
+def _heads_by_capitals(page: Page) -> bool:
+    """'EBL 60 ml' over 'SPECIMENS tissue x 3' over 'PLAN Home, elevate': a note whose headings show by capitals alone."""
+    lines = (m for m in page.headings if page.breaks[m.i] >= Break.LINE and page.raw(m.i, m.j).isupper())
+    spaced = (m for m in lines if page.breaks[m.j : m.j + 1] == [Break.SPACE] and page.words[m.j][0].isalnum())
+    return len({m.value for m in spaced if not page.raw(m.j, m.j + 1).isupper()}) >= _CAPITALS
+
+
+_CAPITALS = 3  # different headings
 
 
 def _goes_on_from_above(page: Page, heading: Mention, line: Line) -> bool:

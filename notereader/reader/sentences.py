@@ -24,6 +24,7 @@ _NARROW = 30  # characters; a paragraph with no line that long is a list, not br
 _ENDERS = frozenset([".", "!", "?"])
 _MARKS = frozenset(["-", "*"])
 _FULL = 100  # characters; the lines of lists are seldom as long
+_BROAD = 55  # characters; of running text, by what its lines tell
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 
 
@@ -182,7 +183,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return (lower and not small) or not fits
     if lower and not small:
         listed = any(Break.COLUMN in page.breaks[own.i + 1 : own.j] for own in (before, line))
-        full = before.length >= _FULL and last not in _ENDERS and not listed  # running text that ends in mid-sentence
+        running = before.length >= (_BROAD if _tells_more_than_one(page, before) else _FULL)
+        full = running and last not in _ENDERS and not listed  # running text that ends in mid-sentence
         return full or not fits or _indent(page, line.i) > _indent(page, before.i)
     if last in _ENDERS or last == ":" or fits:
         return False
@@ -201,6 +203,12 @@ def _heads_with_finger(page: Page, line: Line) -> bool:
     k = named.j + (page.words[named.j : named.j + 1] in (["finger"], ["thumb"]))
     marked = page.words[k : k + 1] in ([":"], ["-"], ["="])
     return marked and any(m.kind == "tendon" and m.i == k + 1 for m in within(page.mentions, k + 1, k + 2))
+
+
+def _tells_more_than_one(page: Page, line: Line) -> bool:
+    """'Long washout, 3 litres. Crushed tendon cut' above 'off, 3 mm in all': a line with a stop in it is no item."""
+    stops = (k for k in range(line.i + 2, line.j - 2) if page.words[k] == "." and page.breaks[k + 1] == Break.SPACE)
+    return any(_plain_word(page.words[k - 1]) and page.text[page.starts[k + 1]].isupper() for k in stops)
 
 
 _NOT_APPLICABLE = ["n", "/", "a"]

@@ -488,7 +488,7 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
 
 
 def _sews_new_pulley(scene: Scene, mention: Mention) -> bool:
-    """'A2 rebuilt from the excised FDS, sewn to its rim', '..., which went round the bone and was sutured to itself'."""
+    """'A2 rebuilt from the excised FDS, sewn to its rim', '..., put round the bone and sutured to itself'."""
     before = [g for g in scene.setting.groups if g.j <= mention.i and (g.tendons or g.generic)]
     behind = any(0 <= g.i - mention.j <= _AT_ITS_DEED and g.tendons for g in scene.setting.groups)
     return bool(before) and not behind and made_from(scene, before[-1])
