@@ -319,7 +319,7 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
 
 
 def _heads_by_capitals(page: Page) -> bool:
-    """'EBL 60 ml' over 'SPECIMENS tissue x 3' over 'PLAN Home, elevate': a note whose headings show by capitals alone."""
+    """'EBL 60 ml' over 'SPECIMENS tissue x 3' over 'PLAN Home, elevate': headings that show by their capitals alone."""
     lines = (m for m in page.headings if page.breaks[m.i] >= Break.LINE and page.raw(m.i, m.j).isupper())
     spaced = (m for m in lines if page.breaks[m.j : m.j + 1] == [Break.SPACE] and page.words[m.j][0].isalnum())
     return len({m.value for m in spaced if not page.raw(m.j, m.j + 1).isupper()}) >= _CAPITALS

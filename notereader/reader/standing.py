@@ -739,6 +739,8 @@ _NOT_SEWN = (["not", "repaired"], ["not", "sutured"], ["not", "sewn"], ["not", "
 
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
+    if too_much_for(page, i, sentence) is not None:
+        return True
     for cue in within(page.cues, sentence.i, sentence.j):
         if cue.value != "negated" or page.standing[cue.i] == "unticked":
             continue
@@ -762,6 +764,24 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
 
 
 _LONG_LABEL = 3  # words
+
+
+def too_much_for(page: Page, i: int, sentence: Sentence) -> int | None:
+    """'Too thin to repair', 'too far out to be sutured', 'too distal for repair': return the 'too' that denies word i.
+
+    'Not too thin to repair' denies nothing.
+    """
+    k = i - 1 - (page.words[i - 1] in _BEFORE_DEED)
+    if k <= sentence.i or "too" not in sentence.said or page.words[k] not in ("to", "for"):
+        return None
+    first = max(sentence.i, k - _MEASURED)
+    too = next((n for n in range(k - 1, first - 1, -1) if page.words[n] == "too"), None)
+    denies = too is not None and page.words[too - 1] not in ("not", "n't") and _BOUNDS.isdisjoint(page.words[too:k])
+    return too if denies else None
+
+
+_BEFORE_DEED = frozenset(["be", "direct", "primary", "a", "any", "formal"])
+_MEASURED = 5  # words: 'too short and ragged'
 
 
 def _ends_field(page: Page, cue: Mention) -> bool:

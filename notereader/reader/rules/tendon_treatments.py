@@ -295,7 +295,7 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     if value == "excised" and _gives_reason(scene, mention):
         return value
     if scene.negated(mention.i, mention.j, 3):
-        verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
+        verb = word.endswith("ed") or (word in _BARE_VERBS and scene.word_before(mention.i) in ("to", "not", "for"))
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if value == "reinserted" and word in _REATTACHED and _with_stitches(scene, mention):
         return "repaired"
@@ -319,6 +319,7 @@ def _gives_reason(scene: Scene, mention: Mention) -> bool:
     return behind[:1] in (["-"], ["("]) and behind[1:2] == ["not"] and behind[2:] != [] and behind[2] in _SHORT_OF
 
 
+_BARE_VERBS = frozenset(["sewn", "repair", "suture"])
 _SHORT_OF = word_list("tendons", "short_of")
 
 
