@@ -10,7 +10,7 @@ from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
-from notereader.reader.rules.throughout import moved_together, throughout
+from notereader.reader.rules.throughout import moved_together, sutures_moved, throughout
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -75,6 +75,7 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         or _in_both_fingers(desk, scene, i)
         or throughout(desk, scene, i, j)
         or moved_together(desk, scene)
+        or sutures_moved(desk, scene)
         or _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
         or _of_the_kind(desk, scene, i)
