@@ -310,12 +310,19 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     numbered = page.words[line.i] in _NUMBERED_PARTS
     if heading.value == "addendum" and (numbered or page.raw(heading.i, heading.j)[:1].isupper()):
         return first == "#" or _addendum_dated(page, heading, heading.j)
+    if page.raw(heading.i, heading.j) in _SHORT_FORMS:
+        return True  # 'Hx 17F - fell on rocks'
     if not capitals or page.raw(heading.j, line.j).isupper():
         return False
+    told = heading.value in _TELLING and ":" not in page.words[heading.j : heading.j + 4] and _heads_by_capitals(page)
     if _phrase(page, heading) in _ORDINARY:
-        return _heads_by_capitals(page)
+        return told
     short = heading.value != "splint" and line.j - heading.j <= 3
-    return short or heading.value in ("diagnosis", "procedure", "indication") or _heads_by_capitals(page)
+    return short or told or heading.value in ("diagnosis", "procedure", "indication")
+
+
+_SHORT_FORMS = frozenset(["Hx", "Dx", "HX", "DX", "H/o", "H/O"])  # nothing else begins a line with these
+_TELLING = frozenset(["instructions", "findings", "narrative", "closure", "dressing"])
 
 
 def _heads_by_capitals(page: Page) -> bool:

@@ -184,7 +184,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if lower and not small:
         listed = any(Break.COLUMN in page.breaks[own.i + 1 : own.j] for own in (before, line))
         running = before.length >= (_BROAD if _tells_more_than_one(page, before) else _FULL)
-        full = running and last not in _ENDERS and not listed  # running text that ends in mid-sentence
+        labelled = _opens_with_label(page, line) and before.length < _FULL  # 'passive ROM: no gap'
+        full = running and last not in _ENDERS and not (listed or labelled)  # running text that ends in mid-sentence
         return full or not fits or _indent(page, line.i) > _indent(page, before.i)
     if last in _ENDERS or last == ":" or fits:
         return False

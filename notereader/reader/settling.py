@@ -18,6 +18,8 @@ _FULLER = {
 _ONE_BREATH = 25  # words
 # The rule that takes a tendon for repaired because a core suture of it is told.
 BY_SUTURE = "a core suture was placed"
+# The rule that takes it for left because it was too short, too thin or the like to be sewn.
+TOO_FAR_GONE = "too far gone to be sewn"
 # The rule that takes it for repaired because its repair is spoken of.
 SPOKEN_OF = "its repair is spoken of"
 
@@ -25,6 +27,7 @@ SPOKEN_OF = "its repair is spoken of"
 def settle_repair(fields: dict[str, list[Finding]]) -> None:
     """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
     _drop_spoken_of(fields)
+    _mended_otherwise(fields)
     _fixed_graft(fields)
     _one_length_once(fields)
     extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
@@ -90,6 +93,17 @@ def _drop_spoken_of(fields: dict[str, list[Finding]]) -> None:
     surer = [f for f in told if f.rule != SPOKEN_OF]
     if surer:
         fields["treatment"] = surer
+
+
+def _mended_otherwise(fields: dict[str, list[Finding]]) -> None:
+    """'The distal stump was too short for suture, so it was put back to bone': what was done instead counts."""
+    told = fields.get("treatment", [])
+    others = [f for f in told if f.rule != TOO_FAR_GONE]
+    instead = any(f.value not in ("repaired", "left") and not f.header for f in others)
+    if others and (instead or any(f.value in _TO_BONE for f in fields.get("stitch", []))):
+        fields["treatment"] = others
+    elif any(f.value in _TO_BONE for f in fields.get("stitch", [])):
+        fields.pop("treatment", None)
 
 
 def _fixed_graft(fields: dict[str, list[Finding]]) -> None:

@@ -170,7 +170,7 @@ def _fingers_straight(scene: Scene) -> Span | None:
     """'wrist 30 flexed, knuckles 60 flexed, fingers straight': the finger joints that have no name are straight."""
     for m in scene.of("direction"):
         named = scene.word_before(m.i) in _ALL_OF_IT and m.value in ("neutral", "extension")
-        if named and not any(j.value == "ip" for j in scene.of("joint")):
+        if named and not scene.of("tension") and not any(j.value == "ip" for j in scene.of("joint")):
             return m.i - 1, m.j
     return None
 
@@ -416,13 +416,15 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
 
 def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
     """'Passive DIP flex from d2', 'active flexion to half a fist', 'start passive', 'move it passively': as orders."""
-    ordered = scene.of("therapy") and any(True for _ in _start_words(scene)) and not _on_the_table(scene)
+    ordered = scene.of("therapy") and any(True for _ in _start_words(scene))
     if scene.sentence.section not in _CARE and not ordered:
         return []
     words, found = scene.page.words, []
     for k in range(scene.sentence.i, scene.sentence.j):
         kind = _MOTIONS.get(words[k])
         if kind is None or not is_order(desk, scene, k) or scene.negated(k, k + 1, 4) or _comes_later(scene, k):
+            continue
+        if scene.sentence.section not in _CARE and _on_the_table(scene, k):
             continue
         ahead = words[k + 1 : min(k + 4, scene.sentence.j)]
         moved = next((n for n, w in enumerate(ahead) if w in order_list("motions")), None)
@@ -438,9 +440,13 @@ def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
     return found
 
 
-def _on_the_table(scene: Scene) -> bool:
+def _on_the_table(scene: Scene, k: int) -> bool:
     """'Passive through full range on table, no gap': how a finished repair was tried, and no order."""
-    return "table" in scene.said or bool(scene.of("gap", "glide"))
+    marks = [n for n in range(scene.sentence.i, scene.sentence.j) if scene.page.words[n] == ";"]
+    first = max((n for n in marks if n < k), default=scene.sentence.i)
+    last = min((n for n in marks if n > k), default=scene.sentence.j)
+    seen = any(first <= m.i < last and scene.told(m.i) for m in scene.of("gap", "glide"))
+    return seen or "table" in scene.words(first, last)
 
 
 _SHORT_DAY = re.compile(r"(?:d|pod)\d{1,2}\Z")

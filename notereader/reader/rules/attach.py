@@ -159,6 +159,9 @@ class Attachment:
         for n, word in enumerate(words):
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
             seen = word in ("and", ",", "+", "&") and _SEEN.intersection([before, *words[max(0, n - 5) : n]])
+            seen = seen or (
+                word == "," and words[n + 1 : n + 2] != [] and words[n + 1] in _SEEN
+            )  # '..., seen to be whole'
             all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
             aside = (
                 word == "," and words[n + 1 : n + 2] in _ARE

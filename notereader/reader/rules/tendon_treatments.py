@@ -29,6 +29,8 @@ from notereader.reader.rules.spoken_of_repairs import FOUND_BROKEN, PUT_OFF
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
+from notereader.reader.settling import TOO_FAR_GONE
+from notereader.reader.standing import too_much_for
 from notereader.vocabulary.wordlists import word_list
 
 _DEED_WORDS = word_list("tendons", "deed_words")
@@ -295,7 +297,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     if value == "excised" and _gives_reason(scene, mention):
         return value
     if scene.negated(mention.i, mention.j, 3):
-        verb = word.endswith("ed") or (word in _BARE_VERBS and scene.word_before(mention.i) in ("to", "not", "for"))
+        verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
+        verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if value == "reinserted" and word in _REATTACHED and _with_stitches(scene, mention):
         return "repaired"
@@ -319,7 +322,6 @@ def _gives_reason(scene: Scene, mention: Mention) -> bool:
     return behind[:1] in (["-"], ["("]) and behind[1:2] == ["not"] and behind[2:] != [] and behind[2] in _SHORT_OF
 
 
-_BARE_VERBS = frozenset(["sewn", "repair", "suture"])
 _SHORT_OF = word_list("tendons", "short_of")
 
 
@@ -479,11 +481,13 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         if value == "left" and _ticked(scene, mention):
             desk.withdraw(target, ("treatment",), scene.sentence.i)  # 'REPAIR FDS' heads the form's boxes
         laid = len(desk.findings)
-        desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
+        too_far = value == "left" and too_much_for(scene.page, mention.i, scene.sentence) is not None
+        rule = TOO_FAR_GONE if too_far else f"treatment {value}"
+        desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], rule)
         for finding in desk.findings[laid:]:  # none where the sentence leaves the tendon out
             finding.carried = target not in named
-        if target not in named and value in ("left", "trimmed", "excised") and not scene.sentence.prefix:
-            desk.treatments.pop(target)
+        if too_far or (target not in named and value in ("left", "trimmed", "excised") and not scene.sentence.prefix):
+            desk.treatments.pop(target, None)
             if known is not None:
                 desk.treatments[target] = known
 
