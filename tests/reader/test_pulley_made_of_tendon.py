@@ -42,3 +42,13 @@ def test_nothing_told_of_the_deep_one() -> None:
 def test_sewn_beside_a_new_pulley() -> None:
     words = "FDP sewn with four strands of 3-0. A2 was reconstructed, and the FDS was sutured with 4-0 Ethibond."
     assert each(_HEAD + words, "treatment") == {"small FDP": "repaired", "small FDS": "repaired"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["The FDS repair had also given way completely and was stuck.", "The old FDS repair had given way. FDS excised."],
+)
+def test_repair_found_given_way(words: str) -> None:
+    head = "Right small finger, zone II. FDP ruptured, repaired with four strands. "
+    assert each(head + words, "extent") == {"small FDP": "complete", "small FDS": "complete"}
+    assert each(head + words, "treatment").get("small FDS", "excised") == "excised"

@@ -25,7 +25,7 @@ from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.sewn_now import sewn_now
-from notereader.reader.rules.spoken_of_repairs import FOUND_BROKEN, PUT_OFF
+from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
@@ -424,7 +424,7 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     if ("rupture", "of") in pairwise(broken):
         return True  # 'rupture of the FDP repair'
     noun = scene.page.words[mention.j - 1] in ("repair", "repairs")
-    if noun and not FOUND_BROKEN.isdisjoint(scene.words(mention.j, min(mention.j + 7, scene.sentence.j))):
+    if noun and found_broken(scene.words(mention.j, min(mention.j + 7, scene.sentence.j))):
         return True  # 'FDP repair found pulled apart'
     opens = mention.i <= scene.sentence.i + 1
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
