@@ -45,6 +45,11 @@ def test_on_the_table() -> None:
     assert each("FDP repaired. Passive through full range on table, no gap.", "programme", group="aftercare") == {}
 
 
+def test_motion_without_restriction() -> None:
+    words = "FDP repaired. He will see therapy on day four for passive motion, of the index without restriction."
+    assert _orders(words)["programme"] == "early passive"
+
+
 @pytest.mark.parametrize("words", ["finger straight", "and the middle finger straight", "fingers straight"])
 def test_finger_straight(words: str) -> None:
     assert _orders(_HEAD + "Splint with wrist neutral, MCP 50 flexed, " + words + ".")["ip_flexion_deg"] == (0, 0)

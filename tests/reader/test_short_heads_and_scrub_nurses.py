@@ -26,7 +26,14 @@ def test_shown(words: str, element: str) -> None:
     assert element in _elements(words)
 
 
-@pytest.mark.parametrize("words", ["SURGEON: Mr W.   Scrub: S/N T", "Surgeon: Mr W   Scrub: Sister T"])
+@pytest.mark.parametrize(
+    "words",
+    [
+        "SURGEON: Mr W.   Scrub: S/N T",
+        "Surgeon: Mr W   Scrub: Sister T",
+        "Chief surgeon and assistants: as per register",
+    ],
+)
 def test_no_assistant(words: str) -> None:
     assert "assistant" not in _elements(words)
 

@@ -446,7 +446,10 @@ def _on_the_table(scene: Scene, k: int) -> bool:
     first = max((n for n in marks if n < k), default=scene.sentence.i)
     last = min((n for n in marks if n > k), default=scene.sentence.j)
     seen = any(first <= m.i < last and scene.told(m.i) for m in scene.of("gap", "glide"))
-    return seen or "table" in scene.words(first, last)
+    return "table" in scene.words(first, last) or (seen and _THERAPY.isdisjoint(scene.words(first, k)))
+
+
+_THERAPY = frozenset(["therapy", "therapist", "therapists", "physio", "physiotherapy", "ht", "ot"])
 
 
 _SHORT_DAY = re.compile(r"(?:d|pod)\d{1,2}\Z")
