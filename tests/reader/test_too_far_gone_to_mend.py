@@ -35,3 +35,20 @@ def test_what_is_not_denied() -> None:
     assert each(_HEAD + "The A4 was too tight to let the repaired tendon run.", "treatment") == {"ring FDP": "repaired"}
     assert each(_HEAD + "A4 too tight to pass the repair, vented.", "finding", group="pulleys") == {"ring A4": "vented"}
     assert "treatment" not in told(_HEAD + "Ulnar digital nerve cut.", group="injuries")["ring digital nerve ulnar"]
+
+
+def test_bundles_in_scar() -> None:
+    words = "Neurovascular bundles embedded in scar, seen to be continuous both sides."
+    assert set(each(_HEAD + words, "extent", group="injuries").values()) == {"intact"}
+    assert each(_HEAD + "Neurovascular bundles embedded in scar.", "extent", group="injuries") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP cut right through, distal stump too short to be sewn. It was pulled into the bone with 3-0 over a button.",
+        "FDP cut right through, too short to repair. It was put back to the distal phalanx with an anchor of 3-0.",
+    ],
+)
+def test_done_instead(words: str) -> None:
+    assert each("Ring finger. " + words, "treatment") == {"ring FDP": "reinserted"}

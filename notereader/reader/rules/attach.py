@@ -159,14 +159,12 @@ class Attachment:
         for n, word in enumerate(words):
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
             seen = word in ("and", ",", "+", "&") and _SEEN.intersection([before, *words[max(0, n - 5) : n]])
-            seen = seen or (
-                word == "," and words[n + 1 : n + 2] != [] and words[n + 1] in _SEEN
-            )  # '..., seen to be whole'
+            led = word == "," and not _SEEN.isdisjoint(words[n + 1 : n + 2])  # '..., seen to be continuous'
             all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
             aside = (
                 word == "," and words[n + 1 : n + 2] in _ARE
             )  # 'its counterpart, and both nerves of the ring, were fine'
-            if not (bridge or seen or all_of_them or aside or (said and word in (",", "and"))):
+            if not (bridge or seen or led or all_of_them or aside or (said and word in (",", "and"))):
                 return False
             before = word
         return len(words) <= 14

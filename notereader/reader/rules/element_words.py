@@ -115,7 +115,7 @@ def _person(desk: Desk, scene: Scene, m: Mention) -> bool:
 
 
 def _assistant(desk: Desk, scene: Scene, m: Mention) -> bool:
-    """'Retracted' is a helper's work only where a person is its subject; '--Select--', 'as per register' name nobody."""
+    """'Retracted' is a helper's work only where a person is its subject; '--Select--', 'as per list' name nobody."""
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if scene.words(m.i, m.j) == ["retracted"]:
         return bool(set(scene.words(max(scene.sentence.i, m.i - 4), m.i)) & element_list("people"))
