@@ -202,9 +202,12 @@ def _mark_muscles(page: Page, sentence: Sentence) -> None:
 def _mark_stranger(page: Page, sentence: Sentence) -> None:
     """'Addendum on a different patient (filed in error): "index FDP, eight strands"': nothing of this hand."""
     words = page.words[sentence.i : sentence.j]
-    if not _BEDS.isdisjoint(pairwise(words)):
+    bed = next((k for k, pair in enumerate(pairwise(words), sentence.i) if pair in _BEDS), None)
+    if bed is not None:
         end = next((k for k in range(sentence.i, sentence.j) if page.words[k] == ";"), sentence.j)
-        page.mark(sentence.i, end, "teaching")  # 'The man in the next bed took six strands; ours took two'
+        # 'The man in the next bed took six strands; ours took two', but 'Done by: SpR, consultant in the next theatre'
+        begin = next((k + 1 for k in range(bed, sentence.i, -1) if page.words[k] == ","), sentence.i)
+        page.mark(begin, end, "teaching")
     if _PATIENTS.isdisjoint(sentence.said):
         return
     pairs = list(pairwise(words))

@@ -158,7 +158,7 @@ def _shown(desk: Desk, part: _Headed) -> str:
     if heading.value == "indication" and set(words) <= {"patient", "before"}:
         told = [k for k, _ in symptom(desk, ("indication",)) if part.i <= k < part.j]
         return "indication" if told else ""
-    if heading.value == "assistant" and ("select" in behind or _only_hands_on(words, behind)):
+    if heading.value == "assistant" and "select" in behind:
         return ""
     if heading.value == "anaesthesia" and _names_only_person(desk, part):
         return "anaesthetist"
@@ -170,12 +170,6 @@ def _shown(desk: Desk, part: _Headed) -> str:
     if kind == "procedure" and heading.value == "instructions":
         return "procedure"
     return heading.value
-
-
-def _only_hands_on(words: list[str], behind: list[str]) -> bool:
-    """'Scrub: S/N T', 'Scrub: Sister B': who hands the instruments assists nobody."""
-    short = ["s", "/", "n"] in (behind[:3], behind[1:])
-    return words == ["scrub"] and (short or not element_list("scrub_nurses").isdisjoint(behind))
 
 
 def _only_a_date(page: Page, part: _Headed) -> bool:
