@@ -33,6 +33,7 @@ _OPENERS = word_list("breaths", "openers")
 _STARTS = word_list("breaths", "starts")
 _GLUE = word_list("breaths", "glue")
 _LEADS_ON = word_list("breaths", "leads_on")
+_MOVES_IT = word_list("breaths", "moves_it")
 _ARTICLES = frozenset(["the", "a", "an"])  # 'the partially cut FDP of the ring finger'
 _QUALIFIED = (["the", "intact"], ["an", "intact"], ["the", "cut"], ["the", "divided"], ["the", "repaired"])
 
@@ -167,6 +168,13 @@ def _own_statement(page: Page, m: Mention, at: int) -> bool:
 
 def _is_object(page: Page, m: Mention, at: int) -> bool:
     """'I released the A1 pulley completely': what is done to it stands before it, and no verb of its own follows."""
+    if (
+        m.kind == "slip"
+        and page.words[at] in _MOVES_IT
+        and page.words[at - 1] in _DOERS
+        and verb_after(page, m.j) is None
+    ):
+        return True  # '... up the tendon end and brought the two tails out through the nail'
     done = next((e for e in within(page.mentions, at - 2, at + 1) if e.kind in _DONE and e.j == at + 1), None)
     if done is None or page.words[done.i - 1] in _WAS or verb_after(page, m.j) is not None:
         return False

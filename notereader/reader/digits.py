@@ -728,6 +728,8 @@ def _labels(page: Page, mention: Mention) -> bool:
             and _joined_to_finger(page, mention.i - 1)
         ):
             return named_as_digit(page, mention)  # 'In the middle and small a four-strand core was placed'
+        if _opens_on_finger(page, mention):
+            return True
         if lead[-1:] == ["the"] and (_counted_out(page, mention) or _in_parallel(page, mention)):
             return named_as_digit(page, mention)
         that_of = page.words[mention.i - 3 : mention.i - 1] in _THAT_OF
@@ -780,6 +782,17 @@ def _told_as_finger(page: Page, lead: str, after: str) -> bool:
     """'The index held whereas the middle gapped', 'for the middle it was grasping': beside another finger, a finger."""
     does = after in _FINGERS_DO or (lead in ("for", "at") and after in ("it", ":", ","))
     return does and any(m.kind == "digit" for m in page.mentions)
+
+
+def _opens_on_finger(page: Page, mention: Mention) -> bool:
+    """'In the middle the FDP was cut', 'In the small both flexors were whole': a sentence that opens on its finger."""
+    i, j = mention.i, mention.j
+    opens = i > 1 and page.words[i - 2 : i] == ["in", "the"] and (i == 2 or page.words[i - 3] in (".", ";"))
+    return (
+        opens
+        and page.words[j : j + 1] in (["the"], ["both"])
+        and (j + 1 in page.tendon_words or page.words[j + 1 : j + 2] in (["flexors"], ["tendons"]))
+    )
 
 
 def _joined_to_finger(page: Page, k: int) -> bool:

@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
-from notereader.reader.manner import mark_manner, names_place
+from notereader.reader.manner import into_pulley, mark_manner, names_place
 from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
@@ -103,6 +103,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _so_many_beside_one(run, atom, page)
             or _behind_other_fingers(run, atom, page)
             or _whole_before(page, run[-1], atom, mentions)
+            or (atom.kind == "tendon" and run[-1].kind == "tendon" and into_pulley(page, sentence.i, run[-1].i))
             or _whole_behind(page, run, atom, mentions)
             or _each_with_its_own(page, run, atom, mentions)
         ):
@@ -113,6 +114,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
         groups += _parse(page, run, quantifiers)
     groups += others_told(page, sentence, quantifiers, groups) or bare_quantifier(page, sentence, quantifiers, groups)
     groups = [g for g in groups if not (_of_the_tendons(page, g, groups) or _of_both_fingers(page, g, groups))]
+    groups = [g for g in groups if not _leads_to_all(g, groups)]
     for group in groups:
         mark_manner(page, group, sentence)
     _take_up(page, groups, mentions)
@@ -146,6 +148,11 @@ def _lend_label(page: Page, groups: list[Group], sentence: Sentence) -> None:
         pairs = [(d, tendon, slip) for d in group.digits for _, tendon, slip in label.pairs if has(d, tendon)]
         group.pairs, group.tendons = tuple(pairs), tuple(dict.fromkeys(tendon for _, tendon, _ in pairs))
     groups.remove(label)
+
+
+def _leads_to_all(group: Group, groups: list[Group]) -> bool:
+    """'No tension at the tendon repairs': 'the tendon' there is no single one."""
+    return group.generic == "one" and any(g.generic == "all" and g.i == group.j for g in groups)
 
 
 def _of_the_tendons(page: Page, group: Group, groups: list[Group]) -> bool:
@@ -444,11 +451,17 @@ def _finger_of_its_own(run: list[Mention], atom: Mention, page: Page, atoms: lis
     if atom.kind != "digit" or any(m.kind != "tendon" for m in run) or page.words[run[-1].j - 1] not in _PLURAL_TENDONS:
         return False
     counted = not _SEVERAL.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])
-    behind = next((m for m in atoms if m.i >= atom.j), None)
-    own = behind is not None and behind.kind == "tendon" and behind.i - atom.j <= 1
-    return own and counted and page.words[run[-1].j : atom.i] in (["and"], ["and", "the"], [",", "and", "the"], ["+"])
+    others = not _OTHERS.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])  # 'the other profundi, the index FDS'
+    more = [m for m in atoms if m.i >= atom.j]
+    digits = next((n for n, m in enumerate(more) if m.kind != "digit"), 0) if others else 0  # 'the index and ring FDS'
+    behind = more[digits] if more else None
+    own = behind is not None and behind.kind == "tendon" and behind.i - atom.j <= 1 + 2 * digits
+    between = [w for w in page.words[run[-1].j : atom.i] if w != "the"]
+    return own and ((counted and between in (["and"], [",", "and"], ["+"])) or (others and between in _LISTS))
 
 
+_LISTS = ([","], ["and"], [",", "and"], ["+"], ["&"])
+_OTHERS = frozenset(["remaining", "other", "rest"])
 _SEVERAL = frozenset(["both", "two", "three", "all", "each", "four"])
 
 

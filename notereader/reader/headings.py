@@ -342,10 +342,29 @@ def _value_without_mark(page: Page, heading: Mention, line: Line, capitals: bool
     numbered = page.words[line.i] in _NUMBERED_PARTS
     if heading.value == "addendum" and (numbered or _begins_large(heading, page.raw(heading.i, heading.j))):
         return first == "#" or _addendum_dated(page, heading, heading.j)
-    if not capitals or _phrase(page, heading) in _ORDINARY or page.raw(heading.j, line.j).isupper():
+    if page.raw(heading.i, heading.j) in _SHORT_FORMS:
+        return True  # 'Hx 17F - fell on rocks'
+    if not capitals or page.raw(heading.j, line.j).isupper():
         return False
+    told = heading.value in _TELLING and ":" not in page.words[heading.j : heading.j + 4] and _heads_by_capitals(page)
+    if _phrase(page, heading) in _ORDINARY:
+        return told
     short = heading.value != "splint" and line.j - heading.j <= 3
-    return short or heading.value in ("diagnosis", "procedure", "indication")
+    return short or told or heading.value in ("diagnosis", "procedure", "indication")
+
+
+_SHORT_FORMS = frozenset(["Hx", "Dx", "HX", "DX", "H/o", "H/O"])  # nothing else begins a line with these
+_TELLING = frozenset(["instructions", "findings", "narrative", "closure", "dressing"])
+
+
+def _heads_by_capitals(page: Page) -> bool:
+    """'EBL 60 ml' over 'SPECIMENS tissue x 3' over 'PLAN Home, elevate': headings that show by their capitals alone."""
+    lines = (m for m in page.headings if page.breaks[m.i] >= Break.LINE and page.raw(m.i, m.j).isupper())
+    spaced = (m for m in lines if page.breaks[m.j : m.j + 1] == [Break.SPACE] and page.words[m.j][0].isalnum())
+    return len({m.value for m in spaced if not page.raw(m.j, m.j + 1).isupper()}) >= _CAPITALS
+
+
+_CAPITALS = 3  # different headings
 
 
 def _goes_on_from_above(page: Page, heading: Mention, line: Line) -> bool:

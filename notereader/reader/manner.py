@@ -136,6 +136,21 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
         group.reference = group.reference or _is_donor(page, group)
+    if group.tendons and not group.digits and into_pulley(page, sentence.i, group.i):
+        group.reference = True
+
+
+def into_pulley(page: Page, first: int, i: int) -> bool:
+    """'A2 was rebuilt with a strip of the FDS': tell whether the tendon of word i is what a pulley was made from."""
+    lead = [w for w in page.words[max(first, i - _MADE_OF) : i] if w not in ("the", "of", "his", "her", "a", "this")]
+    piece = lead[-1:] != [] and lead[-1] in _PIECES
+    taken = piece and not _FROM.isdisjoint(lead)
+    return taken and any(m.kind == "opened" and m.value == "reconstructed" for m in within(page.mentions, first, i))
+
+
+_MADE_OF = 7  # words: 'from a 3 mm strip of the excised'
+_FROM = frozenset(["from", "with", "by", "using", "out"])
+_PIECES = word_list("bearing", "pieces")
 
 
 _WHICH = ([",", "which"], [",", "whose"])

@@ -100,6 +100,8 @@ def _answers_before(page: Page, i: int, j: int) -> bool:
         return False
     if any(gap >= Break.LINE and _opens_a_label(page, k, j) for k, gap in enumerate(inside, i + 1)):
         return True  # 'Peripheral: 5-0 Prolene, running', then 'Locked core: no'
+    if page.words[i] in ("nil", "none") and inside[0] >= Break.LINE:
+        return True  # 'epi nil', then 'catches at A2'
     return Break.BLANK in inside or (i > 0 and page.words[i] in _ANSWERS and page.words[i - 1] in _BEFORE_ANSWER)
 
 

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from notereader.reader.form_marks import TickedField
 from notereader.reader.headings import Line
-from notereader.reader.page import Break, Page, Sentence
+from notereader.reader.page import Break, Page, Sentence, within
 from notereader.reader.ticked_lines import ticked_lines
 from notereader.vocabulary.wordlists import word_list
 
@@ -24,6 +24,7 @@ _NARROW = 30  # characters; a paragraph with no line that long is a list, not br
 _ENDERS = frozenset([".", "!", "?"])
 _MARKS = frozenset(["-", "*"])
 _FULL = 100  # characters; the lines of lists are seldom as long
+_BROAD = 55  # characters; of running text, by what its lines tell
 _MARKUP = frozenset(["<", "=", "[", "]", "(", ")", ">", "*", "-", "#", "+", "~", "x", "q", ".", "{", "|", "_", "o"])
 
 
@@ -156,6 +157,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # 'middle   A2 vented.  A4 intact' above 'ring     nil touched'
     if last == "no" and _is_answer(page, line.i - 1) and (not lower or _opens_with_label(page, line)):
         return False  # 'Tension: no' above 'Gap: seen'
+    if _heads_with_finger(page, line):
+        return False  # 'small finger - FDP divided' below 'catches at A2'
     if page.words[max(0, line.i - len(_NOT_APPLICABLE)) : line.i] == _NOT_APPLICABLE:
         return False
     if last in _CONNECTORS or (last in _LEANING and not fits):
@@ -180,7 +183,9 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return (lower and not small) or not fits
     if lower and not small:
         listed = any(Break.COLUMN in page.breaks[own.i + 1 : own.j] for own in (before, line))
-        full = before.length >= _FULL and last not in _ENDERS and not listed  # running text that ends in mid-sentence
+        running = before.length >= (_BROAD if _tells_more_than_one(page, before) else _FULL)
+        labelled = _opens_with_label(page, line) and before.length < _FULL  # 'passive ROM: no gap'
+        full = running and last not in _ENDERS and not (listed or labelled)  # running text that ends in mid-sentence
         return full or not fits or _indent(page, line.i) > _indent(page, before.i)
     if last in _ENDERS or last == ":" or fits:
         return False
@@ -189,6 +194,22 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
 
 _JOINTS = frozenset(["wrist", "mcp", "mcps", "mcpj", "mcpjs", "mp", "mps", "mpj", "mpjs", "ip", "ips", "ipj", "ipjs"])
 _DEGREES = (["deg"], ["degs"], ["degrees"], ["degree"], ["\u00b0"], ["flexed"], ["flexion"], ["flex"])
+
+
+def _heads_with_finger(page: Page, line: Line) -> bool:
+    """Tell whether a line opens with the name of a finger, a mark, and one of its tendons: 'index - FDP divided'."""
+    named = next((m for m in within(page.mentions, line.i, line.i + 1) if m.kind in ("digit", "digit?")), None)
+    if named is None:
+        return False
+    k = named.j + (page.words[named.j : named.j + 1] in (["finger"], ["thumb"]))
+    marked = page.words[k : k + 1] in ([":"], ["-"], ["="])
+    return marked and any(m.kind == "tendon" and m.i == k + 1 for m in within(page.mentions, k + 1, k + 2))
+
+
+def _tells_more_than_one(page: Page, line: Line) -> bool:
+    """'Long washout, 3 litres. Crushed tendon cut' above 'off, 3 mm in all': a line with a stop in it is no item."""
+    stops = (k for k in range(line.i + 2, line.j - 2) if page.words[k] == "." and page.breaks[k + 1] == Break.SPACE)
+    return any(_plain_word(page.words[k - 1]) and page.text[page.starts[k + 1]].isupper() for k in stops)
 
 
 _NOT_APPLICABLE = ["n", "/", "a"]

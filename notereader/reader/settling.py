@@ -7,7 +7,7 @@ from notereader.reader.desk import Finding
 from notereader.vocabulary.sutures import stitches
 
 CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
-_PERIPHERAL = ("peripheral_pattern", "peripheral_size", "peripheral_material")
+PERIPHERAL_FIELDS = ("peripheral_pattern", "peripheral_size", "peripheral_material")
 _BEHAVIOUR = ("gap", "gap_mm", "test", "glide", "tension", "bulk")
 _FULLER = {
     "double tsuge": "tsuge",
@@ -18,6 +18,8 @@ _FULLER = {
 _ONE_BREATH = 25  # words
 # The rule that takes a tendon for repaired because a core suture of it is told.
 BY_SUTURE = "a core suture was placed"
+# The rule that takes it for left because it was too short, too thin or the like to be sewn.
+TOO_FAR_GONE = "too far gone to be sewn"
 # The rule that takes it for repaired because its repair is spoken of.
 SPOKEN_OF = "its repair is spoken of"
 
@@ -25,6 +27,7 @@ SPOKEN_OF = "its repair is spoken of"
 def settle_repair(fields: dict[str, list[Finding]]) -> None:
     """Make the facts of one tendon agree: an intact or unrepaired tendon has no core suture."""
     _drop_spoken_of(fields)
+    _mended_otherwise(fields)
     _fixed_graft(fields)
     _one_length_once(fields)
     extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
@@ -57,15 +60,15 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
             ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
         )  # a smoothed tendon may be seen to run
         if treatment == "trimmed" and _sewn_around(fields):
-            kept = (*kept, "peripheral", *_PERIPHERAL)
-        for name in (*CORE, "peripheral", *_PERIPHERAL, *_BEHAVIOUR):
+            kept = (*kept, "peripheral", *PERIPHERAL_FIELDS)
+        for name in (*CORE, "peripheral", *PERIPHERAL_FIELDS, *_BEHAVIOUR):
             if name not in kept:
                 fields.pop(name, None)
     if treatment == "reinserted" and "stitch" in fields:
         fixed = [f for f in fields["stitch"] if f.value in ("pull-out", "anchor")]
         fields["stitch"] = fixed or fields["stitch"]
     if "peripheral" in fields and choose("peripheral", fields["peripheral"])[0].value == "absent":
-        for name in _PERIPHERAL:
+        for name in PERIPHERAL_FIELDS:
             fields.pop(name, None)
     if "gap_mm" in fields and ("gap" not in fields or choose("gap", fields["gap"])[0].value != "seen"):
         del fields["gap_mm"]
@@ -90,6 +93,17 @@ def _drop_spoken_of(fields: dict[str, list[Finding]]) -> None:
     surer = [f for f in told if f.rule != SPOKEN_OF]
     if surer:
         fields["treatment"] = surer
+
+
+def _mended_otherwise(fields: dict[str, list[Finding]]) -> None:
+    """'The distal stump was too short for suture, so it was put back to bone': what was done instead counts."""
+    told = fields.get("treatment", [])
+    others = [f for f in told if f.rule != TOO_FAR_GONE]
+    instead = any(f.value not in ("repaired", "left") and not f.header for f in others)
+    if others and (instead or any(f.value in _TO_BONE for f in fields.get("stitch", []))):
+        fields["treatment"] = others
+    elif any(f.value in _TO_BONE for f in fields.get("stitch", [])):
+        fields.pop("treatment", None)
 
 
 def _fixed_graft(fields: dict[str, list[Finding]]) -> None:

@@ -202,9 +202,12 @@ def _mark_muscles(page: Page, sentence: Sentence) -> None:
 def _mark_stranger(page: Page, sentence: Sentence) -> None:
     """'Addendum on a different patient (filed in error): "index FDP, eight strands"': nothing of this hand."""
     words = page.words[sentence.i : sentence.j]
-    if not _BEDS.isdisjoint(pairwise(words)):
+    bed = next((k for k, pair in enumerate(pairwise(words), sentence.i) if pair in _BEDS), None)
+    if bed is not None:
         end = next((k for k in range(sentence.i, sentence.j) if page.words[k] == ";"), sentence.j)
-        page.mark(sentence.i, end, "teaching")  # 'The man in the next bed took six strands; ours took two'
+        # 'The man in the next bed took six strands; ours took two', but 'Done by: SpR, consultant in the next theatre'
+        begin = next((k + 1 for k in range(bed, sentence.i, -1) if page.words[k] == ","), sentence.i)
+        page.mark(begin, end, "teaching")
     if _PATIENTS.isdisjoint(sentence.said):
         return
     pairs = list(pairwise(words))
@@ -739,6 +742,8 @@ _NOT_SEWN = (["not", "repaired"], ["not", "sutured"], ["not", "sewn"], ["not", "
 
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
+    if too_much_for(page, i, sentence) is not None:
+        return True
     for cue in within(page.cues, sentence.i, sentence.j):
         if cue.value != "negated" or page.standing[cue.i] == "unticked":
             continue
@@ -762,6 +767,24 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
 
 
 _LONG_LABEL = 3  # words
+
+
+def too_much_for(page: Page, i: int, sentence: Sentence) -> int | None:
+    """'Too thin to repair', 'too far out to be sutured', 'too distal for repair': return the 'too' that denies word i.
+
+    'Not too thin to repair' denies nothing.
+    """
+    k = i - 1 - (page.words[i - 1] in _BEFORE_DEED)
+    if k <= sentence.i or "too" not in sentence.said or page.words[k] not in ("to", "for"):
+        return None
+    first = max(sentence.i, k - _MEASURED)
+    too = next((n for n in range(k - 1, first - 1, -1) if page.words[n] == "too"), None)
+    denies = too is not None and page.words[too - 1] not in ("not", "n't") and _BOUNDS.isdisjoint(page.words[too:k])
+    return too if denies else None
+
+
+_BEFORE_DEED = frozenset(["be", "direct", "primary", "a", "any", "formal"])
+_MEASURED = 5  # words: 'too short and ragged'
 
 
 def _ends_field(page: Page, cue: Mention) -> bool:

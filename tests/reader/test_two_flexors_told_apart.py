@@ -75,3 +75,24 @@ def test_a_tendon_told_not_to_be_cut_is_not_meant() -> None:
 def test_as_well_is_no_word_of_glide() -> None:
     assert each("Ring FDP repaired. A running 6-0 was placed as well.", "glide") == {}
     assert each("Ring FDP repaired. On passive motion it ran well.", "glide") == {"ring FDP": "free"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Middle: FDP 70 % divided. In the ring and small fingers the FDP was completely divided. The divided FDP "
+        "tendons received a four-strand core.",
+        "The FDP of the ring and small fingers was cut through, that of the middle finger to 60 %. The divided "
+        "profundi were sewn with a four-strand core.",
+    ],
+)
+def test_the_divided_tendons_are_those_cut_through(text: str) -> None:
+    assert each(text, "strands") == {"ring FDP": 4, "small FDP": 4}
+    assert each(text, "extent")["middle FDP"] == "partial"
+
+
+@pytest.mark.parametrize("place", ["In the middle the FDP was cut to 70 %.", "In the small both flexors were intact."])
+def test_a_sentence_opens_on_its_finger(place: str) -> None:
+    found = each(f"In the ring finger the FDP was completely divided. {place}", "extent")
+    assert found["ring FDP"] == "complete"
+    assert {name.split()[0] for name in found} == {"ring", place.split()[2]}

@@ -169,10 +169,13 @@ def _in_exercise(scene: Scene, m: Mention) -> bool:
 def _fingers_straight(scene: Scene) -> Span | None:
     """'wrist 30 flexed, knuckles 60 flexed, fingers straight': the finger joints that have no name are straight."""
     for m in scene.of("direction"):
-        named = scene.word_before(m.i) in ("fingers", "digits") and m.value in ("neutral", "extension")
-        if named and not any(j.value == "ip" for j in scene.of("joint")):
+        named = scene.word_before(m.i) in _ALL_OF_IT and m.value in ("neutral", "extension")
+        if named and not scene.of("tension") and not any(j.value == "ip" for j in scene.of("joint")):
             return m.i - 1, m.j
     return None
+
+
+_ALL_OF_IT = frozenset(["fingers", "digits", "finger", "digit"])
 
 
 def _is_splint_position(desk: Desk, scene: Scene) -> bool:
@@ -350,15 +353,24 @@ def _programmes(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
     chosen = len({value for value, _ in found}) > 1 and any(
         "or" in scene.words(a[1], b[0]) and b[0] - a[1] <= 3 for (_, a), (_, b) in pairwise(found)
     )
-    return [] if chosen else found
+    return [] if chosen or any(_or_the_other(scene, value, span[1]) for value, span in found) else found
+
+
+def _or_the_other(scene: Scene, value: str, k: int) -> bool:
+    """'Early active or passive at your discretion': the other motion behind word k."""
+    behind = scene.words(k, min(k + 2, scene.sentence.j))
+    return behind[:1] == ["or"] and _MOTIONS.get(behind[-1], value) != value
 
 
 def _left_to_therapist(scene: Scene) -> bool:
-    """'Regime: ... therapist to choose', 'their call: place and hold or early active'."""
+    """'Regime: ... therapist to choose', 'early active or whatever you prefer': no programme is ordered."""
     words = scene.said
     if "guess" in words:
         return True  # 'I'd guess passive only'
-    return bool({"choose", "decide"} & words and {"therapist", "therapists", "ht", "therapy"} & words)
+    if bool({"choose", "decide"} & words and {"therapist", "therapists", "ht", "therapy"} & words):
+        return True
+    said = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
+    return "or" in words and any(f" or {phrase} " in said for phrase in order_list("left_open"))
 
 
 def _denies_itself(scene: Scene, m: Mention) -> bool:
@@ -367,9 +379,12 @@ def _denies_itself(scene: Scene, m: Mention) -> bool:
 
 
 def _first_days_only(scene: Scene, m: Mention) -> bool:
-    """'No movement for the first days; early active movement is begun on day 4': a rest before the programme."""
+    """'No movement for the first days; early active movement is begun on day 4': a rest before the programme.
+
+    So is 'immobile until day 4, then place and hold'.
+    """
     behind = [w for w in scene.words(m.j, min(m.j + 6, scene.sentence.j)) if w not in ("for", "the", "few")]
-    told = behind[:1] == ["first"] and bool({"day", "days"} & set(behind[1:3]))
+    told = behind[:1] in (["first"], ["until"], ["till"]) and bool({"day", "days", "pod"} & set(behind[1:3]))
     return told and any(other.i > m.j and other.value != m.value for other in scene.of("programme"))
 
 
@@ -401,12 +416,15 @@ def _is_programme(desk: Desk, scene: Scene, m: Mention) -> bool:
 
 def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
     """'Passive DIP flex from d2', 'active flexion to half a fist', 'start passive', 'move it passively': as orders."""
-    if scene.sentence.section not in _CARE and not (scene.of("therapy") and any(True for _ in _start_words(scene))):
+    ordered = scene.of("therapy") and any(True for _ in _start_words(scene))
+    if scene.sentence.section not in _CARE and not ordered:
         return []
     words, found = scene.page.words, []
     for k in range(scene.sentence.i, scene.sentence.j):
         kind = _MOTIONS.get(words[k])
         if kind is None or not is_order(desk, scene, k) or scene.negated(k, k + 1, 4) or _comes_later(scene, k):
+            continue
+        if scene.sentence.section not in _CARE and _on_the_table(scene, k):
             continue
         ahead = words[k + 1 : min(k + 4, scene.sentence.j)]
         moved = next((n for n, w in enumerate(ahead) if w in order_list("motions")), None)
@@ -420,6 +438,18 @@ def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
         ):
             found.append((kind, (k, k + 1)))
     return found
+
+
+def _on_the_table(scene: Scene, k: int) -> bool:
+    """'Passive through full range on table, no gap': how a finished repair was tried, and no order."""
+    marks = [n for n in range(scene.sentence.i, scene.sentence.j) if scene.page.words[n] == ";"]
+    first = max((n for n in marks if n < k), default=scene.sentence.i)
+    last = min((n for n in marks if n > k), default=scene.sentence.j)
+    seen = any(first <= m.i < last and scene.told(m.i) for m in scene.of("gap", "glide"))
+    return "table" in scene.words(first, last) or (seen and _THERAPY.isdisjoint(scene.words(first, k)))
+
+
+_THERAPY = frozenset(["therapy", "therapist", "therapists", "physio", "physiotherapy", "ht", "ot"])
 
 
 _SHORT_DAY = re.compile(r"(?:d|pod)\d{1,2}\Z")

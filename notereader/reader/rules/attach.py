@@ -9,7 +9,7 @@ from itertools import pairwise
 
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene, Subject
-from notereader.reader.standing import next_field, speaker_anew
+from notereader.reader.standing import next_field, speaker_anew, too_much_for
 from notereader.vocabulary.wordlists import word_list
 
 _LINK = word_list("attach", "link")
@@ -67,6 +67,8 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
 def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
     """Tell whether a word is denied by one before it; 'could not be saved and was excised' denies only the saving."""
     words = scene.page.words
+    if too_much_for(scene.page, m.i, scene.sentence) is not None:
+        return True
     for cue in within(scene.page.cues, scene.sentence.i, m.i):
         if cue.value != "negated" or cue.j > m.i or m.i - cue.j > reach:
             continue
@@ -141,9 +143,11 @@ class Attachment:
 
     def touches_back(self, m: Mention) -> Thing | None:
         """Return the thing right before a word, with only small words between."""
+        too = too_much_for(self.scene.page, m.i, self.scene.sentence)  # 'cut, too distal to repair'
+        begin = m.i if too is None else too
         for thing in reversed(self.things):
-            if thing.j <= m.i:
-                return thing if self._bridged(thing.j, m.i) else None
+            if thing.j <= begin:
+                return thing if self._bridged(thing.j, begin) else None
         return None
 
     def _bridged(self, i: int, j: int) -> bool:
@@ -155,11 +159,12 @@ class Attachment:
         for n, word in enumerate(words):
             bridge = word in _LINK or self._measure(word) or word.startswith("..")
             seen = word in ("and", ",", "+", "&") and _SEEN.intersection([before, *words[max(0, n - 5) : n]])
+            led = word == "," and not _SEEN.isdisjoint(words[n + 1 : n + 2])  # '..., seen to be continuous'
             all_of_them = word == "," and words[n + 1 : n + 2] in (["both"], ["each"], ["all"])
             aside = (
                 word == "," and words[n + 1 : n + 2] in _ARE
             )  # 'its counterpart, and both nerves of the ring, were fine'
-            if not (bridge or seen or all_of_them or aside or (said and word in (",", "and"))):
+            if not (bridge or seen or led or all_of_them or aside or (said and word in (",", "and"))):
                 return False
             before = word
         return len(words) <= 14

@@ -10,7 +10,7 @@ from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
-from notereader.reader.rules.throughout import moved_together, throughout
+from notereader.reader.rules.throughout import moved_together, sutures_moved, throughout
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
@@ -71,9 +71,11 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return dealt
     found = (
         _which(desk, scene, i)
+        or _of_the_line(desk, scene, i)
         or _in_both_fingers(desk, scene, i)
         or throughout(desk, scene, i, j)
         or moved_together(desk, scene)
+        or sutures_moved(desk, scene)
         or _in_finger(desk, scene, j)
         or _neither(desk, scene, i)
         or _of_the_kind(desk, scene, i)
@@ -94,6 +96,18 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return [t for t in found if t.digit] or found
     found = [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
     return found or _the_only_one(desk, scene)
+
+
+def _of_the_line(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'FDP four strands; FDS left; no gap': behind a semicolon, without a name, of the finger's deep flexor."""
+    stops = [k for k in range(scene.sentence.i, i) if scene.page.words[k] == ";"]
+    named = [g for g in scene.setting.groups if g.tendons and not g.reference]
+    before = [g for g in named if stops and g.j <= stops[-1]]
+    if not before or before[-1].tendons != ("FDS",) or any(g.i > stops[-1] for g in scene.setting.groups):
+        return []
+    deep = [Target(t.digit, "FDP") for t in group_targets(scene, before[-1])]
+    own = [t for t in deep if t.digit is not None and _sewn_for_good(desk, t)]
+    return list(dict.fromkeys(own)) if len(own) == len(deep) else []
 
 
 def _the_only_one(desk: Desk, scene: Scene) -> list[Target]:
@@ -572,6 +586,8 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
         between = scene.words(cue.j, i)
         anew = scene.page.words[i] in _RUNS  # 'no gap at the bone runs well'
         spent = any(m.i == cue.i and (m.j == i or anew) for m in scene.of("gap"))
+        if any(m.value == "peripheral" and cue.i <= m.j and m.j <= i for m in scene.of("role")):
+            continue  # 'no epi' or 'epi nil' above 'gap 1 mm', 'catches at A2'
         if free and between and (spent or scene.page.words[i] == "no"):
             continue  # 'no gapping no triggering good cascade' as it is dictated: each 'no' is of its own noun
         if not _BOUNDS.isdisjoint(between) or max(scene.page.breaks[cue.j : i + 1]) >= Break.COLUMN:
@@ -584,7 +600,8 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
         tail = between[len(between) - joint :] if joint is not None else None
         if tail is None or not (tail or free):
             return True
-    return after and scene.negated(i, j, 0)
+    answers = any(m.value == "peripheral" and m.j == i - 1 for m in scene.of("role"))  # 'epi nil' above 'catches at A2'
+    return after and not answers and scene.negated(i, j, 0)
 
 
 def after_repair(desk: Desk, scene: Scene) -> bool:

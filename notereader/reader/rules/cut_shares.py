@@ -205,12 +205,15 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
         return scene.next_word(quantity.j) == "of" and named
     first, last = scene.part(quantity.i)
     end = min(last, quantity.j + 3)
-    end = next((k for k in range(quantity.j, end) if scene.page.words[k] in ("and", "but")), end)
-    around = scene.words(max(first, quantity.i - 2), end)  # 'cut 40 % and left alone'
+    end = next((k for k in range(quantity.j, end) if scene.page.words[k] in _ENDS_SHARE), end)
+    around = scene.words(max(first, quantity.i - 2), end)  # 'cut 40 % and left alone', 'FDP 70 % + FDS whole'
     if any(w in _REMAINING for w in around):
         return False
     after = [m for m in scene.mentions if m.kind == "pulley" and 0 <= m.i - quantity.j <= 3 and m.i < last]
     return not after
+
+
+_ENDS_SHARE = frozenset(["and", "but", "+", "&"])
 
 
 def told_as_fraction(desk: Desk, scene: Scene) -> None:

@@ -115,11 +115,12 @@ def _person(desk: Desk, scene: Scene, m: Mention) -> bool:
 
 
 def _assistant(desk: Desk, scene: Scene, m: Mention) -> bool:
-    """'Retracted' is a helper's work only where a person is its subject; '--Select--' names nobody."""
+    """'Retracted' is a helper's work only where a person is its subject; '--Select--', 'as per list' name nobody."""
     words = scene.words(scene.sentence.i, scene.sentence.j)
     if scene.words(m.i, m.j) == ["retracted"]:
         return bool(set(scene.words(max(scene.sentence.i, m.i - 4), m.i)) & element_list("people"))
-    return _person(desk, scene, m) and "select" not in words
+    elsewhere = "per" in scene.words(m.j, min(m.j + 4, scene.sentence.j))
+    return _person(desk, scene, m) and "select" not in words and not elsewhere
 
 
 def _blood_loss(desk: Desk, scene: Scene, m: Mention) -> bool:

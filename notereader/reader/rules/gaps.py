@@ -222,6 +222,10 @@ def gap(desk: Desk, scene: Scene) -> None:
         widths = [
             q for q in scene.quantities if q.unit == "mm" and q.high is not None and _near_gap(scene, q.i, q.j, mention)
         ]
+        behind = [q for q in widths if {";", "."}.isdisjoint(scene.words(q.j, mention.i))]  # 'A4 vented 3 mm; gap 1 mm'
+        widths = behind or widths
+        if value == "none" and any(q.i == mention.j and (q.low or 0) > 0 for q in widths):
+            value = "seen"  # 'epi nil' above 'gap 1 mm'
         if value == "seen" and widths and widths[0].high == 0:
             value = "none"
         if value == "none" and any(q.low == 0 and q.high and q.i - mention.j <= 1 for q in widths):

@@ -50,7 +50,8 @@ def _fell_apart(desk: Desk, scene: Scene, k: int, before: list[str]) -> list[Tar
         found = (
             group_targets(scene, named[-1]) if scene.page.words[k - 1] in _CAME_APART and not scene.of("test") else []
         )
-        return [t for t in found if t not in desk.extents and t not in desk.treatments]
+        told = (t for t in found if t not in desk.extents)  # 'FDS repair had given way. FDS excised.'
+        return [t for t in told if desk.treatments.get(t, "excised") == "excised"]
     if not _repair_fell(before) or scene.of("tendon") or len(scene.setting.digits) != 1:
         return []
     return [t for t in desk.deep_named if t.digit == scene.setting.digits[0] and t not in desk.extents]

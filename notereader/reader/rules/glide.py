@@ -347,6 +347,9 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
     """'catches when entering the new A2': a pulley told behind is the place; 'A4 was stuck to bone' tells of A4."""
     if subject.kind not in ("pulley", "pulleys"):
         return False
+    apart = not {";", "."}.isdisjoint(scene.words(subject.j, mention.i)) and scene.next_word(mention.j) == "at"
+    if apart or scene.words(mention.j - 1, mention.j) == ["at"]:
+        return True  # 'A2 and A4 kept; catches at A2'
     met = "where" in scene.words(subject.j, mention.i)  # 'until it met the edge of A2, where it snagged'
     lead = scene.words(max(scene.sentence.i, subject.i - 3), subject.i)  # 'under the mended A4'
     return met or subject.i >= mention.j or not _PASSES.isdisjoint(lead)
@@ -399,7 +402,7 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         free = _free_near(scene, k, wanted)
         if free is None and word in ("glides", "glided", "slides", "slid") and _bare(desk, scene, k):
             free = k
-        if free is None or free in taken or not _tendon_runs(scene, k):
+        if free is None or free in taken or _names_a_suture(scene, k) or not _tendon_runs(scene, k):
             continue
         if word == "excursion" and _tests_by(scene, k):
             continue  # 'under full excursion there was no gap', 'full passive excursion produced no gap'
@@ -407,6 +410,12 @@ def _run_freely(desk: Desk, scene: Scene) -> list[_Event]:
         hindered = denied(scene, i, j, 4, free=True) or not _NOT_SO.isdisjoint(scene.words(i, j))
         found.append(_Event(i, j, "restricted" if hindered else "free"))  # 'the glide was not free'
     return found[:1]
+
+
+def _names_a_suture(scene: Scene, k: int) -> bool:
+    """'4-0 nylon, 6/0 running; A4 excised, A2 ok': a running suture."""
+    size = scene.word_before(k).endswith("-0") or scene.next_word(k + 1).endswith("-0")
+    return scene.page.words[k] == "running" and (size or any(m.i == k + 1 or m.j == k for m in scene.of("role")))
 
 
 _OF_SLIPS = frozenset(["held", "hold", "were", "are", "had", "have", "took", "lay", "lie", "sewn", "repaired", "cut"])

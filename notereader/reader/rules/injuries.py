@@ -33,6 +33,7 @@ _PART_NOUNS = word_list("injuries", "part_nouns")
 _ALIKE = frozenset(["likewise", "too", "similarly", "ditto", "same", "also"])
 _SAME_PLACES = frozenset(["finger", "digit", "side", "level", "thumb", "hand"])
 _SIDED = frozenset(["digital nerve", "digital artery", "collateral ligament"])
+_JOINTS = frozenset(["joint", "joints", "dip", "dipj", "pip", "pipj", "ip", "ipj", "mcp", "mcpj"])
 _JOINS = frozenset(["joined", "repaired", "sutured", "sewed", "mended", "stitched", "united"])  # 'I joined the tendon'
 
 
@@ -312,6 +313,8 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return
     structure = desk.last_parts[0][0]
     deeds = [(value, m) for m in words if (value := deed_said(scene, structure, m))]
+    if not _JOINTS.isdisjoint(scene.said):
+        deeds = [(value, m) for value, m in deeds if value != "fixed"]  # 'A K-wire across the DIP joint guards it'
     if deeds:
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
         if value in ("conduit", "grafted") or m.i - scene.sentence.i <= 6:

@@ -148,6 +148,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
         return ""  # 'fine, I saw all of it'
     if structure in _FIXABLE and "off" in scene.words(m.i, m.j + 1):
         return ""  # a plate torn off its bone
+    if structure in _FIXABLE and m.value == "contused" and "stretched" in word:
+        return ""  # 'the stretched volar plate', which is slack and not bruised
     if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
         return ""
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):

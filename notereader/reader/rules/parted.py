@@ -18,6 +18,17 @@ def attributive(scene: Scene, mention: Mention) -> bool:
     return counted and (behind or scene.next_word(mention.j) in ("tendon", "tendons", "cuts", "ones"))
 
 
+def which(scene: Scene, mention: Mention) -> bool:
+    """'The divided FDP tendons received four strands': says which of several are meant, the plural right behind it."""
+    group = next((g for g in scene.setting.groups if 0 <= g.i - mention.j <= 1 and g.tendons and not g.digits), None)
+    if scene.word_before(mention.i) != "the" or group is None:
+        return False
+    return not _PLURAL.isdisjoint(scene.words(group.i, group.j + 1))
+
+
+_PLURAL = frozenset(["tendons", "profundi", "fdps", "fdss", "superficiales", "flexors", "sublimi"])
+
+
 def of_the_parted(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
     """Drop the partly cut tendons where a sentence speaks of those cut through, or of as many as were cut through."""
     for mention in (m for m in scene.of("extent") if m.value == "complete"):
@@ -29,7 +40,7 @@ def of_the_parted(desk: Desk, scene: Scene, targets: list[Target]) -> list[Targe
         kinds = {m.value for m in scene.of("tendon") if 0 <= m.i - mention.j <= 1} or set(group.tendons)
         meant = [t for t in targets if not kinds or t.tendon in kinds]
         through = [t for t in meant if desk.extents.get(t) == "complete"]
-        wholly = before == "the" and scene.page.words[mention.i] in _WHOLLY
+        wholly = before == "the" and (scene.page.words[mention.i] in _WHOLLY or (which(scene, mention) and through[1:]))
         if through and (wholly or (2 if before == "both" else count_of(before)) == len(through)):
             named = {d for g in scene.setting.groups for d in g.digits}
             partly = {t for t in meant if desk.extents.get(t) == "partial" and t.digit not in named}

@@ -3,6 +3,8 @@
 Whoever says how a repair lies, moves or holds says that there is one. This yields to every other word on what was done.
 """
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
@@ -16,7 +18,7 @@ _SEWN = word_list("spoken_of_repairs", "sewn")  # 'the repaired FDP'
 _OTHER = word_list("spoken_of_repairs", "other")  # 'the earlier FDP repair', 'for FDP repair', 'no FDP repair'
 PUT_OFF = word_list("spoken_of_repairs", "put_off")  # 'the FDP repair was postponed'
 _FOUND_WHOLE = frozenset(["intact", "sound", "solid", "whole"])  # an earlier repair, as it was found
-FOUND_BROKEN = frozenset(["apart", "parted", "dehisced", "snapped", "loose"])
+_FOUND_BROKEN = frozenset(["apart", "parted", "dehisced", "snapped", "loose"])
 _REASON = "the note speaks of a repair and tells nothing of how it was done"
 _ARTICLES = frozenset(["the", "this", "his", "her", "our", "my", "of", "left", "right", "tendon", "single", "finished"])
 _THE = frozenset(["the", "a", "newly", "now", "his", "her"])
@@ -56,11 +58,16 @@ def _spoken_of(scene: Scene, group: Group) -> tuple[int, int] | None:
         other = of_another_day(scene, group.i, group.j + 1)
         behind = scene.words(group.j + 1, min(group.j + 6, scene.sentence.j))
         broken = scene.words(group.j + 1, min(group.j + 8, scene.sentence.j))
-        found = not _FOUND_WHOLE.isdisjoint(behind) or not FOUND_BROKEN.isdisjoint(broken)
+        found = not _FOUND_WHOLE.isdisjoint(behind) or found_broken(broken)
         return None if other or found else (group.i, group.j + 1)  # 'the FDP repair ran freely'
     if begin - 1 > first and words[begin - 1] in _SEWN and words[begin - 2] in _THE and group.tendons:
         return begin - 1, group.j  # 'over the repaired FDP'; 'repaired the FDP' is a deed, and told as one
     return None
+
+
+def found_broken(words: list[str]) -> bool:
+    """'FDP repair found pulled apart', 'the FDS repair had also given way': what words behind a repair tell of it."""
+    return not _FOUND_BROKEN.isdisjoint(words) or ("given", "way") in pairwise(words)
 
 
 def _whose(desk: Desk, scene: Scene, group: Group) -> list[Target]:

@@ -36,7 +36,7 @@ from notereader.reader.rules.cut_shares import (
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.not_touched import untouched_though_cut
-from notereader.reader.rules.parted import attributive
+from notereader.reader.rules.parted import attributive, which
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -295,6 +295,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         or _share_before(scene, mention)
     ):
         return
+    if mention.value == "complete" and which(scene, mention):
+        targets = [t for t in targets if desk.extents.get(t) not in ("partial", "intact")]
     targets = _in_its_slip(scene, mention, targets)
     if word.endswith("in half") and scene.words(mention.j, mention.j + 2) in _OF_WIDTH:
         part_cut(desk, scene, targets, 50.0, mention.i, mention.j + 2)  # 'cut in half of its width'

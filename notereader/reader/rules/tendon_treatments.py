@@ -23,11 +23,14 @@ from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.sewn_now import sewn_now
-from notereader.reader.rules.spoken_of_repairs import FOUND_BROKEN, PUT_OFF
+from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
+from notereader.reader.settling import TOO_FAR_GONE
+from notereader.reader.standing import too_much_for
 from notereader.vocabulary.wordlists import word_list
 
 _DEED_WORDS = word_list("tendons", "deed_words")
@@ -291,8 +294,11 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'the little bit on the bone I could not sew to'
     if scene.words(mention.j, mention.j + 2) == ["not", "with"] and "but" in scene.said:
         return value  # 'repaired not with six strands but with four'
+    if value == "excised" and _gives_reason(scene, mention):
+        return value
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
+        verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if value == "reinserted" and word in _REATTACHED and _with_stitches(scene, mention):
         return "repaired"
@@ -308,6 +314,15 @@ def _left_without(scene: Scene, mention: Mention) -> bool:
     if scene.words(mention.j - 1, mention.j + 1) != ["left", "without"]:
         return False
     return scene.next_word(mention.j + 1) in ("one", "", ".", ",", ";") and bool(scene.of("pattern", "role"))
+
+
+def _gives_reason(scene: Scene, mention: Mention) -> bool:
+    """'FDS excised - not enough room', 'resected (not repairable)': why it was done, where 'not needed' denies it."""
+    behind = scene.words(mention.j, mention.j + 3)
+    return behind[:1] in (["-"], ["("]) and behind[1:2] == ["not"] and behind[2:] != [] and behind[2] in _SHORT_OF
+
+
+_SHORT_OF = word_list("tendons", "short_of")
 
 
 def _of_a_stitch(scene: Scene, mention: Mention) -> bool:
@@ -409,7 +424,7 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     if ("rupture", "of") in pairwise(broken):
         return True  # 'rupture of the FDP repair'
     noun = scene.page.words[mention.j - 1] in ("repair", "repairs")
-    if noun and not FOUND_BROKEN.isdisjoint(scene.words(mention.j, min(mention.j + 7, scene.sentence.j))):
+    if noun and found_broken(scene.words(mention.j, min(mention.j + 7, scene.sentence.j))):
         return True  # 'FDP repair found pulled apart'
     opens = mention.i <= scene.sentence.i + 1
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
@@ -442,6 +457,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         return
     if value == "excised" and (_trims_ends(scene, mention) or _takes_suture_out(scene, mention)):
         return
+    if value == "repaired" and _sews_new_pulley(scene, mention):
+        return
     if value in ("repaired", "reinserted") and any(
         m.value == "tenodesed" and scene.told(m.i) and m.i > mention.i and not _no_tenodesis(scene, m)
         for m in scene.of("deed")
@@ -464,13 +481,25 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
         if value == "left" and _ticked(scene, mention):
             desk.withdraw(target, ("treatment",), scene.sentence.i)  # 'REPAIR FDS' heads the form's boxes
         laid = len(desk.findings)
-        desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], f"treatment {value}")
+        too_far = value == "left" and too_much_for(scene.page, mention.i, scene.sentence) is not None
+        rule = TOO_FAR_GONE if too_far else f"treatment {value}"
+        desk.tendon(scene, target, "treatment", value, [with_name_of(scene, mention, target)], rule)
         for finding in desk.findings[laid:]:  # none where the sentence leaves the tendon out
             finding.carried = target not in named
-        if target not in named and value in ("left", "trimmed", "excised") and not scene.sentence.prefix:
-            desk.treatments.pop(target)
+        if too_far or (target not in named and value in ("left", "trimmed", "excised") and not scene.sentence.prefix):
+            desk.treatments.pop(target, None)
             if known is not None:
                 desk.treatments[target] = known
+
+
+def _sews_new_pulley(scene: Scene, mention: Mention) -> bool:
+    """'A2 rebuilt from the excised FDS, sewn to its rim', '..., put round the bone and sutured to itself'."""
+    before = [g for g in scene.setting.groups if g.j <= mention.i and (g.tendons or g.generic)]
+    behind = any(0 <= g.i - mention.j <= _AT_ITS_DEED and g.tendons for g in scene.setting.groups)
+    return bool(before) and not behind and made_from(scene, before[-1])
+
+
+_AT_ITS_DEED = 3  # words: 'repair of the FDP'
 
 
 def _ticked(scene: Scene, mention: Mention) -> bool:

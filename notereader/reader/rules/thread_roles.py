@@ -253,7 +253,10 @@ def _leads_round(scene: Scene, thread: Thread) -> bool:
     if thread.size not in _THIN or scene.of("pulley", "role", "sided", "structure"):
         return False
     before = scene.words(scene.sentence.i, thread.i)
-    return any(tuple(before[k : k + 2]) in _OVER_IT for k in range(len(before))) or not _OVERSEWN.isdisjoint(before)
+    oversewn = (
+        not _OVERSEWN.isdisjoint(before) and "stump" not in before
+    )  # 'tied down to bone. Stump oversewn with 5-0'
+    return oversewn or any(tuple(before[k : k + 2]) in _OVER_IT for k in range(len(before)))
 
 
 def _puts_to_bone(scene: Scene) -> bool:

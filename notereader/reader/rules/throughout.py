@@ -69,6 +69,21 @@ def moved_together(desk: Desk, scene: Scene) -> list[Target]:
     return sewn if len({t.digit for t in sewn}) > 1 else []
 
 
+def sutures_moved(desk: Desk, scene: Scene) -> list[Target]:
+    """'On passive movement the sutures glide well, no gap': several, which are all that were sewn in the finger."""
+    results, words = scene.of("gap", "glide"), _said(scene)
+    moved = any(words[k : k + 2] == ["the", "sutures"] and words[k + 2] in _GLIDE for k in range(len(words) - 2))
+    if not moved or scene.setting.groups or len(scene.setting.digits) != 1:
+        return []
+    if not all(m.value in _WENT_WELL for m in results) or not _WHICH.isdisjoint(scene.said):
+        return []
+    sewn = [t for t in desk.sewn(scene.setting.digits) if _sewn_here(desk, scene, t) and not _went_wrong(desk, t)]
+    return sewn if len(sewn) > 1 else []
+
+
+_GLIDE = word_list("throughout", "glide")
+
+
 def _only_answer(desk: Desk, scene: Scene) -> bool:
     """'Gapping: none' on a form that asks it once, for all there was to repair."""
     words = _said(scene)
