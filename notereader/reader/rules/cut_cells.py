@@ -86,6 +86,8 @@ def answered_cut(desk: Desk, scene: Scene) -> None:
     asked = range(scene.sentence.i, scene.sentence.j - 1)
     marks = BOX_SIGNS | {":"}
     k = next((k for k in asked if words[k] in _ASKS_CUT and words[k + 1] in marks), None)
+    if k is not None and _asks_of_another(scene, k):
+        return
     told = [m for m in scene.of("extent") if k is not None and m.i > k + 1 and scene.told(m.i)]
     if k is not None and not told and words[k + 1] == ":" and scene.told(k + 2):
         told = _far_answered(scene, k + 2)
@@ -99,6 +101,17 @@ def answered_cut(desk: Desk, scene: Scene) -> None:
     share = next((q for q in scene.quantities if boxed and q.unit == "%" and 0 <= q.i - told[0].j <= _NEAR), None)
     if share is not None and told[0].value == "partial" and share.high:
         part_cut(desk, scene, [focus[0]], share.high, share.i, share.j)
+
+
+def _asks_of_another(scene: Scene, k: int) -> bool:
+    """'Pulley status: A2 intact', 'Nerve condition: whole': the label at word k is not of the tendon."""
+    before = scene.word_before(k)
+    named = before[:1].isalpha() and before not in _OF_THE_TENDON and scene.page.breaks[k] < Break.COLUMN
+    return named or any(k < m.i <= k + _SOON_ANSWERED for m in scene.of(*_OTHER_THINGS))
+
+
+_OF_THE_TENDON = frozenset(["tendon", "of", "the", "degree", "found", "its", "flexor", "amount", "and", "or"])
+_OTHER_THINGS = ("pulley", "structure", "sided", "anynerve", "anyartery", "bundle", "bone")
 
 
 def _far_answered(scene: Scene, k: int) -> list[Mention]:
