@@ -5,12 +5,15 @@ Such nouns are no subjects of their own; without them their adjectives would be 
 
 from collections.abc import Sequence
 
+from notereader.reader.page import Break
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _STRANGERS = word_list("quality", "strangers")
 _MOVING = word_list("quality", "strangers_moving")
+_LABELS = word_list("quality", "strangers_labels")
+_TAILS = word_list("quality", "strangers_tails")
 _PLACES = _STRANGERS | {"nerve", "nerves", "fascia", "fracture", "osteotomy"}
 _OF_NERVES = frozenset(
     [*("epineural", "epineurial", "perineural", "perineurial"), "fascicular", "fascicle", "fascicles", "epineurium"]
@@ -27,10 +30,31 @@ def of_a_stranger(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of a dressing, a joint, a count or another thing that is no tendon."""
     if not _OF_NERVES.isdisjoint(scene.said) and not any(g.tendons or g.generic for g in scene.setting.groups):
         return True  # 'epi-perineural suture 9-0, twelve stitches, no tension'
-    if _only_nerve_thread(scene):
+    if _only_nerve_thread(scene) or labelled_stranger(scene, i):
         return True
     j -= scene.word_before(j) in _PLACING  # 'no gap at' is one phrase
     return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 3 + _ASIDE, scene.sentence.j)))
+
+
+def labelled_stranger(scene: Scene, i: int) -> bool:
+    """'Vincula: intact', 'Skin edges - no tension', 'Perfusion intact': a label, or a noun right before word i."""
+    words = scene.page.words
+    begin = next((k + 1 for k in range(i - 1, scene.sentence.i - 1, -1) if words[k] in (";", ".")), scene.sentence.i)
+    end = next((k for k in range(i, scene.sentence.j) if words[k] in (";", ".")), scene.sentence.j)
+    if scene.sentence.prefix or any(begin <= g.i < end and (g.tendons or g.generic) for g in scene.setting.groups):
+        return False
+    first = begin + (words[begin] in _ARTICLES)
+    noun = next((k for k in range(first, min(first + _LONGEST_LABEL, i)) if words[k] in _LABELS), None)
+    if noun is None or words[noun - 1] in _FROM:
+        return False  # 'Tug from palm: no opening'
+    k = noun + 1
+    while k < i and (words[k] in _TAILS or words[k] in _LABELS):
+        k += 1
+    return k == i or words[k] in (":", "=") or (words[k] == "-" and scene.page.breaks[k] != Break.NONE)
+
+
+_FROM = _PLACING | {"from", "to", "through", "by"}
+_LONGEST_LABEL = 3  # words: 'ulnar digital nerve'
 
 
 def _only_nerve_thread(scene: Scene) -> bool:

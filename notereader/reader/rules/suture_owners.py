@@ -19,6 +19,7 @@ from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.dealt_sutures import fingers_of_all, left_out_before, listed_before
 from notereader.reader.rules.parted import of_the_parted
+from notereader.reader.rules.strangers import labelled_stranger
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -54,6 +55,8 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     corrected = holders_of_corrected(desk, scene)
     if corrected:
         return corrected, []
+    if labelled_stranger(scene, i):
+        return [], []  # 'Ulnar digital nerve: running 8-0 nylon'
     apart = left_out_before(scene, i)
     if apart is not None:
         return _of_the_kind_told(desk, scene, apart) or targets_of(desk, scene, apart), []

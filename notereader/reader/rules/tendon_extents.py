@@ -37,7 +37,7 @@ from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.parted import attributive, which
-from notereader.reader.rules.strangers import has_strange_subject
+from notereader.reader.rules.strangers import has_strange_subject, labelled_stranger
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
 
@@ -239,6 +239,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'the loose fibres were cut off'
     if word in ("cut off", "cut away") and (has_strange_subject(scene, mention.i) or _of_jewellery(scene, mention)):
         return  # 'The tape was cut off'
+    if labelled_stranger(scene, mention.i):
+        return  # 'Vincula: intact'
     if word == "out" and scene.word_before(mention.i) == "left":
         return  # 'epitendinous left out'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
