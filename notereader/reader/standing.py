@@ -29,6 +29,7 @@ from notereader.reader.struck_out import mark_struck_out
 from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
+from notereader.reader.weakened import mark_weakened
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
@@ -112,6 +113,7 @@ def standing(doc: Doc) -> Doc:
         mark_old_repair(page, sentence)
         mark_musings(page, sentence)
         mark_unachieved(page, sentence)
+        mark_weakened(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)

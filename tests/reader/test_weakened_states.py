@@ -1,0 +1,58 @@
+"""Good states that an adverb takes back are not told, and a suture that is only guessed at is none."""
+
+import pytest
+from reader_sentences import told
+
+SEWN = "The FDP of the ring finger was completely divided and was repaired. "
+
+
+@pytest.mark.parametrize("adverb", ["hardly", "supposedly", "far from", "only partly", "probably", "no longer"])
+@pytest.mark.parametrize(
+    ("text", "field"),
+    [
+        ("The ends were {} clean.", "ends"),
+        ("The tendon glided {} freely.", "glide"),
+        ("The knots were {} buried.", "knot"),
+        ("The repair was {} tension-free.", "tension"),
+        ("The repair was {} gap-free.", "gap"),
+        ("The core was {} locking.", "hold"),
+    ],
+)
+def test_a_good_state_taken_back_is_not_told(text: str, field: str, adverb: str) -> None:
+    found = told(SEWN + text.format(adverb), field)
+    assert found.get("ring FDP", {}).get(field) not in ("clean", "free", "buried", "none", "locking")
+
+
+@pytest.mark.parametrize("adverb", ["apparently", "seemingly", "anything but", "insufficiently"])
+def test_a_pulley_that_only_seems_whole_is_not_told(adverb: str) -> None:
+    assert told(f"{SEWN}A2 was {adverb} intact.", "finding", group="pulleys") == {}
+
+
+@pytest.mark.parametrize("text", ["The repair was not tension-free.", "The repair was never quite tension-free."])
+def test_freedom_denied_is_no_freedom(text: str) -> None:
+    assert told(SEWN + text, "tension").get("ring FDP", {}).get("tension") != "none"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Four strands of 3-0 Ethibond were allegedly placed.",
+        "Supposedly a four-strand core of 3-0 Ethibond.",
+        "A running 6-0 was reportedly added.",
+    ],
+)
+def test_a_suture_by_hearsay_is_not_told(text: str) -> None:
+    assert told(SEWN + text, "strands", "size", "peripheral") == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "field", "value"),
+    [
+        ("The ends were quite clean.", "ends", "clean"),
+        ("The tendon glided perfectly freely.", "glide", "free"),
+        ("The repair was tension-free.", "tension", "none"),
+        ("Four strands of 3-0 Ethibond were placed, possibly a little bulky.", "strands", 4),
+    ],
+)
+def test_a_good_state_that_is_only_praised_is_told(text: str, field: str, value: object) -> None:
+    assert told(SEWN + text, field) == {"ring FDP": {field: value}}
