@@ -269,6 +269,8 @@ def _interval(scene: Scene, q: Quantity) -> Interval:
     more = "than" in before and not {"more", "less", "fewer"}.isdisjoint(before)
     if more and {"no", "not", "less", "fewer"} & set(before) and "more" in before:
         return Interval(low=None, high=q.high)  # 'not more than 7 mm'
+    if before[-2:] in (["at", "most"], ["up", "to"]):
+        return Interval(low=None, high=q.high)
     if "least" in before or more or "minimum" in before:
         return Interval(low=q.low, high=None)
     after = scene.words(q.j, min(q.j + 3, scene.sentence.j))

@@ -196,7 +196,7 @@ def gap(desk: Desk, scene: Scene) -> None:
             value = "none"  # 'None of the four tendon repairs showed a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
             value = "none"  # 'looked carefully for a gap and saw none'
-        if _not_closed(scene, mention):
+        if _not_closed(scene, mention) or scene.words(mention.j + 1, mention.j + 3) in _NOT_WIDER:
             value = "seen"
         if scene.next_word(mention.j) in ("neither", "none") and scene.page.standing[mention.j] != "unticked":
             value = "none"  # 'traction opened neither repair'
@@ -248,6 +248,10 @@ def gap(desk: Desk, scene: Scene) -> None:
                 lay_behaviour(desk, scene, targets, "gap_mm", float(q.high or 0), i, j, "width of the gap")
         if value == "seen" and widths:
             _and_another(desk, scene, mention)
+
+
+# 'The gap was not more than 2 mm': one was seen, and how wide it was at most.
+_NOT_WIDER = [[a, b] for a in ("not", "never") for b in ("more", "quite", "over", "above", "exceeding", "wider")]
 
 
 def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:

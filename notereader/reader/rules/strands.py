@@ -112,9 +112,13 @@ def _added_on(scene: Scene, i: int) -> bool:
 
 
 def _at_most(scene: Scene, i: int) -> bool:
-    """'Up to six strands': no count, and more than was perhaps placed."""
+    """'Up to six strands', 'fewer than four': no count, and more than was perhaps placed."""
     lead = scene.words(max(scene.sentence.i, i - 3), i)
-    return lead[-2:] == ["up", "to"] or lead[-2:] == ["at", "most"] or lead == ["no", "more", "than"]
+    return lead == ["no", "more", "than"] or lead[-2:] in _FEWER or lead[-1:] in _NEARLY
+
+
+_FEWER = (["up", "to"], ["at", "most"], ["fewer", "than"], ["less", "than"], ["short", "of"])
+_NEARLY = (["almost"], ["nearly"], ["under"], ["below"])
 
 
 def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
