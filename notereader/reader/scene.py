@@ -397,6 +397,8 @@ def _lies_under(scene: Scene, group: Group) -> bool:
         before = before[:-1]
     if before[-1:] == ["over"] and group.generic == "one" and any(m.kind == "pulley" for m in scene.mentions):
         return True  # 'A4 was stitched shut again over the repair'
+    if before[-1:] == ["with"] and _crowded(scene, group):
+        return True
     if before[-2:] in (["ahead", "of"], ["front", "of"]):
         return True  # 'closed with two 5-0 PDS sutures ahead of the tendon'
     return (
@@ -404,6 +406,12 @@ def _lies_under(scene: Scene, group: Group) -> bool:
         and before[0] in ("skin", "fat", "sheath", "nerve")
         and before[-1] in ("over", "overlying", "beside", "covering")
     )
+
+
+def _crowded(scene: Scene, group: Group) -> bool:
+    """'FDS slip too fat under A2 with the FDP - excised': the second only tells why there was no room."""
+    before = [g for g in scene.setting.groups if g.tendons and g.j <= group.i]
+    return bool(before) and "too" in scene.words(before[-1].j, group.i)
 
 
 _MOVES = frozenset(["flexes", "flexed", "bends", "bent", "moves", "moved", "follows", "followed", "curls", "curled"])

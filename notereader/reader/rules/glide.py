@@ -81,8 +81,12 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue  # 'The click was gone for a moment and came back'
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
-        if before == "restricted" and event.value == "free" and "no" in scene.words(event.i - 1, event.i + 1):
-            continue  # 'moves but not freely, no click'
+        if (
+            before == "restricted"
+            and event.value == "free"
+            and not _NO_CATCH.isdisjoint(scene.words(event.i - 1, event.i + 1))
+        ):
+            continue  # 'moves but not freely, no click', 'a bit tight under A2, not catching'
         if before == "restricted" and "excursion" in scene.words(event.i, event.j):
             continue  # 'a little tight in A2, but it ran the full excursion': how far, not how
         before = event.value
@@ -101,6 +105,7 @@ def glide(desk: Desk, scene: Scene) -> None:
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 
 
+_NO_CATCH = frozenset(["no", "not", "never", "without"])
 _RETURNED = frozenset(["back", "returned", "again", "still", "until", "unless", "reappeared"])
 
 

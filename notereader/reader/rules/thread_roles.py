@@ -182,7 +182,7 @@ def _of_an_anchor(scene: Scene, thread: Thread) -> bool:
     return bool(scene.of("anchor")) and not {"up", "along"}.isdisjoint(behind) and thread.size not in _FINE
 
 
-_DRAWN = frozenset(["drawn", "led", "pulled", "brought", "passed", "taken"])
+_DRAWN = frozenset(["drawn", "led", "pulled", "brought", "passed", "taken", "tied"])
 
 
 def _turn_before(scene: Scene, thread: Thread) -> int:
