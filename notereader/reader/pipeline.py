@@ -129,8 +129,11 @@ def findings(doc: Doc) -> Doc:
 
 
 def _is_empty_answer(scene: Scene) -> bool:
-    """Tell whether a cell is nothing but a colon: 'Graft (if any)   :' of a form that nobody filled in."""
-    return bool(scene.sentence.prefix) and scene.words(scene.sentence.i, scene.sentence.j) == [":"]
+    """Tell whether a cell is nothing but a colon, 'Graft (if any)   :', or a choice that nobody made, 'Gap   Y / N'."""
+    return bool(scene.sentence.prefix) and scene.words(scene.sentence.i, scene.sentence.j) in _EMPTY
+
+
+_EMPTY = ([":"], ["y", "/", "n"], ["yes", "/", "no"], ["n", "/", "y"])
 
 
 def _heed(rule: Callable[..., None], desk: Desk, scene: Scene | None = None) -> None:

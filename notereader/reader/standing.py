@@ -800,8 +800,18 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
     anew = anew or speaker_anew(page.words[i:j]) or next_field(page, i, j)
+    anew = anew or _result_then_it(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
+
+
+def _result_then_it(page: Page, i: int, j: int) -> bool:
+    """'There was no gap it was a little bulky', dictated without stops; not 'no fibre of it was divided'."""
+    spots = {k for k in range(i, j - 1) if page.words[k : k + 2] == ["it", "was"]}
+    return bool(spots) and any(m.kind in _RESULTS and m.j in spots for m in within(page.mentions, i - 1, j))
+
+
+_RESULTS = frozenset(["gap", "tension", "bulk", "glide"])
 
 
 def next_field(page: Page, i: int, j: int) -> bool:

@@ -117,6 +117,8 @@ FLOORS = {
     "fresh75": Floor(99, 99, 98),
     "fresh76": Floor(98, 98, 97),
     "fresh77": Floor(99, 99, 96),
+    "fresh78": Floor(94, 94, 96),
+    "fresh79": Floor(96, 97, 97),
     "voices1": Floor(98, 98, 98),
     "voices2": Floor(95, 96, 96),
     "voices3": Floor(96, 96, 96),

@@ -85,3 +85,21 @@ def test_tenodesed_to_a_neighbour(words: str) -> None:
     assert told("Small finger. " + words, "extent", "treatment") == {
         "small FDP": {"extent": "complete", "treatment": "tenodesed"}
     }
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "DIP joint tenodesis. The distal FDP was sewn to the edge of A4 and the periosteum with 3-0 Ethibond.",
+        "Tenodesis of FDP. The stump was stitched down to the neck of the phalanx with 3-0 Ethibond. Nothing gave.",
+    ],
+)
+def test_a_stump_sewn_down_in_a_tenodesis(words: str) -> None:
+    shown = told(f"Right ring finger. {words}", "treatment", "gap")
+    assert shown == {"ring FDP": {"treatment": "tenodesed"}}
+
+
+def test_ends_sewn_to_each_other_are_repaired() -> None:
+    assert told("Right ring finger. The FDP was sewn to its own stump with 4-0 Prolene.", "treatment") == {
+        "ring FDP": {"treatment": "repaired"}
+    }

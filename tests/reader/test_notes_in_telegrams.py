@@ -64,3 +64,37 @@ def test_a_line_that_opens_on_a_finger_is_a_new_statement() -> None:
         "small finger - FDP divided & FDS ok; FDP 2 strands 4-0 nylon"
     )
     assert each(note, "strands") == {"index FDP": 4, "small FDP": 2}
+
+
+def test_a_form_left_blank_repairs_nothing() -> None:
+    note = (
+        "Carpal tunnel decompression\nTendon injury     site: ____    repair: ____    strands: ____    suture: ____\n"
+        "Small finger has an old profundus rupture: left as it is.\n"
+    )
+    assert each(note, "treatment").get("small FDP") != "repaired"
+
+
+@pytest.mark.parametrize("choice", ["Y / N", "yes / no"])
+def test_a_choice_not_made_answers_nothing(choice: str) -> None:
+    note = (
+        "FDP           [x] complete   [ ] partial    [ ] intact\n  core        stitch: Tajima    suture: 4/0 Prolene\n"
+        f"Pulleys       A2 preserved   A3 cut by the glass, not repaired\n"
+        f"FDP gliding   free once A4 vented       Gap  {choice}\n"
+    )
+    assert "left" not in each(f"Digit: middle\n{note}", "treatment").values()
+
+
+def test_a_new_statement_ends_a_denial() -> None:
+    assert each("Thumb FPL repaired. There was no gap it was a little bulky under the A1 pulley.", "bulk") == {
+        "thumb FPL": "present"
+    }
+
+
+def test_a_slip_too_fat_beside_the_other_tendon() -> None:
+    text = "Ring finger. FDP completely divided and repaired. FDS ulnar slip too fat under A2 with FDP - excised."
+    assert each(text, "treatment") == {"ring FDP": "repaired", "ring FDS ulnar": "excised"}
+
+
+def test_tight_and_not_catching_is_restricted() -> None:
+    text = "Ring FDP repaired. On a passive arc the profundus rode a bit tight under A2, not catching."
+    assert each(text, "glide") == {"ring FDP": "restricted"}

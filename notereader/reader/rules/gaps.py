@@ -208,6 +208,8 @@ def gap(desk: Desk, scene: Scene) -> None:
         if value == "none" and half_denied(scene, mention):
             continue
         targets = behaving(desk, scene, mention.i, mention.j)
+        if "gave" in scene.words(mention.i, mention.j):  # 'Nothing gave' of a stump on bone tells of no gap
+            targets = [t for t in targets if desk.treatments.get(t) != "tenodesed"]
         after_all = then_seen(scene, mention) if value == "none" else None
         if after_all is not None:
             _lay_answer(desk, scene, Answer(targets, True, after_all.i, after_all.j, after_all))

@@ -197,8 +197,7 @@ def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words
     group = groups[n]
     ahead = [w for w in words if w.value != word.value and _has_as_object(scene, w, group)]
     leads = any(scene.word_before(w.i) not in ("was", "were", "is", "are") for w in ahead)
-    fronted = any(w.j <= group.i for w in words) and scene.words(group.j, word.i) in (["i"], ["we"])
-    cut = _first_subject(scene, group) if leads or fronted else 0
+    cut = _first_subject(scene, group) if leads else 0
     if not cut:
         return []
     last = PulleyGroup(group.mentions[cut:], group.values[cut:])
@@ -209,7 +208,8 @@ def _split(scene: Scene, groups: list[PulleyGroup], n: int, word: Mention, words
 
 def _has_as_object(scene: Scene, w: Mention, group: PulleyGroup) -> bool:
     """Tell whether a word leads up to pulleys with nothing named between: 'I released both A1 and A2'."""
-    return w.j <= group.i and _BEFORE_OBJECT.issuperset(scene.words(w.j, group.i))
+    lead = scene.words(w.j, group.i) if w.j <= group.i else [","]
+    return all(word in _BEFORE_OBJECT or word in PARTS or word in PART_NOUNS for word in lead)
 
 
 _BEFORE_OBJECT = frozenset(["the", "both", "all", "of", "its", "his", "her", "whole", "entire", "full", "length"])

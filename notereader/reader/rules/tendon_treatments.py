@@ -240,6 +240,10 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None  # 'woven into the intact middle profundus with a Pulvertaft weave'
     if value == "repaired" and answered_no(scene, mention):
         return "left"
+    if word == "repair" and scene.next_word(mention.j) == ":" and scene.next_word(mention.j + 2) == ":":
+        return None  # 'repair: ____ strands: ____ suture: ____': a form left blank
+    if value == "repaired" and _sewn_down(desk, scene, mention):
+        return "tenodesed"
     if value == "repaired" and (weighed_and_left(scene, mention) or denied_below(desk, scene, mention)):
         return None
     if value == "repaired" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) in _INSTEAD:
@@ -307,6 +311,17 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'DIP tenodesis. ... The FDP was sewn to the edge of A4 and the periosteum': what the note calls a tenodesis."""
+    behind = scene.words(mention.j, min(mention.j + _SEWN_TO, scene.sentence.j))
+    down = behind[:1] in (["to"], ["onto"], ["down"]) and not _BONY.isdisjoint(behind)
+    return down and "tenodesed" in desk.values_told("deed")
+
+
+_SEWN_TO = 10  # words
+_BONY = frozenset(["periosteum", "phalanx", "bone", "a4", "a2", "a5", "pulley", "neck"])
 
 
 def _left_without(scene: Scene, mention: Mention) -> bool:
