@@ -45,7 +45,7 @@ def pytest_unconfigure(config: pytest.Config) -> None:
 
 def pytest_addoption(parser: pytest.Parser, pluginmanager: pytest.PytestPluginManager) -> None:
     """Add what can be asked of a run; take out the plugin that tests Qt where there is none, or it would end it."""
-    parser.addoption("--every-note", action="store_true", help="try on every note what a sixteenth of them is tried on")
+    parser.addoption("--every-note", action="store_true", help="try on every note what a few of them are tried on")
     plugin = pluginmanager.get_plugin("pytest-qt")
     if _NO_QT and plugin is not None:
         pluginmanager.unregister(plugin)

@@ -438,7 +438,7 @@ def spoiled(draw: st.DrawFn) -> bytes:
     return bytes(data)
 
 
-@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=20, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(spoiled())
 def test_spoiled_documents(data: bytes) -> None:
     check(data)

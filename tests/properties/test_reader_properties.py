@@ -144,9 +144,9 @@ KNOWN: dict[tuple[str, str], str] = {
 
 
 def in_turn(what: str, names: Iterable[str]) -> list[str]:
-    """Return the notes a change is tried on: every sixteenth, chosen by name, and all with the option --every-note.
+    """Return the notes a change is tried on: every twenty-fourth, chosen by name, and all with the option --every-note.
 
-    There are far more notes than kinds of note, and another sixteenth is tried with the next change.
+    There are far more notes than kinds of note, and another share is tried with the next change.
     """
     return sorted(n for n in names if its_turn(f"{what} {n}"))
 

@@ -1,6 +1,7 @@
 """Tendons told to be cut with no word of how far: 'the FDP and FDS were lacerated. Both were repaired'."""
 
 from notereader.reader.desk import Desk, tendon_owner
+from notereader.reader.needs import needs
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.scene import Scene
@@ -11,6 +12,7 @@ _NEAR = 4  # words
 _PART = ("fraction", "extent")
 
 
+@needs(kinds=["hurt"])
 def bare_cuts(desk: Desk, scene: Scene) -> None:
     """Remember the tendons that a sentence tells to be cut, however far, so that 'both' may mean them.
 
