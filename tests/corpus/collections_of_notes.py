@@ -43,7 +43,7 @@ def notes(folder: Path) -> dict[str, tuple[str, dict[str, Any]]]:
 
 
 def its_turn(name: str) -> bool:
-    """Tell whether a note is tried in this run: a twenty-fourth of the notes are, by name, and all under --every-note."""
+    """Tell whether a note is tried in this run: one in twenty-four is, by name, and all under --every-note."""
     return bool(os.environ.get(EVERY_NOTE)) or zlib.crc32(name.encode()) % _TURNS == 0
 
 
