@@ -19,6 +19,8 @@ from rows import rows
 from several import several
 from slips import slips
 from sutures import Sewn, sewn
+from telegrams import telegram
+from traps import traps
 from two_tendons import two_tendons
 
 from notereader.reader import read
@@ -48,6 +50,7 @@ _MOST_WRONG_IN_GRIDS = 0.001
 _MOST_MISSED_IN_GRIDS = 0.02
 _MOST_WRONG_DEALT = 0.005
 _MOST_MISSED_DEALT = 0.01
+_MOST_MISSED_OF_TELEGRAMS = 0.02
 _REASSURING = {"peripheral": "present", "gap": "none", "ends": "clean", "hold": "locking", "tension": "none"}
 _REASSURING |= {"bulk": "none", "glide": "free", "A2": "intact", "A4": "intact"}
 
@@ -318,6 +321,30 @@ def test_what_is_told_of_one_slip_is_not_of_the_other(first: int) -> None:
         fields = ("extent", "treatment", "size", "material")
         told = ((p, fact.value) for p, fact in read(note.text).walk() if p.part == "FDS" and p.field in fields)
         assert {(p.side, p.field): value for p, value in told} == note.truth, note.text
+
+
+@pytest.mark.parametrize("first", range(0, 160, _BATCH))
+def test_telegraphic_notes_are_read_as_they_say(first: int) -> None:
+    facts = wrong = missed = 0
+    for note in map(telegram, range(first, first + _BATCH)):
+        fields = {field for _, _, field in note.truth}
+        told = ((p, f.value) for p, f in read(note.text).walk() if p.group in ("repairs", "pulleys"))
+        found = {(p.digit or "", p.part or "", p.field): _least(value) for p, value in told if p.field in fields}
+        facts += len(note.truth)
+        wrong += sum(note.truth.get(place) != value for place, value in found.items())
+        missed += len(note.truth.keys() - found.keys())
+    assert wrong <= _MOST_WRONG_DEALT * facts
+    assert missed <= _MOST_MISSED_OF_TELEGRAMS * facts
+
+
+def test_what_tells_of_no_finding_promises_nothing() -> None:
+    base = "The FDP of the ring finger was cut in zone II and was repaired. "
+    known = {place: fact.value for place, fact in read(base).walk()}
+    for sentence, fields, values in traps():
+        told = ((p, f.value) for p, f in read(base + sentence).walk() if p.group in ("repairs", "pulleys"))
+        more = {p.field: value for p, value in told if known.get(p) != value and p.field in fields}
+        wrong = {name: value for name, value in more.items() if values is None or value in values}
+        assert not wrong, sentence
 
 
 def _least(value: object) -> object:
