@@ -1,4 +1,4 @@
-"""Good states that an adverb takes back: 'hardly clean', 'supposedly intact', 'not tension-free', 'no longer free'.
+"""Good states that an adverb takes back or that are only guessed at: "hardly clean", "no longer free", "A2 ?intact".
 
 What stays of them is not told, so the words are set aside: neither the good state nor its opposite is a finding.
 """
@@ -10,6 +10,8 @@ _ADVERBS = word_list("weakened", "adverbs")
 _PAIRS = frozenset(tuple(pair.split()) for pair in word_list("weakened", "pairs"))
 _BETWEEN = word_list("weakened", "between")
 _DOUBTING = word_list("weakened", "doubting")
+_GUESSES = [words.split() for words in word_list("weakened", "guesses")]
+_GUESSING = frozenset([words[0] for words in _GUESSES])
 _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", "bite", "hold"])
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
 _FREELY = word_list("weakened", "freely")
@@ -33,6 +35,10 @@ _SCARCELY = frozenset(["hardly", "barely", "scarcely", "less"])
 
 def mark_weakened(page: Page, sentence: Sentence) -> None:
     """Set aside the good states of a sentence that stand behind an adverb that takes them back."""
+    if "?" in sentence.said:
+        _mark_queried(page, sentence)
+    if not _GUESSING.isdisjoint(sentence.said):
+        _mark_guessed(page, sentence)
     if _OPENERS.isdisjoint(sentence.said):
         return
     for m in within(page.mentions, sentence.i, sentence.j):
@@ -43,6 +49,8 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j):
         if page.words[k] in _DOUBTING:
             _mark_doubted(page, sentence, k)
+        if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
+            page.mark(_clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
         at = _weakener(page, sentence, k, denied=False) if page.words[k] in _FREELY else -1
         if at >= 0 and page.words[at] not in _SCARCELY:
             page.mark(at, k + 1, "considered")
@@ -50,10 +58,58 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
 
 def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
     """'Four strands were allegedly placed': the statement of word k, where it is of a suture."""
-    begin = next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
+    begin = _clause_start(page, sentence, k)
+    if begin > sentence.i and page.words[begin - 1] == ":":
+        begin = _clause_start(page, sentence, begin - 1)  # 'Epitendinous: 6-0 probably'
     end = next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
     if any(m.kind in _OF_SUTURES for m in within(page.mentions, begin, end)):
         page.mark(begin, end, "considered")
+
+
+def _mark_queried(page: Page, sentence: Sentence) -> None:
+    """'A2 ?intact', '?no gap', 'Gap: ?none': what a mark that leans on the word behind it queries, with its label."""
+    for k in range(sentence.i, sentence.j - 1):
+        if page.words[k] == "?" and page.starts[k + 1] == page.ends[k] and _stands_off(page, sentence, k):
+            labelled = k > sentence.i and page.words[k - 1] == ":"
+            begin = _clause_start(page, sentence, k - 1) if labelled else k
+            end = next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+            named = any(m.kind in _GOOD or m.kind in _OF_SUTURES for m in within(page.mentions, begin, k))
+            if named or any(_is_good(m) for m in within(page.mentions, k, end)):
+                page.mark(begin, end, "considered")
+
+
+def _stands_off(page: Page, sentence: Sentence, k: int) -> bool:
+    return k == sentence.i or page.words[k - 1] in (":", "(") or page.ends[k - 1] < page.starts[k]
+
+
+def _mark_guessed(page: Page, sentence: Sentence) -> None:
+    """'I believe A2 was whole', 'No gap, I think': the clause, and its neighbour where the guess is one by itself.
+
+    A thread alone ('I think 3-0 Ethibond') stays told, with a reason to look twice.
+    """
+    for k in range(sentence.i, sentence.j):
+        for words in _GUESSES if page.words[k] in _GUESSING else ():
+            end = k + len(words)
+            if page.words[k:end] == words:
+                begin, end = _guessed(page, sentence, k, end)
+                if any(_is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
+                    page.mark(begin, end, "considered")
+
+
+def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
+    ends_clause = j >= sentence.j or page.words[j] in _CLAUSES
+    begin = i - 1 if ends_clause and i > sentence.i and page.words[i - 1] in (",", "(") else i
+    begin = _clause_start(page, sentence, begin)
+    ahead = j + 1 if i == sentence.i and ends_clause and j < sentence.j else j
+    return begin, next((n for n in range(ahead, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+
+
+def _clause_start(page: Page, sentence: Sentence, k: int) -> int:
+    return next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
+
+
+def _is_good(m: Mention) -> bool:
+    return m.kind in _OF_SUTURES or m.value in _GOOD.get(m.kind, ())
 
 
 def _weakener(page: Page, sentence: Sentence, i: int, denied: bool) -> int:

@@ -56,3 +56,50 @@ def test_a_suture_by_hearsay_is_not_told(text: str) -> None:
 )
 def test_a_good_state_that_is_only_praised_is_told(text: str, field: str, value: object) -> None:
     assert told(SEWN + text, field) == {"ring FDP": {field: value}}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A peripheral suture was probably placed.",
+        "A 6-0 epitendinous suture may have been placed.",
+        "An epitendinous suture appears to have been added.",
+        "I believe an epitendinous suture was placed.",
+        "Epitendinous: 6-0 Prolene probably.",
+        "Epitendinous suture: probably.",
+        "Epitendinous: ?6-0 Prolene.",
+        "Likely four strands.",
+        "Four strands (I think).",
+        "3-0 Ethibond, four strands I believe.",
+        "Strands: 4 (probably)",
+    ],
+)
+def test_a_suture_that_is_a_guess_is_not_told(text: str) -> None:
+    assert told(SEWN + "\n" + text, "strands", "peripheral", "peripheral_size") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "As far as I recall A2 was intact.",
+        "A2 was intact, I think.",
+        "A2 intact (probably).",
+        "A2 intact (as far as I recall).",
+        "A2 ?intact.",
+        "?A2 intact.",
+    ],
+)
+def test_a_pulley_that_is_whole_by_a_guess_is_not_told(text: str) -> None:
+    assert told(SEWN + "\n" + text, "finding", group="pulleys") == {}
+
+
+@pytest.mark.parametrize(
+    "text", ["No gap, I think.", "No gap (I believe).", "?no gap.", "Gap: ?none", "Gap: probably none", "Gap: possibly"]
+)
+def test_a_gap_that_is_a_guess_is_not_told(text: str) -> None:
+    assert told(SEWN + "\n" + text, "gap") == {}
+
+
+@pytest.mark.parametrize("text", ["Gap? None.", "Gap ? none", "I think we were careful. No gap."])
+def test_an_answer_behind_a_question_is_no_guess(text: str) -> None:
+    assert told(SEWN + "\n" + text, "gap") == {"ring FDP": {"gap": "none"}}
