@@ -18,7 +18,7 @@ from notereader.casebook import Casebook, ChangedElsewhere, Edit, OpenCase
 from notereader.casebook.edits import apply_edit
 from notereader.record import Record
 
-KILLS = 30
+KILLS = 20
 
 _METHODS = multiprocessing.get_all_start_methods()
 CONTEXT = multiprocessing.get_context("forkserver" if "forkserver" in _METHODS else "spawn")

@@ -405,7 +405,7 @@ def check(data: bytes) -> None:
 STARTS = [b"", b"\xff\xfe", b"\xfe\xff", b"\xef\xbb\xbf", b"BM", b"MZ", b"RIFF", b"<", b"{", b"\x00\x00\x00\x18ftyp"]
 
 
-@settings(max_examples=1500, deadline=None)
+@settings(max_examples=800, deadline=None)
 @given(st.sampled_from(STARTS), st.binary(max_size=400))
 def test_any_bytes(start: bytes, rest: bytes) -> None:
     check(start + rest)
@@ -458,7 +458,7 @@ RTF_PIECES = [
 ]
 
 
-@settings(max_examples=600, deadline=None)
+@settings(max_examples=400, deadline=None)
 @given(st.lists(st.sampled_from(RTF_PIECES), max_size=120))
 def test_any_rtf_codes(codes: list[str]) -> None:
     # In this process: the parser is pure Python and cannot take the test down with it.

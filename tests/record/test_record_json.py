@@ -44,14 +44,14 @@ def test_a_record_comes_back_as_it_went_out(record: Record) -> None:
 
 
 @given(records())
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=50, deadline=None)
 def test_every_record_meets_the_published_schema(record: Record) -> None:
     SCHEMA.validate(json.loads(dump_record(record)))
     SCHEMA.validate(json.loads(dump_record(record, text=False)))
 
 
 @given(records())
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=50, deadline=None)
 def test_addresses_lead_back_to_their_facts(record: Record) -> None:
     for place, fact in record.walk():
         assert Address.parse(place.text()) == place
