@@ -4,6 +4,7 @@ Such a label is set aside: that it is not so is told, and nothing more. 'Gap: no
 are left to their rules.
 """
 
+from notereader.reader.good_states import GOOD_STATES
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -12,15 +13,6 @@ _MARKS = frozenset([":", "?", "-", "="])
 _CLOSES = frozenset([",", ";", ".", "(", ")", "|", "!"])
 _PARTS = frozenset([",", ";", ".", "|"])
 _LONGEST = 8  # words of a label
-_GOOD = {
-    "opened": frozenset(["intact", "repaired", "reconstructed"]),
-    "extent": frozenset(["intact"]),
-    "ends": frozenset(["clean"]),
-    "glide": frozenset(["free"]),
-    "gap": frozenset(["none"]),
-    "tension": frozenset(["none"]),
-    "bulk": frozenset(["none"]),
-}
 _NEAR = 3  # words; 'A2 repaired: no', while 'FDS repaired: no' says that it was left
 _DONE = frozenset(["done", "used", "placed", "put", "added", "performed"])
 
@@ -76,7 +68,7 @@ _INJURY = frozenset(["injury", "injuries", "damage", "neither", "any"])  # 'Nerv
 
 def _is_good(page: Page, m: Mention) -> bool:
     """Tell whether a label promises something: a good state, a count of strands, or a suture that was put in."""
-    if m.value in _GOOD.get(m.kind, ()):
+    if m.value in GOOD_STATES.get(m.kind, ()):
         mends = m.kind == "opened" and m.value != "intact"
         return not mends or any(p.kind == "pulley" for p in within(page.mentions, m.i - _NEAR, m.i))
     if m.kind == "strandword":

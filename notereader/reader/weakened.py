@@ -3,6 +3,7 @@
 What stays of them is not told, so the words are set aside: neither the good state nor its opposite is a finding.
 """
 
+from notereader.reader.good_states import GOOD_STATES
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -18,13 +19,7 @@ _FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
 _OPENERS = _ADVERBS | _DENIALS | {second for _, second in _PAIRS}
 _GOOD = {
-    "opened": frozenset(["intact", "repaired", "reconstructed"]),
-    "extent": frozenset(["intact"]),
-    "ends": frozenset(["clean"]),
-    "glide": frozenset(["free"]),
-    "gap": frozenset(["none"]),
-    "tension": frozenset(["none"]),
-    "bulk": frozenset(["none"]),
+    **GOOD_STATES,
     "knot": frozenset(["buried"]),
     "hold": frozenset(["locking"]),
     "deed": frozenset(["repaired", "reinserted"]),
