@@ -58,7 +58,7 @@ def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
         begin = _clause_start(page, sentence, begin - 1)  # 'Epitendinous: 6-0 probably'
     end = next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
     if any(m.kind in _OF_SUTURES for m in within(page.mentions, begin, end)):
-        page.mark(begin, end, "considered")
+        _set_aside(page, begin, end)
 
 
 def _mark_queried(page: Page, sentence: Sentence) -> None:
@@ -88,7 +88,7 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
             if page.words[k:end] == words:
                 begin, end = _guessed(page, sentence, k, end)
                 if any(_is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
-                    page.mark(begin, end, "considered")
+                    _set_aside(page, begin, end)
 
 
 def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
@@ -97,6 +97,16 @@ def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
     begin = _clause_start(page, sentence, begin)
     ahead = j + 1 if i == sentence.i and ends_clause and j < sentence.j else j
     return begin, next((n for n in range(ahead, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+
+
+def _set_aside(page: Page, i: int, j: int) -> None:
+    """Set aside a clause that is a guess; of 'I believe the four-strand repair gapped' the gap stays told."""
+    inside = within(page.mentions, i, j)
+    if any(m.kind in GOOD_STATES and m.value not in GOOD_STATES[m.kind] for m in inside):
+        for m in filter(_is_good, inside):
+            page.mark(m.i, m.j, "considered")
+    else:
+        page.mark(i, j, "considered")
 
 
 def _clause_start(page: Page, sentence: Sentence, k: int) -> int:

@@ -103,3 +103,15 @@ def test_a_gap_that_is_a_guess_is_not_told(text: str) -> None:
 @pytest.mark.parametrize("text", ["Gap? None.", "Gap ? none", "I think we were careful. No gap."])
 def test_an_answer_behind_a_question_is_no_guess(text: str) -> None:
     assert told(SEWN + "\n" + text, "gap") == {"ring FDP": {"gap": "none"}}
+
+
+@pytest.mark.parametrize(
+    "text", ["I believe the four-strand repair gapped by 2 mm.", "The four-strand core probably gapped."]
+)
+def test_of_a_guess_the_worse_finding_stays_told(text: str) -> None:
+    assert told(SEWN + text, "strands", "gap") == {"ring FDP": {"gap": "seen"}}
+
+
+def test_a_pulley_that_was_probably_divided_stays_told() -> None:
+    text = "Probably the A2 pulley was divided and four strands were placed."
+    assert told(SEWN + text, "finding", group="pulleys") == {"ring A2": {"finding": "released"}}
