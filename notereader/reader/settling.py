@@ -176,10 +176,13 @@ def _trimmed_then_sewn(fields: dict[str, list[Finding]]) -> None:
     told = [f for f in fields.get("treatment", []) if not f.header]
     if not told or any(f.value != "trimmed" for f in told):
         return
-    stitch = next((f for f in fields.get("stitch", []) if 0 < f.order - told[-1].order < _ONE_BREATH), None)
-    sized = any(0 < f.order - told[-1].order < _ONE_BREATH for n in ("strands", "size") for f in fields.get(n, []))
-    if stitch is not None and sized and not stitch.carried:
-        fields["treatment"] = [replace(stitch, field="treatment", value="repaired", rule=BY_SUTURE)]
+    core = {
+        name: next((f for f in fields.get(name, []) if 0 < f.order - told[-1].order < _ONE_BREATH), None)
+        for name in ("stitch", "strands", "size")
+    }
+    shown = core["stitch"] or (core["strands"] if core["size"] else None)  # 'tidied, then 4-0 PDS core (2 strand)'
+    if shown is not None and (core["strands"] or core["size"]) and not shown.carried:
+        fields["treatment"] = [replace(shown, field="treatment", value="repaired", rule=BY_SUTURE)]
 
 
 def _drop_said_of_all(fields: dict[str, list[Finding]]) -> None:

@@ -471,6 +471,8 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
             }  # 'the latter opened by 1 mm'
             here = scene.part(mention.i)
             pulleys = [m for m in scene.of("pulley", "pulleys") if m.i not in tendons and scene.part(m.i) == here]
+            if scene.word_before(mention.i) in _JOIN_NOUNS:  # 'The repair opened by 1 mm and it snagged on A4'
+                pulleys = [m for m in pulleys if m.i < mention.i or scene.word_before(m.i) not in _MET_AT]
             return after_repair(desk, scene) and not pulleys
         tested = (
             scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
@@ -499,6 +501,7 @@ def _not_closed(scene: Scene, mention: Mention) -> bool:
 _BY_SEWING = frozenset(
     ["suture", "sutures", "stitch", "stitches", "throw", "throws", "running", "another", "one", "two", "extra", "more"]
 )
+_MET_AT = frozenset(["on", "at", "under", "beneath"])
 _BEING = frozenset(["was", "is", "had", "has", "been", "then", "now", "could", "be", "completely", "again"])
 _VANISHED = [["gone"], ["disappeared"], ["vanished"], ["closed"]]
 

@@ -252,6 +252,7 @@ def _but_for_a_place(scene: Scene, k: int) -> bool:
     """'glided freely except under A3': not free there."""
     k += scene.next_word(k) == ","
     save = any(tuple(scene.words(k, k + len(phrase))) == phrase for phrase in _SAVE)
+    save = save or (scene.next_word(k) == "but" and scene.word_before(k) in _EVERY)  # 'passes everything but A2'
     pulleys = [m for m in scene.of("pulley", "pulleys") if k < m.i <= k + 5]
     at_the_end = not _EXTREMES.isdisjoint(scene.words(k, k + 6))  # 'free except the last 10 degrees'
     return (
@@ -259,6 +260,7 @@ def _but_for_a_place(scene: Scene, k: int) -> bool:
     )
 
 
+_EVERY = frozenset(["everything", "everywhere", "all", "pulleys"])
 _EXTREMES = frozenset(["last", "terminal", "final", "extreme", "extremes", "end", "full"])
 _SAVE = frozenset([("except",), ("save",), ("bar",), ("but", "for"), ("apart", "from"), ("other", "than")])
 

@@ -62,7 +62,9 @@ def _begins_then(scene: Scene, period: Period) -> bool:
     return not _BEGINNING.isdisjoint(scene.words(max(scene.sentence.i, period.i - _LED), period.i))
 
 
-_BEGINNING = frozenset(["starting", "beginning", "start", "starts", "begin", "begins", "commencing", "commences"])
+_BEGINNING = frozenset(
+    ["starting", "beginning", "start", "starts", "begin", "begins", "commencing", "commences", "commence"]
+)
 _LED = 3  # words
 
 
@@ -214,7 +216,10 @@ def _count_of_days(scene: Scene, k: int) -> Period | None:
         return None
     if q.unit == "day":
         return Period(q.low, q.high, q.i, q.j, counted=True)
-    if q.unit == "week" and scene.next_word(q.j) != "/" and scene.word_before(q.i) in ("from", "at", "after"):
+    therapy = q.low <= 1 and any(m.j == q.i for m in scene.of("therapy"))
+    next_week = therapy and scene.next_word(q.j) != "for"  # 'Hand therapy 1/52', but '... 1/52 for a new splint'
+    led = next_week or scene.word_before(q.i) in ("from", "at", "after")
+    if q.unit == "week" and scene.next_word(q.j) != "/" and led:
         return Period(7 * q.low, 7 * q.high, q.i, q.j, counted=True)
     hours = {scene.page.words[q.j - 1], scene.next_word(q.j)} & {"hours", "hour", "hrs", "h"}
     if hours and q.low % 24 == 0 and q.low > 0:
@@ -354,7 +359,8 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
         return worn, worn + 1
     kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this")
     if not _KEPT.isdisjoint(words) and kept_on and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
-        return _told_before(desk, scene, period)  # 'Dorsal splint: wrist 10. Kept on for 5 weeks.', 'It stays for 5'
+        # 'Dorsal splint: wrist 10. Kept on for 5 weeks.', 'It stays for 5', 'Dorsal splint, wrist 10, keep on 5/52'
+        return next((m for m in reversed(marks) if m[1] <= first), None) or _told_before(desk, scene, period)
     if marks and marks[-1][1] <= period.i and _labelled(scene, period):
         return marks[-1]  # '27 Splint .. dorsal blocking, wrist 0, MCP 45       28 weeks .. 6'
     if scene.sentence.section == "splint" and (not marks or marks[-1][1] <= scene.sentence.i + 4):

@@ -128,9 +128,10 @@ def _landmark_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pu
     around = [*between[-3:], *scene.words(word.j, min(word.j + 2, scene.sentence.j))]
     inside = [*scene.words(word.i, word.j), *_part_of_it(scene, word)]  # 'let that go', 'opened 4 mm of that'
     owned = bool({"its", "their", "that"} & set(between[-6:])) and bool(PART_NOUNS & set(between[-5:]))
-    if between[:3] in (["both", "of", "which"], ["all", "of", "which"], ["neither", "of", "which"]):
+    if between[1:2] == ["of"] and between[0] in ("both", "all", "neither"):
         between = between[2:]
-    related = between[:1] == ["which"] and len(between) <= 4  # 'under A4, which I preserved'
+    others = any(place.j <= s.i < word.i and s.kind != "digit" for s in scene.subjects)  # 'both of these nerves'
+    related = between[:1] in (["which"], ["these"], ["them"]) and len(between) <= 4 and not others  # 'A4, which I kept'
     taken_up = not _OBJECTS.isdisjoint(around) or not (_OBJECTS | {"that"}).isdisjoint(inside)
     pronoun = word.value not in SHARED and taken_up
     if owned or pronoun or related or _opens_a_part(scene, word) or _off_its_edge(scene, word):

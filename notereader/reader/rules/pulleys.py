@@ -443,7 +443,12 @@ def _names_a_part(scene: Scene, k: int) -> bool:
     return bool(lead) and lead[-1] in _CUT_PARTS and lead[-2:-1] not in (["was"], ["in"], ["as"], ["remaining"])
 
 
-_CUT_PARTS = frozenset(["part", "parts", "flap", "flaps", "strip", "strips", "edge", "rim", "margin", "lip", "portion"])
+_CUT_PARTS = frozenset(
+    [
+        *("part", "parts", "flap", "flaps", "strip", "strips", "portion", "tag", "tags", "fringe", "fringes"),
+        *("edge", "edges", "rim", "rims", "margin", "margins", "lip", "lips", "border", "borders"),
+    ]
+)
 
 
 def _measured(scene: Scene, value: str, low: int, high: int, after: int) -> tuple[str, Share]:
@@ -676,7 +681,13 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     found = {m.value for m in scene.of("opened", "extent") if first <= m.i < last}
     late = scene.sentence.section == "addendum" and not _finger_added(desk, scene)
     astray = late or bool(cut and not cut & set(told) and not of_one_finger(desk, scene))
-    mends = bool(found & DEEDS) or astray  # 'A2 torn' or 'A2 preserved' behind words on another finger is that finger's
+    deeds = found & DEEDS
+    if _sewn_in_focus(desk, told):
+        deeds -= {
+            "vented",
+            "released",
+        }  # 'Middle: Tsuge. It passes A2 since A2 was vented.', and A2 of the ring was torn
+    mends = bool(deeds) or astray  # 'A2 torn' or 'A2 preserved' behind words on another finger is that finger's
     listed = set(scene.every_digit)
     if astray and cut == listed and len(cut) == 1 and not known and not _just_named_digit(desk, scene):
         return tuple(cut)  # 'The tendons of the ring finger lay whole. ... No triggering at A1, which I did not open.'
@@ -685,6 +696,11 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
     hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
     digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
     return digits if len(digits) == 1 else ()
+
+
+def _sewn_in_focus(desk: Desk, told: tuple[str, ...]) -> bool:
+    """Tell whether the finger in focus is one whose core suture is told: its pulleys are opened for that repair."""
+    return len(told) == 1 and any(desk.has_suture(t) for t in desk.repairable(told))
 
 
 def _headed_by(desk: Desk, scene: Scene, told: tuple[str, ...]) -> bool:
