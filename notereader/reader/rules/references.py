@@ -460,6 +460,9 @@ def _before(desk: Desk, copy: Copy, known_by: tuple[str, ...]) -> Target | None:
     return Target(*told[-1].entry) if told else None
 
 
+_BY_REFERENCE = "said by reference to another repair"
+
+
 def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     entry = (target.digit, target.tendon, target.slip)
     told = [f for f in desk.told_of("repairs", entry) if not f.header]
@@ -473,12 +476,6 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
         own.update(_CORE)  # a stitch of its own says that its core suture is another
     for f in given:
         if f.field not in own:
-            desk.tendon(
-                copy.scene,
-                target,
-                f.field,
-                f.value,
-                [copy.span],
-                "said by reference to another repair",
-                "said by reference to another repair",
-            )
+            # Seldom misread, so one look is asked for, at what the repair bears, and not one at each of its facts.
+            doubts = [_BY_REFERENCE] if f.field == "strands" else []
+            desk.tendon(copy.scene, target, f.field, f.value, [copy.span], _BY_REFERENCE, *doubts)
