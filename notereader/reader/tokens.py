@@ -126,6 +126,11 @@ _UNFILLED = re.compile(
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
 
+# 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': the choices of a template, and behind an arrow what was chosen.
+_CHOSEN_BEHIND = re.compile(r"\[[^\[\]\n/]{0,40}(?:/[^\[\]\n/]{0,40})+\] {0,3}[-=]{0,2}> {0,3}(?=[^\s\[])")
+# 'Core: ~~4-strand Strickland~~ 8 strands': struck through by the writer.
+_STRUCK = re.compile(r"~~(?=\S)[^~\n]{1,200}(?<=\S)~~|<(s|del|strike)>[^<>\n]{1,200}</\1>", re.IGNORECASE)
+
 # "zone [ IIB ]  bite [ 9 ] mm": a form whose answers stand in boxes; a single letter there is only a tick.
 _BOXED = re.compile(
     r"(?<=[A-Za-z0-9)])( {1,12}| {0,3}\.{3,60} {0,3})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]"
@@ -199,7 +204,10 @@ def without_noise(text: str) -> str:
     if "..." in work:
         work = _boxed_dots(work)
         work = _LED_TITLES.sub(_unled, work)
+    if "~~" in work or "</" in work:
+        work = _STRUCK.sub(lambda struck: _NO_WIDTH * len(struck.group()), work)
     if any(mark in work for mark in _UNFILLED_MARKS):
+        work = _CHOSEN_BEHIND.sub(lambda choice: _NO_WIDTH * len(choice.group()), work)
         work = _CHOSEN.sub(_chosen, work)
         if len(_BRACED_LABEL.findall(work)) >= _FEWEST_LABELS:
             work = _BRACED_LABEL.sub(_bare_label, work)

@@ -1,28 +1,48 @@
-"""Deeds that were not done: 'FDS repair: no', 'Repair:  [ ] Y  [x] N', 'neither sutured nor trimmed'."""
+"""Deeds that were not done: 'FDS repair: no', 'how sewn | nothing', 'Repair: [ ] Y [x] N', 'neither sutured nor trimmed'."""
 
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _NO = frozenset(["no", "n"])
+_NEEDED = frozenset(["needed", "required", "necessary", "done", "placed", "made", "indicated"])
+_MEANS = frozenset(["with", "by", "using"])
+_IN_LABELS = word_list("denied_deeds", "in_labels")
 _CLOSES = frozenset(["", ".", ",", ";", ")", "|", "-"])
 
 
 def answered_no(scene: Scene, mention: Mention) -> bool:
-    """Tell whether no more than a 'no' answers the deed that a label asks about."""
+    """Tell whether no more than a 'no', a 'nothing' or a 'none needed' answers the deed that a label asks about."""
     words = scene.page.words
     if mention.i == mention.j == scene.sentence.i and scene.sentence.prefix:
         answer = mention.i  # the label of a ticked box
     else:
-        answer = next((k for k in range(mention.j, scene.sentence.j) if _is_answer(scene, k)), -1)
-        asked = answer > mention.j and all(_is_mark(scene, k) for k in range(mention.j, answer))
-        if not asked or not {":", "?"} & set(words[mention.j : answer]):
+        end = mention.j + (scene.next_word(mention.j) in _MEANS)  # 'Sutured with: nothing'
+        answer = next((k for k in range(end, scene.sentence.j) if _is_answer(scene, k)), -1)
+        asked = answer > end and all(_is_mark(scene, k) for k in range(end, answer))
+        if not asked or not {":", "?"} & set(words[end:answer]):
             return False
-    closed = scene.next_word(answer + 1) in _CLOSES or scene.page.breaks[answer + 1] >= Break.LINE
-    return words[answer] in _NO and closed
+    if words[answer] not in _NO and not (words[answer] in _NOTHING and _asks_of_deed_alone(scene, mention)):
+        return False
+    needed = words[answer] in _NOTHING and scene.next_word(answer + 1) in _NEEDED  # 'Repair: none needed'
+    behind = answer + 1 + needed
+    return scene.next_word(behind) in _CLOSES or scene.page.breaks[behind] >= Break.LINE
+
+
+def _asks_of_deed_alone(scene: Scene, mention: Mention) -> bool:
+    """'How sewn', 'FDS repair': a label of nothing but the deed; 'ring suture', 'gap in the FDP repair' ask of more."""
+    labels = scene.sentence.prefix if mention.i == mention.j else [(scene.sentence.i, mention.j)]
+    for first, last in labels:
+        inside = within(scene.page.mentions, first, last)
+        named = {k for m in inside if m.kind in ("tendon", "digit", "slip") for k in range(m.i, m.j)}
+        deeds = {k for m in inside if m.kind == "deed" for k in range(m.i, m.j)}
+        rest = {scene.page.words[k] for k in range(first, last) if k not in named | deeds}
+        if deeds:
+            return rest <= _IN_LABELS
+    return False
 
 
 def _is_answer(scene: Scene, k: int) -> bool:
