@@ -126,8 +126,8 @@ _UNFILLED = re.compile(
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
 
-# 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': the choices of a template, and behind an arrow what was chosen.
-_CHOSEN_BEHIND = re.compile(r"\[[^\[\]\n/]{0,40}(?:/[^\[\]\n/]{0,40})+\] {0,3}[-=]{0,2}> {0,3}(?=[^\s\[])")
+# 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': choices of a template, answered behind an arrow.
+_CHOSEN_BEHIND = re.compile(r"\[[^\[\]\n/]{0,40}(?:/[^\[\]\n/]{0,40})+\](?: mm)? {0,3}[-=]{0,2}> {0,3}(?=[^\s\[])")
 # 'Core: ~~4-strand Strickland~~ 8 strands': struck through by the writer.
 _STRUCK = re.compile(r"~~(?=\S)[^~\n]{1,200}(?<=\S)~~|<(s|del|strike)>[^<>\n]{1,200}</\1>", re.IGNORECASE)
 

@@ -1,4 +1,4 @@
-"""Deeds that were not done: 'FDS repair: no', 'how sewn | nothing', 'Repair: [ ] Y [x] N', 'neither sutured nor trimmed'."""
+"""Deeds that were not done: 'FDS repair: no', 'how sewn | nothing', 'Repair: [ ] Y [x] N', 'neither sutured nor ...'."""
 
 from itertools import pairwise
 
@@ -56,15 +56,29 @@ def _is_mark(scene: Scene, k: int) -> bool:
 
 
 def denied_below(desk: Desk, scene: Scene, mention: Mention) -> bool:
-    """'Repair of FDS' and on the next line 'treatment: [x] none, edges trimmed': a title of what was not done."""
-    titled = mention.i == scene.sentence.i and scene.page.words[mention.j - 1] in ("repair", "repairs")
-    closing = max([g.j for g in scene.setting.groups if g.tendons], default=-1)
+    """'Repair of FDS', 'FDS REPAIR' and on the next line 'treatment: [x] none', 'core technique: n/a - not sutured'.
+
+    A title of what was not done.
+    """
+    titled = scene.page.words[mention.j - 1] in ("repair", "repairs") and _nothing_but_names(scene, mention)
     after = desk.scene_after(scene)
-    if not titled or after is None or not set(scene.words(closing, scene.sentence.j)) <= {":"} or closing < 0:
+    if not titled or after is None:
         return False
-    label = after.sentence.i + 1
-    answer = after.answer(label) if after.page.words[label - 1] in _MANNER_LABELS else None
-    return answer in _NOTHING
+    k = after.sentence.i
+    while k < after.sentence.j - 1 and after.page.words[k] in _MANNER_LABELS:
+        k += 1
+    return k > after.sentence.i and after.answer(k) in _NOTHING | _NOT_APPLICABLE
+
+
+def _nothing_but_names(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a sentence is no more than its deed and the tendons and fingers it names."""
+    own = {k for g in scene.setting.groups for k in range(g.i, g.j)} | set(range(mention.i, mention.j))
+    rest = {scene.page.words[k] for k in range(scene.sentence.i, scene.sentence.j) if k not in own}
+    return any(g.tendons for g in scene.setting.groups) and rest <= _IN_TITLES
+
+
+_IN_TITLES = frozenset([":", "of", "the", "."])
+_NOT_APPLICABLE = frozenset(["n", "na", "not"])
 
 
 _MANNER_LABELS = word_list("denied_deeds", "manner_labels")

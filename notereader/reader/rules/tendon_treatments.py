@@ -663,7 +663,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     subject = scene.owner(mention.i, mention.j)
     if subject is not None and not targets and (own := _of_its_subject(scene, mention, subject)):
         return own
-    if value == "trimmed" and subject is None and not scene.header and not _FLAPS.isdisjoint(scene.said):
+    unsewn = subject is None or _no_suture(scene, subject, value)
+    if value == "trimmed" and unsewn and not scene.header and not _FLAPS.isdisjoint(scene.said):
         nicked = _the_one_nicked(desk, scene.setting.digits)
         if nicked:
             return nicked  # 'The flap was pared flush': of the one tendon that was cut in part
@@ -831,8 +832,15 @@ def _its_suture(subject: Subject, mention: Mention) -> bool:
 
 
 def _no_suture(scene: Scene, subject: Subject, value: str) -> bool:
-    """'Smoothed the edges, no core': the suture that was not set is not what was trimmed."""
-    return value == "trimmed" and subject.kind == "role" and scene.word_before(subject.i) in ("no", "without")
+    """'Smoothed the edges, no core', 'Core: none, flap trimmed': what was trimmed is no suture that was not set."""
+    if value != "trimmed" or subject.kind != "role":
+        return False
+    denied = not _NOT_SET.isdisjoint(scene.words(subject.j, subject.j + _LABEL_AND_ANSWER))
+    return scene.word_before(subject.i) in ("no", "without") or (subject.i == scene.sentence.i and denied)
+
+
+_NOT_SET = frozenset(["none", "nil", "no", "not", "nothing", "n"])
+_LABEL_AND_ANSWER = 3  # words
 
 
 def _told_instead(scene: Scene, mention: Mention) -> bool:
