@@ -1,4 +1,4 @@
-"""Deeds that were not done: 'FDS repair: no', 'how sewn | nothing', 'Repair: [ ] Y [x] N', 'neither sutured nor ...'."""
+"""Deeds that were not done: 'FDS repair: no', 'how sewn | nothing', 'Repair: [ ] Y [x] N', 'neither sewn nor ...'."""
 
 from itertools import pairwise
 
