@@ -300,6 +300,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return value  # 'repaired not with six strands but with four'
     if value == "excised" and _gives_reason(scene, mention):
         return value
+    if scene.words(mention.i - 3, mention.i) in _NEEDED_TO_BE and _none_needed(scene, mention.i - 3):
+        return None  # 'no slip had to be excised', 'no part of the FDS needed to be resected'
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
@@ -311,6 +313,19 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+_NEEDED_TO_BE = (["had", "to", "be"], ["needed", "to", "be"], ["have", "to", "be"], ["need", "to", "be"])
+
+
+def _none_needed(scene: Scene, k: int) -> bool:
+    """'No slip had to be excised', 'no part of the FDS needed to be': not 'there was no room and the FDS had to be'."""
+    lead = scene.words(max(scene.sentence.i, k - _LONG_NAME), k)
+    return any(a in ("no", "neither") and b in _PIECES_OF_TENDON for a, b in pairwise(lead))
+
+
+_LONG_NAME = 7  # words
+_PIECES_OF_TENDON = frozenset(["slip", "slips", "tendon", "tendons", "part", "portion", "segment", "further", "flexor"])
 
 
 def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:
