@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.answered_cuts import settle_answered_cuts
 from notereader.reader.answered_totals import settle_totals
+from notereader.reader.blank_names import drop_blank_names
 from notereader.reader.corrected_digits import put_right
 from notereader.reader.corrected_slips import put_slips_right
 from notereader.reader.counted_fingers import count_fingers
@@ -38,6 +39,7 @@ _LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
+    drop_blank_names(page)
     settle_totals(page)
     settle_answered_cuts(page)
     settle_shared_nouns(page)

@@ -25,6 +25,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _SHORTEST = 3  # words
 _LONG = 30  # words; a sentence of the practice notes seldom has more without a comma or a full stop
+_WITHOUT_STOPS = 20  # words, where the whole note makes no stops
 _LONGEST = 24  # words; more than any phrase of the vocabulary has
 _TIES = frozenset(["digit", "digit?", "tendon", "slip", "border", "side", "quantifier"])
 _SUBJECTS = word_list("breaths", "subjects")
@@ -45,8 +46,9 @@ def breaths(doc: Doc) -> Doc:
     hear_pulleys(page)
     index_words(page)
     cut: list[Sentence] = []
+    longest = _WITHOUT_STOPS if _has_no_stops(page) else _LONG
     for sentence in page.sentences:
-        if _is_run(page, sentence):
+        if _is_run(page, sentence, longest):
             cut += _cut(page, sentence)
         else:
             cut += cut_at_commas(page, sentence) if is_spliced(page, sentence) else [sentence]
@@ -56,10 +58,21 @@ def breaths(doc: Doc) -> Doc:
     return doc
 
 
-def _is_run(page: Page, sentence: Sentence) -> bool:
-    """Tell whether a sentence is long and has next to no punctuation."""
+def _has_no_stops(page: Page) -> bool:
+    """Tell whether a note was dictated as a whole without stops, so that its paragraphs too are runs of statements."""
+    stops = sum(word in _MARKS for word in page.words)
+    return len(page.words) > _WHOLE_NOTE and stops * _SELDOM < len(page.words)
+
+
+_MARKS = frozenset([".", ",", ";", ":", "(", "|", "-"])
+_WHOLE_NOTE = 120  # words
+_SELDOM = 40  # words to a stop
+
+
+def _is_run(page: Page, sentence: Sentence, longest: int) -> bool:
+    """Tell whether a sentence is longer than `longest` and has next to no punctuation."""
     length = sentence.j - sentence.i
-    if length < _LONG or sentence.prefix:
+    if length < longest or sentence.prefix:
         return False
     marks = sum(w in (",", ";", ":", "(", "-") for w in page.words[sentence.i : sentence.j])
     return marks * 18 < length
@@ -106,7 +119,7 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
     before = page.words[k - 1]
     if m is not None and m.kind in _SUBJECTS:
         at = k - 1
-        while at > 0 and page.words[at] in ("the", "both", "all", "left", "right", "each"):
+        while at > 0 and (page.words[at] in _DETERMINERS or page.words[at - 1 : at + 1] in _THE_OTHER):
             at -= 1
         free = not _glued(page, at) or _cut_through(page, m, at) or _own_statement(page, m, at)
         return free and not _tied(page, k) and not _is_object(page, m, at)
@@ -208,6 +221,8 @@ def _told_after(page: Page, k: int) -> bool:
     return any(all_name(page, k, m.i) for m in told)
 
 
+_DETERMINERS = frozenset(["the", "both", "all", "left", "right", "each"])
+_THE_OTHER = [["the", "other"], ["all", "other"], ["the", "remaining"], ["all", "remaining"]]
 _WAS = frozenset(["was", "were", "is", "are", "been", "be", "being", "got"])
 _WERE = frozenset(["were", "are", "was", "looked"])
 _IT = frozenset(["it", "that", "them"])

@@ -46,6 +46,8 @@ def turns_to_finger(page: Page, first: int, k: int) -> bool:
     ):
         return False  # 'the severed ulnar slip in the middle finger was resected'
     behind = within(page.mentions, finger.j, finger.j + _NAMED)
+    if any(m.kind == "generic" and m.i == finger.j for m in behind):
+        return True  # 'in the long finger both tendons were cut'
     return any(m.kind in ("tendon", "extent") and m.i - finger.j <= _BOTH_THE for m in behind)
 
 
@@ -79,12 +81,17 @@ def _tendon_there(page: Page, k: int) -> bool:
 
 
 def _finger_behaves(page: Page, k: int) -> bool:
-    """'... through by hand | middle no gap | ring opened up by one millimetre | ring catches a little'."""
+    """'... through by hand | middle no gap | ring opened up by one millimetre | the ring is under some tension'."""
     if page.words[k - 1] in _JOINED:
         return False
     i = k + (page.words[k] == "the")
-    finger = next((m for m in within(page.mentions, i, i + 1) if m.kind == "digit"), None)
-    return finger is not None and any(m.kind in ("gap", "glide") for m in within(page.mentions, finger.j, finger.j + 1))
+    finger = next((m for m in within(page.mentions, i, i + 1) if m.kind in ("digit", "digit?")), None)
+    if finger is None:
+        return False
+    verb = page.words[finger.j : finger.j + 1] in (["is"], ["was"])
+    behind = within(page.mentions, finger.j, finger.j + 1 + verb * 2)  # 'is under a bit of tension', 'was a bit bulky'
+    sure = finger.kind == "digit"
+    return any((sure and m.kind in ("gap", "glide")) or (verb and m.kind in ("tension", "bulk")) for m in behind)
 
 
 _JOINED = frozenset(["the", "and", "both", "in", "of", "on", "for", "or", "to", "with"])

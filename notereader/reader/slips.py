@@ -1,6 +1,6 @@
 """Which words name a slip of a superficialis: 'its ulnar half', 'of its two slips the radial was whole'."""
 
-from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 
 _SIDES = frozenset(["radial", "ulnar"])
 _PARTS = frozenset(["half", "part", "limb", "tail"])
@@ -40,17 +40,48 @@ def settle_slips(page: Page) -> None:
 
 
 def _settle_short_sides(page: Page) -> None:
-    """Add the slip of 'FDS rad.: cut', 'FDS uln. | intact' of a list or a grid."""
+    """Add the slip of 'FDS rad.: cut', 'FDS uln. | intact', 'FDS (radial): cut', 'radial FDS sewn'."""
+    named = {k for m in page.mentions if m.kind == "slip" for k in range(m.i, m.j)}
     made: list[Mention] = []
-    for tendon in (m for m in page.mentions if m.kind == "tendon" and m.value == "FDS"):
-        side = _SHORT_SIDES.get(page.words[tendon.j]) if tendon.j < len(page.words) else None
-        j = tendon.j + 1 + (page.words[tendon.j + 1 : tendon.j + 2] == ["."])
-        if side is not None and (j >= len(page.words) or page.words[j] not in _NOT_OF_SLIPS):
-            made.append(Mention("slip", side, tendon.j, j))
+    for tendon in (m for m in page.mentions if m.kind == "tendon" and m.value == "FDS" and m.i < m.j):
+        slip = _shortened(page, tendon) or _labelled(page, tendon) or _before_name(page, tendon)
+        if slip is not None and named.isdisjoint(range(slip.i, slip.j)):
+            made.append(slip)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
 
+def _shortened(page: Page, tendon: Mention) -> Mention | None:
+    """'FDS rad.: cut', 'FDS uln. | intact'."""
+    side = _SHORT_SIDES.get(page.words[tendon.j]) if tendon.j < len(page.words) else None
+    j = tendon.j + 1 + (page.words[tendon.j + 1 : tendon.j + 2] == ["."])
+    free = j >= len(page.words) or page.words[j] not in _NOT_OF_SLIPS
+    return Mention("slip", side, tendon.j, j) if side is not None and free else None
+
+
+def _labelled(page: Page, tendon: Mention) -> Mention | None:
+    """'FDS radial: cut', 'FDS ulnar .... severed', 'FDS (radial) | sewn': a label, and no place 'radial' on it."""
+    words, k = page.words, tendon.j
+    bracketed = words[k : k + 1] == ["("] and words[k + 2 : k + 3] == [")"]
+    at = k + bracketed
+    end = at + 1 + bracketed
+    if at >= len(words) or words[at] not in _SIDES or end >= len(words) or page.breaks[at] >= Break.LINE:
+        return None
+    closed = words[end] in (":", "|", "=") or words[end].startswith("..") or page.breaks[end] == Break.COLUMN
+    return Mention("slip", words[at], k, end) if closed else None
+
+
+def _before_name(page: Page, tendon: Mention) -> Mention | None:
+    """'Radial FDS cut, ulnar FDS intact': the side right before the tendon; not 'radial and ulnar FDS cut'."""
+    words, k = page.words, tendon.i - 1
+    if k < 0 or words[k] not in _SIDES or page.breaks[tendon.i] >= Break.COLUMN:
+        return None
+    listed = k > 1 and words[k - 1] in _AND and words[k - 2] in _SIDES
+    plain = words[tendon.j : tendon.j + 1] != [] and words[tendon.j] in _NOT_OF_SLIPS | _PLURALS
+    return None if listed or plain else Mention("slip", words[k], k, tendon.i)
+
+
+_AND = frozenset(["and", "or", "/", "&", "+", ","])
 _SHORT_SIDES = {"rad": "radial", "uln": "ulnar"}
 _NOT_OF_SLIPS = frozenset(
     ["slip", "half", "dig", "digital", "nerve", "artery", "side", "border", "bundle", "nv", "tail"]

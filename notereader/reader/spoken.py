@@ -51,4 +51,14 @@ def _is_pulley(page: Page, k: int) -> bool:
         after == "and" and words[k + 3 : k + 4] == ["a"] and words[k + 4 : k + 5] != [] and words[k + 4] in _NUMBERS
     )
     opened = any(m.kind in ("opened", "restored") and m.j == k for m in within(page.mentions, max(0, k - 4), k))
-    return after in _AFTER or listed or opened or (k > 0 and words[k - 1] in _BEFORE)
+    return after in _AFTER or listed or opened or _of_a_finger(page, k) or (k > 0 and words[k - 1] in _BEFORE)
+
+
+def _of_a_finger(page: Page, k: int) -> bool:
+    """'A two long finger vented', 'a four ring intact': a finger and its state follow; not 'a two finger splint'."""
+    finger = next((m for m in within(page.mentions, k + 2, k + 3) if m.kind in ("digit", "digit?")), None)
+    behind = within(page.mentions, finger.j, finger.j + _STATE_NEAR) if finger is not None else []
+    return any(m.kind == "opened" for m in behind)
+
+
+_STATE_NEAR = 2  # words

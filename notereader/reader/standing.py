@@ -800,7 +800,7 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
     anew = anew or speaker_anew(page.words[i:j]) or next_field(page, i, j)
-    anew = anew or _result_then_it(page, i, j)
+    anew = anew or _result_then_it(page, i, j) or stated_anew(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
 
@@ -811,6 +811,20 @@ def _result_then_it(page: Page, i: int, j: int) -> bool:
     return bool(spots) and any(m.kind in _RESULTS and m.j in spots for m in within(page.mentions, i - 1, j))
 
 
+def stated_anew(page: Page, i: int, j: int) -> bool:
+    """'No gap at all little bit bulky', 'no gap catches at A2', dictated without stops; not 'no gap or catching'.
+
+    What a denied noun is followed by, with nothing that joins the two, is a statement of its own.
+    """
+    first = j + (page.words[j : j + 1] == ["a"])  # 'a bit tight'
+    if first >= len(page.words) or page.words[first] not in _STATES:
+        return False
+    nouns = [m for m in within(page.mentions, i - 1, j) if m.kind in _RESULTS and m.j > i]
+    return bool(nouns) and _JOINERS.isdisjoint(page.words[nouns[-1].j : j])
+
+
+_STATES = word_list("standing", "states_of_repairs")
+_JOINERS = frozenset([",", "or", "nor", "and", "/", "&", "+", "-", "not", "no", "any", "neither", "either"])
 _RESULTS = frozenset(["gap", "tension", "bulk", "glide"])
 
 

@@ -126,6 +126,18 @@ _UNFILLED = re.compile(
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
 
+# 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': choices of a template, answered behind an arrow.
+_CHOSEN_BEHIND = re.compile(r"\[[^\[\]\n/]{0,40}(?:/[^\[\]\n/]{0,40})+\](?: mm)? {0,3}[-=]{0,2}> {0,3}(?=[^\s\[])")
+# 'Core: ~~4-strand Strickland~~ 8 strands': struck through by the writer.
+_STRUCK = re.compile(r"~~(?=\S)[^~\n]{1,200}(?<=\S)~~|<(s|del|strike)>[^<>\n]{1,200}</\1>", re.IGNORECASE)
+
+# 'Side: R / (L) circled', 'Repair done?  Y / (N)', 'Hand: (Right) / left': of two answers the one in a ring was meant.
+_RINGED = re.compile(
+    r"(?<![\w/])(?:(?:R|L|Right|Left|Y|N|Yes|No) ?/ ?\((?P<last>R|L|Right|Left|Y|N|Yes|No)\)|"
+    r"\((?P<first>R|L|Right|Left|Y|N|Yes|No)\) ?/ ?(?:R|L|Right|Left|Y|N|Yes|No)\b)(?! ?/)(?: ?,? ?circled)?",
+    re.IGNORECASE,
+)
+
 # "zone [ IIB ]  bite [ 9 ] mm": a form whose answers stand in boxes; a single letter there is only a tick.
 _BOXED = re.compile(
     r"(?<=[A-Za-z0-9)])( {1,12}| {0,3}\.{3,60} {0,3})\[( (?:[0-9]|[A-Za-z0-9][^\[\]\n]{0,78}[A-Za-z0-9%.)])) \]"
@@ -193,13 +205,17 @@ def without_noise(text: str) -> str:
     if "?" in work and ".." in work:
         work = _LED_ANSWER.sub(lambda found: " " * len(found.group()), work)
     if "/" in work:
+        work = _RINGED.sub(_ringed, work)
         work = _YES_OR_NO.sub(lambda found: " " * len(found.group()), work)
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:
         work = _boxed_dots(work)
         work = _LED_TITLES.sub(_unled, work)
+    if "~~" in work or "</" in work:
+        work = _STRUCK.sub(lambda struck: _NO_WIDTH * len(struck.group()), work)
     if any(mark in work for mark in _UNFILLED_MARKS):
+        work = _CHOSEN_BEHIND.sub(lambda choice: _NO_WIDTH * len(choice.group()), work)
         work = _CHOSEN.sub(_chosen, work)
         if len(_BRACED_LABEL.findall(work)) >= _FEWEST_LABELS:
             work = _BRACED_LABEL.sub(_bare_label, work)
@@ -220,6 +236,14 @@ def without_noise(text: str) -> str:
         return "\n".join(lines)
     work = "\n".join("\x00" * len(line) if blank else line for line, blank in zip(lines, noise, strict=True))
     return _GAP.sub(_closed, work).replace("\x00", " ")
+
+
+def _ringed(choice: re.Match[str]) -> str:
+    """Return only the answer in a ring of 'R / (L) circled', at its place."""
+    name = "last" if choice.group("last") else "first"
+    before = choice.start(name) - choice.start()
+    answer = choice.group(name)
+    return _NO_WIDTH * before + answer + _NO_WIDTH * (len(choice.group()) - before - len(answer))
 
 
 def _chosen(choice: re.Match[str]) -> str:

@@ -42,7 +42,7 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
             if at >= 0 and not (m.kind == "glide" and page.words[at] in _SCARCELY):
                 page.mark(at, m.j, "considered")
     for k in range(sentence.i, sentence.j):
-        if page.words[k] in _DOUBTING:
+        if page.words[k] in _DOUBTING and not _leads_to_share(page, k):
             _mark_doubted(page, sentence, k)
         if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
             page.mark(_clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
@@ -59,6 +59,12 @@ def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
     end = next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
     if any(m.kind in _OF_SUTURES for m in within(page.mentions, begin, end)):
         _set_aside(page, begin, end)
+
+
+def _leads_to_share(page: Page, k: int) -> bool:
+    """'Cut by maybe half', 'perhaps 40 percent': about so much, and of what was done nothing is doubted."""
+    share = any(m.kind == "fraction" for m in within(page.mentions, k + 1, k + 3))
+    return share or page.words[k + 2 : k + 3] in (["%"], ["percent"], ["mm"])
 
 
 def _mark_queried(page: Page, sentence: Sentence) -> None:
@@ -87,6 +93,7 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
             end = k + len(words)
             if page.words[k:end] == words:
                 begin, end = _guessed(page, sentence, k, end)
+                begin = _behind_the_bad(page, begin, k)
                 if any(_is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
                     _set_aside(page, begin, end)
 
@@ -97,6 +104,16 @@ def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
     begin = _clause_start(page, sentence, begin)
     ahead = j + 1 if i == sentence.i and ends_clause and j < sentence.j else j
     return begin, next((n for n in range(ahead, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+
+
+def _behind_the_bad(page: Page, begin: int, k: int) -> int:
+    """'They glide well the long is under tension I think', without stops: of the tension alone.
+
+    Return where the guess begins: behind a bad state that stands right before it, else where its clause does.
+    """
+    told = [m for m in within(page.mentions, begin, k) if m.kind in GOOD_STATES and m.i < m.j]
+    bad = told[-1] if told and told[-1].value not in GOOD_STATES[told[-1].kind] else None
+    return bad.j if bad is not None and bad.j == k else begin
 
 
 def _set_aside(page: Page, i: int, j: int) -> None:

@@ -12,6 +12,7 @@ from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
 from notereader.reader.rules.throughout import moved_together, sutures_moved, throughout
 from notereader.reader.scene import Scene, group_targets
+from notereader.reader.standing import stated_anew
 from notereader.vocabulary.wordlists import word_list
 
 _FOREIGN_WORDS = word_list("quality", "foreign_words")
@@ -590,6 +591,8 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
             continue  # 'no epi' or 'epi nil' above 'gap 1 mm', 'catches at A2'
         if free and between and (spent or scene.page.words[i] == "no"):
             continue  # 'no gapping no triggering good cascade' as it is dictated: each 'no' is of its own noun
+        if stated_anew(scene.page, cue.j, i):
+            continue  # 'no gap at all it catches a bit on A2', dictated without stops
         if not _BOUNDS.isdisjoint(between) or max(scene.page.breaks[cue.j : i + 1]) >= Break.COLUMN:
             continue
         if any(g.digits and cue.j < g.i and g.j == i and not g.tendons for g in scene.setting.groups) and (

@@ -1,28 +1,48 @@
-"""Deeds that were not done: 'FDS repair: no', 'Repair:  [ ] Y  [x] N', 'neither sutured nor trimmed'."""
+"""Deeds that were not done: 'FDS repair: no', 'how sewn | nothing', 'Repair: [ ] Y [x] N', 'neither sewn nor ...'."""
 
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _NO = frozenset(["no", "n"])
+_NEEDED = frozenset(["needed", "required", "necessary", "done", "placed", "made", "indicated"])
+_MEANS = frozenset(["with", "by", "using"])
+_IN_LABELS = word_list("denied_deeds", "in_labels")
 _CLOSES = frozenset(["", ".", ",", ";", ")", "|", "-"])
 
 
 def answered_no(scene: Scene, mention: Mention) -> bool:
-    """Tell whether no more than a 'no' answers the deed that a label asks about."""
+    """Tell whether no more than a 'no', a 'nothing' or a 'none needed' answers the deed that a label asks about."""
     words = scene.page.words
     if mention.i == mention.j == scene.sentence.i and scene.sentence.prefix:
         answer = mention.i  # the label of a ticked box
     else:
-        answer = next((k for k in range(mention.j, scene.sentence.j) if _is_answer(scene, k)), -1)
-        asked = answer > mention.j and all(_is_mark(scene, k) for k in range(mention.j, answer))
-        if not asked or not {":", "?"} & set(words[mention.j : answer]):
+        end = mention.j + (scene.next_word(mention.j) in _MEANS)  # 'Sutured with: nothing'
+        answer = next((k for k in range(end, scene.sentence.j) if _is_answer(scene, k)), -1)
+        asked = answer > end and all(_is_mark(scene, k) for k in range(end, answer))
+        if not asked or not {":", "?"} & set(words[end:answer]):
             return False
-    closed = scene.next_word(answer + 1) in _CLOSES or scene.page.breaks[answer + 1] >= Break.LINE
-    return words[answer] in _NO and closed
+    if words[answer] not in _NO and not (words[answer] in _NOTHING and _asks_of_deed_alone(scene, mention)):
+        return False
+    needed = words[answer] in _NOTHING and scene.next_word(answer + 1) in _NEEDED  # 'Repair: none needed'
+    behind = answer + 1 + needed
+    return scene.next_word(behind) in _CLOSES or scene.page.breaks[behind] >= Break.LINE
+
+
+def _asks_of_deed_alone(scene: Scene, mention: Mention) -> bool:
+    """'How sewn', 'FDS repair': a label of nothing but the deed; 'ring suture', 'gap in the FDP repair' ask of more."""
+    labels = scene.sentence.prefix if mention.i == mention.j else [(scene.sentence.i, mention.j)]
+    for first, last in labels:
+        inside = within(scene.page.mentions, first, last)
+        named = {k for m in inside if m.kind in ("tendon", "digit", "slip") for k in range(m.i, m.j)}
+        deeds = {k for m in inside if m.kind == "deed" for k in range(m.i, m.j)}
+        rest = {scene.page.words[k] for k in range(first, last) if k not in named | deeds}
+        if deeds:
+            return rest <= _IN_LABELS
+    return False
 
 
 def _is_answer(scene: Scene, k: int) -> bool:
@@ -36,15 +56,29 @@ def _is_mark(scene: Scene, k: int) -> bool:
 
 
 def denied_below(desk: Desk, scene: Scene, mention: Mention) -> bool:
-    """'Repair of FDS' and on the next line 'treatment: [x] none, edges trimmed': a title of what was not done."""
-    titled = mention.i == scene.sentence.i and scene.page.words[mention.j - 1] in ("repair", "repairs")
-    closing = max([g.j for g in scene.setting.groups if g.tendons], default=-1)
+    """'Repair of FDS', 'FDS REPAIR' and on the next line 'treatment: [x] none', 'core technique: n/a - not sutured'.
+
+    A title of what was not done.
+    """
+    titled = scene.page.words[mention.j - 1] in ("repair", "repairs") and _nothing_but_names(scene, mention)
     after = desk.scene_after(scene)
-    if not titled or after is None or not set(scene.words(closing, scene.sentence.j)) <= {":"} or closing < 0:
+    if not titled or after is None:
         return False
-    label = after.sentence.i + 1
-    answer = after.answer(label) if after.page.words[label - 1] in _MANNER_LABELS else None
-    return answer in _NOTHING
+    k = after.sentence.i
+    while k < after.sentence.j - 1 and after.page.words[k] in _MANNER_LABELS:
+        k += 1
+    return k > after.sentence.i and after.answer(k) in _NOTHING | _NOT_APPLICABLE
+
+
+def _nothing_but_names(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a sentence is no more than its deed and the tendons and fingers it names."""
+    own = {k for g in scene.setting.groups for k in range(g.i, g.j)} | set(range(mention.i, mention.j))
+    rest = {scene.page.words[k] for k in range(scene.sentence.i, scene.sentence.j) if k not in own}
+    return any(g.tendons for g in scene.setting.groups) and rest <= _IN_TITLES
+
+
+_IN_TITLES = frozenset([":", "of", "the", "."])
+_NOT_APPLICABLE = frozenset(["n", "na", "not"])
 
 
 _MANNER_LABELS = word_list("denied_deeds", "manner_labels")

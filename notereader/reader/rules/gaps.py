@@ -371,11 +371,12 @@ def _ticked_behind(scene: Scene, mention: Mention) -> str | None:
         return words[k] if k < last and closes and words[k] in _NOUGHT else None
     ticked = next((k for k in range(mention.j, last - 3) if words[k + 1] == "x" and words[k] in ("[", "(")), None)
     said = words[ticked + 3] if ticked is not None else ""
-    return said if said in _NOUGHT and words[ticked or 0 : last].count("[") <= 1 else None
+    marked = [k for k in range(ticked or 0, last - 1) if words[k] == "[" and words[k + 1] != "]"]
+    return said if said in _NOUGHT and len(marked) <= 1 else None
 
 
 _LONG_LINE = 14  # words
-_HOW_SOUGHT = frozenset(["on", "test", "check", "during", "after", "with", "when"])
+_HOW_SOUGHT = frozenset(["on", "at", "under", "in", "test", "check", "during", "after", "with", "when"])
 _ANSWERS = frozenset([*_ASKING, ">"])
 
 

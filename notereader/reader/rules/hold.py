@@ -43,7 +43,7 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
         behind = scene.words(mention.j, min(mention.j + 7, scene.sentence.j))
         if mention.value == "locking" and "only" in behind and not _ONE_SIDE.isdisjoint(pairwise(behind)):
             continue  # 'a locked stitch on one side only'
-        if mention.value == "locking" and _not_of_suture(scene, mention, found):
+        if mention.value == "locking" and answer != "yes" and _not_of_suture(scene, mention, found):
             continue  # 'while fitting a lock', 'came out again before it was locked'
         if scene.word_before(mention.i) == "[" and scene.next_word(mention.j) == "]":
             continue  # '[ Locked ]' closes a record

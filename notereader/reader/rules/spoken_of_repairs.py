@@ -8,6 +8,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
+from notereader.reader.rules.denied_deeds import denied_below
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.scene import Scene, group_targets
 from notereader.reader.settling import SPOKEN_OF
@@ -35,6 +36,8 @@ def spoken_of_repairs(desk: Desk, scene: Scene) -> None:
         span = None if group.reference or group.excepted else _spoken_of(scene, group)
         if span is None or not all(scene.told(k) for k in range(*span)) or scene.negated(*span, 3):
             continue
+        if any(d.i == group.j and denied_below(desk, scene, d) for d in scene.of("deed")):
+            continue  # 'FDS REPAIR', and below it 'Core technique: n/a'
         for target in _whose(desk, scene, group):
             if target not in desk.treatments and desk.extents.get(target) != "intact":
                 desk.tendon(scene, target, "treatment", "repaired", [span], SPOKEN_OF, _REASON)

@@ -222,6 +222,13 @@ def _of_jewellery(scene: Scene, mention: Mention) -> bool:
     return any(a in ("his", "her", "wedding", "a") and b in ("ring", "band", "watch") for a, b in pairwise(before))
 
 
+def _behind_intact(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a word that means the whole of a thing closes a statement that it is whole."""
+    end = mention.i - (scene.word_before(mention.i) in (",", "-", "("))
+    return any(m.value == "intact" and m.j == end for m in scene.of("extent", "opened"))
+
+
+_WHOLLY = frozenset(["completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"])
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
@@ -247,8 +254,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'exploration of three fingers, tendon repair in two'
     if scene.next_word(mention.j) == "by" and any(m.i <= mention.i < m.j for m in scene.of("gap")):
         return  # 'on traction it parted by a millimetre': a gap
-    if word == "completely" and any(m.value == "intact" and m.j == mention.i for m in scene.of("extent", "opened")):
-        return  # 'had been spared completely'
+    if word in _WHOLLY and _behind_intact(scene, mention):
+        return  # 'had been spared completely', 'FDS intact, all of it'
     if word == "division" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) == ["from", "the"]:
         return  # 'sutures enter 1.2 cm from the division'
     if "respectively" in scene.said and _shares_dealt_out(scene, mention):
@@ -366,12 +373,25 @@ def _in_continuity(desk: Desk, scene: Scene) -> None:
         first, last = scene.part(mention.i)
         hurt = any(first <= m.i < last and m.value in HURT_KINDS for m in scene.of("extent"))
         hurt = hurt or any(q.unit == "%" and first <= q.i < last for q in scene.quantities)
+        hurt = hurt or _in_part(scene, mention)
         whole = Mention("extent", "intact", mention.i, mention.i + 2)
         owned = scene.owner(mention.i, mention.j) is not None
         targets = (owned and cut_targets(desk, scene, whole)) or tendon_owner(desk, scene, mention.i, mention.j)[0]
         if not hurt and not _worn(scene, mention) and not scene.negated(mention.i, mention.j):
             for target in targets:
                 desk.tendon(scene, target, "extent", "intact", [with_name_of(scene, mention, target)], "extent intact")
+
+
+def _in_part(scene: Scene, mention: Mention) -> bool:
+    """'Two thirds in continuity', 'partly in continuity', 'in continuity in part only': the rest is cut."""
+    lead = scene.words(max(scene.sentence.i, mention.i - _BESIDE_SHARE), mention.i)
+    shared = any(0 <= mention.i - m.j < _BESIDE_SHARE for m in scene.of("fraction"))
+    behind = scene.words(mention.j, mention.j + 2) == ["in", "part"] or scene.next_word(mention.j) in _PARTLY
+    return shared or behind or not _PARTLY.isdisjoint(lead)
+
+
+_BESIDE_SHARE = 3  # words
+_PARTLY = frozenset(["mostly", "partly", "partially", "largely", "nearly", "almost", "half", "barely"])
 
 
 def _worn(scene: Scene, mention: Mention) -> bool:

@@ -300,6 +300,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return value  # 'repaired not with six strands but with four'
     if value == "excised" and _gives_reason(scene, mention):
         return value
+    if scene.words(mention.i - 3, mention.i) in _NEEDED_TO_BE and _none_needed(scene, mention.i - 3):
+        return None  # 'no slip had to be excised', 'no part of the FDS needed to be resected'
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
@@ -311,6 +313,19 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+_NEEDED_TO_BE = (["had", "to", "be"], ["needed", "to", "be"], ["have", "to", "be"], ["need", "to", "be"])
+
+
+def _none_needed(scene: Scene, k: int) -> bool:
+    """'No slip had to be excised', 'no part of the FDS needed to be': not 'there was no room and the FDS had to be'."""
+    lead = scene.words(max(scene.sentence.i, k - _LONG_NAME), k)
+    return any(a in ("no", "neither") and b in _PIECES_OF_TENDON for a, b in pairwise(lead))
+
+
+_LONG_NAME = 7  # words
+_PIECES_OF_TENDON = frozenset(["slip", "slips", "tendon", "tendons", "part", "portion", "segment", "further", "flexor"])
 
 
 def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -663,7 +678,8 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
     subject = scene.owner(mention.i, mention.j)
     if subject is not None and not targets and (own := _of_its_subject(scene, mention, subject)):
         return own
-    if value == "trimmed" and subject is None and not scene.header and not _FLAPS.isdisjoint(scene.said):
+    unsewn = subject is None or _no_suture(scene, subject, value)
+    if value == "trimmed" and unsewn and not scene.header and not _FLAPS.isdisjoint(scene.said):
         nicked = _the_one_nicked(desk, scene.setting.digits)
         if nicked:
             return nicked  # 'The flap was pared flush': of the one tendon that was cut in part
@@ -831,8 +847,15 @@ def _its_suture(subject: Subject, mention: Mention) -> bool:
 
 
 def _no_suture(scene: Scene, subject: Subject, value: str) -> bool:
-    """'Smoothed the edges, no core': the suture that was not set is not what was trimmed."""
-    return value == "trimmed" and subject.kind == "role" and scene.word_before(subject.i) in ("no", "without")
+    """'Smoothed the edges, no core', 'Core: none, flap trimmed': what was trimmed is no suture that was not set."""
+    if value != "trimmed" or subject.kind != "role":
+        return False
+    denied = not _NOT_SET.isdisjoint(scene.words(subject.j, subject.j + _LABEL_AND_ANSWER))
+    return scene.word_before(subject.i) in ("no", "without") or (subject.i == scene.sentence.i and denied)
+
+
+_NOT_SET = frozenset(["none", "nil", "no", "not", "nothing", "n"])
+_LABEL_AND_ANSWER = 3  # words
 
 
 def _told_instead(scene: Scene, mention: Mention) -> bool:

@@ -188,6 +188,7 @@ def _of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
     met = not _ENDS.isdisjoint(scene.words(*scene.part(mention.i))) and _OTHERS.isdisjoint(scene.said)
     near = desk.topic in ("bone", "muscle", "sheath", "tag") or (desk.topic == "other" and mention.value == "present")
     beside = any(abs(m.i - mention.i) <= _TOLD_WITH for m in scene.of("gap", "glide", "bulk"))  # 'no gap, tension none'
+    beside = beside and not (desk.topic == "nerve" and scene.next_word(mention.j) == "there")  # 'no tension there'
     return label or met or near or beside
 
 

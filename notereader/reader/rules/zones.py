@@ -312,11 +312,20 @@ def _unslipped(word: str) -> str:
 _BOX = frozenset(["[", "]", "(", ")", "x", "\u2611", "\u2612"])
 
 
+def _behind_label(scene: Scene) -> int:
+    """Return the word behind the colon of a label of a few words, or the first of the sentence."""
+    first, last = scene.sentence.i, min(scene.sentence.i + _LONG_LABEL, scene.sentence.j)
+    return next((k + 1 for k in range(first, last) if scene.page.words[k] == ":"), first)
+
+
+_LONG_LABEL = 6  # words
+
+
 def _zone_heading(desk: Desk, scene: Scene) -> None:
-    """'Zone: II', 'Zone | 2' on a line of its own."""
+    """'Zone: II', 'Zone | 2', 'Tendon zone: 2C', 'Level of injury: 3' on a line of its own."""
     if scene.sentence.section != "zone" or scene.of("zone"):
         return
-    words = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.told(k)]
+    words = [k for k in range(_behind_label(scene), scene.sentence.j) if scene.told(k)]
     if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
         words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
     value = zone_value([_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX])
