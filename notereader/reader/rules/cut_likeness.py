@@ -210,6 +210,8 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
         return False
     if CUT.isdisjoint(scene.words(cut.i, cut.j)) or scene.negated(cut.i, cut.j):
         return False
+    if slips.value == "both" and cut.j <= slips.i and _whole_slips(scene, cut, slips):
+        return False
     first, last = scene.part(cut.i)
     shares = [*(m.i for m in scene.of("fraction")), *(q.i for q in scene.quantities if q.unit == "%")]
     if any(first <= k < last or _share_follows(scene, slips, k) for k in shares):
@@ -223,6 +225,15 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
     elif slips.value != "both" and (cut.i != slips.j or not _all_of_slip(scene, cut)):
         return False
     return scene.word_before(cut.i) not in ("partially", "partly", "half")
+
+
+def _whole_slips(scene: Scene, cut: Mention, slips: Mention) -> bool:
+    """'The FDP was cut; both slips of the FDS were intact': the slips open a statement of their own."""
+    told_whole = any(m.value == "intact" and 0 <= m.i - slips.j <= _FAR_BEHIND for m in scene.of("extent"))
+    return told_whole or not {";", "."}.isdisjoint(scene.words(cut.j, slips.i))
+
+
+_FAR_BEHIND = 6  # words
 
 
 def _share_follows(scene: Scene, slips: Mention, k: int) -> bool:

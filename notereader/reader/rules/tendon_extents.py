@@ -527,6 +527,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         named = named or (subject is not None and _both_of_a_finger(scene, subject.group))
         if not (closes and named and subject is not None and subject.j <= mention.i):
             return False
+        if word == "continuous" and subject.j < mention.i and scene.word_before(mention.i) not in _STAYED:
+            return False  # 'FDP: 3-0 cruciate, outer continuous'
         if mention.i - subject.j > _BESIDE_NAME and not _one_pronoun(scene, mention):
             return False
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
@@ -543,6 +545,7 @@ def _both_of_a_finger(scene: Scene, group: Group | None) -> bool:
 
 
 _BESIDE_NAME = 6  # words
+_STAYED = frozenset(["was", "were", "is", "are", "be", "being", "both", "still", "remained", "found", "seen", "fully"])
 
 
 def _next_begins(scene: Scene, mention: Mention) -> bool:
