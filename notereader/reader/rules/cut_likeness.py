@@ -47,8 +47,25 @@ def cut_too(desk: Desk, scene: Scene, mention: Mention) -> None:
         if group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group) if group.tendons else same_tendon(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+            _and_the_next(desk, scene, mention, group)
 
 
+def _and_the_next(desk: Desk, scene: Scene, mention: Mention, group: Group) -> None:
+    """'The FPL was cut, the FCR likewise, and in the palm the profundi of ring and small': what ends such a list."""
+    following = next((g for g in scene.setting.groups if g.i > group.j and g.tendons), None)
+    if following is None or scene.next_word(following.j) not in (";", ".", ""):
+        return
+    between = scene.words(group.j, following.i)
+    joined = "and" in between[1:_JOINS_SOON] and _DENIES.isdisjoint(between)
+    said = any(group.j <= m.i < following.i for m in scene.of("extent", "hurt", "deed", "opened", "ends"))
+    if joined and not said and scene.told(following.i):
+        span = [(following.i, following.j)]
+        for target in group_targets(scene, following):
+            desk.tendon(scene, target, "extent", mention.value, span, f"extent {mention.value}")
+
+
+_JOINS_SOON = 5  # words
+_DENIES = frozenset(["i", "we", "he", "she", "not", "no", "nor", "but", "never", "except", "without", "only"])
 _ALSO = frozenset(["too", "also", "likewise", "equally"])
 
 
