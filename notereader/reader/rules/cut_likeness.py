@@ -247,6 +247,7 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
 def _whole_slips(scene: Scene, cut: Mention, slips: Mention) -> bool:
     """'The FDP was cut; both slips of the FDS were intact': the slips open a statement of their own."""
     told_whole = any(m.value == "intact" and 0 <= m.i - slips.j <= _FAR_BEHIND for m in scene.of("extent"))
+    told_whole = told_whole and scene.next_word(slips.j) != ","  # 'cut: both slips, whole'
     return told_whole or not {";", "."}.isdisjoint(scene.words(cut.j, slips.i))
 
 

@@ -94,9 +94,14 @@ def _by_wrist(scene: Scene, mention: Mention) -> bool:
     """'On wrist tenodesis the tip bent and straightened', 'I let the wrist flex': no patient moved the finger."""
     if "wrist" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return True
-    return "tenodesis" in scene.said and _PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)
+    if not (_PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)):
+        return False
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    made = "wrist" in lead and not _MADE.isdisjoint(lead)  # 'passive wrist motion makes the tip flex and extend'
+    return made or "tenodesis" in scene.said
 
 
+_MADE = frozenset(["makes", "made", "lets", "let", "has", "had", "brings", "brought", "causes", "caused"])
 _BY_WHOM = frozenset(["bent", "bends", "flexed", "curled", "straightened"])  # of the patient, where he or she does it
 _PATIENT_DOES = (["he"], ["she"], ["patient"], ["pt"])
 
