@@ -33,6 +33,8 @@ def names_place(page: Page, i: int, j: int) -> bool:
 def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     """Note where a group is only compared with or left out."""
     before = page.words[max(sentence.i, group.i - 3) : group.i]
+    if before[-1:] != [] and before[-1] in _NEIGHBOURING:
+        before = page.words[max(sentence.i, group.i - 4) : group.i - 1]  # 'tighter than the neighbouring ring finger'
     if before[-1:] in (["the"], ["its"], ["in"], ["for"], ["on"], ["with"]):
         before = before[:-1]
     if (
@@ -249,9 +251,8 @@ def joined_into(page: Page, group: Group, sentence: Sentence) -> int:
     return verb if sound else -1
 
 
-_SOUND = frozenset(
-    ["intact", "neighbouring", "neighboring", "adjacent", "adjoining", "sound", "uninjured", "whole", "next"]
-)
+_NEIGHBOURING = frozenset(["neighbouring", "neighboring", "adjacent", "adjoining", "next"])
+_SOUND = _NEIGHBOURING | {"intact", "sound", "uninjured", "whole"}
 _INTO = frozenset(["to", "onto", "into", "through"])
 _FAR_VERB = 6  # words of 'woven side to side into the'
 _WAS = frozenset(["was", "were", "then", "been", "and", "is", "be"])
