@@ -71,7 +71,8 @@ def _told_behind_flexors(page: Page, taken: set[int]) -> list[Mention]:
     """'FDS M = cut', 'FDP R: 20 %': an initial right behind the name of a flexor, before what is told of it."""
     words = page.words
     ends = sorted({m.j for m in page.mentions if m.kind == "tendon" and m.value in ("FDP", "FDS")})
-    spots = [k for k in ends if k + 1 < len(words) and k not in taken and words[k + 1] in _TELLS and _may_be_one(page, k)]
+    told = [k for k in ends if k + 1 < len(words) and k not in taken and words[k + 1] in _TELLS]
+    spots = [k for k in told if _may_be_one(page, k)]
     return [Mention("digit", _INITIALS[words[k]], k, k + 1) for k in spots]
 
 
