@@ -39,6 +39,7 @@ from notereader.reader.rules.cut_lists import listed_below, listed_beside
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
+from notereader.reader.rules.lying_apart import found_apart
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
@@ -97,6 +98,7 @@ STRICT = "NOTEREADER_STRICT"
 _STATES = (
     wrongly_whole,
     extents,
+    found_apart,
     bare_cuts,
     same_as_there,
     told_shortly,

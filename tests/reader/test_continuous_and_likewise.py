@@ -75,3 +75,43 @@ def test_a_cut_in_one_finger_is_not_whole(state: str) -> None:
     told = f"The FDS was {state} in the ring and cut in the small finger."
     assert each(told, "extent") == {"ring FDS": "intact"}
     assert each(told.replace("FDS", "A2"), "finding", group="pulleys") == {"ring A2": "intact", "small A2": "injured"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The superficialis, which I followed as far as the palm, was fine.",
+        "The FDS, as one would expect, was continuous.",
+    ],
+)
+def test_a_tendon_told_whole_behind_an_aside(words: str) -> None:
+    assert each("Ring finger. " + words, "extent") == {"ring FDS": "intact"}
+
+
+def test_an_aside_that_tells_a_cut() -> None:
+    assert each("Ring finger. The FDS, which was cut, and which was sewn, fine.", "extent") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The two ends of the profundus were lying 18 mm apart, soft and thinned.",
+        "The profundus ends were 2 cm apart.",
+        "The FDP stumps lay 25 mm apart.",
+    ],
+)
+def test_ends_found_far_apart_are_of_a_tendon_cut_through(words: str) -> None:
+    assert each("Ring finger. " + words, "extent") == {"ring FDP": "complete"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "In extension the ends of the FDP stood 2 mm apart.",
+        "The ends of the nerve beside the FDP lay 2 cm apart.",
+        "The ends of the FDP were not 10 mm apart.",
+        "The FDP was whole, the two skin wounds 20 mm apart.",
+    ],
+)
+def test_what_is_apart_otherwise(words: str) -> None:
+    assert "complete" not in each("Ring finger. " + words, "extent").values()

@@ -305,6 +305,7 @@ def _lay_treatment(desk: Desk, scene: Scene, group: list[Part], words: list[Ment
 
 _BRIDGES = ("conduit", "grafted")
 
+
 def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     """'It was left alone.' 'That left a gap, so a conduit was sewn in.' right after a sentence about a nerve."""
     blocked = [t for t in _rest(scene) if not t.vague or scene.word_before(t.i) in _JOINS]
