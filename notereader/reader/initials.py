@@ -12,12 +12,14 @@ _NEAR = 4  # words
 _JOINS = frozenset([",", "+", "&", "/", "and"])
 _BEFORE = _JOINS | {":", ";", "(", "all", "bar", "except", "but", "in"}
 _OF_A_SIDE = frozenset(["hand", "wrist", "arm", "thumb", "palm", "forearm", "side", "upper", "."])
+_TELLS = frozenset(["=", ":", "cut", "intact", "ok"])
 _NAMES_PARTS = ("tendon", "pulley", "anynerve", "anyartery", "structure", "sided")
 
 
 def initials(page: Page) -> list[Mention]:
     """Return the digits that capital initials name; none in a note that does not use them so."""
     heads = _heads(page) + _behind_flexors(page)
+    heads += _told_behind_flexors(page, {m.i for m in heads})
     if len({m.value for m in heads}) < _FEWEST:
         return []
     taken = {m.i for m in heads}
@@ -63,6 +65,15 @@ def _behind_flexors(page: Page) -> list[Mention]:
         if len(own) > 1 and k > 0 and words[k - 1] in _INITIALS:
             found += own
     return found
+
+
+def _told_behind_flexors(page: Page, taken: set[int]) -> list[Mention]:
+    """'FDS M = cut', 'FDP R: 20 %': an initial right behind the name of a flexor, before what is told of it."""
+    words = page.words
+    ends = sorted({m.j for m in page.mentions if m.kind == "tendon" and m.value in ("FDP", "FDS")})
+    told = [k for k in ends if k + 1 < len(words) and k not in taken and words[k + 1] in _TELLS]
+    spots = [k for k in told if _may_be_one(page, k)]
+    return [Mention("digit", _INITIALS[words[k]], k, k + 1) for k in spots]
 
 
 def _may_be_one(page: Page, k: int) -> bool:

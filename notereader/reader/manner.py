@@ -33,6 +33,8 @@ def names_place(page: Page, i: int, j: int) -> bool:
 def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     """Note where a group is only compared with or left out."""
     before = page.words[max(sentence.i, group.i - 3) : group.i]
+    if before[-1:] != [] and before[-1] in _NEIGHBOURING:
+        before = page.words[max(sentence.i, group.i - 4) : group.i - 1]  # 'tighter than the neighbouring ring finger'
     if before[-1:] in (["the"], ["its"], ["in"], ["for"], ["on"], ["with"]):
         before = before[:-1]
     if (
@@ -249,9 +251,8 @@ def joined_into(page: Page, group: Group, sentence: Sentence) -> int:
     return verb if sound else -1
 
 
-_SOUND = frozenset(
-    ["intact", "neighbouring", "neighboring", "adjacent", "adjoining", "sound", "uninjured", "whole", "next"]
-)
+_NEIGHBOURING = frozenset(["neighbouring", "neighboring", "adjacent", "adjoining", "next"])
+_SOUND = _NEIGHBOURING | {"intact", "sound", "uninjured", "whole"}
 _INTO = frozenset(["to", "onto", "into", "through"])
 _FAR_VERB = 6  # words of 'woven side to side into the'
 _WAS = frozenset(["was", "were", "then", "been", "and", "is", "be"])
@@ -365,6 +366,21 @@ def _is_donor(page: Page, group: Group) -> bool:
     before = page.words[max(0, group.i - 5) : group.i]
     taken = taken or not (_DENIED.isdisjoint(before) or _UNUSED.isdisjoint(before))  # 'not touched the palmaris'
     taken = taken or ("as", "a", "graft") in zip(behind, behind[1:], behind[2:], strict=False)
-    return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1])) or (
+    return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1]) or _bridges(page, group)) or (
         lead[-1:] != [] and lead[-1] in _DONOR
     )
+
+
+def _bridges(page: Page, group: Group) -> bool:
+    """'The defect was bridged with the palmaris longus', 'the palmaris longus was used to span the gap'."""
+    before = page.words[max(0, group.i - _SPAN) : group.i]
+    behind = page.words[group.j : group.j + _SPAN]
+    with_it = not _SPANNED.isdisjoint(before) and bool({"with", "by", "using"} & set(before[-3:]))
+    spans = not {"to", "for", "as"}.isdisjoint(behind) and not _SPANNING.isdisjoint(behind)
+    return not _HOLES.isdisjoint([*before, *behind]) and _DENIED.isdisjoint(before) and (with_it or spans)
+
+
+_SPAN = 8  # words
+_SPANNED = frozenset(["bridged", "spanned", "filled", "replaced", "made"])
+_SPANNING = frozenset(["bridge", "bridging", "span", "spanning", "fill", "filling", "replace"])
+_HOLES = frozenset(["defect", "gap", "space", "interval", "distance"])

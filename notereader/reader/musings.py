@@ -95,7 +95,18 @@ def _mark_undone(page: Page, sentence: Sentence, k: int) -> None:
     while n < sentence.j and words[n] in _ADVERBS:
         n += 1
     if words[n : n + 1] == ["have"] and n + 1 < sentence.j and words[n + 1] not in _SOMEBODY:
-        page.mark(k - 1, _clause_end(page, sentence, n, _ENDS), "considered")
+        ends = _ENDS | {","} if _opens_an_aside(page, sentence, k) else _ENDS
+        page.mark(k - 1, _clause_end(page, sentence, n, ends), "considered")
+
+
+def _opens_an_aside(page: Page, sentence: Sentence, k: int) -> bool:
+    """'The FDS, of which one might have feared worse, was whole': a musing between commas reaches to the second."""
+    comma = next((m for m in range(k, max(sentence.i, k - _ASIDE), -1) if page.words[m] == ","), None)
+    return comma is not None and not _ASIDE_WORDS.isdisjoint(page.words[comma + 1 : comma + 3])
+
+
+_ASIDE = 7  # words
+_ASIDE_WORDS = frozenset(["which", "as", "whom", "contrary", "against", "where"])
 
 
 def _mark_other_case(page: Page, sentence: Sentence, k: int) -> None:

@@ -39,6 +39,7 @@ from notereader.reader.rules.cut_lists import listed_below, listed_beside
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
+from notereader.reader.rules.lying_apart import found_apart
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
@@ -56,6 +57,7 @@ from notereader.reader.rules.wrongly_whole import wrongly_whole
 from notereader.reader.rules.zones import zones
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.tokens import NoteTokenizer
+from notereader.reader.typed_choices import without_typed_choices
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
 
@@ -96,6 +98,7 @@ STRICT = "NOTEREADER_STRICT"
 _STATES = (
     wrongly_whole,
     extents,
+    found_apart,
     bare_cuts,
     same_as_there,
     told_shortly,
@@ -195,6 +198,6 @@ def _read(text: str, name: str | None) -> Record:
     with _lock:
         nlp = language()
         with _uncollected(), nlp.memory_zone():
-            desk: Desk = nlp(without_brackets(text)).user_data["desk"]
+            desk: Desk = nlp(without_brackets(without_typed_choices(text))).user_data["desk"]
             desk.page.text = text  # quotes are of the note as it stands
             return draft(desk, name, __version__)

@@ -14,6 +14,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _ABBREVIATIONS = word_list("sentences", "abbreviations")
 _MAY_END = word_list("sentences", "may_end")
+_OF_PATTERNS = word_list("sentences", "of_patterns")
 _UNITS = word_list("sentences", "units")
 _CONNECTORS = word_list("sentences", "connectors")
 _LEANING = word_list("sentences", "leaning")
@@ -360,6 +361,8 @@ def _abbreviation_ends(page: Page, k: int, before: str) -> bool:
         return False
     if before in _MAY_END:
         return True
+    if before in _OF_PATTERNS:  # '+ 6/0 PDS cont. Tried to add a second', but 'cont. Prolene'
+        return not any(m.kind in ("material", "role") for m in within(page.mentions, k, k + 1))
     joined = k >= 3 and page.words[k - 3] in ("+", "and", "&")
     return joined and before in ("prox", "dist", "rad", "uln")
 

@@ -247,9 +247,11 @@ def _mark_tried(page: Page, sentence: Sentence) -> None:
             continue
         if failed is None or _tried_again(words[failed : sentence.j]):
             continue
+        alone = words[k - 1] == "," and words[k + 1] == "to"  # '2-strand Kessler, tried to add a second, abandoned'
         begin = next(
             (m + 1 for m in range(k - 1, sentence.i - 1, -1) if words[m] in (";", "but", "then", ":")), sentence.i
         )
+        begin = k if alone else begin
         end = next((m for m in range(failed, sentence.j) if words[m] in (";", ".", ",", "so")), sentence.j)
         page.mark(begin, end, "considered")
         return

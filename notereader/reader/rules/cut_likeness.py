@@ -47,8 +47,25 @@ def cut_too(desk: Desk, scene: Scene, mention: Mention) -> None:
         if group.i > mention.j and also and not own and not group.reference:
             for target in group_targets(scene, group) if group.tendons else same_tendon(scene, group):
                 desk.tendon(scene, target, "extent", mention.value, [(group.i, group.j)], f"extent {mention.value}")
+            _and_the_next(desk, scene, mention, group)
 
 
+def _and_the_next(desk: Desk, scene: Scene, mention: Mention, group: Group) -> None:
+    """'The FPL was cut, the FCR likewise, and in the palm the profundi of ring and small': what ends such a list."""
+    following = next((g for g in scene.setting.groups if g.i > group.j and g.tendons), None)
+    if following is None or scene.next_word(following.j) not in (";", ".", ""):
+        return
+    between = scene.words(group.j, following.i)
+    joined = "and" in between[1:_JOINS_SOON] and _DENIES.isdisjoint(between)
+    said = any(group.j <= m.i < following.i for m in scene.of("extent", "hurt", "deed", "opened", "ends"))
+    if joined and not said and scene.told(following.i):
+        span = [(following.i, following.j)]
+        for target in group_targets(scene, following):
+            desk.tendon(scene, target, "extent", mention.value, span, f"extent {mention.value}")
+
+
+_JOINS_SOON = 5  # words
+_DENIES = frozenset(["i", "we", "he", "she", "not", "no", "nor", "but", "never", "except", "without", "only"])
 _ALSO = frozenset(["too", "also", "likewise", "equally"])
 
 
@@ -210,6 +227,8 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
         return False
     if CUT.isdisjoint(scene.words(cut.i, cut.j)) or scene.negated(cut.i, cut.j):
         return False
+    if slips.value == "both" and cut.j <= slips.i and _whole_slips(scene, cut, slips):
+        return False
     first, last = scene.part(cut.i)
     shares = [*(m.i for m in scene.of("fraction")), *(q.i for q in scene.quantities if q.unit == "%")]
     if any(first <= k < last or _share_follows(scene, slips, k) for k in shares):
@@ -223,6 +242,16 @@ def _cuts_beside(scene: Scene, cut: Mention, slips: Mention) -> bool:
     elif slips.value != "both" and (cut.i != slips.j or not _all_of_slip(scene, cut)):
         return False
     return scene.word_before(cut.i) not in ("partially", "partly", "half")
+
+
+def _whole_slips(scene: Scene, cut: Mention, slips: Mention) -> bool:
+    """'The FDP was cut; both slips of the FDS were intact': the slips open a statement of their own."""
+    told_whole = any(m.value == "intact" and 0 <= m.i - slips.j <= _FAR_BEHIND for m in scene.of("extent"))
+    told_whole = told_whole and scene.next_word(slips.j) != ","  # 'cut: both slips, whole'
+    return told_whole or not {";", "."}.isdisjoint(scene.words(cut.j, slips.i))
+
+
+_FAR_BEHIND = 6  # words
 
 
 def _share_follows(scene: Scene, slips: Mention, k: int) -> bool:

@@ -424,6 +424,16 @@ _SHEATHS = frozenset(["pulley", "pulleys", "sheath", "retinaculum", "canal", "tu
 _OBJECTS = frozenset(["it", "them", "this", "that", "these", "those", "any", "either", "the", "its"])
 
 
+def _bridging(scene: Scene, mention: Mention) -> bool:
+    """'I spanned the gap with a length of palmaris': what a graft lies in."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i + 1)
+    return not _BRIDGES.isdisjoint(lead)
+
+
+_FILLED = frozenset(["bridged", "spanned", "grafted"])
+_BRIDGES = frozenset(["bridged", "spanned", "filled", "bridge", "span", "fill", "bridging", "spanning", "filling"])
+
+
 def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """A gap of a nerve, a wound, or between ends before the repair is none of the repair's."""
     word = " ".join(scene.words(mention.i, mention.j))
@@ -436,7 +446,7 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
     ):
         return False  # 'a 15 mm gap lay between the stumps': how far they lay apart
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
-    if "bridged" in scene.words(mention.j, scene.sentence.j):
+    if not _FILLED.isdisjoint(scene.words(mention.j, scene.sentence.j)) or _bridging(scene, mention):
         return False  # 'a gap of 4 cm was bridged with the palmaris longus'
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False

@@ -475,6 +475,7 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
         return []
     first_caught = scene.sentence.i if _caught_before(desk, scene) else min(caught, default=scene.sentence.j)
     taken = {k for m in scene.of("glide") for k in range(m.i, m.j)}
+    found: list[_Event] = []
     for k in range(scene.sentence.i, scene.sentence.j):
         if scene.page.words[k] not in _ALONE_WORDS or k in taken or not scene.told(k) or foreign(scene, k, k + 1):
             continue
@@ -485,13 +486,13 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
             before = scene.word_before(k - 1)  # '-> A4 shaved back 2 mm -> now free'
         named = any(g.j == k for g in scene.setting.groups)  # 'IF, MF, RF free, no gap'
         if before == "not" and scene.word_before(k - 1) in ("/", ",", ";", "and", "but"):
-            return [_Event(k - 1, k + 1, "restricted")]  # 'no gap / not free'
+            return [*found, _Event(k - 1, k + 1, "restricted")]  # 'no gap / not free'
         leads = named or before in _ALONE or before == ">"  # 'catches at A2 -> A2 vented 5 mm -> free'
         leads = leads or (k > first_caught and before in _AT_LAST)
         closes = after in _ALONE or (leads and _since_when(scene, k + 1, k > first_caught))
         if leads and closes and not denied(scene, k, k + 1, 2, free=True):
-            return [_Event(k, k + 1, "free")]
-    return []
+            found.append(_Event(k, k + 1, "free"))  # 'index free, middle catches -> A4 opened -> free'
+    return found
 
 
 _AT_LAST = frozenset(["that", "motion", "then", "again", "glide", "afterwards", "thereafter", "it"])

@@ -5,7 +5,9 @@ from notereader.reader.groups import Target
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, group_targets
 
-_SETS_IN = frozenset(["wove", "woven", "weave", "weaves", "bridged", "interposed", "pulvertaft"])
+_SETS_IN = frozenset(
+    ["wove", "woven", "weave", "weaves", "bridged", "spanned", "filled", "bridge", "span", "interposed", "pulvertaft"]
+)
 
 
 def grafted_with(desk: Desk, scene: Scene) -> None:

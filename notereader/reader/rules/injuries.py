@@ -303,6 +303,8 @@ def _lay_treatment(desk: Desk, scene: Scene, group: list[Part], words: list[Ment
 
 # --- without a name
 
+_BRIDGES = ("conduit", "grafted")
+
 
 def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     """'It was left alone.' 'That left a gap, so a conduit was sewn in.' right after a sentence about a nerve."""
@@ -315,9 +317,11 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     deeds = [(value, m) for m in words if (value := deed_said(scene, structure, m))]
     if not _JOINTS.isdisjoint(scene.said):
         deeds = [(value, m) for value, m in deeds if value != "fixed"]  # 'A K-wire across the DIP joint guards it'
+    if any(g.tendons for g in scene.setting.groups) or {"tendon", "tendons"} & scene.said:
+        deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'I bridged the defect with palmaris'
     if deeds:
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
-        if value in ("conduit", "grafted") or m.i - scene.sentence.i <= 6:
+        if value in _BRIDGES or m.i - scene.sentence.i <= 6:
             _carry(desk, scene, "treatment", value, m)
     early = [m for m in words if m.i - scene.sentence.i <= 5 and scene.words(m.i, m.j) != ["all", "the", "way"]]
     extents = [(value, m) for m in early if (value := extent_said(scene, structure, m))]

@@ -12,12 +12,12 @@ from notereader.vocabulary.wordlists import word_list
 
 _NOTHING = frozenset(["nothing", "nil"])
 _MORE = frozenset(["more", "further", "else"])
-_AROUND = frozenset(["around", "round"])
+_AROUND = frozenset(["around", "round", "outside"])
 _IT = frozenset(
     ["it", "them", "that", "those", "these", "the", "edge", "edges", "rim", "one", "ones", "either", "this"]
 )
 _CLOSES = frozenset(["", ".", ",", ";", ")"])
-_LEADS = frozenset(["and", ",", ";", "-", "with", "but", "so"])
+_LEADS = frozenset(["and", ",", ";", ".", "-", "with", "but", "so"])
 _CORE = ("stitch", "size", "strands")
 _SOON = 16  # words
 _LEFT = (["not", "done"], ["left", "off"], ["not", "used"], ["not", "given"], ["left", "out"], ["did", "not"])
@@ -35,11 +35,12 @@ def none_besides(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
 
 def _nothing_more(desk: Desk, scene: Scene) -> None:
     words = scene.page.words
-    for k in range(scene.sentence.i + 1, scene.sentence.j):
+    for k in range(scene.sentence.i, scene.sentence.j):
         if words[k] not in _NOTHING or words[k - 1] not in _LEADS or not scene.told(k) or not _says_so(scene, k + 1):
             continue
         told = [f for f in desk.findings if f.group == "repairs" and f.field in _CORE and k - _SOON <= f.order < k]
-        told = [f for f in told if f.order >= scene.sentence.i]
+        alone = k == scene.sentence.i and "outside" in scene.said  # 'FDS: mattress, 4-0 Prolene. Nothing outside.'
+        told = [f for f in told if alone or f.order >= scene.sentence.i]
         last = max((f.order for f in told), default=-1)
         for target in dict.fromkeys(Target(*f.entry) for f in told if f.order == last):
             if not any(
@@ -49,9 +50,10 @@ def _nothing_more(desk: Desk, scene: Scene) -> None:
 
 
 def _says_so(scene: Scene, k: int) -> bool:
-    """Tell whether 'more', 'else' or 'round it' stands at word k and closes the clause."""
+    """Tell whether 'more', 'else', 'round it' or 'on the outside' stands at word k and closes the clause."""
     if scene.next_word(k) in _MORE:
         return scene.next_word(k + 1) in _CLOSES
+    k += 2 * (scene.words(k, k + 2) == ["on", "the"])
     if scene.next_word(k) not in _AROUND:
         return False
     k += 1

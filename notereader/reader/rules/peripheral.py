@@ -35,7 +35,7 @@ _OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skip
 _SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _ELSEWHERE = frozenset(["see", "refer", "cf", "tbc", "per", "as"])  # 'Peripheral suture: see diagram'
-_NO = frozenset(["no", "none", "nil", "n", "not", "omitted", "0"])
+_NO = frozenset(["no", "none", "nil", "nothing", "n", "not", "omitted", "0"])
 _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 
@@ -63,7 +63,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     if (
         scene.sentence.prefix
         and scene.sentence.section == PERIPHERAL
-        and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not")
+        and scene.words(scene.sentence.i, scene.sentence.i + 1)[0] in ("none", "no", "nil", "not", "nothing")
     ):
         if not scene.told(scene.sentence.i):
             return  # 'not recorded'

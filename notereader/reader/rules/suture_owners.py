@@ -87,7 +87,16 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found, reasons = _suture_owners(desk, scene, i, j, groups)
     found = of_the_parted(desk, scene, found)
     found = [t for t in found if t not in excepted and t.digit not in digits]
+    found = _deep_in_those_fingers(groups, found, i)
     return named_so_far(desk, scene, found), reasons
+
+
+def _deep_in_those_fingers(groups: list[Group], found: list[Target], i: int) -> list[Target]:
+    """'The FDP was repaired with a cruciate in both fingers, purchase of 10 mm': of the deep flexors alone."""
+    before = [g for g in groups if g.j <= i]
+    kinds = {t for g in before for t in g.tendons}
+    deep = [t for t in found if t.tendon in ("FDP", "FPL")]
+    return deep if deep and kinds == {"FDP"} and not before[-1].tendons else found
 
 
 def _for_which(scene: Scene, i: int) -> Group | None:

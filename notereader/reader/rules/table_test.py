@@ -53,7 +53,7 @@ _RESULTS = ("gap", "glide", "bulk", "tension")
 def table_test(desk: Desk, scene: Scene) -> None:
     """Find how the finished repair was tested on the table; examinations before it are none."""
     mentions = [m for m in scene.of("test") if scene.told(m.i) and _is_test(desk, scene, m)]
-    mentions = mentions or _answered(scene)
+    mentions = mentions or _answered(desk, scene)
     mentions = mentions or by_wrist(scene, _told_of_repair(desk, scene)) or _by_structure(desk, scene)
     if not after_repair(desk, scene):
         return
@@ -94,9 +94,14 @@ def _by_wrist(scene: Scene, mention: Mention) -> bool:
     """'On wrist tenodesis the tip bent and straightened', 'I let the wrist flex': no patient moved the finger."""
     if "wrist" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return True
-    return "tenodesis" in scene.said and _PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)
+    if not (_PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)):
+        return False
+    lead = scene.words(scene.part(mention.i)[0], mention.i)
+    made = "wrist" in lead and not _MADE.isdisjoint(lead)  # 'passive wrist motion makes the tip flex and extend'
+    return made or "tenodesis" in scene.said
 
 
+_MADE = frozenset(["makes", "made", "lets", "let", "has", "had", "brings", "brought", "causes", "caused"])
 _BY_WHOM = frozenset(["bent", "bends", "flexed", "curled", "straightened"])  # of the patient, where he or she does it
 _PATIENT_DOES = (["he"], ["she"], ["patient"], ["pt"])
 
@@ -112,13 +117,27 @@ def _by_another(scene: Scene, mention: Mention) -> bool:
     return before[-1:] in (["i"], ["we"]) or not _MOVED_BY.isdisjoint(behind)
 
 
-def _answered(scene: Scene) -> list[Mention]:
+def _in_brackets_behind(desk: Desk, scene: Scene) -> bool:
+    """'No gap. Glides freely. (passive)': a bracket of its own right behind what was seen."""
+    words, first = scene.page.words, scene.sentence.i
+    alone = words[first] == "(" and words[first + 1 : first + 2] != [] and words[first + 1] in _ANSWERS
+    if not alone or scene.next_word(first + 2) not in (")", ",", "test", "range") or not scene.told(first + 1):
+        return False
+    return any(f.field in _RESULTS and 0 < first - f.order <= _JUST_BEFORE for f in desk.findings)
+
+
+_JUST_BEFORE = 16  # words
+
+
+def _answered(desk: Desk, scene: Scene) -> list[Mention]:
     """'Tested by: [x] patient', 'POST-REPAIR CHECK: passive': a bare word behind a form's label."""
     first, last = scene.sentence.i, scene.sentence.j
     prefix = scene.sentence.prefix
     if len(prefix) == 1 and not _TEST_LABELS.isdisjoint(scene.words(*prefix[0])):
         alone = last - first <= 2 and scene.page.words[first] in _ANSWERS and scene.told(first)
         return [Mention("test", _ANSWERS[scene.page.words[first]], first, first + 1)] if alone else []
+    if _in_brackets_behind(desk, scene):
+        return [Mention("test", _ANSWERS[scene.page.words[first + 1]], first + 1, first + 2)]
     if last - first > 16 or _TEST_LABELS.isdisjoint(scene.words(first, first + 4)):
         return []
     words = scene.page.words

@@ -547,11 +547,22 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         named = named or (subject is not None and _both_of_a_finger(scene, subject.group))
         if not (closes and named and subject is not None and subject.j <= mention.i):
             return False
-        if mention.i - subject.j > _BESIDE_NAME and not _one_pronoun(scene, mention):
+        if word == "continuous" and subject.j < mention.i and scene.word_before(mention.i) not in _STAYED:
+            return False  # 'FDP: 3-0 cruciate, outer continuous'
+        if _past_an_aside(scene, subject.j, mention.i) > _BESIDE_NAME and not _one_pronoun(scene, mention):
             return False
         between = [m.i for m in scene.of("endword", "ends", "restored")]  # 'FDP ends trimmed 2 mm, healthy'
         return not any(subject.j <= k < mention.i for k in between)
     return True
+
+
+def _past_an_aside(scene: Scene, i: int, j: int) -> int:
+    """'The FDS, of which one might have expected as much, was fine': how many words part them but for the aside."""
+    between = scene.words(i, j)
+    led = between[:2] in ([",", "which"], [",", "of"], [",", "as"], [",", "contrary"])
+    commas = [n for n, word in enumerate(between) if n and word == ","]
+    told = any(i <= m.i < j for m in scene.of("hurt", "extent", "deed", "fraction", "slip"))
+    return len(between) - commas[-1] - 1 if led and commas and not told else len(between)
 
 
 def _both_of_a_finger(scene: Scene, group: Group | None) -> bool:
@@ -563,6 +574,7 @@ def _both_of_a_finger(scene: Scene, group: Group | None) -> bool:
 
 
 _BESIDE_NAME = 6  # words
+_STAYED = frozenset(["was", "were", "is", "are", "be", "being", "both", "still", "remained", "found", "seen", "fully"])
 
 
 def _next_begins(scene: Scene, mention: Mention) -> bool:
