@@ -25,7 +25,7 @@ from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.sewn_now import sewn_now
-from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken
+from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken, never_made
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
@@ -301,7 +301,10 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     if value == "excised" and _gives_reason(scene, mention):
         return value
     if scene.negated(mention.i, mention.j, 3):
-        verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
+        if value == "repaired" and word.partition(" ")[0] in _MEETS:
+            return None  # 'the FDP could not be brought together', 'was not put back'
+        verb = word.partition(" ")[0].endswith(("ed", "sewn"))
+        verb = verb or (word == "repair" and scene.word_before(mention.i) in ("to", "not"))
         verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if value == "reinserted" and word in _REATTACHED and _with_stitches(scene, mention):
@@ -311,6 +314,9 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+_MEETS = frozenset(["brought", "put", "came", "come"])
 
 
 def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -445,6 +451,8 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
     if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, reach)):
         return True  # 'FDP repair of the ring finger was postponed', 'Repair of the FDS, both slips cut, was declined'
+    if never_made(scene, mention.j):
+        return True  # 'end to end suture of the FDP was out of the question'
     return before in (["no"], ["without"]) or (noun and of_another_day(scene, k + 1, mention.j))
 
 
