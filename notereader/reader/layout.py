@@ -412,14 +412,16 @@ _OPERATIVE = re.compile(
 )
 
 
-_RESULTS = frozenset(["glided", "glides", "gapped", "gapping", "caught", "catches", "ran"])
+_RESULTS = frozenset(["glided", "glides", "gapped", "gapping", "caught", "catches", "catching", "ran", "runs", "freely"])
 
 
 def _is_prose(page: Page, section: Section) -> bool:
     """Tell whether the words under 'procedure' are the narrative and not the list of titles."""
     words = page.words[section.i : section.j]
-    if section.j - section.i < 30:  # no title tells how a repair ran on the table
-        return section.kind == "procedure" and not _RESULTS.isdisjoint(words)
+    if section.kind == "procedure" and not _RESULTS.isdisjoint(words):
+        return True  # no title tells how a repair ran on the table
+    if section.j - section.i < 30:
+        return False
     found = len(set(_PROSE.findall(" ".join(words))))
     if section.kind == "procedure":
         told = sum(w in ("was", "were") for w in words)

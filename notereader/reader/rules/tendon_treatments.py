@@ -732,7 +732,9 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
             t for t in scene.setting.focus if desk.extents.get(t) != "intact"
         ]
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
-        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+        cut = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+        nicked = _the_one_nicked(desk, scene.setting.digits) if value == "trimmed" else []
+        return cut or nicked  # 'FDP 40% cut. FDS fine. Flap trimmed away, no suture put in the tendon.'
     return []
 
 
