@@ -557,12 +557,7 @@ def _of_the_surgeon(page: Page, k: int) -> bool:
 _BETWEEN = 6  # words
 _HELD_NEAR = 10  # words
 _OF_A_HAND = frozenset(["finger", "fingers", "forefinger", "thumb"])
-_HELD = frozenset(
-    [
-        *("moulded", "molded", "rolled", "squeezed", "pressed", "held", "compressed", "kneaded", "massaged", "flattened"),
-        *("gripped", "pinched", "moulding", "molding", "rolling", "squeezing", "pressing", "kneading", "smoothed"),
-    ]
-)
+_HELD = word_list("bearing", "moulded")
 
 
 def _chained(page: Page, mention: Mention) -> bool:

@@ -427,7 +427,9 @@ _OPERATIVE = re.compile(
 )
 
 
-_RESULTS = frozenset(["glided", "glides", "gapped", "gapping", "caught", "catches", "catching", "ran", "runs", "freely"])
+_RESULTS = frozenset(
+    ["glided", "glides", "gapped", "gapping", "caught", "catches", "catching", "ran", "runs", "freely"]
+)
 
 
 def _is_prose(page: Page, section: Section) -> bool:

@@ -28,7 +28,10 @@ HEAD = "Index - FDP cut. Middle - FDP cut. Digital nerves fine in index"
 
 @pytest.mark.parametrize(
     "words",
-    ["; in middle the ulnar digital nerve divided, the radial one fine.", ". In middle the ulnar digital nerve was cut."],
+    [
+        "; in middle the ulnar digital nerve divided, the radial one fine.",
+        ". In middle the ulnar digital nerve was cut.",
+    ],
 )
 def test_a_finger_without_its_article(words: str) -> None:
     found = each(HEAD + words, "extent", group="injuries")
