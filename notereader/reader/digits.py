@@ -533,6 +533,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         return before not in _NO_DIGIT_WORDS
     if word == "if" and before in (",", "/", ";") and _among_joints(page, mention.i):
         return True  # 'wrist 20 of flexion, MCF 70, IF in extension 0'
+    if word in ("thumb", "forefinger", "index") and _of_the_surgeon(page, mention.i):
+        return True
     if mention.j - mention.i == 1 and word in _DAYS and before in _SINCE:
         return True  # 'place and hold from d4'
     if mention.j - mention.i == 1 and word == "index":
@@ -542,6 +544,20 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         and word == "fifth"
         and (before == "a" or after in ("of", "week", "day", "postoperative"))
     )
+
+
+def _of_the_surgeon(page: Page, k: int) -> bool:
+    """'I moulded it between finger and thumb', 'rolled between my thumb and forefinger': the surgeon's own."""
+    lead = [w for w in page.words[max(0, k - _BETWEEN) : k] if w not in ("my", "the", "own", "index")]
+    first = lead[-1:] == ["between"] and page.words[k + 1 : k + 2] == ["and"]
+    second = lead[-3:-2] == ["between"] and lead[-2] in _OF_A_HAND and lead[-1:] == ["and"]
+    return (first or second) and not _HELD.isdisjoint(page.words[max(0, k - _HELD_NEAR) : k])
+
+
+_BETWEEN = 6  # words
+_HELD_NEAR = 10  # words
+_OF_A_HAND = frozenset(["finger", "fingers", "forefinger", "thumb"])
+_HELD = word_list("bearing", "moulded")
 
 
 def _chained(page: Page, mention: Mention) -> bool:
@@ -785,14 +801,15 @@ def _told_as_finger(page: Page, lead: str, after: str) -> bool:
 
 
 def _opens_on_finger(page: Page, mention: Mention) -> bool:
-    """'In the middle the FDP was cut', 'In the small both flexors were whole': a sentence that opens on its finger."""
+    """'In the middle the FDP was cut', 'In small both flexors were whole': a statement that opens on its finger."""
     i, j = mention.i, mention.j
-    opens = i > 1 and page.words[i - 2 : i] == ["in", "the"] and (i == 2 or page.words[i - 3] in (".", ";"))
-    return (
-        opens
-        and page.words[j : j + 1] in (["the"], ["both"])
-        and (j + 1 in page.tendon_words or page.words[j + 1 : j + 2] in (["flexors"], ["tendons"]))
-    )
+    lead = i - (page.words[i - 1 : i] == ["the"]) - 1
+    opens = page.words[lead : lead + 1] == ["in"] and (lead <= 0 or page.words[lead - 1] in (".", ";"))
+    if not opens or page.words[j : j + 1] not in (["the"], ["both"]):
+        return False
+    if page.words[j + 1 : j + 2] in (["ulnar"], ["radial"], ["digital"], ["nerves"]):
+        return named_as_digit(page, mention)  # 'FDS fine in index; in middle the ulnar digital nerve was divided'
+    return j + 1 in page.tendon_words or page.words[j + 1 : j + 2] in (["flexors"], ["tendons"])
 
 
 def _joined_to_finger(page: Page, k: int) -> bool:

@@ -8,7 +8,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.headings import Line, believed_headings, line_starts
-from notereader.reader.page import Break, Page, Section, page_of, within
+from notereader.reader.page import Break, Mention, Page, Section, page_of, within
 from notereader.reader.sentences import goes_on, make_sentences, sentence_end
 from notereader.vocabulary.wordlists import word_list
 
@@ -186,9 +186,23 @@ def _cuts(page: Page, lines: list[Line]) -> list[Section]:
     for heading in sorted(page.headings, key=lambda h: (h.i, -h.j)):
         if heading.i < reach or (cuts and _row_of(page, cuts[-1], heading.i, heading.j)):
             continue
+        if heading.value == "indication" and _points_elsewhere(page, heading):
+            continue
         reach = heading.j
         cuts.append(Section(heading.value, starts.get(heading.i, heading.i), heading.j))
     return cuts
+
+
+def _points_elsewhere(page: Page, heading: Mention) -> bool:
+    """'Patient: see label.  Left hand.  Op 29/08/2031.': no story stands behind it."""
+    first = heading.j + (page.words[heading.j : heading.j + 1] in ([":"], ["-"]))
+    answer = page.words[first : first + _ANSWER]
+    answer = answer[: answer.index(".")] if "." in answer else answer
+    return page.words[heading.i : heading.j][:1] == ["patient"] and not _LABELS.isdisjoint(answer[:_ANSWER])
+
+
+_ANSWER = 5  # words
+_LABELS = frozenset(["label", "sticker", "wristband", "barcode", "addressograph"])
 
 
 def _row_of(page: Page, cut: Section, i: int, j: int) -> bool:
@@ -231,7 +245,8 @@ def _settle_kind(page: Page, cut: Section, seen: set[str], around: str, limit: i
     ):
         cut.kind = "narrative"
     elif cut.kind == "instructions" and phrase in _TREATMENT and "diagnosis" in seen and not seen & _BODY:
-        cut.kind = "procedure"
+        ordered = not _ORDERS.isdisjoint(page.words[cut.i : cut.i + _AT_ONCE])
+        cut.kind = cut.kind if ordered else "procedure"  # 'Therapy: early active motion begins on day 3'
 
 
 def _of_a_part(page: Page, k: int) -> bool:
@@ -412,14 +427,18 @@ _OPERATIVE = re.compile(
 )
 
 
-_RESULTS = frozenset(["glided", "glides", "gapped", "gapping", "caught", "catches", "ran"])
+_RESULTS = frozenset(
+    ["glided", "glides", "gapped", "gapping", "caught", "catches", "catching", "ran", "runs", "freely"]
+)
 
 
 def _is_prose(page: Page, section: Section) -> bool:
     """Tell whether the words under 'procedure' are the narrative and not the list of titles."""
     words = page.words[section.i : section.j]
-    if section.j - section.i < 30:  # no title tells how a repair ran on the table
-        return section.kind == "procedure" and not _RESULTS.isdisjoint(words)
+    if section.kind == "procedure" and not _RESULTS.isdisjoint(words):
+        return True  # no title tells how a repair ran on the table
+    if section.j - section.i < 30:
+        return False
     found = len(set(_PROSE.findall(" ".join(words))))
     if section.kind == "procedure":
         told = sum(w in ("was", "were") for w in words)

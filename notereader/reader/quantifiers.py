@@ -101,6 +101,8 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
     after = page.words[k] if k < sentence.j else "."
     if said[-1:] == ["each"] and _of_a_suture(page, sentence, q.i, k):
         return True  # '2 mm bites for each lock'
+    if said[-1:] == ["each"] and after == "with" and _of_slips(page, sentence, q.i):
+        return True  # 'FDS slips: each with a mattress suture'
     in_all = lead in ("in", "at", "after") and k == q.j and after not in ("cases", "instances")
     if said == ["all"] and (in_all or after == "a"):
         return True  # 'in all we count four strands', 'all a tendon of this calibre would take'
@@ -115,6 +117,14 @@ def _stands_for_no_tendons(page: Page, sentence: Sentence, q: Mention, k: int, g
     if lead == "in" and not _WHOLE.isdisjoint(said[:1]) and after in _CLAUSE_OVER:
         return any(g.tendons and not g.digits and g.j <= q.i for g in groups)  # 'FDS intact in both': both fingers
     return said == ["none"] and q.i > sentence.i  # 'no epitendinous suture held, and none was set'
+
+
+def _of_slips(page: Page, sentence: Sentence, i: int) -> bool:
+    """'FDS slips: each with 4-0', 'both slips were repaired, each with 4-0': 'each' at word i is of those slips."""
+    if "slips" not in page.words[sentence.i : i]:
+        return False
+    named = [m for m in within(page.mentions, sentence.i, i) if m.kind in ("tendon", "digit", "generic", "plural")]
+    return all(m.kind != "tendon" or m.value == "FDS" for m in named[-1:])
 
 
 def _of_a_suture(page: Page, sentence: Sentence, i: int, k: int) -> bool:

@@ -38,3 +38,21 @@ def test_nothing_was_done(words: str, entry: str) -> None:
 def test_nothing_more_was_done_to_a_sewn_one() -> None:
     words = "The FDP was repaired with four strands. Nothing was done to the nerve. Nothing more was done to the FDP."
     assert told("Left index finger. The FDP was cut. " + words, "treatment") == {"index FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "slips",
+    [
+        "FDS slips: each with a single mattress of 4-0 Ticron.",
+        "FDS: both slips repaired, each with 4-0 Ticron.",
+        "The two slips of the FDS were sewn, each with one stitch of 4-0 Ticron.",
+    ],
+)
+def test_each_of_the_slips_is_not_each_tendon(slips: str) -> None:
+    note = f"Index finger. FDP repaired with 3-0 Ticron. {slips} The tendon ran freely under A2 and there was no gap."
+    assert told(note, "glide", "gap") == {"index FDP": {"glide": "free", "gap": "none"}}
+
+
+def test_each_tendon_behind_slips_that_were_cut_out() -> None:
+    note = "Index and ring fingers. FDS slips excised, FDP repaired in both, each with 3-0 PDS. Both ran freely."
+    assert told(note, "glide") == {"index FDP": {"glide": "free"}, "ring FDP": {"glide": "free"}}

@@ -247,6 +247,9 @@ def _angle_before(scene: Scene, joint: Mention, low: int) -> tuple[Interval, int
     directions = [m for m in scene.of("direction") if low <= m.i < joint.i][-1:]
     if figures:
         close = [m for m in scene.of("direction") if -5 <= m.i - figures[0].j <= 3]
+        of_joint = scene.word_before(joint.i) == "of"  # '10 degrees of wrist extension, 50 degrees of MP flexion'
+        own = [m for m in close if 0 <= m.i - figures[0].j <= 1 or (m.i == joint.j and of_joint)]
+        close = own or close
         between = scene.words(figures[0].j, joint.i)
         return None if {",", "and", ";", "+"} & set(between) else _signed(scene, figures[0], close or directions, joint)
     if directions and directions[0].value == "neutral" and directions[0].j >= joint.i - 1:

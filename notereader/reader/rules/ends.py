@@ -198,8 +198,8 @@ def _of_the_cuts_before(desk: Desk, scene: Scene, mention: Mention) -> list[Targ
         return []
     if "cuts" in scene.said and _OF_SKIN.isdisjoint(scene.said) and (rest in ([], ["cuts"]) or _all_the_cuts(scene)):
         return [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
-    if rest not in ([], ["cuts"], ["cut"]):
-        return []
+    if rest not in ([], ["cuts"], ["cut"]) or _all_words(scene):
+        return []  # 'All ends ragged' is said of more than the last
     told = _cuts_just_told(desk, scene)
     cut = [f for f in told if f.value != "intact"]
     if any(f.group != "repairs" for f in cut):

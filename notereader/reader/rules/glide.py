@@ -358,8 +358,14 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
     if apart or scene.words(mention.j - 1, mention.j) == ["at"]:
         return True  # 'A2 and A4 kept; catches at A2'
     met = "where" in scene.words(subject.j, mention.i)  # 'until it met the edge of A2, where it snagged'
-    lead = scene.words(max(scene.sentence.i, subject.i - 3), subject.i)  # 'under the mended A4'
+    k = subject.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in _PART_OF:
+        k -= 1  # 'under the rest of A2'
+    lead = scene.words(max(scene.sentence.i, k - 3), k)  # 'under the mended A4'
     return met or subject.i >= mention.j or not _PASSES.isdisjoint(lead)
+
+
+_PART_OF = frozenset(["the", "rest", "remainder", "remnant", "half", "part", "what", "was", "left", "remained", "of"])
 
 
 def _caught_before(desk: Desk, scene: Scene) -> bool:
@@ -542,11 +548,14 @@ def _says_free(scene: Scene, n: int, verb: str, wanted: frozenset[str]) -> bool:
         return False
     if word == "well" and scene.word_before(n) == "as":
         return False  # 'a running 6-0 was placed as well'
+    if word == "full" and not _OF_A_JOINT.isdisjoint(scene.words(n + 1, n + 3)):
+        return False  # 'on table excursion: passive full extension' tells how far the finger went
     if verb in _CAME and "together" in scene.words(max(scene.sentence.i, n - 3), n + 3):
         return False  # 'the ends came together easily'
     return word in wanted or (word in _HINDRANCE and "without" in scene.words(max(scene.sentence.i, n - 2), n))
 
 
+_OF_A_JOINT = frozenset(["extension", "flexion", "passive", "active"])
 _AS_PLANNED = frozenset(["well", "smoothly", "easily", "nicely", "smooth", "beautifully"])
 _CAME = frozenset(["came", "come", "comes", "coming", "went", "goes"])
 

@@ -358,11 +358,26 @@ def _meant(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     any_of = any(a in _ANY and b == "of" for a, b in pairwise(behind))
     if _in_any(scene, behind):
         return [t for t in desk.sewn() if desk.has_suture(t) and not _has_one(desk, t)]
-    bare = scene.page.words[j - 1] in _PLURAL or (scene.next_word(j) in _PLURAL and j + 1 >= last - 1)
+    used = {w for w in scene.words(j + 1, last) if w not in _PUT_IN}
+    bare = scene.page.words[j - 1] in _PLURAL or (scene.next_word(j) in _PLURAL and not used)
+    bare = bare or _at_a_site(behind)
     if kinds or not (any_of or (bare and not scene.setting.groups)):
         return []
     sewn = [t for t in desk.sewn() if desk.has_suture(t) and not _has_one(desk, t)]
     return fingers_only(scene, inside[-1], sewn) if inside else sewn
+
+
+def _at_a_site(behind: list[str]) -> bool:
+    """'No epitendinous used in palm', 'none at this level': of all that were sewn there."""
+    places = [w for w in behind if w not in ("the", "this", "used", "placed", "put", "was", "suture", "stitch", "not")]
+    return any(a in ("in", "at") and b in _SITES for a, b in pairwise(places[:_SITE_NEAR]))
+
+
+_SITE_NEAR = 4  # words
+_SITES = frozenset(["palm", "wrist", "forearm", "level", "zone"])
+_PUT_IN = frozenset(
+    ["used", "placed", "put", "in", "were", "was", "added", "done", "taken", "inserted", "employed", ".", ";", "here"]
+)
 
 
 def _in_any(scene: Scene, behind: list[str]) -> bool:

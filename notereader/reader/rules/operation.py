@@ -104,6 +104,8 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return False
     if _between_commas(scene, m, before, after):
         return True
+    if before == "(" and after == ")" and _behind_a_finger(scene, m.i - 1):
+        return True
     if words[m.i] == "left" and (before in case_list("left_as_verb") or not _is_title(scene)):
         return before in ("the", "his", "her", "patient's") and after in case_list("side_ends")
     return _follows_part(scene, m.i) or before in ("the", "his", "her", "on", ":", "|", "side", "laterality")
@@ -164,6 +166,11 @@ def _follows_part(scene: Scene, k: int) -> bool:
 
 def _follows_digit(scene: Scene, k: int) -> bool:
     return any(0 <= k - g.j <= 1 for g in scene.setting.groups if g.digits)
+
+
+def _behind_a_finger(scene: Scene, k: int) -> bool:
+    """'INDEX (left)' on a line of its own; 'FDS ring (left)' was left alone."""
+    return any(g.j == k and not g.tendons for g in scene.setting.groups if g.digits)
 
 
 def _is_title(scene: Scene) -> bool:

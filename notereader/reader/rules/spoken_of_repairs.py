@@ -12,12 +12,13 @@ from notereader.reader.rules.denied_deeds import denied_below
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.scene import Scene, group_targets
 from notereader.reader.settling import SPOKEN_OF
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _REPAIR = word_list("spoken_of_repairs", "repair")  # 'the FDP repair'
 _SEWN = word_list("spoken_of_repairs", "sewn")  # 'the repaired FDP'
 _OTHER = word_list("spoken_of_repairs", "other")  # 'the earlier FDP repair', 'for FDP repair', 'no FDP repair'
 PUT_OFF = word_list("spoken_of_repairs", "put_off")  # 'the FDP repair was postponed'
+_NEVER = phrases_by_first_word("spoken_of_repairs", "never_made")  # 'direct suture was out of the question'
 _FOUND_WHOLE = frozenset(["intact", "sound", "solid", "whole"])  # an earlier repair, as it was found
 _FOUND_BROKEN = frozenset(["apart", "parted", "dehisced", "snapped", "loose"])
 _REASON = "the note speaks of a repair and tells nothing of how it was done"
@@ -71,6 +72,20 @@ def _spoken_of(scene: Scene, group: Group) -> tuple[int, int] | None:
 def found_broken(words: list[str]) -> bool:
     """'FDP repair found pulled apart', 'the FDS repair had also given way': what words behind a repair tell of it."""
     return not _FOUND_BROKEN.isdisjoint(words) or ("given", "way") in pairwise(words)
+
+
+def never_made(scene: Scene, k: int) -> bool:
+    """'A suture of the FDP was out of the question', 'a primary repair could not be done': told behind word k."""
+    for n in range(k, min(k + _NEVER_SOON, scene.sentence.j)):
+        if scene.page.words[n] in _PARTING:
+            return False
+        if any(scene.words(n, n + len(phrase)) == phrase for phrase in _NEVER.get(scene.page.words[n], ())):
+            return True
+    return False
+
+
+_NEVER_SOON = 12  # words
+_PARTING = frozenset([",", ";", ".", "and", "but", "because", "with"])
 
 
 def _whose(desk: Desk, scene: Scene, group: Group) -> list[Target]:

@@ -341,8 +341,19 @@ def _told_of_again(scene: Scene, mention: Mention, threads: list[Thread]) -> boo
 _COMES_OFF = frozenset(["off", "removed", "out", "removal"])
 
 
+_TO_BONE = 9  # words
+_TOWARDS = frozenset(["to", "onto", "into"])
+_BY_MEANS_OF = frozenset(["by", "with", "via", "using", "through"])
+
+
 def _set_in_bone(scene: Scene, mention: Mention) -> bool:
-    """'Mini anchor in P3', 'bone anchor x1 into the footprint': where it sits, told without a verb."""
+    """'Mini anchor in P3', 'bone anchor x1 into the footprint', 'FDP back to P3 by anchor': told without a verb."""
+    first = max(scene.part(mention.i)[0], mention.i - _TO_BONE)
+    named = [g.j for g in scene.setting.groups if g.tendons and first <= g.i < mention.i]
+    lead = scene.words(named[-1], mention.i) if named else []
+    bone = next((k for k, word in enumerate(lead) if word in _BONE), len(lead))
+    if not _TOWARDS.isdisjoint(lead[:bone]) and not _BY_MEANS_OF.isdisjoint(lead[bone:]):
+        return True
     after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
     place = next((k for k, word in enumerate(after) if word in ("in", "into", "at")), None)
     return place is not None and not _BONE.isdisjoint(after[place + 1 :])

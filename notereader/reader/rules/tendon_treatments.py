@@ -25,7 +25,7 @@ from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.sewn_now import sewn_now
-from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken
+from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken, never_made
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
@@ -303,7 +303,10 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
     if scene.words(mention.i - 3, mention.i) in _NEEDED_TO_BE and _none_needed(scene, mention.i - 3):
         return None  # 'no slip had to be excised', 'no part of the FDS needed to be resected'
     if scene.negated(mention.i, mention.j, 3):
-        verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
+        if value == "repaired" and word.partition(" ")[0] in _MEETS:
+            return None  # 'the FDP could not be brought together', 'was not put back'
+        verb = word.partition(" ")[0].endswith(("ed", "sewn"))
+        verb = verb or (word == "repair" and scene.word_before(mention.i) in ("to", "not"))
         verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
         return "left" if value == "repaired" and verb else None if verb or value != "repaired" else value
     if value == "reinserted" and word in _REATTACHED and _with_stitches(scene, mention):
@@ -326,6 +329,7 @@ def _none_needed(scene: Scene, k: int) -> bool:
 
 _LONG_NAME = 7  # words
 _PIECES_OF_TENDON = frozenset(["slip", "slips", "tendon", "tendons", "part", "portion", "segment", "further", "flexor"])
+_MEETS = frozenset(["brought", "put", "came", "come"])
 
 
 def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:
@@ -460,6 +464,8 @@ def _no_repair(scene: Scene, mention: Mention) -> bool:
     reach = scene.sentence.j if opens else min(mention.j + 9, scene.part(mention.i)[1])
     if noun and not PUT_OFF.isdisjoint(scene.words(mention.j, reach)):
         return True  # 'FDP repair of the ring finger was postponed', 'Repair of the FDS, both slips cut, was declined'
+    if never_made(scene, mention.j):
+        return True  # 'end to end suture of the FDP was out of the question'
     return before in (["no"], ["without"]) or (noun and of_another_day(scene, k + 1, mention.j))
 
 
@@ -740,7 +746,9 @@ def _treated(desk: Desk, scene: Scene, mention: Mention, value: str) -> list[Tar
             t for t in scene.setting.focus if desk.extents.get(t) != "intact"
         ]
     if group.generic == "one" and value in ("left", "trimmed", "excised"):
-        return [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+        cut = [t for t in scene.setting.focus if desk.extents.get(t) != "intact"]
+        nicked = _the_one_nicked(desk, scene.setting.digits) if value == "trimmed" else []
+        return cut or nicked  # 'FDP 40% cut. FDS fine. Flap trimmed away, no suture put in the tendon.'
     return []
 
 

@@ -17,6 +17,7 @@ from notereader.reader.rules.behaviour import (
     told_of_several_before,
 )
 from notereader.reader.rules.dealt_results import not_denied
+from notereader.reader.rules.spoken_of_repairs import never_made
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
@@ -36,6 +37,8 @@ _TAKING_OFF = frozenset(
 )
 _PUT = frozenset(["put", "placed", "place", "set", "bring"])
 _COULD_NOT = frozenset([("not", "possible"), ("was", "impossible"), ("not", "achieved"), ("not", "be")])
+_WOULD_NOT = frozenset((verb, "not") for verb in ("could", "would", "did", "can", "do", "does", "will"))
+_TOO_SHORT = frozenset(["too", "cannot", "couldn't", "wouldn't", "didn't", "impossible", "unable", "never"])
 _NOBODY = frozenset(["none", "neither"])
 _OTHERS = frozenset(["nerve", "nerves", "skin", "flap", "flaps", "artery", "vessels", "wound", "coaptation"])
 _DRESSINGS = word_list("quality", "dressings")
@@ -77,8 +80,10 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue  # 'Tension free? No.'
         if "more" in scene.words(mention.i - 1, mention.j) and after[:1] == ["than"]:
             continue  # 'no more tension than was unavoidable'
-        if not _COULD_NOT.isdisjoint(pairwise(behind)):
-            continue  # 'A tension-free repair was not possible'
+        if not _COULD_NOT.isdisjoint(pairwise(behind)) or never_made(scene, mention.j):
+            continue  # 'A tension-free repair was not possible', 'suture without tension was out of the question'
+        if _did_not_meet(scene, mention):
+            continue
         if after[:1] in (["once"], ["only"]):
             continue  # 'tension-free once the wrist was flexed'
         if scene.page.words[mention.j - 1].endswith("ght") and _of_the_sheath(scene, mention):  # or 'tlght' of a scan
@@ -137,6 +142,20 @@ def tension(desk: Desk, scene: Scene) -> None:
             mention.j,
             f"tension {value}",
         )
+
+
+def _did_not_meet(scene: Scene, mention: Mention) -> bool:
+    """'The stump could not be brought up without tension', 'too short to be sutured free of tension': it was not so."""
+    lead = scene.words(max(scene.part(mention.i)[0], mention.i - _FAR_BACK), mention.i)
+    if mention.value == "present" and "without" not in lead[-_BESIDE:]:
+        return False  # 'could not feel any tension'
+    cut = next((n for n in range(len(lead) - 1, -1, -1) if lead[n] in ("and", "but", ",")), -1)
+    lead = lead[cut + 1 :]
+    return not _WOULD_NOT.isdisjoint(pairwise(lead)) or not _TOO_SHORT.isdisjoint(lead)
+
+
+_FAR_BACK = 12  # words
+_BESIDE = 3  # words
 
 
 _OF_THE_BODY = frozenset(["wrist", "arm", "forearm", "hand", "skin", "wound", "cuff", "patient", "compartment"])
