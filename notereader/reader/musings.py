@@ -45,7 +45,8 @@ def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
     k = next(k for k in range(sentence.i, sentence.j) if words[k] in _SPOKE)
     behind = words[k + 1 : min(k + _NEAR, sentence.j)]
     listened = behind[:1] in (["of"], ["about"]) or not _LISTENERS.isdisjoint(behind)
-    told = words[k - 1] in ("i", "we") and not {"of", "about", "over"}.isdisjoint(words[k + 1 : sentence.j])
+    over = words[k] == "discussed" or not {"of", "about", "over"}.isdisjoint(words[k + 1 : sentence.j])
+    told = over and words[k - 1] in ("i", "we")
     if listened and told:
         end = _clause_end(page, sentence, k, frozenset([";", ".", "but"]))
         done = (n for n in range(k, end) if words[n] == "and" and not _DONE.isdisjoint(words[n + 1 : end]))
@@ -53,8 +54,8 @@ def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
 
 
 _DONE = frozenset(["was", "were", "i", "we", "had"])  # 'we talked about a graft and a core suture was placed'
-_LISTENERS = frozenset(["patient", "him", "her", "family", "parents"])
-_SPOKE = frozenset(["spoke", "talked"])
+_LISTENERS = frozenset(["patient", "him", "her", "family", "parents", "mr", "mrs", "ms", "miss", "them"])
+_SPOKE = frozenset(["spoke", "talked", "discussed"])
 _NEAR = 5  # words
 
 
