@@ -1,10 +1,11 @@
-"""Good states that an instruction waits for: 'once it glides freely start the fist', 'full fist only where A4 is intact'.
+"""Good states that an instruction waits for: 'once it glides freely start the fist', 'a full fist where A4 is intact'.
 
 The states are set aside alone, for what the instruction asks of the weeks to come is told.
 """
 
 from notereader.reader.good_states import GOOD_STATES
 from notereader.reader.page import Page, Sentence, within
+from notereader.reader.weakened import FREELY
 from notereader.vocabulary.wordlists import word_list
 
 _OPENS = word_list("awaited", "opens")
@@ -23,3 +24,6 @@ def mark_awaited(page: Page, sentence: Sentence) -> None:
             for m in within(page.mentions, k, end):
                 if m.value in GOOD_STATES.get(m.kind, ()):
                     page.mark(m.i, m.j, "conditional")
+            for n in range(k, end):
+                if page.words[n] in FREELY:
+                    page.mark(n, n + 1, "conditional")

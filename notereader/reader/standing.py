@@ -29,6 +29,7 @@ from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
 from notereader.reader.struck_out import mark_struck_out
 from notereader.reader.unachieved import mark_unachieved
+from notereader.reader.unchecked import mark_unchecked
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.weakened import mark_weakened
@@ -117,6 +118,7 @@ def standing(doc: Doc) -> Doc:
         mark_musings(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
+        mark_unchecked(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
@@ -223,7 +225,9 @@ def _mark_stranger(page: Page, sentence: Sentence) -> None:
         and (first in _OTHER or (first in _IN_TURN and _LIKENING.isdisjoint(words[max(0, k - 2) : k])))
         for k, (first, second) in enumerate(pairs)
     )
-    if another or any(first in _PATIENTS and second in ("before", "after") for first, second in pairs[-2:]):
+    before = any(a in _PATIENTS and (b in ("before", "after")) for a, b in pairs[-2:])
+    before = before or any(tuple(words[k : k + 3])[1:] in _BEFORE_THIS for k, w in enumerate(words) if w in _PATIENTS)
+    if another or before:
         page.mark(sentence.i, sentence.j, "teaching")
 
 
@@ -231,6 +235,7 @@ _BEDS = frozenset([("next", "bed"), ("next", "theatre"), ("next", "room"), ("oth
 _OTHER = frozenset(["different", "another", "wrong", "other"])
 _IN_TURN = frozenset(["previous", "next", "earlier"])
 _PATIENTS = frozenset(["patient", "chart", "case"])
+_BEFORE_THIS = frozenset((b, c) for b in ("before", "after") for c in ("him", "her", "this"))
 _LIKENING = frozenset(["in", "as", "like", "than", "before", "after", "until", "between", "for"])
 _RISKS = word_list("standing", "risks")
 

@@ -20,7 +20,7 @@ _ABSENCE = frozenset(["absence", "freedom", "lack"])
 _FINITE = frozenset(["was", "were", "is", "are", "had", "has", "could", "can"])
 _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", "bite", "hold"])
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
-_FREELY = word_list("weakened", "freely")
+FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
 _OPENERS = _ADVERBS | _DENIALS | {second for _, second in _PAIRS}
 _GOOD = {
@@ -55,7 +55,7 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
             _mark_doubted(page, sentence, k)
         if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
             page.mark(_clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
-        at = _weakener(page, sentence, k, denied=False) if page.words[k] in _FREELY else -1
+        at = _weakener(page, sentence, k, denied=False) if page.words[k] in FREELY else -1
         if at >= 0 and page.words[at] not in _SCARCELY:
             page.mark(at, k + 1, "considered")
 
@@ -78,7 +78,7 @@ def _mark_queried(page: Page, sentence: Sentence) -> None:
             begin = _clause_start(page, sentence, k - 1) if labelled else k
             end = _clause_end(page, sentence, k)
             named = any(m.kind in _GOOD or m.kind in _OF_SUTURES for m in within(page.mentions, begin, k))
-            if named or any(_is_good(m) for m in within(page.mentions, k, end)):
+            if named or any(is_good(m) for m in within(page.mentions, k, end)):
                 page.mark(begin, end, "considered")
 
 
@@ -96,7 +96,7 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
             end = k + len(words)
             if page.words[k:end] == words:
                 begin, end = _guessed(page, sentence, k, end)
-                if any(_is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
+                if any(is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
                     _set_aside(page, begin, end)
 
 
@@ -121,7 +121,7 @@ def _mark_unproven(page: Page, sentence: Sentence) -> None:
             if m.i < m.j and m.value in GOOD_STATES.get(m.kind, ()):
                 page.mark(m.i, m.j, "considered")
         for n in range(begin, end):
-            if words[n] in _FREELY:
+            if words[n] in FREELY:
                 page.mark(n, n + 1, "considered")
 
 
@@ -145,7 +145,7 @@ def _set_aside(page: Page, i: int, j: int) -> None:
     """Set aside a clause that is a guess; of 'I believe the four-strand repair gapped' the gap stays told."""
     inside = within(page.mentions, i, j)
     if any(m.kind in GOOD_STATES and m.value not in GOOD_STATES[m.kind] for m in inside):
-        for m in filter(_is_good, inside):
+        for m in filter(is_good, inside):
             page.mark(m.i, m.j, "considered")
     else:
         page.mark(i, j, "considered")
@@ -159,7 +159,8 @@ def _clause_start(page: Page, sentence: Sentence, k: int) -> int:
     return next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
 
 
-def _is_good(m: Mention) -> bool:
+def is_good(m: Mention) -> bool:
+    """Tell whether a mention is a good state or tells of a suture."""
     return m.kind in _OF_SUTURES or m.value in _GOOD.get(m.kind, ())
 
 
