@@ -34,9 +34,19 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
             _mark_lead(page, sentence, k - 1)
             _mark_undone(page, sentence, k)
             _mark_other_case(page, sentence, k)
+        elif words[k] in _MODALS and _is_thought_of(words[_clause_start(page, sentence, k) : k]):
+            for m in within(page.mentions, _clause_start(page, sentence, k), k):
+                if m.kind in ("opened", "deed"):
+                    page.mark(m.i, m.j, "considered")  # the pulley stays named, for '..., but I left it alone'
         elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
             end = _clause_end(page, sentence, k, _ENDS | {","})
             page.mark(_clause_start(page, sentence, k), end, "considered")
+
+
+def _is_thought_of(subject: list[str]) -> bool:
+    """'Cutting A2 would have made life easier', 'to open A4 would be simple': a deed only thought of."""
+    named = subject[:1] != [] and subject[0].endswith("ing") and subject[0] not in _NO_DEEDS
+    return len(subject) > 1 and (named or subject[0] == "to")
 
 
 def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
@@ -54,6 +64,7 @@ def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
 
 
 _DONE = frozenset(["was", "were", "i", "we", "had"])  # 'we talked about a graft and a core suture was placed'
+_NO_DEEDS = frozenset(["nothing", "anything", "everything", "something", "ring", "bleeding", "swelling", "gliding"])
 _LISTENERS = frozenset(["patient", "him", "her", "family", "parents", "mr", "mrs", "ms", "miss", "them"])
 _SPOKE = frozenset(["spoke", "talked", "discussed"])
 _NEAR = 5  # words

@@ -3,6 +3,8 @@
 Good states and sutures are set aside; that a tendon was repaired at all stays told.
 """
 
+from collections.abc import Mapping
+
 from notereader.reader.page import Break, Page, Sentence, within
 from notereader.reader.weakened import is_good
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
@@ -24,9 +26,8 @@ def mark_unchecked(page: Page, sentence: Sentence) -> None:
             _set_aside(page, *_reach(page, sentence, k, k + len(phrase)))
 
 
-def _phrase_at(page: Page, phrases: dict[str, list[tuple[str, ...]]], k: int) -> tuple[str, ...]:
-    found = (p for p in phrases.get(page.words[k], ()) if tuple(page.words[k : k + len(p)]) == tuple(p))
-    return next(found, ())
+def _phrase_at(page: Page, phrases: Mapping[str, list[list[str]]], k: int) -> list[str]:
+    return next((p for p in phrases.get(page.words[k], ()) if page.words[k : k + len(p)] == p), [])
 
 
 def _is_order(page: Page, sentence: Sentence, k: int) -> bool:
@@ -36,7 +37,7 @@ def _is_order(page: Page, sentence: Sentence, k: int) -> bool:
 
 
 def _reach(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
-    """Return the clause that words i to j stand in, with the one before it that they close: 'no gap (to be confirmed)'."""
+    """Return the clause of words i to j, with the one before it that they close: 'no gap (to be confirmed)'."""
     begin = _start(page, sentence, i)
     if begin == i > sentence.i:
         begin = _start(page, sentence, i - 1)

@@ -5,7 +5,7 @@ What stays of them is not told, so the words are set aside: neither the good sta
 
 from notereader.reader.good_states import GOOD_STATES
 from notereader.reader.page import Mention, Page, Sentence, within
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _ADVERBS = word_list("weakened", "adverbs")
 _PAIRS = frozenset(tuple(pair.split()) for pair in word_list("weakened", "pairs"))
@@ -14,6 +14,10 @@ _DOUBTING = word_list("weakened", "doubting")
 _GUESSES = [words.split() for words in word_list("weakened", "guesses")]
 _GUESSING = frozenset([words[0] for words in _GUESSES])
 _UNPROVEN = word_list("weakened", "unproven")
+_BELIEFS = phrases_by_first_word("weakened", "beliefs")
+_BORNE_OUT = word_list("weakened", "borne_out")
+_STATES = frozenset([*GOOD_STATES, "hurt"])
+_NEAR = 3  # words
 _UNCONFIRMED = word_list("weakened", "unconfirmed")
 _LEADING_UP = frozenset(["be", "been", "being", "formally", "ever", "yet", "actually", "really", "directly", "then"])
 _ABSENCE = frozenset(["absence", "freedom", "lack"])
@@ -39,6 +43,8 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
         _mark_queried(page, sentence)
     if not _GUESSING.isdisjoint(sentence.said):
         _mark_guessed(page, sentence)
+    if "had" in sentence.said and _BORNE_OUT.isdisjoint(sentence.said):
+        _mark_once_believed(page, sentence)
     if not _UNCONFIRMED.isdisjoint(sentence.said) or not (
         _UNPROVEN.isdisjoint(sentence.said) or _DENIALS.isdisjoint(sentence.said)
     ):
@@ -98,6 +104,17 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
                 begin, end = _guessed(page, sentence, k, end)
                 if any(is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
                     _set_aside(page, begin, end)
+
+
+def _mark_once_believed(page: Page, sentence: Sentence) -> None:
+    """'I had feared that A2 was torn': good or bad, what was believed until it was seen; the names stay."""
+    for k in range(sentence.i, sentence.j):
+        for words in _BELIEFS.get(page.words[k], ()):
+            end = k + len(words)
+            if page.words[k:end] == words and "as" not in page.words[max(sentence.i, k - _NEAR) : k]:
+                for m in within(page.mentions, end, _clause_end(page, sentence, end)):
+                    if m.kind in _STATES and m.i < m.j:
+                        page.mark(m.i, m.j, "considered")
 
 
 def _mark_unproven(page: Page, sentence: Sentence) -> None:
