@@ -38,6 +38,8 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
             for m in within(page.mentions, _clause_start(page, sentence, k), k):
                 if m.kind in ("opened", "deed"):
                     page.mark(m.i, m.j, "considered")  # the pulley stays named, for '..., but I left it alone'
+        elif words[k : k + 2] == ["would", "have"] and _is_any_suture(page, _clause_start(page, sentence, k), k):
+            page.mark(_clause_start(page, sentence, k), _clause_end(page, sentence, k, _ENDS | {","}), "considered")
         elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
             end = _clause_end(page, sentence, k, _ENDS | {","})
             page.mark(_clause_start(page, sentence, k), end, "considered")
@@ -47,6 +49,12 @@ def _is_thought_of(subject: list[str]) -> bool:
     """'Cutting A2 would have made life easier', 'to open A4 would be simple': a deed only thought of."""
     named = subject[:1] != [] and subject[0].endswith("ing") and subject[0] not in _NO_DEEDS
     return len(subject) > 1 and (named or subject[0] == "to")
+
+
+def _is_any_suture(page: Page, i: int, k: int) -> bool:
+    """'A running peripheral suture would have cut out, so ...': one only thought of, and not 'the one I placed'."""
+    named = any(m.kind in _QUALITY for m in within(page.mentions, i, k))
+    return page.words[i] in _ANY and named
 
 
 def _mark_spoken_of(page: Page, sentence: Sentence) -> None:

@@ -76,3 +76,21 @@ def test_doubt_about_tension_is_no_tension(text: str) -> None:
 def test_a_palmaris_used_as_a_graft_was_not_repaired(lead: str) -> None:
     text = f"Left long finger: direct repair of FDP was planned. {lead}, woven proximally after Pulvertaft."
     assert all("PL" not in name for name in told(text, "treatment", "stitch"))
+
+
+@pytest.mark.parametrize(
+    "thought",
+    [
+        "A running peripheral suture would have cut out, so it was omitted.",
+        "An epitendinous suture would have added bulk.",
+    ],
+)
+def test_a_suture_that_would_have_cut_out_was_not_placed(thought: str) -> None:
+    assert told(SEWN + thought, "peripheral").get("ring FDP", {}).get("peripheral") != "present"
+
+
+@pytest.mark.parametrize(
+    "text", ["Unlike the middle finger, the FDS here is whole.", "Unlike the index, the ring FDS is intact."]
+)
+def test_a_finger_set_against_this_one_takes_nothing(text: str) -> None:
+    assert told(SEWN + text, "extent") == {"ring FDP": {"extent": "complete"}, "ring FDS": {"extent": "intact"}}
