@@ -243,7 +243,7 @@ class Desk:
         """'Palmaris longus harvested by two incisions. It was sutured to the rod': a graft, no repair of its own."""
         if self._harvested is None:
             spots = [m.j for m in self.page.mentions if m.kind == "tendon" and m.value == "PL"]
-            self._harvested = any(not _HARVEST.isdisjoint(self.page.words[j : j + _SOON]) for j in spots)
+            self._harvested = any(_tells_donor(self.page.words[j : j + _SOON]) for j in spots)
         return self._harvested
 
     @property
@@ -319,6 +319,16 @@ class Desk:
 
 
 _HARVEST = frozenset(["harvested", "harvesting"])
+
+
+def _tells_donor(words: list[str]) -> bool:
+    """'... was harvested', '... was used as a bridging graft'."""
+    used = "used" in words and "as" in words  # not 'kept aside as a graft'
+    as_graft = used and "graft" in words[words.index("as") : words.index("as") + _NAMED_GRAFT]
+    return as_graft or not _HARVEST.isdisjoint(words)
+
+
+_NAMED_GRAFT = 5  # words: 'as a free tendon graft'
 _SOON = 9  # words
 _OF_WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])
 _WRIST_WORDS = frozenset(["forearm", "carpal", "guyon"])

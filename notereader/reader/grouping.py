@@ -373,13 +373,19 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
 
 
 def _after_likeness(run: list[Mention], atom: Mention, page: Page) -> bool:
-    """'Ring - FDP through like the middle, FDS nicked': the finger it is likened to has nothing behind the comma."""
+    """'Ring - FDP through like the middle, FDS nicked': the finger it is likened to has nothing behind the comma.
+
+    'Unlike the middle finger, the FDS here is whole', 'unlike the index, the ring FDS is intact'.
+    """
     lead = page.words[max(0, run[0].i - 2) : run[0].i]
     likened = (
         lead[-1:] == ["like"] or lead == ["like", "the"] or (lead == ["in", "the"] and page.words[run[0].i - 3] == "as")
     )
     fingers = all(m.kind == "digit" for m in run)
-    return likened and fingers and atom.kind == "tendon" and page.words[run[-1].j : atom.i] == [","]
+    behind = page.words[run[-1].j : atom.i]
+    if fingers and "unlike" in lead:
+        return behind in ([","], [",", "the"], [",", "its"])  # not ', where both FDS slips were cut'
+    return likened and fingers and atom.kind == "tendon" and behind == [","]
 
 
 def _of_all_four(run: list[Mention], atom: Mention, page: Page) -> bool:

@@ -102,6 +102,9 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if before == ["as"] and alone:
         group.reference = True  # a cell of a grid: 'as long'
     closes = group.j >= sentence.j or page.words[group.j] in _CLAUSE_ENDS
+    told_of = page.words[group.j + 1 : group.j + 2] in (["where"], ["which"], ["whose"])
+    if "unlike" in before and group.digits and not group.tendons and closes and not told_of:
+        group.reference = True  # 'Unlike the middle finger, the FDS here is whole'
     lead = before[:-1] if before[-1:] in (["in"], ["for"], ["on"], ["with"]) else before
     if page.words[max(sentence.i, group.i - 3) : group.i - 1] == ["as", "for"]:
         lead = ["as"]  # 'repaired as for the index but with 4-0'

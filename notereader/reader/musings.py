@@ -34,9 +34,27 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
             _mark_lead(page, sentence, k - 1)
             _mark_undone(page, sentence, k)
             _mark_other_case(page, sentence, k)
+        elif words[k] in _MODALS and _is_thought_of(words[_clause_start(page, sentence, k) : k]):
+            for m in within(page.mentions, _clause_start(page, sentence, k), k):
+                if m.kind in ("opened", "deed"):
+                    page.mark(m.i, m.j, "considered")  # the pulley stays named, for '..., but I left it alone'
+        elif words[k : k + 2] == ["would", "have"] and _is_any_suture(page, _clause_start(page, sentence, k), k):
+            page.mark(_clause_start(page, sentence, k), _clause_end(page, sentence, k, _ENDS | {","}), "considered")
         elif words[k] in _MODALS and words[k + 1 : k + 3] == ["have", "been"]:
             end = _clause_end(page, sentence, k, _ENDS | {","})
             page.mark(_clause_start(page, sentence, k), end, "considered")
+
+
+def _is_thought_of(subject: list[str]) -> bool:
+    """'Cutting A2 would have made life easier', 'to open A4 would be simple': a deed only thought of."""
+    named = subject[:1] != [] and subject[0].endswith("ing") and subject[0] not in _NO_DEEDS
+    return len(subject) > 1 and (named or subject[0] == "to")
+
+
+def _is_any_suture(page: Page, i: int, k: int) -> bool:
+    """'A running peripheral suture would have cut out, so ...': one only thought of, and not 'the one I placed'."""
+    named = any(m.kind in _QUALITY for m in within(page.mentions, i, k))
+    return page.words[i] in _ANY and named
 
 
 def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
@@ -45,7 +63,8 @@ def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
     k = next(k for k in range(sentence.i, sentence.j) if words[k] in _SPOKE)
     behind = words[k + 1 : min(k + _NEAR, sentence.j)]
     listened = behind[:1] in (["of"], ["about"]) or not _LISTENERS.isdisjoint(behind)
-    told = words[k - 1] in ("i", "we") and not {"of", "about", "over"}.isdisjoint(words[k + 1 : sentence.j])
+    over = words[k] == "discussed" or not {"of", "about", "over"}.isdisjoint(words[k + 1 : sentence.j])
+    told = over and words[k - 1] in ("i", "we")
     if listened and told:
         end = _clause_end(page, sentence, k, frozenset([";", ".", "but"]))
         done = (n for n in range(k, end) if words[n] == "and" and not _DONE.isdisjoint(words[n + 1 : end]))
@@ -53,8 +72,9 @@ def _mark_spoken_of(page: Page, sentence: Sentence) -> None:
 
 
 _DONE = frozenset(["was", "were", "i", "we", "had"])  # 'we talked about a graft and a core suture was placed'
-_LISTENERS = frozenset(["patient", "him", "her", "family", "parents"])
-_SPOKE = frozenset(["spoke", "talked"])
+_NO_DEEDS = frozenset(["nothing", "anything", "everything", "something", "ring", "bleeding", "swelling", "gliding"])
+_LISTENERS = frozenset(["patient", "him", "her", "family", "parents", "mr", "mrs", "ms", "miss", "them"])
+_SPOKE = frozenset(["spoke", "talked", "discussed"])
 _NEAR = 5  # words
 
 

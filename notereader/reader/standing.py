@@ -11,6 +11,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.awaited import mark_awaited
 from notereader.reader.boxes import BOX_SIGNS
 from notereader.reader.customs import aside_of_custom
 from notereader.reader.dates import MONTHS, find_dates
@@ -21,12 +22,14 @@ from notereader.reader.musings import mark_musings
 from notereader.reader.old_repairs import mark_old_repair
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.published import mark_published
 from notereader.reader.put_back import mark_blank_means, mark_put_back
 from notereader.reader.questions import mark_unanswered, question_of
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
 from notereader.reader.struck_out import mark_struck_out
 from notereader.reader.unachieved import mark_unachieved
+from notereader.reader.unchecked import mark_unchecked
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.weakened import mark_weakened
@@ -60,6 +63,7 @@ def standing(doc: Doc) -> Doc:
     page.standing = [""] * len(page.words)
     page.dates = find_dates(page)
     year = _operation_year(page)
+    last_today = max((n for n, sentence in enumerate(page.sentences) if "today" in sentence.said), default=-1)
     by_sentence = _cues_by_sentence(page)
     ticked = mark_fields(page)
     was_history, history_block = False, -1
@@ -97,7 +101,7 @@ def standing(doc: Doc) -> Doc:
                 if cue.value == "considered" and page.words[cue.i] in ("would", "should", "might", "could"):
                     page.mark(*_clause(page, cue, sentence), "considered")
             continue
-        history = _is_history(page, sentence, cues, year)
+        history = _is_history(page, sentence, cues, year) or (n < last_today and _opens_with_a_month(page, sentence))
         if not history and was_history and sentence.block == history_block:
             history = page.words[sentence.i] in _BACK_REFERENCE and not any(c.value == "resume" for c in cues)
         was_history, history_block = history, sentence.block
@@ -114,9 +118,12 @@ def standing(doc: Doc) -> Doc:
         mark_musings(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
+        mark_unchecked(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
+        mark_awaited(page, sentence)
+        mark_published(page, sentence)
         mark_taken_back(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
@@ -218,7 +225,9 @@ def _mark_stranger(page: Page, sentence: Sentence) -> None:
         and (first in _OTHER or (first in _IN_TURN and _LIKENING.isdisjoint(words[max(0, k - 2) : k])))
         for k, (first, second) in enumerate(pairs)
     )
-    if another or any(first in _PATIENTS and second in ("before", "after") for first, second in pairs[-2:]):
+    before = any(a in _PATIENTS and (b in ("before", "after")) for a, b in pairs[-2:])
+    before = before or any(tuple(words[k : k + 3])[1:] in _BEFORE_THIS for k, w in enumerate(words) if w in _PATIENTS)
+    if another or before:
         page.mark(sentence.i, sentence.j, "teaching")
 
 
@@ -226,12 +235,16 @@ _BEDS = frozenset([("next", "bed"), ("next", "theatre"), ("next", "room"), ("oth
 _OTHER = frozenset(["different", "another", "wrong", "other"])
 _IN_TURN = frozenset(["previous", "next", "earlier"])
 _PATIENTS = frozenset(["patient", "chart", "case"])
+_BEFORE_THIS = frozenset((b, c) for b in ("before", "after") for c in ("him", "her", "this"))
 _LIKENING = frozenset(["in", "as", "like", "than", "before", "after", "until", "between", "for"])
 _RISKS = word_list("standing", "risks")
 
 
+_ON_CONDITION = frozenset(["provided", "providing", "assuming", "supposing"])
 _OPENERS = frozenset(
     [
+        *_ON_CONDITION,
+        "plans",
         *("consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed"),
         *("planned", "proposed", "intended", "not", "omitted", "deferred", "considered", "discussed", "declined"),
         *("(", "note", "nb", "were", "should", "had"),
@@ -266,6 +279,10 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "teaching"
     if first[:2] in (["were", "a"], ["were", "the"], ["were", "it"], ["were", "there"]):
         return "conditional"
+    if first[0] in _ON_CONDITION and first[1:2] not in (["with"], ["by"], ["for"], [":"]):
+        return "conditional"  # 'Provided the A2 is intact one may leave the ring off'
+    if first[:2] in (["plan", "for"], ["plans", "for"]) and ":" in page.words[sentence.i : sentence.i + _LONGEST_HEAD]:
+        return "plan"  # 'Plan for the left ring finger: six-strand M-Tang'
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
         return "conditional"
     if first[:1] == ["had"] and {"would", "should", "might"} & sentence.said:
@@ -443,6 +460,14 @@ _AGAIN = frozenset(["exploration", "repair", "operation", "suture", "explored", 
 _TO_COME = frozenset(["planned", "plan", "booked", "if", "may", "might", "will", "would"])
 _SOON_DATED = 3  # words from a verb to its day
 _REVISES = word_list("standing", "revises")
+
+
+def _opens_with_a_month(page: Page, sentence: Sentence) -> bool:
+    """'In March 2032 at Pellbridge a four-strand repair was done', in a note that comes to 'today' only later."""
+    words = page.words[sentence.i : sentence.j]
+    month = words[1:] if words[0] in ("in", "early", "late") else words
+    dated = len(month) > 1 and month[0] in MONTHS and _YEAR.match(month[1]) is not None
+    return dated and not _MENDED.isdisjoint(words)
 
 
 _HAD_BEEN = frozenset(["had", "been"])

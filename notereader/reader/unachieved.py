@@ -28,6 +28,7 @@ _OF_REPAIR = frozenset(
         *("gap", "glide", "opened", "deed"),
     ]
 )
+_BEFORE_WHETHER = frozenset([",", ";", ".", ":", "(", "and", "but"])  # 'Whether I used 3-0 or 4-0 I forget'
 _NEAR = 5  # words
 _ANY_WORD = frozenset([*_IN_VAIN, *_OPENERS, *_RULES, *_OTHERS, "abandoned", "given"])
 
@@ -41,6 +42,8 @@ def mark_unachieved(page: Page, sentence: Sentence) -> None:
         for phrase in _IN_VAIN.get(words[k], ()):
             if tuple(words[k : k + len(phrase)]) == tuple(phrase):
                 _mark_in_vain(page, sentence, k, k + len(phrase))
+        if words[k] == "whether" and (k == sentence.i or words[k - 1] in _BEFORE_WHETHER):
+            page.mark(k, _end(page, sentence, k, _STOPS | {","}), "unfilled")
         if words[k] in _OPENERS and not _UNSURE.isdisjoint(words[max(sentence.i, k - _NEAR) : k]):
             page.mark(k, _end(page, sentence, k, _STOPS), "unfilled")
         if words[k] in _RULES and not _ASKS.isdisjoint(words[k + 1 : k + 3]):

@@ -7,6 +7,7 @@ from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _RECORDED = word_list("unrecorded", "recorded")
+_UNASKED = word_list("unrecorded", "unasked")
 _UNTOLD = word_list("unrecorded", "untold")
 _UNTOLD_OF = word_list("unrecorded", "untold_of")
 _BETWEEN = word_list("unrecorded", "between")
@@ -29,10 +30,11 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
         _mark_not_judged(page, sentence)
     if "not" in sentence.said and not _ALL.isdisjoint(sentence.said):
         _mark_not_all(page, sentence)
-    if _RECORDED.isdisjoint(sentence.said):
+    if _RECORDED.isdisjoint(sentence.said) and _UNASKED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
-        if page.words[k] in ("not", "never") and _leads_to_recorded(page, k + 1, sentence.j):
+        denied = page.words[k] in ("not", "never") and _leads_to_recorded(page, k + 1, sentence.j)
+        if denied or page.words[k] in _UNASKED:
             i, j = _start(page, sentence, k), _end(page, sentence, k)
             if any(m.kind in _FINDINGS for m in within(page.mentions, i, k)):
                 page.mark(i, j, "unfilled")
@@ -122,7 +124,8 @@ def _leads_to_recorded(page: Page, k: int, end: int) -> bool:
 def _start(page: Page, sentence: Sentence, k: int) -> int:
     while k > sentence.i and page.words[k - 1] not in _STOPS and page.breaks[k] < Break.COLUMN:
         k -= 1
-    return k
+    named = within(page.mentions, k - 2, k - 1) if k > sentence.i + 1 and page.words[k - 1] == "and" else []
+    return k - 2 if any(m.kind in _FINDINGS for m in named) else k  # 'gap and glide went untested'
 
 
 def _end(page: Page, sentence: Sentence, k: int) -> int:

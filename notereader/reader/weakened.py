@@ -5,7 +5,7 @@ What stays of them is not told, so the words are set aside: neither the good sta
 
 from notereader.reader.good_states import GOOD_STATES
 from notereader.reader.page import Mention, Page, Sentence, within
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _ADVERBS = word_list("weakened", "adverbs")
 _PAIRS = frozenset(tuple(pair.split()) for pair in word_list("weakened", "pairs"))
@@ -13,9 +13,18 @@ _BETWEEN = word_list("weakened", "between")
 _DOUBTING = word_list("weakened", "doubting")
 _GUESSES = [words.split() for words in word_list("weakened", "guesses")]
 _GUESSING = frozenset([words[0] for words in _GUESSES])
+_UNPROVEN = word_list("weakened", "unproven")
+_BELIEFS = phrases_by_first_word("weakened", "beliefs")
+_BORNE_OUT = word_list("weakened", "borne_out")
+_STATES = frozenset([*GOOD_STATES, "hurt"])
+_NEAR = 3  # words
+_UNCONFIRMED = word_list("weakened", "unconfirmed")
+_LEADING_UP = frozenset(["be", "been", "being", "formally", "ever", "yet", "actually", "really", "directly", "then"])
+_ABSENCE = frozenset(["absence", "freedom", "lack"])
+_FINITE = frozenset(["was", "were", "is", "are", "had", "has", "could", "can"])
 _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", "bite", "hold"])
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
-_FREELY = word_list("weakened", "freely")
+FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
 _OPENERS = _ADVERBS | _DENIALS | {second for _, second in _PAIRS}
 _GOOD = {
@@ -34,6 +43,12 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
         _mark_queried(page, sentence)
     if not _GUESSING.isdisjoint(sentence.said):
         _mark_guessed(page, sentence)
+    if "had" in sentence.said and _BORNE_OUT.isdisjoint(sentence.said):
+        _mark_once_believed(page, sentence)
+    if not _UNCONFIRMED.isdisjoint(sentence.said) or not (
+        _UNPROVEN.isdisjoint(sentence.said) or _DENIALS.isdisjoint(sentence.said)
+    ):
+        _mark_unproven(page, sentence)
     if _OPENERS.isdisjoint(sentence.said):
         return
     for m in within(page.mentions, sentence.i, sentence.j):
@@ -46,7 +61,7 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
             _mark_doubted(page, sentence, k)
         if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
             page.mark(_clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
-        at = _weakener(page, sentence, k, denied=False) if page.words[k] in _FREELY else -1
+        at = _weakener(page, sentence, k, denied=False) if page.words[k] in FREELY else -1
         if at >= 0 and page.words[at] not in _SCARCELY:
             page.mark(at, k + 1, "considered")
 
@@ -56,7 +71,7 @@ def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
     begin = _clause_start(page, sentence, k)
     if begin > sentence.i and page.words[begin - 1] == ":":
         begin = _clause_start(page, sentence, begin - 1)  # 'Epitendinous: 6-0 probably'
-    end = next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+    end = _clause_end(page, sentence, k)
     if any(m.kind in _OF_SUTURES for m in within(page.mentions, begin, end)):
         _set_aside(page, begin, end)
 
@@ -73,9 +88,9 @@ def _mark_queried(page: Page, sentence: Sentence) -> None:
         if page.words[k] == "?" and page.starts[k + 1] == page.ends[k] and _stands_off(page, sentence, k):
             labelled = k > sentence.i and page.words[k - 1] == ":"
             begin = _clause_start(page, sentence, k - 1) if labelled else k
-            end = next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+            end = _clause_end(page, sentence, k)
             named = any(m.kind in _GOOD or m.kind in _OF_SUTURES for m in within(page.mentions, begin, k))
-            if named or any(_is_good(m) for m in within(page.mentions, k, end)):
+            if named or any(is_good(m) for m in within(page.mentions, k, end)):
                 page.mark(begin, end, "considered")
 
 
@@ -94,8 +109,52 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
             if page.words[k:end] == words:
                 begin, end = _guessed(page, sentence, k, end)
                 begin = _behind_the_bad(page, begin, k)
-                if any(_is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
+                if any(is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
                     _set_aside(page, begin, end)
+
+
+def _mark_once_believed(page: Page, sentence: Sentence) -> None:
+    """'I had feared that A2 was torn': good or bad, what was believed until it was seen; the names stay."""
+    for k in range(sentence.i, sentence.j):
+        for words in _BELIEFS.get(page.words[k], ()):
+            end = k + len(words)
+            if page.words[k:end] == words and "as" not in page.words[max(sentence.i, k - _NEAR) : k]:
+                for m in within(page.mentions, end, _clause_end(page, sentence, end)):
+                    if m.kind in _STATES and m.i < m.j:
+                        page.mark(m.i, m.j, "considered")
+
+
+def _mark_unproven(page: Page, sentence: Sentence) -> None:
+    """'Free running was not confirmed', 'A2 intact, unconfirmed': a good state nobody saw; a 'gap not seen' is none."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j):
+        if words[k] in _UNCONFIRMED:
+            begin = _clause_start(page, sentence, k)
+            begin = _clause_start(page, sentence, begin - 1) if begin == k and begin > sentence.i else begin
+        elif words[k] in _UNPROVEN:
+            verb = next((n for n in range(k - 1, sentence.i, -1) if words[n] not in _LEADING_UP), sentence.i)
+            if words[verb] not in _DENIALS or words[verb - 1] not in _FINITE:
+                continue  # 'RDN   [x] intact   [ ] not seen'
+            begin = _subject_start(page, sentence, verb - 1)
+        else:
+            continue
+        end = _clause_end(page, sentence, k) if words[k + 1 : k + 2] == ["that"] else k
+        if not _ABSENCE.isdisjoint(words[begin:k]):
+            page.mark(begin, end, "considered")  # 'absence of a gap was not verified'
+        for m in within(page.mentions, begin, end):
+            if m.i < m.j and m.value in GOOD_STATES.get(m.kind, ()):
+                page.mark(m.i, m.j, "considered")
+        for n in range(begin, end):
+            if words[n] in FREELY:
+                page.mark(n, n + 1, "considered")
+
+
+def _subject_start(page: Page, sentence: Sentence, verb: int) -> int:
+    """'The core was sound and free running was not seen': where the subject begins, behind 'and' if it is but one."""
+    begin = _clause_start(page, sentence, verb)
+    joined = next((n + 1 for n in range(verb - 1, begin, -1) if page.words[n] == "and"), begin)
+    several = page.words[verb] == "were" and _FINITE.isdisjoint(page.words[begin:joined])
+    return begin if several else joined
 
 
 def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
@@ -103,7 +162,7 @@ def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:
     begin = i - 1 if ends_clause and i > sentence.i and page.words[i - 1] in (",", "(") else i
     begin = _clause_start(page, sentence, begin)
     ahead = j + 1 if i == sentence.i and ends_clause and j < sentence.j else j
-    return begin, next((n for n in range(ahead, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
+    return begin, _clause_end(page, sentence, ahead)
 
 
 def _behind_the_bad(page: Page, begin: int, k: int) -> int:
@@ -120,17 +179,22 @@ def _set_aside(page: Page, i: int, j: int) -> None:
     """Set aside a clause that is a guess; of 'I believe the four-strand repair gapped' the gap stays told."""
     inside = within(page.mentions, i, j)
     if any(m.kind in GOOD_STATES and m.value not in GOOD_STATES[m.kind] for m in inside):
-        for m in filter(_is_good, inside):
+        for m in filter(is_good, inside):
             page.mark(m.i, m.j, "considered")
     else:
         page.mark(i, j, "considered")
+
+
+def _clause_end(page: Page, sentence: Sentence, k: int) -> int:
+    return next((n for n in range(k, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
 
 
 def _clause_start(page: Page, sentence: Sentence, k: int) -> int:
     return next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
 
 
-def _is_good(m: Mention) -> bool:
+def is_good(m: Mention) -> bool:
+    """Tell whether a mention is a good state or tells of a suture."""
     return m.kind in _OF_SUTURES or m.value in _GOOD.get(m.kind, ())
 
 

@@ -27,7 +27,26 @@ _ANYBODY = frozenset(["one", "surgeons", "people", "everybody", "everyone"])
 _TRIES = frozenset(["tries", "try", "aims", "aim", "likes", "like", "wants", "want", "strives", "keeps", "hopes"])
 _GOT = frozenset(["with", "by", "using", "as", "got", "took", "has", "had", "into", "exactly"])
 _BOUNDS = frozenset(
-    [",", ";", ".", ":", "(", ")", "but", "and", "instead", "i", "we", "got", "took", "-", "however", "only"]
+    [
+        ",",
+        ";",
+        ".",
+        ":",
+        "(",
+        ")",
+        "but",
+        "though",
+        "although",
+        "and",
+        "instead",
+        "i",
+        "we",
+        "got",
+        "took",
+        "-",
+        "however",
+        "only",
+    ]
 )
 _ENDS = frozenset([";", ".", "but", "however", "yet", "though", "although", "(", ")"])
 _QUALITY = frozenset(
@@ -168,6 +187,7 @@ def _mark_wanted(page: Page, sentence: Sentence, k: int) -> None:
     behind = k + 1 + (words[k + 1 : k + 2] == [":"])
     end = _up_to(page, behind, min(sentence.j, k + _NOUN))
     done = k > sentence.i + 1 and words[k - 1] in ("the", "my", "our", "a") and words[k - 2] in _GOT
+    done = done or _carried_out(words[k + 1 : sentence.j])  # 'I wanted to keep A2 and did'
     if not done and (page.figures_in(k, end) or _within_kinds(page, k, end)):
         page.mark(k, end, "considered")
 

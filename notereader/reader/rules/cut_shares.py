@@ -41,6 +41,8 @@ def told_in_percent(desk: Desk, scene: Scene, dealt: Container[tuple[int, int]] 
             continue  # 'under 20 percent' is at most so much
         if _left_whole(scene, quantity) or has_strange_subject(scene, quantity.i):
             continue  # 'Active flexion was 80 percent of the other side'
+        if scene.next_word(quantity.j) in _COMPARED:
+            continue  # 'a repair 20 percent thicker than the tendon'
         share = quantity.unit == "%" and _cuts_tendon(scene, quantity)
         if scene.told(quantity.i) and (share or _answers_percent(scene, quantity)):
             behind = _share_of_behind(scene, quantity) or behind_brackets(scene, quantity.i - 1)
@@ -84,6 +86,7 @@ def _hung_by(scene: Scene, k: int) -> bool:
     return lead[-1:] == ["by"] and lead[-2:-1] != [] and lead[-2] in _HANGING
 
 
+_COMPARED = frozenset(["thicker", "bulkier", "wider", "larger", "broader", "stronger", "weaker", "thinner", "more"])
 _HANGING = frozenset(["hanging", "held", "attached", "connected", "hung", "holding", "hangs", "hold", "holds"])
 _HELD_WITHIN = 7  # words
 _OF_WIDTH = frozenset(["of", "the", "its", "fibers", "fibres", "width", "substance", "tendon", "thickness", "strands"])

@@ -559,6 +559,8 @@ _OF_A_JOINT = frozenset(["extension", "flexion", "passive", "active"])
 _AS_PLANNED = frozenset(["well", "smoothly", "easily", "nicely", "smooth", "beautifully"])
 _CAME = frozenset(["came", "come", "comes", "coming", "went", "goes"])
 
+_PUT = frozenset(["in", "down", "home", "on", "off", "out"])
+
 
 def _repair_since(words: list[str]) -> bool:
     """'I bent the finger and the tendon stayed put and moved freely': told of the tendon named since."""
@@ -573,6 +575,8 @@ def _tendon_runs(scene: Scene, k: int) -> bool:
     """Tell whether it is a tendon or a repair that runs, and not a finger, a nerve or a suture."""
     first, last = scene.part(k)
     word = scene.page.words[k]
+    if word in _CAME and scene.next_word(k + 1) in _PUT and scene.next_word(k + 2) != "and":
+        return False  # 'It went in without trouble', 'came out easily': a stitch; 'went in and out easily' tells a run
     lead = k if word == "everything" else max(first, k - 3)  # 'when the tip was bent everything slid nicely'
     if foreign(scene, k, k + 1) or not {"tip", "nerve", "exercises"}.isdisjoint(scene.words(lead, min(last, k + 4))):
         return False

@@ -90,8 +90,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
-        if word == "tension" and before == "for":
-            continue  # 'moved for tension: cascade restored'
+        if word == "tension" and before in ("for", "about"):
+            continue  # 'moved for tension: cascade restored', 'when in doubt about tension flex the wrist'
         if word == "tension" and before in _TENSION_WORDS:
             continue
         if word in ("tension", "any tension"):
