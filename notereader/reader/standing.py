@@ -15,11 +15,15 @@ from notereader.reader.boxes import BOX_SIGNS
 from notereader.reader.customs import aside_of_custom
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
+from notereader.reader.denied_sayings import mark_denied_sayings
 from notereader.reader.earlier_stages import mark_earlier_stage
+from notereader.reader.first_efforts import mark_first_efforts
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
+from notereader.reader.not_for_long import mark_not_for_long
 from notereader.reader.old_repairs import mark_old_repair
 from notereader.reader.open_choices import mark_open_choices
+from notereader.reader.open_labels import mark_open_labels
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.put_back import mark_blank_means, mark_put_back
 from notereader.reader.questions import mark_unanswered, question_of
@@ -72,6 +76,7 @@ def standing(doc: Doc) -> Doc:
         mark_left_open(page, sentence)
         mark_unrecorded(page, sentence)
         mark_denied_labels(page, sentence)
+        mark_open_labels(page, sentence)
         if "?" in sentence.said:
             mark_unanswered(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
@@ -114,6 +119,7 @@ def standing(doc: Doc) -> Doc:
         mark_musings(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
+        mark_denied_sayings(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
@@ -128,6 +134,8 @@ def standing(doc: Doc) -> Doc:
         drop_half_ticked(page)
     _mark_disowned(page)
     mark_struck_out(page)
+    mark_not_for_long(page)
+    mark_first_efforts(page)
     _mark_asides(page)
     mark_hearsay(page)
     return doc
