@@ -6,7 +6,7 @@ it bulky' denies a bad state, which the rules read.
 
 from notereader.reader.good_states import GOOD_STATES
 from notereader.reader.page import Mention, Page, Sentence, within
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _SAYING = word_list("denied_sayings", "saying")
 _DENIED = word_list("denied_sayings", "denied")
@@ -22,6 +22,7 @@ _NEAR = 5  # words from a denial to its verb
 
 def mark_denied_sayings(page: Page, sentence: Sentence) -> None:
     """Set aside what a sentence says that nobody could say, or that it would be wrong to say."""
+    _mark_ironies(page, sentence)
     if _SAYING.isdisjoint(sentence.said):
         return
     for k in range(sentence.i, sentence.j - 1):
@@ -41,6 +42,33 @@ def mark_denied_sayings(page: Page, sentence: Sentence) -> None:
                 page.mark(m.i, m.j, "considered")  # 'nobody would call it slim' tells of bulk
         else:
             page.mark(first, end, "considered")
+
+
+def _mark_ironies(page: Page, sentence: Sentence) -> None:
+    """'So much for an intact A2', 'free glide is something else', 'six strands, my foot': named and not so."""
+    words = page.words
+    for k in range(sentence.i, sentence.j - 1):
+        for phrase in _LEADING.get(words[k], ()):
+            if words[k : k + len(phrase)] == phrase:
+                _mark_good(page, k, min(_clause_end(page, sentence, k + len(phrase)), k + _FAR))
+        for phrase in _TRAILING.get(words[k], ()):
+            if words[k : k + len(phrase)] == phrase and k > sentence.i:
+                begin = max(sentence.i, k - _NEAR)
+                stop = k - (words[k - 1] == ",")
+                begin = next((n + 1 for n in range(stop - 1, begin - 1, -1) if words[n] in _PARTS), begin)
+                _mark_good(page, begin, stop)
+
+
+def _mark_good(page: Page, i: int, j: int) -> None:
+    for m in within(page.mentions, i, j):
+        if m.j <= j and _is_good(m):
+            page.mark(m.i, m.j, "considered")
+
+
+_LEADING = phrases_by_first_word("denied_sayings", "leading")
+_TRAILING = phrases_by_first_word("denied_sayings", "trailing")
+_PARTS = _STOPS - {"-"} | {",", "and"}
+_FAR = 10  # words
 
 
 def _denial(page: Page, sentence: Sentence, k: int) -> int:

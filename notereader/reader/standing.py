@@ -16,6 +16,7 @@ from notereader.reader.customs import aside_of_custom
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.denied_sayings import mark_denied_sayings
+from notereader.reader.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.earlier_stages import mark_earlier_stage
 from notereader.reader.first_efforts import mark_first_efforts
 from notereader.reader.hearsay import mark_hearsay
@@ -63,6 +64,7 @@ def standing(doc: Doc) -> Doc:
     page = page_of(doc)
     page.standing = [""] * len(page.words)
     page.dates = find_dates(page)
+    drop_double_denials(page)
     year = _operation_year(page)
     by_sentence = _cues_by_sentence(page)
     ticked = mark_fields(page)
@@ -120,6 +122,7 @@ def standing(doc: Doc) -> Doc:
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
         mark_denied_sayings(page, sentence)
+        mark_double_denials(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)

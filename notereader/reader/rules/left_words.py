@@ -59,7 +59,7 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
 
 
 def _side_of_a_finger(scene: Scene, mention: Mention) -> bool:
-    """'Small finger, left, FDP severed in full': behind a finger that nothing was told of so far, 'left' is its side."""
+    """'Small finger, left, FDP severed in full': behind a finger of which nothing was told, 'left' is its side."""
     finger = any(m.j == mention.i - 1 for m in scene.of("digit"))
     return finger and not any(m.j <= mention.i for m in scene.of("extent", "deed", "tendon"))
 

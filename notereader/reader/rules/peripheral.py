@@ -140,6 +140,8 @@ _NOT_TOLD = (
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
     ["had", "to"],
     ["is", "half"],
+    ["is", "for"],
+    ["i", "owe"],
     *([verb, "but"] for verb in ("started", "begun", "attempted")),
 )
 

@@ -352,6 +352,12 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'the button held, the tendon lies flat': in its bed, of its repair nothing is told
         if word.endswith("flat") and scene.words(*scene.part(mention.i))[:2] == ["the", "button"]:
             continue  # 'The button sat flat'
+        if (
+            value == "present"
+            and scene.word_before(mention.i) == "less"
+            and "than" in scene.words(mention.j, mention.j + 3)
+        ):
+            continue  # 'less bulky than I feared' is not bulky, and not slim either
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
             continue  # 'the additional bulk was not thought justified'
         if word == "bulk" and not _TO_PASS.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
