@@ -31,6 +31,11 @@ def test_a_finger_left_out_is_told_apart() -> None:
     assert told(f"{SEWN}No repair gapped except the ring.", "gap")["small FDP"] == {"gap": "none"}
 
 
+@pytest.mark.parametrize("text", ["The join is less bulky than usual.", "Less bulky than I feared, the repair."])
+def test_less_bulky_than_something_is_not_bulky(text: str) -> None:
+    assert told(RING + text, "bulk") == {}
+
+
 @pytest.mark.parametrize("text", ["One core suture was slack.", "A slack loop of the core was drawn tight again."])
 def test_a_slack_suture_tells_nothing_of_tension(text: str) -> None:
     assert told(RING + text, "tension") == {}
