@@ -51,6 +51,8 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
     columns: set[int] = set()  # lines that begin with a heading in a column of its own
     labels = _lines_of_labels(page, found, by_word)
     for heading in found:
+        if page.words[heading.j : heading.j + 2] == [":", '"'] and _names_a_source(page, heading):
+            continue  # 'Patient: "it was only half cut."' quotes and heads nothing
         line = by_word[heading.i]
         in_columns = line.i in columns and not (kept and _is_value_of(page, kept[-1], heading))
         flat = line.i in labels and heading.j < line.j and page.words[heading.j] == ":"
@@ -61,6 +63,10 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
             if heading.i in starts and _in_column(page, heading.j, line):
                 columns.add(line.i)
     return kept
+
+
+def _names_a_source(page: Page, heading: Mention) -> bool:
+    return heading.value == "teaching" or page.words[heading.i : heading.j] == ["patient"]
 
 
 def _lines_of_labels(page: Page, found: list[Mention], by_word: dict[int, Line]) -> set[int]:

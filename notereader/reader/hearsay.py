@@ -19,7 +19,8 @@ _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was f
 _TURN_PAIRS = frozenset(tuple(words.split()) for words in word_list("hearsay", "turn_pairs"))
 _FILLED = frozenset(["filled", "populated", "generated", "completed", "prefilled", "autofilled", "prepopulated"])
 _BEFOREHAND = frozenset(["auto", "pre", "automatically", "prefilled", "autofilled", "prepopulated"])
-_NAMED = _SOURCES | _PAPERS | _BEFOREHAND
+_SPEAKERS = word_list("hearsay", "speakers")  # 'Patient: "it was only half cut"'
+_NAMED = _SOURCES | _PAPERS | _BEFOREHAND | _SPEAKERS
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
 _PLAIN = frozenset(["the", "a", "an", "his", "her", "their", "this"])
 _LONGEST_LABEL, _NEXT_LABEL = 6, 5  # words
@@ -58,6 +59,8 @@ def _source_label(words: list[str]) -> int:
     longest = 2 * _LONGEST_LABEL if _filled_in(words) else _LONGEST_LABEL  # '(auto-filled by the system):'
     colon = next((n for n, word in enumerate(words[: longest + 1]) if n and word == ":"), 0)
     label = words[:colon]
+    if label[-1:] != [] and label[-1] in _SPEAKERS and words[colon + 1 : colon + 2] == ['"']:
+        return colon
     own = [w for k, w in enumerate(label) if not (w == "on" and _leads_to_source(label[k + 1 : k + 3]))]
     return colon if _filled_in(label) or (_is_source(label) and _OWN.isdisjoint(own)) else 0
 

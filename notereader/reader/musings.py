@@ -27,6 +27,8 @@ def mark_musings(page: Page, sentence: Sentence) -> None:
         _mark_proposed(page, sentence)
     if not _SPOKE.isdisjoint(sentence.said):
         _mark_spoken_of(page, sentence)
+    if "as" in sentence.said or "than" in sentence.said:
+        _mark_likened(page, sentence)
     if _MODALS.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j - 1):
@@ -90,6 +92,23 @@ def _mark_proposed(page: Page, sentence: Sentence) -> None:
 
 
 _PROPOSED = frozenset(["proposed", "wanted", "wished", "offered", "asked", "meant", "intended", "hoped"])
+
+
+def _mark_likened(page: Page, sentence: Sentence) -> None:
+    """'Stronger than two strands', 'as good as a four-strand repair': what a repair is likened to it has not."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 1):
+        as_much = words[k] == "as" and words[k - 2 : k - 1] == ["as"] and words[k - 1] in _STRENGTHS
+        more = words[k] == "than" and words[k - 1] in _COMPARED
+        if not (as_much or more):
+            continue
+        end = min(_clause_end(page, sentence, k, _ENDS | {",", "and"}), k + _NEAR)
+        if any(m.kind in ("strandword", "stitch") for m in within(page.mentions, k, end)):
+            page.mark(k, end, "considered")
+
+
+_STRENGTHS = frozenset(["strong", "good", "sound", "firm", "weak", "secure"])
+_COMPARED = frozenset(["stronger", "weaker", "better", "worse", "sounder", "firmer"])
 
 
 def _mark_lead(page: Page, sentence: Sentence, subject: int) -> None:

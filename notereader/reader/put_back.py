@@ -18,7 +18,9 @@ _BLANK = ("***", "___", "....")
 
 
 def mark_put_back(page: Page, sentence: Sentence) -> None:
-    """Set aside what a sentence says of a suture that it tells to have gone back unused."""
+    """Set aside what a sentence says of a suture that it tells to have gone back unused, or elsewhere."""
+    if not _READIED.isdisjoint(sentence.said):
+        _mark_gone_elsewhere(page, sentence)
     k = _goes_back(page, sentence)
     if k < 0:
         return
@@ -33,6 +35,40 @@ def mark_put_back(page: Page, sentence: Sentence) -> None:
         before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
         if before is not None and before.block == sentence.block:
             page.mark(before.i, before.j, "considered")
+
+
+def _mark_gone_elsewhere(page: Page, sentence: Sentence) -> None:
+    """'A running 6-0 had been opened for the epitendinous layer. It went into the nerve instead': not into the tendon.
+
+    Either the rest of the sentence says so or the next one, which then begins with 'it'.
+    """
+    words = page.words
+    opened = next((k for k in range(sentence.i, sentence.j) if words[k] in _READIED), sentence.j)
+    sized = any(words[n].endswith("-0") for n in range(sentence.i, sentence.j))
+    if not sized and not any(m.kind in _SUTURE for m in within(page.mentions, sentence.i, sentence.j)):
+        return
+    turn = next((k for k in range(opened, sentence.j) if words[k] in (",", ";", "but", "and")), sentence.j)
+    if _elsewhere(words[turn : sentence.j]):
+        page.mark(sentence.i, turn, "considered")
+    elif turn == sentence.j and words[turn : turn + 1] and words[turn] in _TAKEN_UP:
+        end = next((n for n in range(turn, min(turn + _FAR, len(words))) if words[n] == "."), turn)
+        if _elsewhere(words[turn:end]):
+            page.mark(sentence.i, sentence.j, "considered")
+
+
+def _elsewhere(words: list[str]) -> bool:
+    """'It went into the nerve', 'the skin got it', 'it was used for the drain': tell whether another tissue got it."""
+    gone = next((k for k, word in enumerate(words) if word in _WENT), -1)
+    return gone >= 0 and not _OTHER_TISSUES.isdisjoint(words) and _OF_TENDON.isdisjoint(words[: gone + _FAR_OFF])
+
+
+_READIED = word_list("wishes", "readied")
+_WENT = word_list("put_back", "went")
+_OTHER_TISSUES = word_list("put_back", "other_tissues")
+_OF_TENDON = frozenset(["tendon", "repair", "join", "core", "edge", "round", "around"])
+_TAKEN_UP = frozenset(["it", "this", "that", "they", "instead", "the"])
+_FAR = 25  # words
+_FAR_OFF = 6
 
 
 def _goes_back(page: Page, sentence: Sentence) -> int:

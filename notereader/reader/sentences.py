@@ -23,6 +23,7 @@ _BEGIN_SMALL = word_list("sentences", "begin_small")
 _WRITTEN_OUT = 3  # letters
 _NARROW = 30  # characters; a paragraph with no line that long is a list, not broken for want of room
 _ENDERS = frozenset([".", "!", "?"])
+_QUOTE = '"'
 _MARKS = frozenset(["-", "*"])
 _FULL = 100  # characters; the lines of lists are seldom as long
 _BROAD = 55  # characters; of running text, by what its lines tell
@@ -50,7 +51,8 @@ def make_sentences(page: Page, lines: list[Line]) -> None:
     block, first = 0, 0
     count = len(page.words)
     line_end = Break.LINE
-    after = (k for k, word in enumerate(page.words, 1) if word in _ENDERS or k == count or page.breaks[k] >= line_end)
+    stops = _ENDERS | {_QUOTE}
+    after = (k for k, word in enumerate(page.words, 1) if word in stops or k == count or page.breaks[k] >= line_end)
     for k in sorted(edges.union(after)):
         if not 0 < k <= count or (k < count and k not in edges and not _ends_before(page, k, soft, small)):
             continue
@@ -304,6 +306,8 @@ def _ends_before(page: Page, k: int, soft: frozenset[int], small: bool = False) 
     if gap >= Break.LINE and k not in soft:
         return True
     last = page.words[k - 1]
+    if last == _QUOTE and gap >= Break.SPACE:
+        return _quotation_ends(page, k, small)
     if last not in _ENDERS or gap == Break.NONE:
         return False
     if (
@@ -317,6 +321,12 @@ def _ends_before(page: Page, k: int, soft: frozenset[int], small: bool = False) 
     if gap < Break.LINE and page.words[k] in _BEGIN_SMALL and k >= 2 and _plain_word(page.words[k - 2]):
         return True  # 'cruciate, 3-0 Ethibond. epi 6-0 Prolene'
     return (small or not page.text[page.starts[k]].islower()) and _stop_ends(page, k, soft)
+
+
+def _quotation_ends(page: Page, k: int, small: bool) -> bool:
+    """'He said: "half cut." It was cut through.': a stop right before the closing mark ends the sentence."""
+    stopped = page.words[k - 2 : k - 1] in ([stop] for stop in _ENDERS) and page.breaks[k - 1] == Break.NONE
+    return stopped and not small and page.text[page.starts[k]].isupper()
 
 
 def _plain_word(word: str) -> bool:

@@ -16,11 +16,16 @@ from notereader.reader.boxes import BOX_SIGNS
 from notereader.reader.customs import aside_of_custom
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
+from notereader.reader.denied_sayings import mark_denied_sayings
+from notereader.reader.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.earlier_stages import mark_earlier_stage
+from notereader.reader.first_efforts import mark_first_efforts
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
+from notereader.reader.not_for_long import mark_not_for_long
 from notereader.reader.old_repairs import mark_old_repair
 from notereader.reader.open_choices import mark_open_choices
+from notereader.reader.open_labels import mark_open_labels
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.published import mark_published
 from notereader.reader.put_back import mark_blank_means, mark_put_back
@@ -62,6 +67,7 @@ def standing(doc: Doc) -> Doc:
     page = page_of(doc)
     page.standing = [""] * len(page.words)
     page.dates = find_dates(page)
+    drop_double_denials(page)
     year = _operation_year(page)
     last_today = max((n for n, sentence in enumerate(page.sentences) if "today" in sentence.said), default=-1)
     by_sentence = _cues_by_sentence(page)
@@ -76,6 +82,7 @@ def standing(doc: Doc) -> Doc:
         mark_left_open(page, sentence)
         mark_unrecorded(page, sentence)
         mark_denied_labels(page, sentence)
+        mark_open_labels(page, sentence)
         if "?" in sentence.said:
             mark_unanswered(page, sentence)
         if page.words[sentence.j - 1] == "?" and _asks(page, sentence):
@@ -119,6 +126,8 @@ def standing(doc: Doc) -> Doc:
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
         mark_unchecked(page, sentence)
+        mark_denied_sayings(page, sentence)
+        mark_double_denials(page, sentence)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
@@ -135,6 +144,8 @@ def standing(doc: Doc) -> Doc:
         drop_half_ticked(page)
     _mark_disowned(page)
     mark_struck_out(page)
+    mark_not_for_long(page)
+    mark_first_efforts(page)
     _mark_asides(page)
     mark_hearsay(page)
     return doc

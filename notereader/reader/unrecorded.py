@@ -30,6 +30,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
         _mark_not_judged(page, sentence)
     if "not" in sentence.said and not _ALL.isdisjoint(sentence.said):
         _mark_not_all(page, sentence)
+    if not _EMPTY.isdisjoint(sentence.said):
+        _mark_left_blank(page, sentence)
     if _RECORDED.isdisjoint(sentence.said) and _UNASKED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
@@ -113,6 +115,29 @@ def _mark_not_all(page: Page, sentence: Sentence) -> None:
 
 
 _ALL = frozenset(["all", "both", "every", "each"])
+
+
+def _mark_left_blank(page: Page, sentence: Sentence) -> None:
+    """'Left blank on the sheet: gap, pulleys', 'Not ticked: free glide', 'the boxes for gap and bulk are empty'."""
+    head = page.words[sentence.i : min(sentence.i + _LONGEST_HEAD, sentence.j)]
+    colon = head.index(":") if ":" in head else 0
+    if colon and any(head[k : k + len(words)] == words for k in range(colon) for words in _BLANK_HEADS):
+        page.mark(sentence.i, sentence.j, "unfilled")
+        return
+    for k in range(sentence.i + 1, sentence.j):
+        on_form = page.words[k] in _BLANK or (page.words[k] == "empty" and not _FIELDS.isdisjoint(sentence.said))
+        if on_form and not _STANDS.isdisjoint(page.words[max(sentence.i, k - 2) : k]):
+            first = next((n + 1 for n in range(k, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
+            page.mark(first, k + 1, "unfilled")
+
+
+_EMPTY = word_list("unrecorded", "empty")
+_BLANK_HEADS = [words.split() for words in word_list("unrecorded", "blank_heads")]
+_BLANK = _EMPTY - {"empty", "filled", "entry", "ticked"}
+_FIELDS = frozenset(["box", "boxes", "field", "fields", "line", "lines", "cell", "cells", "column"])
+_STANDS = frozenset(["is", "are", "was", "were", "left", "remain", "remains", "remained", "stayed", "stay", "still"])
+_CLAUSES = frozenset([";", ".", "(", "but", "while", "whereas"])
+_LONGEST_HEAD = 10  # words
 
 
 def _leads_to_recorded(page: Page, k: int, end: int) -> bool:

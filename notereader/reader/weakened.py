@@ -11,6 +11,8 @@ _ADVERBS = word_list("weakened", "adverbs")
 _PAIRS = frozenset(tuple(pair.split()) for pair in word_list("weakened", "pairs"))
 _BETWEEN = word_list("weakened", "between")
 _DOUBTING = word_list("weakened", "doubting")
+_NEARLY = word_list("weakened", "nearly")
+_REACHED = word_list("weakened", "reached")
 _GUESSES = [words.split() for words in word_list("weakened", "guesses")]
 _GUESSING = frozenset([words[0] for words in _GUESSES])
 _UNPROVEN = word_list("weakened", "unproven")
@@ -57,7 +59,8 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
             if at >= 0 and not (m.kind == "glide" and page.words[at] in _SCARCELY):
                 page.mark(at, m.j, "considered")
     for k in range(sentence.i, sentence.j):
-        if page.words[k] in _DOUBTING and not _leads_to_share(page, k):
+        nearly = page.words[k] in _NEARLY and page.words[k + 1] in _REACHED
+        if nearly or (page.words[k] in _DOUBTING and not _leads_to_share(page, k)):
             _mark_doubted(page, sentence, k)
         if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
             page.mark(_clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
@@ -67,7 +70,7 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
 
 
 def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
-    """'Four strands were allegedly placed': the statement of word k, where it is of a suture."""
+    """'Four strands were allegedly placed', 'six were nearly achieved': the statement of word k, where of a suture."""
     begin = _clause_start(page, sentence, k)
     if begin > sentence.i and page.words[begin - 1] == ":":
         begin = _clause_start(page, sentence, begin - 1)  # 'Epitendinous: 6-0 probably'

@@ -218,3 +218,26 @@ def test_the_pattern_of_the_one_that_has_a_rim(words: str) -> None:
     shown = told(note, "peripheral", "peripheral_pattern")
     assert shown["index FDP"] == {"peripheral": "present", "peripheral_pattern": "running"}
     assert shown["index FDS"] == {"peripheral": "absent"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The epitendinous suture was a touch too far for this tendon, and there is none.",
+        "A peripheral suture, on the other hand, stands on the sheet in clear ink: none.",
+        "The circumferential suture: there was no time for it.",
+    ],
+)
+def test_a_suture_named_and_then_said_not_to_be_there(text: str) -> None:
+    assert each(f"Index FDP sutured with 3-0 nylon. {text}", "peripheral") == {"index FDP": "absent"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A further epitendinous suture was placed, and on repeated motion there was none.",
+        "A peripheral suture closed the gap; there was none left.",
+    ],
+)
+def test_none_that_is_said_of_a_gap(text: str) -> None:
+    assert each(f"Index FDP sutured with 3-0 nylon; it gapped 1 mm. {text}", "peripheral") == {"index FDP": "present"}

@@ -49,3 +49,29 @@ def test_fields_edited_in_place_are_read() -> None:
 )
 def test_choices_and_placeholders_stay_open(text: str) -> None:
     assert told(text, "extent", "strands", "size") == {}
+
+
+OPENED = "Ring FDP cut through and repaired with four strands of 4-0 Ethibond. "
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A running 6-0 nylon had been opened for the epitendinous layer. It went into the nerve instead.",
+        "A 6-0 Prolene was opened for the peripheral suture. It was used for the drain in the end.",
+        "The 6-0 for the epitendinous run was opened, and the skin got it.",
+    ],
+)
+def test_a_suture_that_went_elsewhere_is_not_told(text: str) -> None:
+    assert told(OPENED + text, "peripheral") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A 6-0 was opened for the epitendinous layer. It was run around the join.",
+        "A running 6-0 was opened for the epitendinous layer and was placed last. The skin got a 4-0.",
+    ],
+)
+def test_a_suture_that_went_where_it_was_meant_to_is_told(text: str) -> None:
+    assert each(OPENED + text, "peripheral") == {"ring FDP": "present"}

@@ -39,6 +39,8 @@ def test_freedom_denied_is_no_freedom(text: str) -> None:
         "Four strands of 3-0 Ethibond were allegedly placed.",
         "Supposedly a four-strand core of 3-0 Ethibond.",
         "A running 6-0 was reportedly added.",
+        "Six strands were nearly achieved.",
+        "I almost placed eight strands of 4-0 Ethibond.",
     ],
 )
 def test_a_suture_by_hearsay_is_not_told(text: str) -> None:

@@ -7,6 +7,7 @@ from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
+from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
 from notereader.reader.rules.other_days import OLD
@@ -205,6 +206,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             continue
         if answer in _NONE:
             value = "none"
+        if value == "none" and but_for_some(scene, mention):
+            value = "seen"
         if value == "none" and half_denied(scene, mention):
             continue
         targets = behaving(desk, scene, mention.i, mention.j)

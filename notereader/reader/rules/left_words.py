@@ -48,7 +48,7 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
         return True  # 'FCR repaired, PL left.'
     hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
     beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
-    if before == "," == after and (beside or not hurt):
+    if before == "," == after and (beside or not hurt or _side_of_a_finger(scene, mention)):
         return False  # 'reconstruction of the flexor pollicis longus, left, with a graft'
     if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
         return True  # 'FDS 40% cut, left.'
@@ -56,6 +56,12 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
     if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
         return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+def _side_of_a_finger(scene: Scene, mention: Mention) -> bool:
+    """'Small finger, left, FDP severed in full': behind a finger of which nothing was told, 'left' is its side."""
+    finger = any(m.j == mention.i - 1 for m in scene.of("digit"))
+    return finger and not any(m.j <= mention.i for m in scene.of("extent", "deed", "tendon"))
 
 
 def _ticked_among_deeds(scene: Scene, mention: Mention) -> bool:

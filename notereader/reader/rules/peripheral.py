@@ -140,6 +140,8 @@ _NOT_TOLD = (
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
     ["had", "to"],
     ["is", "half"],
+    ["is", "for"],
+    ["i", "owe"],
     *([verb, "but"] for verb in ("started", "begun", "attempted")),
 )
 
@@ -192,6 +194,8 @@ def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
 def _none_given(scene: Scene, spot: Anchor) -> bool:
     """'An epitendinous suture has no place in a weave and none was added', but not 'and none was added to the FDS'."""
     words = scene.page.words
+    if _there_is_none(scene, spot):
+        return True
     k = next(
         (k for k in range(spot.j, scene.sentence.j - 2) if words[k] == "none" and words[k + 1] in ("was", "were")), -1
     )
@@ -200,6 +204,30 @@ def _none_given(scene: Scene, spot: Anchor) -> bool:
     given = any(spot.j <= m.i < k for m in scene.of("material", "pattern", "role"))
     named = any(g.i > spot.j and (g.tendons or g.digits) for g in scene.setting.groups)
     return scene.page.standing[spot.i] in ("", "considered", "teaching") and not (given or named)
+
+
+def _there_is_none(scene: Scene, spot: Anchor) -> bool:
+    """'The epitendinous suture was a touch too far, and there is none', 'a peripheral suture stands there as: none'.
+
+    'No time for it' says so too. What stands between tells of nothing else, and of no tendon or finger.
+    """
+    words, last = scene.page.words, scene.sentence.j
+    ends = (k for k in range(spot.j, last) if words[k : k + 2] in _NO_TIME or words[k] in ("none", "nil"))
+    k = next(ends, last)
+    if k == last or scene.page.standing[spot.i] not in ("", "considered", "teaching"):
+        return False
+    behind = scene.words(k + 2, k + 4)
+    timed = words[k] == "no" and behind in (["for", "it"], ["for", "one"], ["left", "for"], ["for", "that"])
+    there = scene.words(k - 2, k) in _THERE_IS or words[k - 1] in (":", "-")
+    named = any(spot.j <= g.i < k and (g.tendons or g.digits) and not g.reference for g in scene.setting.groups)
+    told = any(spot.j <= m.i < k for m in scene.of("material", "pattern")) or not scene.kinds.isdisjoint(_RESULTS)
+    placed = not _GIVEN.isdisjoint(scene.words(spot.j, k))  # 'a further epitendinous suture was placed; there was none'
+    return (timed or (there and scene.next_word(k + 1) in ("", ".", ";", ","))) and not (named or told or placed)
+
+
+_RESULTS = ("gap", "tension", "bulk", "glide")
+_NO_TIME = (["no", "time"], ["no", "need"], ["no", "room"], ["no", "call"], ["no", "place"])
+_THERE_IS = tuple([there, verb] for there in ("there", "it", "i") for verb in ("is", "was", "got", "had", "has", "put"))
 
 
 _GIVEN = frozenset(["added", "placed", "used", "put", "given", "needed", "done", "inserted", "taken", "attempted"])

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Break, Mention, within
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
 from notereader.reader.rules.pulley_threads import threaded
@@ -365,7 +365,9 @@ def state_of(scene: Scene, m: Mention) -> str | None:
         return "intact"
     if m.value in OPENINGS | {"injured"} and _neither(scene, m):
         return "intact"
-    if _negated(scene, m, 4):
+    if _negated(scene, m, 4) and not (m.value in OPENINGS and _denied_of_another(scene, m)):
+        if _not_without(scene, m):
+            return None
         further = {"further", "more", "again"} & set(scene.words(m.j, min(m.j + 4, scene.sentence.j)))
         return "intact" if m.value in OPENINGS and not further else None
     if m.value in ("vented", "released") and _by_accident(scene, m):
@@ -404,6 +406,28 @@ def _negated(scene: Scene, m: Mention, reach: int) -> bool:
     return not " ".join(scene.words(m.i, m.j)).startswith(_DENYING) and is_denied(scene, m, reach)
 
 
+def _denied_of_another(scene: Scene, m: Mention) -> bool:
+    """'Catching was not abolished by venting A4', 'no catching after A4 was vented': something else is denied."""
+    before = [c for c in within(scene.page.cues, scene.sentence.i, m.i) if c.value == "negated"]
+    cue = before[-1] if before else None
+    return cue is not None and not _MEANWHILE.isdisjoint(scene.words(cue.j, m.i))
+
+
+def _not_without(scene: Scene, m: Mention) -> bool:
+    """'The repair would not pass without venting A2': what it took, and no word that A2 stayed whole."""
+    words = scene.page.words
+    k = next((k for k in range(m.i - 1, max(scene.sentence.i, m.i - 5) - 1, -1) if words[k] == "without"), -1)
+    lead = scene.words(max(scene.part(m.i)[0], k - _LONG_CLAUSE), k)
+    lead = lead[lead.index("and") + 1 :] if "and" in lead else lead
+    told = any(scene.part(m.i)[0] <= r.i < k for r in scene.of("gap", "tension"))
+    return k >= 0 and not told and not _UNABLE.isdisjoint(lead)
+
+
+_LONG_CLAUSE = 10  # words
+_MEANWHILE = frozenset(["after", "before", "once", "until", "till", "when", "despite", "by", "on", "even"])
+_UNABLE = frozenset(["not", "cannot", "couldn't", "wouldn't", "never", "impossible", "unable", "nothing"])
+
+
 def _only_possible(scene: Scene, m: Mention) -> bool:
     """Tell whether a deed was only possible ('may have to vent A2') or the word no deed ('A1 stays open')."""
     before = _before(scene, m, 4)
@@ -431,8 +455,9 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None
     if ("done", "to") in pairwise(before) and not _WHATEVER.isdisjoint(scene.said):
         return None  # 'What our first operation had done to A2 was left as it was'
-    if before[-2:] == ["all", "but"]:
-        return None  # 'A2 was all but intact'
+    lead = before[before.index(",") :] if "," in before else before
+    if before[-2:] == ["all", "but"] or any(pair in _LITTLE_OF for pair in pairwise(lead)):
+        return None  # 'A2 was all but intact', 'little of A2 remains intact'
     if before[-2:] == ["to", "be"] and scene.word_before(m.i - 2) not in _FOUND:
         return None  # 'A2, to be preserved at all costs, went'
     behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))
@@ -449,6 +474,9 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS
         return "intact" if closed and not _hurt_before(scene, m) else None
     return "intact"
+
+
+_LITTLE_OF = frozenset((a, "of") for a in ("little", "anything", "much", "nothing", "shreds", "scraps"))
 
 
 def _observed(scene: Scene) -> bool:

@@ -817,9 +817,19 @@ def _only_dilated(desk: Desk, scene: Scene, action: Mention) -> bool:
 
 
 def _its_part(scene: Scene, action: Mention) -> bool:
-    """'It would have been in the way, so its distal half was excised': a part of what was told of before."""
+    """'It would have been in the way, so its distal half was excised': a part of what was told of before.
+
+    So it is behind the deed: 'to pass the stump I divided its distal third', 'by the end half of it had been opened'.
+    """
     lead = scene.words(max(scene.part(action.i)[0], action.i - 6), action.i)
-    return "its" in lead and not PARTS.keys().isdisjoint(lead[lead.index("its") :])
+    behind = scene.words(action.j, action.j + _PART_NEAR)
+    ahead = "its" in lead and not PARTS.keys().isdisjoint(lead[lead.index("its") :])
+    share = any(lead[k : k + 2] == ["of", "it"] and lead[k - 1] in _SHARES for k in range(1, len(lead)))
+    return ahead or share or (behind[:1] == ["its"] and not PARTS.keys().isdisjoint(behind))
+
+
+_PART_NEAR = 4  # words: 'its most distal third'
+_SHARES = frozenset(["half", "third", "quarter", "most", "part"])
 
 
 def _reason(scene: Scene, action: Mention, group: Group) -> bool:

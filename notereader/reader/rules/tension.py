@@ -16,6 +16,7 @@ from notereader.reader.rules.behaviour import (
     the_rest_here,
     told_of_several_before,
 )
+from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.spoken_of_repairs import never_made
 from notereader.reader.rules.strangers import of_a_stranger
@@ -55,6 +56,8 @@ def tension(desk: Desk, scene: Scene) -> None:
         value = mention.value
         before = scene.word_before(mention.i)
         after = scene.words(mention.j, mention.j + 2)
+        if "slack" in word.split() and _of_a_suture(scene, mention):
+            continue
         if word == "under tension" and not _PUT.isdisjoint(
             scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
         ):
@@ -123,6 +126,7 @@ def tension(desk: Desk, scene: Scene) -> None:
         if answer is not None and word in ("tension", "under tension"):
             value = "none" if answer in _NONE else "present"
         value = "none" if _said_to_be_none(scene, mention) else value
+        value = "present" if value == "none" and but_for_some(scene, mention) else value
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue
         answers, label = told_apart(desk, scene, mention)
@@ -158,6 +162,15 @@ _FAR_BACK = 12  # words
 _BESIDE = 3  # words
 
 
+def _of_a_suture(scene: Scene, mention: Mention) -> bool:
+    """'One core suture was slack', 'a slack loop': a thread that lies loose, and no tension of the repair."""
+    lead = scene.words(max(scene.part(mention.i)[0], mention.i - _NEAR), mention.i)
+    return not _SUTURES.isdisjoint([*lead, scene.next_word(mention.j)])
+
+
+_SUTURES = frozenset(
+    ["suture", "sutures", "stitch", "stitches", "loop", "loops", "thread", "strand", "strands", "knot"]
+)
 _OF_THE_BODY = frozenset(["wrist", "arm", "forearm", "hand", "skin", "wound", "cuff", "patient", "compartment"])
 _TESTED = frozenset(["done", "tried", "made", "test", "tested", "performed", "applied", "exerted", "carried"])
 
@@ -359,6 +372,12 @@ def bulk(desk: Desk, scene: Scene) -> None:
             continue  # 'the button held, the tendon lies flat': in its bed, of its repair nothing is told
         if word.endswith("flat") and scene.words(*scene.part(mention.i))[:2] == ["the", "button"]:
             continue  # 'The button sat flat'
+        if (
+            value == "present"
+            and scene.word_before(mention.i) == "less"
+            and "than" in scene.words(mention.j, mention.j + 3)
+        ):
+            continue  # 'less bulky than I feared' is not bulky, and not slim either
         if word == "bulk" and scene.word_before(mention.i) in ("additional", "extra", "more", "added", "further"):
             continue  # 'the additional bulk was not thought justified'
         if word == "bulk" and not _TO_PASS.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
@@ -392,6 +411,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
             value = "present"
         if word == "neither bulky" or _of_nobody(scene, mention) or _said_to_be_none(scene, mention):
             value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
+        value = "present" if value == "none" and but_for_some(scene, mention) else value
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
             mention.j, mention.j + 2
         ) == ["on", "bone"]
