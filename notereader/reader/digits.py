@@ -684,6 +684,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     at_start = at_start or ticked or _after_side(page, mention)
     if word in ("long", "middle", "little", "small") and (_heads_line(page, mention) or _listed_under(page, mention)):
         return True
+    if word in _SHORT_NAMES and at_start and _side_behind(page, mention.j):
+        return True
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
@@ -880,6 +882,14 @@ def _after_side(page: Page, mention: Mention) -> bool:
     if k < 0 or page.words[k] not in _SIDES:
         return False
     return page.breaks[k] >= Break.COLUMN or page.words[k - 1] in (".", ")", ":", ";", "-", ",", "|")
+
+
+def _side_behind(page: Page, k: int) -> bool:
+    """'Small L. FDP severed', 'Little R: FDP cut through', 'Long left, FDP ...': a side behind the name and a stop."""
+    return page.words[k : k + 1] != [] and page.words[k] in _SIDES and page.words[k + 1 : k + 2] in _SIDE_STOPS
+
+
+_SIDE_STOPS = ([], ["."], [":"], [","], [";"], ["-"])
 
 
 def _heads_line(page: Page, mention: Mention) -> bool:

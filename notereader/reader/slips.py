@@ -15,6 +15,7 @@ _OF_IT = frozenset(["fds", "superficialis", "sublimis", "superficial"])
 
 def settle_slips(page: Page) -> None:
     """Add the slips told as halves, or by their side alone, and drop the shares that such a half only seems to be."""
+    _drop_extensor_slips(page)
     _settle_the_other(page)
     _settle_short_sides(page)
     if not page.words or _SIDES.isdisjoint(page.words):
@@ -37,6 +38,20 @@ def settle_slips(page: Page) -> None:
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
     page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _drop_extensor_slips(page: Page) -> None:
+    """'Extensor digiti minimi, two slips, both repaired': the slips of an extensor are none of a superficialis."""
+    extensors = [m for m in page.mentions if m.kind == "structure" and m.value == "extensor tendon"]
+    others: set[int] = set()
+    for extensor in extensors:
+        reach = min(extensor.j + _NEAR, len(page.words))
+        end = next((k for k in range(extensor.j, reach) if page.words[k] in (".", ";")), reach)
+        behind = within(page.mentions, extensor.j, end)
+        flexor = next((m.i for m in behind if m.kind == "tendon"), end)
+        others.update(m.i for m in behind if m.kind == "slip" and m.i < flexor)
+    if others:
+        page.mentions = [m for m in page.mentions if m.kind != "slip" or m.i not in others]
 
 
 def _settle_short_sides(page: Page) -> None:

@@ -9,6 +9,7 @@ from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
+from notereader.reader.rules.joins_before import of_another_join
 from notereader.reader.rules.other_days import OLD
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
@@ -16,6 +17,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
 _JOIN_NOUNS = word_list("quality", "join_nouns")
+_OF_SHEATH = word_list("quality", "openings_of_others")
 _OPENINGS = frozenset(
     [
         "opens",
@@ -455,8 +457,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     if word.startswith("ends ") and not closed:
         return False
-    if _drawn_together(scene, mention) or (after[:1] == ["in"] and "sheath" in after):
-        return False  # 'The gap in the sheath was 8 mm'
+    if _drawn_together(scene, mention) or _in_another_thing(scene, mention):
+        return False
+    if mention.value == "none" and of_another_join(desk, scene, mention):
+        return False
     if word in _SHUT and not _HELD_WITH.isdisjoint(after[:1]):
         return False  # 'The ends were held together with a clip': before they were sewn
     if word in _SHUT:
@@ -481,6 +485,22 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
             and bool(desk.repairable())
         )
     return bool(desk.repairable() or scene.setting.focus)
+
+
+def _in_another_thing(scene: Scene, mention: Mention) -> bool:
+    """'The gap in the sheath was 8 mm', 'no gap left in the pulley', 'no gap remained in the volar plate'."""
+    behind = scene.words(mention.j, min(mention.j + _SHORT_WAY, scene.part(mention.i)[1]))
+    at = next((n for n, word in enumerate(behind) if word in ("in", "of")), None)
+    if at is None or not _REMAINS.issuperset(behind[:at]):
+        return False
+    k = mention.j + at + 1
+    pulley = any(0 <= m.i - k <= 1 for m in scene.of("pulley"))
+    return pulley or not _GAPPING.isdisjoint(behind[at + 1 : at + 5])
+
+
+_SHORT_WAY = 9  # words
+_REMAINS = frozenset(["left", "remaining", "remained", "remains", "was", "is", "seen", "visible", "found", "at", "all"])
+_GAPPING = _OF_SHEATH | word_list("quality", "gapping_things")
 
 
 def _no_more(scene: Scene, mention: Mention) -> bool:
@@ -519,9 +539,6 @@ def _opening_of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
     beside = (q for q in scene.quantities if q.unit == "mm" and q.high is not None and q.high <= _WIDEST)
     near = any(0 <= mention.i - q.j <= 1 or (0 < q.i - mention.j <= 2) for q in beside)
     return near and after_repair(desk, scene)
-
-
-_OF_SHEATH = word_list("quality", "openings_of_others")
 
 
 def _none_did(scene: Scene, mention: Mention) -> bool:
