@@ -699,7 +699,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     lead = page.words[max(0, mention.i - 2) : mention.i]
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'
-    if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS, *_RAN):
+    left_out = lead[-1:] == ["the"] and lead[0] in _LEAVING_OUT
+    if word in _SHORT_NAMES and left_out and after in (*_ENDS, *_VERBS, *_RAN):
         return named_as_digit(page, mention)  # 'in all but the small'
     if word in _SHORT_NAMES and _turns_to_tendon(page, mention.j):
         return named_as_digit(page, mention)
@@ -754,6 +755,9 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+_LEAVING_OUT = frozenset(["but", "except", "bar", "barring", "save", "excepting", "excluding"])
 
 
 def _closes_capital_line(page: Page, mention: Mention) -> bool:

@@ -39,6 +39,7 @@ from notereader.reader.rules.cut_lists import listed_below, listed_beside
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
+from notereader.reader.rules.not_sewn import not_sewn
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
@@ -103,6 +104,7 @@ _STATES = (
     listed_beside,
     treatments,
     short_fates,
+    not_sewn,
 )
 
 

@@ -259,7 +259,7 @@ _NOT_WIDER = [[a, b] for a in ("not", "never") for b in ("more", "quite", "over"
 
 
 def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
-    """'None gapped except the ring': that one did."""
+    """'None gapped except the ring', 'no gap save in the small finger': that one did."""
     group = next((g for g in scene.left_out if g.i >= mention.j and not g.tendons), None)
     if group is None or _NOBODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 1), mention.j)):
         return
@@ -271,7 +271,7 @@ def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
         desk.add(scene, "repairs", entry, "gap", "seen", [span], "excepted from those without a gap")
 
 
-_NOBODY = frozenset(["none", "neither", "nobody"])
+_NOBODY = frozenset(["none", "neither", "nobody", "no"])
 
 
 def _led_by_no(scene: Scene, mention: Mention) -> bool:

@@ -300,6 +300,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return value  # 'repaired not with six strands but with four'
     if value == "excised" and _gives_reason(scene, mention):
         return value
+    if value == "repaired" and _not_given(scene, mention):
+        return "left"
     if scene.negated(mention.i, mention.j, 3):
         verb = word.endswith("ed") or (word in ("sewn", "repair") and scene.word_before(mention.i) in ("to", "not"))
         verb = verb or too_much_for(scene.page, mention.i, scene.sentence) is not None
@@ -311,6 +313,15 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
             return value
         return None if word in ("suture", "sutures", "advancement", "graft") else value
     return value
+
+
+def _not_given(scene: Scene, mention: Mention) -> bool:
+    """'It was not given a suture', 'FDP cut 30 %, not given any repair', 'did not receive a repair'."""
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 4), mention.i) if w not in ("a", "any", "been")]
+    return lead[-2:-1] == ["not"] and lead[-1] in _GIVEN
+
+
+_GIVEN = frozenset(["given", "get", "receive", "undergo", "have"])
 
 
 def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:
