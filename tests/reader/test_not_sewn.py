@@ -54,3 +54,14 @@ def test_a_nick_that_got_no_stitch_was_left(sentence: str) -> None:
 )
 def test_a_core_that_was_not_needed_leaves_nothing(sentence: str) -> None:
     assert told(f"Ring. {sentence}", "treatment") != {"ring FDP": {"treatment": "left"}}
+
+
+@pytest.mark.parametrize("head", ["Small finger, left, FDP severed.", "Small finger FDP, left, severed."])
+def test_the_left_hand_between_a_finger_and_its_tendon_leaves_nothing(head: str) -> None:
+    """'Small finger, left, FDP severed. Repaired with 3-0': the hand, and no cut that was left."""
+    assert told(f"{head} Repaired with 3-0.", "treatment") == {"small FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize("words", ["FDS 40% cut, left.", "FDS, 40 % cut, left."])
+def test_a_cut_that_was_left_behind_commas_stays_left(words: str) -> None:
+    assert told(f"Ring. FDP repaired. {words}", "treatment")["ring FDS"] == {"treatment": "left"}

@@ -38,6 +38,8 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
         return True
     if before == "," and _only_names(scene):
         return False  # 'Thumb, left, FPL.'
+    if any(g.i < mention.i < g.j for g in scene.setting.groups):
+        return False  # 'Small finger, left, FDP severed': between a finger and its tendon it is the hand
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
         return False  # 'Suture of both deep flexors, left; ...'
     if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
