@@ -381,7 +381,7 @@ def _subjects(scene: Scene) -> list[Subject]:
             continue
         kind = "tendon" if group.tendons or group.generic else "digit"
         subjects.append(Subject(group.i, group.j, kind, group))
-    seen: set[int] = set()
+    seen = {g.i for g in scene.setting.groups if g.place}  # 'the latter excised' is a tendon's and no pulley's
     for mention in scene.mentions:
         if mention.kind in SUBJECT_KINDS and mention.i not in seen and not is_landmark(scene, mention):
             seen.add(mention.i)

@@ -65,3 +65,12 @@ def test_the_left_hand_between_a_finger_and_its_tendon_leaves_nothing(head: str)
 @pytest.mark.parametrize("words", ["FDS 40% cut, left.", "FDS, 40 % cut, left."])
 def test_a_cut_that_was_left_behind_commas_stays_left(words: str) -> None:
     assert told(f"Ring. FDP repaired. {words}", "treatment")["ring FDS"] == {"treatment": "left"}
+
+
+@pytest.mark.parametrize("words", ["FDS left, FDP repaired.", "FDS left and FDP repaired.", "FDP repaired, FDS left."])
+def test_left_before_the_next_tendon_is_what_was_done_to_the_first(words: str) -> None:
+    """'FDS left, FDP repaired': never the two repaired."""
+    assert told(f"Ring finger. {words}", "treatment") == {
+        "ring FDP": {"treatment": "repaired"},
+        "ring FDS": {"treatment": "left"},
+    }

@@ -44,10 +44,11 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
         return False  # 'Suture of both deep flexors, left; ...'
     if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
         return True
-    told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
-    ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
-    if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
-        return True  # 'FCR repaired, PL left.'
+    told = any(m is not mention and m.value in ("repaired", "excised") for m in scene.of("deed"))
+    ends = mention.j >= scene.sentence.j or after in (".", ";", ",", "and", "but")
+    own = any(m.kind == "tendon" and m.j == mention.i for m in scene.of("tendon"))
+    if told and ends and not scene.header and own:
+        return True  # 'FCR repaired, PL left.', 'FDS left, FDP repaired'
     hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
     beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
     if before == "," == after and (beside or not hurt):

@@ -86,7 +86,9 @@ def _told_itself(scene: Scene, k: int) -> bool:
     return cut or counted
 
 
-_GIVEN_WITH = frozenset(["given", "got", "received", "had", "has", "with", "a", "was", "were", "been", "repaired", "sewn"])
+_GIVEN_WITH = frozenset(
+    ["given", "got", "received", "had", "has", "with", "a", "was", "were", "been", "repaired", "sewn"]
+)
 
 
 def _fewer_strands(scene: Scene, j: int) -> bool:

@@ -52,8 +52,12 @@ def _of_the_wire(scene: Scene, i: int, j: int) -> bool:
     """'A seven-strand 4-0 wire', 'a multi-strand (seven filament) wire': of what the thread itself is made."""
     if not _FILAMENTS.isdisjoint(scene.words(i, j + 1)):
         return True
-    behind = [w for w in scene.words(j, min(j + 4, scene.sentence.j)) if w not in _KIND_OF_WIRE and not w[0].isdecimal()]
-    return behind[:1] != [] and behind[0] in _WIRES and behind[1:2] not in (["core"], ["repair"], ["suture"], ["sutures"])
+    behind = [
+        w for w in scene.words(j, min(j + 4, scene.sentence.j)) if w not in _KIND_OF_WIRE and not w[0].isdecimal()
+    ]
+    return (
+        behind[:1] != [] and behind[0] in _WIRES and behind[1:2] not in (["core"], ["repair"], ["suture"], ["sutures"])
+    )
 
 
 _FILAMENTS = frozenset(["filament", "filaments"])
