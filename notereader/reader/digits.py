@@ -893,7 +893,7 @@ def _side_behind(page: Page, k: int) -> bool:
     return page.words[k : k + 1] != [] and page.words[k] in _SIDES and page.words[k + 1 : k + 2] in _SIDE_STOPS
 
 
-_SIDE_STOPS = ([], ["."], [":"], [","], [";"], ["-"])
+_SIDE_STOPS: tuple[list[str], ...] = ([], ["."], [":"], [","], [";"], ["-"])
 
 
 def _heads_line(page: Page, mention: Mention) -> bool:

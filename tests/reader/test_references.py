@@ -195,3 +195,13 @@ def test_the_latter_of_two_pulleys_is_a_pulley() -> None:
         "ring A2": {"finding": "vented"},
         "ring A4": {"finding": "released"},
     }
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["the latter runs free, the former still catches at the chiasm", "the former catches, the latter glides freely"],
+)
+def test_the_former_that_still_catches(words: str) -> None:
+    """'The former still catches': the words between change nothing of which tendon is meant."""
+    note = f"Middle finger, both flexors transected and both repaired. FDP and FDS: {words}."
+    assert told(note, "glide") == {"middle FDP": {"glide": "catching"}, "middle FDS": {"glide": "free"}}
