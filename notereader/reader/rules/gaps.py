@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
@@ -259,9 +259,10 @@ _NOT_WIDER = [[a, b] for a in ("not", "never") for b in ("more", "quite", "over"
 
 
 def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
-    """'None gapped except the ring', 'no gap save in the small finger': that one did."""
+    """'None gapped except the ring', 'no gap save in the small finger, where 1 mm opened': that one did."""
     group = next((g for g in scene.left_out if g.i >= mention.j and not g.tendons), None)
-    if group is None or _NOBODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 1), mention.j)):
+    lead = scene.words(max(scene.sentence.i, mention.i - 1), mention.j)
+    if group is None or not (not _NOBODY.isdisjoint(lead) or ("no" in lead and _told_of_it(scene, mention, group))):
         return
     sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
     own = [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
@@ -271,7 +272,13 @@ def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
         desk.add(scene, "repairs", entry, "gap", "seen", [span], "excepted from those without a gap")
 
 
-_NOBODY = frozenset(["none", "neither", "nobody", "no"])
+def _told_of_it(scene: Scene, mention: Mention, group: Group) -> bool:
+    """'..., save in the small finger where 1 mm opened', 'apart from 1 mm in the ring': how wide it was there."""
+    turns = not {"where", "which"}.isdisjoint(scene.words(group.j, min(group.j + 2, scene.sentence.j)))
+    return turns or any(q.unit == "mm" and mention.j <= q.i < group.i for q in scene.quantities)
+
+
+_NOBODY = frozenset(["none", "neither", "nobody"])
 
 
 def _led_by_no(scene: Scene, mention: Mention) -> bool:
