@@ -336,11 +336,16 @@ _FLEXORS = frozenset(["flexor", "flexors"])
 _BENEATH = frozenset(["deep", "under", "beneath", "below", "around", "over"])
 
 
+_CLOSED = frozenset(["closure", "closed", "repair", "suture", "reapproximated"])
+
+
 def _hurt_extensor(scene: Scene) -> bool:
     """Tell whether a sentence speaks of an extensor tendon that was cut or mended."""
     named = [m for m in scene.of("structure") if m.value == "extensor tendon" and scene.told(m.i)]
     if not any(_BENEATH.isdisjoint(scene.words(max(scene.sentence.i, m.i - 3), m.i)) for m in named):
         return False  # 'two wraps around the bone deep to the extensor'
+    if any(not _CLOSED.isdisjoint(scene.words(m.j, min(m.j + 3, scene.sentence.j))) for m in named):
+        return True  # 'After EPL closure the tendon ran smoothly', 'Extensor hood was closed'
     hurt = [m for m in scene.of("extent", "hurt", "deed", "mending") if m.value != "intact" and scene.told(m.i)]
     subjects = [scene.owner(m.i, m.j) for m in hurt]
     return any(s is not None and s.mention is not None and s.mention.value == "extensor tendon" for s in subjects)

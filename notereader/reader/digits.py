@@ -700,6 +700,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     at_start = at_start or ticked or _after_side(page, mention)
     if word in ("long", "middle", "little", "small") and (_heads_line(page, mention) or _listed_under(page, mention)):
         return True
+    if word in _SHORT_NAMES and at_start and _side_behind(page, mention.j):
+        return True
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":
         return at_start and after == ":"
@@ -713,7 +715,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     lead = page.words[max(0, mention.i - 2) : mention.i]
     if word == "small" and after == "one" and lead[-1:] == ["the"] and lead[0] in ("but", "except", "in", "of", "for"):
         return True  # 'in all fingers but the small one'
-    if word in _SHORT_NAMES and lead in (["but", "the"], ["except", "the"]) and after in (*_ENDS, *_VERBS, *_RAN):
+    left_out = lead[-1:] == ["the"] and lead[0] in _LEAVING_OUT
+    if word in _SHORT_NAMES and left_out and after in (*_ENDS, *_VERBS, *_RAN):
         return named_as_digit(page, mention)  # 'in all but the small'
     if word in _SHORT_NAMES and _turns_to_tendon(page, mention.j):
         return named_as_digit(page, mention)
@@ -768,6 +771,9 @@ def _labels(page: Page, mention: Mention) -> bool:
             before = page.words[mention.i - 1] if mention.i else ""
             return before in _LABELS_WORDS_3 and after in _LABELS_WORDS_4
     return False
+
+
+_LEAVING_OUT = frozenset(["but", "except", "bar", "barring", "save", "excepting", "excluding"])
 
 
 def _closes_capital_line(page: Page, mention: Mention) -> bool:
@@ -897,6 +903,14 @@ def _after_side(page: Page, mention: Mention) -> bool:
     if k < 0 or page.words[k] not in _SIDES:
         return False
     return page.breaks[k] >= Break.COLUMN or page.words[k - 1] in (".", ")", ":", ";", "-", ",", "|")
+
+
+def _side_behind(page: Page, k: int) -> bool:
+    """'Small L. FDP severed', 'Little R: FDP cut through', 'Long left, FDP ...': a side behind the name and a stop."""
+    return page.words[k : k + 1] != [] and page.words[k] in _SIDES and page.words[k + 1 : k + 2] in _SIDE_STOPS
+
+
+_SIDE_STOPS: tuple[list[str], ...] = ([], ["."], [":"], [","], [";"], ["-"])
 
 
 def _heads_line(page: Page, mention: Mention) -> bool:

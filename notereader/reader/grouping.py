@@ -93,6 +93,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or names_place(page, atom.i, atom.j)
             or _next_slip(page, run[-1], atom)
             or _next_subject(page, run, atom)
+            or _left_behind(page, run, atom)
             or _new_list(run, atom, page, atoms)
             or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
@@ -323,6 +324,12 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
 
 
 _FINGERS = frozenset(["fingers", "digits"])
+
+
+def _left_behind(page: Page, run: list[Mention], atom: Mention) -> bool:
+    """'FDS left, FDP repaired', 'FDS left and FDP sewn': the first was left, and is no list with it."""
+    behind = page.words[run[-1].j : run[-1].j + 2]
+    return run[-1].kind == atom.kind == "tendon" and behind in (["left", ","], ["left", "and"], ["left", "but"])
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:

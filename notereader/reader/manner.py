@@ -137,6 +137,9 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
         group.excepted = True  # 'the ends were clean except those of the index'
+    own = group.j < sentence.j and page.words[group.j][0].isdecimal()  # 'all 10 mm from the edge bar small 7'
+    if group.digits and not own and _save_in(page.words[max(sentence.i, group.i - 8) : group.i]):
+        group.excepted = True
     if group.tendons or group.generic:
         group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
@@ -220,6 +223,16 @@ def _left_out_there(lead: list[str]) -> bool:
     return pointed and ((rest[-1:] != [] and rest[-1] in _LEAVING_OUT) or rest[-2:] == ["other", "than"])
 
 
+def _save_in(lead: list[str]) -> bool:
+    """'No gap, save in the small finger', 'apart from 1 mm in the ring', 'glide free, barring the ring'."""
+    rest = list(lead)
+    while rest[-1:] != [] and (rest[-1] in _PLACED or rest[-1][0].isdecimal()):
+        rest.pop()
+    return (rest[-1:] != [] and rest[-1] in _EXCEPT | {"barring", "excluding"}) or rest[-2:] in _OTHER_THAN
+
+
+_PLACED = frozenset(["in", "on", "for", "the", "of", "mm", "a", "gap", "slight", "small", "minor", "one", "about"])
+_OTHER_THAN = (["other", "than"], ["apart", "from"], ["except", "for"], ["save", "for"], ["exception", "of"])
 _MARKS = frozenset(["-", ":", "="])
 _POINTING = frozenset(["those", "that", "one", "ones", "of", "in", "the", "for", "from"])
 _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "apart"])

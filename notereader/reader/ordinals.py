@@ -7,7 +7,7 @@ _PLACES = {"former": 0, "first": 0, "second": 1, "third": 2, "latter": -1, "last
 _OF_TWO = frozenset(["former", "latter"])
 _FOLLOWS = word_list("ordinals", "follows")
 _LEADS = frozenset(["in", "of", "for", "on"])
-_MERELY = frozenset(["merely", "only", "just", "simply", "then", "also", "not"])
+_MERELY = frozenset(["still", "merely", "only", "just", "simply", "then", "also", "not"])
 _OTHER_THINGS = frozenset(["pulley", "sided", "bundle", "anynerve", "anyartery", "structure", "bone", "date"])
 
 

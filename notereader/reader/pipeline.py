@@ -40,6 +40,7 @@ from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.lying_apart import found_apart
+from notereader.reader.rules.not_sewn import not_sewn
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
@@ -106,6 +107,7 @@ _STATES = (
     listed_beside,
     treatments,
     short_fates,
+    not_sewn,
 )
 
 

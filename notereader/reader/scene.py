@@ -381,7 +381,7 @@ def _subjects(scene: Scene) -> list[Subject]:
             continue
         kind = "tendon" if group.tendons or group.generic else "digit"
         subjects.append(Subject(group.i, group.j, kind, group))
-    seen: set[int] = set()
+    seen = {g.i for g in scene.setting.groups if g.place}  # 'the latter excised' is a tendon's and no pulley's
     for mention in scene.mentions:
         if mention.kind in SUBJECT_KINDS and mention.i not in seen and not is_landmark(scene, mention):
             seen.add(mention.i)
@@ -542,7 +542,7 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
     """Return the subjects that share what is said at word `at`: 'the FCR, both FDS and the nerve were intact'."""
     joined = [subject]
     for before in reversed([s for s in scene.subjects if s.j <= subject.i and subject.j <= at]):
-        between = _outside_brackets(scene.page.words[before.j : joined[-1].i])
+        between = _outside_brackets(_without_side(scene, before.j, joined[-1]))
         if before.group is not None and (before.group.four == _ALL_FOUR or before.group.every):
             between = between[2:] if times_told(between, 0) else between  # 'FDS x4, FDP ring', 'FDP x2 and FDS x2'
         if any(before.j <= m.i < joined[-1].i or m.j == before.i for m in scene.of("extent")):
@@ -556,6 +556,20 @@ def series(scene: Scene, subject: Subject, at: int) -> list[Subject]:
             break  # 'division of all four FDS, with the FPL intact'
         joined.append(before)
     return joined[::-1]
+
+
+def _without_side(scene: Scene, i: int, taking_up: Subject) -> list[str]:
+    """'Middle and ring FDP, left hand, both severed', 'FDP middle, FDP ring: both severed': nothing parts 'both'.
+
+    Return the words from i to the subject that takes up what stands before, without the hand and a colon between.
+    """
+    words = scene.words(i, taking_up.i)
+    group = taking_up.group
+    if group is None or group.generic != "all" or group.digits or _JOINS.issuperset(words):
+        return words
+    sided = {k for m in scene.of("side") for k in range(m.i, m.j)}
+    kept = [scene.page.words[k] for k in range(i, taking_up.i) if k not in sided]
+    return [","] if kept == [":"] else kept
 
 
 def named_together(scene: Scene, group: Group) -> Group | None:

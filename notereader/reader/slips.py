@@ -5,7 +5,14 @@ from notereader.reader.page import Break, Mention, Page, Sentence, within
 _SIDES = frozenset(["radial", "ulnar"])
 _PARTS = frozenset(["half", "part", "limb", "tail"])
 _PLURALS = frozenset(["slips", "halves", "limbs", "tails"])
-_SAYS = frozenset(["was", "is", "being", "had", "has", "were", "cut", "gone", "intact", "whole", "one"])
+_SAYS = frozenset(
+    [
+        *("was", "is", "being", "had", "has", "were", "cut", "gone", "intact", "whole", "one"),
+        *("alone", "only", "got", "took", "received", "needed"),
+    ]
+)
+_OF_THEM = (["of", "them"], ["of", "these"], ["of", "the"])
+_GIVEN = range(2, 4)  # words: 'the ulnar a Kessler', 'the ulnar a small Kessler'
 _OTHERS = frozenset(["pulley", "pulley?", "sided", "bundle", "anynerve", "anyartery", "structure"])
 _LEADS_ON = frozenset(["of", "to", "through", "into", "from", "under", "at"])
 _APART = frozenset(["out", "away"])
@@ -15,6 +22,8 @@ _OF_IT = frozenset(["fds", "superficialis", "sublimis", "superficial"])
 
 def settle_slips(page: Page) -> None:
     """Add the slips told as halves, or by their side alone, and drop the shares that such a half only seems to be."""
+    _drop_extensor_slips(page)
+    _drop_articles(page)
     _settle_the_other(page)
     _settle_short_sides(page)
     if not page.words or _SIDES.isdisjoint(page.words):
@@ -37,6 +46,30 @@ def settle_slips(page: Page) -> None:
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
     page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _drop_extensor_slips(page: Page) -> None:
+    """'Extensor digiti minimi, two slips, both repaired': the slips of an extensor are none of a superficialis."""
+    extensors = [m for m in page.mentions if m.kind == "structure" and m.value == "extensor tendon"]
+    others: set[int] = set()
+    for extensor in extensors:
+        reach = min(extensor.j + _NEAR, len(page.words))
+        end = next((k for k in range(extensor.j, reach) if page.words[k] in (".", ";")), reach)
+        behind = within(page.mentions, extensor.j, end)
+        flexor = next((m.i for m in behind if m.kind == "tendon"), end)
+        others.update(m.i for m in behind if m.kind == "slip" and m.i < flexor)
+    if others:
+        page.mentions = [m for m in page.mentions if m.kind != "slip" or m.i not in others]
+
+
+def _drop_articles(page: Page) -> None:
+    """'The radial took a mattress suture, the ulnar a small Kessler': 'a' is the article of the stitch, no artery."""
+    stitches = {m.i for m in page.mentions if m.kind in ("stitch", "strandword", "pattern")}
+    page.mentions = [
+        m
+        for m in page.mentions
+        if m.kind != "structure" or page.words[m.j - 1] != "a" or stitches.isdisjoint(range(m.j, m.j + 2))
+    ]
 
 
 def _settle_short_sides(page: Page) -> None:
@@ -255,7 +288,12 @@ def _opens(page: Page, sentence: Sentence, k: int) -> bool:
 
 
 def _said_of_side(words: list[str], inside: list[Mention], k: int) -> bool:
-    """Tell whether a side alone is a slip: 'the ulnar was trimmed', 'left the ulnar alone', 'excised the ulnar.'"""
+    """Tell whether a side alone is a slip: 'the ulnar was trimmed', 'left the ulnar alone', 'excised the ulnar.'
+
+    So it is where it is one of two ('only the ulnar of them') or is told what it was given ('the ulnar a Kessler').
+    """
+    if words[k + 1 : k + 3] in _OF_THEM or any(m.kind == "stitch" and m.i - k in _GIVEN for m in inside):
+        return True
     if words[k + 1] in _SAYS or any(m.kind == "deed" and m.i == k + 1 for m in inside):
         return True
     done = any(m.kind == "deed" and m.j == k - 1 for m in inside)

@@ -15,6 +15,8 @@ _STRIKES = word_list("standing", "strikes")
 _REMARKS = word_list("standing", "remarks")
 _WRONGLY = word_list("standing", "wrongly")
 _TELLING = word_list("standing", "telling")
+_TEMPLATES = word_list("standing", "templates")
+_CAME = frozenset(["came", "come", "comes", "stems", "stem", "is", "was", "are", "were"])
 _TO_DISREGARD = frozenset(["disregard", "ignore"])
 _ABOUT = frozenset(["that", "about", "of", "on", "saying", "concerning", "regarding"])
 _QUOTES = frozenset(['"', "'"])
@@ -63,6 +65,8 @@ def _is_struck(page: Page, sentence: Sentence, first: int, last: int) -> bool:
     verb = after[:1] in (["is"], ["was"], ["should"], ["must"])
     wrong = verb and (not _WRONG.isdisjoint(after) or "read" in after[1:3])
     wrong = wrong or (after[:2] == ["does", "not"] and not _HOLDS.isdisjoint(after[2:3]))
+    # 'the words "with epitendinous suture" came from my template'
+    wrong = wrong or (after[:1] != [] and after[0] in _CAME and not _TEMPLATES.isdisjoint(after))
     wrong = wrong or (before[-1:] == ["for"] and after[:1] == ["read"])  # 'for "FDS intact" read "FDS cut 30%"'
     named = _ENTRIES | _STRIKES if page.words[first] == '"' else _STRIKES
     return wrong or before[-2:] == ["cross", "out"] or not named.isdisjoint(before)

@@ -32,7 +32,9 @@ def on_neither(page: Page, first: int, last: int) -> bool:
 
 
 def _of_them(words: list[str], k: int, last: int) -> bool:
-    """'one of them', 'one of the two repairs'; not 'one of the two slips'."""
+    """'one of them', 'one of the two repairs', 'one pair of ends'; not 'one of the two slips'."""
+    if words[k + 1 : k + 3] in _ONE_PAIR and k + 3 < last:
+        return words[k + 3] in _ENDS_OF_ONE
     if words[k + 1 : k + 2] != ["of"] or k + 2 >= last:
         return False
     after = [w for w in words[k + 2 : min(k + 6, last)] if w != "the"]
@@ -41,6 +43,10 @@ def _of_them(words: list[str], k: int, last: int) -> bool:
     if not after or after[0] not in _SEVERAL:
         return False
     return after[0] not in _COUNTS or after[1:2] == [] or after[1] in _ENDS | _DOES | _COUNTED
+
+
+_ONE_PAIR = (["pair", "of"], ["set", "of"])
+_ENDS_OF_ONE = frozenset(["ends", "stumps", "edges", "tendons"])
 
 
 def _in_one(words: list[str], k: int, first: int, last: int) -> bool:

@@ -57,3 +57,19 @@ def test_a_small_wound_is_no_small_finger(head: str) -> None:
 )
 def test_a_number_before_a_cut_tendon_counts_no_broken_strands(note: str) -> None:
     assert told(note, "strands") == {"middle FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["Small L.", "A first case. Little R:", "Washed out. Small left,", "Skin bites of 5 mm. Small r -", "Small L;"],
+)
+def test_a_side_behind_a_short_name_leaves_it_a_finger(head: str) -> None:
+    """'Small L. FDP severed, repaired': behind the letter of the hand as with it in brackets."""
+    assert told(f"{head} FDP severed, repaired.", "extent") == {"small FDP": {"extent": "complete"}}
+
+
+@pytest.mark.parametrize(
+    "note", ["The cut was small, right. FDP severed.", "The wound, small, left the skin edge loose. FDP severed."]
+)
+def test_a_small_thing_beside_a_side_is_no_finger(note: str) -> None:
+    assert "small FDP" not in told(note, "extent")

@@ -42,3 +42,9 @@ def test_a_lessened_count_says_so() -> None:
 def test_a_strand_lost_in_one_finger(words: str) -> None:
     note = "Index and ring. FDP of both divided and repaired with a four-strand cruciate of 3-0 PDS. " + words
     assert each(note, "strands") == {"index FDP": 3, "ring FDP": 4}
+
+
+@pytest.mark.parametrize("words", ["Not one strand pulled through.", "Not one of the strands pulled out."])
+def test_not_one_strand_lost(words: str) -> None:
+    """'Not one strand pulled through': all of them held."""
+    assert each(f"Ring. FDP cut through. Double modified Kessler, four strands. {words}", "strands") == {"ring FDP": 4}

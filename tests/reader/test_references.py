@@ -172,3 +172,36 @@ def test_the_same_thread_in_another_stitch(words: str) -> None:
 def test_the_same_behind_an_arrow(row: str) -> None:
     note = f"Index and ring FDP cut through.\nIndex FDP -> 4-strand cruciate 3-0 Prolene\n{row}\n"
     assert told(note, "strands", "size")["ring FDP"] == {"strands": 4, "size": "3-0"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The former was repaired, the latter excised.",
+        "The former was repaired; the latter was removed.",
+    ],
+)
+def test_the_latter_of_two_tendons_is_no_pulley(words: str) -> None:
+    """'FDP and FDS both transected. The former was repaired, the latter excised': both deeds are of tendons."""
+    assert told(f"Ring finger, zone II, FDP and FDS both transected. {words}", "treatment") == {
+        "ring FDP": {"treatment": "repaired"},
+        "ring FDS": {"treatment": "excised"},
+    }
+
+
+def test_the_latter_of_two_pulleys_is_a_pulley() -> None:
+    note = "Ring. FDP and FDS cut. Of A2 and A4 the former was vented and the latter was released."
+    assert told(note, "finding", group="pulleys") == {
+        "ring A2": {"finding": "vented"},
+        "ring A4": {"finding": "released"},
+    }
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["the latter runs free, the former still catches at the chiasm", "the former catches, the latter glides freely"],
+)
+def test_the_former_that_still_catches(words: str) -> None:
+    """'The former still catches': the words between change nothing of which tendon is meant."""
+    note = f"Middle finger, both flexors transected and both repaired. FDP and FDS: {words}."
+    assert told(note, "glide") == {"middle FDP": {"glide": "catching"}, "middle FDS": {"glide": "free"}}

@@ -64,3 +64,21 @@ def test_struck_for_one_of_them_only() -> None:
 )
 def test_nothing_is_struck(words: str) -> None:
     assert each(BODY + words, "finding", group="pulleys") == {"ring A2": "intact"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The words 'with epitendinous suture' came from my template.",
+        "The phrase 'with epitendinous suture' is from a macro and should not be there.",
+        "The words 'with epitendinous suture' are boilerplate.",
+    ],
+)
+def test_words_that_came_from_a_template(words: str) -> None:
+    """'The words "with epitendinous suture" came from my template': quoted, they tell of none."""
+    assert told(f"Ring finger. FDP divided and repaired. {words}", "peripheral") == {}
+
+
+def test_words_that_were_not_from_a_template_stay() -> None:
+    note = "Ring finger. FDP divided and repaired. A2 intact, which is not from the template."
+    assert each(note, "finding", group="pulleys") == {"ring A2": "intact"}

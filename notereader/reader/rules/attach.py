@@ -76,10 +76,16 @@ def is_denied(scene: Scene, m: Mention, reach: int = 4) -> bool:
         alone = words[cue.i] not in _DENIES_A_LIST
         other = alone and ("and" in between or any(cue.j <= s.i < m.i and s.kind != "digit" for s in scene.subjects))
         goes_on = any(a == "and" and b in _GOES_ON for a, b in pairwise(between)) or speaker_anew(between)
-        goes_on = goes_on or next_field(scene.page, cue.j, m.i)
+        goes_on = goes_on or next_field(scene.page, cue.j, m.i) or _denies_a_good_one(scene, cue.j, m)
         if not (other or goes_on) and not (_DENIAL_ENDS | _TELLING) & set(between):
             return True
     return _needless(scene, m)
+
+
+def _denies_a_good_one(scene: Scene, k: int, m: Mention) -> bool:
+    """'A2 not intact (vented)', 'A2 no longer whole: vented': denied from word k on is the good state, no opening."""
+    good = (g for g in scene.of("opened") if g.value == "intact" and k <= g.i and g.j <= m.i)
+    return m.value != "intact" and any(True for _ in good)
 
 
 # 'could be preserved in neither digit and were released': a verb of its own ends the denial.

@@ -8,7 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.dealt_out import by_turns
 from notereader.reader.rules.purchase_wordings import labelled, plainly_taken
-from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
+from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors, role_of
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
 from notereader.reader.rules.trimming import led_by_trimming
 from notereader.reader.scene import Scene, group_beside, group_targets
@@ -118,11 +118,16 @@ def _lay_lock(desk: Desk, scene: Scene, q: Quantity) -> None:
     """'The locks of the middle finger repair measured 2 mm': of its tendon whose core is told to lock."""
     targets, doubts = suture_owners(desk, scene, q.i, q.j)
     if not any(g.tendons for g in scene.setting.groups):
+        if role_of(scene, q.i, q.j, anchors(scene)) in _NO_TENDONS:
+            return  # 'A4 was mended by a running 5-0 with bites of 2 mm'
         deep = [Target(t.digit, "FDP") for t in targets if t.tendon == "FDS" and not _locks(desk, t)]
         if deep and len(deep) == len(targets) and all(_locks(desk, t) for t in deep):
             targets = list(dict.fromkeys(deep))
     for target in targets:
         desk.tendon(scene, target, "lock_mm", _interval(scene, q), [(q.i, q.j)], "size of each lock", *doubts)
+
+
+_NO_TENDONS = frozenset(["pulley", "other", "nerve", "vessel"])
 
 
 def _locks(desk: Desk, target: Target) -> bool:

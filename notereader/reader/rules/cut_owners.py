@@ -487,6 +487,8 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
     digits = group.digits or (before[-1].digits if before else scene.setting.digits)
     if not before and not group.digits and (listed := _listed_before(desk, scene, group)):
         return listed
+    if not before and not group.digits and (two := _one_of_each_finger(desk, scene, group)):
+        return two
     if {"listed", "above", "aforementioned"} & set(scene.words(group.i, min(group.j + 3, scene.sentence.j))):
         return (
             [t for t in desk.named if t.slip is None and desk.extents.get(t) != "intact"] if value != "intact" else []
@@ -505,6 +507,26 @@ def _all_tendons(desk: Desk, scene: Scene, group: Group, value: str) -> list[Tar
             spared = {t for g in left_out for t in group_targets(scene, g)}
             return [t for d in digits for t in (Target(d, "FDP"), Target(d, "FDS")) if t not in spared]
     return named if value != "intact" or len(named) > 1 else []
+
+
+def _one_of_each_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'Middle FDP: ragged ends. Ring FDP: clean ends. Both tendons had been cut across': no second one of the ring."""
+    if "both" not in scene.words(max(scene.sentence.i, group.i - 1), group.j):
+        return []
+    found: list[Target] = []
+    before = desk.scene_before(scene)
+    for _ in range(_NEAR_BY):
+        if before is None:
+            break
+        named = [g for g in before.setting.groups if g.tendons and g.digits and not (g.reference or g.excepted)]
+        found = list(dict.fromkeys([*(t for g in named for t in group_targets(before, g)), *found]))
+        before = desk.scene_before(before)
+    two = len(found) == _PAIR and len({t.digit for t in found}) == _PAIR and all(t.slip is None for t in found)
+    return found if two else []
+
+
+_NEAR_BY = 6  # sentences
+_PAIR = 2
 
 
 def _listed_before(desk: Desk, scene: Scene, group: Group) -> list[Target]:

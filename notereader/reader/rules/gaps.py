@@ -3,13 +3,14 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
-from notereader.reader.groups import Target
+from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
 from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
+from notereader.reader.rules.joins_before import of_another_join
 from notereader.reader.rules.other_days import OLD
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
@@ -17,6 +18,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _IS_REPAIR_GAP_WORDS = word_list("quality", "is_repair_gap_words")
 _JOIN_NOUNS = word_list("quality", "join_nouns")
+_OF_SHEATH = word_list("quality", "openings_of_others")
 _OPENINGS = frozenset(
     [
         "opens",
@@ -260,9 +262,10 @@ _NOT_WIDER = [[a, b] for a in ("not", "never") for b in ("more", "quite", "over"
 
 
 def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
-    """'None gapped except the ring': that one did."""
+    """'None gapped except the ring', 'no gap save in the small finger, where 1 mm opened': that one did."""
     group = next((g for g in scene.left_out if g.i >= mention.j and not g.tendons), None)
-    if group is None or _NOBODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 1), mention.j)):
+    lead = scene.words(max(scene.sentence.i, mention.i - 1), mention.j)
+    if group is None or not (not _NOBODY.isdisjoint(lead) or ("no" in lead and _told_of_it(scene, mention, group))):
         return
     sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
     own = [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
@@ -270,6 +273,12 @@ def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
         span = (min(mention.i, group.i), group.j)
         entry = (target.digit, target.tendon, target.slip)
         desk.add(scene, "repairs", entry, "gap", "seen", [span], "excepted from those without a gap")
+
+
+def _told_of_it(scene: Scene, mention: Mention, group: Group) -> bool:
+    """'..., save in the small finger where 1 mm opened', 'apart from 1 mm in the ring': how wide it was there."""
+    turns = not {"where", "which"}.isdisjoint(scene.words(group.j, min(group.j + 2, scene.sentence.j)))
+    return turns or any(q.unit == "mm" and mention.j <= q.i < group.i for q in scene.quantities)
 
 
 _NOBODY = frozenset(["none", "neither", "nobody"])
@@ -469,8 +478,10 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     if word.startswith("ends ") and not closed:
         return False
-    if _drawn_together(scene, mention) or (after[:1] == ["in"] and "sheath" in after):
-        return False  # 'The gap in the sheath was 8 mm'
+    if _drawn_together(scene, mention) or _in_another_thing(scene, mention):
+        return False
+    if mention.value == "none" and of_another_join(desk, scene, mention):
+        return False
     if word in _SHUT and not _HELD_WITH.isdisjoint(after[:1]):
         return False  # 'The ends were held together with a clip': before they were sewn
     if word in _SHUT:
@@ -497,6 +508,22 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
             and bool(desk.repairable())
         )
     return bool(desk.repairable() or scene.setting.focus)
+
+
+def _in_another_thing(scene: Scene, mention: Mention) -> bool:
+    """'The gap in the sheath was 8 mm', 'no gap left in the pulley', 'no gap remained in the volar plate'."""
+    behind = scene.words(mention.j, min(mention.j + _SHORT_WAY, scene.part(mention.i)[1]))
+    at = next((n for n, word in enumerate(behind) if word in ("in", "of")), None)
+    if at is None or not _REMAINS.issuperset(behind[:at]):
+        return False
+    k = mention.j + at + 1
+    pulley = any(0 <= m.i - k <= 1 for m in scene.of("pulley"))
+    return pulley or not _GAPPING.isdisjoint(behind[at + 1 : at + 5])
+
+
+_SHORT_WAY = 9  # words
+_REMAINS = frozenset(["left", "remaining", "remained", "remains", "was", "is", "seen", "visible", "found", "at", "all"])
+_GAPPING = _OF_SHEATH | word_list("quality", "gapping_things")
 
 
 def _no_more(scene: Scene, mention: Mention) -> bool:
@@ -536,9 +563,6 @@ def _opening_of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
     beside = (q for q in scene.quantities if q.unit == "mm" and q.high is not None and q.high <= _WIDEST)
     near = any(0 <= mention.i - q.j <= 1 or (0 < q.i - mention.j <= 2) for q in beside)
     return near and after_repair(desk, scene)
-
-
-_OF_SHEATH = word_list("quality", "openings_of_others")
 
 
 def _none_did(scene: Scene, mention: Mention) -> bool:

@@ -38,14 +38,17 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
         return True
     if before == "," and _only_names(scene):
         return False  # 'Thumb, left, FPL.'
+    if any(g.i < mention.i < g.j for g in scene.setting.groups):
+        return False  # 'Small finger, left, FDP severed': between a finger and its tendon it is the hand
     if scene.header and before == "," and after in ("", ",", ";", ".", "and", "in", "("):
         return False  # 'Suture of both deep flexors, left; ...'
     if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
         return True
-    told = any(m.j <= mention.i and m.value in ("repaired", "excised") for m in scene.of("deed"))
-    ends = mention.j >= scene.sentence.j or after in (".", ";", ",")
-    if told and ends and not scene.header and any(g.j == mention.i and g.tendons for g in scene.setting.groups):
-        return True  # 'FCR repaired, PL left.'
+    told = any(m is not mention and m.value in ("repaired", "excised") for m in scene.of("deed"))
+    ends = mention.j >= scene.sentence.j or after in (".", ";", ",", "and", "but")
+    own = any(m.kind == "tendon" and m.j == mention.i for m in scene.of("tendon"))
+    if told and ends and not scene.header and own:
+        return True  # 'FCR repaired, PL left.', 'FDS left, FDP repaired'
     hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
     beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
     if before == "," == after and (beside or not hurt or _side_of_a_finger(scene, mention)):

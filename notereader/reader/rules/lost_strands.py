@@ -19,6 +19,7 @@ LOOPS = frozenset(["loop", "loops"])  # each is two strands
 _LESS = frozenset(["minus", "less"])
 _MEASURED = frozenset(["mm", "cm", "%", "percent", "degrees", "day", "days", "week", "weeks", "month", "months", "-"])
 _RENEWED = frozenset(["replaced", "redone", "renewed", "repassed"])
+_NOT_ONE = frozenset(["not", "no"])
 _MOST = 6
 _RULE = "strands less those that did not hold"
 _REASON = "some of the strands are told not to have held"
@@ -34,8 +35,8 @@ def lost(scene: Scene) -> Count | None:
     words = scene.page.words
     named = _fingers(scene)
     for k in range(scene.sentence.i, scene.sentence.j):
-        if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k):
-            continue
+        if not 1 <= count_of(words[k]) <= _MOST or not scene.told(k) or scene.word_before(k) in _NOT_ONE:
+            continue  # 'not one strand pulled through'
         if scene.word_before(k) in _LESS and scene.next_word(k + 1) not in _MEASURED:
             return count_of(words[k]), k - 1, k + 1  # 'six strands minus one that broke'
         j = k + 1

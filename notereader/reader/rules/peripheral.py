@@ -309,12 +309,15 @@ def _no_box_ticked(scene: Scene) -> bool:
 
 _BLANK = re.compile(r"[ :]*_{2,}(?![^\s_])")  # not '__6-0 Prolene__'
 _NO_SUTURE = word_list("sutures", "peripheral_of_others")
+_SEALED = word_list("sutures", "sealed")
 
 
 def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
-    """'epineurium of the ulnar nerve closed with a circumferential 9-0', 'peripheral neuropathy'."""
+    """'epineurium of the ulnar nerve closed with a circumferential 9-0', 'peripheral neuropathy', 'peripheral seal'."""
     if scene.next_word(spot.j) in _NO_SUTURE or scene.words(spot.j, spot.j + 2) == ["was", "given"]:
         return True
+    if scene.word_before(spot.i) in _SEALED:
+        return True  # 'sealed peripherally with fibrin'
     nerve = "epineurium" in scene.words(scene.sentence.i, scene.sentence.j) or bool(scene.of("sided", "anynerve"))
     tendon = any(g.tendons or g.generic for g in scene.setting.groups) or bool(scene.of("stitch", "strandword"))
     round_it = scene.words(spot.i, spot.j) in (["circumferential"], ["circumferentially"], ["around"], ["round"])

@@ -392,10 +392,16 @@ def _neither(scene: Scene, m: Mention) -> bool:
     """'In neither finger had the A4 pulley been hurt', 'neither of these was opened', 'A2 was opened in neither'."""
     if scene.words(m.j, m.j + 2) in (["in", "neither"], ["on", "neither"]):
         return True
-    before = _before(scene, m, 12)
+    before = _before(scene, m, _IN_REACH)
     if "neither" not in before:
         return False
-    return {",", ";", ".", "but", "so", "and", "then"}.isdisjoint(before[before.index("neither") :])
+    first = m.i - len(before) + before.index("neither")
+    if any(g.value == "intact" and first < g.i and g.j <= m.i for g in scene.of("opened")):
+        return False  # 'Neither A2 nor A4 could be kept whole: each was vented'
+    return {",", ";", ".", ":", "but", "so", "and", "then"}.isdisjoint(before[before.index("neither") :])
+
+
+_IN_REACH = 12  # words
 
 
 def _before(scene: Scene, m: Mention, reach: int) -> list[str]:
@@ -442,8 +448,8 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     before = _before(scene, m, 9)
     if _neither(scene, m) or ("neither" in before and {"nor", "of"} & set(before)):
         return None  # 'Neither A2 nor A4 was left whole', 'neither pulley is intact'
-    if scene.words(m.j, m.j + 2) in (["in", "none"], ["in", "neither"]):
-        return None
+    if scene.words(m.j, m.j + 2) in (["in", "none"], ["in", "neither"]) or scene.next_word(m.j) == "neither":
+        return None  # 'we could keep neither A2 nor A4'
     if "reached" in word.split():
         return None  # 'A2: not reached' tells of the wound, or of how far the surgeon went
     lately = before[-3:]

@@ -57,7 +57,7 @@ def references(desk: Desk, scene: Scene) -> None:
     if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j) or _as_another_stitch(scene, i, j)):
         fields = "thread"
     rim = _without_rim(scene, i)
-    if rim is not None and fields == "all":
+    if fields == "all" and (rim is not None or _rim_left_open(scene, i)):
         fields = "core"
     if targets and scene.told(i):
         for target, span in ((t, rim) for t in targets if rim is not None):
@@ -69,6 +69,26 @@ def references(desk: Desk, scene: Scene) -> None:
 
 
 _AT_ONCE = 3  # words
+
+
+def _rim_left_open(scene: Scene, i: int) -> bool:
+    """'Repaired likewise; epitendinous not recorded': whether there is one, the sentence leaves open."""
+    return any(m.value == PERIPHERAL and m.i > i and not scene.told(m.i) for m in scene.of("role"))
+
+
+def _told_itself(scene: Scene, k: int) -> bool:
+    """'Likewise severed', 'likewise given four strands': what is alike stands right behind, and no more is alike."""
+    n = k + 1
+    while n < scene.sentence.j and scene.page.words[n] in _GIVEN_WITH:
+        n += 1
+    cut = any(m.i in (k + 1, n) for m in scene.of("extent", "hurt"))
+    counted = any(n <= m.i <= n + 2 for m in scene.of("strandword")) and "," not in scene.words(n, n + 3)
+    return cut or counted
+
+
+_GIVEN_WITH = frozenset(
+    ["given", "got", "received", "had", "has", "with", "a", "was", "were", "been", "repaired", "sewn"]
+)
 
 
 def _fewer_strands(scene: Scene, j: int) -> bool:
@@ -171,6 +191,8 @@ def _phrase(desk: Desk, scene: Scene, first: int) -> tuple[int, int, Group | Non
         if word == "so" and words[k + 1 : k + 2] in (["was"], ["were"]) and _slip_behind(scene, k + 2):
             return k, k + 2, None, "slip"
         if word in _ALIKE:
+            if _told_itself(scene, k):
+                continue
             return k, k + 1, None, "all"
         if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(
             words[max(scene.sentence.i, k - 3) : k]

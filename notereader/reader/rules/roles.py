@@ -7,6 +7,7 @@ the sentence, then what the sentence spoke of before.
 
 import re
 from dataclasses import dataclass
+from itertools import pairwise
 
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
@@ -66,7 +67,38 @@ def anchors(scene: Scene) -> list[Anchor]:
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
     found += _of_strangers(scene)
     found.sort(key=lambda a: a.i)
-    return found
+    return _of_the_thing_sewn(scene, found)
+
+
+def _of_the_thing_sewn(scene: Scene, found: list[Anchor]) -> list[Anchor]:
+    """'Volar plate avulsed, fixed back with an anchor, two-strand, 2-0 FiberWire': all of it holds the plate.
+
+    So do all threads of a statement that opens on a structure or pulley, tells it sewn and names no tendon and no part
+    of a tendon's repair.
+    """
+    if not any(a.role in _THINGS for a in found) or MENDED.isdisjoint(scene.said):
+        return found
+    words, kept = scene.page.words, list(found)
+    starts = [scene.sentence.i, *(k + 1 for k in range(scene.sentence.i, scene.sentence.j) if words[k] == ";")]
+    for first, last in pairwise([*starts, scene.sentence.j + 1]):
+        own = [a for a in kept if first <= a.i < last]
+        if not own or own[0].role not in _THINGS or own[0].i - first > _OPENING or _names_a_repair(scene, own):
+            continue
+        mended = next((k for k in range(own[0].j, min(last, scene.sentence.j)) if words[k] in MENDED), last)
+        moved = [a for a in own if a.i > mended]
+        kept = [Anchor(a.i, a.j, own[0].role) if a in moved else a for a in kept]
+    return kept
+
+
+def _names_a_repair(scene: Scene, own: list[Anchor]) -> bool:
+    """Tell whether a statement names a tendon, or the core or peripheral suture of one by its name."""
+    parts = {m.i for m in scene.of("role") if m.value in (CORE, PERIPHERAL)}
+    return any(a.role == TENDON or a.i in parts for a in own)
+
+
+_THINGS = frozenset(["other", "pulley", "nerve", "vessel"])
+MENDED = word_list("roles", "mended")
+_OPENING = 4  # words: 'the torn radial collateral ligament'
 
 
 def _before_dressing(scene: Scene) -> bool:

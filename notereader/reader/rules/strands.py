@@ -48,6 +48,23 @@ def _of_old_suture(scene: Scene, j: int) -> bool:
 _OLD = frozenset(["old", "previous", "former"])
 
 
+def _of_the_wire(scene: Scene, i: int, j: int) -> bool:
+    """'A seven-strand 4-0 wire', 'a multi-strand (seven filament) wire': of what the thread itself is made."""
+    if not _FILAMENTS.isdisjoint(scene.words(i, j + 1)):
+        return True
+    behind = [
+        w for w in scene.words(j, min(j + 4, scene.sentence.j)) if w not in _KIND_OF_WIRE and not w[0].isdecimal()
+    ]
+    return (
+        behind[:1] != [] and behind[0] in _WIRES and behind[1:2] not in (["core"], ["repair"], ["suture"], ["sutures"])
+    )
+
+
+_FILAMENTS = frozenset(["filament", "filaments"])
+_KIND_OF_WIRE = frozenset([")", "(", "steel", "stainless", "braided", "-", "0"])
+_WIRES = frozenset(["wire", "thread", "cable", "braid"])
+
+
 def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
     if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
@@ -57,7 +74,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
         for c in find_strands(scene)
         if scene.told(c[1]) and scene.told(c[2] - 1) and not of_other_structure(scene, c[1], c[2])
     ]
-    counts = [c for c in counts if not _of_old_suture(scene, c[2])]
+    counts = [c for c in counts if not (_of_old_suture(scene, c[2]) or _of_the_wire(scene, *c[1:]))]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
     counts += other_counts(scene, counts)
     counts = [put_right(scene, count) for count in counts]

@@ -30,7 +30,7 @@ def of_a_stranger(scene: Scene, i: int, j: int) -> bool:
     """Tell whether words i to j are said of a dressing, a joint, a count or another thing that is no tendon."""
     if not _OF_NERVES.isdisjoint(scene.said) and not any(g.tendons or g.generic for g in scene.setting.groups):
         return True  # 'epi-perineural suture 9-0, twelve stitches, no tension'
-    if _only_nerve_thread(scene) or labelled_stranger(scene, i):
+    if _only_nerve_thread(scene) or labelled_stranger(scene, i) or _of_a_stable_joint(scene, i):
         return True
     j -= scene.word_before(j) in _PLACING  # 'no gap at' is one phrase
     return has_strange_subject(scene, i) or _behind(scene.words(j, min(j + 3 + _ASIDE, scene.sentence.j)))
@@ -53,6 +53,17 @@ def labelled_stranger(scene: Scene, i: int) -> bool:
     return k == i or words[k] in (":", "=") or (words[k] == "-" and scene.page.breaks[k] != Break.NONE)
 
 
+def _of_a_stable_joint(scene: Scene, i: int) -> bool:
+    """'The joint is stable, congruent and moves freely', 'Joint now stable with no gap on stress': all of the joint."""
+    words = scene.page.words
+    begin = next((k + 1 for k in range(i - 1, scene.sentence.i - 1, -1) if words[k] in (";", ".")), scene.sentence.i)
+    if _JOINTS.isdisjoint(words[begin : min(begin + _LONGEST_LABEL + 1, i)]) or _STABLE.isdisjoint(words[begin:i]):
+        return False
+    return not any(begin <= g.i and (g.tendons or g.generic) for g in scene.setting.groups)
+
+
+_JOINTS = frozenset(["joint", "joints", "pipj", "dipj", "mcpj", "mpj", "ipj"])
+_STABLE = word_list("quality", "stable")
 _FROM = _PLACING | {"from", "to", "through", "by"}
 _LONGEST_LABEL = 3  # words: 'ulnar digital nerve'
 

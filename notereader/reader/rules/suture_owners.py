@@ -335,6 +335,8 @@ def _so_many_named(desk: Desk, scene: Scene, i: int, groups: list[Group]) -> lis
     if first == scene.sentence.i or not named or any(first <= g.i < last and g.tendons for g in groups):
         return []
     count = count_told(desk, scene, i)
+    if count == _PAIR and named[-1].tendons == ("FDS",) and "slips" in scene.words(named[-1].i, first):
+        return targets_of(desk, scene, named[-1])  # 'FDS repaired too, radial and ulnar slips alike, using 4-0 in both'
     found = list(dict.fromkeys(t for g in named for t in targets_of(desk, scene, g))) if count > 1 else []
     found = of_the_parted(desk, scene, found)
     return found if len(found) == count else []
@@ -500,6 +502,9 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
         return [t for t in found if desk.extents.get(t) != "intact"] or found
+    slips = _both_slips(scene, group)
+    if slips is not None:
+        return targets_of(desk, scene, slips)
     if group.generic == "all" and pair_in_focus(desk, scene, group):
         return list(scene.setting.focus)
     if group.generic == "all" and not is_the_rest(scene, group):
@@ -535,6 +540,15 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         return desk.sewn()
     found = both_of_them(desk, scene, group) or carried(desk, scene, near_digits(scene, group) or None)[0]
     return _deep_one_open(desk, scene, found) or found
+
+
+def _both_slips(scene: Scene, group: Group) -> Group | None:
+    """'FDP repaired with 3-0; FDS slips repaired, 4-0 for both': the slips, and not both tendons."""
+    if group.generic != "all" or scene.words(group.i, group.j) not in (["both"], ["each"]):
+        return None
+    last = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= group.i and not g.reference), None)
+    slips = last is not None and "slips" in scene.words(last.i, group.i)
+    return last if slips and last is not None and last.tendons == ("FDS",) else None
 
 
 def is_the_rest(scene: Scene, group: Group) -> bool:

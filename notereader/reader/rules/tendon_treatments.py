@@ -302,6 +302,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return value
     if scene.words(mention.i - 3, mention.i) in _NEEDED_TO_BE and _none_needed(scene, mention.i - 3):
         return None  # 'no slip had to be excised', 'no part of the FDS needed to be resected'
+    if value == "repaired" and _not_given(scene, mention):
+        return "left"
     if scene.negated(mention.i, mention.j, 3):
         if value == "repaired" and word.partition(" ")[0] in _MEETS:
             return None  # 'the FDP could not be brought together', 'was not put back'
@@ -330,6 +332,15 @@ def _none_needed(scene: Scene, k: int) -> bool:
 _LONG_NAME = 7  # words
 _PIECES_OF_TENDON = frozenset(["slip", "slips", "tendon", "tendons", "part", "portion", "segment", "further", "flexor"])
 _MEETS = frozenset(["brought", "put", "came", "come"])
+
+
+def _not_given(scene: Scene, mention: Mention) -> bool:
+    """'It was not given a suture', 'FDP cut 30 %, not given any repair', 'did not receive a repair'."""
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 4), mention.i) if w not in ("a", "any", "been")]
+    return lead[-2:-1] == ["not"] and lead[-1] in _GIVEN
+
+
+_GIVEN = frozenset(["given", "get", "receive", "undergo", "have"])
 
 
 def _sewn_down(desk: Desk, scene: Scene, mention: Mention) -> bool:

@@ -18,6 +18,7 @@ from notereader.reader.rules.behaviour import (
 )
 from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
+from notereader.reader.rules.joins_before import of_another_join
 from notereader.reader.rules.spoken_of_repairs import never_made
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.threads import find_sizes
@@ -210,6 +211,8 @@ def _of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
     'Tension: moderate' of a form is the repair's whatever stands above it; a nerve or skin that was sewn last is not
     taken for the tendon where nothing says so.
     """
+    if of_another_join(desk, scene, mention):
+        return False
     if about_repair(desk, scene):
         return True
     if any(s.kind in _OF_OTHER_KINDS for s in scene.subjects) or not (desk.sewn() or scene.setting.focus):
