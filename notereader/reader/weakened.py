@@ -13,10 +13,17 @@ _BETWEEN = word_list("weakened", "between")
 _DOUBTING = word_list("weakened", "doubting")
 _GUESSES = [words.split() for words in word_list("weakened", "guesses")]
 _GUESSING = frozenset([words[0] for words in _GUESSES])
+_ASSUMED = [words.split() for words in word_list("weakened", "assumed")]
+_ASSUMING = frozenset([words[-1] for words in _ASSUMED])
+_UNTESTED = word_list("weakened", "untested")
+_YET = word_list("weakened", "yet")
+_BE = frozenset(["was", "were", "is", "are", "be", "being", "been"])
 _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", "bite", "hold"])
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
 _FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
+_ABSENCE = frozenset(["absence", "lack"])
+_OWNING_UP = frozenset(["though", "although", "but", "this", "which", "("])
 _OPENERS = _ADVERBS | _DENIALS | {second for _, second in _PAIRS}
 _GOOD = {
     **GOOD_STATES,
@@ -34,6 +41,10 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
         _mark_queried(page, sentence)
     if not _GUESSING.isdisjoint(sentence.said):
         _mark_guessed(page, sentence)
+    if not _ASSUMING.isdisjoint(sentence.said):
+        _mark_assumed(page, sentence)
+    if not _UNTESTED.isdisjoint(sentence.said):
+        _mark_untested(page, sentence)
     if _OPENERS.isdisjoint(sentence.said):
         return
     for m in within(page.mentions, sentence.i, sentence.j):
@@ -89,6 +100,38 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
                 begin, end = _guessed(page, sentence, k, end)
                 if any(_is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
                     _set_aside(page, begin, end)
+
+
+def _mark_assumed(page: Page, sentence: Sentence) -> None:
+    """'Full glide was assumed', 'That it ran freely was taken for granted': the states the verb is told of."""
+    for k in range(sentence.i + 1, sentence.j):
+        words = next((w for w in _ASSUMED if page.words[k : k + len(w)] == w), None)
+        if words is None or page.words[k - 1] not in _BE:
+            continue
+        begin = _clause_start(page, sentence, k)
+        if page.words[begin] == "that":
+            page.mark(begin, k, "considered")
+        for m in within(page.mentions, begin, k):
+            absent = m.kind in GOOD_STATES and not _ABSENCE.isdisjoint(page.words[m.i - 3 : m.i])
+            good = _is_good(m) and m.kind not in _OF_SUTURES
+            if (good or absent) and "and" not in page.words[m.j : k]:
+                page.mark(m.i, m.j, "considered")
+
+
+def _mark_untested(page: Page, sentence: Sentence) -> None:
+    """'No gap, though this was not tested', 'glide free (not tested)': what nobody looked for."""
+    for k in range(sentence.i + 1, sentence.j):
+        if page.words[k] not in _UNTESTED:
+            continue
+        begin = k - (page.words[k - 1] in _DENIALS)
+        first = begin
+        while first > sentence.i and page.words[first - 1] in _YET:
+            first -= 1
+        denied = begin < k or page.words[k].startswith("un")
+        if denied and not _OWNING_UP.isdisjoint(page.words[first:begin]):
+            for m in within(page.mentions, sentence.i, first):
+                if m.j == first and m.kind in ("gap", "glide") and _is_good(m):
+                    page.mark(m.i, m.j, "considered")
 
 
 def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:

@@ -9,6 +9,7 @@ from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
+from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.other_days import OLD
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
@@ -177,6 +178,7 @@ def gap(desk: Desk, scene: Scene) -> None:
             value == "seen"
             and (scene.negated(mention.i, mention.j) or _led_by_no(scene, mention))
             and not not_denied(desk, scene, mention)
+            and not not_taken_away(scene, mention.i)
         ):
             value = "none"
         if value == "seen" and (_answered(scene, mention) == "" or scene.words(mention.j, scene.sentence.j) == ["/"]):
@@ -470,7 +472,9 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
                 k for g in scene.setting.groups if g.tendons for k in range(g.i, g.j)
             }  # 'the latter opened by 1 mm'
             here = scene.part(mention.i)
-            pulleys = [m for m in scene.of("pulley", "pulleys") if m.i not in tendons and scene.part(m.i) == here]
+            # 'The repair parted by 1 mm and caught on A2': told of the repair, whatever pulley follows
+            last = mention.i if _join_before(scene, here[0], mention.i) else here[1]
+            pulleys = [m for m in scene.of("pulley", "pulleys") if m.i not in tendons and here[0] <= m.i < last]
             return after_repair(desk, scene) and not pulleys
         tested = (
             scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
@@ -481,6 +485,17 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
             and bool(desk.repairable())
         )
     return bool(desk.repairable() or scene.setting.focus)
+
+
+def _join_before(scene: Scene, first: int, i: int) -> bool:
+    """Tell whether a repair or the ends of one stand right before word i: 'the junction had opened by 1 mm'."""
+    k = i - 1
+    while k > first and scene.page.words[k] in _JUST:
+        k -= 1
+    return k >= first and scene.page.words[k] in _JOINED
+
+
+_JUST = frozenset(["had", "has", "just", "then", "also", "again", "now", "still", "line", "site"])
 
 
 def _no_more(scene: Scene, mention: Mention) -> bool:

@@ -6,6 +6,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
 from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
@@ -189,6 +190,8 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             ended = True  # 'catching: none', 'catching (-)'
         if ended is not None:
             value = "free" if ended else "catching"
+        elif value == "catching" and not_taken_away(scene, mention.i):
+            pass  # 'Venting A4 did not abolish the catch'
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
             value = "restricted" if value == "free" else "free"
         hand = value == "catching" and not _BODY.isdisjoint(lead) and "caught" in scene.words(mention.i, mention.j)

@@ -18,6 +18,7 @@ from notereader.reader.rules.no_peripheral import (
     told_before,
 )
 from notereader.reader.rules.none_besides import finger_went_without, none_besides
+from notereader.reader.rules.not_taken_away import takes_away
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
 from notereader.reader.rules.thread_roles import drawn_into_bone, has_core
@@ -311,10 +312,15 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     if "neither" in led and "nor" in led[led.index("neither") :]:
         return True  # 'neither the middle, the ring nor the FCR was given an epitendinous suture'
     behind = scene.words(spot.j, scene.part(spot.i)[1])
+    if behind[:2] in _FELL_SHORT and any(takes_away(scene, k) for k in range(spot.j + 2, spot.j + 5)):
+        return False  # 'the epitendinous did not flatten the bulk': it was there, and not enough
     if "neither" in behind[:3]:
         return True  # 'an epitendinous suture was neither possible nor needed'
     nowhere = any(a in ("on", "in", "around", "round", "to") and b in ("neither", "none") for a, b in pairwise(behind))
     return nowhere or scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
+
+
+_FELL_SHORT = (["did", "not"], ["could", "not"], ["does", "not"], ["would", "not"])
 
 
 def _only_a_word(scene: Scene, spot: Anchor) -> bool:

@@ -17,6 +17,7 @@ from notereader.reader.rules.behaviour import (
     told_of_several_before,
 )
 from notereader.reader.rules.dealt_results import not_denied
+from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
@@ -90,12 +91,14 @@ def tension(desk: Desk, scene: Scene) -> None:
         if word == "tension" and before in _TENSION_WORDS:
             continue
         if word in ("tension", "any tension"):
-            value = "none" if scene.negated(mention.i, mention.j) else value
+            value = "none" if scene.negated(mention.i, mention.j) and not not_taken_away(scene, mention.i) else value
             if word == "any tension" and value == "none" and not scene.negated(mention.i, mention.j):
                 continue
             free = after[:1] == ["free"] or after == ["-", "free"]  # not 'tension -> slight, accepted'
             if word == "tension" and value == "present" and free:
                 value = "none"
+        elif not_taken_away(scene, mention.i):
+            pass  # 'Flexing the wrist did not abolish the tension on it'
         elif value == "present" and scene.negated(mention.i, mention.j, _SHORT if word.endswith("tight") else _FAR):
             value = "none"  # 'did not gap and was tight' is tight
         if word.startswith("without") and before == "not":
@@ -366,6 +369,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
         if label:
             continue
         denied = answer is None and scene.negated(mention.i, mention.j) and not not_denied(desk, scene, mention)
+        denied = denied and not not_taken_away(scene, mention.i)
         if value == "present" and (answer in _NONE or denied):
             value = "none"
         if value == "none" and word.endswith("slim") and _slim_denied(scene, mention):
