@@ -32,7 +32,7 @@ _WITHOUT_NAME = frozenset(["fine", "nil", "none", "nothing", "only", "alone", "n
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _ENDS = frozenset(["", ".", ",", ";", ")"])
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
-_OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skipping"])
+_OMITTING = word_list("sutures", "omitting")
 _SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _ELSEWHERE = frozenset(["see", "refer", "cf", "tbc", "per", "as"])  # 'Peripheral suture: see diagram'
@@ -304,7 +304,7 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     before = scene.words(scene.part(spot.i)[0], spot.i)
     led = scene.words(max(scene.sentence.i, spot.i - 12), spot.i)
     led = led[led.index(":") + 1 :] if ":" in led else led
-    if _OMITTING.intersection(led[-4:]) or ("leaving", "out") in pairwise(led[-4:]):
+    if _OMITTING.intersection(led[-4:]) or not _LEAVING_OUT.isdisjoint(pairwise(led[-4:])) or _left_off(scene, spot):
         return True  # 'in the same way, leaving out the peripheral suture'
     unroomed = any(led[k : k + 2] in _NO_ROOM for k in range(len(led))) and scene.next_word(spot.j) != ":"
     if unroomed and _AFTER_ALL.isdisjoint(led):
@@ -320,6 +320,15 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     return nowhere or scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
 
 
+def _left_off(scene: Scene, spot: Anchor) -> bool:
+    """'We left the epitendinous off for want of a soft edge', 'leaving the peripheral suture out'."""
+    led = [w for w in scene.words(max(scene.sentence.i, spot.i - 3), spot.i) if w not in ("the", "a", "any")]
+    k = spot.j + (scene.next_word(spot.j) in ("suture", "stitch", "one", "layer"))
+    return led[-1:] != [] and led[-1] in _LEAVES and scene.next_word(k) in ("off", "out", "undone")
+
+
+_LEAVES = frozenset(["left", "leave", "leaving", "leaves"])
+_LEAVING_OUT = frozenset((verb, away) for verb in _LEAVES for away in ("off", "out"))
 _FELL_SHORT = (["did", "not"], ["could", "not"], ["does", "not"], ["would", "not"])
 
 
