@@ -29,7 +29,7 @@ from notereader.reader.struck_out import mark_struck_out
 from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
-from notereader.reader.weakened import mark_weakened
+from notereader.reader.weakened import bounded_state, mark_weakened
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
@@ -590,6 +590,10 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 end = next((k for k in range(cue.j, sentence.j) if page.words[k] in _RIGHT_BOUNDS), sentence.j)
                 page.mark(cue.i, end, "considered")
                 continue
+            bounded = bounded_state(page, cue, sentence)
+            if bounded is not None:
+                page.mark(*bounded, "conditional")
+                continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
             span = _square_or(page, cue, first, _quote_end(page, cue, sentence))
             bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
@@ -641,12 +645,15 @@ def _judged(page: Page, cue: Mention) -> bool:
         return page.words[cue.j] in _OF_THE_HAND
     if page.words[cue.j : cue.j + 1] in _ENOUGH:
         return True
+    if page.words[cue.j - 1].startswith("expect") and "as" in page.words[max(0, cue.i - _LIKENED) : cue.i]:
+        return True  # 'ragged as you would expect': as it was found
     wished = page.words[cue.i - 1] == "than"
     first = cue.i - _COMPARED if wished else cue.i
     return any(m.kind in ("bulk", "tension") for m in within(page.mentions, first, cue.j + 2))
 
 
 _COMPARED = 4  # words
+_LIKENED = 3  # words: 'as clean as one would expect'
 _ENOUGH = (["sufficient"], ["adequate"], ["enough"], ["satisfactory"])
 _OF_THE_HAND = frozenset(["therapy", "therapist", "therapists", "clinic", "unit", "surgery", "physio", "physiotherapy"])
 

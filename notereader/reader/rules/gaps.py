@@ -11,6 +11,7 @@ from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.other_days import OLD
+from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -194,6 +195,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             word.startswith(("without", "free of", "free from")) and lead[-1:] == ["not"]
         ):
             value = "seen"  # 'is not without a gap', 'was not free of a gap'
+        if value == "seen" and sought_in_vain(desk, scene, mention):
+            value = "none"
         if value == "seen" and (_none_did(scene, mention) or _no_more(scene, mention)):
             value = "none"  # 'None of the four tendon repairs showed a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:

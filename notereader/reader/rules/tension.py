@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.at_last import settle_at_last
 from notereader.reader.rules.behaviour import (
     about_repair,
     after_repair,
@@ -18,6 +19,7 @@ from notereader.reader.rules.behaviour import (
 )
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.not_taken_away import not_taken_away
+from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
@@ -86,7 +88,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
-        if word == "tension" and before == "for":
+        sought = sought_in_vain(desk, scene, mention)
+        if word == "tension" and before == "for" and not sought:
             continue  # 'moved for tension: cascade restored'
         if word == "tension" and before in _TENSION_WORDS:
             continue
@@ -120,7 +123,7 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if answer is not None and word in ("tension", "under tension"):
             value = "none" if answer in _NONE else "present"
-        value = "none" if _said_to_be_none(scene, mention) else value
+        value = "none" if sought or _said_to_be_none(scene, mention) else value
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue
         answers, label = told_apart(desk, scene, mention)
@@ -130,16 +133,10 @@ def tension(desk: Desk, scene: Scene) -> None:
         if label:
             continue
         _lay_rest(desk, scene, mention, value)
-        lay_behaviour(
-            desk,
-            scene,
-            _whose(desk, scene, mention),
-            "tension",
-            value,
-            mention.i,
-            mention.j,
-            f"tension {value}",
-        )
+        targets = _whose(desk, scene, mention)
+        if value == "none":
+            settle_at_last(desk, scene, targets, "tension", mention.i)
+        lay_behaviour(desk, scene, targets, "tension", value, mention.i, mention.j, f"tension {value}")
 
 
 _OF_THE_BODY = frozenset(["wrist", "arm", "forearm", "hand", "skin", "wound", "cuff", "patient", "compartment"])
@@ -374,20 +371,15 @@ def bulk(desk: Desk, scene: Scene) -> None:
             value = "none"
         if value == "none" and word.endswith("slim") and _slim_denied(scene, mention):
             value = "present"
-        if word == "neither bulky" or _of_nobody(scene, mention) or _said_to_be_none(scene, mention):
+        none = _of_nobody(scene, mention) or _said_to_be_none(scene, mention) or sought_in_vain(desk, scene, mention)
+        if word == "neither bulky" or none:
             value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
             mention.j, mention.j + 2
         ) == ["on", "bone"]
         if on_bone or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
             continue
-        lay_behaviour(
-            desk,
-            scene,
-            behaving(desk, scene, mention.i, mention.j),
-            "bulk",
-            value,
-            mention.i,
-            mention.j,
-            f"bulk {value}",
-        )
+        targets = behaving(desk, scene, mention.i, mention.j)
+        if value == "none":
+            settle_at_last(desk, scene, targets, "bulk", mention.i)
+        lay_behaviour(desk, scene, targets, "bulk", value, mention.i, mention.j, f"bulk {value}")
