@@ -16,6 +16,7 @@ from notereader.reader.customs import aside_of_custom
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.earlier_stages import mark_earlier_stage
+from notereader.reader.first_looks import mark_first_looks
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
 from notereader.reader.old_repairs import mark_old_repair
@@ -114,6 +115,7 @@ def standing(doc: Doc) -> Doc:
         mark_musings(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
+        mark_first_looks(page, sentence, page.sentences[n + 1] if n + 1 < len(page.sentences) else None)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)

@@ -388,7 +388,7 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
         return True  # 'A2 and A4 kept; catches at A2'
     met = "where" in scene.words(subject.j, mention.i)  # 'until it met the edge of A2, where it snagged'
     lead = scene.words(max(scene.sentence.i, subject.i - 3), subject.i)  # 'under the mended A4'
-    met = met or (lead[-1:] in (["with"], ["after"], ["despite"]) and scene.word_before(mention.i) == "it")
+    met = met or (lead[-1:] in (["with"], ["after"], ["despite"]) and "it" in scene.words(mention.i - 2, mention.i))
     return met or subject.i >= mention.j or not _PASSES.isdisjoint(lead)
 
 

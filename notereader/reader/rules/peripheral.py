@@ -148,6 +148,8 @@ _NOT_TOLD = (
 def _to_come(scene: Scene, spot: Anchor) -> bool:
     """'Epitendinous to follow', 'epitendinous suture still pending', 'peripheral will follow': not yet put in."""
     behind = [w for w in scene.words(spot.j, spot.j + _SOON) if w not in _NOUNS]
+    if behind[:1] == ["yet"] or behind[:2] in (["so", "far"], ["as", "yet"]):
+        return True  # 'Four strands in, no epitendinous yet'
     return behind[:1] in (["pending"], ["outstanding"]) or behind[:2] in _COMING
 
 
