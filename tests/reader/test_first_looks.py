@@ -38,7 +38,12 @@ def test_ends_that_only_looked_crushed_are_not_told_so() -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["The nerve was bruised. It was partial only.", "The A2 pulley was seen. The cut of it was complete."]
+    "text",
+    [
+        "The nerve was bruised. It was partial only.",
+        "The A2 pulley was seen. The cut of it was complete.",
+        "The operation was complete after 90 minutes.",
+    ],
 )
 def test_a_cut_of_another_thing_is_not_the_tendons(text: str) -> None:
     assert "extent" not in each(f"Ring FDP explored. {text}", "extent")
