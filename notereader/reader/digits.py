@@ -310,13 +310,24 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         or in_a_run(page, mention)
         or told_in_turn(page, mention)
     )
-    known = known or finger_of_pulley(page, mention) or _likened_to(page, mention)
+    known = known or finger_of_pulley(page, mention) or _likened_to(page, mention) or _singled_out(page, mention)
     before = page.words[max(0, mention.i - 3) : mention.i]
     known = known or (len(before) == 3 and before[0] in _PLURALS and before[1].isdecimal() and before[2] in _PARTED)
     if not known and not _ordinal_again(page, mention) and not _ordinal_title(page, mention):
         return True
     mention.kind = "digit"
     return False
+
+
+def _singled_out(page: Page, mention: Mention) -> bool:
+    """'It is the little that is free and the middle that catches', 'It was the small whose A2 was vented'."""
+    behind = page.words[mention.j : mention.j + 1] in (["that"], ["whose"])
+    lead = page.words[max(0, mention.i - 3) : mention.i]
+    return behind and lead[-1:] == ["the"] and (lead[:2] in _IT_IS or lead[-2:-1] in _LEAD_ON)
+
+
+_IT_IS = (["it", "is"], ["it", "was"])
+_LEAD_ON = (["and"], ["but"], ["not"])
 
 
 def _likened_to(page: Page, mention: Mention) -> bool:

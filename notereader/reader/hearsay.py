@@ -121,6 +121,9 @@ def _mark_said(page: Page, sentence: Sentence, words: list[str]) -> None:
         if not _is_source(lead):
             continue
         before = [w for w in words[max(0, n - 4) : n] if w not in _PLAIN]
+        at = next((k for k, w in enumerate(lead) if w in ("in", "on")), None)
+        if at is not None:
+            _mark_written_there(page, sentence, sentence.i + n + 1 - len(lead) + at)
         if n < _LONGEST_LABEL and before[:2] in (["according", "to"], ["as", "per"]):
             _mark_up_to_turn(page, sentence.i, sentence.j)
             return
@@ -131,3 +134,10 @@ def _mark_said(page: Page, sentence: Sentence, words: list[str]) -> None:
         if says is not None and not lacks and "," not in words[n:says]:
             _mark_up_to_turn(page, sentence.i + says, sentence.j)
             return
+
+
+def _mark_written_there(page: Page, sentence: Sentence, k: int) -> None:
+    """'FDP, "complete" in the casualty card; at operation partial': the cut told right before word k, 'in'."""
+    for m in within(page.mentions, sentence.i, k):
+        if m.kind in ("extent", "ends") and 0 <= k - m.j <= 1:
+            page.mark(m.i, m.j, "story")

@@ -197,11 +197,20 @@ def _drop_said_of_all(fields: dict[str, list[Finding]]) -> None:
 
 def _drop_carried(fields: dict[str, list[Finding]]) -> None:
     """'Left it' without a name yields to a core suture told of the same tendon."""
-    if "treatment" not in fields or not any(n in fields for n in ("strands", "stitch")):
+    told = [f for n in ("stitch", "strands") for f in fields.get(n, ())]
+    if "treatment" not in fields or not told or _only_titled(fields, told):
         return
     kept = [f for f in fields["treatment"] if not (f.carried and f.value in UNREPAIRED)]
-    first = next(fields[n][0] for n in ("stitch", "strands") if n in fields)
+    first = told[0]
     fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule=BY_SUTURE)]
+
+
+def _only_titled(fields: dict[str, list[Finding]], core: list[Finding]) -> bool:
+    """'Four-strand repair FDP. FDP cut in part. It was left alone.': a core that only the title tells."""
+    partly = [f.order for f in fields.get("extent", ()) if f.value == "partial"]
+    left = [f.order for f in fields["treatment"] if f.value == "left"]
+    since = any(0 < n - k < _ONE_BREATH for k in partly for n in left)
+    return since and all(f.header or f.order < partly[0] for f in core)
 
 
 def _keep_fuller_names(fields: dict[str, list[Finding]]) -> None:

@@ -20,6 +20,7 @@ from notereader.reader.denied_sayings import mark_denied_sayings
 from notereader.reader.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.earlier_stages import mark_earlier_stage
 from notereader.reader.first_efforts import mark_first_efforts
+from notereader.reader.first_looks import mark_first_looks
 from notereader.reader.hearsay import mark_hearsay
 from notereader.reader.musings import mark_musings
 from notereader.reader.not_for_long import mark_not_for_long
@@ -37,7 +38,7 @@ from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unchecked import mark_unchecked
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
-from notereader.reader.weakened import mark_weakened
+from notereader.reader.weakened import bounded_state, mark_weakened
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
@@ -128,6 +129,7 @@ def standing(doc: Doc) -> Doc:
         mark_unchecked(page, sentence)
         mark_denied_sayings(page, sentence)
         mark_double_denials(page, sentence)
+        mark_first_looks(page, sentence, page.sentences[n + 1] if n + 1 < len(page.sentences) else None)
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
@@ -626,6 +628,10 @@ def _mark_cues(page: Page, sentence: Sentence, cues: list[Mention]) -> None:
                 end = next((k for k in range(cue.j, sentence.j) if page.words[k] in _RIGHT_BOUNDS), sentence.j)
                 page.mark(cue.i, end, "considered")
                 continue
+            bounded = bounded_state(page, cue, sentence)
+            if bounded is not None:
+                page.mark(*bounded, "conditional")
+                continue
             first = sentence.i if cue.i <= sentence.i + 2 else cue.i
             span = _square_or(page, cue, first, _quote_end(page, cue, sentence))
             bracketed = _brackets_or(page, cue, sentence.i, sentence.j)
@@ -677,12 +683,15 @@ def _judged(page: Page, cue: Mention) -> bool:
         return page.words[cue.j] in _OF_THE_HAND
     if page.words[cue.j : cue.j + 1] in _ENOUGH:
         return True
+    if page.words[cue.j - 1].startswith("expect") and "as" in page.words[max(0, cue.i - _LIKENED) : cue.i]:
+        return True  # 'ragged as you would expect': as it was found
     wished = page.words[cue.i - 1] == "than"
     first = cue.i - _COMPARED if wished else cue.i
     return any(m.kind in ("bulk", "tension") for m in within(page.mentions, first, cue.j + 2))
 
 
 _COMPARED = 4  # words
+_LIKENED = 3  # words: 'as clean as one would expect'
 _ENOUGH = (["sufficient"], ["adequate"], ["enough"], ["satisfactory"])
 _OF_THE_HAND = frozenset(["therapy", "therapist", "therapists", "clinic", "unit", "surgery", "physio", "physiotherapy"])
 

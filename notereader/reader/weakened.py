@@ -24,10 +24,23 @@ _UNCONFIRMED = word_list("weakened", "unconfirmed")
 _LEADING_UP = frozenset(["be", "been", "being", "formally", "ever", "yet", "actually", "really", "directly", "then"])
 _ABSENCE = frozenset(["absence", "freedom", "lack"])
 _FINITE = frozenset(["was", "were", "is", "are", "had", "has", "could", "can"])
+_ASSUMED = [words.split() for words in word_list("weakened", "assumed")]
+_ASSUMING = frozenset([words[-1] for words in _ASSUMED])
+_UNTESTED = word_list("weakened", "untested")
+_YET = word_list("weakened", "yet")
+_BE = frozenset(["was", "were", "is", "are", "be", "being", "been"])
 _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", "bite", "hold"])
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
 FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
+_ABSENCE = frozenset(["absence", "lack"])
+_ONLY = frozenset(["only", "solely", "provided", "otherwise"])
+_WITH = frozenset(["with", "when", "if", "in", "while", "provided", "under"])
+_BUT = frozenset([",", "but", "though", "and", "then"])
+_FREEING = frozenset(["vented", "released", "trimmed", "excised"])  # 'ran freely only when A4 had been vented'
+_RESULTS = ("glide", "gap", "tension")
+_BOUNDING = frozenset(["as", "so", "provided", "providing"])  # 'as long as', 'provided that'
+_OWNING_UP = frozenset(["though", "although", "but", "this", "which", "("])
 _OPENERS = _ADVERBS | _DENIALS | {second for _, second in _PAIRS}
 _GOOD = {
     **GOOD_STATES,
@@ -51,6 +64,12 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
         _UNPROVEN.isdisjoint(sentence.said) or _DENIALS.isdisjoint(sentence.said)
     ):
         _mark_unproven(page, sentence)
+    if not _ASSUMING.isdisjoint(sentence.said):
+        _mark_assumed(page, sentence)
+    if not _UNTESTED.isdisjoint(sentence.said):
+        _mark_untested(page, sentence)
+    if not _ONLY.isdisjoint(sentence.said):
+        _mark_only_so(page, sentence)
     if _OPENERS.isdisjoint(sentence.said):
         return
     for m in within(page.mentions, sentence.i, sentence.j):
@@ -158,6 +177,68 @@ def _subject_start(page: Page, sentence: Sentence, verb: int) -> int:
     joined = next((n + 1 for n in range(verb - 1, begin, -1) if page.words[n] == "and"), begin)
     several = page.words[verb] == "were" and _FINITE.isdisjoint(page.words[begin:joined])
     return begin if several else joined
+
+
+def _mark_assumed(page: Page, sentence: Sentence) -> None:
+    """'Full glide was assumed', 'That it ran freely was taken for granted': the states the verb is told of."""
+    for k in range(sentence.i + 1, sentence.j):
+        words = next((w for w in _ASSUMED if page.words[k : k + len(w)] == w), None)
+        if words is None or page.words[k - 1] not in _BE:
+            continue
+        begin = _clause_start(page, sentence, k)
+        if page.words[begin] == "that":
+            page.mark(begin, k, "considered")
+        for m in within(page.mentions, begin, k):
+            absent = m.kind in GOOD_STATES and not _ABSENCE.isdisjoint(page.words[m.i - 3 : m.i])
+            good = is_good(m) and m.kind not in _OF_SUTURES
+            if (good or absent) and "and" not in page.words[m.j : k]:
+                page.mark(m.i, m.j, "considered")
+
+
+def _mark_untested(page: Page, sentence: Sentence) -> None:
+    """'No gap, though this was not tested', 'glide free (not tested)': what nobody looked for."""
+    for k in range(sentence.i + 1, sentence.j):
+        if page.words[k] not in _UNTESTED:
+            continue
+        begin = k - (page.words[k - 1] in _DENIALS)
+        first = begin
+        while first > sentence.i and page.words[first - 1] in _YET:
+            first -= 1
+        denied = begin < k or page.words[k].startswith("un")
+        if denied and not _OWNING_UP.isdisjoint(page.words[first:begin]):
+            for m in within(page.mentions, sentence.i, first):
+                if m.j == first and m.kind in ("gap", "glide") and is_good(m):
+                    page.mark(m.i, m.j, "considered")
+
+
+def _mark_only_so(page: Page, sentence: Sentence) -> None:
+    """'Glides freely, but only with the wrist bent', 'when the wrist is bent, otherwise it drags': bounded."""
+    words = page.words
+    for k in (k for k in range(sentence.i + 1, sentence.j - 1) if words[k] in _ONLY):
+        first = k
+        while first > sentence.i and words[first - 1] in _BUT:
+            first -= 1
+        if words[k] == "otherwise":
+            first = next((n for n in range(first - 1, sentence.i, -1) if words[n] in _WITH), sentence.i)
+        elif words[k] != "provided" and words[k + 1] not in _WITH:
+            continue
+        freed = any(m.kind == "opened" and m.value in _FREEING for m in within(page.mentions, k, sentence.j))
+        for m in within(page.mentions, sentence.i, first):
+            if m.j == first and m.kind in _RESULTS and is_good(m) and not freed:
+                page.mark(m.i, m.j, "conditional")
+        if words[first - 1] in FREELY and not freed:
+            page.mark(first - 1, first, "conditional")
+
+
+def bounded_state(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int] | None:
+    """'Free glide as long as the wrist is bent; straight, it drags': the good state that a condition bounds."""
+    if " ".join(page.words[cue.i : cue.j]).split()[0] not in _BOUNDING:
+        return None
+    begin = _clause_start(page, sentence, cue.i)
+    good = [m.i for m in within(page.mentions, begin, cue.i) if m.kind in _RESULTS and is_good(m)]
+    good += [k for k in range(begin, cue.i) if page.words[k] in FREELY]
+    end = next((k for k in range(cue.j, sentence.j) if page.words[k] in (";", ".")), sentence.j)
+    return (min(good), end) if good else None
 
 
 def _guessed(page: Page, sentence: Sentence, i: int, j: int) -> tuple[int, int]:

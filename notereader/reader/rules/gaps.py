@@ -11,7 +11,9 @@ from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
 from notereader.reader.rules.joins_before import of_another_join
+from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.other_days import OLD
+from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -180,6 +182,7 @@ def gap(desk: Desk, scene: Scene) -> None:
             value == "seen"
             and (scene.negated(mention.i, mention.j) or _led_by_no(scene, mention))
             and not not_denied(desk, scene, mention)
+            and not not_taken_away(scene, mention.i)
         ):
             value = "none"
         if value == "seen" and (_answered(scene, mention) == "" or scene.words(mention.j, scene.sentence.j) == ["/"]):
@@ -195,6 +198,8 @@ def gap(desk: Desk, scene: Scene) -> None:
             word.startswith(("without", "free of", "free from")) and lead[-1:] == ["not"]
         ):
             value = "seen"  # 'is not without a gap', 'was not free of a gap'
+        if value == "seen" and sought_in_vain(desk, scene, mention):
+            value = "none"
         if value == "seen" and (_none_did(scene, mention) or _no_more(scene, mention)):
             value = "none"  # 'None of the four tendon repairs showed a gap'
         if value == "seen" and scene.words(mention.j, mention.j + 3) in _LOOKED_FOR:
@@ -495,9 +500,9 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
                 k for g in scene.setting.groups if g.tendons for k in range(g.i, g.j)
             }  # 'the latter opened by 1 mm'
             here = scene.part(mention.i)
-            pulleys = [m for m in scene.of("pulley", "pulleys") if m.i not in tendons and scene.part(m.i) == here]
-            if scene.word_before(mention.i) in _JOIN_NOUNS:  # 'The repair opened by 1 mm and it snagged on A4'
-                pulleys = [m for m in pulleys if m.i < mention.i or scene.word_before(m.i) not in _MET_AT]
+            # 'The repair parted by 1 mm and caught on A2': told of the repair, whatever pulley follows
+            last = mention.i if _join_before(scene, here[0], mention.i) else here[1]
+            pulleys = [m for m in scene.of("pulley", "pulleys") if m.i not in tendons and here[0] <= m.i < last]
             return after_repair(desk, scene) and not pulleys
         tested = (
             scene.of("test") or _none_did(scene, mention) or words & {"extension", "straighten", "bend", "pull", "fist"}
@@ -526,6 +531,17 @@ _REMAINS = frozenset(["left", "remaining", "remained", "remains", "was", "is", "
 _GAPPING = _OF_SHEATH | word_list("quality", "gapping_things")
 
 
+def _join_before(scene: Scene, first: int, i: int) -> bool:
+    """Tell whether a repair or the ends of one stand right before word i: 'the junction had opened by 1 mm'."""
+    k = i - 1
+    while k > first and scene.page.words[k] in _JUST:
+        k -= 1
+    return k >= first and scene.page.words[k] in _JOINED
+
+
+_JUST = frozenset(["had", "has", "just", "then", "also", "again", "now", "still", "line", "site"])
+
+
 def _no_more(scene: Scene, mention: Mention) -> bool:
     """'One stitch was added and the gap was no longer visible', 'gap gone', 'the gap had disappeared'."""
     after = [w for w in scene.words(mention.j, mention.j + 6) if w not in _BEING]
@@ -542,7 +558,6 @@ def _not_closed(scene: Scene, mention: Mention) -> bool:
 _BY_SEWING = frozenset(
     ["suture", "sutures", "stitch", "stitches", "throw", "throws", "running", "another", "one", "two", "extra", "more"]
 )
-_MET_AT = frozenset(["on", "at", "under", "beneath"])
 _BEING = frozenset(["was", "is", "had", "has", "been", "then", "now", "could", "be", "completely", "again"])
 _VANISHED = [["gone"], ["disappeared"], ["vanished"], ["closed"]]
 

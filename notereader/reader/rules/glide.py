@@ -6,7 +6,9 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
+from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.scene import Scene, Subject
 from notereader.vocabulary.wordlists import word_list
 
@@ -19,6 +21,7 @@ _RUN_FREE = word_list("quality", "run_free")
 _HINDRANCE = word_list("quality", "hindrance")
 _NO_TENDON = word_list("quality", "moves_no_tendon")
 _RESOLVED = word_list("quality", "resolved")
+_PATIENTS = word_list("quality", "patients")
 _MOVES = frozenset(["move", "moves", "moved", "goes", "went", "came", "comes"])
 _BODY = frozenset(["finger", "fingers", "digit", "digits", "thumb", "joint", "joints", "wrist", "hand"])
 _REACHED = frozenset(["achieved", "obtained", "possible", "reached", "restored", "had"])
@@ -178,17 +181,21 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             continue
         if scene.words(mention.j, mention.j + 2) == ["on", "nothing"] or scene.next_word(mention.j) == "nothing":
             continue
-        if not {"said", "felt", "feels"}.isdisjoint(scene.words(scene.part(mention.i)[0], mention.i)):
+        lead_in = scene.words(scene.part(mention.i)[0], mention.i)
+        if not {"said", "felt", "feels"}.isdisjoint(lead_in) and not _felt_it(scene, mention):
             continue  # what the patient says of it
         lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
         if value == "free" and ("less", "than") in pairwise(lead):
             value = "restricted"  # 'with distinct drag, less than a full excursion'
         ended = _ended(scene, mention) if value == "catching" else None
         ended = True if value == "catching" and scene.next_word(mention.j) == "nowhere" else ended
-        if value == "catching" and (scene.answer(mention.j) in _NO or _none_behind(scene, mention)):
+        none = scene.answer(mention.j) in _NO or _none_behind(scene, mention) or sought_in_vain(desk, scene, mention)
+        if value == "catching" and none:
             ended = True  # 'catching: none', 'catching (-)'
         if ended is not None:
             value = "free" if ended else "catching"
+        elif value == "catching" and not_taken_away(scene, mention.i):
+            pass  # 'Venting A4 did not abolish the catch'
         elif denied(scene, mention.i, mention.j, 4, free=value == "free", after=value == "catching"):
             value = "restricted" if value == "free" else "free"
         hand = value == "catching" and not _BODY.isdisjoint(lead) and "caught" in scene.words(mention.i, mention.j)
@@ -205,6 +212,15 @@ def _told(desk: Desk, scene: Scene) -> list[_Event]:
             end = (_this_ended(scene, mention) or 0) + 1 if ended else 0
             found.append(_Event(mention.i, mention.j, value, end))
     return found
+
+
+def _felt_it(scene: Scene, mention: Mention) -> bool:
+    """'I moved the finger again and felt it catch', 'One could see it catching': what the surgeon noted himself."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    return lead[-1:] == ["it"] and not _SENSING.isdisjoint(lead) and _PATIENTS.isdisjoint(scene.said)
+
+
+_SENSING = frozenset(["felt", "feel", "saw", "see", "heard", "watched"])
 
 
 def _not_quite(scene: Scene, k: int) -> bool:
@@ -320,6 +336,8 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if _takes_tendon(scene, mention) or not after_repair(desk, scene):
         return False
     words = set(scene.words(scene.sentence.i, scene.sentence.j))
+    of_sheath = ("sheath", "flap") in pairwise(scene.words(scene.sentence.i, scene.sentence.j)) or "back" in words
+    words -= _OF_SHEATH if of_sheath else set()
     flaps = words & _FLAPS - ({"stump"} if scene.page.words[mention.j : mention.j + 4][-1:] == ["stump"] else set())
     if ("swollen" in words or flaps or {"cut", "edge"} <= words) and "repair" not in words:
         return False
@@ -332,7 +350,18 @@ def _is_glide(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False
     near = words & _CATCH_PLACES or scene.of("test", "pulley", "gap") or _tested_before(desk, scene)
     near = near or _just_told(desk, scene) or _of_a_finger_alone(scene, mention)
+    near = near or _at_every_pass(scene, mention) or _felt_it(scene, mention)
     return bool(near) or _caught_before(desk, scene)
+
+
+def _at_every_pass(scene: Scene, mention: Mention) -> bool:
+    """'It caught at every pass', 'it still catches each time'."""
+    behind = scene.words(mention.j, min(mention.j + 4, scene.sentence.j))
+    return any(a in ("every", "each", "either") and b in _PASS for a, b in pairwise(behind))
+
+
+_PASS = frozenset(["pass", "time", "stroke", "cycle", "bend", "excursion", "movement", "way", "trip"])
+_OF_SHEATH = frozenset(["flap"])  # 'the flap was sewn back': that of the sheath, no flap of the tendon
 
 
 def _of_a_finger_alone(scene: Scene, mention: Mention) -> bool:
@@ -343,9 +372,11 @@ def _of_a_finger_alone(scene: Scene, mention: Mention) -> bool:
     lead = scene.word_before(mention.i)
     named = any(g.j == mention.i and (g.digits or g.tendons) for g in scene.setting.groups)
     before = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
-    return closes and (named or lead in _NOBODY or before in (["of", "them"], ["one", "that"], ["one", "which"]))
+    return closes and (named or lead in _NOBODY or before in _ONE_THAT)
 
 
+# 'the ring that is catching'
+_ONE_THAT = (["of", "them"], ["one", "that"], ["one", "which"], ["that", "is"], ["that", "was"])
 _CLAUSE_ENDS = frozenset(["", ".", ",", ";", "and", "but", "while", "whereas", ")"])
 _NOBODY = frozenset(["none", "neither", "nothing"])
 
@@ -362,6 +393,7 @@ def _is_where(scene: Scene, subject: Subject, mention: Mention) -> bool:
     while k > scene.sentence.i and scene.page.words[k - 1] in _PART_OF:
         k -= 1  # 'under the rest of A2'
     lead = scene.words(max(scene.sentence.i, k - 3), k)  # 'under the mended A4'
+    met = met or (lead[-1:] in (["with"], ["after"], ["despite"]) and "it" in scene.words(mention.i - 2, mention.i))
     return met or subject.i >= mention.j or not _PASSES.isdisjoint(lead)
 
 

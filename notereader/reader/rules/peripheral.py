@@ -18,6 +18,7 @@ from notereader.reader.rules.no_peripheral import (
     told_before,
 )
 from notereader.reader.rules.none_besides import finger_went_without, none_besides
+from notereader.reader.rules.not_taken_away import takes_away
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
 from notereader.reader.rules.thread_roles import drawn_into_bone, has_core
@@ -31,7 +32,7 @@ _WITHOUT_NAME = frozenset(["fine", "nil", "none", "nothing", "only", "alone", "n
 _LOCKS = frozenset(["locked", "locking", "interlocked", "interlocking", "lock"])
 _ENDS = frozenset(["", ".", ",", ";", ")"])
 _NO_ROOM = (["no", "room"], ["no", "attempt"], ["no", "space"], ["no", "point"], ["not", "worth"])
-_OMITTING = frozenset(["omitting", "minus", "lacking", "less", "forgoing", "skipping"])
+_OMITTING = word_list("sutures", "omitting")
 _SUTURE_OF = frozenset(["suture", "sutures", "stitch", "stitches", "of", "with", "in"])
 _AFTER_ALL = frozenset(["but", "so", "then", "however", "until"])
 _ELSEWHERE = frozenset(["see", "refer", "cf", "tbc", "per", "as"])  # 'Peripheral suture: see diagram'
@@ -149,6 +150,8 @@ _NOT_TOLD = (
 def _to_come(scene: Scene, spot: Anchor) -> bool:
     """'Epitendinous to follow', 'epitendinous suture still pending', 'peripheral will follow': not yet put in."""
     behind = [w for w in scene.words(spot.j, spot.j + _SOON) if w not in _NOUNS]
+    if behind[:1] == ["yet"] or behind[:2] in (["so", "far"], ["as", "yet"]):
+        return True  # 'Four strands in, no epitendinous yet'
     return behind[:1] in (["pending"], ["outstanding"]) or behind[:2] in _COMING
 
 
@@ -334,7 +337,7 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     before = scene.words(scene.part(spot.i)[0], spot.i)
     led = scene.words(max(scene.sentence.i, spot.i - 12), spot.i)
     led = led[led.index(":") + 1 :] if ":" in led else led
-    if _OMITTING.intersection(led[-4:]) or ("leaving", "out") in pairwise(led[-4:]):
+    if _OMITTING.intersection(led[-4:]) or not _LEAVING_OUT.isdisjoint(pairwise(led[-4:])) or _left_off(scene, spot):
         return True  # 'in the same way, leaving out the peripheral suture'
     unroomed = any(led[k : k + 2] in _NO_ROOM for k in range(len(led))) and scene.next_word(spot.j) != ":"
     if unroomed and _AFTER_ALL.isdisjoint(led):
@@ -342,10 +345,24 @@ def _peripheral_negated(scene: Scene, spot: Anchor) -> bool:
     if "neither" in led and "nor" in led[led.index("neither") :]:
         return True  # 'neither the middle, the ring nor the FCR was given an epitendinous suture'
     behind = scene.words(spot.j, scene.part(spot.i)[1])
+    if behind[:2] in _FELL_SHORT and any(takes_away(scene, k) for k in range(spot.j + 2, spot.j + 5)):
+        return False  # 'the epitendinous did not flatten the bulk': it was there, and not enough
     if "neither" in behind[:3]:
         return True  # 'an epitendinous suture was neither possible nor needed'
     nowhere = any(a in ("on", "in", "around", "round", "to") and b in ("neither", "none") for a, b in pairwise(behind))
     return nowhere or scene.negated(spot.i, spot.j, 5) or "neither" in before or before[:2] == ["none", "of"]
+
+
+def _left_off(scene: Scene, spot: Anchor) -> bool:
+    """'We left the epitendinous off for want of a soft edge', 'leaving the peripheral suture out'."""
+    led = [w for w in scene.words(max(scene.sentence.i, spot.i - 3), spot.i) if w not in ("the", "a", "any")]
+    k = spot.j + (scene.next_word(spot.j) in ("suture", "stitch", "one", "layer"))
+    return led[-1:] != [] and led[-1] in _LEAVES and scene.next_word(k) in ("off", "out", "undone")
+
+
+_LEAVES = frozenset(["left", "leave", "leaving", "leaves"])
+_LEAVING_OUT = frozenset((verb, away) for verb in _LEAVES for away in ("off", "out"))
+_FELL_SHORT = (["did", "not"], ["could", "not"], ["does", "not"], ["would", "not"])
 
 
 def _only_a_word(scene: Scene, spot: Anchor) -> bool:

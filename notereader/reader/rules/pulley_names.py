@@ -144,8 +144,8 @@ def excepted_pulleys(scene: Scene) -> set[tuple[str | None, str]]:
 def _glued(scene: Scene, group: PulleyGroup, mention: Mention) -> bool:
     """Tell whether a pulley belongs to a group before it; columns of space part titles from one another."""
     between = scene.words(group.j, mention.i)
-    if mention.value in group.values and "and" in between:
-        return False  # 'it caught on A4, and A4 was vented'
+    if mention.value in group.values and ("and" in between or between in ([","], ["the"], [",", "the"])):
+        return False  # 'it caught on A4, and A4 was vented', 'as it caught under A1, A1 was released'
     if not between and scene.page.breaks[mention.i] == Break.COLUMN:
         return False
     if between == [",", "the"] and scene.next_word(mention.j) in ("being", "is", "was"):

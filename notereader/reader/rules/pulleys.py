@@ -34,6 +34,7 @@ from notereader.reader.rules.pulley_shares import (
 from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
 from notereader.reader.rules.pulley_undone import stitches_gave_way, undone_next
 from notereader.reader.rules.pulleys_apart import told_of_all_but
+from notereader.reader.rules.pulleys_lost import lost_after_all
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 
@@ -72,6 +73,8 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         return
     if goes_on:
         undone_next(desk, scene)
+    if lost_after_all(desk, scene):
+        return
     if scene.answered_no():
         return  # 'A4 vented?   No'
     _all_annular(desk, scene)
@@ -777,6 +780,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
     a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
+    pronoun = pronoun or (desk.last_pulley_named and _opens_with_its_part(scene))
     pronoun = pronoun or _divided_whole(desk, scene, action) or _only_dilated(desk, scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
     if several != (len(desk.last_pulleys) > 1) or not (a_part or pronoun) or (tendons and not several):
@@ -832,6 +836,15 @@ _PART_NEAR = 4  # words: 'its most distal third'
 _SHARES = frozenset(["half", "third", "quarter", "most", "part"])
 
 
+def _opens_with_its_part(scene: Scene) -> bool:
+    """'Its distal edge had begun to fray, and a strip of 3 mm was cut away': of the pulley told of before."""
+    lead = scene.words(scene.sentence.i + 1, scene.sentence.i + 3)
+    return scene.page.words[scene.sentence.i] == "its" and not _EDGES.isdisjoint(lead)
+
+
+_EDGES = frozenset(["edge", "edges", "rim", "margin", "lip", "border"])
+
+
 def _reason(scene: Scene, action: Mention, group: Group) -> bool:
     """Tell whether a tendon is only why a pulley was opened, or what it was rebuilt from.
 
@@ -866,6 +879,8 @@ def _lay_again(desk: Desk, scene: Scene, action: Mention) -> None:
     if value == "vented" and in_full(scene, low, high):
         value = "released"
     value, share = _measured(scene, value, low, high, action.j)
+    if value == "excised" and not _EDGES.isdisjoint(scene.words(max(low, action.i - 4), action.i)):
+        value = "trimmed"  # 'A sliver of its edge was excised'
     fingers = [g.digits for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)]
     for name, digits in desk.last_pulleys:
         for digit in fingers[0] if fingers else digits:  # 'A2 was kept in the ring. In the small it was divided.'

@@ -3,7 +3,7 @@
 import re
 from itertools import pairwise, zip_longest
 
-from notereader.reader.desk import Desk
+from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention, Page
@@ -37,6 +37,20 @@ _ENDS = frozenset(["ends", "edges", "stumps"])
 
 # 'These are two-strand repairs' speaks of sutures told before it.
 _POINTING = frozenset([("these", "are"), ("they", "are"), ("those", "are")])
+
+
+def _of_a_part(desk: Desk, scene: Scene, count: tuple[int, int, int]) -> bool:
+    """'Four strands. ... before the second pair of strands was tied': some of those that were counted before."""
+    number, i, j = count
+    ordered = scene.word_before(i) in _ORDER and scene.page.words[j - 1] == "strands"
+    return ordered and any(f.field == "strands" and _more(f, number) for f in desk.findings if f.order < i)
+
+
+def _more(f: Finding, number: int) -> bool:
+    return isinstance(f.value, int | float) and f.value > number
+
+
+_ORDER = frozenset(["first", "second", "third", "fourth", "last", "final", "next", "remaining", "other"])
 
 
 def _of_old_suture(scene: Scene, j: int) -> bool:
@@ -75,6 +89,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
         if scene.told(c[1]) and scene.told(c[2] - 1) and not of_other_structure(scene, c[1], c[2])
     ]
     counts = [c for c in counts if not (_of_old_suture(scene, c[2]) or _of_the_wire(scene, *c[1:]))]
+    counts = [c for c in counts if not _of_a_part(desk, scene, c)]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
     counts += other_counts(scene, counts)
     counts = [put_right(scene, count) for count in counts]

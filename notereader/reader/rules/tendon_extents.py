@@ -33,6 +33,7 @@ from notereader.reader.rules.cut_shares import (
     told_in_percent,
     with_name_of,
 )
+from notereader.reader.rules.cut_told_again import told_again
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.not_touched import untouched_though_cut
@@ -263,7 +264,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     if attributive(scene, mention) or _of_the_known(desk, scene, mention):
         return
     so_was(desk, scene, mention)
-    targets = cut_targets(desk, scene, mention)
+    targets = cut_targets(desk, scene, mention) or told_again(desk, scene, mention)
     if not targets:
         return
     moved = scene.page.words[mention.i - 1] in ("has", "had", "have", "was")

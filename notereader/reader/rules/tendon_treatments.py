@@ -527,6 +527,8 @@ def _treatment(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
             continue  # 'its frayed edge was smoothed and the slip was not sutured'
         if value == "left" and _ticked(scene, mention):
             desk.withdraw(target, ("treatment",), scene.sentence.i)  # 'REPAIR FDS' heads the form's boxes
+        if value == "left" and known == "repaired" and not _known_sewn(desk, scene, mention, target):
+            desk.withdraw(target, _TELL_SEWN, scene.sentence.i)
         laid = len(desk.findings)
         too_far = value == "left" and too_much_for(scene.page, mention.i, scene.sentence) is not None
         rule = TOO_FAR_GONE if too_far else f"treatment {value}"
@@ -920,7 +922,7 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
         nicked = [t for t in desk.cut(scene.setting.digits or None) if desk.extents.get(t) == "partial"]
         return nicked if len(nicked) == 1 else []  # 'FDP nicked. FDS fine. I trimmed the flap.'
     if value in ("trimmed", "left") and (near or _ticked(scene, mention) or _closes_its_cut(desk, scene, mention)):
-        if value == "left" and not _ticked(scene, mention) and any(desk.treatments.get(t) == "repaired" for t in focus):
+        if value == "left" and not _ticked(scene, mention) and any(_known_sewn(desk, scene, mention, t) for t in focus):
             return []
         return focus
     if value in ("reinserted",) and scene.header:
@@ -933,6 +935,23 @@ def _treated_from_focus(desk: Desk, scene: Scene, mention: Mention, value: str) 
     if (value == "repaired" or to_bone) and (near or threaded) and not scene.header:
         return sewn_now(desk, scene, mention)
     return []
+
+
+def _known_sewn(desk: Desk, scene: Scene, mention: Mention, target: Target) -> bool:
+    """Tell whether a tendon is known to be repaired; of one cut in part the title alone does not say so.
+
+    'Operation: repair of FDP. FDP was cut for a third of its width. It was left as it was.'
+    """
+    repaired = desk.treatments.get(target) == "repaired"
+    if not repaired or desk.extents.get(target) != "partial" or scene.next_word(mention.j) not in _CLAUSE_ENDS:
+        return repaired  # also of 'It was left slightly bulky'
+    told = desk.told_of("repairs", target)
+    found = next((f.order for f in told if f.field == "extent"), 0)
+    return any(f.field in _TELL_SEWN and f.order > found for f in told)
+
+
+_CLAUSE_ENDS = frozenset(["", ".", ",", ";"])
+_TELL_SEWN = ("treatment", "strands", "stitch", "size", "peripheral")
 
 
 def _closes_its_cut(desk: Desk, scene: Scene, mention: Mention) -> bool:

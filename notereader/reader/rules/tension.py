@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.at_last import settle_at_last
 from notereader.reader.rules.behaviour import (
     about_repair,
     after_repair,
@@ -19,6 +20,8 @@ from notereader.reader.rules.behaviour import (
 from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.joins_before import of_another_join
+from notereader.reader.rules.not_taken_away import not_taken_away
+from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.rules.spoken_of_repairs import never_made
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.threads import find_sizes
@@ -94,17 +97,20 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if after[:1] == ["enough"]:
             continue  # 'snags, not tight enough to redo'
-        if word == "tension" and before in ("for", "about"):
+        sought = sought_in_vain(desk, scene, mention)
+        if word == "tension" and before in ("for", "about") and not sought:
             continue  # 'moved for tension: cascade restored', 'when in doubt about tension flex the wrist'
         if word == "tension" and before in _TENSION_WORDS:
             continue
         if word in ("tension", "any tension"):
-            value = "none" if scene.negated(mention.i, mention.j) else value
+            value = "none" if scene.negated(mention.i, mention.j) and not not_taken_away(scene, mention.i) else value
             if word == "any tension" and value == "none" and not scene.negated(mention.i, mention.j):
                 continue
             free = after[:1] == ["free"] or after == ["-", "free"]  # not 'tension -> slight, accepted'
             if word == "tension" and value == "present" and free:
                 value = "none"
+        elif not_taken_away(scene, mention.i):
+            pass  # 'Flexing the wrist did not abolish the tension on it'
         elif value == "present" and scene.negated(mention.i, mention.j, _SHORT if word.endswith("tight") else _FAR):
             value = "none"  # 'did not gap and was tight' is tight
         if word.startswith("without") and before == "not":
@@ -126,7 +132,7 @@ def tension(desk: Desk, scene: Scene) -> None:
             continue
         if answer is not None and word in ("tension", "under tension"):
             value = "none" if answer in _NONE else "present"
-        value = "none" if _said_to_be_none(scene, mention) else value
+        value = "none" if sought or _said_to_be_none(scene, mention) else value
         value = "present" if value == "none" and but_for_some(scene, mention) else value
         if word in ("under tension", "with tension") and _beside_gap(scene, mention):
             continue
@@ -137,16 +143,10 @@ def tension(desk: Desk, scene: Scene) -> None:
         if label:
             continue
         _lay_rest(desk, scene, mention, value)
-        lay_behaviour(
-            desk,
-            scene,
-            _whose(desk, scene, mention),
-            "tension",
-            value,
-            mention.i,
-            mention.j,
-            f"tension {value}",
-        )
+        targets = _whose(desk, scene, mention)
+        if value == "none":
+            settle_at_last(desk, scene, targets, "tension", mention.i)
+        lay_behaviour(desk, scene, targets, "tension", value, mention.i, mention.j, f"tension {value}")
 
 
 def _did_not_meet(scene: Scene, mention: Mention) -> bool:
@@ -408,11 +408,13 @@ def bulk(desk: Desk, scene: Scene) -> None:
         if label:
             continue
         denied = answer is None and scene.negated(mention.i, mention.j) and not not_denied(desk, scene, mention)
+        denied = denied and not not_taken_away(scene, mention.i)
         if value == "present" and (answer in _NONE or denied):
             value = "none"
         if value == "none" and word.endswith("slim") and _slim_denied(scene, mention):
             value = "present"
-        if word == "neither bulky" or _of_nobody(scene, mention) or _said_to_be_none(scene, mention):
+        none = _of_nobody(scene, mention) or _said_to_be_none(scene, mention) or sought_in_vain(desk, scene, mention)
+        if word == "neither bulky" or none:
             value = "none"  # 'neither of the two profundus sutures was bulky', 'none bulky'
         value = "present" if value == "none" and but_for_some(scene, mention) else value
         on_bone = (word.endswith("flat") and scene.words(mention.j, mention.j + 3)[-1:] == ["bone"]) or scene.words(
@@ -420,13 +422,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
         ) == ["on", "bone"]
         if on_bone or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
             continue
-        lay_behaviour(
-            desk,
-            scene,
-            behaving(desk, scene, mention.i, mention.j),
-            "bulk",
-            value,
-            mention.i,
-            mention.j,
-            f"bulk {value}",
-        )
+        targets = behaving(desk, scene, mention.i, mention.j)
+        if value == "none":
+            settle_at_last(desk, scene, targets, "bulk", mention.i)
+        lay_behaviour(desk, scene, targets, "bulk", value, mention.i, mention.j, f"bulk {value}")
