@@ -71,6 +71,7 @@ class Desk:
     last_pulley_named: bool = False  # the pulleys spoken of last were named, not only a place of something else
     hurt: dict[Target, int] = made_by(default_factory=dict)  # tendons cut with no word of how far -> where first told
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
+    taken_out: dict[Target, tuple[int, int]] = made_by(default_factory=dict)  # where it is told of, till another is
     _deep_named: list[Target] | None = None  # once looked for
     _at_wrist: bool | None = None  # once looked for
     _harvested: bool | None = None  # once looked for
@@ -175,11 +176,13 @@ class Desk:
         """Return the findings laid down so far of one tendon ('repairs') or pulley ('pulleys'), in the order found."""
         return list(self._told.get((group, entry), ()))
 
-    def withdraw(self, target: Target, fields: tuple[str, ...], before: int) -> None:
-        """Take back what was told of a tendon's fields before a word: it was undone again."""
+    def withdraw(self, target: Target, fields: tuple[str, ...], before: int, since: int = 0) -> None:
+        """Take back what was told of a tendon's fields before a word, and since another: it was undone again."""
         entry = (target.digit, target.tendon, target.slip)
         kept = [
-            f for f in self._told.get(("repairs", entry), ()) if f.field not in fields or f.order >= before or f.header
+            f
+            for f in self._told.get(("repairs", entry), ())
+            if f.field not in fields or f.header or not since <= f.order < before
         ]
         gone = {id(f) for f in self._told.get(("repairs", entry), ())} - {id(f) for f in kept}
         self._told[("repairs", entry)] = kept
