@@ -108,6 +108,8 @@ _CLAUSES = frozenset([",", ";", ":", "and", "but", "so", "as", "because"])
 def _is_part(scene: Scene, k: int) -> bool:
     """'One loop was cut out', 'two of the four snapped': a part of a core, or a suture of something else."""
     word = scene.page.words[k]
+    if scene.word_before(k - 1) in ("with", "after") and count_of(scene.page.words[k - 1]):
+        return False  # 'with four passes in it was splitting and was taken out'
     return word in _OTHERS or word in _PARTS or (bool(count_of(word)) and scene.next_word(k + 1) == "of")
 
 
