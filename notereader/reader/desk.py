@@ -382,7 +382,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     unsewn = bool(targets) and all(desk.treatments.get(t) in ("left", "trimmed", "excised") for t in targets)
     if unsewn and not group.digits and _of_repairs(scene, group) and not is_correction(scene):
         sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
-        return sewn, group  # 'the superficialis repair' behind words on a finger whose own was only trimmed
+        # 'the superficialis repair' behind words on a finger whose own was only trimmed; where no other was sewn, it
+        # is the one that was cut out later: 'FDS repaired with a Kessler. The FDS was then excised.'
+        return sewn or targets, group
     if len(targets) == 1 and not group.digits and "repairs" in scene.words(group.j - 1, group.j + 1):
         own = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
         if len(own) > 1:

@@ -48,3 +48,18 @@ def test_still_there(note: str) -> None:
 def test_left_off_of_another_tendon(note: str) -> None:
     sewn = "Ring FDP and FDS divided, both repaired with four strands. Running 6-0 epitendinous for the FDP; "
     assert each(sewn + note, "peripheral")["ring FDP"] == "present"
+
+
+@pytest.mark.parametrize(
+    ("order", "left"),
+    [
+        ("Disregard the peripheral; it was on my plan, it was not done.", {"ring FDP": "absent"}),
+        ("Please ignore the epitendinous, it was not placed.", {"ring FDP": "absent"}),
+        ("Delete the running suture, none was placed.", {"ring FDP": "absent"}),
+        ("Strike the epitendinous suture from this note.", {}),
+        ("Disregard the peripheral nerve comment in the last line.", {"ring FDP": "present"}),
+        ("The surgeon may disregard the epitendinous in children.", {"ring FDP": "present"}),
+    ],
+)
+def test_an_order_to_strike_it_out(order: str, left: dict[str, str]) -> None:
+    assert each(SEWN + "Running 6-0 epitendinous. " + order, "peripheral") == left
