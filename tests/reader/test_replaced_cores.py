@@ -93,3 +93,17 @@ def test_of_two_fingers_only_the_one_whose_core_was_taken_out() -> None:
     facts = told(note, "strands", "stitch")
     assert facts["ring FDP"] == {"strands": 2, "stitch": "kessler"}
     assert facts["middle FDP"] == {"strands": 4, "stitch": "adelaide"}
+
+
+@pytest.mark.parametrize(
+    ("note", "hold"),
+    [
+        ("The locking loops had straightened and were not made again.", None),
+        ("Bites are simple: the locking loops of the first suture were lost with it.", None),
+        ("Locking loops; one straightened and was passed again.", "locking"),
+        ("Locking loops were set, and no purchase was lost.", "locking"),
+    ],
+)
+def test_locks_that_are_there_no_more(note: str, hold: str | None) -> None:
+    facts = told(CUT + "Four-strand repair in 3-0 Ethibond. " + note, "hold", "strands")["ring FDP"]
+    assert facts.get("hold") == hold
