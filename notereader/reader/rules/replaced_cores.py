@@ -124,8 +124,10 @@ def _is_new(finding: Finding, since: int) -> bool:
 
 
 def drop_replaced(desk: Desk) -> None:
-    """Take back what was told of a core that was taken out, once another is told."""
+    """Take back what was told of a core that was taken out, once another is told; what is told anew has a rival."""
     for target, (since, k) in list(desk.taken_out.items()):
-        if any(_is_new(f, k) for f in desk.told_of("repairs", target)):
-            desk.withdraw(target, _WITH_IT, k, since)
+        told = desk.told_of("repairs", target)
+        if any(_is_new(f, k) for f in told):
+            anew = {f.field for f in told if f.order >= k}
+            desk.withdraw(target, tuple(name for name in _WITH_IT if name not in anew), k, since)
             del desk.taken_out[target]
