@@ -18,9 +18,7 @@ _SAYS = word_list("hearsay", "says")
 _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was found or done
 _TURN_PAIRS = frozenset(tuple(words.split()) for words in word_list("hearsay", "turn_pairs"))
 _DEFAULTS = frozenset(["default", "defaults", "preset", "preselected"])
-_FILLED = frozenset(
-    ["filled", "populated", "generated", "completed", "prefilled", "autofilled", "prepopulated", "inserted"]
-)
+_FILLED = frozenset(["filled", "populated", "generated", "completed", "prefilled", "autofilled", "prepopulated"])
 _BEFOREHAND = frozenset(["auto", "pre", "automatically", "prefilled", "autofilled", "prepopulated"])
 _NAMED = _SOURCES | _PAPERS | _BEFOREHAND
 _QUOTES = frozenset(["'", '"', "\u2018", "\u2019", "\u201c", "\u201d"])
