@@ -71,6 +71,7 @@ class Desk:
     last_pulley_named: bool = False  # the pulleys spoken of last were named, not only a place of something else
     hurt: dict[Target, int] = made_by(default_factory=dict)  # tendons cut with no word of how far -> where first told
     redone: set[Target] = made_by(default_factory=set)  # tendons whose first core was taken out again
+    taken_out: dict[Target, tuple[int, int]] = made_by(default_factory=dict)  # where it is told of, till another is
     _deep_named: list[Target] | None = None  # once looked for
     _at_wrist: bool | None = None  # once looked for
     _harvested: bool | None = None  # once looked for
@@ -175,11 +176,13 @@ class Desk:
         """Return the findings laid down so far of one tendon ('repairs') or pulley ('pulleys'), in the order found."""
         return list(self._told.get((group, entry), ()))
 
-    def withdraw(self, target: Target, fields: tuple[str, ...], before: int) -> None:
-        """Take back what was told of a tendon's fields before a word: it was undone again."""
+    def withdraw(self, target: Target, fields: tuple[str, ...], before: int, since: int = 0) -> None:
+        """Take back what was told of a tendon's fields before a word, and since another: it was undone again."""
         entry = (target.digit, target.tendon, target.slip)
         kept = [
-            f for f in self._told.get(("repairs", entry), ()) if f.field not in fields or f.order >= before or f.header
+            f
+            for f in self._told.get(("repairs", entry), ())
+            if f.field not in fields or f.header or not since <= f.order < before
         ]
         gone = {id(f) for f in self._told.get(("repairs", entry), ())} - {id(f) for f in kept}
         self._told[("repairs", entry)] = kept
@@ -394,7 +397,9 @@ def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target]
     unsewn = bool(targets) and all(desk.treatments.get(t) in ("left", "trimmed", "excised") for t in targets)
     if unsewn and not group.digits and _of_repairs(scene, group) and not is_correction(scene):
         sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
-        return sewn, group  # 'the superficialis repair' behind words on a finger whose own was only trimmed
+        # 'the superficialis repair' behind words on a finger whose own was only trimmed; where no other was sewn, it
+        # is the one that was cut out later: 'FDS repaired with a Kessler. The FDS was then excised.'
+        return sewn or targets, group
     if len(targets) == 1 and not group.digits and "repairs" in scene.words(group.j - 1, group.j + 1):
         own = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
         if len(own) > 1:

@@ -17,6 +17,7 @@ _OWN = word_list("hearsay", "own")  # 'letter to the therapist', 'list of suture
 _SAYS = word_list("hearsay", "says")
 _TURNS = word_list("hearsay", "turns")  # where the note goes over to what was found or done
 _TURN_PAIRS = frozenset(tuple(words.split()) for words in word_list("hearsay", "turn_pairs"))
+_DEFAULTS = frozenset(["default", "defaults", "preset", "preselected"])
 _FILLED = frozenset(["filled", "populated", "generated", "completed", "prefilled", "autofilled", "prepopulated"])
 _BEFOREHAND = frozenset(["auto", "pre", "automatically", "prefilled", "autofilled", "prepopulated"])
 _SPEAKERS = word_list("hearsay", "speakers")  # 'Patient: "it was only half cut"'
@@ -42,6 +43,8 @@ def mark_hearsay(page: Page) -> None:
             continue  # 'OT referral: early passive exercises' is an order
         if not (_PEOPLE.isdisjoint(sentence.said) or _BELIEVED.isdisjoint(sentence.said)):
             _mark_belief(page, sentence)
+        if not _DEFAULTS.isdisjoint(sentence.said):
+            _mark_defaults(page, sentence)
         if _NAMED.isdisjoint(sentence.said):
             continue
         words = page.words[sentence.i : sentence.j]
@@ -52,6 +55,18 @@ def mark_hearsay(page: Page) -> None:
             open_block = -1 if ended or (quoted and not _QUOTES.isdisjoint(words[colon + 2 :])) else sentence.block
         else:
             _mark_said(page, sentence, words)
+
+
+def _mark_defaults(page: Page, sentence: Sentence) -> None:
+    """'Core [default: 4-strand 3-0] -> overwritten: two strands': what a form had filled in stands in brackets."""
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 1):
+        if words[k] in _DEFAULTS and words[k - 1] in _CLOSED_BY:
+            closed = (n for n in range(k, sentence.j) if words[n] == _CLOSED_BY[words[k - 1]])
+            page.mark(k, next(closed, k), "story")
+
+
+_CLOSED_BY = {"(": ")", "[": "]"}
 
 
 def _source_label(words: list[str]) -> int:

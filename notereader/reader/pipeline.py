@@ -57,6 +57,7 @@ from notereader.reader.rules.told_shortly import told_shortly
 from notereader.reader.rules.wrongly_whole import wrongly_whole
 from notereader.reader.rules.zones import zones
 from notereader.reader.scene import Scene, make_scenes
+from notereader.reader.struck_through import without_struck
 from notereader.reader.tokens import NoteTokenizer
 from notereader.reader.typed_choices import without_typed_choices
 from notereader.record import Record
@@ -200,6 +201,6 @@ def _read(text: str, name: str | None) -> Record:
     with _lock:
         nlp = language()
         with _uncollected(), nlp.memory_zone():
-            desk: Desk = nlp(without_brackets(without_typed_choices(text))).user_data["desk"]
+            desk: Desk = nlp(without_brackets(without_typed_choices(without_struck(text)))).user_data["desk"]
             desk.page.text = text  # quotes are of the note as it stands
             return draft(desk, name, __version__)

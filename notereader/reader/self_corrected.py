@@ -11,6 +11,7 @@ _CUES = [tuple(cue.split()) for cue in word_list("spoken", "self_corrections")]
 _FIRST = frozenset(cue[0] for cue in _CUES)
 _STATES = frozenset(["extent", "opened", "gap", "bulk", "tension", "glide"])
 _NOUNS = frozenset(["pulley", "tendon", "digit", "slip"])
+_FREELY = frozenset(["free", "freely", "smoothly"])
 _NEAR = 3  # words between what is taken back and the cue
 _REACH = 14  # words in which what holds instead is told
 _ANEW = frozenset(["not", "i", "we", "it", "that", "they"])
@@ -57,6 +58,9 @@ def _take_back(page: Page, k: int, end: int) -> None:
         replaced.add("gap")  # 'no gap, or rather about 1 mm'
     if _only_a_name(page, near, begin, end):
         return
+    freely = next((k for k in range(begin - 1, max(0, begin - 1 - _NEAR), -1) if page.words[k] in _FREELY), -1)
+    if freely >= 0 and "glide" in replaced:
+        page.mark(freely, begin, "teaching")  # 'it glided free, no, let me be accurate, it caught'
     for m in near:
         if m.kind in replaced:
             page.mark(m.i, m.j, "teaching")

@@ -196,11 +196,16 @@ def _drop_said_of_all(fields: dict[str, list[Finding]]) -> None:
 
 
 def _drop_carried(fields: dict[str, list[Finding]]) -> None:
-    """'Left it' without a name yields to a core suture told of the same tendon."""
+    """'Left it' without a name yields to a core suture told of the same tendon.
+
+    Not so where a correction names it too: 'The FDS was not repaired. Its edge was trimmed.'
+    """
     told = [f for n in ("stitch", "strands") for f in fields.get(n, ())]
     if "treatment" not in fields or not told or _only_titled(fields, told):
         return
-    kept = [f for f in fields["treatment"] if not (f.carried and f.value in UNREPAIRED)]
+    undone = [f for f in fields["treatment"] if f.value in UNREPAIRED]
+    named = any(f.addendum and not f.carried for f in undone)
+    kept = [f for f in fields["treatment"] if f not in undone or not f.carried or (named and f.addendum)]
     first = told[0]
     fields["treatment"] = kept or [replace(first, field="treatment", value="repaired", rule=BY_SUTURE)]
 

@@ -1,7 +1,7 @@
 """What a sentence without a tendon tells, where the superficialis was named last and the deep flexor was sewn."""
 
 import pytest
-from reader_sentences import each
+from reader_sentences import each, told
 
 BOTH = "Ring finger. FDP and FDS completely divided in zone II. "
 
@@ -80,3 +80,29 @@ def test_letters_spoken_one_by_one() -> None:
     text = "Index finger. The F D P was completely divided and the F D S was intact. F D P repaired with four strands."
     assert each(text, "extent") == {"index FDP": "complete", "index FDS": "intact"}
     assert each(text, "strands") == {"index FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "fate",
+    [
+        "The FDS repair jammed and the FDS was excised.",
+        "It was too bulky, so the FDS was cut out.",
+        "Amended: strike the FDS repair from the record. FDS was excised.",
+    ],
+)
+def test_the_suture_of_a_superficialis_cut_out_later_is_not_that_of_the_profundus(fate: str) -> None:
+    note = "Ring FDP and FDS divided. FDP repaired with 2 strands. FDS repaired with an Adelaide of 4-0 Prolene. "
+    facts = told(note + fate, "strands", "stitch", "size", "treatment")
+    assert facts["ring FDP"] == {"strands": 2, "treatment": "repaired"}
+    assert facts["ring FDS"] == {"treatment": "excised"}
+
+
+def test_a_superficialis_told_sewn_that_an_addendum_says_was_only_trimmed() -> None:
+    note = (
+        "Ring FDP divided, FDS divided 60%, radial slip only. FDP repaired with a modified Kessler of 4-0 Prolene. "
+        "FDS radial slip repaired with a 5-0 Prolene mattress.\n\nAddendum:\nThe FDS radial slip was not repaired. "
+        "It was cut to 60% and the loose edge was trimmed."
+    )
+    facts = told(note, "stitch", "treatment")
+    assert facts["ring FDS radial"] == {"treatment": "trimmed"}
+    assert facts["ring FDP"] == {"treatment": "repaired", "stitch": "modified kessler"}

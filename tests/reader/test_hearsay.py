@@ -66,3 +66,16 @@ def test_what_was_done_instead_is_told(text: str) -> None:
 )
 def test_a_note_s_own_words_are_told(own: str) -> None:
     assert each(own + "ring FDP repaired with four strands.", "strands") == {"ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    ("lines", "expected"),
+    [
+        ("Peripheral: [default: 6-0 running] -> overwritten: none", {"peripheral": "absent"}),
+        ("Peripheral suture (preset: 6-0 running): not done", {"peripheral": "absent"}),
+        ("Core (default 4-strand): changed to 2-strand, 4-0 Supramid", {"strands": 2}),
+        ("Strands: 4 (default kept)\nPeripheral: 6-0 (default kept)", {"strands": 4, "peripheral": "present"}),
+    ],
+)
+def test_what_a_form_had_filled_in_stands_in_brackets(lines: str, expected: dict[str, object]) -> None:
+    assert told("Ring FDP divided, repaired.\n" + lines, "strands", "peripheral")["ring FDP"] == expected

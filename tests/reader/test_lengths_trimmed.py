@@ -1,7 +1,7 @@
 """Lengths of tendon trimmed away: wordings of the deed, of both ends, and lengths of something else."""
 
 import pytest
-from reader_sentences import each
+from reader_sentences import each, told
 
 CUT = "Ring FDP cut through. "
 
@@ -131,3 +131,20 @@ def test_lengths_beside_their_fingers(words: str) -> None:
 )
 def test_a_stump_that_was_kept(words: str) -> None:
     assert each(CUT + words, "trimmed_mm") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Bites of 10 mm had been inked. After the ends had been cut back they came to 7 mm of purchase each side.",
+        "Once the ends were trimmed only 7 mm of purchase was left.",
+    ],
+)
+def test_what_the_core_still_holds_of_trimmed_ends(words: str) -> None:
+    facts = told(CUT + "Four-strand repair. " + words, "purchase_mm", "trimmed_mm")
+    assert facts["ring FDP"] == {"purchase_mm": (7.0, 7.0)}
+
+
+def test_a_length_cut_back_behind_the_word_is_still_trimmed() -> None:
+    note = CUT + "The ends had been cut back 7 mm. Four-strand repair with 10 mm of purchase each side."
+    assert told(note, "purchase_mm", "trimmed_mm")["ring FDP"] == {"purchase_mm": (10.0, 10.0), "trimmed_mm": 7}

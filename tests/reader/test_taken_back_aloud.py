@@ -92,3 +92,20 @@ def test_a_partial_cut_left_with_something_open_is_not_sewn() -> None:
 
 def test_a_note_that_ends_in_a_correction() -> None:
     assert each("Ring FDP cut through. No gap, sorry,", "extent") == {"ring FDP": "complete"}
+
+
+@pytest.mark.parametrize(
+    ("note", "glide"),
+    [
+        ("It glided free, no, let me be accurate, it was catching under A4.", "catching"),
+        ("It ran freely, let me put that right, it was catching at A2.", "catching"),
+        ("It glided free, and to be accurate it was tested three times.", "free"),
+    ],
+)
+def test_how_it_ran_put_right(note: str, glide: str) -> None:
+    assert each("Ring FDP divided, four-strand repair. " + note, "glide") == {"ring FDP": glide}
+
+
+def test_a_run_taken_back_is_not_free_whatever_took_its_place() -> None:
+    note = "Ring FDP divided, four-strand repair. It glided free, no, let me be accurate, it caught once per pass."
+    assert each(note, "glide").get("ring FDP") != "free"

@@ -29,7 +29,7 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if mention.value == "grasping" and scene.negated(mention.i, mention.j, 2):
             continue
-        if _of_a_finger(scene, mention) or _put_right(scene, mention):
+        if _of_a_finger(scene, mention) or _put_right(scene, mention) or _lost(scene, mention):
             continue
         if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
@@ -79,6 +79,18 @@ def _put_right(scene: Scene, mention: Mention) -> bool:
     behind = [m for m in scene.of("hold") if mention.value == "locking" and m.i >= mention.j and m.value == "grasping"]
     lead = (scene.words(max(mention.j, m.i - 2), m.i) for m in behind if scene.page.words[m.i] == "not")
     return any("no" in words for words in lead)
+
+
+def _lost(scene: Scene, mention: Mention) -> bool:
+    """'The locking loops had straightened and were not made again': locks that are there no more."""
+    behind = scene.words(mention.j, min(mention.j + _SOON_LOST, scene.part(mention.i)[1]))
+    gone = next((n for n, word in enumerate(behind) if word in _GONE), -1)
+    return mention.value == "locking" and gone >= 0 and _KEPT.isdisjoint(behind[: gone + 1])
+
+
+_SOON_LOST = 10  # words: 'loops of the first suture were'
+_GONE = word_list("sutures", "locks_gone")
+_KEPT = frozenset(["not", "no", "none", "never", "without", "one", "until", "if"])
 
 
 def _of_a_finger(scene: Scene, mention: Mention) -> bool:

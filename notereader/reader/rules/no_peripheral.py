@@ -205,13 +205,15 @@ _PULLEYS = 5
 
 
 def struck_out(desk: Desk, scene: Scene) -> bool:
-    """'Erratum: delete the running suture, none was placed.': what an addendum takes back of what was told before.
+    """'Erratum: delete the running suture, none was placed.', 'Disregard the peripheral': what was told is taken back.
 
     RETURNS: whether a sentence does so, and then tells of no peripheral suture itself.
     """
-    if scene.sentence.section != "addendum" or _STRIKE.isdisjoint(scene.said):
+    if _STRIKE.isdisjoint(scene.said):
         return False
     at = next(k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] in _STRIKE)
+    if scene.sentence.section != "addendum" and scene.word_before(at) not in _BEFORE_AN_ORDER:
+        return False
     named = [m for m in scene.of("role", "pattern") if 0 < m.i - at <= 3]
     if not any(m.kind == "pattern" or m.value == PERIPHERAL for m in named):
         return False
@@ -219,12 +221,14 @@ def struck_out(desk: Desk, scene: Scene) -> bool:
     fingers = {d for g in scene.setting.groups for d in g.digits}
     for target in (t for t in told if not fingers or t.digit in fingers):
         desk.withdraw(target, _FIELDS, scene.sentence.i)
-        if "none" in scene.said:
+        if not _DENIES.isdisjoint(scene.said):
             desk.tendon(scene, target, "peripheral", "absent", [(at, named[-1].j)], RULE)
     return True
 
 
-_STRIKE = frozenset(["delete", "strike", "deleted"])
+_STRIKE = frozenset(["delete", "strike", "deleted", "disregard", "ignore"])
+_BEFORE_AN_ORDER = frozenset(["", "please", "kindly", ":", ";", "(", "["])
+_DENIES = frozenset(["none", "not", "never"])
 
 
 def finger_without(desk: Desk, scene: Scene) -> bool:

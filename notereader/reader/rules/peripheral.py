@@ -6,6 +6,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention, within
+from notereader.reader.rules.lost_peripheral import lost_again, renewed_next
 from notereader.reader.rules.no_peripheral import (
     RULE,
     finger_without,
@@ -80,7 +81,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
             continue  # 'epi same': whether there is one, the tendon before says
         if scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not _peripheral_negated(scene, spot):
             continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
-        if _removed_again(scene, spot):
+        broke = _removed_again(scene, spot) and not renewed_next(desk, scene)
+        if broke or lost_again(desk, scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
             continue
         if _none_given(scene, spot):

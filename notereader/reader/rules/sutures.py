@@ -10,6 +10,7 @@ from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
 from notereader.reader.rules.peripheral import peripheral
+from notereader.reader.rules.replaced_cores import drop_replaced, note_replaced
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors
 from notereader.reader.rules.short_counts import short_counts
 from notereader.reader.rules.stitches import stitches
@@ -34,6 +35,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     if section in _SUTURES_WORDS or scene.page.words[scene.sentence.j - 1] == ">":
         return  # 'Core technique: Kessler / cruciate ->' was never answered
     _note_redone(desk, scene)
+    note_replaced(desk, scene)
     taken_from_all(desk, scene)
     found = anchors(scene)
     threads = find_threads(scene)
@@ -49,6 +51,8 @@ def sutures(desk: Desk, scene: Scene) -> None:
     peripheral(desk, scene, found, threads)
     bites(desk, scene)
     knot(desk, scene)
+    if desk.taken_out:
+        drop_replaced(desk)
     _remember_topic(desk, scene, found, threads)
 
 

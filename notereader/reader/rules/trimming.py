@@ -118,6 +118,8 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     """'Excised down to a 1 cm tag at the bone', 'cut off 5 mm from its insertion': where it was cut, what was kept."""
     behind = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     lead = scene.words(max(scene.sentence.i, q.i - _FAR_BEFORE), q.i)
+    if behind[:1] == ["of"] and behind[1:2] in _HELD:
+        return True  # 'after the ends had been cut back they came to 7 mm of purchase'
     if (
         lead[-1:] == ["leaving"]
         or not _RODS.isdisjoint(lead[-2:])
@@ -134,6 +136,7 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))
 
 
+_HELD = (["purchase"], ["bite"], ["grip"], ["hold"])
 _FAR_BEFORE = 8  # words
 _OF_A = 4  # words
 _STAYS = frozenset(["kept", "left", "leaving", "remained", "remains", "preserved"])
