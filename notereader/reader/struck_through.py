@@ -7,7 +7,7 @@ out ('delete as applicable') went with them.
 import re
 
 _STROKE = "\u0336"  # drawn over the letter before it
-_WORDS = r"[^~<>\n]{1,60}?"
+_WORDS = r"[^~<>\n]{1,200}?"
 _STRUCK = rf"~~{_WORDS}~~|<(?P<tag>s|del|strike)>{_WORDS}</(?P=tag)>|(?:[^\s{_STROKE}]{_STROKE}[ ]?)+"
 _BEHIND_SLASH = re.compile(rf"/[ \t]*(?:{_STRUCK})")
 _BEFORE_SLASH = re.compile(rf"(?:{_STRUCK})(?:[ \t]*/)?")

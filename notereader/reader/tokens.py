@@ -128,8 +128,6 @@ _UNFILLED = re.compile(
 
 # 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': choices of a template, answered behind an arrow.
 _CHOSEN_BEHIND = re.compile(r"\[[^\[\]\n/]{0,40}(?:/[^\[\]\n/]{0,40})+\](?: mm)? {0,3}[-=]{0,2}> {0,3}(?=[^\s\[])")
-# 'Core: ~~4-strand Strickland~~ 8 strands': struck through by the writer.
-_STRUCK = re.compile(r"~~(?=\S)[^~\n]{1,200}(?<=\S)~~|<(s|del|strike)>[^<>\n]{1,200}</\1>", re.IGNORECASE)
 
 # 'Side: R / (L) circled', 'Repair done?  Y / (N)', 'Hand: (Right) / left': of two answers the one in a ring was meant.
 _RINGED = re.compile(
@@ -212,8 +210,6 @@ def without_noise(text: str) -> str:
     if "..." in work:
         work = _boxed_dots(work)
         work = _LED_TITLES.sub(_unled, work)
-    if "~~" in work or "</" in work:
-        work = _STRUCK.sub(lambda struck: _NO_WIDTH * len(struck.group()), work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _CHOSEN_BEHIND.sub(lambda choice: _NO_WIDTH * len(choice.group()), work)
         work = _CHOSEN.sub(_chosen, work)

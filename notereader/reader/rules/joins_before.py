@@ -25,7 +25,8 @@ def of_another_join(desk: Desk, scene: Scene, result: Mention) -> bool:
         return False
     if scene.next_word(result.j) in _LABELLED:
         return False  # 'Tension: fair amount'
-    if scene.setting.groups or not scene.kinds.isdisjoint(("test", "glide")) or not _TESTING.isdisjoint(scene.said):
+    tested = not scene.kinds.isdisjoint(("test", "glide")) or not _TESTING.isdisjoint(scene.said)
+    if scene.setting.groups or (tested and "there" not in scene.said):  # 'no tension there with the wrist flexed'
         return False
     opens = any(m.i - before.sentence.i <= _OPENING for m in before.of(*_THINGS))
     if not opens or before.of("glide") or any(g.tendons or g.generic for g in before.setting.groups):
