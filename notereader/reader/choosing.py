@@ -10,7 +10,7 @@ from notereader.vocabulary.wordlists import word_list
 UNREPAIRED = ("trimmed", "excised", "left")
 _PULLEY_DEEDS = ("vented", "released", "trimmed", "excised", "widened", "repaired", "reconstructed")
 
-_FINE = frozenset(["6-0", "7-0", "8-0", "9-0", "10-0"])
+FINE = frozenset(["6-0", "7-0", "8-0", "9-0", "10-0"])
 
 Choice = tuple[Finding, list[Finding]]
 
@@ -73,7 +73,7 @@ def _core_size(found: list[Finding]) -> Finding:
 
     Common practice, no source: cores of grown people are of 2-0 to 5-0.
     """
-    thick = [f for f in found if f.value not in _FINE]
+    thick = [f for f in found if f.value not in FINE]
     return min(thick or found, key=lambda f: (_size_rank(f), f.header))
 
 

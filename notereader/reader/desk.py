@@ -11,6 +11,7 @@ from notereader.reader.measures import count_of
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
 from notereader.record.values import Value
+from notereader.vocabulary.wordlists import word_list
 
 _CORRECTS = frozenset(["correction", "corrected", "erratum"])
 HURT_KINDS = ("complete", "partial")
@@ -245,8 +246,12 @@ class Desk:
     def _palmaris_harvested(self) -> bool:
         """'Palmaris longus harvested by two incisions. It was sutured to the rod': a graft, no repair of its own."""
         if self._harvested is None:
-            spots = [m.j for m in self.page.mentions if m.kind == "tendon" and m.value == "PL"]
-            self._harvested = any(_tells_donor(self.page.words[j : j + _SOON]) for j in spots)
+            words = self.page.words
+            spots = [m for m in self.page.mentions if m.kind == "tendon" and m.value == "PL"]
+            self._harvested = any(
+                _tells_donor(words[m.j : m.j + _SOON]) or _taken_as_donor(words[max(0, m.i - _AHEAD) : m.i])
+                for m in spots
+            )
         return self._harvested
 
     @property
@@ -331,6 +336,14 @@ def _tells_donor(words: list[str]) -> bool:
     return as_graft or not _HARVEST.isdisjoint(words)
 
 
+def _taken_as_donor(lead: list[str]) -> bool:
+    """'... rebuilt by three turns of' the palmaris; what stands in the sentence before is of something else."""
+    stop = max((n for n, word in enumerate(lead) if word == "."), default=-1)
+    return not _TAKEN.isdisjoint(lead[stop + 1 :])
+
+
+_TAKEN = word_list("grafts", "taken")  # 'rebuilt by three turns of palmaris', 'I took the palmaris longus'
+_AHEAD = 6  # words
 _NAMED_GRAFT = 5  # words: 'as a free tendon graft'
 _SOON = 9  # words
 _OF_WRIST = frozenset(["FCR", "FCU", "PL", "IV", "V", "median nerve", "radial nerve branch", "flexor retinaculum"])

@@ -671,6 +671,19 @@ def _counts_digits(page: Page, mention: Mention) -> bool:
     return line and words[j] in _PARTED and bool(named)
 
 
+def _of_a_side(page: Page, mention: Mention, after: str) -> bool:
+    """'FDP of the left middle, cut through', 'on the right small the FDP was cut': a finger by its hand alone."""
+    lead = page.words[max(0, mention.i - 3) : mention.i]
+    told = after in _BEHIND_HAND or mention.j in page.tendon_words
+    return told and lead[1:2] == ["the"] and lead[0] in _PLACES and lead[2] in _SIDES
+
+
+_PLACES = frozenset(["of", "on", "in", "to", "for", "at"])
+_BEHIND_HAND = frozenset(
+    [",", ".", ";", ")", "the", "was", "were", "is", "had", "has", "got", "showed", "and", "where", "whose"]
+)
+
+
 def _labels(page: Page, mention: Mention) -> bool:
     """Tell whether the word stands alone as a label: 'LONG:', 'on the middle, ...'."""
     word = page.words[mention.i]
@@ -712,6 +725,8 @@ def _labels(page: Page, mention: Mention) -> bool:
     if word in ("long", "middle", "little", "small") and (_heads_line(page, mention) or _listed_under(page, mention)):
         return True
     if word in _SHORT_NAMES and at_start and _side_behind(page, mention.j):
+        return True
+    if word in _SHORT_NAMES and _of_a_side(page, mention, after):
         return True
     ends = mention.j >= len(page.words) or page.breaks[mention.j] >= Break.COLUMN
     if word == "mid":

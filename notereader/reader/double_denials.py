@@ -4,9 +4,13 @@ The cues of such a denial are dropped, so that what it tells is read as told. Wh
 state ('it could not be closed without a gap', 'in no position did it not gap') the state is set aside.
 """
 
+from itertools import pairwise
+
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
+_TAKING_AWAY = word_list("quality", "taking_away")
+_IN_TWO = frozenset(tuple(words.split()) for words in word_list("quality", "taking_away_in_two"))
 _TAKING_BACK = word_list("double_denials", "taking_back")
 _TAKING_BACK_BEFORE = phrases_by_first_word("double_denials", "taking_back_phrases")
 _PREVENTING = word_list("double_denials", "preventing")
@@ -100,7 +104,8 @@ def _presupposed(page: Page, m: Mention, denials: list[Mention]) -> bool:
     if page.words[m.i - 1] not in _DEFINITE or not before or m.value in ("none", "free"):
         return False
     lead = page.words[before[-1].i : m.i]
-    return _STOPS.isdisjoint(lead) and _PERCEIVING.isdisjoint(lead)
+    taken_away = not _TAKING_AWAY.isdisjoint(lead) or not _IN_TWO.isdisjoint(pairwise(lead))
+    return _STOPS.isdisjoint(lead) and _PERCEIVING.isdisjoint(lead) and not taken_away  # which tells that it stayed
 
 
 def _linked_twice(page: Page, m: Mention, denials: list[Mention]) -> bool:

@@ -33,7 +33,6 @@ _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", 
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
 FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
-_ABSENCE = frozenset(["absence", "lack"])
 _ONLY = frozenset(["only", "solely", "provided", "otherwise"])
 _WITH = frozenset(["with", "when", "if", "in", "while", "provided", "under"])
 _BUT = frozenset([",", "but", "though", "and", "then"])

@@ -104,8 +104,13 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
 
 def _carried_out(words: Sequence[str]) -> bool:
     """'I meant to lock every bite and did so': whether what was intended is said to have been done."""
-    did = any(word == "did" and after not in ("not", "n't") for word, after in pairwise((*words, ".")))
-    return did or "managed" in words or "succeeded" in words
+    pairs = [*pairwise((*words, "."))]
+    did = any(word == "did" and after not in ("not", "n't") for word, after in pairs)
+    managed = any(word == "managed" and after not in _FEWER and not count_of(after) for word, after in pairs)
+    return did or managed or "succeeded" in words  # but 'I wanted six strands and managed four'
+
+
+_FEWER = frozenset(["only", "just", "barely", "but", "merely", "no", "neither", "half"])
 
 
 def _mark_seeming(page: Page, sentence: Sentence) -> None:

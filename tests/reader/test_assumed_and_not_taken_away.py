@@ -38,6 +38,7 @@ def test_what_was_looked_at_is_told(text: str, field: str, value: str) -> None:
     ("text", "field", "value"),
     [
         ("A running 6-0 tidied it, but not enough to take away the bulk.", "bulk", "present"),
+        ("I could not overcome the tension.", "tension", "present"),
         ("The epitendinous suture did not flatten the bulk.", "bulk", "present"),
         ("Lengthening was not enough to relieve the tension.", "tension", "present"),
         ("Flexing the wrist did not abolish the tension on it.", "tension", "present"),

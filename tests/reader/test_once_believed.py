@@ -94,3 +94,10 @@ def test_a_suture_that_would_have_cut_out_was_not_placed(thought: str) -> None:
 )
 def test_a_finger_set_against_this_one_takes_nothing(text: str) -> None:
     assert told(SEWN + text, "extent") == {"ring FDP": {"extent": "complete"}, "ring FDS": {"extent": "intact"}}
+
+
+@pytest.mark.parametrize(
+    "words", ["I planned six strands and managed four.", "I wanted six strands and managed only four."]
+)
+def test_a_plan_of_which_less_was_managed_is_not_told(words: str) -> None:
+    assert told(f"Ring FDP divided. {words}", "strands").get("ring FDP", {}).get("strands") != 6

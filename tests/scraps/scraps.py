@@ -1,10 +1,10 @@
 """Scraps of notes whose wording misleads a hurried reader, with the truth of what each states.
 
-`doubted` holds what was doubted, planned, hoped, heard or denied; `owned` what belongs to something else than the repair
-nearest in the text; `changed` what did not stay as it was first told. About a third are honest twins: they look like
-such a scrap and state the good finding all the same, so that a reader that falls silent loses too. Each file was written
-by somebody who had not seen the rules, and read once before anything was learnt from it. The truth is complete for the
-fields of FIELDS and the findings of pulleys.
+`doubted` holds what was doubted, planned, hoped, heard or denied; `owned` what belongs to something else than the
+repair nearest in the text; `changed` what did not stay as it was first told. About a third are honest twins: they look
+like such a scrap and state the good finding all the same, so that a reader that falls silent loses too. Each file was
+written by somebody who had not seen the rules, and read once before anything was learnt from it. The truth is complete
+for the fields of FIELDS and the findings of pulleys.
 
 Run: python tests/scraps/scraps.py [--faults]
 """
@@ -24,8 +24,10 @@ from notereader.record import Address
 
 FILES = ("doubted", "owned", "changed")
 FIELDS = frozenset(
-    ("extent", "treatment", "strands", "stitch", "size", "material", "hold", "purchase_mm")
-    + ("peripheral", "gap", "glide", "tension", "bulk", "ends")
+    [
+        *("extent", "treatment", "strands", "stitch", "size", "material", "hold", "purchase_mm"),
+        *("peripheral", "gap", "glide", "tension", "bulk", "ends"),
+    ]
 )
 
 
@@ -107,17 +109,11 @@ def _said(text: str) -> Iterator[tuple[str, tuple[object, bool]]]:
     for place, fact in read(text).walk():
         if fact.value is not None and _counts(place):
             value = json.loads(fact.model_dump_json())["value"]
-            yield _name(place), (plain(value), bool(fact.look_twice))
+            yield place.text(), (plain(value), bool(fact.look_twice))
 
 
 def _counts(place: Address) -> bool:
     return (place.group == "repairs" and place.field in FIELDS) or (place.group, place.field) == ("pulleys", "finding")
-
-
-def _name(place: Address) -> str:
-    parts = [place.group, place.digit or "-", place.part or "-"]
-    parts += [place.side or "-"] if place.group == "repairs" else []
-    return "/".join([*parts, place.field])
 
 
 def main(arguments: list[str]) -> None:

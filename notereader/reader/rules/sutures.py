@@ -1,5 +1,6 @@
 """Core and peripheral sutures of a sentence: every rule of them, in order, and sizes and materials."""
 
+from notereader.reader.choosing import FINE
 from notereader.reader.desk import Desk, carried, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.page import Break, Mention, within
@@ -76,7 +77,7 @@ def _peers(scene: Scene, threads: list[Thread], thread: Thread) -> list[int]:
 
 def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> None:
     prefix = {CORE: "", PERIPHERAL: "peripheral_"}.get(thread.role)
-    if thread.role == CORE and of_the_far_end(desk, scene):
+    if thread.role == CORE and (of_the_far_end(desk, scene) or _too_fine(scene, thread)):
         return
     if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
@@ -118,6 +119,18 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
             )
         if thread.looped is not None and thread.role == CORE:
             desk.tendon(scene, target, "looped", thread.looped, [(thread.i, thread.j)], "looped suture", *doubts)
+
+
+def _too_fine(scene: Scene, thread: Thread) -> bool:
+    """'The running 6-0 was removed': a thread that fine is the core's only where the words beside it name the core.
+
+    Common practice, no source: cores are of 2-0 to 5-0, a child's now and then of 6-0.
+    """
+    if thread.size not in FINE:
+        return False
+    first, last = scene.part(thread.i)
+    named = any(first <= m.i < last for m in scene.of("stitch", "strandword"))
+    return not named and not any(m.value == CORE and first <= m.i < last for m in scene.of("role"))
 
 
 def _second_thread(desk: Desk, scene: Scene, thread: Thread, target: Target) -> bool:
