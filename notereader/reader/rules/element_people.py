@@ -303,9 +303,14 @@ def signature(desk: Desk) -> Span | None:
     i, j = last
     if named := closing_name(desk, i, j):
         return named
-    if above and _SIGNS_OFF & set(page.words[above[0][0] : above[0][1]]) and j - i <= 12:
+    closing = page.words[above[0][0] : above[0][1]] if above else []
+    if j - i <= _LONGEST_NAME and (_SIGNS_OFF & set(closing) or (len(closing) <= _SHORT and _YOURS & set(closing))):
         return i, j
     return None
+
+
+_YOURS = frozenset(["yours", "ever"])  # 'As ever,', 'Yours,'
+_SHORT, _LONGEST_NAME = 5, 12  # words of a line
 
 
 def _is_graded(desk: Desk, i: int, j: int) -> bool:

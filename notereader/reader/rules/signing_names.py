@@ -28,13 +28,30 @@ def signs_by_name(desk: Desk, i: int, j: int) -> bool:
     posts = element_list("grades") | element_list("signing_grades") | _OF_WHAT | _PARTICLES
     known = {k for m in (*page.mentions, *page.elements, *page.headings) for k in range(m.i, m.j)}
     names = [k for k in plain if k not in known and _may_be_name(page.raw(k, k + 1)) and page.words[k] not in titles]
-    names = [k for k in names if page.words[k] not in posts]
-    rest = [k for k in plain if k not in names and page.words[k] not in titles | posts and len(page.words[k]) > 1]
+    names = [k for k in names if not _is_post(page, k, posts)]
+    rest = [k for k in plain if k not in names and not _is_post(page, k, titles | posts) and len(page.words[k]) > 1]
     if rest or not 0 < len(names) <= _MOST_NAMES:
         return False
     beside = titles if page.raw(i, j).isupper() else titles | element_list("grades") | {"dictated"}
     titled = any(not beside.isdisjoint(_neighbours(page, plain, k)) for k in names)
-    return titled or any(_named_above(desk, page.words[k], i) for k in names)
+    return titled or _stands_alone(page, plain, names) or any(_named_above(desk, page.words[k], i) for k in names)
+
+
+def _is_post(page: Page, k: int, posts: frozenset[str]) -> bool:
+    """Tell whether a word is a post, with or without the year of training behind it: 'SpR3', 'ST7'."""
+    return page.words[k] in posts or page.words[k].rstrip("0123456789") in posts
+
+
+def _stands_alone(page: Page, plain: list[int], names: list[int]) -> bool:
+    """'B Ruthven', 'R Ashgrove-Tull SpR3', 'Kiplimo for BN' below a blank line: a name with initials and no more."""
+    first = plain[0]
+    if page.breaks[first] < Break.BLANK or len(names) > 2:
+        return False
+    behind = plain[1:2] or [first]
+    if _is_initial(page, first) and behind[0] in names:
+        return True
+    for_another = [page.words[k] for k in plain[len(names) : len(names) + 1]] == ["for"]
+    return plain[: len(names)] == names and for_another and len(plain) > len(names) + 1
 
 
 def closing_name(desk: Desk, i: int, j: int) -> Span | None:
