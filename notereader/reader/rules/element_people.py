@@ -7,6 +7,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Break
 from notereader.reader.rules.element_words import near_words
 from notereader.reader.rules.signing_names import closing_name, signs_by_name
+from notereader.reader.rules.team_labels import team_member
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -29,7 +30,7 @@ def surgeon(desk: Desk) -> Span | None:
     early = desk.scenes[: max(6, len(desk.scenes) // 3)]
     helped = next((who for scene in early if (who := _before_assistant(scene)) is not None), None)
     pair = _me_and(desk) or _team(desk)
-    named = helped or (pair[0] if pair is not None else None) or _graded_first(desk)
+    named = helped or (pair[0] if pair is not None else None) or team_member(desk, "surgeon") or _graded_first(desk)
     return named or _letter_writer(desk) or _first_person(desk)
 
 
@@ -38,13 +39,17 @@ def _done_by(scene: Scene) -> Span | None:
     words = scene.page.words
     done = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _DONE]
     for k in done[:1]:
-        by = next((m for m in range(k + 1, min(k + 9, scene.sentence.j)) if words[m] == "by"), None)
+        by = next((m for m in range(k + 1, min(k + _FAR, scene.sentence.j)) if words[m] == "by"), None)
         if by is not None:
             near = range(by + 1, min(by + 5, scene.sentence.j))
-            who = next((m for m in near if words[m] in element_list("people")), None)
+            people = element_list("people") | (element_list("titles") if words[k] == "operated" else frozenset())
+            who = next((m for m in near if words[m] in people), None)
             if who is not None and scene.told(k):
                 return by, who + 1
     return None
+
+
+_FAR = 12  # words: 'on the twenty-second of September 2032'
 
 
 def _labelled(desk: Desk, scene: Scene, labels: frozenset[str]) -> Span | None:
@@ -210,7 +215,7 @@ def assistant(desk: Desk) -> Span | None:
         if found is not None:
             return found
     pair = _me_and(desk) or _team(desk)
-    return pair[1] if pair is not None else None
+    return pair[1] if pair is not None else team_member(desk, "assistant")
 
 
 def _helped(desk: Desk, scene: Scene) -> Span | None:
@@ -250,7 +255,7 @@ def anaesthetist(desk: Desk) -> Span | None:
             ]
             if before:  # 'Dr L. giving the anaesthetic'
                 return before[-1], j
-    return None
+    return team_member(desk, "anaesthetist")
 
 
 def _giver(desk: Desk, scene: Scene, after: list[int], headed: bool) -> Span | None:

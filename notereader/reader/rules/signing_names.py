@@ -48,7 +48,7 @@ def _stands_alone(page: Page, plain: list[int], names: list[int]) -> bool:
     if page.breaks[first] < Break.BLANK or len(names) > 2:
         return False
     behind = plain[1:2] or [first]
-    if _is_initial(page, first) and behind[0] in names:
+    if is_initial(page, first) and behind[0] in names:
         return True
     for_another = [page.words[k] for k in plain[len(names) : len(names) + 1]] == ["for"]
     return plain[: len(names)] == names and for_another and len(plain) > len(names) + 1
@@ -67,9 +67,9 @@ def closing_name(desk: Desk, i: int, j: int) -> Span | None:
     while first < end and page.words[first] in element_list("titles") | {"."}:
         first += 1
     last = first
-    while last < end and (page.words[last] in _NAME_PARTS or _is_initial(page, last) or _is_new_name(desk, last)):
+    while last < end and (page.words[last] in _NAME_PARTS or is_initial(page, last) or is_new_name(desk, last)):
         last += 1
-    names = [k for k in range(first, last) if _is_new_name(desk, k)]
+    names = [k for k in range(first, last) if is_new_name(desk, k)]
     rest = page.words[last:end]
     if not 0 < len(names) <= _MOST_NAMES or not _OF_OTHERS.isdisjoint(rest) or _goes_on(rest):
         return None
@@ -92,12 +92,13 @@ _MARKS = frozenset([",", "(", "/", "-", "for"])
 _OF_OTHERS = frozenset(["gp", "cc", "copy", "review", "clinic"])
 
 
-def _is_initial(page: Page, k: int) -> bool:
+def is_initial(page: Page, k: int) -> bool:
+    """Tell whether a word is one capital letter."""
     raw = page.raw(k, k + 1)
     return len(raw) == 1 and raw.isupper()
 
 
-def _is_new_name(desk: Desk, k: int) -> bool:
+def is_new_name(desk: Desk, k: int) -> bool:
     """Tell whether a word may be a name: one with a capital that is no word of the trade, no post and no degree."""
     page = desk.page
     posts = element_list("grades") | element_list("signing_grades") | element_list("degrees")
