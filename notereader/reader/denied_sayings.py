@@ -22,7 +22,8 @@ _NEAR = 5  # words from a denial to its verb
 
 def mark_denied_sayings(page: Page, sentence: Sentence) -> None:
     """Set aside what a sentence says that nobody could say, or that it would be wrong to say."""
-    _mark_ironies(page, sentence)
+    if not _IRONIES.isdisjoint(sentence.said) or {"it", "not"} <= sentence.said:
+        _mark_ironies(page, sentence)
     if _SAYING.isdisjoint(sentence.said):
         return
     for k in range(sentence.i, sentence.j - 1):
@@ -67,6 +68,9 @@ def _mark_good(page: Page, i: int, j: int) -> None:
 
 _LEADING = phrases_by_first_word("denied_sayings", "leading")
 _TRAILING = phrases_by_first_word("denied_sayings", "trailing")
+# The longest word of each phrase; 'it was not' has none of its own.
+_PHRASES = [phrase for phrases in (*_LEADING.values(), *_TRAILING.values()) for phrase in phrases]
+_IRONIES = frozenset([max(phrase, key=len) for phrase in _PHRASES if phrase[0] != "it" or phrase[-1] != "not"])
 _PARTS = _STOPS - {"-"} | {",", "and"}
 _FAR = 10  # words
 

@@ -13,7 +13,8 @@ _THOUGHT = word_list("first_looks", "thought")
 _AT_FIRST = [words.split() for words in word_list("first_looks", "at_first")]
 _AT_SIGHT = [words.split() for words in word_list("first_looks", "at_sight")]
 _CLOSER = [words.split() for words in word_list("first_looks", "closer")]
-_WORDS = _SEEMING | _THOUGHT | {words[1] for words in _AT_SIGHT}
+# The word of each phrase that few other sentences hold: 'sight', 'look', 'taken'.
+_WORDS = _SEEMING | _THOUGHT | {words[-2] if words[-1] == "for" else words[-1] for words in _AT_SIGHT}
 _KINDS = frozenset(["extent", "ends", "opened"])
 _STOPS = frozenset([",", ";", ".", "but"])
 _LEAD = 4  # words of a sentence in which it says how it was looked at

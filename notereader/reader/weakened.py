@@ -13,8 +13,8 @@ _BETWEEN = word_list("weakened", "between")
 _DOUBTING = word_list("weakened", "doubting")
 _NEARLY = word_list("weakened", "nearly")
 _REACHED = word_list("weakened", "reached")
-_GUESSES = [words.split() for words in word_list("weakened", "guesses")]
-_GUESSING = frozenset([words[0] for words in _GUESSES])
+_GUESSES = phrases_by_first_word("weakened", "guesses")
+_GUESSING = frozenset(_GUESSES)
 _UNPROVEN = word_list("weakened", "unproven")
 _BELIEFS = phrases_by_first_word("weakened", "beliefs")
 _BORNE_OUT = word_list("weakened", "borne_out")
@@ -125,7 +125,7 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
     A thread alone ('I think 3-0 Ethibond') stays told, with a reason to look twice.
     """
     for k in range(sentence.i, sentence.j):
-        for words in _GUESSES if page.words[k] in _GUESSING else ():
+        for words in _GUESSES.get(page.words[k], ()):
             end = k + len(words)
             if page.words[k:end] == words:
                 begin, end = _guessed(page, sentence, k, end)

@@ -4,12 +4,12 @@ from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
 from notereader.reader.groups import Target
 from notereader.reader.needs import needs
 from notereader.reader.scene import Scene, group_targets
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _WAS = frozenset(["was", "were"])
 _ON_PURPOSE = word_list("not_sewn", "on_purpose")
 _STITCHES = word_list("not_sewn", "stitches")
-_NOT_GIVEN = [words.split() for words in word_list("not_sewn", "not_given")]
+_NOT_GIVEN = phrases_by_first_word("not_sewn", "not_given")
 _ENDS = frozenset(["", ".", ",", ";", ":", ")"])
 _GOES_ON = frozenset(["and", "nor", "or", "so", "because", "as"])
 _OPENING = 3  # words: 'neither was sutured'
@@ -53,8 +53,8 @@ def _neither_was(desk: Desk, scene: Scene) -> None:
 def _given_none(desk: Desk, scene: Scene) -> None:
     """'The FDP has a 20 % nick that did not get a stitch', 'it was given no suture': of a tendon cut in part."""
     words = scene.page.words
-    for k in range(scene.sentence.i, scene.sentence.j):
-        given = next((w for w in _NOT_GIVEN if words[k : k + len(w)] == w), None)
+    for k in (k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _NOT_GIVEN):
+        given = next((w for w in _NOT_GIVEN[words[k]] if words[k : k + len(w)] == w), None)
         at = k + len(given) if given else k
         at += words[at : at + 1] in (["a"], ["any"])
         closed = at < scene.sentence.j and scene.next_word(at + 1) in _ENDS | _GOES_ON

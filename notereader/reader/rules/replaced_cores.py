@@ -34,7 +34,8 @@ def note_replaced(desk: Desk, scene: Scene) -> None:
     """Note the tendons whose core a sentence says was taken out, or gave way and was done again."""
     if scene.header:
         return
-    for k in range(scene.sentence.i + 1, scene.sentence.j):
+    words = scene.page.words
+    for k in (k for k in range(scene.sentence.i + 1, scene.sentence.j) if words[k] in _LOSSES):
         end = _phrase_end(scene, _REMOVED, k)
         if not end:
             end = _phrase_end(scene, _FAILED, k)
