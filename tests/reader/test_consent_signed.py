@@ -1,7 +1,6 @@
 """A consent told by what was talked about and a signature."""
 
 import pytest
-
 from reader_sentences import each
 
 from notereader.reader import read

@@ -438,10 +438,22 @@ def _before_repair(scene: Scene, mention: Mention) -> bool:
     before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
     ahead = next((d for d in scene.of("deed") if d.value == "repaired" and 0 < d.i - mention.j <= 8), None)
     between = scene.words(mention.j, ahead.i) if ahead is not None else []
+    if ahead is not None and "," in between and _THEN.issuperset(between) and not _sews_another(scene, ahead):
+        return True  # 'FDP - tags trimmed, repaired with 4/0 Prolene', 'frayed fibres pared away, then sutured'
     if not {"then", "and"}.isdisjoint(between) and {"not", "nothing", "no", ";", ".", ","}.isdisjoint(between):
         return not any(g.tendons for g in scene.setting.groups if ahead is not None and mention.j <= g.i < ahead.i)
     led = not {"after", "following"}.isdisjoint(before)
     return led and any(d.value == "repaired" and d.j <= mention.i for d in scene.of("deed"))
+
+
+_THEN = frozenset([",", "then", "and", "off", "away", "back"])
+
+
+def _sews_another(scene: Scene, deed: Mention) -> bool:
+    """'Flap trimmed, sutured the ulnar nerve', '..., repair of the FDP': what is named behind a deed."""
+    kinds = ("tendon", "digit", "pulley", "structure", "sided", "anynerve", "anyartery")
+    near = (m.i - deed.j for m in scene.of(*kinds))
+    return any(0 <= n <= _AT_ITS_DEED for n in near)
 
 
 def _sewn_next(desk: Desk, scene: Scene, mention: Mention) -> bool:
