@@ -100,3 +100,12 @@ def test_something_else_that_was_omitted_takes_nothing_back() -> None:
 @pytest.mark.parametrize("text", ["Active testing was omitted.", "Traction test skipped."])
 def test_a_test_that_was_omitted_is_none(text: str) -> None:
     assert each(SEWN + text, "test") == {}
+
+
+@pytest.mark.parametrize("later", ["secondary grafting", "a delayed graft", "a secondary repair"])
+def test_a_nerve_left_for_a_later_day_is_left(later: str) -> None:
+    text = SEWN + f"The ulnar digital nerve was divided and left for {later}."
+    assert told(text, "extent", "treatment", group="injuries") == {
+        "ring digital nerve ulnar": {"extent": "complete", "treatment": "left"}
+    }
+    assert "ring FDS" not in each(SEWN + f"FDS cut, left for {later}.", "treatment")

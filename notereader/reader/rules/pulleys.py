@@ -434,7 +434,19 @@ def _the_rest_too(scene: Scene, action: Mention) -> bool:
 
 def _a_part_of_it(scene: Scene, group: PulleyGroup, action: Mention) -> bool:
     """'Loose strips of A2 were cut off', 'A3: torn part cut off': what was cut away is named, and is a part."""
-    return group.j <= action.i and (_names_a_part(scene, group.i) or _names_a_part(scene, action.i))
+    named = _names_a_part(scene, group.i) or _names_a_part(scene, action.i) or _takes_a_part(scene, action)
+    return group.j <= action.i and named
+
+
+def _takes_a_part(scene: Scene, action: Mention) -> bool:
+    """'A2: excised the torn flap', 'removed its frayed edge'; 'A5 torn, excised the tags' took all that was left."""
+    behind = scene.words(action.j, min(action.j + 4, scene.sentence.j))
+    led = behind[:1] in (["the"], ["a"], ["its"], ["that"], ["this"])
+    noun = next((n for n, word in enumerate(behind) if word in _CUT_PARTS | {"tongue"}), 0)
+    return led and noun > 0 and not behind[noun].endswith("s") and _TORN.issuperset(behind[1:noun])
+
+
+_TORN = word_list("pulleys", "torn_part")
 
 
 def _names_a_part(scene: Scene, k: int) -> bool:
