@@ -289,6 +289,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):
         return None
+    if value == "excised" and _takes_flap_off(scene, mention):
+        return "trimmed"
     if value == "trimmed" and _sewn_next(desk, scene, mention):
         return None
     if not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
@@ -446,6 +448,16 @@ def _before_repair(scene: Scene, mention: Mention) -> bool:
     return led and any(d.value == "repaired" and d.j <= mention.i for d in scene.of("deed"))
 
 
+def _takes_flap_off(scene: Scene, mention: Mention) -> bool:
+    """'After resection of the flap it slid freely', 'the flap was excised': a piece of a tendon cut in part."""
+    behind = scene.words(mention.j - (scene.page.words[mention.j - 1] == "of"), mention.j + 5)
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in _WAS]
+    of_it = behind[:1] == ["of"] and next((w for w in behind[1:] if w not in _ARTICLES_OF_FLAP), "") in _TENDON_FLAPS
+    return of_it or (lead[-1:] != [] and lead[-1] in _TENDON_FLAPS)
+
+
+_TENDON_FLAPS = frozenset(["flap", "tag", "flaps", "tags", "tongue"])
+_ARTICLES_OF_FLAP = frozenset(["the", "this", "that", "a", "small", "loose", "hanging", "tendon", "fibre"])
 _THEN = frozenset([",", "then", "and", "off", "away", "back"])
 
 
