@@ -265,3 +265,11 @@ def test_a_share_behind_its_cut_that_was_left(words: str) -> None:
 def test_a_share_of_which_so_much_was_left() -> None:
     assert each("Ring FDS was cut so that 20 percent was left.", "extent_percent") == {}
     assert each("The knots of the ring FDP were superficial and left.", "treatment") == {}
+
+
+@pytest.mark.parametrize("words", ["is cut in two thirds", "was divided in two thirds"])
+def test_cut_in_two_thirds_is_not_cut_in_two(words: str) -> None:
+    assert each(f"Ring finger. The FDP {words}.", "extent") == {"ring FDP": "partial"}
+    assert each("Ring finger. The FDP is cut in two.", "extent") == {"ring FDP": "complete"}
+    extensor = each(f"Ring finger. The extensor tendon {words}.", "extent", group="injuries")
+    assert extensor == {"ring extensor tendon": "partial"}
