@@ -135,6 +135,8 @@ _TELLING = frozenset(["extent", "strandword", "stitch", "material"])
 
 def _until_surgery(page: Page, section: Section) -> list[Section]:
     """Part the story from the operation told in the same paragraph: '... came to me. At surgery there was ...'."""
+    if section.kind == "consent":
+        return _until_the_operation(page, section)
     if section.kind != "indication":
         return [section]
     words = page.words
@@ -144,6 +146,31 @@ def _until_surgery(page: Page, section: Section) -> list[Section]:
                 continue  # 'At operation in 2031 ...'
             return [replace(section, j=k), Section("narrative", k, k, section.j)]
     return [section]
+
+
+def _until_the_operation(page: Page, section: Section) -> list[Section]:
+    """Part a consent told in a sentence from what follows it: 'Consent obtained. Upper arm tourniquet. FDP was ...'.
+
+    'Consent. Infection, stiffness and a second operation.' goes on with what was agreed to.
+    """
+    words = page.words
+    agreed = words[section.i - 1] in _AGREED and words[section.i] == "."
+    for k in range(section.i + 1, section.j):
+        if words[k - 1] != "." or page.breaks[k] < Break.SPACE or page.text[page.starts[k]].islower():
+            continue
+        end = sentence_end(page, k)
+        said, told = set(words[k:end]), {m.kind for m in within(page.mentions, k, end)}
+        found = bool(told & {"tendon", "pulley"} and told & {"extent", "opened"}) and _TALKED_OF.isdisjoint(said)
+        if not _BEGINS.isdisjoint(said) or (agreed and found):
+            if k == section.i + 1:  # 'Consented.': a sentence of the telling, and no heading
+                return [Section("narrative", section.h, section.h, section.j)]
+            return [replace(section, j=k), Section("narrative", k, k, section.j)]
+    return [section]
+
+
+_AGREED = frozenset(["obtained", "taken", "consented", "signed", "given"])
+_BEGINS = word_list("layout", "operation_begins")
+_TALKED_OF = word_list("layout", "talked_of")
 
 
 def _hours(page: Page, lines: list[Line]) -> list[int]:

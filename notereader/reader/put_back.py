@@ -48,6 +48,8 @@ def _mark_gone_elsewhere(page: Page, sentence: Sentence) -> None:
     if not sized and not any(m.kind in _SUTURE for m in within(page.mentions, sentence.i, sentence.j)):
         return
     turn = next((k for k in range(opened, sentence.j) if words[k] in (",", ";", "but", "and")), sentence.j)
+    if any(m.kind == "pulley" for m in within(page.mentions, max(sentence.i, opened - _AT_ITS_VERB), opened)):
+        return  # 'A2 was opened and lifted as a flap; it was then closed with 5-0'
     if _elsewhere(words[turn : sentence.j]):
         page.mark(sentence.i, turn, "considered")
     elif turn == sentence.j and words[turn : turn + 1] and words[turn] in _TAKEN_UP:
@@ -68,6 +70,7 @@ _OTHER_TISSUES = word_list("put_back", "other_tissues")
 _OF_TENDON = frozenset(["tendon", "repair", "join", "core", "edge", "round", "around"])
 _TAKEN_UP = frozenset(["it", "this", "that", "they", "instead", "the"])
 _FAR = 25  # words
+_AT_ITS_VERB = 4  # words: 'A2 pulley had been opened'
 _FAR_OFF = 6
 
 

@@ -55,9 +55,7 @@ _YEAR = re.compile(r"(?:19|20)\d\d\Z")
 _BOUNDS = word_list("standing", "bounds")
 # How a general remark turns to what was done this time.
 _TURNS = [tuple(words.split()) for words in word_list("standing", "this_case")]
-_FORWARD_ONLY = frozenset(
-    ["instead of", "in preference to", "in place of", "as opposed to", "in lieu of", "plan for", "would have"]
-)
+_FORWARD_ONLY = word_list("standing", "forward_only")
 _RIGHT_BOUNDS = _BOUNDS | {"and", ".", "(", ")"}
 _LEFT_BOUNDS = _BOUNDS | {".", "(", ")", ">"}
 
@@ -750,7 +748,7 @@ def _square_or(page: Page, cue: Mention, i: int, j: int) -> tuple[int, int]:
 def _clause(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     """Return the clause a cue of an alternative reaches."""
     forward_only = " ".join(page.words[cue.i : cue.j]) in _FORWARD_ONLY
-    i = cue.i
+    i = cue.i + (forward_only and page.words[cue.i] == "left")  # 'divided and left for secondary grafting': left it was
     while not forward_only and i > sentence.i and page.words[i - 1] not in _LEFT_BOUNDS:
         i -= 1
     j = cue.j

@@ -17,7 +17,8 @@ _ASKS = word_list("unachieved", "asks")
 _OTHERS = word_list("unachieved", "others")
 _CASES = word_list("unachieved", "cases")
 _IN_WHOM = word_list("unachieved", "in_whom")
-_GIVEN_UP = (["was", "abandoned"], ["were", "abandoned"], ["had", "to", "be", "abandoned"], ["was", "given", "up"])
+_GIVEN_UP = phrases_by_first_word("unachieved", "given_up")
+_BEEN = frozenset(["was", "were", "is", "are", "be", "been"])
 _STOPS = frozenset([";", ".", "but", "so", "however", "yet", "because", "as", "since", "therefore", "instead", ")"])
 _CLAUSES = _STOPS | {",", "and"}
 # What a note tells by its denial: a pulley not opened is whole, a tendon not repaired was left, a suture not placed.
@@ -30,7 +31,7 @@ _OF_REPAIR = frozenset(
 )
 _BEFORE_WHETHER = frozenset([",", ";", ".", ":", "(", "and", "but"])  # 'Whether I used 3-0 or 4-0 I forget'
 _NEAR = 5  # words
-_ANY_WORD = frozenset([*_IN_VAIN, *_OPENERS, *_RULES, *_OTHERS, "abandoned", "given"])
+_ANY_WORD = frozenset([*_IN_VAIN, *_OPENERS, *_RULES, *_OTHERS, *_GIVEN_UP])
 
 
 def mark_unachieved(page: Page, sentence: Sentence) -> None:
@@ -101,12 +102,30 @@ def _mark_other(page: Page, sentence: Sentence, k: int) -> None:
 
 
 def _mark_given_up(page: Page, sentence: Sentence) -> None:
-    """'A locked cruciate repair was abandoned': what was begun; that a peripheral suture was, says there is none."""
-    words = page.words
+    """'A locked cruciate repair was abandoned', 'repair of A2 was omitted'; of a peripheral suture: there is none.
+
+    Of a nerve it says that it was left.
+    """
     for k in range(sentence.i + 1, sentence.j):
-        if not any(words[k : k + len(verb)] == verb for verb in _GIVEN_UP):
+        if not gives_up(page, k, sentence.j):
             continue
-        first = next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if words[n] in _CLAUSES), sentence.i)
+        first = next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
         inside = within(page.mentions, first, k)
-        if not any(m.value == "peripheral" or m.kind == "pattern" for m in inside):
+        if not any(m.value == "peripheral" or m.kind in _TOLD_ELSEWHERE for m in inside):
             page.mark(first, k, "considered")
+
+
+def gives_up(page: Page, k: int, last: int) -> bool:
+    """Tell whether word k begins what says that a deed was not done: 'was omitted', 'FDS repair not attempted,'."""
+    behind = next((p for p in _GIVEN_UP.get(page.words[k], ()) if page.words[k : k + len(p)] == p), None)
+    if behind is None:
+        return False
+    j = k + len(behind)
+    closes = j >= last or page.words[j] in _CLAUSES or page.breaks[j] >= Break.LINE
+    of_another = page.words[k - 2] in _OF_ANOTHER  # '..., but as there was no tension this was not done'
+    return (page.words[k - 1] in _BEEN and not of_another) or (closes and page.words[k - 1] in _DEEDS)
+
+
+_TOLD_ELSEWHERE = frozenset(["pattern", "structure", "sided", "anynerve", "anyartery"])
+_OF_ANOTHER = frozenset(["this", "that", "it", "which", "these", "they", "so"])
+_DEEDS = word_list("unachieved", "deeds")

@@ -43,3 +43,23 @@ def test_an_incision_opposite_a_finger_turns_to_it() -> None:
 def test_moving_the_fingers_says_nothing_of_a_wrist_flexor() -> None:
     text = "Left wrist. PL and FDS ring cut through, both repaired with two strands. No gaps on moving the fingers."
     assert each(text, "gap") == {"ring FDS": "none"}
+
+
+def test_a_tenodesis_held_by_an_anchor_stays_one() -> None:
+    text = "Right small FDP. Tenodesis of the distal FDP stump to the middle phalanx. "
+    assert each(text + "Stump secured to the anchor.", "treatment") == {"small FDP": "tenodesed"}
+    again = "Ring FDP avulsed. Reinserted with a suture anchor."
+    assert each(again, "treatment") == {"ring FDP": "reinserted"}
+
+
+@pytest.mark.parametrize(
+    ("splint", "kind"),
+    [
+        ("A dorsal splint over the DIP joint only.", "other"),
+        ("Dorsal splint across the DIPJ.", "other"),
+        ("Dorsal splint with the wrist neutral, MP 50, DIP free.", "dorsal blocking"),
+    ],
+)
+def test_a_splint_of_the_end_joint(splint: str, kind: str) -> None:
+    text = f"Small FDP completely cut and sewn with 3-0 Ticron. {splint}"
+    assert [f["splint"] for f in told(text, "splint", group="aftercare").values()] == [kind]

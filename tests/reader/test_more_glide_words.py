@@ -137,3 +137,10 @@ def test_a_bone_that_a_pull_moves_has_no_gap_of_its_own(words: str) -> None:
 
 def test_a_gap_of_a_broken_bone_is_none_of_the_repair() -> None:
     assert each("Ring finger. FDP reinserted with anchors. The phalanx was cracked, no gap.", "gap") == {}
+
+
+@pytest.mark.parametrize(
+    "words", ["The tendon ran a little stiffly through the A2 closure.", "The tendon glides tightly under the A2."]
+)
+def test_a_run_told_with_how_much(words: str) -> None:
+    assert each(f"Left index. FDP cut, sewn with 3-0 Ticron. {words}", "glide") == {"index FDP": "restricted"}

@@ -241,3 +241,20 @@ def test_a_suture_named_and_then_said_not_to_be_there(text: str) -> None:
 )
 def test_none_that_is_said_of_a_gap(text: str) -> None:
     assert each(f"Index FDP sutured with 3-0 nylon; it gapped 1 mm. {text}", "peripheral") == {"index FDP": "present"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The circumferential suture is renounced upon.",
+        "The epitendinous stitch was waived.",
+        "We abstained from a peripheral suture.",
+        "We renounced on an epitendinous suture for reasons of time.",
+        "An epitendinous suture was desisted from.",
+    ],
+)
+def test_one_that_was_renounced(text: str) -> None:
+    note = f"Left ring finger. FDP completely divided, repaired with a cruciate of 3-0 Ethibond. {text}"
+    assert each(note, "peripheral") == {"ring FDP": "absent"}
+    other = note.replace(text, "A running 6-0 epitendinous suture was placed; a drain was renounced.")
+    assert each(other, "peripheral") == {"ring FDP": "present"}

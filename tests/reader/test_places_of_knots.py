@@ -68,3 +68,20 @@ def test_knots_of_those_told_of_together(before: str) -> None:
 )
 def test_the_ticked_place(form: str, place: str) -> None:
     assert each(ONE + "\n" + form, "knot") == {"ring FDP": place}
+
+
+_THREE = (
+    "Index and middle FDP divided and FDS of the index. FDPs sewn with 3-0 Ticron. "
+    "FDS with a modified Kessler of 4-0 Ticron, two strand. "
+)
+
+
+@pytest.mark.parametrize(
+    "words", ["The knots lie between the ends in all.", "Knots buried in all.", "Every knot is buried."]
+)
+def test_knots_of_all_told_behind_the_last(words: str) -> None:
+    assert each(_THREE + words, "knot") == {"index FDP": "buried", "index FDS": "buried", "middle FDP": "buried"}
+
+
+def test_so_many_knots_in_all_are_those_of_the_last() -> None:
+    assert each(_THREE + "Four knots in all, buried.", "knot") == {"index FDS": "buried"}

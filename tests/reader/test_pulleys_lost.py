@@ -1,7 +1,7 @@
 """A pulley that was whole or mended and gave way later is whole no more."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 HEAD = "The ring FDP was transected and repaired with four strands. "
 
@@ -59,3 +59,16 @@ def test_what_held_or_was_mended_again_stays(text: str, finding: str) -> None:
 )
 def test_an_edge_cut_away_is_trimmed(text: str) -> None:
     assert _findings(text) == {"ring A2": "trimmed"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["excised the torn flap", "removed the frayed edge", "cut away its hanging tag"],
+)
+def test_a_torn_part_that_was_cut_away(words: str) -> None:
+    assert each(f"Ring FDP cut. A2: {words}.", "finding", group="pulleys") == {"ring A2": "trimmed"}
+
+
+@pytest.mark.parametrize("words", ["excised the tags", "excised what was left of it", "excised the torn pulley"])
+def test_all_that_was_left_cut_away(words: str) -> None:
+    assert each(f"Ring FDP cut. A2 torn, {words}.", "finding", group="pulleys") == {"ring A2": "excised"}

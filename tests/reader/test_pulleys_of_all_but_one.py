@@ -36,3 +36,22 @@ def test_two_pulleys_are_not_told_apart_so() -> None:
 def test_what_is_left_of_a_pulley_is_no_whole_pulley(text: str) -> None:
     found = each(f"Ring FDP cut through and repaired. {text}", "finding", group="pulleys")
     assert "intact" not in found.values()
+
+
+_TWO_FINGERS = "Ring and small FDP cut and sewn. Ring A2 was vented. "
+
+
+@pytest.mark.parametrize(
+    "words", ["A4s both preserved.", "Both A4s intact.", "A4 pulleys preserved.", "The A4s were kept."]
+)
+def test_one_pulley_in_the_plural_is_that_of_both_fingers(words: str) -> None:
+    assert each(_TWO_FINGERS + words, "finding", group="pulleys") == {
+        "ring A2": "vented",
+        "ring A4": "intact",
+        "small A4": "intact",
+    }
+
+
+def test_two_pulleys_together_are_those_of_the_finger() -> None:
+    found = each(_TWO_FINGERS + "In the ring the A3 and A4 pulleys were kept.", "finding", group="pulleys")
+    assert found == {"ring A2": "vented", "ring A3": "intact", "ring A4": "intact"}

@@ -75,3 +75,14 @@ def test_a_suture_that_went_elsewhere_is_not_told(text: str) -> None:
 )
 def test_a_suture_that_went_where_it_was_meant_to_is_told(text: str) -> None:
     assert each(OPENED + text, "peripheral") == {"ring FDP": "present"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A2 was opened and lifted as a flap; it was then closed with 5-0 PDS.",
+        "The A2 pulley was opened, raised as a flap and later closed back with 6-0 nylon.",
+    ],
+)
+def test_a_pulley_opened_as_a_flap_is_no_suture_opened(words: str) -> None:
+    assert each("Left index. FDP cut. " + words, "finding", group="pulleys") == {"index A2": "repaired"}

@@ -145,3 +145,21 @@ def test_bulk_judged(words: str, expected: str) -> None:
 @pytest.mark.parametrize("words", ["I would not use a bulky dressing.", "Six strands would have been rather thick."])
 def test_bulk_of_nothing_sewn(words: str) -> None:
     assert each(_HEAD + words, "bulk") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "After resection of the flap the tendon is sliding free.",
+        "The flap was resected and the tendon glides freely.",
+        "After excision of the loose tag the tendon runs free.",
+    ],
+)
+def test_a_flap_taken_off_is_a_tendon_trimmed(words: str) -> None:
+    found = told(f"Right middle FDP 40% cut, its flap catches. {words}", "treatment", "glide")
+    assert found == {"middle FDP": {"treatment": "trimmed", "glide": "free"}}
+
+
+def test_a_tendon_taken_out_is_not_trimmed() -> None:
+    text = "Right middle FDP sewn, no flap. FDS: both slips cut, excision of the tendon."
+    assert told(text, "treatment")["middle FDS"] == {"treatment": "excised"}

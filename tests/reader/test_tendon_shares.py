@@ -1,7 +1,7 @@
 """Tendons told in shares, by slips and in lists: the rest of a hand, both zones, asides, first thoughts."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 
 @pytest.mark.parametrize(
@@ -247,3 +247,29 @@ def test_in_half_of_its_width_is_not_in_half(words: str, expected: dict[str, obj
 def test_a_share_that_is_denied(words: str) -> None:
     note = "Small finger. FDP 30 percent cut.\n\nADDENDUM 17 January 2034: " + words
     assert told(note, "extent_percent") == {"small FDP": {"extent_percent": 50}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The FDS of the ring has a superficial nick of 20 percent that is left.",
+        "Ring FDS had a nick of about 20%, which was left alone.",
+        "Ring FDS has a partial cut of 20 per cent that was left unsutured.",
+    ],
+)
+def test_a_share_behind_its_cut_that_was_left(words: str) -> None:
+    shown = {"ring FDS": {"extent": "partial", "extent_percent": 20, "treatment": "left"}}
+    assert told(words, "extent", "extent_percent", "treatment") == shown
+
+
+def test_a_share_of_which_so_much_was_left() -> None:
+    assert each("Ring FDS was cut so that 20 percent was left.", "extent_percent") == {}
+    assert each("The knots of the ring FDP were superficial and left.", "treatment") == {}
+
+
+@pytest.mark.parametrize("words", ["is cut in two thirds", "was divided in two thirds"])
+def test_cut_in_two_thirds_is_not_cut_in_two(words: str) -> None:
+    assert each(f"Ring finger. The FDP {words}.", "extent") == {"ring FDP": "partial"}
+    assert each("Ring finger. The FDP is cut in two.", "extent") == {"ring FDP": "complete"}
+    extensor = each(f"Ring finger. The extensor tendon {words}.", "extent", group="injuries")
+    assert extensor == {"ring extensor tendon": "partial"}

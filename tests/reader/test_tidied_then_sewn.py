@@ -1,7 +1,7 @@
 """Partial cuts tidied and then sewn, pulleys opened for the repair in hand, edges cut away, and orders told shortly."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 from notereader.reader import read
 
@@ -127,3 +127,24 @@ def test_weeks_of_therapy_are_no_start(words: str) -> None:
 def test_the_day_on_which_a_programme_commences_is_its_start() -> None:
     words = "Seen by hand therapist on day 1 for a splint; early active programme to commence on day 3 in therapy."
     assert _from(_DONE + words, "start_day") == 3
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP - ragged fibres trimmed, repaired 4/0 Prolene 2 strand core (Kessler).",
+        "FDP: frayed tags pared away, then sutured with 4/0 Prolene, 2 strand Kessler core.",
+    ],
+)
+def test_trimmed_and_behind_a_comma_sewn(words: str) -> None:
+    text = f"Left middle finger. {words} 6/0 Prolene running epitendinous. Knot buried."
+    assert told(text, "treatment", "size", "peripheral", "knot") == {
+        "middle FDP": {"treatment": "repaired", "size": "4-0", "peripheral": "present", "knot": "buried"}
+    }
+
+
+@pytest.mark.parametrize(
+    "words", ["flap trimmed, sutured the ulnar nerve", "flap trimmed, not sutured", "flap trimmed, repaired FDP"]
+)
+def test_trimmed_and_another_sewn(words: str) -> None:
+    assert each(f"Left middle finger. FDS cut 30%: {words}.", "treatment")["middle FDS"] == "trimmed"

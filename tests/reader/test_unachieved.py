@@ -65,3 +65,47 @@ def test_what_was_forgotten_to_be_said_is_told() -> None:
 def test_a_protocol_for_the_weeks_to_come_is_an_order() -> None:
     text = SEWN + "\n\nInstructions: our protocol asks for early active motion from day 3.\n"
     assert each(text, "programme", group="aftercare") == {"": "early active"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Repair of A2 was omitted.",
+        "Reconstruction of A2 had to be dispensed with.",
+        "A2 repair not carried out.",
+        "A2 reconstruction waived, too tight.",
+    ],
+)
+def test_a_pulley_whose_repair_was_omitted_is_not_told_repaired(text: str) -> None:
+    assert each(SEWN + text, "finding", group="pulleys") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["Repair of the FDS was omitted.", "FDS repair not done.", "Suture of the FDS was not performed."],
+)
+def test_a_tendon_whose_repair_was_omitted_is_not_told_repaired(text: str) -> None:
+    assert "ring FDS" not in each(SEWN + text, "treatment")
+    assert each(SEWN + text.replace("FDS", "ulnar digital nerve"), "treatment", group="injuries") == {
+        "ring digital nerve ulnar": "left"
+    }
+
+
+def test_something_else_that_was_omitted_takes_nothing_back() -> None:
+    text = SEWN + "A2 was repaired, drainage was omitted."
+    assert each(text, "finding", group="pulleys") == {"ring A2": "repaired"}
+    assert each(text, "treatment") == {"ring FDP": "repaired"}
+
+
+@pytest.mark.parametrize("text", ["Active testing was omitted.", "Traction test skipped."])
+def test_a_test_that_was_omitted_is_none(text: str) -> None:
+    assert each(SEWN + text, "test") == {}
+
+
+@pytest.mark.parametrize("later", ["secondary grafting", "a delayed graft", "a secondary repair"])
+def test_a_nerve_left_for_a_later_day_is_left(later: str) -> None:
+    text = SEWN + f"The ulnar digital nerve was divided and left for {later}."
+    assert told(text, "extent", "treatment", group="injuries") == {
+        "ring digital nerve ulnar": {"extent": "complete", "treatment": "left"}
+    }
+    assert "ring FDS" not in each(SEWN + f"FDS cut, left for {later}.", "treatment")

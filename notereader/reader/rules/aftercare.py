@@ -51,6 +51,9 @@ def _splint(desk: Desk) -> None:
     desk.add(same[0][0], "aftercare", NOWHERE, "splint", value, spans, "splint named", *doubts)
 
 
+_DIP = frozenset(["dip", "dipj", "dips", "dipjs"])
+
+
 def _kind_of_splint(scene: Scene, m: Mention) -> tuple[str, Span]:
     """Return the kind of a splint and its words; 'a slab behind the hand to stop extension' is dorsal blocking too."""
     words = scene.page.words
@@ -65,6 +68,8 @@ def _kind_of_splint(scene: Scene, m: Mention) -> tuple[str, Span]:
         stops = next((k for k in ahead if words[k] in order_list("blocks")), None)
         if stops is not None and (place is not None or before):
             return "dorsal blocking", (m.i - before, max(stops, place or 0) + 1)
+    if scene.words(m.i, m.j) == ["dorsal", "splint"] and not _DIP.isdisjoint(scene.words(m.j, m.j + 3)):
+        return "other", (m.i, m.j)  # 'a dorsal splint over the DIP joint only': the wrist and knuckles are free
     i = m.i
     while i > scene.sentence.i and words[i - 1] in order_list("splint_words"):
         i -= 1

@@ -208,7 +208,8 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
         return scene.next_word(quantity.j) == "of" and named
     first, last = scene.part(quantity.i)
     end = min(last, quantity.j + 3)
-    end = next((k for k in range(quantity.j, end) if scene.page.words[k] in _ENDS_SHARE), end)
+    ends = _ENDS_SHARE | _TELLS_OF_CUT if _share_of_a_cut(scene, quantity) else _ENDS_SHARE
+    end = next((k for k in range(quantity.j, end) if scene.page.words[k] in ends), end)
     around = scene.words(max(first, quantity.i - 2), end)  # 'cut 40 % and left alone', 'FDP 70 % + FDS whole'
     if any(w in _REMAINING for w in around):
         return False
@@ -217,6 +218,18 @@ def _cuts_tendon(scene: Scene, quantity: Quantity) -> bool:
 
 
 _ENDS_SHARE = frozenset(["and", "but", "+", "&"])
+_TELLS_OF_CUT = frozenset(["that", "which", ",", "was", "is"])
+
+
+def _share_of_a_cut(scene: Scene, quantity: Quantity) -> bool:
+    """'A nick of 20 percent that is left', 'a cut of about 30 %, left': how deep the cut is, and not what remained."""
+    k = quantity.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in _ABOUT_SO_MUCH:
+        k -= 1
+    return k < quantity.i and any(m.j == k for m in scene.of("extent", "hurt"))
+
+
+_ABOUT_SO_MUCH = frozenset(["of", "about", "some", "roughly", "only", "perhaps", "approximately", "around"])
 
 
 def told_as_fraction(desk: Desk, scene: Scene) -> None:

@@ -3,6 +3,7 @@
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.scene import Scene
+from notereader.reader.unachieved import gives_up
 from notereader.vocabulary.wordlists import word_list
 
 # A bruise or a cut beats 'intact'.
@@ -199,9 +200,18 @@ def deed_said(scene: Scene, structure: str, m: Mention) -> str:
         is_denied(scene, m, 1 if value == "left" else 3)
         or after in (["was", "not"], ["were", "not"])
         or after[:1] in (["omitted"], ["deferred"])
+        or _given_up(scene, m.j)
     ):
         return "left" if value == "repaired" else ""
     return value
+
+
+def _given_up(scene: Scene, first: int) -> bool:
+    """'Repair of the ulnar digital nerve was dispensed with', 'UDN repair not carried out': the deed before a word."""
+    words = scene.page.words
+    last = scene.sentence.j
+    end = next((k for k in range(first, last) if words[k] in (",", ";", ".", "and", "but")), last)
+    return any(gives_up(scene.page, k, last) for k in range(first, end))
 
 
 def _possible(structure: str, value: str) -> bool:

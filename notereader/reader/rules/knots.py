@@ -111,15 +111,18 @@ _ARE = frozenset(["was", "were", "is", "are", ":", "left", "knot", "knots"])
 
 
 def _of_all(scene: Scene) -> bool:
-    """'Knots buried, all', 'all knots lie between the ends', 'knots of all groups buried': of every repair told."""
+    """'Knots buried, all', 'all knots lie between the ends', 'buried in all': of every repair told."""
     if any(g.tendons or g.digits for g in scene.setting.groups) or scene.setting.sentence.prefix:
         return False
     words = scene.words(scene.sentence.i, scene.sentence.j)
     pairs = list(zip(words, [*words[1:], "."], strict=True))
     if any([":", "all"] in (scene.words(m.i - 2, m.i), scene.words(m.i - 1, m.i + 1)) for m in scene.of("knot")):
         return True  # 'Knots: all outside'
-    closes = any(a == "all" and b in (".", ",", ";") and words[n - 1] != "in" for n, (a, b) in enumerate(pairs))
-    return closes or any(a == "all" and b in _EVERY_ONE for a, b in pairs)
+    counted = any(count_of(w) for w in words)  # 'four knots in all'
+    ends = [n for n, (a, b) in enumerate(pairs) if a == "all" and b in (".", ",", ";")]
+    closes = any(words[n - 1] != "in" or not counted for n in ends)
+    every = any(a in ("every", "each") and b == "knot" for a, b in pairs)
+    return closes or every or any(a == "all" and b in _EVERY_ONE for a, b in pairs)
 
 
 def _of_a_stitch(desk: Desk, scene: Scene, knots: Mention) -> list[Target]:

@@ -135,7 +135,8 @@ def of_gap_before(desk: Desk, scene: Scene) -> bool:
 def of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
     """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
     first, _ = scene.part(mention.i)
-    knots = [m.i for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
+    told = [m for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
+    knots = [m.i for m in told if not any(cut.i == m.j for cut in scene.of("extent"))]  # 'a superficial nick'
     ends = [k for k in range(first, mention.i) if scene.page.words[k] in ("ends", "stumps")]
     named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons]
     return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)

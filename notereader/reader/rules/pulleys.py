@@ -1,5 +1,6 @@
 """What was found of and done to each pulley; the last thing done wins."""
 
+import re
 from bisect import bisect_right
 from itertools import pairwise
 
@@ -433,7 +434,19 @@ def _the_rest_too(scene: Scene, action: Mention) -> bool:
 
 def _a_part_of_it(scene: Scene, group: PulleyGroup, action: Mention) -> bool:
     """'Loose strips of A2 were cut off', 'A3: torn part cut off': what was cut away is named, and is a part."""
-    return group.j <= action.i and (_names_a_part(scene, group.i) or _names_a_part(scene, action.i))
+    named = _names_a_part(scene, group.i) or _names_a_part(scene, action.i) or _takes_a_part(scene, action)
+    return group.j <= action.i and named
+
+
+def _takes_a_part(scene: Scene, action: Mention) -> bool:
+    """'A2: excised the torn flap', 'removed its frayed edge'; 'A5 torn, excised the tags' took all that was left."""
+    behind = scene.words(action.j, min(action.j + 4, scene.sentence.j))
+    led = behind[:1] in (["the"], ["a"], ["its"], ["that"], ["this"])
+    noun = next((n for n, word in enumerate(behind) if word in _CUT_PARTS | {"tongue"}), 0)
+    return led and noun > 0 and not behind[noun].endswith("s") and _TORN.issuperset(behind[1:noun])
+
+
+_TORN = word_list("pulleys", "torn_part")
 
 
 def _names_a_part(scene: Scene, k: int) -> bool:
@@ -617,8 +630,8 @@ def _in_several(scene: Scene, mention: Mention) -> int:
     """'A2 intact in both, A4 vented in the middle', 'both A4 pulleys': of how many fingers a pulley is told, else 0."""
     if any(g.tendons for g in scene.setting.groups):
         return 0
-    if scene.next_word(mention.j) == "pulleys" and scene.word_before(mention.i) in ("both", "all"):
-        return 2 if scene.word_before(mention.i) == "both" else len(scene.every_digit)
+    if _told_of_several(scene, mention) and (many := _how_many(scene, mention)):
+        return many
     last = scene.sentence.j
     last = next((k for k in range(mention.j, last) if scene.page.words[k] in (",", ".", ";")), last)
     if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
@@ -641,6 +654,25 @@ def _in_several(scene: Scene, mention: Mention) -> int:
     return 3 if words[-3:] in (["in", "all", "three"], ["in", "all", "3"]) else 0
 
 
+def _told_of_several(scene: Scene, mention: Mention) -> bool:
+    """'A4 pulleys', 'A4s', and not 'A2 and A4 pulleys': one pulley of more fingers than one."""
+    name = scene.page.words[mention.j - 1]
+    noun = scene.next_word(mention.j) == "pulleys"
+    joined = any(_joined(scene, p, mention) for p in scene.of("pulley") if p.i != mention.i)
+    return (noun or _PLURAL_NAME.match(name) is not None) and not joined
+
+
+def _how_many(scene: Scene, mention: Mention) -> int:
+    """'Both A4 pulleys', 'A4s both kept', 'all A2s'; bare 'A4s', 'A4 pulleys' of both fingers where there are two."""
+    behind = scene.next_word(mention.j + (scene.next_word(mention.j) == "pulleys"))
+    behind = scene.next_word(mention.j + 1) if behind in ("were", "are") else behind
+    beside = {scene.word_before(mention.i - (scene.word_before(mention.i) == "the")), behind}
+    if "both" in beside:
+        return _PAIR
+    return len(scene.every_digit) if "all" in beside or len(scene.every_digit) == _PAIR else 0
+
+
+_PLURAL_NAME = re.compile(r"[ac][1-5]s\Z")
 _OF_THESE = frozenset(["of", "them", "these", "the", "fingers", "digits"])
 
 

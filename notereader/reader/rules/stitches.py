@@ -322,7 +322,9 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     targets = [t for t in targets if t.tendon in ("FDP", "FPL", "FDS")]
     for target in targets:
         desk.tendon(scene, target, "stitch", stitch, [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
-        if desk.treatments.get(target) != "reinserted":
+        known = desk.treatments.get(target)
+        by_anchor = known == "tenodesed" and stitch == "anchor"  # 'tenodesis of the stump, held by an anchor'
+        if known != "reinserted" and not by_anchor:
             desk.tendon(
                 scene, target, "treatment", "reinserted", [(mention.i, mention.j)], f"fixed by {stitch}", *doubts
             )

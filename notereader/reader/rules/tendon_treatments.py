@@ -289,6 +289,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return None
     if value in ("trimmed", "excised") and _before_repair(scene, mention):
         return None
+    if value == "excised" and _takes_flap_off(scene, mention):
+        return "trimmed"
     if value == "trimmed" and _sewn_next(desk, scene, mention):
         return None
     if not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
@@ -438,10 +440,32 @@ def _before_repair(scene: Scene, mention: Mention) -> bool:
     before = scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
     ahead = next((d for d in scene.of("deed") if d.value == "repaired" and 0 < d.i - mention.j <= 8), None)
     between = scene.words(mention.j, ahead.i) if ahead is not None else []
+    if ahead is not None and "," in between and _THEN.issuperset(between) and not _sews_another(scene, ahead):
+        return True  # 'FDP - tags trimmed, repaired with 4/0 Prolene', 'frayed fibres pared away, then sutured'
     if not {"then", "and"}.isdisjoint(between) and {"not", "nothing", "no", ";", ".", ","}.isdisjoint(between):
         return not any(g.tendons for g in scene.setting.groups if ahead is not None and mention.j <= g.i < ahead.i)
     led = not {"after", "following"}.isdisjoint(before)
     return led and any(d.value == "repaired" and d.j <= mention.i for d in scene.of("deed"))
+
+
+def _takes_flap_off(scene: Scene, mention: Mention) -> bool:
+    """'After resection of the flap it slid freely', 'the flap was excised': a piece of a tendon cut in part."""
+    behind = scene.words(mention.j - (scene.page.words[mention.j - 1] == "of"), mention.j + 5)
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in _WAS]
+    of_it = behind[:1] == ["of"] and next((w for w in behind[1:] if w not in _ARTICLES_OF_FLAP), "") in _TENDON_FLAPS
+    return of_it or (lead[-1:] != [] and lead[-1] in _TENDON_FLAPS)
+
+
+_TENDON_FLAPS = frozenset(["flap", "tag", "flaps", "tags", "tongue"])
+_ARTICLES_OF_FLAP = frozenset(["the", "this", "that", "a", "small", "loose", "hanging", "tendon", "fibre"])
+_THEN = frozenset([",", "then", "and", "off", "away", "back"])
+
+
+def _sews_another(scene: Scene, deed: Mention) -> bool:
+    """'Flap trimmed, sutured the ulnar nerve', '..., repair of the FDP': what is named behind a deed."""
+    kinds = ("tendon", "digit", "pulley", "structure", "sided", "anynerve", "anyartery")
+    near = (m.i - deed.j for m in scene.of(*kinds))
+    return any(0 <= n <= _AT_ITS_DEED for n in near)
 
 
 def _sewn_next(desk: Desk, scene: Scene, mention: Mention) -> bool:
