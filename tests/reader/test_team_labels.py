@@ -4,13 +4,14 @@ import pytest
 
 from notereader.reader import read
 
-REST = "\nFDP repair left ring finger.\n\nFDP cut through in zone II. Four-strand repair of 3-0 Ethibond.\nSkin 5-0 nylon.\n"
+REST = "\nFDP repair left ring finger.\n\nFDP cut through in zone II. Four-strand repair of 3-0 Ethibond.\n"
 
 
 @pytest.mark.parametrize(
     ("line", "elements"),
     [
         ("Reg: Vanterpool", ["surgeon"]),
+        ("LEAD SURG   VANTERPOOL, R         GRADE  CONS", ["surgeon"]),
         ("Surg HALVERSTOCK", ["surgeon"]),
         ("op: Jannerat / ass: none / anaesth: Lohmeyer-Witt", ["surgeon", "assistant", "anaesthetist"]),
         ("Quillane (op) / Derwin (asst) / Obale (anaes)", ["surgeon", "assistant", "anaesthetist"]),
