@@ -33,6 +33,8 @@ def mark_struck_out(page: Page) -> None:
     for sentence in page.sentences:
         if not _QUOTES.isdisjoint(sentence.said):
             for first, last in _quotations(page, sentence):
+                if _cannot_be_said(page, sentence, first, last):
+                    page.mark(first, last + 1, "teaching")
                 if _is_struck(page, sentence, first, last):
                     page.mark(first, last + 1, "teaching")
                     phrase = tuple(page.words[first + 1 : last])
@@ -70,6 +72,32 @@ def _is_struck(page: Page, sentence: Sentence, first: int, last: int) -> bool:
     wrong = wrong or (before[-1:] == ["for"] and after[:1] == ["read"])  # 'for "FDS intact" read "FDS cut 30%"'
     named = _ENTRIES | _STRIKES if page.words[first] == '"' else _STRIKES
     return wrong or before[-2:] == ["cross", "out"] or not named.isdisjoint(before)
+
+
+def _cannot_be_said(page: Page, sentence: Sentence, first: int, last: int) -> bool:
+    """'I will not write "no gap" here', 'the words "A2 intact" cannot honestly be put down'.
+
+    What the writer would not say is told neither so nor otherwise.
+    """
+    words = page.words
+    begin = next((k for k in range(first - 1, sentence.i - 1, -1) if words[k] in _STOPS), sentence.i)
+    end = next((k for k in range(last + 1, sentence.j) if words[k] in _STOPS), sentence.j)
+    return any(
+        words[k] in _DENIALS and _refuses(words[k + 1 : min(k + 1 + _SOON_SAID, stop)])
+        for start, stop in ((begin, first), (last + 1, end))
+        for k in range(start, stop)
+    )
+
+
+def _refuses(words: list[str]) -> bool:
+    """'Not honestly be written', but not 'not hesitate to write'."""
+    return not _SAYING.isdisjoint(words) and _SAID_ALL_THE_SAME.isdisjoint(words)
+
+
+_DENIALS = word_list("standing", "not_to_be_said")
+_SAID_ALL_THE_SAME = word_list("standing", "said_all_the_same")
+_SAYING = word_list("standing", "saying")
+_SOON_SAID = 5  # words: 'cannot honestly be written', 'not something I can put down'
 
 
 def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
