@@ -6,11 +6,17 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention, within
-from notereader.reader.rules.lost_peripheral import lost_again, renewed_next
+from notereader.reader.rules.lost_peripheral import (
+    lost_again,
+    one_of_them_lost,
+    pattern_lost_again,
+    renewed_next,
+)
 from notereader.reader.rules.no_peripheral import (
     RULE,
     finger_without,
     got_none,
+    just_told,
     lay_none,
     left_out,
     none_in_a_cell,
@@ -72,6 +78,10 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         if not none_in_a_cell(desk, scene):
             lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
         return
+    lost = pattern_lost_again(desk, scene) if not spots and just_told(desk, scene) else None
+    if lost is not None:
+        lay_none(desk, scene, lost.i, lost.j)
+        return
     for spot in spots or [Anchor(t.i, t.j, PERIPHERAL) for t in threads if t.role == PERIPHERAL]:
         if _meant_and_not_placed(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
@@ -122,6 +132,19 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     denied = [spot for spot in spots if _peripheral_negated(scene, spot) and not _instead(scene, spot, threads)]
     if not spots or len(denied) < len(spots) or _told_of_another(scene, denied, threads):
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def one_lost(desk: Desk, scene: Scene) -> None:
+    """'That of the ring was caught on a hook, unravelled and could not be put back': that of one finger of several."""
+    lost = one_of_them_lost(scene)
+    if lost is None:
+        return
+    group, end = lost
+    kinds = group.tendons or ("FDP", "FPL")
+    for told in just_told(desk, scene):
+        target = Target(*told.entry)
+        if target.digit in group.digits and target.tendon in kinds:
+            desk.tendon(scene, target, "peripheral", "absent", [(group.i, end)], RULE)
 
 
 def _heads_the_next(desk: Desk, scene: Scene, spot: Anchor) -> bool:

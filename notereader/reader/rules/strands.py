@@ -10,7 +10,7 @@ from notereader.reader.page import Break, Mention, Page
 from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.counted_by_others import other_counts
 from notereader.reader.rules.guesses import is_guess
-from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost
+from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import respective, suture_owners
 from notereader.reader.rules.threads import taken_back
@@ -81,6 +81,9 @@ _WIRES = frozenset(["wire", "thread", "cable", "braid"])
 
 def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
+    of_them = lost_of_them(desk, scene)
+    if of_them is not None:
+        lay_the_rest(desk, scene, of_them)
     if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
         return []
     counts = [

@@ -943,7 +943,9 @@ def _known_sewn(desk: Desk, scene: Scene, mention: Mention, target: Target) -> b
     'Operation: repair of FDP. FDP was cut for a third of its width. It was left as it was.'
     """
     repaired = desk.treatments.get(target) == "repaired"
-    if not repaired or desk.extents.get(target) != "partial" or scene.next_word(mention.j) not in _CLAUSE_ENDS:
+    denied = scene.page.words[mention.i] in _DENIES  # 'No repair was made and no trimming either'
+    at_its_end = denied or scene.next_word(mention.j) in _CLAUSE_ENDS
+    if not repaired or desk.extents.get(target) != "partial" or not at_its_end:
         return repaired  # also of 'It was left slightly bulky'
     told = desk.told_of("repairs", target)
     found = next((f.order for f in told if f.field == "extent"), 0)
@@ -951,6 +953,7 @@ def _known_sewn(desk: Desk, scene: Scene, mention: Mention, target: Target) -> b
 
 
 _CLAUSE_ENDS = frozenset(["", ".", ",", ";"])
+_DENIES = frozenset(["no", "not", "never", "nothing"])
 _TELL_SEWN = ("treatment", "strands", "stitch", "size", "peripheral")
 
 
