@@ -40,6 +40,7 @@ def mark_struck_out(page: Page) -> None:
                     phrase = tuple(page.words[first + 1 : last])
                     if _FEWEST <= len(phrase) <= _LONGEST and page.words[last + 1 : last + 2] != ["for"]:
                         struck[phrase] = first
+        _mark_last_said(page, sentence)
         _mark_disregarded(page, sentence)
         _mark_wrongly_told(page, sentence)
     if struck:
@@ -114,6 +115,46 @@ def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
 def _closes(page: Page, k: int) -> bool:
     """'A2 intact.' is struck; of 'both arteries cut and not repaired' the rest would be told of something else."""
     return page.words[k] in _STOPS or page.breaks[k] >= Break.LINE
+
+
+def _mark_last_said(page: Page, sentence: Sentence) -> None:
+    """'No gap. Strike that.', 'both repaired - scrap that. Both cut': an order to the typist; what stands before goes."""
+    if _ORDERS.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(max(sentence.i, 1), sentence.j - 1):
+        if words[k] not in _ORDERS or not (words[k - 1] in _BEFORE_ORDER or k == sentence.i):
+            continue
+        end = next((n for n in range(k + 1, min(k + _LONGEST_ORDER, sentence.j)) if words[n] in _AFTER_ORDER), -1)
+        if end < 0 or not _IS_THAT.issuperset(words[k + 1 : end]) or words[k + 1] not in _THAT:
+            continue
+        last = k
+        while last > 0 and (words[last - 1] in _BEFORE_ORDER):
+            last -= 1
+        begin = _begin_of_last(page, last, fully=words[last] == "." or page.breaks[last] >= Break.LINE)
+        page.mark(begin, last, "teaching")
+
+
+def _begin_of_last(page: Page, last: int, *, fully: bool) -> int:
+    """Return where what ends before word `last` begins: the last clause, of a short sentence all of it."""
+    words, first = page.words, max(0, last - _LONGEST)
+    stops = _FULL_STOPS if fully else _STOPS | {":"}
+    begin = next((n + 1 for n in range(last - 1, first - 1, -1) if words[n] in stops), -1)
+    if begin < 0 and fully:
+        return _begin_of_last(page, last, fully=False)
+    line = next((n for n in range(last - 1, first, -1) if page.breaks[n] >= Break.LINE), 0)
+    return max(begin, line, first if begin < 0 else 0)
+
+
+_ORDERS = word_list("standing", "orders_to_strike")
+_THAT = frozenset(["that", "the", "this", "it"])
+_IS_THAT = frozenset(
+    ["that", "the", "this", "it", "last", "bit", "remark", "sentence", "line", "statement", "please", "typist"]
+)
+_BEFORE_ORDER = frozenset([",", ";", ".", "-", "(", "please", "no", "sorry", "oh"])
+_AFTER_ORDER = frozenset([".", ";", ")"])  # 'scratch that, the small was 4-0' puts right what it takes back
+_LONGEST_ORDER = 7  # words: 'delete that last remark please'
+_FULL_STOPS = frozenset([".", ";"])
 
 
 def _mark_disregarded(page: Page, sentence: Sentence) -> None:

@@ -27,7 +27,7 @@ def test_strands_lost_in_one_finger() -> None:
 @pytest.mark.parametrize(
     "note",
     [
-        "On closing, the repair parted altogether. Too short for another attempt: tendon taken out, silicone rod put in.",
+        "On closing, the repair parted altogether. Too short to try again: tendon taken out, silicone rod put in.",
         "It came apart on the last test. The tendon was removed and a rod was placed.",
         "The repair burst when the splint was put on. I cut the tendon out and laid a rod for a later graft.",
     ],

@@ -19,6 +19,7 @@ from notereader.reader.rules.denied_deeds import (
     weighed_and_left,
 )
 from notereader.reader.rules.grafts import grafted_with, into_another, put_in_as_graft
+from notereader.reader.rules.left_by_exception import left_by_exception
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
@@ -87,6 +88,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     _of_the_joint(desk, scene)
     _into_a_neighbour(desk, scene)
     _left_too(desk, scene)
+    left_by_exception(desk, scene)
     grafted_with(desk, scene)
     put_in_as_graft(desk, scene)
 
