@@ -277,7 +277,10 @@ def _its_own(page: Page, group: Group) -> bool:
 
 _POSSESSIVE = ("'s", "\u2019s")
 _HAVING = frozenset(
-    "was were is are being had has could would did got received took remained needed came gave ran glided caught".split()
+    [
+        *("was", "were", "is", "are", "being", "had", "has", "could", "would", "did", "got", "received", "took"),
+        *("remained", "needed", "came", "gave", "ran", "glided", "caught"),
+    ]
 )
 
 

@@ -118,14 +118,15 @@ def _closes(page: Page, k: int) -> bool:
 
 
 def _mark_last_said(page: Page, sentence: Sentence) -> None:
-    """'No gap. Strike that.', 'both repaired - scrap that. Both cut': an order to the typist; what stands before goes."""
+    """'No gap. Strike that.', 'both repaired - scrap that.': an order to the typist; what stands before it goes."""
     if _ORDERS.isdisjoint(sentence.said):
         return
     words = page.words
     for k in range(max(sentence.i, 1), sentence.j - 1):
         if words[k] not in _ORDERS or not (words[k - 1] in _BEFORE_ORDER or k == sentence.i):
             continue
-        end = next((n for n in range(k + 1, min(k + _LONGEST_ORDER, sentence.j)) if words[n] in _AFTER_ORDER), -1)
+        within_it = range(k + 1, min(k + _LONGEST_ORDER, sentence.j))
+        end = next((n for n in within_it if words[n] in _AFTER_ORDER or words[n : n + 2] == [",", "typist"]), -1)
         if end < 0 or not _IS_THAT.issuperset(words[k + 1 : end]) or words[k + 1] not in _THAT:
             continue
         last = k

@@ -27,7 +27,7 @@ def test_strands_lost_in_one_finger() -> None:
 @pytest.mark.parametrize(
     "note",
     [
-        "On closing, the repair parted altogether. Too short to try again: tendon taken out, silicone rod put in.",
+        "On closing, the repair parted altogether. Too short for another try: tendon taken out, silicone rod put in.",
         "It came apart on the last test. The tendon was removed and a rod was placed.",
         "The repair burst when the splint was put on. I cut the tendon out and laid a rod for a later graft.",
     ],
@@ -136,3 +136,9 @@ def test_a_fine_thread_added_behind_a_comma() -> None:
 def test_a_title_that_was_not_carried_out(note: str) -> None:
     text = "Operation: exploration and repair of FDP index finger\nReport: the FDP was cut by a quarter of its width. "
     assert each(text + note, "treatment") == {"index FDP": "left"}
+
+
+def test_a_core_looked_at_again_is_no_new_edge_suture() -> None:
+    text = "Ring FDP cut, repaired, four strands. Peripheral: two passes of 6-0, peripheral abandoned. "
+    for note in ("The core was looked at again and had taken no harm.", "The core held when it was pulled again."):
+        assert each(text + note, "peripheral") == {"ring FDP": "absent"}

@@ -123,4 +123,5 @@ def _renewed(scene: Scene, k: int) -> bool:
 def _tells_of_one(scene: Scene) -> bool:
     """'A second one of 5-0 held', 'It was redone with a new 6-0': the next sentence speaks of it, and of no core."""
     named = any(m.kind == "pattern" or m.value == PERIPHERAL for m in scene.of("role", "pattern"))
-    return named or not (scene.of("stitch", "strandword") or scene.setting.groups)
+    other = any(m.value != PERIPHERAL for m in scene.of("role"))  # 'The core was looked at again'
+    return named or not (other or scene.of("stitch", "strandword") or scene.setting.groups)
