@@ -319,7 +319,7 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "plan"  # 'Plan for the left ring finger: six-strand M-Tang'
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
         return "conditional"
-    if first[:1] == ["had"] and {"would", "should", "might"} & sentence.said:
+    if first[:1] == ["had"] and {"would", "should", "might", "i'd", "we'd"} & sentence.said:
         return "considered"
     return ""
 
