@@ -132,7 +132,7 @@ class Scene:
             whose = digit in group.digits or nobody if group.digits else not digit
             concerns = whose and (not group.tendons or tendon in group.tendons)
             first = group.j if i == group.i else i  # its own name, taken along with what is said of it
-            last = group.i if first < group.i < j else j
+            last = group.i if first < group.i and j == group.j else j
             itself = group.i <= i and j <= group.j
             if concerns and not itself and self.takes_out(group, first, last):
                 return True
