@@ -151,11 +151,16 @@ class Desk:
         rule: str,
         *reasons: str,
         implied: bool = False,
+        of_excepted: bool = False,
     ) -> None:
-        """Lay down a finding. Words of a grid's label prove it together with their cell."""
+        """Lay down a finding. Words of a grid's label prove it together with their cell.
+
+        `of_excepted`: it is what an exception tells of the one left out, 'none gapped except the ring'.
+        """
         spans = [span if span[0] < span[1] else (scene.sentence.i, scene.sentence.j) for span in spans]
         whose = group in ("repairs", "pulleys")
-        if whose and (scene.excepts(entry[0], entry[1], *spans[0]) or scene.unplaced(name, value, spans[0][0])):
+        left_out = whose and not of_excepted and scene.excepts(entry[0], entry[1], *spans[0])
+        if left_out or (whose and scene.unplaced(name, value, spans[0][0])):
             return
         finding = Finding(
             group,
@@ -212,6 +217,8 @@ class Desk:
         if self._of_extensor(scene) or (target.tendon == "PL" and name != "extent" and self._palmaris_harvested):
             return
         self.named.setdefault(target)
+        if scene.left_out and scene.excepts(target.digit, target.tendon, *spans[0]):
+            return  # 'All were repaired except PL': of its state nothing is told either
         if name == "extent":
             hurt = self.extents.get(target) in HURT_KINDS or self.treatments.get(target) in (
                 "repaired",
@@ -516,6 +523,8 @@ def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:
         return ()
     if scene.next_word(j) in _CUTS:
         j += 1  # '60% cut in the middle finger, 30% cut in the ring'
+    if scene.next_word(j) in _ONLY:
+        j += 1  # 'was repaired only in the ring'
     named = [g for g in scene.setting.groups if g.digits and not g.tendons and g.i >= group.j and not g.reference]
     led = [g for g in named if tuple(w for w in scene.words(g.i - 2, g.i) if w != "the")[-1:] in (("in",), ("on",))]
     beside = next((g for g in led if 0 < g.i - j <= 2), None)
@@ -527,6 +536,9 @@ def _digits_behind(scene: Scene, group: Group, j: int) -> tuple[str, ...]:
     if after in (["in", "all", "three"], ["in", "all", "3"]):
         return every if len(every) == 3 else ()
     return beside.digits if beside is not None and len(led) > 1 else ()
+
+
+_ONLY = frozenset(["only", "solely", "just"])
 
 
 def spoken_of(desk: Desk, scene: Scene) -> list[Target]:

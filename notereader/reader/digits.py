@@ -414,7 +414,8 @@ def _among_digits(page: Page, mention: Mention) -> bool:
     if words[i - 1] == "the" and _in_a_row(words, i, j, others):
         return True  # 'the index, the middle and the ring'
     if words[i - 1] == "the" and words[i - 2] in (",", ";", "and", "but", "while", "whereas"):
-        return after in _DONE_AFTER or after in _RAN  # 'the ring with six strands, the little with four'
+        aside = after == "," and words[j + 1 : j + 2] in (["whose"], ["where"], ["which"])  # '; the small, whose ends'
+        return aside or after in _DONE_AFTER or after in _RAN  # 'the ring with six strands, the little with four'
     says = any(m.kind in ("gap", "glide", "ends", "bulk", "extent") for m in within(page.mentions, j, j + 2))
     counted = after.isdecimal() and words[j + 1 : j + 2] in (["strand"], ["strands"], ["-"])
     figured = after.isdecimal() and any(words[m.j : m.j + 1] and words[m.j].isdecimal() for m in others)

@@ -245,21 +245,43 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
 
 
 def take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
-    """'That of the fifth: the same cruciate', '..., those to the ring whole': the one before, of another digit."""
+    """'That of the fifth: the same cruciate', '..., those to the ring whole': the one before, of another digit.
+
+    So does its genitive: "the small finger's was left".
+    """
     for n, group in enumerate(groups):
-        if group.i == sentence.i or group.tendons or group.generic or not group.digits or group.reference:
+        if group.tendons or group.generic or not group.digits or group.reference:
             continue
         lead = [w for w in page.words[max(sentence.i, group.i - 3) : group.i] if w != "the"][-2:]
-        if lead[:1] not in _PRONOUNS or lead[1:] not in _OF_DIGIT:
+        if _its_own(page, group):
+            lead = []
+        elif lead[:1] not in _PRONOUNS or lead[1:] not in _OF_DIGIT:
             continue
         if any(m.kind == "pulley" for m in within(page.mentions, group.i - 3, group.i) if page.words[m.i] in _TAKES_UP):
             continue  # 'The A4 of the ring was destroyed. That of the index was intact'
         opens = [w for w in page.words[sentence.i : group.i] if w != "the"] == lead
+        if not lead and any(m.kind in _OTHER_THINGS for m in within(page.mentions, sentence.i, group.i)):
+            continue  # "the nerve of the ring was cut, the small finger's whole"
         kinds = [t.tendon for t in focus if t.slip is None] if opens else _kinds_before(page, groups[:n], group)
         group.pairs = tuple(
             (d, tendon, None) for d in group.digits for tendon in dict.fromkeys(kinds) if has(d, tendon)
         )
         group.tendons = tuple(dict.fromkeys(tendon for _, tendon, _ in group.pairs))
+
+
+def _its_own(page: Page, group: Group) -> bool:
+    """ "The small finger's was left": a finger's own, of which no noun tells what it is."""
+    owned = page.raw(group.i, group.j).endswith(_POSSESSIVE)
+    return owned and page.words[group.j : group.j + 1] != [] and page.words[group.j] in _HAVING
+
+
+_POSSESSIVE = ("'s", "\u2019s")
+_HAVING = frozenset(
+    [
+        *("was", "were", "is", "are", "being", "had", "has", "could", "would", "did", "got", "received", "took"),
+        *("remained", "needed", "came", "gave", "ran", "glided", "caught"),
+    ]
+)
 
 
 def _kinds_before(page: Page, before: list[Group], group: Group) -> list[str]:
@@ -268,6 +290,8 @@ def _kinds_before(page: Page, before: list[Group], group: Group) -> list[str]:
     if not named or any(slip for _, _, slip in named[-1].pairs):
         return []
     between = within(page.mentions, max(0, named[-1].i - 4), group.i)
+    if "that" in page.words[max(0, group.i - 3) : group.i] or _its_own(page, group):
+        between = [m for m in between if m.kind != "strandword"]  # 'with four strands; that of the small was left'
     if any(m.kind in _OTHER_THINGS or m.kind in _THINGS_OF_TENDON for m in between):
         return []  # 'the stumps of the profundus were crisp, those of the ring ragged'
     return list(named[-1].tendons)

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from notereader.reader.groups import Group
+from notereader.reader.groups import WRIST, Group
 from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -124,7 +124,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     if before[-1:] == ["not"] and group.digits and not group.tendons and _alone_behind(page, group, sentence):
         group.reference = True  # 'it was the middle finger, not the ring'
     behaves = before[-2:-1] in (["gapped"], ["gap"]) and not _SAYS_AFTER.isdisjoint(page.words[group.j : group.j + 2])
-    if before[-1:] == ["but"] and before[-2:-1] != [] and before[-2] in _BUT_AFTER and group.digits and not behaves:
+    named = group.digits or not WRIST.isdisjoint(group.tendons)
+    if before[-1:] == ["but"] and before[-2:-1] != [] and before[-2] in _BUT_AFTER and named and not behaves:
         group.excepted = True  # 'in all fingers but the index', 'both but the small FDP'
     all_of_them = not _EVERY.isdisjoint(page.words[sentence.i : group.i])
     if before[-1:] == ["but"] and group.digits and all_of_them and _alone_behind(page, group, sentence):

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 
 from notereader.reader.beside import thing_at
-from notereader.reader.groups import DIGITS, Group, Setting, Target, resolve_pairs
+from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, resolve_pairs
 from notereader.reader.measures import times_told
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
 from notereader.reader.standing import is_negated
@@ -105,7 +105,7 @@ class Scene:
         self.kinds = frozenset(self._by_kind)
         self.said = self.sentence.said
         self.units = frozenset([q.unit for q in self.quantities])
-        self.left_out = [g for g in self.setting.groups if g.excepted and g.digits]
+        self.left_out = [g for g in self.setting.groups if g.excepted and (g.digits or WRIST.intersection(g.tendons))]
 
     def of(self, kind: str, *more: str) -> list[Mention]:
         """Return the mentions of the kinds given, in order; the list is the scene's own and not to be altered."""
@@ -129,8 +129,12 @@ class Scene:
                 "FDP",
                 "FDS",
             )  # 'in all fingers but the index' of which none was named
-            concerns = (digit in group.digits or nobody) and (not group.tendons or tendon in group.tendons)
-            if concerns and self.takes_out(group, i, j):
+            whose = digit in group.digits or nobody if group.digits else not digit
+            concerns = whose and (not group.tendons or tendon in group.tendons)
+            first = group.j if i == group.i else i  # its own name, taken along with what is said of it
+            last = group.i if first < group.i and j == group.j else j
+            itself = group.i <= i and j <= group.j
+            if concerns and not itself and self.takes_out(group, first, last):
                 return True
         return False
 
@@ -146,7 +150,18 @@ class Scene:
                 first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
             return i >= first and not any(j <= g.i < group.i for g in named)
         again = any(set(g.digits) & set(group.digits) and group.j <= g.i <= i for g in named)
-        return group.j <= i and not (again or self.save_that(group)) and _ITSELF.isdisjoint(self.words(group.j, j))
+        begin = self.own_aside(group)
+        begin = group.j if begin > i else begin
+        if self.words(group.j, group.j + 2) == [",", "there"] and self.next_word(group.j + 2) not in _VERBS:
+            return False  # 'in all save the FCR, there 2-0 PDS'
+        return group.j <= i and not (again or self.save_that(group)) and _ITSELF.isdisjoint(self.words(begin, j))
+
+    def own_aside(self, group: Group) -> int:
+        """'Apart from the index, where it opened by 2 mm, no gap appeared': return the word behind its own aside."""
+        turn = group.j + (self.next_word(group.j) == ",")
+        if self.next_word(turn) not in ("where", "which", "whose"):
+            return group.j
+        return next((k for k in range(turn, self.sentence.j) if self.page.words[k] == ","), self.sentence.j)
 
     def save_that(self, group: Group) -> bool:
         """'..., save that the ring got two': not the finger is left out, but what a clause of its own says of it."""

@@ -22,6 +22,7 @@ BY_SUTURE = "a core suture was placed"
 TOO_FAR_GONE = "too far gone to be sewn"
 # The rule that takes it for repaired because its repair is spoken of.
 SPOKEN_OF = "its repair is spoken of"
+EXCEPTED = "excepted from those repaired"
 
 
 def settle_repair(fields: dict[str, list[Finding]]) -> None:
@@ -88,9 +89,10 @@ def _ran_once_smoothed(fields: dict[str, list[Finding]]) -> None:
 
 
 def _drop_spoken_of(fields: dict[str, list[Finding]]) -> None:
-    """'The FDP repair ran freely' says less than any other word on what was done."""
+    """'The FDP repair ran freely', 'all but the ring were repaired' say less than any other word on what was done."""
     told = fields.get("treatment", [])
-    surer = [f for f in told if f.rule != SPOKEN_OF]
+    excepted = [f for f in told if f.rule == EXCEPTED]
+    surer = [f for f in told if f.rule not in (SPOKEN_OF, EXCEPTED) and not (excepted and f.header)] or excepted
     if surer:
         fields["treatment"] = surer
 

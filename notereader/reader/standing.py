@@ -27,10 +27,13 @@ from notereader.reader.not_for_long import mark_not_for_long
 from notereader.reader.old_repairs import mark_old_repair
 from notereader.reader.open_choices import mark_open_choices
 from notereader.reader.open_labels import mark_open_labels
+from notereader.reader.other_patients import mark_other_patients
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
+from notereader.reader.practised import mark_practised
 from notereader.reader.published import mark_published
 from notereader.reader.put_back import mark_blank_means, mark_put_back
 from notereader.reader.questions import mark_unanswered, question_of
+from notereader.reader.recollections import mark_recollections
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
 from notereader.reader.struck_out import mark_struck_out
@@ -72,9 +75,13 @@ def standing(doc: Doc) -> Doc:
     by_sentence = _cues_by_sentence(page)
     ticked = mark_fields(page)
     was_history, history_block = False, -1
+    turned = -1  # the paragraph in which a past history has turned to this operation
     for n, sentence in enumerate(page.sentences):
         cues = by_sentence.get(n, [])
         kind = _SECTIONS.get(sentence.section, "")
+        if kind == "history" and _opens_on_today(page, sentence, cues):
+            turned = sentence.block
+        kind = "" if kind == "history" and turned == sentence.block else kind
         for part in beside(sentence, ticked):
             mark_unticked(page, part)
             mark_open_choices(page, part)
@@ -133,6 +140,9 @@ def standing(doc: Doc) -> Doc:
         mark_wishes(page, sentence)
         mark_awaited(page, sentence)
         mark_published(page, sentence)
+        mark_practised(page, sentence)
+        mark_recollections(page, sentence)
+        mark_other_patients(page, sentence)
         mark_taken_back(page, sentence)
         _mark_stranger(page, sentence)
         _mark_muscles(page, sentence)
@@ -149,6 +159,17 @@ def standing(doc: Doc) -> Doc:
     _mark_asides(page)
     mark_hearsay(page)
     return doc
+
+
+def _opens_on_today(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
+    """'Past operations: FDP repair, six strands. Now: FDP ruptured, repaired ...': back at this operation."""
+    words = page.words[sentence.i : sentence.i + 2]
+    this_one = words[:1] == ["this"] and words[1] in _OPERATIONS
+    this_one = this_one or words[:1] == ["today's"]
+    return this_one or any(c.value == "resume" and c.i == sentence.i for c in cues)
+
+
+_OPERATIONS = frozenset(["operation", "procedure", "surgery", "time", "occasion"])
 
 
 def _mark_asides(page: Page) -> None:
@@ -296,7 +317,7 @@ def _opening(page: Page, sentence: Sentence) -> str:
         return "plan"  # 'Plan for the left ring finger: six-strand M-Tang'
     if first[:1] == ["should"] and page.words[sentence.j - 1] != "?":
         return "conditional"
-    if first[:1] == ["had"] and {"would", "should", "might"} & sentence.said:
+    if first[:1] == ["had"] and {"would", "should", "might", "i'd", "we'd"} & sentence.said:
         return "considered"
     return ""
 

@@ -33,11 +33,14 @@ def mark_struck_out(page: Page) -> None:
     for sentence in page.sentences:
         if not _QUOTES.isdisjoint(sentence.said):
             for first, last in _quotations(page, sentence):
+                if _cannot_be_said(page, sentence, first, last):
+                    page.mark(first, last + 1, "teaching")
                 if _is_struck(page, sentence, first, last):
                     page.mark(first, last + 1, "teaching")
                     phrase = tuple(page.words[first + 1 : last])
                     if _FEWEST <= len(phrase) <= _LONGEST and page.words[last + 1 : last + 2] != ["for"]:
                         struck[phrase] = first
+        _mark_last_said(page, sentence)
         _mark_disregarded(page, sentence)
         _mark_wrongly_told(page, sentence)
     if struck:
@@ -72,6 +75,32 @@ def _is_struck(page: Page, sentence: Sentence, first: int, last: int) -> bool:
     return wrong or before[-2:] == ["cross", "out"] or not named.isdisjoint(before)
 
 
+def _cannot_be_said(page: Page, sentence: Sentence, first: int, last: int) -> bool:
+    """'I will not write "no gap" here', 'the words "A2 intact" cannot honestly be put down'.
+
+    What the writer would not say is told neither so nor otherwise.
+    """
+    words = page.words
+    begin = next((k for k in range(first - 1, sentence.i - 1, -1) if words[k] in _STOPS), sentence.i)
+    end = next((k for k in range(last + 1, sentence.j) if words[k] in _STOPS), sentence.j)
+    return any(
+        words[k] in _DENIALS and _refuses(words[k + 1 : min(k + 1 + _SOON_SAID, stop)])
+        for start, stop in ((begin, first), (last + 1, end))
+        for k in range(start, stop)
+    )
+
+
+def _refuses(words: list[str]) -> bool:
+    """'Not honestly be written', but not 'not hesitate to write'."""
+    return not _SAYING.isdisjoint(words) and _SAID_ALL_THE_SAME.isdisjoint(words)
+
+
+_DENIALS = word_list("standing", "not_to_be_said")
+_SAID_ALL_THE_SAME = word_list("standing", "said_all_the_same")
+_SAYING = word_list("standing", "saying")
+_SOON_SAID = 5  # words: 'cannot honestly be written', 'not something I can put down'
+
+
 def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
     begins: dict[str, list[_Phrase]] = {}
     for phrase in struck:
@@ -86,6 +115,47 @@ def _strike_where_written(page: Page, struck: dict[_Phrase, int]) -> None:
 def _closes(page: Page, k: int) -> bool:
     """'A2 intact.' is struck; of 'both arteries cut and not repaired' the rest would be told of something else."""
     return page.words[k] in _STOPS or page.breaks[k] >= Break.LINE
+
+
+def _mark_last_said(page: Page, sentence: Sentence) -> None:
+    """'No gap. Strike that.', 'both repaired - scrap that.': an order to the typist; what stands before it goes."""
+    if _ORDERS.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(max(sentence.i, 1), sentence.j - 1):
+        if words[k] not in _ORDERS or not (words[k - 1] in _BEFORE_ORDER or k == sentence.i):
+            continue
+        within_it = range(k + 1, min(k + _LONGEST_ORDER, sentence.j))
+        end = next((n for n in within_it if words[n] in _AFTER_ORDER or words[n : n + 2] == [",", "typist"]), -1)
+        if end < 0 or not _IS_THAT.issuperset(words[k + 1 : end]) or words[k + 1] not in _THAT:
+            continue
+        last = k
+        while last > 0 and (words[last - 1] in _BEFORE_ORDER):
+            last -= 1
+        begin = _begin_of_last(page, last, fully=words[last] == "." or page.breaks[last] >= Break.LINE)
+        page.mark(begin, last, "teaching")
+
+
+def _begin_of_last(page: Page, last: int, *, fully: bool) -> int:
+    """Return where what ends before word `last` begins: the last clause, of a short sentence all of it."""
+    words, first = page.words, max(0, last - _LONGEST)
+    stops = _FULL_STOPS if fully else _STOPS | {":"}
+    begin = next((n + 1 for n in range(last - 1, first - 1, -1) if words[n] in stops), -1)
+    if begin < 0 and fully:
+        return _begin_of_last(page, last, fully=False)
+    line = next((n for n in range(last - 1, first, -1) if page.breaks[n] >= Break.LINE), 0)
+    return max(begin, line, first if begin < 0 else 0)
+
+
+_ORDERS = word_list("standing", "orders_to_strike")
+_THAT = frozenset(["that", "the", "this", "it"])
+_IS_THAT = frozenset(
+    ["that", "the", "this", "it", "last", "bit", "remark", "sentence", "line", "statement", "please", "typist"]
+)
+_BEFORE_ORDER = frozenset([",", ";", ".", "-", "(", "please", "no", "sorry", "oh"])
+_AFTER_ORDER = frozenset([".", ";", ")"])  # 'scratch that, the small was 4-0' puts right what it takes back
+_LONGEST_ORDER = 7  # words: 'delete that last remark please'
+_FULL_STOPS = frozenset([".", ";"])
 
 
 def _mark_disregarded(page: Page, sentence: Sentence) -> None:

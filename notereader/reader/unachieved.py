@@ -98,7 +98,11 @@ def _mark_other(page: Page, sentence: Sentence, k: int) -> None:
     at = (n for n in range(k + 1, sentence.j - 1) if words[n] in ("in", "with") and words[n + 1] in _IN_WHOM)
     first = next(at, None)
     if first is not None and not _CASES.isdisjoint(words[k:first]):
-        page.mark(first, sentence.j, "history")
+        turn = (n for n in range(first, sentence.j - 1) if words[n] == "," and words[n + 1] in _HERE)
+        page.mark(first, next(turn, sentence.j), "history")
+
+
+_HERE = frozenset(["here", "today", "now", "ours", "mine"])  # 'in which A4 was lost, here A4 is intact'
 
 
 def _mark_given_up(page: Page, sentence: Sentence) -> None:

@@ -50,7 +50,7 @@ _BOUNDS = frozenset(
 )
 _ENDS = frozenset([";", ".", "but", "however", "yet", "though", "although", "(", ")"])
 _QUALITY = frozenset(
-    ["gap", "glide", "tension", "bulk", "strandword", "stitch", "pulley", "ends", "role", "hold", "bite"]
+    ["gap", "glide", "tension", "bulk", "strandword", "stitch", "pulley", "ends", "role", "pattern", "hold", "bite"]
 )
 _NOUN = 8  # words of a noun with what describes it
 _POSSIBLE = frozenset(["possible", "time", "feasible", "needed", "necessary", "required"])  # 'if possible'
@@ -197,6 +197,9 @@ def _mark_wanted(page: Page, sentence: Sentence, k: int) -> None:
         page.mark(k, end, "considered")
 
 
+_TO_COME = frozenset(["was", "were"])
+
+
 def _within_kinds(page: Page, i: int, j: int) -> list[Mention]:
     return [m for m in within(page.mentions, i, j) if m.kind in _QUALITY]
 
@@ -209,6 +212,8 @@ def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
         return  # 'as was to be expected'
     if words[k - 1] in ("it", "i", "we") and not _REMARKS.isdisjoint(words[k : k + 4]):
         return
+    if words[k] in _TO_COME and _carried_out(words[k + 1 : sentence.j]):
+        return  # 'an edge stitch was to follow and did follow'
     meant = not _MEANT.isdisjoint(words[k : k + 5])
     begin = k
     while meant and begin > sentence.i and words[begin - 1] not in _BOUNDS:

@@ -58,9 +58,15 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
         return False
     if subject.kind == "role":
         role = subject.mention.value
+        if role == "sheath" and not _THROUGH.isdisjoint(scene.words(j, subject.i)[-_LED:]):
+            return False  # 'glides freely through the whole sheath', 'restricted by a tight sheath'
         near = scene.part(i) == scene.part(subject.i) or role not in ("skin", "sheath")
         return role not in ("core", "peripheral") and near and not is_place(scene, subject.mention)
     return subject.kind in _FOREIGN_WORDS
+
+
+_THROUGH = frozenset(["through", "from", "along", "within", "inside", "by"])
+_LED = 6  # words: 'from end to end of the'
 
 
 def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:

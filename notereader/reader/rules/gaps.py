@@ -36,6 +36,14 @@ _OPENINGS = frozenset(
         "parted",
         "came apart",
         "gave",
+        "pulled it apart",
+        "pulled it apart by",
+        "pulled them apart",
+        "pulled the repair apart",
+        "pulled the ends apart",
+        "drew it apart",
+        "drawn it apart",
+        "drew the repair apart",
     ]
 )
 _PARTED = frozenset(
@@ -268,7 +276,7 @@ _NOT_WIDER = [[a, b] for a in ("not", "never") for b in ("more", "quite", "over"
 
 def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
     """'None gapped except the ring', 'no gap save in the small finger, where 1 mm opened': that one did."""
-    group = next((g for g in scene.left_out if g.i >= mention.j and not g.tendons), None)
+    group = next((g for g in scene.left_out if not g.tendons and (g.i >= mention.j or _gapped_first(scene, g))), None)
     lead = scene.words(max(scene.sentence.i, mention.i - 1), mention.j)
     if group is None or not (not _NOBODY.isdisjoint(lead) or ("no" in lead and _told_of_it(scene, mention, group))):
         return
@@ -277,13 +285,23 @@ def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
     for target in own:
         span = (min(mention.i, group.i), group.j)
         entry = (target.digit, target.tendon, target.slip)
-        desk.add(scene, "repairs", entry, "gap", "seen", [span], "excepted from those without a gap")
+        rule = "excepted from those without a gap"
+        desk.add(scene, "repairs", entry, "gap", "seen", [span], rule, of_excepted=True)
 
 
 def _told_of_it(scene: Scene, mention: Mention, group: Group) -> bool:
     """'..., save in the small finger where 1 mm opened', 'apart from 1 mm in the ring': how wide it was there."""
+    if group.j <= mention.i:
+        return True
     turns = not {"where", "which"}.isdisjoint(scene.words(group.j, min(group.j + 2, scene.sentence.j)))
     return turns or any(q.unit == "mm" and mention.j <= q.i < group.i for q in scene.quantities)
+
+
+def _gapped_first(scene: Scene, group: Group) -> bool:
+    """'Save for the ring, where a millimetre showed, there was no gap': how wide it was stands in an aside ahead."""
+    end = scene.own_aside(group)
+    wide = any(q.unit == "mm" and group.j <= q.i < end for q in scene.quantities)
+    return wide or any(m.value == "seen" and group.j <= m.i < end for m in scene.of("gap"))
 
 
 _NOBODY = frozenset(["none", "neither", "nobody"])

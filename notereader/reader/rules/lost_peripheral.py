@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group
 from notereader.reader.rules.roles import PERIPHERAL, Anchor
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
@@ -29,6 +30,45 @@ def lost_again(desk: Desk, scene: Scene, spot: Anchor) -> bool:
     if not end or _of_another(scene, spot.j, end) or _renewed(scene, end + (scene.next_word(end) == "again")):
         return False
     return not renewed_next(desk, scene)
+
+
+def pattern_lost_again(desk: Desk, scene: Scene) -> Anchor | None:
+    """'It jammed, so the running suture was removed': named by how it ran, where no word says that it is the outer."""
+    if _ANY.isdisjoint(scene.said) or not scene.kinds.isdisjoint(_OF_CORE):
+        return None
+    for m in scene.of("pattern"):
+        noun = scene.page.words[m.j - 1] in _NOUNS or scene.next_word(m.j) in _NOUNS
+        spot = Anchor(m.i, m.j, PERIPHERAL)
+        if noun and scene.word_before(m.i) in ("the", "this") and lost_again(desk, scene, spot):
+            return spot
+    return None
+
+
+_NOUNS = frozenset(["suture", "stitch"])
+
+
+def one_of_them_lost(scene: Scene) -> tuple[Group, int] | None:
+    """'Edge sutures in both, until a hook caught that of the ring and unravelled it', "the ring's came undone".
+
+    RETURNS: whose it was, and the word behind what says so.
+    """
+    if _ANY.isdisjoint(scene.said):
+        return None
+    for group in (g for g in scene.setting.groups if g.digits and not (g.reference or g.excepted)):
+        lead = [w for w in scene.words(max(scene.sentence.i, group.i - _NEAR), group.i) if w != "the"]
+        owned = scene.page.raw(group.i, group.j).endswith(_POSSESSIVE)
+        if lead[-2:] not in _THAT_OF and not owned:
+            continue
+        for k in range(group.j, min(group.j + _SOON_LOST, scene.sentence.j)):
+            end = _phrase_end(scene, _UNDONE, k) or _phrase_end(scene, _REMOVED, k) or _phrase_end(scene, _NOT_AGAIN, k)
+            if end and not _renewed(scene, end + (scene.next_word(end) == "again")):
+                return group, end
+    return None
+
+
+_THAT_OF = (["that", "of"], ["that", "in"], ["one", "in"], ["one", "of"])
+_POSSESSIVE = ("'s", "\u2019s")
+_SOON_LOST = 10  # words
 
 
 def renewed_next(desk: Desk, scene: Scene) -> bool:
@@ -83,4 +123,5 @@ def _renewed(scene: Scene, k: int) -> bool:
 def _tells_of_one(scene: Scene) -> bool:
     """'A second one of 5-0 held', 'It was redone with a new 6-0': the next sentence speaks of it, and of no core."""
     named = any(m.kind == "pattern" or m.value == PERIPHERAL for m in scene.of("role", "pattern"))
-    return named or not (scene.of("stitch", "strandword") or scene.setting.groups)
+    other = any(m.value != PERIPHERAL for m in scene.of("role"))  # 'The core was looked at again'
+    return named or not (other or scene.of("stitch", "strandword") or scene.setting.groups)

@@ -11,6 +11,7 @@ _CAME = word_list("lost_repairs", "came")
 _AWAY = word_list("lost_repairs", "away")
 _NOT_REDONE = {phrase: phrase.split() for phrase in word_list("lost_repairs", "not_redone")}
 _LEFT = {phrase: phrase.split() for phrase in word_list("lost_repairs", "left")}
+_TAKEN_OUT = [phrase.split() for phrase in word_list("lost_repairs", "taken_out")]
 _PARTS = word_list("lost_repairs", "parts")
 _ON_TABLE = [phrase.split() for phrase in word_list("lost_repairs", "on_table")]
 _THREADS = ("peripheral", "strandword", "knotword", "pulley", "structure", "sided", "anynerve")
@@ -29,8 +30,11 @@ def lost_repairs(desk: Desk, scene: Scene) -> None:
         fate = _fate(desk, scene, end)
         if fate is None or any(k <= q.i < fate for q in scene.quantities if q.unit == "mm"):
             continue  # 'it parted by 2 mm, which was left'
-        value = "excised" if words[fate - 1] == "excised" else "left"
+        out = _taken_out(words, fate)
+        value = "excised" if words[fate - 1] == "excised" or out else "left"
         for target in _whose(desk, scene, k, end):
+            if out and not any(f.field == "treatment" and f.order < k for f in desk.told_of("repairs", target)):
+                continue  # 'The FDP had ruptured. The tendon was excised': no repair of this operation
             known = len(desk.findings)
             span = (k, fate) if fate <= scene.sentence.j else (k, end)
             desk.tendon(scene, target, "treatment", value, [span], "a repair lost on the table")
@@ -53,9 +57,43 @@ def _fate(desk: Desk, scene: Scene, end: int) -> int | None:
     if after is not None and after.sentence.block == scene.sentence.block and not after.subjects:
         last = after.sentence.j  # 'It burst on the first pull. Not redone.'
     last = min(last, end + _REACH)
+    out = _tendon_taken_out(desk, scene, end)
+    if out is not None:
+        return out
     on_table = any(_found(words, phrase, scene.sentence.i, last) for phrase in _ON_TABLE)
     phrases = [*_NOT_REDONE.values(), *(_LEFT.values() if on_table else ())]
     return next((at for phrase in phrases if (at := _found(words, phrase, end, last))), None)
+
+
+def _tendon_taken_out(desk: Desk, scene: Scene, end: int) -> int | None:
+    """'The repair parted on closing. The tendon was taken out and a rod put in.': the word behind it.
+
+    Not so of a piece of it, or where it was sewn again.
+    """
+    words = scene.page.words
+    if _REPAIRS.isdisjoint(scene.words(scene.part(end - 1)[0], end)):
+        return None
+    last, after = scene.sentence.j, desk.scene_after(scene)
+    for _ in range(2):
+        if after is None or after.sentence.block != scene.sentence.block:
+            break
+        last, after = after.sentence.j, desk.scene_after(after)
+    last = min(last, end + _REACH)
+    out = next((at for phrase in _TAKEN_OUT if (at := _found(words, phrase, end, last))), None)
+    if out is None or not _AGAIN.isdisjoint(words[end : min(last, out + _SOON)]):
+        return None
+    noun = next(k for k in range(out - 1, 0, -1) if words[k] == "tendon")
+    return out if words[noun - 1] in _WHOLE else None
+
+
+def _taken_out(words: list[str], fate: int) -> bool:
+    return any(words[fate - len(phrase) : fate] == phrase for phrase in _TAKEN_OUT)
+
+
+_REPAIRS = frozenset(["repair", "tendon", "it", "join", "junction", "suture", "core", "tenorrhaphy", "fdp", "fpl"])
+_WHOLE = frozenset(["the", "whole", "entire", "its", "this", ":", ",", ".", ";", "-", "and"])
+_AGAIN = frozenset(["again", "redone", "repeated", "anew", "afresh", "resutured"])
+_SOON = 8  # words
 
 
 def _found(words: list[str], phrase: list[str], i: int, j: int) -> int:

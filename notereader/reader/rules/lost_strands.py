@@ -51,6 +51,29 @@ def lost(scene: Scene) -> Count | None:
     return None
 
 
+def lost_of_them(desk: Desk, scene: Scene) -> Count | None:
+    """'Four strands were passed. Two of them snapped at the knot': of the strands that the sentence before tells."""
+    if _THEM.isdisjoint(scene.said) or (_BROKE | _PULLED).isdisjoint(scene.said):
+        return None
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or not before.of("strandword"):
+        return None
+    words, named = scene.page.words, _fingers(scene)
+    for k in range(scene.sentence.i, scene.sentence.j - 3):
+        ends = range(k + 3, scene.sentence.j + 1)
+        j = next(n for n in ends if n not in named and scene.next_word(n) != "in")  # "two of them in the ring snapped"
+        them = 1 <= count_of(words[k]) <= _MOST and words[k + 1] == "of" and words[k + 2] in _THEM
+        if not them or not scene.told(k) or scene.word_before(k) in _NOT_ONE:
+            continue
+        gone = scene.next_word(j) in _BROKE or (scene.next_word(j) in _PULLED and scene.next_word(j + 1) in _AWAY)
+        if gone and _RENEWED.isdisjoint(scene.words(j, scene.sentence.j)):
+            return count_of(words[k]), k, j + 1
+    return None
+
+
+_THEM = frozenset(["them", "these", "those"])
+
+
 def _fingers(scene: Scene) -> set[int]:
     """Return the words of 'one of the strands in the index'; '2. Small: FDP cut through' counts no strands."""
     named = [g for g in scene.setting.groups if g.digits and not g.tendons and scene.word_before(g.i) in _IN]

@@ -178,6 +178,8 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
     if not any(f" {phrase} " in text for phrase in _TAKEN_OUT) or not scene.told(scene.sentence.i):
         return
+    if _put_in_anew(scene):
+        return  # 'It was taken out and replaced by a complete one in 6-0'
     if not _OTHER_SUTURES.isdisjoint(scene.said) or _opens_with_a_pulley(scene):
         return  # 'The stay suture was taken out.', 'A three was in bits, so I took it out'
     if (scene.of("slip") or "slip" in scene.said) and not scene.of("role", "pattern", "material"):
@@ -191,6 +193,17 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     desk.withdraw(target, _FIELDS, scene.sentence.j)
     span = (scene.sentence.i, scene.sentence.j)
     desk.tendon(scene, target, "peripheral", "absent", [span], "peripheral suture taken out again")
+
+
+def _put_in_anew(scene: Scene) -> bool:
+    words = scene.page.words
+    spots = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _ANEW]
+    return any(_DENYING.isdisjoint(words[max(scene.sentence.i, k - _NEAR) : k]) for k in spots)
+
+
+_ANEW = frozenset(["replaced", "new", "another", "second", "fresh", "redone", "renewed"])
+_DENYING = frozenset(["not", "no", "never", "none", "without", "nor"])
+_NEAR = 3  # words
 
 
 def _opens_with_a_pulley(scene: Scene) -> bool:
@@ -475,6 +488,13 @@ def _before(desk: Desk, scene: Scene) -> Scene | None:
     before = desk.scene_before(scene)
     mark = before is not None and before.sentence.j - before.sentence.i == 1
     return desk.scene_before(before) if mark and before is not None else before
+
+
+def just_told(desk: Desk, scene: Scene) -> list[Finding]:
+    """Return the peripheral sutures told of in a sentence up to now and in the one before it."""
+    before = _before(desk, scene)
+    near = before is not None and before.sentence.block == scene.sentence.block
+    return _just_told(desk, before.sentence.i if near and before is not None else scene.sentence.i, scene.sentence.j)
 
 
 def _just_told(desk: Desk, first: int, last: int) -> list[Finding]:

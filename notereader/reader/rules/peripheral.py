@@ -6,11 +6,17 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention, within
-from notereader.reader.rules.lost_peripheral import lost_again, renewed_next
+from notereader.reader.rules.lost_peripheral import (
+    lost_again,
+    one_of_them_lost,
+    pattern_lost_again,
+    renewed_next,
+)
 from notereader.reader.rules.no_peripheral import (
     RULE,
     finger_without,
     got_none,
+    just_told,
     lay_none,
     left_out,
     none_in_a_cell,
@@ -72,6 +78,13 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         if not none_in_a_cell(desk, scene):
             lay_suture(desk, scene, scene.sentence.i, scene.sentence.i + 1, "peripheral", "absent", RULE)
         return
+    lost = pattern_lost_again(desk, scene) if not spots and just_told(desk, scene) else None
+    if lost is not None:
+        lay_none(desk, scene, lost.i, lost.j)
+        return
+    for spot in spots or [Anchor(t.i, t.j, PERIPHERAL) for t in threads if t.role == PERIPHERAL]:
+        if _meant_and_not_placed(scene, spot):
+            lay_none(desk, scene, spot.i, spot.j)
     for spot in _one_a_part(scene, spots):
         if _heads_the_next(desk, scene, spot):
             continue
@@ -119,6 +132,19 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     denied = [spot for spot in spots if _peripheral_negated(scene, spot) and not _instead(scene, spot, threads)]
     if not spots or len(denied) < len(spots) or _told_of_another(scene, denied, threads):
         _lay_pattern(desk, scene, found, bool(spots), threads)
+
+
+def one_lost(desk: Desk, scene: Scene) -> None:
+    """'That of the ring was caught on a hook, unravelled and could not be put back': that of one finger of several."""
+    lost = one_of_them_lost(scene)
+    if lost is None:
+        return
+    group, end = lost
+    kinds = group.tendons or ("FDP", "FPL")
+    for told in just_told(desk, scene):
+        target = Target(*told.entry)
+        if target.digit in group.digits and target.tendon in kinds:
+            desk.tendon(scene, target, "peripheral", "absent", [(group.i, end)], RULE)
 
 
 def _heads_the_next(desk: Desk, scene: Scene, spot: Anchor) -> bool:
@@ -194,6 +220,27 @@ def _weighed_and_left(scene: Scene, spot: Anchor) -> bool:
     against = scene.words(spot.i - 4, spot.i)[:2] in _AGAINST or scene.words(spot.i - 3, spot.i)[:2] in _AGAINST
     rest = list(pairwise(scene.words(spot.j, scene.sentence.j)))
     return against or any(pair in _AND_LEFT for pair in pairwise(behind)) or any(pair in _OMITTED for pair in rest)
+
+
+def _meant_and_not_placed(scene: Scene, spot: Anchor) -> bool:
+    """'A running 6-0 was to follow, but time was up and it was not placed', '... was to be added, but none went in'."""
+    if scene.page.standing[spot.i] != "plan":
+        return False
+    behind = scene.words(spot.j, scene.sentence.j)
+    return any(_not_placed(behind[k : k + _TOLD_OF_IT]) for k, word in enumerate(behind) if word in _IT)
+
+
+def _not_placed(words: list[str]) -> bool:
+    """Tell whether a clause that opens with 'it', 'one' or 'none' says that it was not put in, or was left off."""
+    if words[0] == "none":
+        return words[1:2] in (["was"], ["were"], ["went"], ["could"], ["followed"])
+    denied = next((k for k, word in enumerate(words) if word in ("not", "never")), len(words))
+    off = any(a == "left" and b in ("off", "out", "undone") for a, b in pairwise(words))
+    return off or not (_GIVEN | {"run", "sewn", "made"}).isdisjoint(words[denied + 1 : denied + 3])
+
+
+_IT = frozenset(["it", "this", "one", "none"])
+_TOLD_OF_IT = 5  # words: 'it could not be placed'
 
 
 def _none_given(scene: Scene, spot: Anchor) -> bool:

@@ -464,7 +464,8 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     lead = before[before.index(",") :] if "," in before else before
     if before[-2:] == ["all", "but"] or any(pair in _LITTLE_OF for pair in pairwise(lead)):
         return None  # 'A2 was all but intact', 'little of A2 remains intact'
-    if before[-2:] == ["to", "be"] and scene.word_before(m.i - 2) not in _FOUND:
+    turned_out = scene.words(m.i - 4, m.i - 2) == ["turned", "out"]
+    if before[-2:] == ["to", "be"] and not (turned_out or scene.word_before(m.i - 2) in _FOUND):
         return None  # 'A2, to be preserved at all costs, went'
     behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))
     if (

@@ -10,9 +10,9 @@ from notereader.reader.page import Break, Mention, Page
 from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.counted_by_others import other_counts
 from notereader.reader.rules.guesses import is_guess
-from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost
+from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
 from notereader.reader.rules.stitches import of_other_structure
-from notereader.reader.rules.suture_owners import respective, suture_owners
+from notereader.reader.rules.suture_owners import all_in_turn, respective, suture_owners
 from notereader.reader.rules.threads import taken_back
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -81,6 +81,9 @@ _WIRES = frozenset(["wire", "thread", "cable", "braid"])
 
 def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
+    of_them = lost_of_them(desk, scene)
+    if of_them is not None:
+        lay_the_rest(desk, scene, of_them)
     if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
         return []
     counts = [
@@ -105,7 +108,8 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
             targets, doubts = suture_owners(desk, scene, i, j)
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets
-            for target in respective(scene, i, [c[1] for c in counts], targets):
+            peers = [c[1] for c in counts]
+            for target in respective(scene, i, peers, all_in_turn(desk, scene, peers) or targets):
                 laid = len(desk.findings)
                 desk.tendon(scene, target, "strands", count, [(i, j)], "strand count stated", *doubts)
                 for finding in desk.findings[laid:]:  # none where the sentence leaves the tendon out
@@ -166,7 +170,19 @@ def _with_the_first(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tu
             break
         found.insert(0, (count, k - 1, k))
         k -= 2
-    return found
+    return found if len(found) > 1 else [*found, *_behind_its_label(scene, counts[0][2])]
+
+
+def _behind_its_label(scene: Scene, k: int) -> list[tuple[int, int, int]]:
+    """'Strands: 6 and 4 respectively': the counts behind the first, up to what deals them out."""
+    found: list[tuple[int, int, int]] = []
+    while k < scene.sentence.j and scene.page.words[k] in ("and", ",", "/"):
+        k += 1
+        count = _count_at(scene.page, k)
+        if count in (2, 4, 6, 8):
+            found.append((count, k, k + 1))
+            k += 1
+    return found if scene.next_word(k) == "respectively" else []
 
 
 def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[int, int, int]]:
@@ -188,11 +204,24 @@ def _the_other_six(scene: Scene, named: list[Group], i: int) -> list[tuple[int, 
         return []
     for group in (g for g in named if g.digits and not g.tendons):
         led = scene.word_before(group.i - (scene.word_before(group.i) == "the"))
-        count = _count_at(scene.page, group.j) if group.j < scene.sentence.j else 0
-        closes = scene.next_word(group.j + 1) in ("", ",", ".", ";")
-        if led in ("and", ",", ";", "but") and count in (2, 4, 6, 8) and closes and scene.told(group.j):
-            return [(count, group.j, group.j + 1)]
+        k = _behind_its_aside(scene, group)
+        count = _count_at(scene.page, k) if k < scene.sentence.j else 0
+        closes = scene.next_word(k + 1) in ("", ",", ".", ";")
+        if led in ("and", ",", ";", "but") and count in (2, 4, 6, 8) and closes and scene.told(k):
+            return [(count, k, k + 1)]
     return []
+
+
+def _behind_its_aside(scene: Scene, group: Group) -> int:
+    """'..., the small, whose ends were ragged, two': the word behind a finger and what is said of it in passing."""
+    if scene.words(group.j, group.j + 2) not in _ASIDES:
+        return group.j
+    behind = range(group.j + 1, min(group.j + _ASIDE, scene.sentence.j))
+    return next((k + 1 for k in behind if scene.page.words[k] == ","), group.j)
+
+
+_ASIDES = ([",", "whose"], [",", "with"], [",", "its"], [",", "which"], [",", "where"])
+_ASIDE = 9  # words
 
 
 def _and_two_in(scene: Scene, named: list[Group]) -> list[tuple[int, int, int]]:

@@ -98,6 +98,25 @@ def strange_subject(scene: Scene, i: int) -> int:
     return noun if not before and "it" not in words[noun:i] else -1
 
 
+def of_sheath_or_pulley(scene: Scene, i: int) -> bool:
+    """'The sheath over it was closed, snug and without bulk', 'A2 was repaired without tension': no repair is named.
+
+    The statement opens on the sheath or the pulley, and speaks of no tendon, join or 'it' before word i.
+    """
+    words = scene.page.words
+    begin = next((k + 1 for k in range(i - 1, scene.sentence.i - 1, -1) if words[k] in (";", ".")), scene.sentence.i)
+    first = begin + (words[begin] in _ARTICLES)
+    things = (m for m in scene.of("pulley", "pulleys", "role") if m.kind != "role" or m.value == "sheath")
+    end = next((m.j for m in things if first <= m.i <= first + 1), first + (words[first] == "pulley"))
+    if end == first or words[end] not in _TELLING:
+        return False
+    named = any(begin <= g.i < i and (g.tendons or g.generic) for g in scene.setting.groups)
+    return not named and _PARTS.isdisjoint(words[begin:i]) and "it" not in words[end + 2 : i]
+
+
+_TELLING = _VERBS | _PLACING | {"over", "lies", "sits"}
+
+
 def _behind(words: Sequence[str]) -> bool:
     """'no gap in the dressing', 'without tension on the flap'."""
     if words[:1] == [] or words[0] not in _PLACING:
@@ -106,4 +125,6 @@ def _behind(words: Sequence[str]) -> bool:
     return any(w in _PLACES for w in rest[:1]) or (len(rest) > 1 and rest[1] in _PLACES and rest[0] not in _PARTS)
 
 
-_PARTS = frozenset(["repair", "tendon", "fdp", "fds", "fpl", "suture", "either", "each", "both", "any"])
+_PARTS = frozenset(
+    ["repair", "repairs", "join", "junction", "tendon", "fdp", "fds", "fpl", "suture", "either", "each", "both", "any"]
+)

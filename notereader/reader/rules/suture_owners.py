@@ -684,6 +684,18 @@ def respective_part(scene: Scene, i: int) -> tuple[int, int]:
     return first, min((k for k in marks if k > i), default=scene.sentence.j)
 
 
+def all_in_turn(desk: Desk, scene: Scene, peers: list[int]) -> list[Target]:
+    """'Strands: 4 and 2 respectively.': as many values as tendons were sewn, in the order in which these were named.
+
+    Nobody where the sentence names a tendon or a finger itself, or where their number is another.
+    """
+    if "respectively" not in scene.said or any(g.tendons or g.digits for g in scene.setting.groups):
+        return []
+    may = set(desk.repairable()) | {t for t in desk.named if desk.treatments.get(t) == "repaired"}
+    sewn = [t for t in desk.named if t in may]
+    return sewn if len(sewn) == len(peers) > 1 else []
+
+
 def respective(scene: Scene, i: int, peers: list[int], targets: list[Target]) -> list[Target]:
     """'3-0 and 4-0 respectively': the n-th of as many values as tendons belongs to the n-th tendon."""
     if "respectively" not in scene.said or i not in peers:

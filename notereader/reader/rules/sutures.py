@@ -10,7 +10,7 @@ from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
-from notereader.reader.rules.peripheral import peripheral
+from notereader.reader.rules.peripheral import one_lost, peripheral
 from notereader.reader.rules.replaced_cores import drop_replaced, note_replaced
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors
 from notereader.reader.rules.short_counts import short_counts
@@ -50,6 +50,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     short_counts(desk, scene, counted)
     hold(desk, scene, found)
     peripheral(desk, scene, found, threads)
+    one_lost(desk, scene)
     bites(desk, scene)
     knot(desk, scene)
     if desk.taken_out:

@@ -19,6 +19,7 @@ from notereader.reader.rules.denied_deeds import (
     weighed_and_left,
 )
 from notereader.reader.rules.grafts import grafted_with, into_another, put_in_as_graft
+from notereader.reader.rules.left_by_exception import left_by_exception
 from notereader.reader.rules.left_words import leaves_a_gap, left_is_deed, of_a_stump, of_ends_or_knots, of_gap_before
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.other_days import of_another_day
@@ -87,6 +88,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     _of_the_joint(desk, scene)
     _into_a_neighbour(desk, scene)
     _left_too(desk, scene)
+    left_by_exception(desk, scene)
     grafted_with(desk, scene)
     put_in_as_graft(desk, scene)
 
@@ -967,7 +969,9 @@ def _known_sewn(desk: Desk, scene: Scene, mention: Mention, target: Target) -> b
     'Operation: repair of FDP. FDP was cut for a third of its width. It was left as it was.'
     """
     repaired = desk.treatments.get(target) == "repaired"
-    if not repaired or desk.extents.get(target) != "partial" or scene.next_word(mention.j) not in _CLAUSE_ENDS:
+    denied = scene.page.words[mention.i] in _DENIES  # 'No repair was made and no trimming either'
+    at_its_end = denied or scene.next_word(mention.j) in _CLAUSE_ENDS
+    if not repaired or desk.extents.get(target) != "partial" or not at_its_end:
         return repaired  # also of 'It was left slightly bulky'
     told = desk.told_of("repairs", target)
     found = next((f.order for f in told if f.field == "extent"), 0)
@@ -975,6 +979,7 @@ def _known_sewn(desk: Desk, scene: Scene, mention: Mention, target: Target) -> b
 
 
 _CLAUSE_ENDS = frozenset(["", ".", ",", ";"])
+_DENIES = frozenset(["no", "not", "never", "nothing"])
 _TELL_SEWN = ("treatment", "strands", "stitch", "size", "peripheral")
 
 

@@ -23,7 +23,7 @@ from notereader.reader.rules.joins_before import of_another_join
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.rules.spoken_of_repairs import never_made
-from notereader.reader.rules.strangers import of_a_stranger
+from notereader.reader.rules.strangers import of_a_stranger, of_sheath_or_pulley
 from notereader.reader.rules.threads import find_sizes
 from notereader.reader.rules.told_apart import told_apart
 from notereader.reader.scene import Scene
@@ -141,6 +141,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             said = "present" if each.yes else "none"
             lay_behaviour(desk, scene, each.targets, "tension", said, each.i, each.j, f"tension {said}")
         if label:
+            continue
+        if value == "none" and of_sheath_or_pulley(scene, mention.i):
             continue
         _lay_rest(desk, scene, mention, value)
         targets = _whose(desk, scene, mention)
@@ -421,6 +423,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
             mention.j, mention.j + 2
         ) == ["on", "bone"]
         if on_bone or (word.endswith("flat") and {"edges", "edge", "ends"} & set(scene.words(*scene.part(mention.i)))):
+            continue
+        if value == "none" and of_sheath_or_pulley(scene, mention.i):
             continue
         targets = behaving(desk, scene, mention.i, mention.j)
         if value == "none":

@@ -146,6 +146,8 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     if deeds and any(deeds[-1].j <= t.i and t.j <= thread.i for t in threads):
         return False  # '... was repaired with 3-0 Ethibond and a running 6-0 Prolene'
     sewn = any("with" in scene.words(d.j, d.j + 2) and thread.i - d.j <= 7 for d in deeds)
+    if sewn and _added_behind(scene, deeds[-1].j, thread, found):
+        return False
     if not (sewn or _counted_simple(scene, thread)):
         return False
     if not deeds:
@@ -155,6 +157,12 @@ def _joins_the_tendon(desk: Desk, scene: Scene, thread: Thread, threads: list[Th
     groups = [g for g in scene.setting.groups if g.tendons and g.j <= thread.i and not g.reference]
     targets = group_targets(scene, groups[-1]) if groups else list(scene.setting.focus)
     return bool(targets) and not any(desk.has_suture(t) for t in targets)
+
+
+def _added_behind(scene: Scene, k: int, thread: Thread, found: list[Anchor]) -> bool:
+    """'A four-strand repair, with running 6-0': behind a comma, what is so fine is added to the core told before."""
+    added = scene.words(k, k + 2) == [",", "with"] and thread.size in _FINE
+    return added and any(a.role == CORE and a.j <= k for a in found)
 
 
 def _counted_simple(scene: Scene, thread: Thread) -> bool:
@@ -297,6 +305,8 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         return CORE if thread.size in _THICK and scene.of("stitch", "strandword") else PERIPHERAL
     if (thread.role == TENDON or thread.size in _THIN) and _outside_follows(scene, thread, found):
         return PERIPHERAL
+    if _of_the_peripheral_before(desk, scene, thread):
+        return PERIPHERAL
     if thread.role == TENDON:
         return PERIPHERAL if pattern and (around or has_core(desk, scene)) and thread.size in _THIN else CORE
     if desk.topic in (CORE, PERIPHERAL, TENDON):
@@ -305,6 +315,25 @@ def _by_context(desk: Desk, scene: Scene, thread: Thread, found: list[Anchor]) -
         closed = any(w in ("closed", "closure", "closing") for w in scene.words(scene.sentence.i, scene.sentence.j))
         return "skin" if closed else desk.topic if desk.topic != TENDON else CORE
     return desk.topic
+
+
+def _of_the_peripheral_before(desk: Desk, scene: Scene, thread: Thread) -> bool:
+    """'The epitendinous snapped. It was replaced by a new one of 5-0': one more of what the sentence before named."""
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or scene.setting.groups:
+        return False
+    named = before.of("role", "stitch", "strandword", "pattern")
+    last = named[-1] if named else None
+    if last is None or not (last.kind == "pattern" or (last.kind == "role" and last.value == PERIPHERAL)):
+        return False
+    if any(m.kind == "role" and m.value not in (CORE, PERIPHERAL) for m in named):
+        return False  # 'The skin was closed with a running 5-0. One more of 4-0 ...'
+    lead = scene.words(max(scene.sentence.i, thread.i - _ONE_OF), thread.i)
+    it = scene.page.words[scene.sentence.i] == "it" and not scene.of("deed")
+    return "one" in lead or it
+
+
+_ONE_OF = 4  # words: 'one of' and a material before its size
 
 
 def _sews_another(scene: Scene, thread: Thread) -> bool:

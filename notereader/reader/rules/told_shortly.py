@@ -109,9 +109,8 @@ def _complete_before(desk: Desk, scene: Scene, group: Group) -> bool:
 def _looked_at(desk: Desk, scene: Scene) -> None:
     """'FDP and FDS explored through the wound: both intact', 'Ring: both tendons seen and whole.'"""
     for whole in (m for m in scene.of("extent") if m.value == "intact" and scene.told(m.i)):
-        if scene.negated(whole.i, whole.j) and not " ".join(scene.words(whole.i, whole.j)).startswith(
-            ("not", "no", "un")
-        ):
+        denied_in_itself = " ".join(scene.words(whole.i, whole.j)).startswith(("not", "no", "un"))
+        if scene.negated(whole.i, whole.j) and not denied_in_itself:
             continue
         groups = [g for g in scene.setting.groups if g.j <= whole.i]
         tendons = [g for g in groups if g.tendons or g.generic == "all"]

@@ -1,0 +1,43 @@
+"""Another patient's operation named in passing: "dictated after Mr Orrin's thumb (FPL, eight strands, no gap)"."""
+
+from notereader.reader.page import Page, Sentence, within
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
+
+_TITLES = word_list("other_patients", "titles")
+_LEADS = phrases_by_first_word("other_patients", "leads")
+_POSSESSIVE = ("'s", "s'", "\u2019s", "s\u2019")
+# What may stand behind the finger so named: with a verb ("after Mr Orrin's thumb was washed") it is this patient's.
+_BEHIND = frozenset(["(", ",", ":", ";", ".", "-", "of", "on", "in", "earlier", "this", "that", "today"])
+_VERBS = frozenset(["was", "were", "had", "is", "has"])
+_LEAD = 4  # words from what leads to a patient to the title
+_PART = 4  # words of a finger with its side
+
+
+def mark_other_patients(page: Page, sentence: Sentence) -> None:
+    """Set aside the statement in which a named patient's finger is only what this note comes after, or is not."""
+    if _TITLES.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(sentence.i + 1, sentence.j - 2):
+        if words[k] not in _TITLES or not _led(page, sentence, k):
+            continue
+        owner = next((n for n in range(k + 1, min(k + 4, sentence.j)) if words[n].endswith(_POSSESSIVE)), -1)
+        digit = next((m for m in within(page.mentions, owner + 1, owner + 1 + _PART) if m.kind == "digit"), None)
+        if owner > 0 and digit is not None and _only_named(words, digit.j, sentence.j):
+            end = next((n for n in range(digit.j, sentence.j) if words[n] == ";"), sentence.j)
+            page.mark(k, end, "teaching")
+
+
+def _led(page: Page, sentence: Sentence, title: int) -> bool:
+    """Tell whether the words before a title lead to another patient: 'dictated after', 'not to be confused with'."""
+    begin = max(sentence.i, title - _LEAD)
+    return any(
+        page.words[k : k + len(lead)] == lead and k + len(lead) == title
+        for k in range(begin, title)
+        for lead in _LEADS.get(page.words[k], ())
+    )
+
+
+def _only_named(words: list[str], k: int, last: int) -> bool:
+    behind = next((n for n in range(k, last) if words[n] in ("(", ",", ":", ";", ".")), last)
+    return words[k] in _BEHIND and _VERBS.isdisjoint(words[k:behind])

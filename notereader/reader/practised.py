@@ -1,0 +1,32 @@
+"""What was shown or tried on a tendon that is nobody's: 'an Adelaide was shown to the resident on a spare tendon'."""
+
+from notereader.reader.page import Page, Sentence
+from notereader.vocabulary.wordlists import word_list
+
+_SHOWING = word_list("practised", "showing")
+_SPARE = word_list("practised", "spare")
+_ANIMALS = word_list("practised", "animals")
+_THINGS = word_list("practised", "things")
+_ENDS = frozenset([";", ".", "but", "however", "whereas", "while"])
+_NEAR = 4  # words: 'spare length of flexor tendon'
+
+
+def mark_practised(page: Page, sentence: Sentence) -> None:
+    """Set aside what a sentence says was shown or practised on something other than the patient's tendon."""
+    if _SHOWING.isdisjoint(sentence.said) or (_SPARE | _ANIMALS).isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(sentence.i, sentence.j):
+        if not _is_spare(words, k, sentence.j):
+            continue
+        begin = next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if words[n] in _ENDS), sentence.i)
+        end = next((n for n in range(k, sentence.j) if words[n] in _ENDS), sentence.j)
+        if not _SHOWING.isdisjoint(words[begin:end]):
+            page.mark(begin, end, "teaching")
+
+
+def _is_spare(words: list[str], k: int, last: int) -> bool:
+    """'On a spare length of tendon', "on a pig's foot", 'a model tendon': tell whether word k begins to name such."""
+    return words[k] in _ANIMALS or (
+        words[k] in _SPARE and not _THINGS.isdisjoint(words[k + 1 : min(k + 1 + _NEAR, last)])
+    )
