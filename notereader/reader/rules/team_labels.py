@@ -48,7 +48,7 @@ def _behind_label(desk: Desk, k: int) -> Span | None:
     if at < len(page.words) and page.words[at] in ("none", "nil", "-") and page.words[at - 1] == ":":
         return k, at + 1
     end = _cell_end(page, at)
-    names = [n for n in range(at, end) if is_new_name(desk, n)]
+    names = [n for n in range(at, end) if is_new_name(desk, n) and page.words[n] not in _NOT_NAMES]
     return (k, end) if names and all(n in names or _beside_name(page, n) for n in range(at, end)) else None
 
 
