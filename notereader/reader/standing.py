@@ -39,6 +39,7 @@ from notereader.reader.spacers import mark_spacer
 from notereader.reader.struck_out import mark_struck_out
 from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unchecked import mark_unchecked
+from notereader.reader.unplaced import mark_answers_in_turn
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.weakened import bounded_state, mark_weakened
@@ -129,6 +130,7 @@ def standing(doc: Doc) -> Doc:
         mark_earlier_stage(page, sentence)
         mark_old_repair(page, sentence)
         mark_musings(page, sentence)
+        mark_answers_in_turn(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
         mark_unchecked(page, sentence)

@@ -3,7 +3,7 @@
 What holds of one of several, unnamed, is shown of none of them.
 """
 
-from notereader.reader.page import Page
+from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _SEVERAL = word_list("scene", "several_named")
@@ -29,6 +29,23 @@ def on_neither(page: Page, first: int, last: int) -> bool:
     """Tell whether words first to last end in 'on neither', 'in neither finger'."""
     words = page.words
     return any(words[k] == "neither" and words[k - 1] in _PLACING for k in range(max(first + 1, last - 5), last))
+
+
+def mark_answers_in_turn(page: Page, sentence: Sentence) -> None:
+    """'Gap: none and 1 mm respectively', where the sentence names no finger: neither answer is shown of all."""
+    if "respectively" not in sentence.said and not {"that", "order"} <= sentence.said:
+        return
+    inside = within(page.mentions, sentence.i, sentence.j)
+    if any(m.kind == "digit" for m in inside):
+        return
+    asked = [m.i for m in inside if m.kind in _ASKED or (m.kind, m.value) == ("role", "peripheral")]
+    turns = range(sentence.i + 1, sentence.j)
+    if asked and any(page.words[k] == "and" and page.words[k - 1] in _ANSWERS and k > min(asked) for k in turns):
+        page.mark(sentence.i, sentence.j, "unfilled")
+
+
+_ASKED = frozenset(["gap", "glide", "tension", "bulk"])
+_ANSWERS = frozenset(["none", "nil", "no", "yes", "free", "present", "absent", "some", "seen", "0"])
 
 
 def _of_them(words: list[str], k: int, last: int) -> bool:

@@ -24,7 +24,7 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
     """
     if sentence.prefix or not _OPENS_NONE.isdisjoint(sentence.said):
         _mark_unanswered_labels(page, sentence)
-    if not (_UNTOLD | _UNKNOWN).isdisjoint(sentence.said):
+    if "nothing" in sentence.said or not (_UNTOLD | _UNKNOWN).isdisjoint(sentence.said):
         _mark_untold(page, sentence)
     if {"neither", "could", "be"} <= sentence.said:
         _mark_not_judged(page, sentence)
@@ -82,7 +82,9 @@ _ENDS = frozenset([",", ";", "|"])
 def _mark_untold(page: Page, sentence: Sentence) -> None:
     """'No comment on the gap', 'no mention is made of A2': up to the next stop."""
     for k in range(sentence.i, sentence.j - 2):
-        if page.words[k] == "no" and page.words[k + 1] in _UNTOLD and page.words[k + 2] in _UNTOLD_OF:
+        if (page.words[k] == "no" and page.words[k + 1] in _UNTOLD and page.words[k + 2] in _UNTOLD_OF) or (
+            page.words[k] == "nothing" and _leads_to_untold(page, k + 1, sentence.j)
+        ):
             page.mark(k, _end(page, sentence, k), "unfilled")
     k = sentence.j - 2 - (page.words[sentence.j - 1] == ".")
     asked = k > sentence.i and page.words[k - 1] in (":", "?", "=", "-")
@@ -90,6 +92,17 @@ def _mark_untold(page: Page, sentence: Sentence) -> None:
         page.mark(_start(page, sentence, k), sentence.j, "unfilled")  # 'Gap: no data'
 
 
+def _leads_to_untold(page: Page, k: int, last: int) -> bool:
+    """'Nothing is on record of a gap', 'nothing was written about A2': how it was, nobody wrote down."""
+    words = page.words[k : min(k + _NEAR_BY, last)]
+    verb = next((n for n, word in enumerate(words) if word in _WRITTEN), -1)
+    of = verb >= 0 and not _UNTOLD_OF.isdisjoint(words[verb + 1 : verb + 3])
+    return of and all(word in _LEADING_TO for word in words[:verb])
+
+
+_NEAR_BY = 6  # words
+_WRITTEN = word_list("unrecorded", "written")
+_LEADING_TO = frozenset(["is", "was", "has", "been", "had", "on", "there", "further", "else", "more", "to"])
 _UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info"])
 
 

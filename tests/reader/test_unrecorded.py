@@ -115,3 +115,33 @@ def test_what_only_sounds_like_a_peripheral_suture(words: str) -> None:
 @pytest.mark.parametrize("words", ["No loss of tension in the tension band.", "The tension band did not slip."])
 def test_a_tension_band_is_of_the_bone(words: str) -> None:
     assert not each(SEWN + words, "tension")
+
+
+@pytest.mark.parametrize(
+    ("words", "field"),
+    [
+        ("Nothing is on record of a gap.", "gap"),
+        ("Nothing was written about tension.", "tension"),
+        ("Nothing is known about gapping.", "gap"),
+    ],
+)
+def test_nothing_written_of_a_finding_is_no_finding(words: str, field: str) -> None:
+    assert not each(SEWN + words, field)
+
+
+def test_nothing_that_gapped_is_one() -> None:
+    assert each(SEWN + "Nothing gapped on pulling.", "gap") == {"ring FDP": "none"}
+
+
+@pytest.mark.parametrize(
+    ("words", "field", "good"),
+    [
+        ("Gap: none and 1 mm respectively.", "gap", "none"),
+        ("Epitendinous: yes and no, respectively.", "peripheral", "present"),
+        ("Tension: none and some, in that order.", "tension", "none"),
+    ],
+)
+def test_answers_in_turn_are_not_given_to_all(words: str, field: str, good: str) -> None:
+    both = "Index and ring FDP cut through and repaired with four strands. "
+    assert good not in each(both + words, field).values()
+    assert each(both + "Strands: 4 and 2 respectively. No gap.", "gap") == {"index FDP": "none", "ring FDP": "none"}
