@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
-from notereader.reader.manner import into_pulley, mark_manner, names_place
+from notereader.reader.manner import into_pulley, leaves_out, mark_manner, names_place
 from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
@@ -95,6 +95,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _next_subject(page, run, atom)
             or _left_behind(page, run, atom)
             or _new_list(run, atom, page, atoms)
+            or _excepted_of(page, run, atom, sentence)
             or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
             or _after_all(run, atom, page, atoms)
@@ -377,6 +378,12 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
     while later and later[0].kind == "tendon" and page.words[last.j : later[0].i] in (["and"], ["&"], ["+"], ["/"]):
         last = later.pop(0)  # 'FDP repair MF, FDP + FDS repair RF'
     return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - last.j <= 2
+
+
+def _excepted_of(page: Page, run: list[Mention], atom: Mention, sentence: Sentence) -> bool:
+    """'All repairs, the FCU excluded, were pulled': what is left out of all is no name for them."""
+    ends = (k for k in range(atom.j, min(atom.j + 2, sentence.j)) if leaves_out(page, k, sentence.j))
+    return "," in page.words[run[-1].j : atom.i] and next(ends, None) is not None
 
 
 def _after_likeness(run: list[Mention], atom: Mention, page: Page) -> bool:

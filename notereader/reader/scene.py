@@ -105,7 +105,7 @@ class Scene:
         self.kinds = frozenset(self._by_kind)
         self.said = self.sentence.said
         self.units = frozenset([q.unit for q in self.quantities])
-        self.left_out = [g for g in self.setting.groups if g.excepted and g.digits]
+        self.left_out = [g for g in self.setting.groups if g.excepted and (g.digits or g.reference)]
 
     def of(self, kind: str, *more: str) -> list[Mention]:
         """Return the mentions of the kinds given, in order; the list is the scene's own and not to be altered."""
@@ -129,7 +129,8 @@ class Scene:
                 "FDP",
                 "FDS",
             )  # 'in all fingers but the index' of which none was named
-            concerns = (digit in group.digits or nobody) and (not group.tendons or tendon in group.tendons)
+            its_finger = digit in group.digits or nobody or (not group.digits and digit is None)
+            concerns = its_finger and (not group.tendons or tendon in group.tendons)
             if concerns and self.takes_out(group, i, j):
                 return True
         return False
