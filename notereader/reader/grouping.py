@@ -228,6 +228,10 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
             continue
         words = page.words[max(before.j, group.i - 4) : group.i]
         words = words[:-1] if words[-1:] == ["the"] else words
+        if _one_of_a_kind(page, before, group):
+            group.tendons = before.tendons
+            group.pairs = tuple((d, t, None) for d in group.digits for t in before.tendons if has(d, t))
+            continue
         if words[-1:] not in (["of"], ["in"], ["to"], ["on"]) or words[-2:-1] not in _PRONOUNS:
             continue
         if any(m.kind in _OTHER_THINGS and before.j <= m.i < group.i for m in mentions):
@@ -243,6 +247,19 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
             group.i, group.digits, group.pairs = before.i, tuple(digits), (*before.pairs, *pairs)
             joined.append(before)
     groups[:] = [g for g in groups if not any(g is other for other in joined)]
+
+
+def _one_of_a_kind(page: Page, before: Group, group: Group) -> bool:
+    """'Of the deep flexors only the middle was cut': the fingers that follow a kind of tendon told of as several."""
+    lead = page.words[max(0, before.i - 2) : before.i]
+    between = page.words[before.j : group.i]
+    several = lead == ["of", "the"] or lead[-1:] in (["of"], ["among"]) or lead == ["among", "the"]
+    alone = before.every and not before.digits and not (before.generic or before.reference)
+    return several and alone and _ONLY_THE.issuperset(between)
+
+
+# Between a kind of tendon and the finger told of: 'of the profundi, only the'.
+_ONLY_THE = frozenset([",", "only", "just", "the", "it", "was", "solely", "in"])
 
 
 def take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:

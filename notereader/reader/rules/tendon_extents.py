@@ -399,7 +399,9 @@ def _worn(scene: Scene, mention: Mention) -> bool:
     """'Frayed on the same spur but in continuity': not cut through, which is not to say whole."""
     subject = scene.owner(mention.i, mention.j)
     first = subject.j if subject is not None and subject.j <= mention.i else scene.sentence.i
-    return any(first <= m.i < mention.i and m.value != "clean" and scene.told(m.i) for m in scene.of("ends"))
+    bruised = {m.i for m in scene.of("extent") if m.value == "contused"}  # 'bruised and in continuity': whole
+    ends = (m for m in scene.of("ends") if first <= m.i < mention.i and m.i not in bruised)
+    return any(m.value != "clean" and scene.told(m.i) for m in ends)
 
 
 def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:
