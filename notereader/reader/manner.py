@@ -407,7 +407,7 @@ def _is_donor(page: Page, group: Group) -> bool:
 
 
 def _taken_and_woven(page: Page, group: Group, sentence: Sentence) -> bool:
-    """'I took the palmaris longus and wove it in at both ends': a tendon taken from its place to be set in elsewhere."""
+    """'I took the palmaris longus and wove it in at both ends': a tendon taken to be set in elsewhere."""
     lead = page.words[max(sentence.i, group.i - _SPAN) : group.i]
     behind = page.words[group.j : sentence.j]
     taken = not _TAKES.isdisjoint([*lead, *behind[:_SPAN]]) and _DENIED.isdisjoint(lead)
