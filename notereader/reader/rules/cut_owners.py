@@ -6,6 +6,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.one_spared import all_but_the_spared
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -25,6 +26,7 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return []
     headed = (
         behind_brackets(scene, mention.j)
+        or all_but_the_spared(scene, mention)
         or state_after_state(scene, mention)
         or cut_through(scene, mention)
         or _of_the_exception(scene, mention)
