@@ -330,6 +330,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
         return False  # 'Gap: FPL none, index 1 mm', '6-0 for the FDP, none for the FDS'
     if ("and", "cut") in pairwise(words) and any(a == "cut" and b in _PLACING for a, b in pairwise(words)):
         return False  # 'The FDS was whole in the ring and cut in the small finger'
+    if ("left", "the") in pairwise(words):
+        return False  # 'the saw had cut the profundus and left the superficialis intact'
     if ("and", "repaired") in pairwise(words):
         return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):

@@ -102,6 +102,8 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return True
     if after in case_list("not_after_side"):
         return False
+    if words[m.i] == "left" and after in ("the", "its", "his", "her") and before not in ("the", "on", ":"):
+        return False  # 'the bite had left the superficialis alone'
     if _between_commas(scene, m, before, after):
         return True
     if before == "(" and after == ")" and _behind_a_finger(scene, m.i - 1):
