@@ -65,3 +65,22 @@ def test_cut_in_a_cell_of_a_tendon_without_a_finger() -> None:
 def test_no_gap_in_one_make(tested: str) -> None:
     found = each(LIST.format(plus="+", tested=tested), "gap")
     assert found == {"thumb FPL": "none", "ring FDP": "none"}
+
+
+@pytest.mark.parametrize("words", ["tested in the same way", "checked likewise"])
+def test_tested_likewise_tells_no_result(words: str) -> None:
+    note = f"FPL and index FDP cut and repaired. FPL: passive motion, no gap. The index FDP was {words}."
+    assert each(note, "gap") == {"thumb FPL": "none"}
+    assert each(note, "test") == {"thumb FPL": "passive", "index FDP": "passive"}
+
+
+@pytest.mark.parametrize("faults", ["neither gap nor catching", "neither gapping nor triggering"])
+def test_neither_fault_of_one_repair(faults: str) -> None:
+    words = f"The thumb repair was tested by passive extension, showing {faults}; the index repair was bulky."
+    assert each("Thumb FPL and index FDP cut and repaired. " + words, "gap") == {"thumb FPL": "none"}
+
+
+def test_neither_of_two_repairs() -> None:
+    words = "Neither repair gapped nor caught."
+    found = each("Thumb FPL and index FDP cut and repaired. " + words, "gap")
+    assert found == {"thumb FPL": "none", "index FDP": "none"}

@@ -33,8 +33,9 @@ def test_left_alone_by_the_surgeon(found: str) -> None:
 @pytest.mark.parametrize(
     "found",
     [
-        "The bite had taken half of the profundus and left the superficialis alone; a Kessler of 4-0 was used.",
-        "The glass had taken half of the profundus and spared the superficialis; a Kessler of 4-0 was used.",
+        "The bite had taken 60 percent of the profundus and left the superficialis alone; a two-strand Kessler of 4-0"
+        " was used.",
+        "The glass had taken half of the profundus and spared the superficialis; a two-strand Kessler of 4-0 was used.",
     ],
 )
 def test_the_core_is_of_the_one_that_was_cut(found: str) -> None:

@@ -568,6 +568,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
         return False  # 'Gap: none   Glide: free' of a form
     if words[n] == "any" and after[:1] != [] and after[0] in _FAULTS:
         return False  # 'it moved without any triggering'
+    if words[n] == "neither" and after[:1] != [] and after[0] in _FAULTS | _ASKED and "nor" in after[1:]:
+        return False  # 'the thumb repair was tested, showing neither gap nor catching'
     if words[n] == "none" and n == 0:
         return True  # 'None bulky.'
     if words[n] == "none" and before in _ASKED:
