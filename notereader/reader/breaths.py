@@ -80,8 +80,10 @@ def _is_run(page: Page, sentence: Sentence, longest: int) -> bool:
 
 def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
     by_word: dict[int, Mention] = {}
+    saying: set[int] = set()
     for m in within(page.mentions, sentence.i, sentence.j):
         by_word.setdefault(m.i, m)
+        saying |= {m.i} if (m.kind, m.value) == ("opened", "intact") else set()  # 'both slips are good | nerves ...'
     parts: list[Sentence] = []
     first, said = sentence.i, False
     for k in range(sentence.i, sentence.j):
@@ -97,7 +99,7 @@ def _cut(page: Page, sentence: Sentence) -> list[Sentence]:
                 parts.append(Sentence(first, start, sentence.section, sentence.block, False))
                 first, said = start, False
         if begun is not None:
-            said = said or begun.kind in _SAYS or _denied_round(page, first, begun)
+            said = said or begun.kind in _SAYS or k in saying or _denied_round(page, first, begun)
     parts.append(Sentence(first, sentence.j, sentence.section, sentence.block, False))
     parts[0].label = sentence.label
     return parts
@@ -117,7 +119,7 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
     """Tell whether a new statement begins at word k: a subject that no little word ties to what stands before."""
     word = page.words[k]
     before = page.words[k - 1]
-    if m is not None and m.kind in _SUBJECTS:
+    if m is not None and (m.kind in _SUBJECTS or _leads_a_tendon(page, m)):
         at = k - 1
         while at > 0 and (page.words[at] in _DETERMINERS or page.words[at - 1 : at + 1] in _THE_OTHER):
             at -= 1
@@ -129,6 +131,11 @@ def _begins(page: Page, k: int, m: Mention | None) -> bool:
         behind = within(page.mentions, k, k + 9)
         return page.words[k - 2] != "," and any((m.kind, m.value) in _AROUND for m in behind)
     return bool(word in _STARTS and before not in _GLUE and before not in _LEADS_ON)
+
+
+def _leads_a_tendon(page: Page, m: Mention) -> bool:
+    """'... with four oh ethibond long f d p same suture': a short name of a finger, right before its tendon."""
+    return m.kind == "digit?" and any(e.kind == "tendon" and e.i == m.j for e in within(page.mentions, m.j, m.j + 1))
 
 
 def _with_object(page: Page, k: int, first: int) -> int:

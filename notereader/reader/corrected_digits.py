@@ -10,6 +10,9 @@ from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 CORRECTS = word_list("corrected_digits", "corrects")
+_MISNAMING = word_list("corrected_digits", "misnaming")
+_PLACES = word_list("corrected_digits", "places")
+_SHORT = {"long": "middle", "middle": "middle", "little": "small", "small": "small", "ring": "ring", "index": "index"}
 _NOT = frozenset(["not", "never"])
 _WRONG = {("wrong", "finger"), ("wrong", "digit")}
 _INSTEAD = (["instead", "of"], ["rather", "than"])
@@ -28,11 +31,14 @@ def put_right(page: Page) -> None:
                 continue
         if sentence.section != "addendum" and CORRECTS.isdisjoint(sentence.said):
             continue
-        pair = _pair(page, sentence)
-        if pair is None or any(m.kind == "digit" and m.j <= sentence.i and m.value == pair[0] for m in page.mentions):
+        found = _pair(page, sentence) or _misnamed_above(page, sentence, page.sentences[max(0, n - 1) : n])
+        if found is None:
+            continue
+        right, wrong, at = found
+        if any(m.kind == "digit" and m.j <= at and m.value == right for m in page.mentions):
             continue  # where both fingers were spoken of, one fact only may be meant
-        page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, pair[1])]
-        _rename(page, *pair, sentence.i)
+        page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, wrong)]
+        _rename(page, right, wrong, at)
 
 
 def _rename(page: Page, right: str, wrong: str, at: int) -> None:
@@ -55,15 +61,45 @@ def _wrong_finger(page: Page, sentence: Sentence, here: list[Sentence]) -> tuple
     return right, before.pop(), sentence.i
 
 
-def _pair(page: Page, sentence: Sentence) -> tuple[str, str] | None:
-    """Return the finger meant and the one named by mistake; None where a sentence says anything else."""
+def _pair(page: Page, sentence: Sentence) -> tuple[str, str, int] | None:
+    """Return the finger meant, the one named by mistake and where this is said; else None."""
     mentions = within(page.mentions, sentence.i, sentence.j)
     if any(m.kind in _ABOUT_ONE_THING for m in mentions):
         return None
     digits = [m for m in mentions if m.kind == "digit"]
     denied = {m.value for m in digits if _is_denied(page, m, sentence)}
     meant = {m.value for m in digits} - denied
-    return (meant.pop(), denied.pop()) if len(meant) == len(denied) == 1 else None
+    return (meant.pop(), denied.pop(), sentence.i) if len(meant) == len(denied) == 1 else None
+
+
+def _misnamed_above(page: Page, sentence: Sentence, before: list[Sentence]) -> tuple[str, str, int] | None:
+    """'The finger was the ring finger; "middle" in the heading is a slip', '... The title says middle in error.'
+
+    The finger meant is named in the same sentence or in the one before it, and no other is.
+    """
+    if _MISNAMING.isdisjoint(sentence.said) or _PLACES.isdisjoint(sentence.said):
+        return None
+    wrong, meant = _names_by_part(page, sentence)
+    at = sentence.i
+    if not meant and before and before[0].block == sentence.block:
+        at = before[0].i
+        meant = {m.value for m in within(page.mentions, at, before[0].j) if m.kind == "digit"}
+    return (meant.pop(), wrong.pop(), at) if len(wrong) == len(meant) == 1 and wrong != meant else None
+
+
+def _names_by_part(page: Page, sentence: Sentence) -> tuple[set[str], set[str]]:
+    """Return the fingers a sentence names in its parts that tell of a misnaming, and those of the other parts."""
+    stops = [k for k in range(sentence.i, sentence.j) if page.words[k] in (";", ",", ".")]
+    wrong: set[str] = set()
+    meant: set[str] = set()
+    for i, j in pairwise([sentence.i, *stops, sentence.j]):
+        words = page.words[i:j]
+        named = {m.value for m in within(page.mentions, i, j) if m.kind == "digit"}
+        if _MISNAMING.isdisjoint(words) or _PLACES.isdisjoint(words):
+            meant |= named
+        else:
+            wrong |= named | {_SHORT[w] for w in words if w in _SHORT}
+    return wrong, meant
 
 
 def _is_denied(page: Page, m: Mention, sentence: Sentence) -> bool:

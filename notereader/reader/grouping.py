@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
-from notereader.reader.manner import into_pulley, mark_manner, names_place
+from notereader.reader.manner import into_pulley, leaves_out, mark_manner, names_place
 from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
@@ -95,6 +95,7 @@ def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[G
             or _next_subject(page, run, atom)
             or _left_behind(page, run, atom)
             or _new_list(run, atom, page, atoms)
+            or _excepted_of(page, run, atom, sentence)
             or _after_likeness(run, atom, page)
             or _after_both(run, atom, page, atoms)
             or _after_all(run, atom, page, atoms)
@@ -227,6 +228,10 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
             continue
         words = page.words[max(before.j, group.i - 4) : group.i]
         words = words[:-1] if words[-1:] == ["the"] else words
+        if _one_of_a_kind(page, before, group):
+            group.tendons = before.tendons
+            group.pairs = tuple((d, t, None) for d in group.digits for t in before.tendons if has(d, t))
+            continue
         if words[-1:] not in (["of"], ["in"], ["to"], ["on"]) or words[-2:-1] not in _PRONOUNS:
             continue
         if any(m.kind in _OTHER_THINGS and before.j <= m.i < group.i for m in mentions):
@@ -242,6 +247,19 @@ def _take_up(page: Page, groups: list[Group], mentions: list[Mention]) -> None:
             group.i, group.digits, group.pairs = before.i, tuple(digits), (*before.pairs, *pairs)
             joined.append(before)
     groups[:] = [g for g in groups if not any(g is other for other in joined)]
+
+
+def _one_of_a_kind(page: Page, before: Group, group: Group) -> bool:
+    """'Of the deep flexors only the middle was cut': the fingers that follow a kind of tendon told of as several."""
+    lead = page.words[max(0, before.i - 2) : before.i]
+    between = page.words[before.j : group.i]
+    several = lead == ["of", "the"] or lead[-1:] in (["of"], ["among"]) or lead == ["among", "the"]
+    alone = before.every and not before.digits and not (before.generic or before.reference)
+    return several and alone and _ONLY_THE.issuperset(between)
+
+
+# Between a kind of tendon and the finger told of: 'of the profundi, only the'.
+_ONLY_THE = frozenset([",", "only", "just", "the", "it", "was", "solely", "in"])
 
 
 def take_up_before(page: Page, sentence: Sentence, groups: list[Group], focus: tuple[Target, ...]) -> None:
@@ -336,6 +354,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
         return False  # 'Gap: FPL none, index 1 mm', '6-0 for the FDP, none for the FDS'
     if ("and", "cut") in pairwise(words) and any(a == "cut" and b in _PLACING for a, b in pairwise(words)):
         return False  # 'The FDS was whole in the ring and cut in the small finger'
+    if ("left", "the") in pairwise(words):
+        return False  # 'the saw had cut the profundus and left the superficialis intact'
     if ("and", "repaired") in pairwise(words):
         return False  # 'I excised the ulnar slip and repaired the radial one'
     if ("cut", ",") in pairwise(words) or ("repaired", ",") in pairwise(words):
@@ -401,6 +421,12 @@ def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention
     while later and later[0].kind == "tendon" and page.words[last.j : later[0].i] in (["and"], ["&"], ["+"], ["/"]):
         last = later.pop(0)  # 'FDP repair MF, FDP + FDS repair RF'
     return tendon_before and bool(later) and later[0].kind == "digit" and later[0].i - last.j <= 2
+
+
+def _excepted_of(page: Page, run: list[Mention], atom: Mention, sentence: Sentence) -> bool:
+    """'All repairs, the FCU excluded, were pulled': what is left out of all is no name for them."""
+    ends = (k for k in range(atom.j, min(atom.j + 2, sentence.j)) if leaves_out(page, k, sentence.j))
+    return "," in page.words[run[-1].j : atom.i] and next(ends, None) is not None
 
 
 def _after_likeness(run: list[Mention], atom: Mention, page: Page) -> bool:

@@ -54,6 +54,8 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
         if page.words[heading.j : heading.j + 2] == [":", '"'] and _names_a_source(page, heading):
             continue  # 'Patient: "it was only half cut."' quotes and heads nothing
         line = by_word[heading.i]
+        if _name_of_a_stitch(page, heading, line):
+            continue
         in_columns = line.i in columns and not (kept and _is_value_of(page, kept[-1], heading))
         flat = line.i in labels and heading.j < line.j and page.words[heading.j] == ":"
         inside = heading.i > line.i and (page.words[heading.i - 1] in _FINGERS or _tied(page, heading, line))
@@ -63,6 +65,15 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
             if heading.i in starts and _in_column(page, heading.j, line):
                 columns.add(line.i)
     return kept
+
+
+def _name_of_a_stitch(page: Page, heading: Mention, line: Line) -> bool:
+    """'Core suture:  name: ____   strands: 4' asks for the name of the stitch, and heads no patient's particulars."""
+    named = page.words[heading.i : heading.j] in (["name"], ["type"])
+    return named and not _SUTURES.isdisjoint(page.words[line.i : heading.i])
+
+
+_SUTURES = frozenset(["core", "suture", "stitch", "technique", "repair", "epitendinous", "peripheral", "material"])
 
 
 def _names_a_source(page: Page, heading: Mention) -> bool:

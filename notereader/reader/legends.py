@@ -32,6 +32,7 @@ _NOUNS = frozenset(
 _SIGNS = frozenset(["+", "0"])
 _BEFORE = frozenset(["(", ",", ";", ":", "["])
 _ENDS = frozenset([",", ";", ")", "]", "."])
+_ADDING = frozenset(["and", "+", "&", "plus", "with"])
 _NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley")
 _OWN_NAMES = ("tendon", "digit", "pulley")
 _FEWEST = 2  # letters defined
@@ -232,7 +233,8 @@ def _closes(page: Page, sentence: Sentence, k: int) -> bool:
     """Tell whether a letter stands alone behind its name: at an end, before a space of a column or a bracket."""
     if k + 1 >= sentence.j or page.breaks[k + 1] >= Break.COLUMN:
         return True
-    named = page.words[k - 1] in _NOUNS and page.words[k + 1] == "and"  # 'FDP index had repair A and FDP ring ...'
+    # 'FDP index had repair A and FDP ring ...', 'core A + running 6-0'
+    named = page.words[k - 1] in _NOUNS and page.words[k + 1] in _ADDING
     return named or page.words[k + 1] in _ENDS or page.words[k + 1] in _OPENING
 
 

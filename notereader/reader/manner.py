@@ -138,13 +138,15 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
         group.excepted = True  # 'the ends were clean except those of the index'
+    if _excepted_behind(page, group, sentence):
+        group.excepted = group.reference = True
     own = group.j < sentence.j and page.words[group.j][0].isdecimal()  # 'all 10 mm from the edge bar small 7'
     if group.digits and not own and _save_in(page.words[max(sentence.i, group.i - 8) : group.i]):
         group.excepted = True
     if group.tendons or group.generic:
         group.reference = group.reference or _reached_only(page, group, sentence)
     if group.tendons == ("PL",):
-        group.reference = group.reference or _is_donor(page, group)
+        group.reference = group.reference or _is_donor(page, group) or _taken_and_woven(page, group, sentence)
     if group.tendons and not group.digits and into_pulley(page, sentence.i, group.i):
         group.reference = True
 
@@ -222,6 +224,23 @@ def _left_out_there(lead: list[str]) -> bool:
         rest.pop()
     pointed = not {"those", "that", "one", "ones"}.isdisjoint(lead[len(rest) :])
     return pointed and ((rest[-1:] != [] and rest[-1] in _LEAVING_OUT) or rest[-2:] == ["other", "than"])
+
+
+def _excepted_behind(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'No gap in any repair, FCU excepted.', 'each tendon, the ring FDP excluded, ...', 'with the FCU left out'."""
+    k = group.i - (page.words[group.i - 1] == "the")
+    aside = k <= sentence.i or page.words[k - 1] in (",", "(", "-", "with")
+    named_here = sentence.i <= group.i < group.j  # no label of a cell: 'LITTLE: left out'
+    return named_here and aside and leaves_out(page, group.j, sentence.j)
+
+
+def leaves_out(page: Page, j: int, last: int) -> bool:
+    """Tell whether the words at j leave out the name before them: 'excepted,', 'left out.'."""
+    n = next((n for n in (1, 2) if tuple(page.words[j : min(j + n, last)]) in _EXCEPTED), 0)
+    return n > 0 and (j + n >= last or page.words[j + n] in _CLAUSE_ENDS)
+
+
+_EXCEPTED = frozenset(tuple(words.split()) for words in word_list("bearing", "excepted_behind"))
 
 
 def _save_in(lead: list[str]) -> bool:
@@ -386,6 +405,18 @@ def _is_donor(page: Page, group: Group) -> bool:
     return bool(taken or {"graft", "grafts", "donor", "strip"} & set(after[:1]) or _bridges(page, group)) or (
         lead[-1:] != [] and lead[-1] in _DONOR
     )
+
+
+def _taken_and_woven(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'I took the palmaris longus and wove it in at both ends': a tendon taken to be set in elsewhere."""
+    lead = page.words[max(sentence.i, group.i - _SPAN) : group.i]
+    behind = page.words[group.j : sentence.j]
+    taken = not _TAKES.isdisjoint([*lead, *behind[:_SPAN]]) and _DENIED.isdisjoint(lead)
+    return taken and any(a in _WOVEN and b in _SET_INTO for a, b in zip(behind, behind[2:], strict=False))
+
+
+_TAKES = word_list("bearing", "takes_a_graft")
+_SET_INTO = frozenset(["in", "into", "through", "both", "between", "to", "each"])
 
 
 def _bridges(page: Page, group: Group) -> bool:

@@ -125,7 +125,7 @@ def _at_side(k: int, width: int, told: str, count: int, noun: str, listed: tuple
     if noun in _NOUNS and not count:
         return None  # 'the ulnar fingers': how many is not told
     hand = _FINGERS[-count:] if told == "ulnar" else _FINGERS[:count]
-    if len(in_order) > 1:
+    if len(in_order) > 1 and in_order != hand:  # 'neither the small nor the ring ... the two ulnar digits'
         if not 0 < count < len(in_order):
             return None
         meant = in_order[-count:] if told == "ulnar" else in_order[:count]

@@ -105,7 +105,9 @@ class Scene:
         self.kinds = frozenset(self._by_kind)
         self.said = self.sentence.said
         self.units = frozenset([q.unit for q in self.quantities])
-        self.left_out = [g for g in self.setting.groups if g.excepted and (g.digits or WRIST.intersection(g.tendons))]
+        self.left_out = [
+            g for g in self.setting.groups if g.excepted and (g.digits or g.reference or WRIST.intersection(g.tendons))
+        ]
 
     def of(self, kind: str, *more: str) -> list[Mention]:
         """Return the mentions of the kinds given, in order; the list is the scene's own and not to be altered."""

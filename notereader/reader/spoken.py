@@ -3,7 +3,8 @@
 from notereader.reader.page import Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
-_NUMBERS = {"one": "A1", "two": "A2", "three": "A3", "four": "A4", "five": "A5"}
+_FIVE = ("one", "two", "three", "four", "five")
+_SPELT = {(a, word): f"{a.upper()}{n}" for a in "ac" for n, word in enumerate(_FIVE, 1) if a == "a" or n <= 3}
 _TYPED = {**{f"a {n}": f"A{n}" for n in range(1, 6)}, **{f"c {n}": f"C{n}" for n in range(1, 4)}}  # 'A 2', in capitals
 _AFTER = word_list("spoken", "after_pulley")
 _BEFORE = word_list("spoken", "before_pulley")
@@ -13,10 +14,10 @@ _REACH = 4  # words in which a count names what it counts
 
 
 def hear_pulleys(page: Page) -> None:
-    """Add the pulleys of 'a two was kept', 'I had to vent A two' to the mentions of the Page."""
+    """Add the pulleys of 'a two was kept', 'I had to vent A two', 'c one and a three' to the mentions of the Page."""
     words = page.words
-    spots = (k for k in range(len(words) - 1) if words[k] == "a" and words[k + 1] in _NUMBERS)
-    made = [Mention("pulley", _NUMBERS[words[k + 1]], k, k + 2) for k in spots if _is_pulley(page, k)]
+    spots = ((k, _SPELT.get((words[k], words[k + 1]))) for k in range(len(words) - 1) if words[k] in ("a", "c"))
+    made = [Mention("pulley", name, k, k + 2) for k, name in spots if name and _is_pulley(page, k)]
     made += _typed_apart(page)
     if made:
         taken = {k for m in made for k in range(m.i, m.j)}
@@ -47,9 +48,10 @@ def _is_pulley(page: Page, k: int) -> bool:
     after = words[k + 2] if k + 2 < len(words) else "."
     if after not in _SAYS and not _COUNTED.isdisjoint(words[k + 2 : k + 2 + _REACH]):
         return False
-    listed = (
-        after == "and" and words[k + 3 : k + 4] == ["a"] and words[k + 4 : k + 5] != [] and words[k + 4] in _NUMBERS
-    )
+    rest = [w for w in words[k + 3 : k + 6] if w != "the"]  # 'c one and the a three'
+    listed = after == "and" and tuple(rest[:2]) in _SPELT
+    lead = [w for w in words[max(0, k - 4) : k] if w != "the"]
+    listed = listed or (lead[-1:] == ["and"] and tuple(lead[-3:-1]) in _SPELT)
     opened = any(m.kind in ("opened", "restored") and m.j == k for m in within(page.mentions, max(0, k - 4), k))
     return after in _AFTER or listed or opened or _of_a_finger(page, k) or (k > 0 and words[k - 1] in _BEFORE)
 

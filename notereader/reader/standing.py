@@ -466,8 +466,13 @@ def _mended_before(page: Page, sentence: Sentence) -> bool:
 
     Without 'had' where the day stands right behind the verb: 'FDP sutured on 4 November 2031 (two-strand Kessler)'.
     """
-    here = [d for d in page.dates if sentence.i <= d.i < sentence.j and not d.yearless]
-    if not here or _MENDED.isdisjoint(sentence.said):
+    if _MENDED.isdisjoint(sentence.said):
+        return False
+    here = [d for d in page.dates if sentence.i <= d.i < sentence.j]
+    if here and _had_it_mended(page, sentence, here[0].i) and any(d.value > here[0].value for d in page.dates):
+        return any(_revises(s) or not _SECOND_TIME.isdisjoint(s.said) for s in page.sentences)
+    here = [d for d in here if not d.yearless]
+    if not here:
         return False
     words = page.words[sentence.i : sentence.j]
     dated = [d.value for s in page.sections if s.kind == "date" for d in page.dates if s.h <= d.i < s.j]
@@ -477,6 +482,16 @@ def _mended_before(page: Page, sentence: Sentence) -> bool:
     days = dated or _days_of_revision(page)
     mended = [d for d in here if not _MENDED.isdisjoint(page.words[max(sentence.i, d.i - _SOON_DATED) : d.i])]
     return bool(days) and any(d.value < min(days) for d in mended)
+
+
+_SECOND_TIME = frozenset(["secondary", "rupture", "ruptured", "tenolysis"])
+
+
+def _had_it_mended(page: Page, sentence: Sentence, day: int) -> bool:
+    """'This gentleman had his profundus repaired on 26th September with a two-strand core': before word `day`."""
+    words = page.words
+    had = next((k for k in range(sentence.i, day) if words[k] == "had" and words[k + 1] in ("his", "her", "their")), -1)
+    return had >= 0 and not _MENDED.isdisjoint(words[had:day]) and "been" not in words[had:day]
 
 
 def _days_of_revision(page: Page) -> list[str]:

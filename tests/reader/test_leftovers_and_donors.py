@@ -53,3 +53,24 @@ def test_woven_to_a_donor() -> None:
     assert each(note, "treatment") == {"small FDP": "grafted"}
     note = "Left little finger. FDP cut. The palmaris longus was not taken. FDP joined by Pulvertaft's method with 3-0."
     assert each(note, "treatment") == {"small FDP": "repaired"}
+
+
+@pytest.mark.parametrize(
+    "taken",
+    [
+        "I took the palmaris longus from the same forearm and wove it in at both ends, held with 3-0 Ethibond.",
+        "The palmaris longus of the same arm was removed and woven through both stumps, 3-0 Ethibond.",
+        "We lifted the palmaris longus out of the wrist and passed it through each stump, sewn with 3-0 Ethibond.",
+    ],
+)
+def test_taken_and_woven_in(taken: str) -> None:
+    assert each("Ring finger: FDP ruptured. " + taken, "size") in ({"ring FDP": "3-0"}, {})
+    assert "PL" not in each("Ring finger: FDP ruptured. " + taken, "treatment")
+
+
+@pytest.mark.parametrize(
+    "sewn",
+    ["The palmaris longus was repaired with 3-0 Ethibond.", "The palmaris longus was not taken, but sewn."],
+)
+def test_sewn_and_not_taken(sewn: str) -> None:
+    assert each("FDP of the ring cut. " + sewn, "treatment")["PL"] == "repaired"

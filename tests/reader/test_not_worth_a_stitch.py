@@ -12,6 +12,8 @@ CUT = "Middle finger. FDP cut through, repaired with 3-0 Ethibond. "
         "FDS just a nick not worth a stitch.",
         "FDS nicked, not worth a suture.",
         "The FDS had a small flap, hardly worth repairing.",
+        "FDS nicked and not thought worth repairing.",
+        "The FDS nick was not judged worth a stitch.",
     ],
 )
 def test_not_worth_a_stitch(words: str) -> None:

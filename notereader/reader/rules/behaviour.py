@@ -7,6 +7,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.dealt_results import holders_of_result
+from notereader.reader.rules.of_one_make import of_one_make, others_untested
 from notereader.reader.rules.roles import is_place
 from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
@@ -76,8 +77,12 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     dealt = holders_of_result(desk, scene, i)
     if dealt:
         return dealt
+    one_make = of_one_make(desk, scene, i, j)
+    if not one_make and _of_nobody_named(scene):
+        return []
     found = (
-        _which(desk, scene, i)
+        one_make
+        or _which(desk, scene, i)
         or _of_the_line(desk, scene, i)
         or _in_both_fingers(desk, scene, i)
         or throughout(desk, scene, i, j)
@@ -103,6 +108,13 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return [t for t in found if t.digit] or found
     found = [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
     return found or _the_only_one(desk, scene)
+
+
+def _of_nobody_named(scene: Scene) -> bool:
+    """'No gap; the others were not tested': of whom it is said is not told."""
+    others = others_untested(scene)
+    named = (g for g in scene.setting.groups if (g.tendons or g.digits) and not g.reference)
+    return others is not None and all(g.i > others for g in named)
 
 
 def _of_the_line(desk: Desk, scene: Scene, i: int) -> list[Target]:
@@ -562,6 +574,8 @@ def _stands_for_all(words: list[str], n: int) -> bool:
         return False  # 'Gap: none   Glide: free' of a form
     if words[n] == "any" and after[:1] != [] and after[0] in _FAULTS:
         return False  # 'it moved without any triggering'
+    if words[n] == "neither" and after[:1] != [] and after[0] in _FAULTS | _ASKED and "nor" in after[1:]:
+        return False  # 'the thumb repair was tested, showing neither gap nor catching'
     if words[n] == "none" and n == 0:
         return True  # 'None bulky.'
     if words[n] == "none" and before in _ASKED:

@@ -137,6 +137,16 @@ def _locks(desk: Desk, target: Target) -> bool:
     return locking or any(f.field == "hold" and f.value == "locking" for f in told)
 
 
+def _in_a_stump(scene: Scene, j: int) -> bool:
+    """'8 mm of purchase in the proximal and 7 in the distal stump': a length told without its unit, with its end."""
+    behind = [w for w in scene.words(j, min(j + 4, scene.sentence.j)) if w not in _IN_THE]
+    return scene.next_word(j) in _IN_THE and behind[:1] != [] and behind[0] in _STUMPS
+
+
+_SIDED = 8  # words
+_IN_THE = frozenset(["in", "at", "from", "on", "the", "into", "of"])
+
+
 def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
     """'8 mm distally and 10 proximally', '8 mm on one side and 10 on the other': lengths told without their unit."""
     if not lengths:
@@ -144,6 +154,7 @@ def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
     last = lengths[-1].j
     bare = [q for q in scene.quantities if not q.unit and q.i > last]
     sided = [q for q in bare if q.i - last <= 3 and scene.next_word(q.j) in _STUMPS]
+    sided += [q for q in bare if q.i - last <= _SIDED and _in_a_stump(scene, q.j)]
     others = [q for q in bare if q.i - last <= 6 and ("the", "other") in pairwise(scene.words(q.j, q.j + 3))]
     return [q for q in bare if q in sided or q in others]
 

@@ -126,18 +126,25 @@ _NEAR = 3  # words
 _ASKS_CUT = frozenset(["cut", "extent", "division", "damage", "laceration", "injury", "state", "status", "condition"])
 
 
+_OF_ONE_PLACE = frozenset(["FPL", "FCR", "FCU", "PL"])  # tendons that need no finger
+
+
 def cell_of_cut(desk: Desk, scene: Scene) -> None:
     """'FDP   cut, stump 4 mm   cut' in a grid: a cell that a tendon heads says 'cut' where others say how far."""
     first = scene.sentence.i
     if scene.page.words[first] == "all" and scene.next_word(first + 1) in CUT:
         first += 1  # 'all cut, clean, 4-0 Fiberwire'
+    if scene.words(first + 1, first + 2) == [","] and scene.words(first + 2, scene.sentence.j) == ["cut"]:
+        first += 2  # 'thin, cut'
     after = scene.next_word(first + 1)
     ends = after in ("", ",", ";", ".") or _is_ticked(scene, first + 1)
     if not scene.sentence.prefix or scene.page.words[first] not in CUT or not ends:
         return
     shares = bool(scene.of("fraction", "extent")) or any(q.unit == "%" for q in scene.quantities)
     at = scene.sentence.i
-    label = next((g for g in scene.setting.groups if g.i == g.j == at and g.tendons and g.digits), None)
-    if label is not None and not shares and scene.told(first):
+    label = next((g for g in scene.setting.groups if g.i == g.j == at and g.tendons), None)
+    if label is None or not (label.digits or _OF_ONE_PLACE.issuperset(label.tendons)):
+        return
+    if not shares and scene.told(first):
         for target in group_targets(scene, label):
             desk.tendon(scene, target, "extent", "complete", [(first, first + 1)], "cell of a grid: cut")

@@ -6,6 +6,7 @@ from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.measures import count_of
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.one_spared import all_but_the_spared
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -25,6 +26,7 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return []
     headed = (
         behind_brackets(scene, mention.j)
+        or all_but_the_spared(scene, mention)
         or state_after_state(scene, mention)
         or cut_through(scene, mention)
         or _of_the_exception(scene, mention)
@@ -314,10 +316,13 @@ def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Targe
 def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
     """'Only that of the index was whole. The other three were cut': the same tendon of the fingers not told of.
 
-    'Of the profundi, those to the ring and small fingers were divided and the other two intact' tells of them before.
+    'Of the profundi, those to the ring and small fingers were divided and the other two intact' tells of them before,
+    and so does 'The index and ring profundi were divided, the remaining two were intact'.
     """
     named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
-    before = [g for g in named if g.digits] if len(named) > 1 and not named[0].digits else []
+    before = [g for g in named if g.digits]
+    if not {"repair", "repairs"}.isdisjoint(scene.words(group.i, group.j + 1)):
+        return []  # 'The index FDP was cut through again, the other three repairs were intact'
     told = group_targets(scene, before[-1]) if before else list(scene.setting.focus)
     told = [t for t in told if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:] and t.slip is None]
     counted = next((count_of(w) for w in scene.words(group.i, group.j + 1) if count_of(w) > 1), 0)

@@ -102,16 +102,20 @@ _FAR = 3  # words
 
 
 def not_worth_it(scene: Scene) -> list[Mention]:
-    """'Just a nick not worth a stitch', 'not worth repairing': the words that say a cut was left."""
+    """'Just a nick not worth a stitch', 'not thought worth repairing': the words that say a cut was left."""
     words, found = scene.page.words, []
     for k in range(scene.sentence.i + 1, scene.sentence.j - 1) if "worth" in scene.said else ():
-        if words[k] != "worth" or words[k - 1] not in _NOT:
+        no = k - 1 - (words[k - 1] in _DEEMED)
+        if words[k] != "worth" or words[no] not in _NOT:
             continue
         noun = k + 1 + (words[k + 1] in ("a", "the", "any"))
         gone = not _TAKEN_AWAY.isdisjoint(scene.words(k, scene.sentence.j))
         if noun < scene.sentence.j and words[noun] in _SEWING and not gone:
-            found.append(Mention("deed", "left", k - 1, noun + 1))
+            found.append(Mention("deed", "left", no, noun + 1))
     return found
+
+
+_DEEMED = frozenset(["thought", "considered", "felt", "deemed", "judged", "found", "really", "quite"])
 
 
 def weighed_and_left(scene: Scene, mention: Mention) -> bool:

@@ -59,7 +59,7 @@ def ends(desk: Desk, scene: Scene) -> None:
     kept = [m for m in said if not _negated_quality(scene, m) and not _soft_and_frayed(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
-        owners = end_owners(desk, scene, mention)
+        owners = _on_the_one_behind(scene, mention) or end_owners(desk, scene, mention)
         owners = told_together(desk, scene, mention, owners) or owners
         targets = named_so_far(desk, scene, deep_of_column(scene, owners), collective=True)
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
@@ -78,6 +78,15 @@ def ends(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
             if "edges" not in scene.said:  # which a cut in part has too
                 mark_unsettled(desk, target, targets, known)
+
+
+def _on_the_one_behind(scene: Scene, mention: Mention) -> list[Target]:
+    """'FDP and FDS cut all the way and the edges were ragged on the profundus': of the one named right behind."""
+    group = next((g for g in scene.setting.groups if g.i >= mention.j and g.tendons), None)
+    lead = scene.words(mention.j, group.i) if group is not None else []
+    lead = lead[:-1] if lead[-1:] == ["the"] else lead
+    several = any(len(g.tendons) > 1 and g.j <= mention.i for g in scene.setting.groups)
+    return group_targets(scene, group) if group is not None and several and lead in (["on"], ["in"]) else []
 
 
 def _soft_and_frayed(scene: Scene, mention: Mention) -> bool:

@@ -92,6 +92,8 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return False
     if scene.page.text[scene.page.starts[m.i] - 1 : scene.page.starts[m.i]] in _QUOTES and _corrects(scene):
         return False  # '"Right" finger should read ring finger'
+    if words[m.i] == "left" and before in ("had", "has", "and") and after in ("the", "its", "his", "her"):
+        return False  # 'the bite had left the superficialis alone'
     if scene.words(m.j, m.j + 1) == ["one"] and {"hand", "side"} & set(scene.words(scene.sentence.i, m.i)):
         return True
     if scene.sentence.section == "side":

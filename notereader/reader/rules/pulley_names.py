@@ -178,6 +178,17 @@ def made_from(scene: Scene, group: Group) -> bool:
     )
 
 
+def of_its_stuff(scene: Scene, word: Mention) -> bool:
+    """'A2 was rebuilt with a strip of the superficialis I had just removed': the tendon was, and not the pulley."""
+    if word.value not in ("excised", "trimmed"):
+        return False
+    made = [g for g in scene.setting.groups if g.j <= word.i and made_from(scene, g)]
+    return bool(made) and _WHICH_WAS.issuperset(scene.words(made[-1].j, word.i))
+
+
+_WHICH_WAS = frozenset(["which", "that", "i", "we", "had", "have", "has", "was", "were", "been", "just", "already"])
+
+
 def is_tendon_end(words: list[str]) -> bool:
     """Tell whether words go on to an end of the tendon: 'A1 was released and the proximal end retrieved'."""
     return words[:2] == ["and", "the"] and words[2:3] != [] and words[2] in PARTS and words[3:4] in (["end"], ["stump"])

@@ -20,6 +20,7 @@ from notereader.reader.rules.pulley_names import (
     excepted_pulleys,
     made_from,
     named,
+    of_its_stuff,
 )
 from notereader.reader.rules.pulley_owners import DILATED, SHARED, at_an_end, opened_at_an_end, owned_after_all
 from notereader.reader.rules.pulley_shares import (
@@ -80,7 +81,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         return  # 'A4 vented?   No'
     _all_annular(desk, scene)
     groups, places = named(desk, scene)
-    words = pulley_words(scene)
+    words = [w for w in pulley_words(scene) if not of_its_stuff(scene, w)]
     apart = told_of_all_but(scene, words)
     for fingers, told in apart:
         _lay(desk, scene, groups[0], told, fingers)

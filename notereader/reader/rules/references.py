@@ -53,6 +53,8 @@ def references(desk: Desk, scene: Scene) -> None:
         fields = "results"
     if source is not None and fields == "all" and _each_like_its_own(desk, scene, source, (i, j)):
         return
+    if not _TESTED.isdisjoint(scene.words(max(scene.sentence.i, i - _AT_ONCE), i)):
+        fields = "test"  # 'the index FDP was tested in the same way': what was seen is not told
     targets = _targets(desk, scene, i, source)
     if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j) or _as_another_stitch(scene, i, j)):
         fields = "thread"
@@ -69,6 +71,7 @@ def references(desk: Desk, scene: Scene) -> None:
 
 
 _AT_ONCE = 3  # words
+_TESTED = frozenset(["tested", "checked", "examined"])
 
 
 def _rim_left_open(scene: Scene, i: int) -> bool:
@@ -448,7 +451,7 @@ def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:
 def take_over(desk: Desk) -> None:
     """Give the suture of the source to every target of a reference that has none of its own."""
     for copy in desk.copies:
-        source = copy.source or _before(desk, copy, _RESULTS if copy.fields == "results" else _KNOWN_BY)
+        source = copy.source or _before(desk, copy, _RESULTS if copy.fields in ("results", "test") else _KNOWN_BY)
         if source is None:
             continue
         known = desk.told_of("repairs", (source.digit, source.tendon, source.slip))
@@ -460,6 +463,7 @@ def take_over(desk: Desk) -> None:
             "core": _CORE,
             "thread": _THREAD,
             "results": _RESULTS,
+            "test": ("test",),
             "stitch": _STITCH,
             "purchase": ("purchase_mm",),
             "knot": ("knot",),

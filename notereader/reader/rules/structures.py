@@ -448,6 +448,8 @@ def _the_other(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
 def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[str]:
     """Return the structures a bare side stands for: those named last, all of them for 'on the ulnar side both'."""
     before = [p for p in found if p.j <= b.i]
+    if not before and _under_nerves(scene, b):
+        return ["digital nerve"]
     if not before:
         last = desk.last_parts if scene.sentence.i == desk.last_parts_end else []
         return list(dict.fromkeys(name for name, _, _ in last))
@@ -458,14 +460,33 @@ def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[
     return list(dict.fromkeys(p.structure for p in before if all_of_them or p.i == at))
 
 
+def _under_nerves(scene: Scene, b: Mention) -> bool:
+    """'Nerves in the ring finger: ulnar cut, radial fine': the nerves of a finger, set over its two sides."""
+    head = next((m for m in scene.of("anynerve") if m.i == scene.sentence.i and m.j < b.i), None)
+    if head is None or scene.words(head.i, head.j)[-1:] != ["nerves"] or "wrist" in scene.words(head.j, b.i):
+        return False
+    if not scene.setting.digits and not any(g.digits and g.i < b.i for g in scene.setting.groups):
+        return False
+    others = scene.of("structure", "sided", "anyartery", "bundle", "pulley")
+    return not any(m.i < b.i for m in others) and not any(g.tendons and g.i < b.i for g in scene.setting.groups)
+
+
+def _past_digital(scene: Scene, j: int) -> int:
+    """'Nerves: the ulnar digital was cut, the radial fine': what is told behind a side and its 'digital'."""
+    return j + (scene.next_word(j) == "digital" and scene.next_word(j + 1) not in (":", "nerve", "nerves", "artery"))
+
+
 def _stands_for(scene: Scene, b: Mention) -> bool:
     """Tell whether a side stands for the structure on it."""
     before = scene.word_before(b.i)
-    after = scene.next_word(b.j)
+    at = _past_digital(scene, b.j)
+    after = scene.next_word(at)
+    if _under_nerves(scene, b) and (after in _AFTER_SIDE or any(m.i == at for m in scene.of("hurt"))):
+        return True
     if {"side", "aspect", "border"} & set(scene.words(b.i, b.j)):
         return before in ("one", "that") or before in _FELLOWS or after in ("both", "they")
-    said = any(m.i == b.j for m in scene.of("extent", "deed", "mending", "nervestate"))
-    said = said or scene.words(b.j, b.j + 2) == ["in", "continuity"]
+    said = any(m.i == at for m in scene.of("extent", "hurt", "deed", "mending", "nervestate"))
+    said = said or scene.words(at, at + 2) == ["in", "continuity"]
     if scene.next_word(b.j) in _ENDS and _in_its_finger(scene, b):
         return True
     labelled = scene.words(b.j, b.j + 2) == ["digital", ":"]
@@ -529,8 +550,9 @@ def _told_apart(scene: Scene, j: int) -> bool:
     several = several or scene.next_word(j).startswith("..")
     if not first or not several:
         return False
-    said = any(m.i == first[0].j for m in scene.of("extent", "deed", "nervestate", "mending"))
-    return said or scene.next_word(first[0].j) in ("was", "is", "one", "had", "has", "being", ":")
+    at = _past_digital(scene, first[0].j)
+    said = any(m.i == at for m in scene.of("extent", "hurt", "deed", "nervestate", "mending"))
+    return said or scene.next_word(at) in ("was", "is", "one", "had", "has", "being", ":")
 
 
 def named_sides(desk: Desk, structure: str) -> list[str]:

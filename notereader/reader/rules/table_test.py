@@ -16,6 +16,7 @@ from notereader.reader.rules.behaviour import (
     said_of_several,
 )
 from notereader.reader.rules.glide import SAYS_GLIDE
+from notereader.reader.rules.of_one_make import others_untested
 from notereader.reader.rules.wrist_test import by_wrist
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -466,7 +467,9 @@ def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False  # 'I did not pull on it'
     elif scene.negated(mention.i, mention.j, 4):
         return {"tested", "test", "performed", "done"}.isdisjoint(words)
-    return not any(p in text for p in _NOT_TESTED)
+    others = others_untested(scene)  # 'pulled on: no gap in any FDP; the others not tested'
+    told = " ".join(words[: others - scene.sentence.i]) if others is not None and others > mention.j else text
+    return not any(p in told for p in _NOT_TESTED)
 
 
 _THERAPISTS = frozenset(["physio", "physiotherapy", "physiotherapist", "therapy", "therapist", "ht", "ot"])

@@ -38,6 +38,7 @@ from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.parted import attributive, which
+from notereader.reader.rules.spared import spared_by_the_wound
 from notereader.reader.rules.strangers import has_strange_subject, labelled_stranger
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -84,7 +85,15 @@ _TRIMMED_OFF = frozenset(["back", "down", "away", "off", "short", "out"])
 
 @needs(
     kinds=["extent", "fraction", "neutral", "slip"],
-    words={"flexors"} | CUT | SAME | NONE | GAVE_WAY | TORN | TORN_NOUNS | {"neither", "not", "so", "too"} | FAR.keys(),
+    words={"flexors", "left", "missed"}
+    | CUT
+    | SAME
+    | NONE
+    | GAVE_WAY
+    | TORN
+    | TORN_NOUNS
+    | {"neither", "not", "so", "too"}
+    | FAR.keys(),
     units=["%", ""],
 )
 def extents(desk: Desk, scene: Scene) -> None:
@@ -106,6 +115,7 @@ def extents(desk: Desk, scene: Scene) -> None:
     listed_shares(desk, scene)
     told_as_fraction(desk, scene)
     _in_continuity(desk, scene)
+    spared_by_the_wound(desk, scene)
     both_slips(desk, scene)
     neither_cut(desk, scene)
     same_again(desk, scene)
@@ -399,7 +409,9 @@ def _worn(scene: Scene, mention: Mention) -> bool:
     """'Frayed on the same spur but in continuity': not cut through, which is not to say whole."""
     subject = scene.owner(mention.i, mention.j)
     first = subject.j if subject is not None and subject.j <= mention.i else scene.sentence.i
-    return any(first <= m.i < mention.i and m.value != "clean" and scene.told(m.i) for m in scene.of("ends"))
+    bruised = {m.i for m in scene.of("extent") if m.value == "contused"}  # 'bruised and in continuity': whole
+    ends = (m for m in scene.of("ends") if first <= m.i < mention.i and m.i not in bruised)
+    return any(m.value != "clean" and scene.told(m.i) for m in ends)
 
 
 def _is_deed(scene: Scene, mention: Mention, word: str) -> bool:

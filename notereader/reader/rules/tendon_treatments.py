@@ -26,6 +26,7 @@ from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.sewn_now import sewn_now
+from notereader.reader.rules.spared import of_a_wound
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken, never_made
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
@@ -257,6 +258,8 @@ def _deed(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left"  # 'We do not place any suture in it'
     if word in _SEWN_ONES and scene.next_word(mention.j) in ("tendon", "tendons") and _named_all(scene, mention):
         return None  # 'all the sutured tendons slid'
+    if value == "left" and of_a_wound(scene, mention):
+        return None  # 'the bite had left the superficialis alone'
     if value == "left" and (_of_a_muscle(scene, mention) or of_a_stump(desk, scene, mention)):
         return None
     if word.endswith("observed") and not _WATCHED.isdisjoint(scene.words(mention.j, mention.j + 2)):

@@ -19,6 +19,7 @@ from notereader.reader.rules.behaviour import (
 )
 from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
+from notereader.reader.rules.given_reasons import as_a_reason
 from notereader.reader.rules.joins_before import of_another_join
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.sought import sought_in_vain
@@ -113,6 +114,8 @@ def tension(desk: Desk, scene: Scene) -> None:
             pass  # 'Flexing the wrist did not abolish the tension on it'
         elif value == "present" and scene.negated(mention.i, mention.j, _SHORT if word.endswith("tight") else _FAR):
             value = "none"  # 'did not gap and was tight' is tight
+        if value == "none" and mention.value == "present" and as_a_reason(scene, mention):
+            continue  # 'A2 was not closed because of tension'
         if word.startswith("without") and before == "not":
             value = "present"  # 'not without tension'
         if _of_nobody(scene, mention):
@@ -413,6 +416,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
         denied = denied and not not_taken_away(scene, mention.i)
         if value == "present" and (answer in _NONE or denied):
             value = "none"
+        if value == "none" and mention.value == "present" and as_a_reason(scene, mention):
+            continue  # 'A peripheral suture was not placed because of bulk'
         if value == "none" and word.endswith("slim") and _slim_denied(scene, mention):
             value = "present"
         none = _of_nobody(scene, mention) or _said_to_be_none(scene, mention) or sought_in_vain(desk, scene, mention)
