@@ -123,6 +123,7 @@ FLOORS = {
     "fresh81": Floor(98, 97, 94),
     "fresh82": Floor(94, 92, 96),
     "fresh83": Floor(98, 98, 97),
+    "fresh84": Floor(93, 93, 95),
     "fresh85": Floor(99, 97, 96),
     "voices1": Floor(98, 98, 98),
     "voices2": Floor(95, 96, 96),
