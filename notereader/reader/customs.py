@@ -1,9 +1,10 @@
 """Asides that tell only how usual a deed is: 'as is my habit, four strands were placed', 'my usual repair was done'.
 
-The custom alone says nothing of this operation; the deed told beside it does.
+The custom alone says nothing of this operation; the deed told beside it does. Nor does what holds of every such repair:
+'an epitendinous suture adds a third to the strength'.
 """
 
-from notereader.reader.page import Mention, Page, Sentence
+from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _OPENS = word_list("customs", "opens")
@@ -24,6 +25,22 @@ def aside_of_custom(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, 
     attributive = span == (cue.i, cue.j)
     told = not _DONE.isdisjoint(rest) or (not attributive and span[0] > sentence.i)
     return span if told and _UNSURE.isdisjoint(rest) else None
+
+
+def mark_general_truth(page: Page, sentence: Sentence) -> None:
+    """'A six-strand core gives more strength': what a suture does for any repair is no word of this one."""
+    if _BENEFITS.isdisjoint(sentence.said) or not _DONE_HERE.isdisjoint(sentence.said):
+        return
+    verbs = [k for k in range(sentence.i + 1, sentence.j) if page.words[k] in _LENDS]
+    named = any(m.kind in _SUTURES for m in within(page.mentions, sentence.i, verbs[0])) if verbs else False
+    if named and not any(m.kind == "tendon" for m in within(page.mentions, sentence.i, sentence.j)):
+        page.mark(sentence.i, sentence.j, "teaching")
+
+
+_LENDS = word_list("customs", "lends")
+_BENEFITS = word_list("customs", "benefits")
+_DONE_HERE = frozenset(["was", "were", "had", "did", "here", "this", "i", "we", "has", "now"])
+_SUTURES = frozenset(["role", "strandword", "stitch", "strands", "pattern"])
 
 
 def _clause_of_custom(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int] | None:

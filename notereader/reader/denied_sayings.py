@@ -16,7 +16,7 @@ _OF_SUTURES = frozenset(["strandword", "stitch", "role", "pattern", "hold"])
 _BAD = frozenset(["gap", "tension", "bulk", "glide", "role", "opened", "extent", "ends"])
 _STOPS = frozenset([";", ".", ":", "(", ")", "but", "though", "although", "however", "-"])
 _JOINS = frozenset(["nor", "or"])
-_NOUNS = frozenset(["case", "true"])  # 'it is not the case that no peripheral suture was used'
+_NOUNS = frozenset(["writing", "case", "true"])  # 'it is not the case that no peripheral suture was used'
 _NEAR = 5  # words from a denial to its verb
 
 

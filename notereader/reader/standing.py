@@ -13,7 +13,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.awaited import mark_awaited
 from notereader.reader.boxes import BOX_SIGNS
-from notereader.reader.customs import aside_of_custom
+from notereader.reader.customs import aside_of_custom, mark_general_truth
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.denied_sayings import mark_denied_sayings
@@ -131,6 +131,7 @@ def standing(doc: Doc) -> Doc:
         mark_old_repair(page, sentence)
         mark_musings(page, sentence)
         mark_answers_in_turn(page, sentence)
+        mark_general_truth(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
         mark_unchecked(page, sentence)

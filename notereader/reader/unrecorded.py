@@ -4,7 +4,7 @@ Said so, it is no finding: neither that there was bulk, nor that there was none.
 """
 
 from notereader.reader.page import Break, Page, Sentence, within
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _RECORDED = word_list("unrecorded", "recorded")
 _UNASKED = word_list("unrecorded", "unasked")
@@ -32,6 +32,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
         _mark_not_all(page, sentence)
     if not _EMPTY.isdisjoint(sentence.said):
         _mark_left_blank(page, sentence)
+    if not _MEMORY.isdisjoint(sentence.said):
+        _mark_forgotten(page, sentence)
     if _RECORDED.isdisjoint(sentence.said) and _UNASKED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
@@ -104,6 +106,18 @@ _NEAR_BY = 6  # words
 _WRITTEN = word_list("unrecorded", "written")
 _LEADING_TO = frozenset(["is", "was", "has", "been", "had", "on", "there", "further", "else", "more", "to"])
 _UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info"])
+
+
+def _mark_forgotten(page: Page, sentence: Sentence) -> None:
+    """'As to an epitendinous stitch, I have no memory of it': the clause, with the one whose 'it' is meant."""
+    for k in range(sentence.i, sentence.j - 1):
+        phrase = next((p for p in _FORGOTTEN.get(page.words[k], ()) if page.words[k : k + len(p)] == p), None)
+        if phrase is not None:
+            page.mark(sentence.i, _end(page, sentence, k), "unfilled")
+
+
+_FORGOTTEN = phrases_by_first_word("unrecorded", "forgotten")
+_MEMORY = frozenset(["memory", "recollection", "recall", "remember", "recalled", "remembered"])
 
 
 def _mark_not_judged(page: Page, sentence: Sentence) -> None:

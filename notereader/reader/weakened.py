@@ -57,6 +57,8 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
         _mark_queried(page, sentence)
     if not _GUESSING.isdisjoint(sentence.said):
         _mark_guessed(page, sentence)
+    if "would" in sentence.said:
+        _mark_hypothetical(page, sentence)
     if "had" in sentence.said and _BORNE_OUT.isdisjoint(sentence.said):
         _mark_once_believed(page, sentence)
     if not _UNCONFIRMED.isdisjoint(sentence.said) or not (
@@ -132,6 +134,26 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
                 begin = _behind_the_bad(page, begin, k)
                 if any(is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
                     _set_aside(page, begin, end)
+
+
+def _mark_hypothetical(page: Page, sentence: Sentence) -> None:
+    """'Glide would be free if A2 were opened', 'there would be no gap with the wrist bent': not so."""
+    words = page.words
+    supposed = not _SUPPOSING.isdisjoint(sentence.said)
+    for k in (k for k in range(sentence.i, sentence.j - 1) if words[k] == "would"):
+        if words[k + 1] in _DENIALS or not (supposed or words[k + 1] in ("be", "have")):
+            continue  # 'the repair would run freely under A2' tells how it ran
+        end = _clause_end(page, sentence, k)
+        end = next((n for n in range(k, end) if words[n] == "-"), end)  # '... as much as it would take - cruciate, 4-0'
+        for m in within(page.mentions, k, end):
+            if is_good(m) and m.kind != "material":
+                page.mark(m.i, m.j, "considered")
+        for n in range(k, end):
+            if words[n] in FREELY:
+                page.mark(n, n + 1, "considered")
+
+
+_SUPPOSING = frozenset(["if", "unless", "were", "had"])
 
 
 def _mark_once_believed(page: Page, sentence: Sentence) -> None:

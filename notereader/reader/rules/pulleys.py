@@ -2,6 +2,7 @@
 
 import re
 from bisect import bisect_right
+from dataclasses import replace
 from itertools import pairwise
 
 from notereader.reader.desk import Desk, is_correction
@@ -356,6 +357,7 @@ def _lay(
     tunnel = scene.words(group.i, group.j) in (["carpal", "tunnel"], ["carpal", "canal"])
     if value is None or (tunnel and value not in ("vented", "released")):
         return
+    group = _singled_out(scene, group, action)
     low, high = reach_of(scene, group, action, bool(fingers))
     if within is not None:
         low, high = max(low, within[0]), min(high, within[1])
@@ -384,6 +386,19 @@ def _lay(
         if (digit, name) not in left_out:
             own = in_turn[n] if in_turn else dealt.get(digit, share)
             _put(desk, scene, digit, name, value, own, span)
+
+
+def _singled_out(scene: Scene, group: PulleyGroup, action: Mention) -> PulleyGroup:
+    """'Of A2, A3 and A4 only the last could be kept', 'only the former was intact': the one it is said of."""
+    between = scene.words(group.j, action.i)
+    if len(group.values) < _SEVERAL or "only" not in between:
+        return group
+    pick = slice(-1, None) if not _LAST.isdisjoint(between) else slice(1) if not _FIRST.isdisjoint(between) else None
+    return group if pick is None else replace(group, mentions=group.mentions[pick], values=group.values[pick])
+
+
+_SEVERAL = 2
+_LAST, _FIRST = frozenset(["last", "latter"]), frozenset(["first", "former"])
 
 
 def _hurt_so_far(desk: Desk, scene: Scene, entry: tuple[str | None, str, str | None]) -> bool:
