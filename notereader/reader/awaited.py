@@ -3,9 +3,8 @@
 The states are set aside alone, for what the instruction asks of the weeks to come is told.
 """
 
-from notereader.reader.good_states import GOOD_STATES
-from notereader.reader.page import Page, Sentence, within
-from notereader.reader.weakened import FREELY
+from notereader.reader.page import Page, Sentence
+from notereader.reader.weakened import mark_good_states
 from notereader.vocabulary.wordlists import word_list
 
 _OPENS = word_list("awaited", "opens")
@@ -21,9 +20,4 @@ def mark_awaited(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j):
         if page.words[k] in _OPENS:
             end = next((n for n in range(k + 1, sentence.j) if page.words[n] in _CLAUSES), sentence.j)
-            for m in within(page.mentions, k, end):
-                if m.value in GOOD_STATES.get(m.kind, ()):
-                    page.mark(m.i, m.j, "conditional")
-            for n in range(k, end):
-                if page.words[n] in FREELY:
-                    page.mark(n, n + 1, "conditional")
+            mark_good_states(page, k, end, "conditional")

@@ -1,11 +1,11 @@
 """Another patient's operation named in passing: "dictated after Mr Orrin's thumb (FPL, eight strands, no gap)"."""
 
 from notereader.reader.page import Page, Sentence, within
+from notereader.reader.published import POSSESSIVE
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _TITLES = word_list("other_patients", "titles")
 _LEADS = phrases_by_first_word("other_patients", "leads")
-_POSSESSIVE = ("'s", "s'", "\u2019s", "s\u2019")
 # What may stand behind the finger so named: with a verb ("after Mr Orrin's thumb was washed") it is this patient's.
 _BEHIND = frozenset(["(", ",", ":", ";", ".", "-", "of", "on", "in", "earlier", "this", "that", "today"])
 _VERBS = frozenset(["was", "were", "had", "is", "has"])
@@ -21,7 +21,7 @@ def mark_other_patients(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i + 1, sentence.j - 2):
         if words[k] not in _TITLES or not _led(page, sentence, k):
             continue
-        owner = next((n for n in range(k + 1, min(k + 4, sentence.j)) if words[n].endswith(_POSSESSIVE)), -1)
+        owner = next((n for n in range(k + 1, min(k + 4, sentence.j)) if words[n].endswith(POSSESSIVE)), -1)
         digit = next((m for m in within(page.mentions, owner + 1, owner + 1 + _PART) if m.kind == "digit"), None)
         if owner > 0 and digit is not None and _only_named(words, digit.j, sentence.j):
             end = next((n for n in range(digit.j, sentence.j) if words[n] == ";"), sentence.j)

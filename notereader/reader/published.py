@@ -9,7 +9,7 @@ from notereader.vocabulary.wordlists import word_list
 _WORKS = word_list("published", "works")
 _OF_ANYBODY = word_list("published", "of_anybody")
 _TURNS = word_list("published", "turns")
-_POSSESSIVE = ("'s", "s'", "\u2019s", "s\u2019")
+POSSESSIVE = ("'s", "s'", "\u2019s", "s\u2019")
 
 
 def mark_published(page: Page, sentence: Sentence) -> None:
@@ -27,7 +27,7 @@ def mark_published(page: Page, sentence: Sentence) -> None:
 def _is_anothers(page: Page, sentence: Sentence, k: int) -> bool:
     """ "Harvell's patients", 'the Kestrin group', 'the series of Harvell'; not 'the patient's group', 'our series'."""
     before, first = page.words[k - 1], max(sentence.i, k - 2)
-    if before.endswith(_POSSESSIVE):
+    if before.endswith(POSSESSIVE):
         return before not in _OF_ANYBODY and _is_name(page, k - 1)
     if _is_name(page, k - 1) and page.words[first] in ("the", "in"):
         return True

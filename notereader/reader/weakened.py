@@ -31,7 +31,7 @@ _YET = word_list("weakened", "yet")
 _BE = frozenset(["was", "were", "is", "are", "be", "being", "been"])
 _OF_SUTURES = frozenset(["strandword", "stitch", "material", "role", "pattern", "bite", "hold"])
 _CLAUSES = frozenset([",", ";", ".", "(", ")", ":", "but"])
-FREELY = word_list("weakened", "freely")
+_FREELY = word_list("weakened", "freely")
 _DENIALS = frozenset(["not", "never"])
 _ONLY = frozenset(["only", "solely", "provided", "otherwise"])
 _WITH = frozenset(["with", "when", "if", "in", "while", "provided", "under"])
@@ -84,7 +84,7 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
             _mark_doubted(page, sentence, k)
         if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
             page.mark(_clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
-        at = _weakener(page, sentence, k, denied=False) if page.words[k] in FREELY else -1
+        at = _weakener(page, sentence, k, denied=False) if page.words[k] in _FREELY else -1
         if at >= 0 and page.words[at] not in _SCARCELY:
             page.mark(at, k + 1, "considered")
 
@@ -146,11 +146,9 @@ def _mark_hypothetical(page: Page, sentence: Sentence) -> None:
         end = _clause_end(page, sentence, k)
         end = next((n for n in range(k, end) if words[n] == "-"), end)  # '... as much as it would take - cruciate, 4-0'
         for m in within(page.mentions, k, end):
-            if is_good(m) and m.kind != "material":
+            if m.kind in _OF_SUTURES and m.kind != "material":
                 page.mark(m.i, m.j, "considered")
-        for n in range(k, end):
-            if words[n] in FREELY:
-                page.mark(n, n + 1, "considered")
+        mark_good_states(page, k, end, "considered")
 
 
 _SUPPOSING = frozenset(["if", "unless", "were", "had"])
@@ -184,12 +182,7 @@ def _mark_unproven(page: Page, sentence: Sentence) -> None:
         end = _clause_end(page, sentence, k) if words[k + 1 : k + 2] == ["that"] else k
         if not _ABSENCE.isdisjoint(words[begin:k]):
             page.mark(begin, end, "considered")  # 'absence of a gap was not verified'
-        for m in within(page.mentions, begin, end):
-            if m.i < m.j and m.value in GOOD_STATES.get(m.kind, ()):
-                page.mark(m.i, m.j, "considered")
-        for n in range(begin, end):
-            if words[n] in FREELY:
-                page.mark(n, n + 1, "considered")
+        mark_good_states(page, begin, end, "considered")
 
 
 def _subject_start(page: Page, sentence: Sentence, verb: int) -> int:
@@ -247,7 +240,7 @@ def _mark_only_so(page: Page, sentence: Sentence) -> None:
         for m in within(page.mentions, sentence.i, first):
             if m.j == first and m.kind in _RESULTS and is_good(m) and not freed:
                 page.mark(m.i, m.j, "conditional")
-        if words[first - 1] in FREELY and not freed:
+        if words[first - 1] in _FREELY and not freed:
             page.mark(first - 1, first, "conditional")
 
 
@@ -257,7 +250,7 @@ def bounded_state(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, in
         return None
     begin = _clause_start(page, sentence, cue.i)
     good = [m.i for m in within(page.mentions, begin, cue.i) if m.kind in _RESULTS and is_good(m)]
-    good += [k for k in range(begin, cue.i) if page.words[k] in FREELY]
+    good += [k for k in range(begin, cue.i) if page.words[k] in _FREELY]
     end = next((k for k in range(cue.j, sentence.j) if page.words[k] in (";", ".")), sentence.j)
     return (min(good), end) if good else None
 
@@ -296,6 +289,16 @@ def _clause_end(page: Page, sentence: Sentence, k: int) -> int:
 
 def _clause_start(page: Page, sentence: Sentence, k: int) -> int:
     return next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
+
+
+def mark_good_states(page: Page, i: int, j: int, standing: str) -> None:
+    """Set aside the good states told in words i to j, 'freely' beside a verb among them."""
+    for m in within(page.mentions, i, j):
+        if m.i < m.j and m.value in _GOOD.get(m.kind, ()):
+            page.mark(m.i, m.j, standing)
+    for n in range(i, j):
+        if page.words[n] in _FREELY:
+            page.mark(n, n + 1, standing)
 
 
 def is_good(m: Mention) -> bool:
