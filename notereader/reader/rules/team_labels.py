@@ -39,8 +39,7 @@ def team_member(desk: Desk, role: str) -> Span | None:
 def _behind_label(desk: Desk, k: int) -> Span | None:
     """'Surg HALVERSTOCK', 'op: Jannerat / ass: none', 'Anaes: Ilori (GA)': a cell of a name, or of the word 'none'."""
     page = desk.page
-    first = k - (page.words[k - 1] == "lead") if k else k
-    if page.breaks[first] < Break.COLUMN and first and page.words[first - 1] not in _OPENS:
+    if page.breaks[k] < Break.COLUMN and k and page.words[k - 1] not in _OPENS:
         return None
     at = k + 1
     while at < len(page.words) and page.words[at] in _BETWEEN and page.breaks[at] < Break.LINE:
