@@ -23,13 +23,16 @@ from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has,
 from notereader.reader.manner import LIKE, mark_manner
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
+from notereader.reader.otherwise_hurt import settle_otherwise_hurt
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.passing_by import passes_by
 from notereader.reader.pulleys_again import settle_pulleys_again
 from notereader.reader.relative_digits import settle_relative_digits
 from notereader.reader.shared_nouns import settle_shared_nouns
+from notereader.reader.slashed import part_at_slashes
 from notereader.reader.slips import settle_slips
 from notereader.reader.tables import Row
+from notereader.reader.wounds_named import settle_wounds
 from notereader.vocabulary.wordlists import word_list
 
 _LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
@@ -44,8 +47,11 @@ def bearing(doc: Doc) -> Doc:
     settle_answered_cuts(page)
     settle_shared_nouns(page)
     settle_fibre_bundles(page)
+    settle_wounds(page)
+    settle_otherwise_hurt(page)
     settle_slips(page)
     settle_digits(page)
+    part_at_slashes(page)
     settle_pulleys_again(page)
     count_fingers(page)
     settle_relative_digits(page)

@@ -218,6 +218,8 @@ def _tied(page: Page, heading: Mention, line: Line) -> bool:
     tied = tied or (page.words[heading.i] in _OF_TENDONS and page.words[heading.i - 1] in _KINDS)  # 'All FDP tendons:'
     both = page.words[heading.i - 1] in ("both", "each", "all") and "for" in page.words[line.i : heading.i]
     tied = tied or both  # 'Core for both FDP: 4-0'
+    counted = page.words[heading.i - 1] in _COUNTS and page.words[heading.i - 2] in _ALL_OF
+    tied = tied or (counted and page.words[heading.i] in _TENDON_NAMES)  # 'All three FDS: four strands'
     lead = page.words[line.i : heading.i - 1]
     listed = page.words[heading.i - 1] in (",", "for") and 1 <= len(lead) <= 3 and ":" not in lead
     tied = tied or (listed and page.words[heading.i] in _TENDON_NAMES)  # 'Core, FDP: 3-0 Ethibond'
@@ -233,6 +235,8 @@ _LABEL_MARKS = frozenset([":", ".", "(", "[", "?", ","])  # one of these follows
 _SUTURE_NOUNS = frozenset(["suture", "sutures", "stitch", "stitches", "epitendinous", "epi", "core"])
 _LEADING_ON = frozenset(["and", "or", ",", "was", "were", "is", "are", "the", "then", "be", "to", "been", "being"])
 _TENDON_NAMES = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "fcr", "fcu", "both"])
+_COUNTS = frozenset(["two", "three", "four", "2", "3", "4"])
+_ALL_OF = frozenset(["all", "the", "these", "other", "of"])
 _OF_TENDONS = frozenset(["tendon", "tendons", "repair", "repairs"])
 _KINDS = frozenset(["fdp", "fds", "fpl", "profundus", "superficialis", "sublimis", "flexor", "deep", "superficial"])
 _TENDONS = frozenset(["fds", "superficialis", "sublimis"])

@@ -256,6 +256,7 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str, of
     """
     words, found = page.words, []
     named = {k for m in inside if m.kind == "slip" for k in range(m.i, m.j)}
+    near = [m for m in within(page.mentions, sentence.i - _NEAR, sentence.j) if m.kind in ("tendon", *_OTHERS)]
     for k in range(sentence.i, sentence.j - 1):
         if words[k] not in _SIDES or k in named:
             continue
@@ -265,6 +266,7 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str, of
         )
         several = (
             of_both
+            or _one_of_two(words, sentence, k, near)
             or not _PLURALS.isdisjoint(words[sentence.i : k])
             or any(m.kind == "slip" and m.j <= k for m in inside)
         )
@@ -277,6 +279,16 @@ def _told(page: Page, sentence: Sentence, inside: list[Mention], latest: str, of
         elif several and tendon == "FDS" and _opens(page, sentence, k) and _said_of_side(words, inside, k):
             found.append(Mention("slip", words[k], k, k + 1 + (words[k + 1] == "one")))
     return found
+
+
+def _one_of_two(words: list[str], sentence: Sentence, k: int, near: list[Mention]) -> bool:
+    """'FDS was cut; I took out the ulnar one and joined the radial one': of the superficialis named last, nothing else.
+
+    `near`: the tendons and what has sides besides them, in and shortly before the sentence.
+    """
+    ones = {words[n] for n in range(sentence.i, sentence.j - 1) if words[n] in _SIDES and words[n + 1] == "one"}
+    last = next((m for m in reversed(near) if m.i <= k), None)
+    return ones == _SIDES and words[k + 1] == "one" and last is not None and last.value == "FDS"
 
 
 def _opens(page: Page, sentence: Sentence, k: int) -> bool:

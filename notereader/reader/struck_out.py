@@ -42,6 +42,7 @@ def mark_struck_out(page: Page) -> None:
                         struck[phrase] = first
         _mark_last_said(page, sentence)
         _mark_disregarded(page, sentence)
+        _mark_deleted(page, sentence)
         _mark_wrongly_told(page, sentence)
     if struck:
         _strike_where_written(page, struck)
@@ -171,6 +172,32 @@ def _mark_disregarded(page: Page, sentence: Sentence) -> None:
         if plain or (words[k + 1] == "the" and remark > 0 and words[remark + 1] in _ABOUT):
             end = next((n for n in range(k, sentence.j) if words[n] in _STOPS), sentence.j)
             page.mark(k, end, "teaching")
+
+
+def _mark_deleted(page: Page, sentence: Sentence) -> None:
+    """'A locked Krackow up the tendon. Correction, delete locked Krackow, ...': it holds neither there nor before."""
+    if _ALOUD.isdisjoint(sentence.said):
+        return
+    words = page.words
+    for k in range(sentence.i, sentence.j - _FEWEST):
+        if words[k] not in _ALOUD or (k > sentence.i and words[k - 1] not in _BEFORE_ALOUD):
+            continue
+        end = next((n for n in range(k, sentence.j) if words[n] in _STOPS), sentence.j)
+        phrase = words[k + 1 : end]
+        if not _FEWEST <= len(phrase) <= _FEW or phrase[0] in _POINTS_BACK:
+            continue  # 'Strike that, the A3 was opened'
+        page.mark(k, end, "teaching")
+        size = len(phrase)
+        before = next((n for n in range(k - size, max(0, k - _SPOKEN) - 1, -1) if words[n : n + size] == phrase), None)
+        if before is not None:
+            page.mark(before, before + size, "teaching")
+
+
+_ALOUD = frozenset(["delete", "strike", "scratch", "erase"])
+_BEFORE_ALOUD = frozenset([",", ":", "-", "please", "no", "sorry", "correction"])
+_FEW = 5  # words; so much is named again to be struck
+_POINTS_BACK = frozenset(["that", "this", "the", "it", "these", "those", "last", "my"])
+_SPOKEN = 80  # words; what is taken back aloud was said not long ago
 
 
 def _mark_wrongly_told(page: Page, sentence: Sentence) -> None:

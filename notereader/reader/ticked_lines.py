@@ -154,9 +154,16 @@ def _one_ticked(marks: list[re.Match[str]]) -> bool:
 
 
 def _closes(text: str, after: Span, last: re.Match[str]) -> bool:
-    """Tell whether nothing stands behind the last mark but the measure of what it ticks."""
+    """Tell whether nothing stands behind the last mark but the measure of what it ticks, or 'other ____' to fill in."""
     nothing = not text[after[0] : after[1]].strip(EDGES + ".")
-    return nothing or (bool(last.group("ticked")) and _MEASURE.fullmatch(text, *after) is not None)
+    return (
+        nothing
+        or _TO_FILL_IN.fullmatch(text, *after) is not None
+        or (bool(last.group("ticked")) and _MEASURE.fullmatch(text, *after) is not None)
+    )
+
+
+_TO_FILL_IN = re.compile(r"[\s/|,]*(?:other|others|specify|if other)[\s:(,]*(?:_{2,}|\.{3,})[\s).]*", re.IGNORECASE)
 
 
 def _up_to_gap(text: str, option: Span) -> Span:

@@ -43,3 +43,14 @@ def test_a_custom_or_a_might_have_been_tells_no_deed(note: str) -> None:
 def test_what_another_would_have_had_is_not_the_stitch() -> None:
     note = CUT + "My registrar would have had a Kessler; I put in a Tsuge with 4-0."
     assert told(note, "stitch") == {"ring FDP": {"stitch": "tsuge"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "It is my custom to vent A4 in this zone; here it lay well distal and I did not.",
+        "It is my habit to vent A4 in such cases, but this time it was not needed.",
+    ],
+)
+def test_a_custom_not_followed(note: str) -> None:
+    assert told(CUT + note, "finding", group="pulleys") == {}

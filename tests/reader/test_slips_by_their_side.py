@@ -45,3 +45,22 @@ def test_a_nerve_told_behind_both_slips_is_no_slip() -> None:
 def test_an_edge_of_its_own_is_of_the_tendon() -> None:
     found = told("Ring finger FDS partially cut, 30 %: its frayed edge was trimmed.", "treatment")
     assert found == {"ring FDS": {"treatment": "trimmed"}}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FDS was cut as well. I took out the ulnar one and joined the radial one with a 5-0 PDS simple stitch.",
+        "Its FDS is two cotton threads; I joined the radial one with 5-0 PDS and took out the ulnar one.",
+    ],
+)
+def test_slips_told_as_ones(text: str) -> None:
+    found = told("Small finger. FDP cut and repaired. " + text, "treatment", "size")
+    assert found["small FDS radial"] == {"treatment": "repaired", "size": "5-0"}
+    assert found["small FDS ulnar"] == {"treatment": "excised"}
+    assert "small FDS" not in found
+
+
+def test_nerves_told_as_ones_are_no_slips() -> None:
+    text = "Ring finger. FDS cut. Digital nerves: the ulnar one was cut, the radial one was whole."
+    assert not any(name.endswith(("radial", "ulnar")) for name in told(text))

@@ -88,3 +88,16 @@ def test_an_answer_above_the_next_label(mark: str) -> None:
 @pytest.mark.parametrize("above", ["Complications: no", "Epitendinous: no"])
 def test_no_is_of_its_own_line(above: str) -> None:
     assert told(FORM.format(lines=f"{above}\nGap: 1 mm"), "gap", "gap_mm") == {"ring FDP": {"gap": "seen", "gap_mm": 1}}
+
+
+@pytest.mark.parametrize(
+    ("line", "mechanism"),
+    [
+        ("Mechanism          knife [ ] glass [ ] saw [x] crush [ ] other ____", "saw"),
+        ("Mechanism: knife [ ] crush [ ] bite [x] blast [ ] other (____)", "bite"),
+        ("Mechanism: [ ] knife [x] crush [ ] saw [ ] other ____", "crush"),
+    ],
+)
+def test_a_line_to_fill_in_behind_the_last_box(line: str, mechanism: str) -> None:
+    """'Other ____' has no box of its own, and does not turn the others round."""
+    assert told(FORM.format(lines=line), "mechanism", group="operation") == {"": {"mechanism": mechanism}}

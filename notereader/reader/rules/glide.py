@@ -36,7 +36,7 @@ _IN_A_WORD = {
 SAYS_GLIDE = _GLIDE_FORMS | _RUN_FORMS | _ALONE_WORDS
 _TELLS_GLIDE = SAYS_GLIDE | _IN_A_WORD.keys()
 _ALONE = frozenset(
-    ["", ",", ";", ":", ".", "and", "-", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
+    ["", ",", ";", ":", ".", "and", "-", "=", "as", "too", "now", "also", "+", "&", "/", "is", "was", "'s", "to"]
 )
 _SOON = 40  # words
 _PASSES = frozenset(
@@ -413,6 +413,15 @@ def _tested_before(desk: Desk, scene: Scene) -> bool:
     return bool(before.of("test", "gap"))
 
 
+def _another_catches(desk: Desk, scene: Scene) -> bool:
+    """'IF = free. MF = catches at A2.': the next statement of the paragraph, on another finger, tells how it ran."""
+    behind = desk.scene_after(scene)
+    if behind is None or behind.sentence.block != scene.sentence.block or not behind.setting.groups:
+        return False
+    finger = behind.setting.groups[0]
+    return finger.i == behind.sentence.i and bool(finger.digits) and any(m.i < m.j for m in behind.of("glide"))
+
+
 def _just_told(desk: Desk, scene: Scene) -> bool:
     """'MF + RF no gap. MF glides. RF glides.': how the repairs ran or held is being told, one after another."""
     last = scene.sentence.i
@@ -509,6 +518,7 @@ def _free_alone(desk: Desk, scene: Scene) -> list[_Event]:
     caught = [m.i for m in scene.of("glide") if m.value == "catching"]
     caught += [k for k in range(scene.sentence.i, scene.sentence.j) if _tight_at_a_pulley(scene, k)]
     tested = "gap" in scene.kinds or caught or _tested_before(desk, scene) or _just_told(desk, scene)
+    tested = tested or _another_catches(desk, scene)
     if not (tested or ("test" in scene.kinds and "smooth" in scene.said)):
         return []
     first_caught = scene.sentence.i if _caught_before(desk, scene) else min(caught, default=scene.sentence.j)

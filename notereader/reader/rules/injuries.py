@@ -319,6 +319,8 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         deeds = [(value, m) for value, m in deeds if value != "fixed"]  # 'A K-wire across the DIP joint guards it'
     if any(g.tendons for g in scene.setting.groups) or {"tendon", "tendons"} & scene.said:
         deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'I bridged the defect with palmaris'
+    if _all_whole(desk):
+        deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'Both nerves fine. ... tube left in'
     if deeds:
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
         if value in _BRIDGES or m.i - scene.sentence.i <= 6:
@@ -331,6 +333,13 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         value, m = min(extents, key=lambda f: EXTENTS.index(f[0]))
         _carry(desk, scene, "extent", value, m)
     desk.last_parts_end = scene.sentence.j
+
+
+def _all_whole(desk: Desk) -> bool:
+    """Tell whether the nerves or vessels told of last were all found whole, so that nothing bridges them."""
+    entries = [(d, structure, side) for structure, sides, digits in desk.last_parts for d in digits for side in sides]
+    told = [f.value for entry in entries for f in desk.told_of("injuries", entry) if f.field == "extent"]
+    return bool(told) and set(told) == {"intact"}
 
 
 def _both_of_next(desk: Desk, scene: Scene, extents: list[tuple[str, Mention]]) -> bool:
@@ -394,6 +403,8 @@ def _settle(desk: Desk) -> None:
     """Give a nerve or an artery told without its side the one side told elsewhere; drop it where several are."""
     kept: list[Finding] = []
     for f in desk.findings:
+        if f.group == "injuries" and _of_a_branch(desk, f):
+            continue
         if f.group != "injuries" or f.entry[2] or f.entry[1] not in _SIDED:
             kept.append(f)
             continue
@@ -403,6 +414,17 @@ def _settle(desk: Desk) -> None:
         if len(sides) < 2:
             kept.append(f)
     desk.findings[:] = kept
+
+
+def _of_a_branch(desk: Desk, f: Finding) -> bool:
+    """'The motor branch of the median nerve was whole': no word of the nerve itself."""
+    words, i = desk.page.words, f.spans[0][0]
+    lead = [w for w in words[max(0, i - _SHORT_LEAD) : i] if w != "the"]
+    return f.entry[1] in _TRUNKS and lead[-2:] in (["branch", "of"], ["branches", "of"])
+
+
+_TRUNKS = frozenset(["median nerve", "ulnar nerve"])
+_SHORT_LEAD = 3  # words: 'branch of the'
 
 
 def _sides_told(desk: Desk, f: Finding) -> list[str]:

@@ -203,6 +203,9 @@ _PLACING = frozenset(
 )
 
 
+_CUT_THINGS = frozenset(["structures", "ends", "stumps", "tendons", "flexors", "nerves", "vessels"])
+
+
 def _says_little(scene: Scene, m: Mention) -> bool:
     """Tell whether a word says too little alone: an adverb of extent, or 'the repair' as a thing."""
     word = " ".join(scene.words(m.i, m.j))
@@ -218,6 +221,8 @@ def _says_little(scene: Scene, m: Mention) -> bool:
         return True
     if word in ("suture", "sutures", "repair") and scene.next_word(m.j) in _ASKS_OF_SUTURE:
         return True  # 'A4 vented, suture size: 3-0'
+    if m.j - m.i == 1 and m.value not in ("intact", "repaired") and scene.next_word(m.j) in _CUT_THINGS:
+        return True  # 'All the divided structures lay distal to the retinaculum'
     if scene.next_word(m.j) == "nothing":
         return True  # 'I sacrificed nothing of the oblique pulley'
     if word.startswith("advance"):

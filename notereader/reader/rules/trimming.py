@@ -47,6 +47,7 @@ def trimmed(desk: Desk, scene: Scene) -> None:
             "defect" in scene.words(max(scene.sentence.i, q.i - 3), q.i)
             or _of_what_stays(scene, q)
             or hurt_over(scene, q)
+            or _of_wound(scene, q)
         ):
             continue  # 'defect of 10 mm after trimming'
         if verb is not None and verb.value == "excised" and (q.high or 0) >= NO_END_PIECE:
@@ -359,7 +360,21 @@ def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:
     if _of_rim(desk, scene, q):
         return True
     nouns = [k for k in nouns if not (scene.page.words[k] in _RIMS and _closes_pulley(scene, k))]
+    nouns = [k for k in nouns if not _at_its_end(scene, k)]
     return bool(pulleys) and max([-1, *tendons, *nouns]) < pulleys[-1]
+
+
+def _at_its_end(scene: Scene, k: int) -> bool:
+    """'A2 at its distal end had been trimmed by 2 mm': the end that word k names is the pulley's own."""
+    before = [m for m in scene.of("pulley") if m.j <= k]
+    lead = scene.words(before[-1].j, k) if before else []
+    return lead[:2] == ["at", "its"] and _WHICH_EDGE.issuperset(lead[2:])
+
+
+def _of_wound(scene: Scene, q: Quantity) -> bool:
+    """'Saw cut oblique over P1, 3 cm, edges debrided': how long the wound was, where no tendon is named."""
+    wound = any(m.value == "wound" and m.j <= q.i for m in scene.of("neutral"))
+    return wound and not any(g.tendons for g in scene.setting.groups) and _BOTH_ENDS.isdisjoint(scene.said)
 
 
 def _only_passed(scene: Scene, pulley: Mention, q: Quantity) -> bool:
