@@ -408,3 +408,31 @@ def test_parts_told_in_translated_words(line: str, field: str) -> None:
 )
 def test_words_that_only_look_like_a_part(line: str, field: str) -> None:
     assert not shown(f"Index FDP repaired.\n{line}\n", field)
+
+
+@pytest.mark.parametrize(
+    ("form", "present", "silent"),
+    [
+        ("Assistant     ______          Anaesthetist    Dr Roe\nBlood loss    ______ ml\n", "anaesthetist", "assistant"),
+        ("Assistant     ______          Anaesthetist    Dr Roe\nBlood loss    ______ ml\n", "anaesthetist", "blood_loss"),
+        ("Blood loss: ____ ml\nSpecimens: none\n", "specimens", "blood_loss"),
+        ("Assistant ......   Surgeon Mr Poe\n", "surgeon", "assistant"),
+    ],
+)
+def test_a_blank_before_its_unit_or_the_next_label(form: str, present: str, silent: str) -> None:
+    """'Blood loss ____ ml': the unit is printed, and nobody filled it in."""
+    assert shown(f"Ring FDP repaired.\n{form}", present)
+    assert not shown(f"Ring FDP repaired.\n{form}", silent)
+
+
+@pytest.mark.parametrize(
+    ("text", "element"),
+    [
+        ("EBL 40 / nil comps / nil spec", "specimens"),
+        ("A snip was taken for the laboratory.", "specimens"),
+        ("Blood loss ....... 20 ml", "blood_loss"),
+        ("She was cheerful and nothing unplanned happened.", "complications"),
+    ],
+)
+def test_further_words_of_elements(text: str, element: str) -> None:
+    assert shown("Ring FDP repaired.\n" + text, element)

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable
 
 from notereader.reader.desk import Desk, Finding
+from notereader.reader.measures import UNITS
 from notereader.reader.rules.element_people import anaesthetist, assistant, signature, surgeon
 from notereader.reader.rules.element_words import near_words, shown_by_words
 from notereader.reader.rules.mechanism import is_no_thing
@@ -103,11 +104,16 @@ def _blood_loss(desk: Desk) -> Span | None:
                 continue
             near = range(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + 5))
             measured = [m for m in near if scene.page.words[m] in element_list("little_blood")]
+            if measured and measured[0] > k and _LABEL_ENDS.issuperset(scene.words(k + 1, measured[0])):
+                measured = [m for m in measured if scene.page.words[m] not in UNITS]  # 'Blood loss: ____ ml'
             if scene.page.words[k] == "loss" and k == scene.sentence.i and scene.next_word(k + 1).isdecimal():
                 return k, k + 2  # 'Loss 30.'
             if measured:
                 return min(k, measured[0] - 1 if measured[0] > scene.sentence.i else k), max(k, measured[-1]) + 1
     return None
+
+
+_LABEL_ENDS = frozenset([":", "=", "-", ".", "loss"])
 
 
 def _specimens(desk: Desk) -> Span | None:
