@@ -111,14 +111,25 @@ def measures(doc: Doc) -> Doc:
 
 
 def _share_units(page: Page) -> None:
-    """'Trimmed back 3 and 4 mm, respectively': two lengths that share the unit of the second."""
+    """'Trimmed back 3 and 4 mm, respectively', 'trimmed 5 + 3 mm (IF, MF)': two lengths that share the second's unit."""
     for first, second in pairwise(page.quantities):
-        joined = page.words[first.j : second.i] in (["and"], ["&"]) and not first.unit
+        joined = page.words[first.j : second.i] in _JOINED and not first.unit
         behind = page.words[second.j : second.j + _DEALT]
         behind = behind[: behind.index(".")] if "." in behind else behind
-        if joined and second.unit in ("mm", "%") and "respectively" in behind:
+        if joined and second.unit in ("mm", "%") and ("respectively" in behind or _deals_out(behind)):
             scale = UNITS.get(page.words[second.j - 1], ("", 1.0))[1]
             first.unit, first.low, first.high = second.unit, _scaled(first.low, scale), _scaled(first.high, scale)
+
+
+def _deals_out(behind: list[str]) -> bool:
+    """'(IF, MF)', '(ring / small)': two names in brackets right behind two values."""
+    close = behind.index(")") if ")" in behind else 0
+    return behind[:1] == ["("] and close == _TWO_NAMES and behind[2] in _BETWEEN_NAMES
+
+
+_TWO_NAMES = 4  # words of '( IF , MF' before the closing bracket
+_BETWEEN_NAMES = frozenset([",", "/", "and", "&", "+"])
+_JOINED = (["and"], ["&"], ["+"], ["/"])
 
 
 def _scaled(value: float | None, scale: float) -> float | None:

@@ -1,7 +1,7 @@
 """'Both', 'each', 'all six', 'the others': words that stand for several tendons without naming one."""
 
 from notereader.reader.groups import Group
-from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _BARE_QUANTIFIER_WORDS = word_list("bearing", "bare_quantifier_words")
@@ -77,6 +77,7 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
         verb = after in _VERBS or after.endswith("ed") or (after == "with" and page.words[q.i] in _WHOLE)
         closes = k == q.j and page.words[q.i : q.j] == ["both"] and after in (":", ".")
         closes = closes or (k > q.i + 1 and page.words[q.i] == "all" and after == ":")  # 'All four: knots inside'
+        closes = closes or _labels_a_line(page, sentence, q, k)
         thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
         first = first or thread
         if first and not named and (noun or verb or closes or thread or around):
@@ -89,6 +90,12 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
                 these = set()  # 'the four finger tendons that were cut, all of them got a cruciate'
             return [Group(q.i, k, generic="one" if these else "all", every=not these)]
     return []
+
+
+def _labels_a_line(page: Page, sentence: Sentence, q: Mention, k: int) -> bool:
+    """'both     6-0 Prolene, knots in', 'all 3    buried knots': set off by a column of space, at the head of a line."""
+    opens = q.i == sentence.i and page.breaks[q.i] >= Break.LINE and not sentence.prefix
+    return opens and k < sentence.j and page.breaks[k] == Break.COLUMN
 
 
 _CLAUSE_OVER = frozenset([".", ",", ";", "and", "but", "while", "with"])

@@ -413,8 +413,16 @@ def test_words_that_only_look_like_a_part(line: str, field: str) -> None:
 @pytest.mark.parametrize(
     ("form", "present", "silent"),
     [
-        ("Assistant     ______          Anaesthetist    Dr Roe\nBlood loss    ______ ml\n", "anaesthetist", "assistant"),
-        ("Assistant     ______          Anaesthetist    Dr Roe\nBlood loss    ______ ml\n", "anaesthetist", "blood_loss"),
+        (
+            "Assistant     ______          Anaesthetist    Dr Roe\nBlood loss    ______ ml\n",
+            "anaesthetist",
+            "assistant",
+        ),
+        (
+            "Assistant     ______          Anaesthetist    Dr Roe\nBlood loss    ______ ml\n",
+            "anaesthetist",
+            "blood_loss",
+        ),
         ("Blood loss: ____ ml\nSpecimens: none\n", "specimens", "blood_loss"),
         ("Assistant ......   Surgeon Mr Poe\n", "surgeon", "assistant"),
     ],
@@ -431,6 +439,8 @@ def test_a_blank_before_its_unit_or_the_next_label(form: str, present: str, sile
         ("EBL 40 / nil comps / nil spec", "specimens"),
         ("A snip was taken for the laboratory.", "specimens"),
         ("Blood loss ....... 20 ml", "blood_loss"),
+        ("Consent ............ signed in clinic", "consent"),
+        ("Tourniquet ........ Y   250 mmHg", "tourniquet"),
         ("She was cheerful and nothing unplanned happened.", "complications"),
     ],
 )

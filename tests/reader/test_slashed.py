@@ -50,3 +50,26 @@ def test_a_label_with_its_count(text: str, strands: dict[str, int]) -> None:
     cut = "FDS index, middle and ring cut. FDS small intact.\n"
     assert each(cut + text, "strands") == strands
     assert told(cut + text, "extent") == {"small FDS": {"extent": "intact"}}
+
+
+@pytest.mark.parametrize(
+    ("text", "trimmed"),
+    [
+        ("Trimmed 5 + 3 mm (IF, MF).", {"index FDP": 5, "middle FDP": 3}),
+        ("Ends trimmed back 2 and 4 mm (MF/IF).", {"middle FDP": 2, "index FDP": 4}),
+        ("Trimmed 2 and 4 mm.", {"index FDP": 4, "middle FDP": 4}),
+    ],
+)
+def test_lengths_of_fingers_in_brackets(text: str, trimmed: dict[str, int]) -> None:
+    assert each(SEWN + text, "trimmed_mm") == trimmed
+
+
+@pytest.mark.parametrize("label", ["both     ", "Both:  "])
+def test_a_line_for_both(label: str) -> None:
+    text = (
+        "Core IF: 6 strands, 4-0 Ticron\nCore MF: 4 strands, 4-0 Ticron\n"
+        + label
+        + "6-0 Prolene running, knots buried\n"
+    )
+    shown = {"peripheral_size": "6-0", "knot": "buried"}
+    assert told(SEWN + "\n" + text, "peripheral_size", "knot") == {"index FDP": shown, "middle FDP": shown}

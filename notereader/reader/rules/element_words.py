@@ -5,7 +5,6 @@ from collections.abc import Iterator
 
 from notereader.reader.desk import Desk
 from notereader.reader.layout import ONE_LINE
-from notereader.reader.measures import UNITS
 from notereader.reader.page import Break, Mention, Page, within
 from notereader.reader.rules.whole import Span, element_list, scene_at
 from notereader.reader.scene import Scene
@@ -84,19 +83,22 @@ def left_open(page: Page, heading: Mention) -> bool:
     if "]" in gap and page.words[heading.i - 1 : heading.i] == ["["] and gap.strip() != "]":
         return True
     if "__" in gap or ".." in gap:
-        behind = [*within(page.headings, k, k + 1), *within(page.elements, k, k + 1)]
-        named = ("__" in gap and "\n" in gap) or any(m.i == k for m in behind)
-        if named or _only_a_unit(page, k):
+        labels = [*within(page.headings, k, k + 1), *within(page.elements, k, k + 1)]
+        next_label = any(m.i == k for m in labels) and page.breaks[k] >= Break.COLUMN
+        if next_label or _only_a_unit(page, k):
             return True
     if "__" in gap:
-        return False
+        return "\n" in gap or any(h.i == k for h in within(page.headings, k, k + 1))
     return "\n" in gap and any(mark in gap.split("\n")[0] for mark in ("=", "...", "--", "***"))
 
 
 def _only_a_unit(page: Page, k: int) -> bool:
     """'Blood loss ____ ml': the unit that was printed behind the blank, and nothing more on the line."""
     alone = k + 1 >= len(page.words) or page.breaks[k + 1] >= Break.COLUMN or page.words[k + 1] == "."
-    return alone and page.words[k] in UNITS
+    return alone and page.words[k] in _PRINTED
+
+
+_PRINTED = frozenset(["ml", "mls", "cc", "min", "mins", "minutes", "mmhg"])
 
 
 def _is_empty(page: Page, heading: Mention) -> bool:

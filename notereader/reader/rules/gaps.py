@@ -442,7 +442,11 @@ def _wide(scene: Scene, q: Quantity, mention: Mention) -> bool:
 
 
 def _near_gap(scene: Scene, i: int, j: int, mention: Mention) -> bool:
-    return -4 <= mention.i - j <= 3 or 0 <= i - mention.j <= 4
+    far = _LONG_PLACE if scene.words(mention.i, mention.j) == ["opening"] else _NEAR_BEHIND
+    return -4 <= mention.i - j <= 3 or 0 <= i - mention.j <= far
+
+
+_NEAR_BEHIND = 4  # words
 
 
 def _left_shut(scene: Scene, mention: Mention) -> bool:
@@ -594,8 +598,15 @@ def _opening_of_repair(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if not _OF_SHEATH.isdisjoint(scene.said) or not scene.kinds.isdisjoint(("pulley", "pulleys")):
         return False
     beside = (q for q in scene.quantities if q.unit == "mm" and q.high is not None and q.high <= _WIDEST)
-    near = any(0 <= mention.i - q.j <= 1 or (0 < q.i - mention.j <= 2) for q in beside)
+    small = not _SMALL.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 2), mention.i))
+    far = _LONG_PLACE if small else _OF_WIDTH  # 'slight opening on the dorsal face, less than a millimetre'
+    near = any(0 <= mention.i - q.j <= 1 or (0 < q.i - mention.j <= far) for q in beside)
     return near and after_repair(desk, scene)
+
+
+_SMALL = frozenset(["slight", "small", "tiny", "minimal", "faint"])
+_LONG_PLACE = 8  # words
+_OF_WIDTH = 2  # words
 
 
 def _none_did(scene: Scene, mention: Mention) -> bool:

@@ -320,6 +320,8 @@ def _weeks(scene: Scene) -> Iterator[Period]:
 def _weeks_label(scene: Scene, k: int) -> int | None:
     """Return the word 'weeks' of a label that ends before word k: 'Weeks?', 'Weeks in splint ....:', or None."""
     words, first = scene.page.words, scene.sentence.i
+    if k - 1 == first and words[first] in _WEEK_WORDS and scene.page.breaks[k] >= Break.COLUMN:
+        return first  # 'Weeks    6'
     m = k - 1
     while m >= first and (words[m] in ("?", ":", "=") or words[m].startswith("..")):
         m -= 1
@@ -339,7 +341,7 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     marks = sorted([*marks, *([rest] if rest is not None else [])])
     if _TALKED & set(scene.words(scene.sentence.i, period.i)) and "if" in scene.words(period.j, period.j + 5):
         return None  # 'a splint for six weeks if we found one cut'
-    ended = _ended(scene, period)
+    ended = _ended(scene, period) or _goes_too(scene, period, marks)
     if ended is not None or not period.counted:
         return ended
     first, last = _part(scene, period)
@@ -373,6 +375,19 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     return _splint_before(scene, period, marks, "," if alone else before)
 
 
+def _goes_too(scene: Scene, period: Period, marks: list[Span]) -> Span | None:
+    """'Button off at six weeks and the splint then too', '... at 6 weeks, the splint as well': it ends with that."""
+    mark = next((m for m in marks if m[0] >= period.j), None)
+    if mark is None or not _AND_THE.issuperset(scene.words(period.j, mark[0])):
+        return None
+    behind = [w for w in scene.words(mark[1], min(mark[1] + _SHORT_END, scene.sentence.j)) if w not in _GOES]
+    return mark if tuple(behind[:2]) in _TOO or behind[:1] in (["too"], ["also"], ["likewise"]) else None
+
+
+_AND_THE = frozenset([",", "and", "the", "when", "with", "his", "her"])
+_GOES = frozenset(["goes", "ends", "comes", "off", "is"])
+_TOO = frozenset([("then", "too"), ("then", "also"), ("as", "well"), ("the", "same"), ("at", "the"), ("with", "it")])
+_SHORT_END = 4  # words
 _KEPT = frozenset(["keep", "kept", "stays", "stay", "remains", "remain"])
 _KEPT_ON = _KEPT | {
     *("please", "it", "this", "that", "is", "be", "to", "on", "for", "until", "all", "the", "time", "."),

@@ -147,11 +147,14 @@ def _made_new(scene: Scene) -> list[Mention]:
         if scene.word_before(m.i) != "new" or not scene.told(m.i) or scene.negated(m.i - 1, m.j, 4):
             continue
         opens = not any(w[0].isalpha() for w in scene.words(scene.sentence.i, m.i - 1))
-        if (scene.next_word(k) == ":" and opens) or words[k : k + 1] in _MADE:
+        as_new = scene.words(m.i - 3, m.i - 1) in _AS_NEW and words[k : k + 1] not in (["was"], ["were"])
+        if (scene.next_word(k) == ":" and opens) or words[k : k + 1] in _MADE or as_new:
             found.append(Mention("opened", "reconstructed", m.i - 1, m.i))
     return found
 
 
+# 'A slip of FDS was passed round the phalanx as a new A2.'
+_AS_NEW = (["as", "a"], ["as", "the"], ["into", "a"])
 _MADE = (["made"], ["fashioned"], ["constructed"], ["created"], ["formed"], ["looped"])
 _STUFF = frozenset(["from", "of", "with", "using"])
 

@@ -57,11 +57,28 @@ def trimmed(desk: Desk, scene: Scene) -> None:
             continue
         targets = _or_the_sewn(desk, scene, q, _owners(desk, scene, q))
         targets = respective(scene, q.i, [p.i for p in lengths], targets)
+        targets = _of_bracket(scene, q, lengths, targets)
         i, j = min(verb.i, q.i), max(verb.j, q.j)
         for target in targets:
             known = len(desk.findings)
             lay_behaviour(desk, scene, [target], "trimmed_mm", float(q.high or 0), i, j, "tendon trimmed away")
             mark_unsettled(desk, target, targets, known)
+
+
+def _of_bracket(scene: Scene, q: Quantity, lengths: list[Quantity], targets: list[Target]) -> list[Target]:
+    """Give the n-th of as many lengths as fingers in brackets to the n-th of these."""
+    fingers = _bracketed_fingers(scene, lengths)
+    return [t for t in targets if t.digit == fingers[lengths.index(q)]] if fingers else targets
+
+
+def _bracketed_fingers(scene: Scene, lengths: list[Quantity]) -> list[str]:
+    """'Trimmed 5 + 3 mm (IF, MF)': the fingers in brackets right behind as many lengths, else nothing."""
+    last = lengths[-1]
+    if len(lengths) == 1 or scene.next_word(last.j) != "(" or any(p.j + 1 != n.i for p, n in pairwise(lengths)):
+        return []
+    behind = [g for g in scene.setting.groups if g.i > last.j and g.digits]
+    fingers = [d for g in behind for d in g.digits]
+    return fingers if len(fingers) == len(lengths) and behind[0].i == last.j + 1 else []
 
 
 def _or_the_sewn(desk: Desk, scene: Scene, q: Quantity, targets: list[Target]) -> list[Target]:
@@ -197,6 +214,7 @@ def _verb(scene: Scene, q: Quantity, lengths: list[Quantity]) -> Mention | None:
     if "respectively" in scene.words(scene.sentence.i, scene.sentence.j):
         return verb
     listed = len(lengths) > 1 and all(_beside_its_own(scene, p) for p in lengths)
+    listed = listed or bool(_bracketed_fingers(scene, lengths))
     return verb if listed or all(_distance(verb, p) >= _distance(verb, q) for p in lengths) else None
 
 
