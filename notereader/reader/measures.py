@@ -111,7 +111,7 @@ def measures(doc: Doc) -> Doc:
 
 
 def _share_units(page: Page) -> None:
-    """'Trimmed back 3 and 4 mm, respectively', 'trimmed 5 + 3 mm (IF, MF)': two lengths that share the second's unit."""
+    """'Trimmed back 3 and 4 mm, respectively', 'trimmed 5 + 3 mm (IF, MF)': lengths with one unit."""
     for first, second in pairwise(page.quantities):
         joined = page.words[first.j : second.i] in _JOINED and not first.unit
         behind = page.words[second.j : second.j + _DEALT]

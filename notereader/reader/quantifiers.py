@@ -93,7 +93,7 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
 
 
 def _labels_a_line(page: Page, sentence: Sentence, q: Mention, k: int) -> bool:
-    """'both     6-0 Prolene, knots in', 'all 3    buried knots': set off by a column of space, at the head of a line."""
+    """'both     6-0 Prolene, knots in', 'all 3    buried knots': a column of space sets off the label."""
     opens = q.i == sentence.i and page.breaks[q.i] >= Break.LINE and not sentence.prefix
     return opens and k < sentence.j and page.breaks[k] == Break.COLUMN
 

@@ -67,3 +67,28 @@ def test_a_splint_that_goes_with_the_button(text: str, weeks: tuple[float, float
 def test_weeks_in_a_column() -> None:
     form = "AFTERCARE\n Splint   dorsal\n Weeks    6\n"
     assert told(RING + form, "splint_weeks", group="aftercare")[""] == {"splint_weeks": (6.0, 6.0)}
+
+
+@pytest.mark.parametrize(
+    ("text", "splint"),
+    [
+        ("Dorsal thumb ext-block slab: wrist 30 flex.", "dorsal blocking"),
+        ("The plaster on the back with the wrist bent thirty.", "dorsal blocking"),
+        ("Slab on the back of the hand and forearm, wrist 30 flexed.", "dorsal blocking"),
+        ("Plaster in front, wrist 30 flexed.", "other"),
+    ],
+)
+def test_slabs_on_the_back(text: str, splint: str) -> None:
+    assert told(RING + text, "splint", group="aftercare")[""] == {"splint": splint}
+
+
+@pytest.mark.parametrize(
+    ("text", "mechanism"),
+    [
+        ("A locksmith cut his left index finger on a grinder-sharpened key blank.", "sharp"),
+        ("He cut his ring finger on a saw-toothed lid.", "sharp"),
+        ("Left ring finger cut by a grinder.", "saw"),
+    ],
+)
+def test_what_a_thing_is_only_like(text: str, mechanism: str) -> None:
+    assert told(text, "mechanism", group="operation")[""] == {"mechanism": mechanism}

@@ -102,3 +102,41 @@ def test_a_tube_bridges_no_whole_nerve() -> None:
 )
 def test_branches_of_nerves(text: str, extent: dict[str, str]) -> None:
     assert each("Wrist. " + text, "extent", group="injuries") == extent
+
+
+@pytest.mark.parametrize(
+    ("text", "digit"),
+    [
+        ("Nerves fine both sides, the index was not opened.", "middle"),
+        ("Both digital nerves intact, the ring finger was normal.", "middle"),
+        ("Both digital nerves were intact in the ring finger.", "ring"),
+    ],
+)
+def test_the_finger_named_next(text: str, digit: str) -> None:
+    """A finger told its own behind a comma does not take the nerves told before it."""
+    found = each("Long finger FDP reinserted on the right hand. " + text, "extent", group="injuries")
+    assert found == {f"{digit} digital nerve {side}": "intact" for side in ("radial", "ulnar")}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The ends stood 31 mm apart, softened and rounded off.",
+        "FDP had come off with a flake of bone about 4 mm, the flake is no good, I take it out.",
+        "A 3 mm chip of bone was excised.",
+    ],
+)
+def test_no_lengths_of_tendon(text: str) -> None:
+    assert each("Ring FDP torn and reinserted. " + text, "trimmed_mm") == {}
+
+
+@pytest.mark.parametrize(
+    ("text", "test"),
+    [
+        ("Not tested by passive motion, too fragile.", {}),
+        ("Wrist bent up to 40 to get it together.", {}),
+        ("Tested by passive motion: no gap.", {"ring FDP": "passive"}),
+    ],
+)
+def test_what_was_no_test(text: str, test: dict[str, str]) -> None:
+    assert each("Ring FDP repaired with Adelaide. " + text, "test") == test

@@ -89,6 +89,7 @@ def _is_mechanism(desk: Desk, scene: Scene, m: Mention) -> bool:
     return m.value != "rupture" or not case_list("risk") & set(scene.words(scene.sentence.i, scene.sentence.j))
 
 
+_LIKENED = frozenset(["sharpened", "toothed", "like", "shaped", "ground", "honed", "edged", "style"])
 _TRIMS = frozenset(["back", "to", "short", "away", "off", "down", "flush"])
 
 
@@ -105,6 +106,8 @@ def is_no_thing(scene: Scene, m: Mention) -> bool:
         return True  # 'Saw    old suture in the stump' is a label
     if word == "saw":
         return scene.word_before(m.i) in ("i", "he", "she", "we", "they", "who", "and", "it", "you", "him")
+    if scene.next_word(m.j) == "-" and scene.next_word(m.j + 1) in _LIKENED:
+        return True  # 'a grinder-sharpened key', 'a saw-toothed lid'
     if word in case_list("tools"):
         return bool(case_list("tool_work") & set(scene.words(scene.sentence.i, scene.sentence.j)))
     return word == "crushed" and bool(scene.of("endword", "extent"))

@@ -75,7 +75,24 @@ def digits_of(desk: Desk, scene: Scene, part: Part) -> tuple[str | None, ...]:
     own = [g for g in groups if 0 <= part.i - g.j <= 6]
     if own:
         return own[-1].digits
+    if scene.setting.digits and _next_told_apart(scene, part):
+        return scene.setting.digits
     return digits_at(scene, None, part.i) or (None,)
+
+
+def _next_told_apart(scene: Scene, part: Part) -> bool:
+    """'Nerves fine both sides, the index was not opened': the finger named next is told its own, behind a comma."""
+    after = next((g for g in scene.setting.groups if g.digits and g.i >= part.j), None)
+    if after is None or any(g.digits and g.j <= part.i for g in scene.setting.groups):
+        return False
+    first, last = scene.part(part.i)
+    begin, end = scene.part(after.i)
+    told = any(part.j <= m.i < last for m in scene.of(*_STATES))
+    own = any(after.j <= m.i < end for m in scene.of(*_STATES))
+    return begin >= last and told and own and scene.word_before(begin) in (",", ";")
+
+
+_STATES = ("extent", "hurt", "opened", "nervestate", "deed")
 
 
 def _of_that_finger(scene: Scene, part: Part) -> bool:

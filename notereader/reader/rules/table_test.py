@@ -146,6 +146,8 @@ def _answered(desk: Desk, scene: Scene) -> list[Mention]:
     marks = ("]", ")") if "/" in scene.words(first, last) else (":", "]", ")", "by", "|", "?")
     only = [k for k in told if words[k - 1] == "," and scene.next_word(k + 1) == "only"]  # 'Tested, passive only: ...'
     kept = [k for k in told if (words[k - 1] in marks or k in only) and "/" not in scene.words(k, last)][:1]
+    if kept and words[first] in ("not", "never"):
+        return []  # 'Not tested by passive motion, too fragile'
     return [Mention("test", _ANSWERS[words[k]], k, k + 1) for k in kept]
 
 

@@ -48,6 +48,7 @@ def trimmed(desk: Desk, scene: Scene) -> None:
             or _of_what_stays(scene, q)
             or hurt_over(scene, q)
             or _of_wound(scene, q)
+            or _of_flake(scene, q)
         ):
             continue  # 'defect of 10 mm after trimming'
         if verb is not None and verb.value == "excised" and (q.high or 0) >= NO_END_PIECE:
@@ -136,6 +137,8 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     """'Excised down to a 1 cm tag at the bone', 'cut off 5 mm from its insertion': where it was cut, what was kept."""
     behind = scene.words(q.j, min(q.j + 4, scene.sentence.j))
     lead = scene.words(max(scene.sentence.i, q.i - _FAR_BEFORE), q.i)
+    if behind[:1] == ["apart"]:
+        return True  # 'the two ends stand 31 mm apart, softened and rounded off'
     if behind[:1] == ["of"] and behind[1:2] in _HELD:
         return True  # 'after the ends had been cut back they came to 7 mm of purchase'
     if (
@@ -393,6 +396,16 @@ def _of_wound(scene: Scene, q: Quantity) -> bool:
     """'Saw cut oblique over P1, 3 cm, edges debrided': how long the wound was, where no tendon is named."""
     wound = any(m.value == "wound" and m.j <= q.i for m in scene.of("neutral"))
     return wound and not any(g.tendons for g in scene.setting.groups) and _BOTH_ENDS.isdisjoint(scene.said)
+
+
+def _of_flake(scene: Scene, q: Quantity) -> bool:
+    """'A flake of bone about 4 mm, which I took out', 'a 3 mm chip of bone was excised': how large the bone was."""
+    beside = [*scene.words(max(scene.sentence.i, q.i - _NEAR_FLAKE), q.i), *scene.words(q.j, q.j + 2)]
+    return not _FLAKES.isdisjoint(beside) and not {"bone", "bony"}.isdisjoint([*beside, *scene.words(q.j, q.j + 4)])
+
+
+_FLAKES = frozenset(["flake", "flakes", "chip", "chips", "fragment", "fragments", "sliver", "shell"])
+_NEAR_FLAKE = 6  # words
 
 
 def _only_passed(scene: Scene, pulley: Mention, q: Quantity) -> bool:

@@ -1,5 +1,7 @@
 """Repairs tested by the wrist: tenodesis moves the fingers, and nobody pulls or asks the patient."""
 
+from itertools import pairwise
+
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -10,6 +12,8 @@ _SHOWS = word_list("wrist_test", "shows")  # 'tenodesis gave a full curl'
 _SEEN = word_list("wrist_test", "seen")
 _SET = word_list("wrist_test", "set")  # 'splint with the wrist flexed', 'tension was set with the wrist straight'
 _REACH = 6  # words
+_LONG_REACH = 10  # words
+_SO_THAT = word_list("wrist_test", "so_that")
 _SKIP = frozenset(
     ["instructions", "closure", "dressing", "indication", "diagnosis", "procedure", "consent", "previous"]
 )
@@ -40,5 +44,8 @@ _ON_TENODESIS = [[lead, "tenodesis", mark] for lead in ("on", "under", "with") f
 def _moved(scene: Scene, k: int) -> bool:
     """Tell whether the wrist named at word k is moved there and back, or let fall."""
     near = scene.words(max(scene.sentence.i, k - 4), min(scene.sentence.j, k + _REACH))
+    behind = scene.words(k, min(scene.sentence.j, k + _LONG_REACH))
+    if any(a == "to" and b in _SO_THAT for a, b in pairwise(behind)):
+        return False  # 'wrist bent up to 40 to get the ends together'
     ways = {word[:4] for word in near if word in _WAYS}  # 'flexion' and 'flexed' are one way
     return not _LED.isdisjoint(near) and (len(ways) > 1 or ("back" in near and bool(ways)))
