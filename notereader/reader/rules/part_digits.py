@@ -85,7 +85,7 @@ def _next_told_apart(scene: Scene, part: Part) -> bool:
     after = next((g for g in scene.setting.groups if g.digits and g.i >= part.j), None)
     if after is None or any(g.digits and g.j <= part.i for g in scene.setting.groups):
         return False
-    first, last = scene.part(part.i)
+    last = scene.part(part.i)[1]
     begin, end = scene.part(after.i)
     told = any(part.j <= m.i < last for m in scene.of(*_STATES))
     own = any(after.j <= m.i < end for m in scene.of(*_STATES))
