@@ -392,62 +392,92 @@ def is_correction(scene: Scene) -> bool:
 def tendon_owner(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], Group | None]:
     """Return the named tendons that words i to j belong to, and their group; ([], None) where no tendon owns them."""
     subject = scene.owner(i, j)
-    if subject is not None and subject.group is not None and subject.group.generic:
-        taken_up = _taken_up(desk, scene, subject.group)
-        if taken_up:
-            return taken_up, subject.group
-    if subject is not None and subject.group is not None and subject.i >= j:
-        shared = _shared_tendon(scene, subject.group)
-        digits = _fingers_meant(scene, subject.group) if shared is not None else ()
-        if shared is not None and digits:
-            return resolve_pairs(shared, digits), shared
-    if subject is None or subject.group is None or subject.kind != "tendon" or subject.group.generic:
-        return [], subject.group if subject else None
+    if subject is None or subject.group is None:
+        return [], None
     group = subject.group
+    taken_up = _taken_up(desk, scene, group) if group.generic else []
+    if taken_up:
+        return taken_up, group
+    shared = _shared_tendon(scene, group) if subject.i >= j else None
+    digits = _fingers_meant(scene, group) if shared is not None else ()
+    if shared is not None and digits:
+        return resolve_pairs(shared, digits), shared
+    if subject.kind != "tendon" or group.generic:
+        return [], group
     if group.collective:
         return [t for t in desk.repairable() if t.tendon in group.tendons], group
     behind = _digits_behind(scene, group, j)
     if behind:
         return resolve_pairs(group, behind), group
     targets = [_known_one(desk, scene, group, t) for t in group_targets(scene, group)]
-    of_sutures = _of_repairs(scene, group) or bool(scene.of("stitch", "strandword"))
-    if group.four == 1 and not group.digits and of_sutures:
-        own = [t for t in desk.repairable() if t.tendon in group.tendons]
-        return own, group  # 'All FDP repairs were tested': those that were sewn
-    unsewn = bool(targets) and all(desk.treatments.get(t) in ("left", "trimmed", "excised") for t in targets)
-    if unsewn and not group.digits and _of_repairs(scene, group) and not is_correction(scene):
-        sewn = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
-        # 'the superficialis repair' behind words on a finger whose own was only trimmed; where no other was sewn, it
-        # is the one that was cut out later: 'FDS repaired with a Kessler. The FDS was then excised.'
-        return sewn or targets, group
-    if len(targets) == 1 and not group.digits and "repairs" in scene.words(group.j - 1, group.j + 1):
-        own = [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
-        if len(own) > 1:
-            return own, group  # 'no gap in the FDS repairs' behind words on one finger
-    if not group.digits and _of_repairs(scene, group):
-        targets = [t for t in targets if desk.treatments.get(t) not in ("left", "trimmed", "excised")] or targets
+    return targets if group.digits else _without_finger(desk, scene, group, targets, i), group
+
+
+def _without_finger(desk: Desk, scene: Scene, group: Group, targets: list[Target], i: int) -> list[Target]:
+    """Return the tendons meant where a group names no finger and words from i on are said of it.
+
+    `targets` are those of the fingers spoken of.
+    """
+    sewn = _those_sewn(desk, scene, group, targets)
+    if sewn is not None:
+        return sewn
+    if _of_repairs(scene, group):
+        targets = [t for t in targets if desk.treatments.get(t) not in _UNSEWN] or targets
     targets = _with_all_of_the_wrist(desk, group, targets)
-    if group.four and not group.digits:
-        deep = [t for t in group.tendons if t in ("FDP", "FDS")]
-        own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
-        told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
-        if group.four == 1 and not desk.at_wrist and not _headed_apart(desk, scene):
-            told = [d for d in scene.every_digit if d != "thumb"]  # 'All FDPs' where three fingers were worked on
-        if desk.at_wrist and any(m.value == "intact" and m.i == i for m in scene.of("extent")):
-            told = []  # 'FPL and all the FDPs intact': those of all four fingers
-        fours = told if len(told) > 1 else DIGITS[1:]
-        fingers = [*own, *(Target(d, t) for t in deep for d in fours)]
-        return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS], group
-    if group.every and not group.digits:
-        named = dict.fromkeys([*desk.named, *spoken_of(desk, scene)])
-        wide = [t for t in named if t.tendon in group.tendons and t.slip is None and t.digit]
-        if len({t.digit for t in wide}) > (0 if desk.at_wrist and "extent" not in scene.kinds else 1):
-            wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
-            targets = [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
+    if group.four:
+        return _of_four_fingers(desk, scene, group, targets, i)
+    if group.every:
+        targets = _of_every_finger(desk, scene, group, targets)
     counted = [t for t in _counted(scene, group) if desk.extents.get(t) != "intact"]
     if not any(t.digit for t in targets) or (group.every and len(targets) < len(counted)):
-        return counted or targets, group
-    return targets, group
+        return counted or targets
+    return targets
+
+
+_UNSEWN = ("left", "trimmed", "excised")
+
+
+def _those_sewn(desk: Desk, scene: Scene, group: Group, targets: list[Target]) -> list[Target] | None:
+    """Return the sewn tendons of a kind where repairs are spoken of, or None where those of the finger are meant."""
+    if group.four == 1 and (_of_repairs(scene, group) or scene.of("stitch", "strandword")):
+        return [t for t in desk.repairable() if t.tendon in group.tendons]  # 'All FDP repairs were tested'
+    unsewn = bool(targets) and all(desk.treatments.get(t) in _UNSEWN for t in targets)
+    if unsewn and _of_repairs(scene, group) and not is_correction(scene):
+        # 'the superficialis repair' behind words on a finger whose own was only trimmed; where no other was sewn, it
+        # is the one that was cut out later: 'FDS repaired with a Kessler. The FDS was then excised.'
+        return _with_suture(desk, group) or targets
+    if len(targets) == 1 and "repairs" in scene.words(group.j - 1, group.j + 1):
+        own = _with_suture(desk, group)
+        return own if len(own) > 1 else None  # 'no gap in the FDS repairs' behind words on one finger
+    return None
+
+
+def _with_suture(desk: Desk, group: Group) -> list[Target]:
+    """Return the tendons of a group's kinds of which a core suture is told."""
+    return [t for t in desk.repairable() if t.tendon in group.tendons and desk.has_suture(t)]
+
+
+def _of_four_fingers(desk: Desk, scene: Scene, group: Group, targets: list[Target], i: int) -> list[Target]:
+    """'All FDPs', 'FDP x 4', of which words from i on tell: of the fingers worked on, or of all four."""
+    own = [t for t in targets if t.tendon not in ("FDP", "FDS")]
+    told = [d for d in scene.setting.digits if d != "thumb"] if group.four == 1 else []
+    if group.four == 1 and not desk.at_wrist and not _headed_apart(desk, scene):
+        told = [d for d in scene.every_digit if d != "thumb"]  # 'All FDPs' where three fingers were worked on
+    if desk.at_wrist and any(m.value == "intact" and m.i == i for m in scene.of("extent")):
+        told = []  # 'FPL and all the FDPs intact': those of all four fingers
+    fours = told if len(told) > 1 else DIGITS[1:]
+    fingers = [*own, *(Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in fours)]
+    return [t for t in fingers if group.four == 2 or desk.extents.get(t) not in HURT_KINDS]
+
+
+def _of_every_finger(desk: Desk, scene: Scene, group: Group, targets: list[Target]) -> list[Target]:
+    """'Both FDPs', 'the profundi': of every finger of which one was named or told hurt so far."""
+    named = dict.fromkeys([*desk.named, *spoken_of(desk, scene)])
+    wide = [t for t in named if t.tendon in group.tendons and t.slip is None and t.digit]
+    if len({t.digit for t in wide}) <= (0 if desk.at_wrist and "extent" not in scene.kinds else 1):
+        return targets
+    wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
+    return [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
 
 
 def _headed_apart(desk: Desk, scene: Scene) -> bool:
@@ -614,12 +644,9 @@ def _deep_just_named(focus: list[Target], possible: list[Target]) -> bool:
 def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
     """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
     wanted = digits or None
-    if scene.setting.all_before and wanted is None and desk.repairable():
-        return desk.repairable(), ""
-    if scene.setting.wide and (wanted is None or not _THEY.isdisjoint(scene.said)):
-        wide = [t for t in desk.repairable(wanted) if t.tendon in scene.setting.wide]
-        if wide:
-            return wide, ""
+    told_of_all = _told_of_all(desk, scene, wanted)
+    if told_of_all:
+        return told_of_all, ""
     focus = [t for t in scene.setting.focus if desk.may_be_repaired(t) and (wanted is None or t.digit in wanted)]
     focus = _live(desk, focus)
     possible = desk.repairable(wanted)
@@ -628,42 +655,75 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     if wanted and len(wanted) > 1 and len({t.digit for t in near}) < len(wanted):
         kinds = {t.tendon for t in focus} or {"FDP"}
         near = [t for t in possible if t.tendon in kinds] or possible
-    deep = [t for t in possible if t.tendon in ("FDP", "FPL") and t.digit in (wanted or scene.setting.digits)]
+    deep = [t for t in possible if t.tendon in _DEEP and t.digit in (wanted or scene.setting.digits)]
     own = scene.setting.labelled and len(near) == 1 and len(scene.sentence.prefix) == 1
     if scene.sentence.prefix and deep and not own:
         return deep, ""  # a cell under 'core' or 'gap' tells of what was sewn first
-    unsewn = (
-        bool(focus)
-        and all(t.tendon == "FDS" and _untold(desk, t, scene, deep) and not desk.has_suture(t) for t in focus)
-        and not scene.setting.labelled
-        and not all(_sewn_before(desk, t, focus[0]) for t in deep)
-    )
-    if deep and ((scene.setting.relabelled and wanted is None) or unsewn or _second_core(desk, scene, focus, deep)):
+    relabelled = scene.setting.relabelled and wanted is None
+    if deep and (relabelled or _none_sewn(desk, scene, focus, deep) or _second_core(desk, scene, focus, deep)):
         near = deep
     if near:
         return near, ""
-    if wanted is None and not scene.setting.focus and len(scene.setting.digits) > 1 and len(deep) > 1:
-        return deep, ""  # under 'BOTH FINGERS'
-    if wanted is None and _spent(desk, scene):
-        return [], ""  # better nothing than another finger's tendon
-    if wanted is None and focus and _elsewhere(scene, focus, possible):
-        return focus, ""  # 'Middle (me): ... It has a Kessler' where only the index is known to be cut
-    if wanted is None and _deep_just_named(focus, possible):
-        return focus, ""  # 'FDS: radial slip sutured. ... FDP ends smooth. Lim-Tsai, six strands'
+    spoken = _spoken_of_last(desk, scene, focus, possible, deep) if wanted is None else None
+    return (spoken, "") if spoken is not None else _last_resort(desk, scene, focus, possible, wanted)
+
+
+_DEEP = ("FDP", "FPL")
+
+
+def _told_of_all(desk: Desk, scene: Scene, wanted: tuple[str, ...] | None) -> list[Target]:
+    """'Both were repaired. A core of 3-0': of all repaired, or of all of the kind that was named as such."""
+    if scene.setting.all_before and wanted is None and (repaired := desk.repairable()):
+        return repaired
+    if scene.setting.wide and (wanted is None or not _THEY.isdisjoint(scene.said)):
+        return [t for t in desk.repairable(wanted) if t.tendon in scene.setting.wide]
+    return []
+
+
+def _none_sewn(desk: Desk, scene: Scene, focus: list[Target], deep: list[Target]) -> bool:
+    """'FDP cut. FDS cut. A four-strand core': of the superficialis in focus no suture is told, nor one before it."""
+    if not focus or scene.setting.labelled:
+        return False
+    if any(t.tendon != "FDS" or not _untold(desk, t, scene, deep) or desk.has_suture(t) for t in focus):
+        return False
+    return not all(_sewn_before(desk, t, focus[0]) for t in deep)
+
+
+def _spoken_of_last(
+    desk: Desk, scene: Scene, focus: list[Target], possible: list[Target], deep: list[Target]
+) -> list[Target] | None:
+    """Return whom a sentence goes on about that names no finger either; None where what was said before leaves it open.
+
+    Better nothing than another finger's tendon.
+    """
+    if not scene.setting.focus and len(scene.setting.digits) > 1 and len(deep) > 1:
+        return deep  # under 'BOTH FINGERS'
+    if _spent(desk, scene):
+        return []
+    if focus and _elsewhere(scene, focus, possible):
+        return focus  # 'Middle (me): ... It has a Kessler' where only the index is known to be cut
+    if _deep_just_named(focus, possible):
+        return focus  # 'FDS: radial slip sutured. ... FDP ends smooth. Lim-Tsai, six strands'
+    return None
+
+
+def _last_resort(
+    desk: Desk, scene: Scene, focus: list[Target], possible: list[Target], wanted: tuple[str, ...] | None
+) -> tuple[list[Target], str]:
+    """Return the only tendon that can be meant, or with a reason the only deep flexor; nothing where there are more."""
     if len(possible) == 1:
         return possible, ""
-    if focus and not possible and desk.settled and _only_named(desk, scene, focus):
-        return [], ""
     if focus and not possible:
+        if desk.settled and _only_named(desk, scene, focus):
+            return [], ""
         return (_deep_beside(desk, focus) if _only_seen(desk, focus) else focus), ""
     here = [t for t in possible if t.digit in scene.setting.digits]
     if len(here) == 1:
         return here, ""
-    deep = [t for t in (here or possible) if t.tendon in ("FDP", "FPL")]
-    if len(deep) == 1:
-        return deep, "the tendon is not named here; taken for the deep flexor"
-    lone = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
-    return lone, "the tendon is not named here; taken for the deep flexor" if lone else ""
+    deep = [t for t in (here or possible) if t.tendon in _DEEP]
+    if len(deep) != 1:
+        deep = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
+    return deep, "the tendon is not named here; taken for the deep flexor" if deep else ""
 
 
 def _second_core(desk: Desk, scene: Scene, focus: list[Target], deep: list[Target]) -> bool:
