@@ -1,6 +1,6 @@
 """Rows of a grid by their numbers: 'Lines 1 and 3: no epitendinous', 'as No. 2', remarks below that begin with one."""
 
-from notereader.reader.tables import Row
+from notereader.reader.grid_lines import Row
 from notereader.reader.groups import Group
 from notereader.reader.manner import LIKE, mark_manner
 from notereader.reader.page import Break, Page, Sentence
