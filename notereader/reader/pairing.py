@@ -59,7 +59,7 @@ def _two_of_one(page: Page, run: list[Mention], tendons: tuple[str, ...]) -> boo
 def _without_finger(page: Page, run: list[Mention], group: Group) -> None:
     """Note of how many fingers a tendon is told without one: 'FDP x 4', 'all the profundi', 'FDP of both'."""
     before, end = page.words[max(0, run[0].i - 3) : run[0].i], run[-1].j
-    if (tells_four(before) and "all" in before) or _times_four(page, end) or _row_of_all(page, run):
+    if (_tells_four(before) and "all" in before) or _times_four(page, end) or _row_of_all(page, run):
         group.four = 2
     elif before[-1:] == ["all"] or before[-2:] == ["all", "the"] or _all_behind(page, run) or _all_last(page, run):
         group.four = 1
@@ -81,7 +81,7 @@ def _without_tendon(page: Page, run: list[Mention], group: Group) -> None:
         group.generic = "all" if any(m.value == "tendons" for m in nouns) or group.every else "one"
 
 
-def tells_four(words: list[str]) -> bool:
+def _tells_four(words: list[str]) -> bool:
     """'Four', 'all 4': a bare '4' may count strands or lines."""
     return "four" in words or not ALL_FOUR.isdisjoint(pairwise(words))
 
@@ -157,7 +157,7 @@ def _of_four(page: Page, m: Mention, run: list[Mention]) -> bool:
     before = page.words[max(0, m.i - 2) : m.i]
     tendons = any(other.kind == "tendon" and other.i < m.i for other in run)
     return (
-        tells_four(before)
+        _tells_four(before)
         or before == ["the", "4"]
         or (tendons and (before[-1:] == ["all"] or before == ["all", "the"]))
     )
@@ -210,7 +210,7 @@ def _both_tendons(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
         named = (
             before is not None and before.kind == "tendon" and before.j == m.i
         )  # 'the profundus repairs of the index'
-        digit = after is not None and (after.kind == "digit" or tells_four(page.words[m.j : after.i]))
+        digit = after is not None and (after.kind == "digit" or _tells_four(page.words[m.j : after.i]))
         leads = not named and m.kind == "generic" and m.value == "tendons" and digit
         if (
             leads
@@ -239,7 +239,7 @@ def _counted_four(page: Page, i: int) -> bool:
     if i < 2 or page.breaks[i] >= Break.LINE or i - 1 in page.tendon_words:
         return False
     before = page.words[i - 2 : i] if page.breaks[i - 1] < Break.LINE else page.words[i - 1 : i]
-    return tells_four(before)
+    return _tells_four(before)
 
 
 def _pairs(page: Page, atoms: list[Mention]) -> list[tuple[str | None, str, str | None]]:

@@ -1,8 +1,10 @@
 """Whose a cut is: the tendons that words for how far a tendon was cut are told of."""
 
-from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
+from notereader.reader.carried import carried
+from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.measures import count_of
+from notereader.reader.owners import tendon_owner
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.one_spared import all_but_the_spared
 from notereader.reader.rules.rest_of_four import and_the_others, each_of, rest_of_four, the_rest

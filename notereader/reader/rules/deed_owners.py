@@ -1,7 +1,9 @@
 """Which tendons a deed was done to."""
 
-from notereader.reader.desk import Desk, carried, near_digits, others, tendon_owner
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk
 from notereader.reader.groups import WRIST, Group, Target
+from notereader.reader.owners import near_digits, others, tendon_owner
 from notereader.reader.page import Mention
 from notereader.reader.rules.deeds_in_focus import from_focus, the_one_nicked
 from notereader.reader.rules.tenodeses import by_way_of, stump_fixed, to_a_side

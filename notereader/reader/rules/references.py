@@ -3,7 +3,8 @@
 from itertools import pairwise
 from typing import NamedTuple
 
-from notereader.reader.desk import Copy, Desk, Finding, carried
+from notereader.reader.carried import carried
+from notereader.reader.desk import Copy, Desk, Finding
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
@@ -27,7 +28,7 @@ _CLAUSE_STOPS = frozenset([",", ";", "."])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as", "so", "repeated"}
 
 
-class Phrase(NamedTuple):
+class _Phrase(NamedTuple):
     """The words of a reference, the group it compares with if it names one, and which part of the suture is meant."""
 
     i: int
@@ -59,7 +60,7 @@ def references(desk: Desk, scene: Scene) -> None:
         _lay_reference(desk, scene, found._replace(fields=fields))
 
 
-def _of_another_thing(scene: Scene, phrase: Phrase) -> bool:
+def _of_another_thing(scene: Scene, phrase: _Phrase) -> bool:
     """Tell whether what was done 'the same' is denied, or was done to a pulley, a nerve, a vessel or the skin."""
     i, j = phrase.i, phrase.j
     if "not" in scene.words(max(scene.part(i)[0], i - 9), i):
@@ -72,7 +73,7 @@ def _of_another_thing(scene: Scene, phrase: Phrase) -> bool:
     return skin or bool(scene.of("structure", "sided", "anynerve", "anyartery"))
 
 
-def _lay_reference(desk: Desk, scene: Scene, phrase: Phrase) -> None:
+def _lay_reference(desk: Desk, scene: Scene, phrase: _Phrase) -> None:
     """Note what the targets of a reference take over, without what the sentence says is otherwise."""
     i, j, source, fields = phrase
     targets = _targets(desk, scene, i, source)
@@ -192,13 +193,13 @@ def _of_a_test(desk: Desk, scene: Scene) -> bool:
     return bool(before.of("gap", "glide", "test")) and not before.of("material", "stitch", "strandword", "pattern")
 
 
-def _phrase(desk: Desk, scene: Scene, first: int) -> Phrase | None:
+def _phrase(desk: Desk, scene: Scene, first: int) -> _Phrase | None:
     """Return the first reference of a sentence from word `first` on, or None."""
     compared = next((g for g in scene.setting.groups if g.i >= first and _is_compared(scene, g)), None)
     if compared is not None:
         part = scene.sentence.section if scene.sentence.section in (CORE, PERIPHERAL) else "all"
         begins = max(compared.i - 1, scene.sentence.i)
-        return Phrase(begins, compared.j, compared, _part_told(scene, compared.i) or part)
+        return _Phrase(begins, compared.j, compared, _part_told(scene, compared.i) or part)
     if _COMPARES.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j)):
         return None
     found = (_phrase_at(desk, scene, k) for k in range(first, scene.sentence.j))
@@ -214,21 +215,21 @@ def _is_compared(scene: Scene, group: Group) -> bool:
 _LIKE = frozenset(["like", "as", "ditto"])
 
 
-def _phrase_at(desk: Desk, scene: Scene, k: int) -> Phrase | None:
+def _phrase_at(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
     """Return the reference that word k makes, or None: 'likewise', 'so was ...', 'the same ...', 'as above'."""
     word, after = scene.page.words[k], scene.words(k + 1, k + 2)
     if word == "so" and after in (["was"], ["were"]) and _slip_behind(scene, k + 2):
-        return Phrase(k, k + 2, None, "slip")
+        return _Phrase(k, k + 2, None, "slip")
     if word in _ALIKE:
-        return None if _told_itself(scene, k) else Phrase(k, k + 1, None, "all")
+        return None if _told_itself(scene, k) else _Phrase(k, k + 1, None, "all")
     if word in _THE_SAME and _FURTHER.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k)):
         return _the_same(desk, scene, k)
     if word == "repeated" and _done_again(desk, scene, k):
-        return Phrase(k, k + 1, None, "all")
+        return _Phrase(k, k + 1, None, "all")
     if word == "as" and after in (["above"], ["before"]) and k > scene.sentence.i:
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
         part = _part_told(scene, k) or ("all" if named else "")
-        return Phrase(k, k + 2, None, part) if part else None  # 'Peripheral suture as above.'
+        return _Phrase(k, k + 2, None, part) if part else None  # 'Peripheral suture as above.'
     return None
 
 
@@ -236,14 +237,14 @@ _THE_SAME = ("same", "identical", "similar")
 _FURTHER = frozenset(["more", "another", "extra", "further"])
 
 
-def _the_same(desk: Desk, scene: Scene, k: int) -> Phrase | None:
+def _the_same(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
     """Return what 'the same' at word k refers to: its noun's part, that of its label, or all; None for neither."""
     reach = 6 if scene.words(k + 2, k + 4) == ["-", "strand"] else 4  # 'the same four-strand method'
     after = scene.words(k + 1, min(k + reach, scene.sentence.j))
     cut = next((n for n, w in enumerate(after) if w in _QUALIFIED or w in _CLAUSE_STOPS), len(after))
     noun = next((n for n, w in enumerate(after[:cut]) if w in _SAME), None)  # not 'the same but no epitendinous'
     if noun is not None:
-        return Phrase(k, k + 2 + noun, None, _part_of_noun(scene, k, noun, after[:cut]))
+        return _Phrase(k, k + 2 + noun, None, _part_of_noun(scene, k, noun, after[:cut]))
     return _part_the_same(desk, scene, k) or _all_the_same(desk, scene, k, after)
 
 
@@ -266,29 +267,29 @@ def _part_of_noun(scene: Scene, k: int, noun: int, after: list[str]) -> str:
 _RUNNING = frozenset(["running", "continuous"])
 
 
-def _part_the_same(desk: Desk, scene: Scene, k: int) -> Phrase | None:
+def _part_the_same(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
     """'A Kessler of the same Ticron', 'same knot', 'epi same', 'Purchase: same': a part told without its noun."""
     if _same_thread_named(desk, scene, k):
-        return Phrase(k, k + 2, None, "thread")
+        return _Phrase(k, k + 2, None, "thread")
     short = _told_in_short(scene, k)
     if short is not None:
-        return Phrase(k, short[0], None, short[1])
+        return _Phrase(k, short[0], None, short[1])
     if _rim_the_same(scene, k - 1) == (k - 1, k + 1):
-        return Phrase(k - 1, k + 1, None, "peripheral")  # 'FDP middle 2-strand Kessler 4-0, epi same'
+        return _Phrase(k - 1, k + 1, None, "peripheral")  # 'FDP middle 2-strand Kessler 4-0, epi same'
     answered = _label_answered(scene, k)
-    return Phrase(scene.sentence.i, k + 1, None, answered) if answered else None
+    return _Phrase(scene.sentence.i, k + 1, None, answered) if answered else None
 
 
-def _all_the_same(desk: Desk, scene: Scene, k: int, after: list[str]) -> Phrase | None:
+def _all_the_same(desk: Desk, scene: Scene, k: int, after: list[str]) -> _Phrase | None:
     """'FDP index the same', 'I gave just the same', 'the same was done': all of the repair."""
     led = _led_by_name(scene, k)
     after = after[1:] if after[:1] == ["again"] and led else after
     if led and (after[:1] or [""])[0] in _SAYS_NO_NOUN and scene.told(k):
-        return Phrase(k, k + 1, None, "all")  # 'FDP index the same, and a 6-0 Prolene running stitch'
+        return _Phrase(k, k + 1, None, "all")  # 'FDP index the same, and a 6-0 Prolene running stitch'
     if _given_the_same(desk, scene, k):
-        return Phrase(k - 1, k + 1, None, "all")
+        return _Phrase(k - 1, k + 1, None, "all")
     if after[:2] in (["was", "done"], ["again", "for"]) or after[:1] in (["for"], ["done"]):
-        return Phrase(k, k + 2, None, "all")
+        return _Phrase(k, k + 2, None, "all")
     return None
 
 

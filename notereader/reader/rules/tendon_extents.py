@@ -1,9 +1,10 @@
 """How much of each tendon was cut, or that it was not."""
 
-from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
+from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import DIGITS, Target
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
+from notereader.reader.owners import tendon_owner
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_cells import FAR, answered_cut, cell_of_cut, cell_of_how_far, labels_extent
 from notereader.reader.rules.cut_likeness import (
