@@ -20,7 +20,8 @@ from notereader.reader.each_finger import lend_listed_fingers, spread_over_finge
 from notereader.reader.fibre_bundles import settle_fibre_bundles
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
-from notereader.reader.manner import LIKE, mark_manner
+from notereader.reader.likened import LIKE
+from notereader.reader.manner import mark_manner
 from notereader.reader.numbered import NumberedRepairs
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within

@@ -3,8 +3,11 @@
 from itertools import pairwise
 
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, has
-from notereader.reader.manner import into_pulley, leaves_out, mark_manner, names_place
+from notereader.reader.left_out import leaves_out
+from notereader.reader.lending import into_pulley
+from notereader.reader.manner import mark_manner
 from notereader.reader.measures import count_of, times_told
+from notereader.reader.named_for_place import names_place
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.quantifiers import PARTS, bare_quantifier, others_told
 from notereader.vocabulary.wordlists import word_list

@@ -6,7 +6,7 @@ from notereader.reader.boxes import BOX_ENDS
 from notereader.reader.desk import Desk, carried, is_correction, near_digits, others, tendon_owner
 from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.held_counts import count_told
-from notereader.reader.manner import joined_into
+from notereader.reader.lending import joined_into
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
