@@ -12,6 +12,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.awaited import mark_awaited
+from notereader.reader.bounded_states import bounded_state
 from notereader.reader.boxes import BOX_SIGNS
 from notereader.reader.customs import aside_of_custom, mark_general_truth
 from notereader.reader.dates import MONTHS, find_dates
@@ -42,7 +43,7 @@ from notereader.reader.unchecked import mark_unchecked
 from notereader.reader.unplaced import mark_answers_in_turn
 from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
-from notereader.reader.weakened import bounded_state, mark_weakened
+from notereader.reader.weakened import mark_weakened
 from notereader.reader.wishes import mark_wishes
 from notereader.vocabulary.wordlists import word_list
 
