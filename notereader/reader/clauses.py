@@ -1,8 +1,13 @@
 """Where the clause around a word begins and ends."""
 
 from notereader.reader.page import Page, Sentence
+from notereader.vocabulary.wordlists import word_list
 
 CLAUSE_MARKS = frozenset([",", ";", ".", "(", ")", ":", "but"])
+# What a cue does not reach across.
+BOUNDS = word_list("standing", "bounds")
+# What shows that words make a clause of their own.
+AUXILIARIES = frozenset(["was", "were", "had", "been", "has", "have", "is", "are", "we", "i", "then", "and", ","])
 
 
 def clause_end(page: Page, sentence: Sentence, k: int) -> int:

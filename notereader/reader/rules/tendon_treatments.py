@@ -8,6 +8,7 @@ from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.held_counts import count_told
 from notereader.reader.lending import joined_into
 from notereader.reader.needs import needs
+from notereader.reader.negation import too_much_for
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.cut_shares import with_name_of
 from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
@@ -32,7 +33,6 @@ from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.trimming import NO_END_PIECE, hurt_over
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
 from notereader.reader.settling import TOO_FAR_GONE
-from notereader.reader.standing import too_much_for
 from notereader.vocabulary.wordlists import word_list
 
 _DEED_WORDS = word_list("tendons", "deed_words")
