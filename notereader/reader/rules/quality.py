@@ -3,7 +3,8 @@
 from notereader.reader.desk import Desk
 from notereader.reader.rules.ends import ends
 from notereader.reader.rules.gap_doubts import gap_owned_up
-from notereader.reader.rules.gaps import gap, gap_gone
+from notereader.reader.rules.gaps import gap
+from notereader.reader.rules.gaps_gone import gap_gone
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.lying_apart import lying_apart
 from notereader.reader.rules.table_test import table_test
