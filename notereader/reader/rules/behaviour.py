@@ -5,6 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
+from notereader.reader.negation import stated_anew
 from notereader.reader.owners import meant_by_all, owners
 from notereader.reader.page import Break, within
 from notereader.reader.rules.dealt_results import holders_of_result
@@ -14,7 +15,6 @@ from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
 from notereader.reader.rules.throughout import moved_together, sutures_moved, throughout
 from notereader.reader.scene import Scene, group_targets
-from notereader.reader.standing import stated_anew
 from notereader.vocabulary.wordlists import word_list
 
 _FOREIGN_WORDS = word_list("quality", "foreign_words")

@@ -1,13 +1,15 @@
 """How the ends looked and how the finished repair behaved, by the rules of each."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.rules.bulk import bulk
 from notereader.reader.rules.ends import ends
 from notereader.reader.rules.gap_doubts import gap_owned_up
-from notereader.reader.rules.gaps import gap, gap_gone
+from notereader.reader.rules.gaps import gap
+from notereader.reader.rules.gaps_gone import gap_gone
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.lying_apart import lying_apart
 from notereader.reader.rules.table_test import table_test
-from notereader.reader.rules.tension import bulk, tension
+from notereader.reader.rules.tension import tension
 from notereader.reader.rules.tight import tight
 from notereader.reader.rules.told_apart import answered_next
 from notereader.reader.rules.trimming import trimmed
