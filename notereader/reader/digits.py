@@ -8,6 +8,7 @@ from notereader.reader.boxes import boxes_trail, find_boxes
 from notereader.reader.digit_runs import in_a_run, told_in_turn
 from notereader.reader.form_marks import TickedField
 from notereader.reader.initials import initials
+from notereader.reader.met_fingers import met_by_thumb
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.pulley_digits import finger_of_pulley, named_as_digit, part_of_pulley
 from notereader.vocabulary.wordlists import word_list
@@ -297,7 +298,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         and _KNOTS & set(page.words[mention.i - 7 : mention.i])
     ):
         return True  # 'knot in the middle'
-    if part_of_pulley(page, mention):
+    if part_of_pulley(page, mention) or _of_its_smallness(page, mention):
         return True
     if _ends_range(page, mention):
         mention.kind = "digit"
@@ -317,6 +318,15 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
         return True
     mention.kind = "digit"
     return False
+
+
+def _of_its_smallness(page: Page, mention: Mention) -> bool:
+    """'FDS to ring - little tag off the surface', 'ring: small nick': how big a thing is, and no finger."""
+    thing = page.words[mention.j : mention.j + 1]
+    return page.words[mention.i] in ("little", "small") and thing != [] and thing[0] in _SMALL_THINGS
+
+
+_SMALL_THINGS = word_list("bearing", "small_things")
 
 
 def _singled_out(page: Page, mention: Mention) -> bool:
@@ -547,6 +557,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         return True  # 'wrist 20 of flexion, MCF 70, IF in extension 0'
     if word in ("thumb", "forefinger", "index") and _of_the_surgeon(page, mention.i):
         return True
+    if word != "thumb" and met_by_thumb(page, mention.i, mention.j):
+        return True  # 'so that tip meets index'
     if mention.j - mention.i == 1 and word in _DAYS and before in _SINCE:
         return True  # 'place and hold from d4'
     if mention.j - mention.i == 1 and word == "index":

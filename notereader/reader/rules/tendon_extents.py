@@ -36,9 +36,11 @@ from notereader.reader.rules.cut_shares import (
 from notereader.reader.rules.cut_told_again import told_again
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
+from notereader.reader.rules.neither_of_those import neither_of_those
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.parted import attributive, which
 from notereader.reader.rules.spared import spared_by_the_wound
+from notereader.reader.rules.still_so import still_so
 from notereader.reader.rules.strangers import has_strange_subject, labelled_stranger
 from notereader.reader.scene import Scene, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -92,7 +94,7 @@ _TRIMMED_OFF = frozenset(["back", "down", "away", "off", "short", "out"])
     | GAVE_WAY
     | TORN
     | TORN_NOUNS
-    | {"neither", "not", "so", "too"}
+    | {"neither", "not", "so", "too", "still"}
     | FAR.keys(),
     units=["%", ""],
 )
@@ -118,6 +120,8 @@ def extents(desk: Desk, scene: Scene) -> None:
     spared_by_the_wound(desk, scene)
     both_slips(desk, scene)
     neither_cut(desk, scene)
+    neither_of_those(desk, scene)
+    still_so(desk, scene)
     same_again(desk, scene)
     so_was_the_next(desk, scene)
     none_of_slip(desk, scene)
