@@ -48,12 +48,15 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
             continue  # 'Both nerves OK? Radial: intact.'
         if m.value == "conduit" and not _STILL_THERE.isdisjoint(scene.words(max(scene.sentence.i, m.i - 2), m.i)):
             continue  # 'a third cut, fascicles still bridging'
+        if m.value == "contused" and scene.next_word(m.j) in _OF_ITS_ENDS:
+            continue  # 'a defect once its bruised fascicles were cut away'
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
             kept.append(m)
     return kept
 
 
+_OF_ITS_ENDS = frozenset(["fascicles", "fascicle", "ends", "end", "stumps", "stump"])
 _STILL_THERE = frozenset(["still", "fascicle", "fascicles", "fibres", "fibers", "strands", "bundles", "epineurium"])
 
 

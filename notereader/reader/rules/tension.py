@@ -351,6 +351,15 @@ def _slim_denied(scene: Scene, mention: Mention) -> bool:
 _DENYING = frozenset(["not", "never", "nobody", "hardly", "pretend", "cannot", "wouldn't", "can't"])
 
 
+def _taken_down(scene: Scene, mention: Mention) -> bool:
+    """'Took 2 mm off the bulge', 'I shaved the lump down': a lump that did not stay."""
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) if w != "the"]
+    return lead[-1:] == ["off"] and not _TAKES_OFF.isdisjoint(lead)
+
+
+_TAKES_OFF = frozenset(["took", "taken", "takes", "shaved", "pared", "trimmed"])
+
+
 @needs(kinds=["bulk"])
 def bulk(desk: Desk, scene: Scene) -> None:
     """Find the bulk of the repair: 'not bulky', 'slim repair', 'bulky'."""
@@ -368,6 +377,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
         ):
             continue
         words = set(scene.words(scene.sentence.i, scene.sentence.j))
+        if value == "present" and _taken_down(scene, mention):
+            continue  # 'She took 2 mm off the bulge by another epi bite'
         if word in _OF_JOIN and not words & _JOIN_NOUNS:
             continue
         if word in _OF_JOIN and scene.word_before(mention.i) in ("this", "such") and scene.of("tendon", "digit"):
