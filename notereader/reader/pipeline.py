@@ -127,7 +127,17 @@ def findings(doc: Doc) -> Doc:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
     for scene in scenes:
-        for rule in (zones, sutures, lost_repairs, quality, pulleys, opened_in_all, rebuilt_before, injuries, references):
+        for rule in (
+            zones,
+            sutures,
+            lost_repairs,
+            quality,
+            pulleys,
+            opened_in_all,
+            rebuilt_before,
+            injuries,
+            references,
+        ):
             _heed(rule, desk, scene)
     for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)

@@ -122,7 +122,9 @@ def leaves_a_gap(scene: Scene, mention: Mention) -> bool:
         return True  # 'so we left it with a bit of tension'
     said = [m for m in results if m.i < mention.i and mention.i - m.i <= 20]
     said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
-    said = [m for m in said if scene.words(m.i - 2, m.i) != ["nothing", "to"]]  # 'edges flat, nothing to catch, so left'
+    said = [
+        m for m in said if scene.words(m.i - 2, m.i) != ["nothing", "to"]
+    ]  # 'edges flat, nothing to catch, so left'
     return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
 

@@ -5,7 +5,9 @@ from notereader.reader.groups import Target
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
-_HURTS = word_list("tendons", "cut") | frozenset(["divided", "torn", "ruptured", "transected", "hurt", "injured", "damaged", "harmed", "severed", "lacerated"])
+_HURTS = word_list("tendons", "cut") | frozenset(
+    ["divided", "torn", "ruptured", "transected", "hurt", "injured", "damaged", "harmed", "severed", "lacerated"]
+)
 _BEING = frozenset(["was", "is", "had", "has", "been", "were", "of", "them", "the", "two", "these", "tendon"])
 _OTHERS = ("structure", "sided", "bundle", "anynerve", "anyartery", "bone", "fracture", "pulley", "pulleys")
 _PAIR = 2

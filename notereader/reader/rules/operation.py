@@ -98,7 +98,8 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return True
     if scene.sentence.section == "side":
         return True
-    if after in case_list("ranks") or after == "angles":
+    short = words[m.i] in ("lt", "lt.", "l", "lft") and m.j - m.i == 1
+    if (short and after in case_list("ranks")) or after == "angles":
         return False  # 'Lt Cdr surgeon', 'a second pair at right angles'
     if len(scene.page.raw(m.i, m.j).strip(".()")) == 1:
         return _is_short_side(scene, m, after, before)

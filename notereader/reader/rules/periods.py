@@ -285,8 +285,8 @@ def weeks(desk: Desk) -> None:
             splint = _splint_beside(desk, scene, period) if is_order(desk, scene, period.i) else None
             if splint is not None:
                 found.append((scene, period, (min(splint[0], period.i), max(splint[1], period.j))))
-    found = [f for f in found if _in_all(*f[:2])] or found
     corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]
+    found = [f for f in found if _in_all(*f[:2])] or found
     for scene, period, span in dict.fromkeys([*found[:1], *corrected[:1]]):
         high = (
             None

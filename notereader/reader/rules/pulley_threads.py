@@ -45,7 +45,9 @@ def _put_in(scene: Scene, j: int, name: Mention) -> bool:
     lead, behind = scene.words(j, name.i), scene.words(name.j, scene.sentence.j)
     put = not _PUT.isdisjoint(scene.words(scene.sentence.i, name.i))
     into = not _INTO.isdisjoint(lead) and _PUT_IN.issuperset(lead)
-    torn = not _HURT.isdisjoint(lead) or any(a in _TOLD_OF and not _HURT.isdisjoint(behind[n:]) for n, a in _opens(behind))
+    torn = not _HURT.isdisjoint(lead) or any(
+        a in _TOLD_OF and not _HURT.isdisjoint(behind[n:]) for n, a in _opens(behind)
+    )
     return put and into and torn
 
 
