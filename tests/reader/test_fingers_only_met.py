@@ -9,7 +9,7 @@ GRAFT = "Thumb FPL was grafted. "
 @pytest.mark.parametrize(
     "words",
     [
-        "Its tension was set with the wrist level so that tip meets index. It ran under the A1 pulley, which was not touched.",
+        "Its tension was set so that tip meets index. It ran under the A1 pulley, which was not touched.",
         "The thumb pad met the middle finger and A1 was not touched.",
         "The tip of the thumb came to the index pulp. A1 was not touched.",
         "The thumb was opposed to the ring finger. A1 was not touched.",

@@ -72,7 +72,7 @@ def _shows(desk: Desk, m: Mention, name: str) -> bool:
     return rule is None or rule(desk, scene_at(desk, m.i), m)
 
 
-# What a program puts where nobody chose: 'Implants   [not entered]', 'sample   <none chosen>', 'Blood loss: not recorded'.
+# What a program puts where nobody chose: 'Implants   [not entered]', 'sample   <none chosen>'; so 'not recorded'.
 _LEFT_OPEN = re.compile(
     r"\W*[\[<](?:not entered|blank|none chosen|none selected|select|choose|name)\b"
     r"|\W{1,30}(?:not recorded|not stated|not documented|not entered|not filled in)[\]>)]?[ \t]*(?:[.;]|\n|\Z)",

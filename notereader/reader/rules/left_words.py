@@ -18,7 +18,8 @@ def left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
     fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
-    if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
+    much = [k for k in lead if scene.page.words[k] in _HOW_MUCH and scene.page.words[k + 1] != "to"]
+    if any(k not in fingers for k in much):
         return False  # 'how little good tendon was left'
     if _ticked_among_deeds(scene, mention):
         return True

@@ -25,6 +25,7 @@ from notereader.reader.rules.no_peripheral import (
     told_before,
 )
 from notereader.reader.rules.none_besides import finger_went_without, none_besides
+from notereader.reader.rules.not_oversewn import not_oversewn
 from notereader.reader.rules.not_taken_away import takes_away
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, role_of
 from notereader.reader.rules.suture_owners import lay_suture, suture_owners
@@ -54,6 +55,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         return
     taken_out(desk, scene)
     got_none(desk, scene)
+    not_oversewn(desk, scene)
     if (scene.sentence.section == PERIPHERAL or told_before(desk, scene)) and finger_without(desk, scene):
         return
     spots = [a for a in found if a.role == PERIPHERAL]
