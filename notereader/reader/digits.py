@@ -5,6 +5,7 @@ from notereader.reader.digit_numbers import PLURALS, number_digits
 from notereader.reader.digit_runs import in_a_run, told_in_turn
 from notereader.reader.digits_among_others import is_told_among_others, result_in
 from notereader.reader.form_marks import TickedField
+from notereader.reader.met_fingers import met_by_thumb
 from notereader.reader.page import Break, Mention, Page, within
 from notereader.reader.pulley_digits import finger_of_pulley, part_of_pulley
 from notereader.vocabulary.wordlists import word_list
@@ -80,7 +81,7 @@ def _unconfirmed(page: Page, mention: Mention, under_heading: bool) -> bool:
 
 def _names_digit(page: Page, mention: Mention) -> bool:
     """Tell whether a word such as 'middle' or 'fourth' names a finger, by what stands around it."""
-    if _knot_in_the_middle(page, mention) or part_of_pulley(page, mention):
+    if _knot_in_the_middle(page, mention) or part_of_pulley(page, mention) or _of_its_smallness(page, mention):
         return False
     if _ends_range(page, mention) or _chained(page, mention) or _beside_tendon(page, mention):
         return True
@@ -109,6 +110,15 @@ def _behind_number_of_part(page: Page, mention: Mention) -> bool:
     """'FINGER 2: middle': behind the number that a form gives its part."""
     before = page.words[max(0, mention.i - 3) : mention.i]
     return len(before) == 3 and before[0] in PLURALS and before[1].isdecimal() and before[2] in _PARTED
+
+
+def _of_its_smallness(page: Page, mention: Mention) -> bool:
+    """'FDS to ring - little tag off the surface', 'ring: small nick': how big a thing is, and no finger."""
+    thing = page.words[mention.j : mention.j + 1]
+    return page.words[mention.i] in ("little", "small") and thing != [] and thing[0] in _SMALL_THINGS
+
+
+_SMALL_THINGS = word_list("bearing", "small_things")
 
 
 def _singled_out(page: Page, mention: Mention) -> bool:
@@ -191,6 +201,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         return True  # 'wrist 20 of flexion, MCF 70, IF in extension 0'
     if word in ("thumb", "forefinger", "index") and _of_the_surgeon(page, mention.i):
         return True
+    if word != "thumb" and met_by_thumb(page, mention.i, mention.j):
+        return True  # 'so that tip meets index'
     if mention.j - mention.i == 1 and word in _DAYS and before in _SINCE:
         return True  # 'place and hold from d4'
     if mention.j - mention.i == 1 and word == "index":

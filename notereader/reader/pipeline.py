@@ -42,6 +42,7 @@ from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.lying_apart import found_apart
 from notereader.reader.rules.not_sewn import not_sewn
 from notereader.reader.rules.operation import operation
+from notereader.reader.rules.pulley_totals import opened_in_all
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
 from notereader.reader.rules.quality import quality
@@ -126,7 +127,17 @@ def findings(doc: Doc) -> Doc:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
     for scene in scenes:
-        for rule in (zones, sutures, lost_repairs, quality, pulleys, rebuilt_before, injuries, references):
+        for rule in (
+            zones,
+            sutures,
+            lost_repairs,
+            quality,
+            pulleys,
+            opened_in_all,
+            rebuilt_before,
+            injuries,
+            references,
+        ):
             _heed(rule, desk, scene)
     for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)

@@ -8,6 +8,7 @@ from notereader.reader.needs import needs
 from notereader.reader.owners import named_so_far
 from notereader.reader.page import Break, Quantity
 from notereader.reader.rules.dealt_out import by_turns
+from notereader.reader.rules.lengths_not_got import not_got
 from notereader.reader.rules.purchase_wordings import labelled, plainly_taken
 from notereader.reader.rules.purchases import (
     END_NEAR,
@@ -39,7 +40,7 @@ def bites(desk: Desk, scene: Scene) -> None:
     """Find the purchase of the core and the size of its locks."""
     if not _BITTEN.isdisjoint(scene.said) and not any(g.tendons or g.generic for g in scene.setting.groups):
         return  # 'the dog's bite was 10 mm deep', 'the skin sutures took 5 mm bites'
-    lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i) and not _not_got(scene, q)]
+    lengths = [q for q in scene.quantities if q.unit == "mm" and scene.told(q.i) and not not_got(scene, q)]
     lengths = [*_led_by_bare(scene, lengths), *lengths]
     lengths += _bare_behind(scene, lengths) or [q for q in scene.quantities if _bare_bite(scene, q)]
     if not lengths:
@@ -83,13 +84,6 @@ def _of_either(desk: Desk, scene: Scene) -> bool:
         return False
     named = [g for g in before.setting.groups if g.tendons and not g.digits and not g.reference]
     return len(named) > 1 and {"FDP", "FDS"} <= {t for g in named for t in g.tendons} and "/" in before.said
-
-
-def _not_got(scene: Scene, q: Quantity) -> bool:
-    """'Purchase of 10 mm could not be obtained', 'bites of less than 5 mm': a length that was not reached."""
-    before, behind = scene.words(q.i - 3, q.i), scene.words(q.j, min(q.j + 4, scene.sentence.j))
-    under = before[-2:] in (["less", "than"], ["fewer", "than"]) and before[:1] not in (["no"], ["not"])
-    return under or behind[:2] in (["could", "not"], ["cannot", "be"], ["was", "not"], ["were", "not"])
 
 
 def _of_the_excepted(scene: Scene, q: Quantity) -> tuple[Group, Quantity] | None:
@@ -273,7 +267,8 @@ def _interval(scene: Scene, q: Quantity) -> Interval:
     if "least" in before or more or "minimum" in before:
         return Interval(low=q.low, high=None)
     after = scene.words(q.j, min(q.j + 3, scene.sentence.j))
-    adds = after[:1] == ["+"] and after[1:2] != [] and after[1][0].isalpha()  # 'purchase 8mm + knots outside'
+    adds = after[:1] == ["+"] and after[1:2] not in _MORE_OF and after[1:2] != [] and after[1][0].isalpha()
+    # 'purchase 8mm + knots outside', but 'each grips 1 cm+ of tendon'
     spaced = q.j < scene.sentence.j and scene.page.breaks[q.j] != Break.NONE  # 'purchase 10 mm + 6-0 Prolene'
     adds = adds or (spaced and after[:1] == ["+"] and after[1:2] != [] and after[1][0].isdecimal())
     if after[:2] in (["or", "more"], ["and", "more"], ["or", "longer"], ["at", "least"]) or (
@@ -281,6 +276,9 @@ def _interval(scene: Scene, q: Quantity) -> Interval:
     ):
         return Interval(low=q.low, high=None)
     return Interval(low=q.low, high=q.high)
+
+
+_MORE_OF = (["of"], ["each"], ["either"], ["both"])
 
 
 def _is_lock(scene: Scene, q: Quantity) -> bool:

@@ -86,6 +86,8 @@ def _tells_no_bulk(scene: Scene, mention: Mention, word: str) -> bool:
         return True  # 'less bulky than I feared' is not bulky, and not slim either
     if before == "too" and after == "for":
         return True
+    if mention.value == "present" and _taken_down(scene, mention):
+        return True
     if scene.answer(mention.j) == "":
         return True
     if word != "bulk":
@@ -98,6 +100,15 @@ def _tells_no_bulk(scene: Scene, mention: Mention, word: str) -> bool:
     if opens and after in ("", ".", ";"):
         return True  # 'Bulk ***.': a blank nobody filled in
     return _only_feared(scene, mention)  # 'none round the ring, where it would only add bulk'
+
+
+def _taken_down(scene: Scene, mention: Mention) -> bool:
+    """'Took 2 mm off the bulge', 'I shaved the lump down': a lump that did not stay."""
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) if w != "the"]
+    return lead[-1:] == ["off"] and not _TAKES_OFF.isdisjoint(lead)
+
+
+_TAKES_OFF = frozenset(["took", "taken", "takes", "shaved", "pared", "trimmed"])
 
 
 def _value_of_bulk(desk: Desk, scene: Scene, mention: Mention, word: str) -> str | None:

@@ -302,6 +302,8 @@ def signature(desk: Desk) -> Span | None:
             return _around(page.words, min(signing), i, j)
         if len(page.raw(i, j)) < 80 and (_DOTTED.match(page.raw(i, j)) or _is_name(desk, i, j)):
             return i, j
+        if page.words[i] in _YOURS and page.words[i + 1 : i + 2] == [","] and _TWO < j - i <= _LONGEST_NAME:
+            return i, j  # 'Yours, A. B. Penhallow'
         if _is_graded(desk, i, j) or signs_by_name(desk, i, j):
             return i, j
     last, *above = _last_lines(desk)
@@ -315,6 +317,7 @@ def signature(desk: Desk) -> Span | None:
 
 
 _YOURS = frozenset(["yours", "ever"])  # 'As ever,', 'Yours,'
+_TWO = 2
 _SHORT, _LONGEST_NAME = 5, 12  # words of a line
 
 

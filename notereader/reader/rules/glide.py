@@ -6,6 +6,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.caught_before import of_those_that_caught
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
 from notereader.reader.rules.sought import sought_in_vain
@@ -104,6 +105,7 @@ def glide(desk: Desk, scene: Scene) -> None:
             kinds = {t.tendon for t in targets} | {"FPL"}
             targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
         targets = of_the_smoothed(desk, scene, event.i, targets)
+        targets = of_those_that_caught(desk, scene, event.i, targets)
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 

@@ -202,7 +202,7 @@ def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Me
     )
     if "same" in after and scene.next_word(group[-1].j + after.index("same") + 1) in _SAME_PLACES:
         after.remove("same")  # 'the ulnar digital nerve of the same finger was normal'
-    alike = bool((_ALIKE - {"also"}) & set(after)) or after[:2] == ["with", "it"]
+    alike = bool((_ALIKE - {"also"}) & set(after)) or after[:2] in (["with", "it"], ["as", "well"])
     alike = alike or (after[:1] == ["also"] and (after[1:2] or [""])[0] in _NOTHING_MORE)
     if not (alike or ({"so", "as"} & ahead and _AUXILIARIES & ahead)):
         return []

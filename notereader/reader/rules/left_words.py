@@ -73,7 +73,8 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
     fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
-    if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
+    much = [k for k in lead if scene.page.words[k] in _HOW_MUCH and scene.page.words[k + 1] != "to"]
+    if any(k not in fingers for k in much):
         return False  # 'how little good tendon was left'
     if _ticked_among_deeds(scene, mention):
         return True
@@ -177,6 +178,9 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
         return True  # 'so we left it with a bit of tension'
     said = [m for m in results if m.i < mention.i and mention.i - m.i <= 20]
     said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
+    said = [
+        m for m in said if scene.words(m.i - 2, m.i) != ["nothing", "to"]
+    ]  # 'edges flat, nothing to catch, so left'
     return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
 

@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.measures import figure_at
@@ -167,6 +168,8 @@ def _day_figure(scene: Scene, k: int) -> Period | None:
     at = k + 1
     while at < scene.sentence.j and words[at] in ("?", ".", "#", ":", "no"):
         at += 1
+    if scene.next_word(at) == "l" and scene.next_word(at + 1) in ("", ",", ".", ";"):
+        return Period(1, 1, k, at + 1)  # 'day l' of a scan
     figure = figure_at(scene.page, at) if at < scene.sentence.j else None
     return _with_upper(scene, figure[0], k, figure[1]) if figure is not None else None
 
@@ -283,6 +286,7 @@ def weeks(desk: Desk) -> None:
             if splint is not None:
                 found.append((scene, period, (min(splint[0], period.i), max(splint[1], period.j))))
     corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]
+    found = [f for f in found if _in_all(*f[:2])] or found
     for scene, period, span in dict.fromkeys([*found[:1], *corrected[:1]]):
         high = (
             None
@@ -291,6 +295,12 @@ def weeks(desk: Desk) -> None:
         )
         value = Interval(low=period.low, high=high)
         desk.add(scene, "aftercare", NOWHERE, "splint_weeks", value, [span], "weeks of splint")
+
+
+def _in_all(scene: Scene, period: Period) -> bool:
+    """'Place and hold 4 weeks inside the splint, splint 6 weeks altogether': the time that sums up the others."""
+    behind = scene.words(period.j, min(period.j + 2, scene.sentence.j))
+    return behind[:1] in (["altogether"], ["total"]) or behind in (["in", "all"], ["in", "total"], ["all", "told"])
 
 
 def _weeks(scene: Scene) -> Iterator[Period]:
@@ -357,7 +367,9 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     worn = next((k for k in range(label, last) if scene.page.words[k] in order_list("worn")), None)
     if worn is not None:
         return worn, worn + 1
-    kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this")
+    kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this", "stays", "remains")
+    if not _KEPT.isdisjoint(words) and ("in", "it") in pairwise(scene.words(first, period.i)):
+        return _told_before(desk, scene, period)  # 'We expect to keep her in it at least five weeks'
     if not _KEPT.isdisjoint(words) and kept_on and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
         # 'Dorsal splint: wrist 10. Kept on for 5 weeks.', 'It stays for 5', 'Dorsal splint, wrist 10, keep on 5/52'
         return next((m for m in reversed(marks) if m[1] <= first), None) or _told_before(desk, scene, period)

@@ -67,7 +67,7 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
     found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m)]
-    found = [m for m in found if not _left_out(scene, m)]
+    found = [m for m in found if not (_left_out(scene, m) or _piece_of_retinaculum(scene, m))]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
     kept = [
@@ -78,6 +78,15 @@ def _mentions(scene: Scene) -> list[Mention]:
         or (thumb and (scene.next_word(m.j) in _AFTER_NAME or _opens_with_state(scene, m)))
     ]
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
+
+
+def _piece_of_retinaculum(scene: Scene, m: Mention) -> bool:
+    """'Two loops of retinaculum round it', 'a strip of the extensor retinaculum': what another pulley is made of."""
+    lead = [w for w in scene.words(m.i - 4, m.i) if w not in ("the", "extensor", "dorsal", "wrist", "a")]
+    return m.value == "flexor retinaculum" and lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PIECES
+
+
+_PIECES = word_list("pulleys", "pieces")
 
 
 def _taken_up(scene: Scene, m: Mention) -> bool:

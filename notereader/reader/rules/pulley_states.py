@@ -343,10 +343,12 @@ def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Menti
     """Leave out the deeds told after an 'after': 'A2 was reconstructed after the torn one had been excised'."""
     first = deeds[0][0].j if deeds else scene.sentence.j
     words = scene.page.words
-    at = next((k for k in range(first, scene.sentence.j) if words[k] in ("after", "once", "following")), None)
+    at = next((k for k in range(first, scene.sentence.j) if words[k] in _AFTER and words[k - 1] not in _JOINED), None)
     return [d for d in deeds if at is None or d[0].i < at]
 
 
+_AFTER = frozenset(["after", "once", "following"])
+_JOINED = frozenset(["and", "but", ";"])  # 'opened at first, and after the tendon was done I sutured it back'
 _FOUND = frozenset(["seen", "found", "proved", "appeared", "seemed", "confirmed", "noted", "observed"])
 _WENT = frozenset(["back", "to", "into", "as", "up", "under", "proximally", "past", "through"])
 
@@ -528,6 +530,8 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
         noun = after[after.index("by") + 1 :][:3]
         if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _CARERS:
             return True
+    if _before(scene, m, 1) == ["had"] and scene.words(m.i, m.j) == ["split"] and _before(scene, m, 2)[:1] not in _WE:
+        return True  # 'A4 had split'
     before = set(_before(scene, m, 4))
     if {"already", "found"} & set(_of_its_own(scene, m, 4)):
         return True
@@ -545,6 +549,7 @@ def _of_its_own(scene: Scene, m: Mention, reach: int) -> list[str]:
 
 
 _UNTIL = frozenset(["until", "till"])
+_WE = (["i"], ["we"], ["surgeon"])
 
 
 def _opens_after(scene: Scene, m: Mention) -> bool:
@@ -558,6 +563,7 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
     deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section in ("procedure", "addendum")
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
+    deliberate = deliberate or scene.words(m.j, m.j + 2) in _BY_SURGEON
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene) or _measured_out(scene, m)
@@ -566,6 +572,7 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     return "injured" if accident and not deliberate else _whole_or_part(scene, m)
 
 
+_BY_SURGEON = (["by", "me"], ["by", "us"], ["by", "myself"])  # 'cut through by me'
 _IN_FULL = frozenset(["its", "the", "their", "longitudinally", "over", "along", "completely", "fully", "entirely"])
 
 
@@ -608,6 +615,8 @@ _ROOM = frozenset(
         "exposure",
         "access",
         "room",
+        "light",
+        "view",
     ]
 )
 _DEED_TITLES = (["action"], ["action", "taken"], ["done"], ["what", "was", "done"], ["treatment"], ["surgery"])

@@ -3,6 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention, Quantity
+from notereader.reader.rules.lengths_not_got import made_do
 from notereader.reader.rules.purchase_wordings import plainly_taken
 from notereader.reader.rules.roles import CORE, TENDON
 from notereader.reader.rules.trimming import led_by_trimming
@@ -56,6 +57,8 @@ def is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
         return False  # 'a kerf of about 3 mm of tendon was missing'
+    if made_do(scene, q):
+        return True
     if plainly_taken(scene, q) or _behind_core_before(desk, scene, q):
         return not led_by_trimming(scene, q)
     if _is_cut_away(scene, q) or _tells_where(scene, q):

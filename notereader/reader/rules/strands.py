@@ -11,6 +11,7 @@ from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.counted_by_others import other_counts
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
+from notereader.reader.rules.pairs_added import with_added_pair
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import all_in_turn, respective, suture_owners
 from notereader.reader.rules.threads import taken_back
@@ -95,7 +96,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     counts = [c for c in counts if not _of_a_part(desk, scene, c)]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
     counts += other_counts(scene, counts)
-    counts = [put_right(scene, count) for count in counts]
+    counts = [with_added_pair(scene, put_right(scene, count)) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     gone = lost(scene)
     whole, counts = counts, less_the_lost(counts, gone) if gone is not None else counts

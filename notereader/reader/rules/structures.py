@@ -437,12 +437,20 @@ def _the_other(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     """'One was cut. The other was unharmed.': the same structure on the other side."""
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if scene.page.words[k] == "other" and scene.page.words[k + 1] in ("was", "is", "one", "had", "remained"):
+            if _only_why(scene, k):
+                continue
             before = [(p.structure, p.sides) for p in found if p.j <= k]
             last = [(n, sides) for n, sides, _ in desk.last_parts] if scene.sentence.i == desk.last_parts_end else []
             near = (before or last)[-1:]
             sided = [(n, s[0]) for n, s in near if n in PAIRED and len(s) == 1 and s[0]]
             return [Part(k, k + 1, n, ("ulnar" if s == "radial" else "radial",), True) for n, s in sided]
     return []
+
+
+def _only_why(scene: Scene, k: int) -> bool:
+    """'The artery was clipped as the other one filled the finger': why, and no word of how the other one was."""
+    lead = [w for w in scene.words(k - 2, k) if w != "the"][-1:]
+    return lead in (["as"], ["because"], ["since"]) and not any(m.i > k for m in scene.of("extent", "nervestate"))
 
 
 def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[str]:

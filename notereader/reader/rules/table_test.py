@@ -94,6 +94,8 @@ def _value(scene: Scene, mention: Mention) -> str:
 
 def _by_wrist(scene: Scene, mention: Mention) -> bool:
     """'On wrist tenodesis the tip bent and straightened', 'I let the wrist flex': no patient moved the finger."""
+    if scene.page.words[mention.i] == "asked":
+        return False  # 'Wrist: asked him to flex against my thumb'
     if "wrist" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return True
     if not (_PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)):
