@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.groups import WRIST, Group
+from notereader.reader.none_but import is_the_only_one
 from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -84,6 +85,8 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         # 'the profundus rubbed against the superficialis knot', 'the slip did not pass under the FDP and was cut out'
         slips = any(m.kind == "slip" for m in within(page.mentions, sentence.i, group.i))
         group.reference = group.reference or slips or not page.tendon_words.isdisjoint(range(sentence.i, group.i))
+    if group.tendons and _between_slips(page, group, sentence):
+        group.reference = True
     if group.tendons and not group.digits and _at_its_part(page.words[max(sentence.i, group.i - 6) : group.i]):
         group.reference = True  # 'divided just short of the insertion of the superficialis'
     if _same_as(page.words[max(sentence.i, group.i - 9) : group.i]):
@@ -149,6 +152,20 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.reference = group.reference or _is_donor(page, group) or _taken_and_woven(page, group, sentence)
     if group.tendons and not group.digits and into_pulley(page, sentence.i, group.i):
         group.reference = True
+    left_out = group.tendons and (group.excepted or group.reference)
+    if left_out and is_the_only_one(page, group.i, sentence.i, sentence.j):
+        group.excepted = group.reference = False
+
+
+def _between_slips(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'FDP: repaired, and gliding free between the slips', 'through the FDS slips': where another tendon runs."""
+    lead = [w for w in page.words[max(sentence.i, group.i - 3) : group.i] if w not in ("the", "both", "two", "its")]
+    behind = page.words[group.i : min(group.j + 2, sentence.j)]
+    return lead[-1:] != [] and lead[-1] in _PASSAGES and not _SLIPS.isdisjoint(behind)
+
+
+_PASSAGES = frozenset(["between", "through", "betwixt"])
+_SLIPS = frozenset(["slips", "limbs", "tails", "decussation", "chiasm"])
 
 
 def into_pulley(page: Page, first: int, i: int) -> bool:

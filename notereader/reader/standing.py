@@ -19,6 +19,7 @@ from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.denied_sayings import mark_denied_sayings
 from notereader.reader.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.earlier_stages import mark_earlier_stage
+from notereader.reader.exemplary import mark_exemplary
 from notereader.reader.first_efforts import mark_first_efforts
 from notereader.reader.first_looks import mark_first_looks
 from notereader.reader.hearsay import mark_hearsay
@@ -132,6 +133,7 @@ def standing(doc: Doc) -> Doc:
         mark_musings(page, sentence)
         mark_answers_in_turn(page, sentence)
         mark_general_truth(page, sentence)
+        mark_exemplary(page, sentence)
         mark_unachieved(page, sentence)
         mark_weakened(page, sentence)
         mark_unchecked(page, sentence)
@@ -415,6 +417,8 @@ def _cues_by_sentence(page: Page) -> dict[int, list[Mention]]:
     return found
 
 
+_ANYBODY = frozenset(["one", "you", "we", "i"])
+_OWNING_UP = word_list("weakened", "owning_up")
 _LONGEST_ASKED = 6  # words of 'not repaired, why: ['
 
 
@@ -430,6 +434,8 @@ def no_condition(page: Page, cue: Mention) -> bool:
     if ":" in asked[:-1] and asked[asked.index(":") + 1] in BOX_SIGNS:
         return True  # 'If no: [x] trimmed [ ] excised': a question of a form
     after = page.words[cue.j : cue.j + 2]
+    if page.words[cue.i] == "if" and after[1:] != [] and after[0] in _ANYBODY and after[1] in _OWNING_UP:
+        return True  # 'Free, if one overlooks a catch at A2'
     if page.words[cue.i : cue.j] == ["in", "the", "event"] and after[:1] not in (["of"], ["that"]):
         return True  # 'In the event two strands went in'
     return after[:1] in (["that"], ["any"], ["anything"]) and after[1:] in ([], [","], ["."], [";"], [")"])
@@ -821,6 +827,8 @@ _VERBS = frozenset(["was", "were", "is", "are", "did", "had"])
 _AFTER = word_list("standing", "after")
 
 
+# 'Glides freely? No (catches at A2)': the answer to a label denies nothing behind it.
+ANSWERED = frozenset(["unticked", "unfilled"])
 _NOT_SEWN = (["not", "repaired"], ["not", "sutured"], ["not", "sewn"], ["not", "grafted"], ["not", "fixed"])
 
 
@@ -829,7 +837,7 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
     if too_much_for(page, i, sentence) is not None:
         return True
     for cue in within(page.cues, sentence.i, sentence.j):
-        if cue.value != "negated" or page.standing[cue.i] == "unticked":
+        if cue.value != "negated" or page.standing[cue.i] in ANSWERED:
             continue
         if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
             return True

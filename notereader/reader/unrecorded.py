@@ -37,7 +37,7 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
     if _RECORDED.isdisjoint(sentence.said) and _UNASKED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
-        denied = page.words[k] in ("not", "never") and _leads_to_recorded(page, k + 1, sentence.j)
+        denied = _denies(page, k) and _leads_to_recorded(page, k + 1, sentence.j)
         if denied or page.words[k] in _UNASKED:
             i, j = _start(page, sentence, k), _end(page, sentence, k)
             if any(m.kind in _FINDINGS for m in within(page.mentions, i, k)):
@@ -89,9 +89,24 @@ def _mark_untold(page: Page, sentence: Sentence) -> None:
         ):
             page.mark(k, _end(page, sentence, k), "unfilled")
     k = sentence.j - 2 - (page.words[sentence.j - 1] == ".")
-    asked = k > sentence.i and page.words[k - 1] in (":", "?", "=", "-")
+    asked = k > sentence.i and page.words[k - 1] in _ASKS
     if asked and page.words[k] == "no" and page.words[k + 1] in _UNTOLD | _UNKNOWN:
         page.mark(_start(page, sentence, k), sentence.j, "unfilled")  # 'Gap: no data'
+    _mark_no_test(page, sentence)
+
+
+def _mark_no_test(page: Page, sentence: Sentence) -> None:
+    """'Gap: no test possible', 'Gap - no further check made': a label's answer that nobody looked."""
+    for k in range(sentence.i + 1, sentence.j - 2):
+        if page.words[k] == "no" and page.words[k - 1] in _ASKS:
+            noun = k + 1 + (page.words[k + 1] in _KINDS_OF_TEST)
+            behind = page.words[noun + 1 : min(noun + 3, sentence.j)]
+            if page.words[noun] in _UNTOLD | _UNKNOWN and not _POSSIBLE.isdisjoint(behind):
+                page.mark(_start(page, sentence, k), _end(page, sentence, k), "unfilled")
+
+
+_KINDS_OF_TEST = frozenset(["further", "formal", "second", "reliable", "proper", "such", "other", "specific"])
+_POSSIBLE = frozenset(["possible", "made", "done", "performed", "taken", "to", "could", "was", "recorded", "available"])
 
 
 def _leads_to_untold(page: Page, k: int, last: int) -> bool:
@@ -105,7 +120,8 @@ def _leads_to_untold(page: Page, k: int, last: int) -> bool:
 _NEAR_BY = 6  # words
 _WRITTEN = word_list("unrecorded", "written")
 _LEADING_TO = frozenset(["is", "was", "has", "been", "had", "on", "there", "further", "else", "more", "to"])
-_UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info"])
+_TESTS = frozenset(["check", "testing", "assessment", "examination", "inspection", "opinion", "judgement", "way"])
+_UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info", *_TESTS])
 
 
 def _mark_forgotten(page: Page, sentence: Sentence) -> None:
@@ -165,6 +181,11 @@ _FIELDS = frozenset(["box", "boxes", "field", "fields", "line", "lines", "cell",
 _STANDS = frozenset(["is", "are", "was", "were", "left", "remain", "remains", "remained", "stayed", "stay", "still"])
 _CLAUSES = frozenset([";", ".", "(", "but", "while", "whereas"])
 _LONGEST_HEAD = 10  # words
+
+
+def _denies(page: Page, k: int) -> bool:
+    """'Not tested', 'never tested', 'no longer tested': tell whether word k denies the verb behind it."""
+    return page.words[k] in ("not", "never") or page.words[k - 1 : k + 1] == ["no", "longer"]
 
 
 def _leads_to_recorded(page: Page, k: int, end: int) -> bool:
