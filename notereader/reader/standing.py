@@ -13,6 +13,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.awaited import mark_awaited
 from notereader.reader.boxes import BOX_SIGNS
+from notereader.reader.briefed import mark_briefed
 from notereader.reader.customs import aside_of_custom, mark_general_truth
 from notereader.reader.dates import MONTHS, find_dates
 from notereader.reader.denied_labels import mark_denied_labels
@@ -38,6 +39,7 @@ from notereader.reader.recollections import mark_recollections
 from notereader.reader.self_corrected import mark_taken_back
 from notereader.reader.spacers import mark_spacer
 from notereader.reader.struck_out import mark_struck_out
+from notereader.reader.then_today import then_today
 from notereader.reader.unachieved import mark_unachieved
 from notereader.reader.unchecked import mark_unchecked
 from notereader.reader.unplaced import mark_answers_in_turn
@@ -143,6 +145,7 @@ def standing(doc: Doc) -> Doc:
         mark_put_back(page, sentence)
         mark_blank_means(page, sentence)
         mark_wishes(page, sentence)
+        mark_briefed(page, sentence)
         mark_awaited(page, sentence)
         mark_published(page, sentence)
         mark_practised(page, sentence)
@@ -599,6 +602,8 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     if not found:
         return None
     words, first, last = page.words, found[0][0], found[-1][1]
+    if (had := then_today(page, sentence, first, last)) is not None:
+        return had, last  # 'A2 had been vented at the first operation and was today reconstructed'
     comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
     if comma is not None and end is not None and words[comma + 1] in _ASIDE_LEADS:
