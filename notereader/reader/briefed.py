@@ -1,4 +1,4 @@
-"""What was agreed before the operation: 'at the briefing we agreed on an M-Tang with looped 4-0', 'we had settled on six'.
+"""What was agreed before the operation: 'at the briefing we agreed on an M-Tang of 4-0', 'we had settled on six'.
 
 Whether it was done so the note tells elsewhere; 'as agreed at the briefing, an Adelaide was done' tells it at once.
 """

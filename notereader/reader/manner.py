@@ -72,7 +72,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
             ["method"],
         )
         group.reference = group.reference or "same" in page.words[max(sentence.i, group.i - 8) : group.i]
-    if before[-1:] == ["ditto"] and page.words[sentence.i] != "ditto":
+    if before[-1:] == ["ditto"] and page.words[sentence.i] != "ditto" and group.digits:
         group.reference = True  # 'FDP ditto ring for core and peripheral'
     marked = page.words[group.i - 2] in _MARKS if group.i > sentence.i + 2 else False
     if before[-1:] == ["as"] and group.tendons and not group.reference and group.i - 2 - marked in page.tendon_words:

@@ -895,9 +895,15 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
     anew = anew or speaker_anew(page.words[i:j]) or next_field(page, i, j)
-    anew = anew or _result_then_it(page, i, j) or stated_anew(page, i, j)
+    anew = anew or _result_then_it(page, i, j) or _result_after(page, i, j) or stated_anew(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
+
+
+def _result_after(page: Page, i: int, j: int) -> bool:
+    """'No gap after a four-strand repair', 'neither tension nor bulk following six strands': the repair was made."""
+    after = next((k for k in range(i, j) if page.words[k] in ("after", "following")), None)
+    return after is not None and any(m.kind in _RESULTS for m in within(page.mentions, i - 1, after))
 
 
 def _result_then_it(page: Page, i: int, j: int) -> bool:

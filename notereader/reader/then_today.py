@@ -1,4 +1,4 @@
-"""A pulley's fate then and now in one breath: 'A2 had been vented at the first operation and was today reconstructed'."""
+"""A pulley's fate then and now in one breath: 'A2 had been vented at the first operation and was now repaired'."""
 
 from notereader.reader.page import Page, Sentence, within
 

@@ -3,6 +3,8 @@
 Said so, it is no finding: neither that there was bulk, nor that there was none.
 """
 
+from itertools import pairwise
+
 from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
@@ -30,6 +32,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
         _mark_not_judged(page, sentence)
     if "not" in sentence.said and not _ALL.isdisjoint(sentence.said):
         _mark_not_all(page, sentence)
+    if "which" in sentence.said and "or" in sentence.said:
+        _mark_one_of_two(page, sentence)
     if not _EMPTY.isdisjoint(sentence.said):
         _mark_left_blank(page, sentence)
     if not _MEMORY.isdisjoint(sentence.said):
@@ -147,6 +151,23 @@ def _mark_not_judged(page: Page, sentence: Sentence) -> None:
 
 
 _JUDGED = frozenset(["judged", "assessed", "tested", "seen", "told", "evaluated", "excluded", "checked", "made"])
+
+
+def _mark_one_of_two(page: Page, sentence: Sentence) -> None:
+    """'Either Ethibond or Prolene, I did not notice which', 'Ticron or Prolene, I forget which': neither is told."""
+    for k in range(sentence.i + 2, sentence.j):
+        ends = page.words[k + 1 : min(k + 2, sentence.j)] in ([], ["."], [","], [";"], ["and"], [")"])
+        asked = page.words[max(sentence.i, k - _NEAR_BY) : k]
+        if page.words[k] != "which" or not ends or _NOT_KNOWN.isdisjoint(asked) or _KNOWING.isdisjoint(asked):
+            continue
+        named = [m for m in within(page.mentions, sentence.i, k) if m.kind in ("material", "stitch")]
+        for a, b in pairwise(named):
+            if a.kind == b.kind and "or" in page.words[a.j : b.i]:
+                page.mark(a.i, b.j, "unfilled")
+
+
+_NOT_KNOWN = frozenset(["not", "cannot", "n't", "never", "forget", "forgot", "unsure", "unclear", "without"])
+_KNOWING = word_list("unrecorded", "knowing")
 
 
 def _mark_not_all(page: Page, sentence: Sentence) -> None:

@@ -92,12 +92,12 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
             lay_none(desk, scene, spot.i, spot.j)
         if _to_come(scene, spot) or (scene.next_word(spot.j) == "same" and scene.next_word(spot.j + 1) in _ENDS):
             continue  # 'epi same': whether there is one, the tendon before says
-        if scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not _peripheral_negated(scene, spot):
-            continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
         broke = _removed_again(scene, spot) and not renewed_next(desk, scene)
         if broke or lost_again(desk, scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
             continue
+        if scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not _peripheral_negated(scene, spot):
+            continue  # 'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected'
         if _none_given(scene, spot):
             lay_none(desk, scene, spot.i, spot.j)
             continue
