@@ -8,6 +8,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.digits import index_words
+from notereader.reader.fancies import cut_behind_fancy
 from notereader.reader.measures import count_of
 from notereader.reader.openings import (
     all_name,
@@ -51,7 +52,7 @@ def breaths(doc: Doc) -> Doc:
         if _is_run(page, sentence, longest):
             cut += _cut(page, sentence)
         else:
-            cut += cut_at_commas(page, sentence) if is_spliced(page, sentence) else [sentence]
+            cut += cut_at_commas(page, sentence) if is_spliced(page, sentence) else cut_behind_fancy(page, sentence)
     page.sentences = cut
     for sentence in cut:
         sentence.said = frozenset(page.words[sentence.i : sentence.j])

@@ -180,6 +180,10 @@ def _object_goes_on(page: Page, cue: Mention, k: int) -> bool:
     return AUXILIARIES.isdisjoint(after[:end])
 
 
+_ANYBODY = frozenset(["one", "you", "we", "i"])
+_OWNING_UP = word_list("weakened", "owning_up")
+
+
 def no_condition(page: Page, cue: Mention) -> bool:
     """'IF' is the index finger; '10% if that' and 'if any' put no condition."""
     if page.raw(cue.i, cue.j) == "IF":
@@ -192,6 +196,8 @@ def no_condition(page: Page, cue: Mention) -> bool:
     if ":" in asked[:-1] and asked[asked.index(":") + 1] in BOX_SIGNS:
         return True  # 'If no: [x] trimmed [ ] excised': a question of a form
     after = page.words[cue.j : cue.j + 2]
+    if page.words[cue.i] == "if" and after[1:] != [] and after[0] in _ANYBODY and after[1] in _OWNING_UP:
+        return True  # 'Free, if one overlooks a catch at A2'
     if page.words[cue.i : cue.j] == ["in", "the", "event"] and after[:1] not in (["of"], ["that"]):
         return True  # 'In the event two strands went in'
     return after[:1] in (["that"], ["any"], ["anything"]) and after[1:] in ([], [","], ["."], [";"], [")"])

@@ -6,6 +6,7 @@ from itertools import pairwise
 from notereader.reader.clauses import AUXILIARIES
 from notereader.reader.dates import MONTHS
 from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.then_today import then_today
 from notereader.vocabulary.wordlists import word_list
 
 _BACK_REFERENCE = word_list("standing", "back_reference")
@@ -230,6 +231,8 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     if not found:
         return None
     words, first, last = page.words, found[0][0], found[-1][1]
+    if (had := then_today(page, sentence, first, last)) is not None:
+        return had, last  # 'A2 had been vented at the first operation and was today reconstructed'
     comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
     if comma is not None and end is not None and words[comma + 1] in _ASIDE_LEADS:

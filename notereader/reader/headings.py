@@ -202,6 +202,8 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     boxed = page.words[heading.i - 2 : heading.i] in (["x", ")"], ["x", "]"], ["(", ")"], ["[", "]"])
     if boxed and page.breaks[heading.i] < Break.COLUMN:
         return False  # 'Epitendinous:   ( ) none   (x) done: 6-0 nylon': an option
+    if page.words[heading.i - 2 : heading.i] in (["none", "/"], ["absent", "/"], ["no", "/"]):
+        return False  # 'Gap none/seen: none'
     if page.words[heading.i - 2 : heading.i] in (["nerves", "/"], ["nerve", "/"], ["arteries", "/"], ["artery", "/"]):
         return False
     return not _tied(page, heading, line) and _stands_as_label(page, heading, line, in_columns)

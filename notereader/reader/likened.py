@@ -26,7 +26,7 @@ _DONE_AS = tuple(
 
 def is_likened_to(page: Page, group: Group, sentence: Sentence, lead: list[str]) -> bool:
     """Tell whether a group stands for how something else is: 'the same as for the FDP of the middle finger'."""
-    if lead[-1:] == ["ditto"] and page.words[sentence.i] != "ditto":
+    if lead[-1:] == ["ditto"] and page.words[sentence.i] != "ditto" and group.digits:
         return True  # 'FDP ditto ring for core and peripheral'
     if lead[-1:] == ["as"] and group.tendons and _behind_a_tendon(page, group, sentence):
         return True

@@ -4,7 +4,8 @@ from notereader.reader.groups import Group
 from notereader.reader.left_out import excepted_behind, is_left_out, is_set_against
 from notereader.reader.lending import NEIGHBOURING, lends_itself
 from notereader.reader.likened import is_likened_to, is_measured_by, is_told_apart, likens_all, opens_likeness
-from notereader.reader.named_for_place import is_a_place, is_only_reached
+from notereader.reader.named_for_place import is_a_place, is_between_slips, is_only_reached
+from notereader.reader.none_but import is_the_only_one
 from notereader.reader.page import Page, Sentence
 
 
@@ -20,6 +21,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         or is_set_against(page, group, sentence, lead)
         or (bool(group.tendons or group.generic) and is_only_reached(page, group, sentence))
         or (bool(group.tendons) and not group.digits and is_a_place(page, group, sentence, lead))
+        or (bool(group.tendons) and is_between_slips(page, group, sentence))
         or lends_itself(page, group, sentence)
     ):
         group.reference = True
@@ -27,6 +29,9 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         group.excepted = group.reference = True
     elif is_left_out(page, group, sentence, lead):
         group.excepted = True
+    left_out = group.tendons and (group.excepted or group.reference)
+    if left_out and is_the_only_one(page, group.i, sentence.i, sentence.j):
+        group.excepted = group.reference = False
 
 
 def _led_up_by(page: Page, group: Group, sentence: Sentence) -> list[str]:

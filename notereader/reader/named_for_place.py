@@ -46,6 +46,17 @@ def _at_its_part(lead: list[str]) -> bool:
     return words[-1:] == ["of"] and words[-2:-1] in _PARTS_OF and _leads_to_place(words[:-2])
 
 
+def is_between_slips(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'FDP: repaired, and gliding free between the slips', 'through the FDS slips': where another tendon runs."""
+    lead = [w for w in page.words[max(sentence.i, group.i - 3) : group.i] if w not in ("the", "both", "two", "its")]
+    behind = page.words[group.i : min(group.j + 2, sentence.j)]
+    return lead[-1:] != [] and lead[-1] in _PASSAGES and not _SLIPS.isdisjoint(behind)
+
+
+_PASSAGES = frozenset(["between", "through", "betwixt"])
+_SLIPS = frozenset(["slips", "limbs", "tails", "decussation", "chiasm"])
+
+
 def is_only_reached(page: Page, group: Group, sentence: Sentence) -> bool:
     """'A2 was opened to get at the tendon and then sewn back': the pulley was sewn, the tendon only reached."""
     words = page.words

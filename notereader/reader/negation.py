@@ -12,12 +12,16 @@ _AFTER = word_list("standing", "after")
 _NOT_SEWN = (["not", "repaired"], ["not", "sutured"], ["not", "sewn"], ["not", "grafted"], ["not", "fixed"])
 
 
+# 'Glides freely? No (catches at A2)': the answer to a label denies nothing behind it.
+ANSWERED = frozenset(["unticked", "unfilled"])
+
+
 def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -> bool:
     """Tell whether words i to j stand under a negation in their clause."""
     if too_much_for(page, i, sentence) is not None:
         return True
     for cue in within(page.cues, sentence.i, sentence.j):
-        if cue.value != "negated" or page.standing[cue.i] == "unticked":
+        if cue.value != "negated" or page.standing[cue.i] in ANSWERED:
             continue
         if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
             return True
@@ -70,9 +74,15 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
     anew = anew or speaker_anew(page.words[i:j]) or next_field(page, i, j)
-    anew = anew or _result_then_it(page, i, j) or stated_anew(page, i, j)
+    anew = anew or _result_then_it(page, i, j) or _result_after(page, i, j) or stated_anew(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
+
+
+def _result_after(page: Page, i: int, j: int) -> bool:
+    """'No gap after a four-strand repair', 'neither tension nor bulk following six strands': the repair was made."""
+    after = next((k for k in range(i, j) if page.words[k] in ("after", "following")), None)
+    return after is not None and any(m.kind in _RESULTS for m in within(page.mentions, i - 1, after))
 
 
 def _result_then_it(page: Page, i: int, j: int) -> bool:

@@ -11,6 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.awaited import mark_awaited
+from notereader.reader.briefed import mark_briefed
 from notereader.reader.clauses import AUXILIARIES
 from notereader.reader.cue_scopes import clause_of, mark_cues, no_condition
 from notereader.reader.customs import mark_general_truth
@@ -20,6 +21,7 @@ from notereader.reader.denied_sayings import mark_denied_sayings
 from notereader.reader.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.earlier_operations import EarlierOperations
 from notereader.reader.earlier_stages import mark_earlier_stage
+from notereader.reader.exemplary import mark_exemplary
 from notereader.reader.first_efforts import mark_first_efforts
 from notereader.reader.first_looks import mark_first_looks
 from notereader.reader.hearsay import mark_hearsay
@@ -142,6 +144,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_musings(page, sentence)
     mark_answers_in_turn(page, sentence)
     mark_general_truth(page, sentence)
+    mark_exemplary(page, sentence)
     mark_unachieved(page, sentence)
     mark_weakened(page, sentence)
     mark_unchecked(page, sentence)
@@ -151,6 +154,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_put_back(page, sentence)
     mark_blank_means(page, sentence)
     mark_wishes(page, sentence)
+    mark_briefed(page, sentence)
     mark_awaited(page, sentence)
     mark_published(page, sentence)
     mark_practised(page, sentence)

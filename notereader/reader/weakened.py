@@ -60,7 +60,7 @@ def _weakener(page: Page, sentence: Sentence, i: int, denied: bool) -> int:
 
 
 def _is_freedom(page: Page, m: Mention) -> bool:
-    """Tell whether a state is told as freedom from a bad one: 'tension-free', 'gap-free', 'uninjured'."""
+    """Tell whether a state is told as freedom from a bad one: 'tension-free', 'gapless', 'uninjured'."""
     last = page.words[m.j - 1]
-    freed = m.value == "none" and last == "free"
+    freed = m.value == "none" and last in ("free", "gapless")
     return freed or (m.value == "intact" and page.words[m.i].startswith("un"))

@@ -163,8 +163,15 @@ _LIST_BEFORE = 6  # words
 
 
 def _only_feared(scene: Scene, mention: Mention) -> bool:
+    """'It would only add bulk', 'I stayed with four for fear of bulk', 'fearing bulk': none is told."""
     lead = scene.words(max(scene.sentence.i, mention.i - _LIST_BEFORE), mention.i)
+    near = lead[-2:] if lead[-1:] == ["of"] else lead[-1:]
+    if not _FEARS.isdisjoint(near):
+        return True
     return not {"would", "might", "could"}.isdisjoint(lead) and not {"add", "adding", "mean"}.isdisjoint(lead)
+
+
+_FEARS = frozenset(["fear", "fears", "fearing", "feared", "afraid", "wary", "risk", "dread"])
 
 
 def _slim_denied(scene: Scene, mention: Mention) -> bool:

@@ -71,7 +71,12 @@ def glide(desk: Desk, scene: Scene) -> None:
     events = sorted(found, key=lambda e: e.i)
     before = ""
     for event in events:
-        if _ends_compound(scene, event.i) or _of_a_joint(scene, event) or _of_training(scene, event):
+        if (
+            _how_far_tested(scene, event)
+            or _ends_compound(scene, event.i)
+            or _of_a_joint(scene, event)
+            or _of_training(scene, event)
+        ):
             continue
         if "smooth" in scene.words(event.i, event.j) and not _SURFACES.isdisjoint(
             scene.words(scene.part(event.i)[0], event.i)
@@ -112,6 +117,18 @@ def glide(desk: Desk, scene: Scene) -> None:
 
 _NO_CATCH = frozenset(["no", "not", "never", "without"])
 _RETURNED = frozenset(["back", "returned", "again", "still", "until", "unless", "reappeared"])
+
+
+def _how_far_tested(scene: Scene, event: _Event) -> bool:
+    """'No gap at 20 degrees short of full extension': how far the finger was stretched when it was looked at."""
+    if "short" not in scene.words(event.i, event.j):
+        return False
+    lead = scene.words(max(scene.sentence.i, event.i - _MEASURED), event.i)
+    return not _REACHED_AT.isdisjoint(lead) and any(w[0].isdecimal() for w in lead)
+
+
+_MEASURED = 4  # words: 'at about 20 degrees'
+_REACHED_AT = frozenset(["at", "until", "till", "before", "from", "in"])
 
 
 def _ends_compound(scene: Scene, k: int) -> bool:

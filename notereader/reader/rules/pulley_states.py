@@ -14,8 +14,6 @@ DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repai
 OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
 _DIVIDING = word_list("pulleys", "dividing")
 _UNSURE = word_list("pulleys", "unsure")
-_AT_FIRST = (["at", "first"], ["to", "begin"], ["to", "start"])
-_AT_THE_START = (["at", "the", "start"], ["at", "the", "outset"], ["at", "the", "beginning"])
 _DOUBTFUL = word_list("pulleys", "doubtful")
 _IMAGING = word_list("pulleys", "imaging")
 _CARERS = word_list("pulleys", "carers")
@@ -469,13 +467,7 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     turned_out = scene.words(m.i - 4, m.i - 2) == ["turned", "out"]
     if before[-2:] == ["to", "be"] and not (turned_out or scene.word_before(m.i - 2) in _FOUND):
         return None  # 'A2, to be preserved at all costs, went'
-    behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))
-    if (
-        before[-1:] == ["initially"]
-        or behind[:1] == ["initially"]
-        or behind[:2] in _AT_FIRST
-        or behind in _AT_THE_START
-    ):
+    if before[-1:] == ["initially"] or _only_at_first(scene, m.j):
         return None  # 'A2 was intact at the start': what it came to is not told
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
@@ -485,6 +477,17 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     return "intact"
 
 
+def _only_at_first(scene: Scene, k: int) -> bool:
+    """'Intact at the start', 'intact on the way in', and not 'at the start and at the end'."""
+    phrase = next((p for p in _AT_THE_START if scene.words(k, k + len(p)) == p), None)
+    behind = scene.words(k + len(phrase), k + len(phrase) + _SOON_AFTER) if phrase else []
+    return phrase is not None and not (behind[:1] in _AND and not _AT_THE_END.isdisjoint(behind))
+
+
+_SOON_AFTER = 5  # words: 'and still so at the end'
+_AND = (["and"], ["as"], ["&"])
+_AT_THE_START = [words.split() for words in word_list("pulleys", "at_the_start")]
+_AT_THE_END = word_list("pulleys", "at_the_end")
 _LITTLE_OF = frozenset((a, "of") for a in ("little", "anything", "much", "nothing", "shreds", "scraps"))
 
 

@@ -826,7 +826,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     )
     if "both" in opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
-    a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
+    a_part = words[0].value in ("vented", "released") and _opens_with_a_part(scene, first)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
     pronoun = pronoun or (desk.last_pulley_named and _opens_with_its_part(scene))
     pronoun = pronoun or _divided_whole(desk, scene, action) or _only_dilated(desk, scene, action)
@@ -843,6 +843,13 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         _lay_again(desk, scene, action)
 
 
+def _opens_with_a_part(scene: Scene, first: int) -> bool:
+    """'The distal 4 mm was incised', and not 'the proximal stump needed a second cut in the palm, closed with 5-0'."""
+    spots = range(first, min(first + 5, scene.sentence.j))
+    return any(scene.page.words[k] in PARTS and scene.next_word(k + 1) not in _NO_PULLEY for k in spots)
+
+
+_NO_PULLEY = frozenset(["stump", "stumps", "end", "ends", "tendon", "phalanx", "palm", "wound", "incision", "crease"])
 _PAIR = 2
 _REST = frozenset(["rest", "remainder", "remnant", "remnants"])
 

@@ -179,12 +179,15 @@ _BY_SEWING = frozenset(
 
 
 def _drawn_together(scene: Scene, mention: Mention) -> bool:
-    """'The gap was closed by flexing the wrist': the ends were brought together to be sewn."""
+    """'The gap was closed by flexing the wrist', 'the gap before it was drawn together': the ends were to be sewn."""
     after = [w for w in scene.words(mention.j, mention.j + 8) if w not in _BEING]
+    if after[:1] == ["before"] and not _TO_BE_SEWN.isdisjoint(after[1:]):
+        return True
     return after[:1] == ["closed"] and after[1:2] in _BY_MOVING and not _BY_SEWING & set(after[2:])
 
 
 _BEING = frozenset(["was", "is", "had", "has", "been", "then", "now", "could", "be", "completely", "again"])
+_TO_BE_SEWN = frozenset(["drawn", "brought", "pulled", "approximated"])
 _BY_MOVING = (["by"], ["with"], ["when"], ["on"], ["as"])
 
 

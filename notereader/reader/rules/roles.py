@@ -96,7 +96,7 @@ def _names_a_repair(scene: Scene, own: list[Anchor]) -> bool:
     return any(a.role == TENDON or a.i in parts for a in own)
 
 
-_THINGS = frozenset(["other", "pulley", "nerve", "vessel"])
+_THINGS = frozenset(["other", "pulley", "nerve", "vessel", "skin"])
 MENDED = word_list("roles", "mended")
 _OPENING = 4  # words: 'the torn radial collateral ligament'
 

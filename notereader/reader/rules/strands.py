@@ -9,6 +9,7 @@ from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention, Page
 from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.counted_by_others import other_counts
+from notereader.reader.rules.counts_of_excepted import excepted_with
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
 from notereader.reader.rules.pairs_added import with_added_pair
@@ -105,7 +106,11 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     for count, i, j in counts:
         if _not_with(scene, i) or is_guess(scene, i):
             continue
-        if not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
+        own = excepted_with(desk, scene, i)
+        for target in own:
+            entry = (target.digit, target.tendon, target.slip)
+            desk.add(scene, "repairs", entry, "strands", count, [(i, j)], "count of the excepted", of_excepted=True)
+        if not own and not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
             targets, doubts = suture_owners(desk, scene, i, j)
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets
