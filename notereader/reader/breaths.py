@@ -209,11 +209,16 @@ def _glued(page: Page, at: int) -> bool:
 
 
 def _cut_through(page: Page, m: Mention, at: int) -> bool:
-    """'Profundus cut right through superficialis of the small finger has 40%': the second is a subject of its own."""
+    """'Profundus cut right through superficialis of the small finger has 40%': the second is a subject of its own.
+
+    So it is where a verb leads to the cut: 'it is off and completely through the superficialis is in one piece'.
+    """
     told = [e for e in within(page.mentions, at - 3, at) if e.kind == "extent" and e.j in (at, at + 1)]
     if page.words[at] != "through":
         return False
-    return any(_owned(page, e.i) for e in told) and (verb_after(page, m.j) is not None or _told_after(page, m.j))
+    verb = verb_after(page, m.j) is not None
+    led = verb and any(page.words[e.i - 1] in _LEADS_TO_CUT for e in told)
+    return led or (any(_owned(page, e.i) for e in told) and (verb or _told_after(page, m.j)))
 
 
 def _owned(page: Page, i: int) -> bool:
@@ -228,6 +233,7 @@ def _told_after(page: Page, k: int) -> bool:
     return any(all_name(page, k, m.i) for m in told)
 
 
+_LEADS_TO_CUT = frozenset(["and", "was", "were", "is", "are"])
 _DETERMINERS = frozenset(["the", "both", "all", "left", "right", "each"])
 _THE_OTHER = [["the", "other"], ["all", "other"], ["the", "remaining"], ["all", "remaining"]]
 _WAS = frozenset(["was", "were", "is", "are", "been", "be", "being", "got"])

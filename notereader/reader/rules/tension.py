@@ -17,6 +17,7 @@ from notereader.reader.rules.behaviour import (
     the_rest_here,
     told_of_several_before,
 )
+from notereader.reader.rules.bulk_asides import tells_no_bulk
 from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.given_reasons import as_a_reason
@@ -291,12 +292,21 @@ def _of_nobody(scene: Scene, mention: Mention) -> bool:
 def _said_to_be_none(scene: Scene, mention: Mention) -> bool:
     """'Bulk 0.', 'Tension on FCR join: 0', 'tension nil': a sign for none behind the word or its label."""
     words, last = scene.page.words, scene.sentence.j
-    if _was_nil(scene, mention):
+    if _was_nil(scene, mention) or _nil_behind_remark(scene, mention):
         return True
     for k in range(mention.j, min(mention.j + _LONG_LABEL, last)):
         if words[k] in _ZERO and (k == mention.j or words[k - 1] in (":", "=")):
             return scene.next_word(k + 1) in ("", ".", ",", ";")
     return False
+
+
+def _nil_behind_remark(scene: Scene, mention: Mention) -> bool:
+    """'Tension (at wrist neutral): none', 'Tension at repair (1, 3): [x] none': a remark in brackets ends the label."""
+    label = [k for k in range(mention.j, scene.sentence.j) if scene.page.words[k] not in _TICK]
+    at = next((n for n, k in enumerate(label) if scene.page.words[k] == ":"), 0)
+    closed = at and scene.page.words[label[at - 1]] == ")" and at < _LONGEST_REMARK
+    answer = label[at + 1 : at + 2]
+    return bool(closed and answer) and scene.page.words[answer[0]] in _NIL and scene.told(answer[0])
 
 
 def _was_nil(scene: Scene, mention: Mention) -> bool:
@@ -316,6 +326,8 @@ def _was_nil(scene: Scene, mention: Mention) -> bool:
 _NIL = frozenset(["nil", "none", "zero", "absent"])
 _VERBS = frozenset(["was", "were", "is", "and", "but"])
 _ZERO = frozenset(["0", "nil", "zero"])
+_TICK = frozenset(["[", "x", "]"])
+_LONGEST_REMARK = 14  # words
 _LONG_LABEL = 7  # words
 
 
@@ -402,6 +414,8 @@ def bulk(desk: Desk, scene: Scene) -> None:
         if word == "bulk" and after == "of" and not words & _JOIN_NOUNS:
             continue  # 'the bulk of the muscle'
         covering = after in _DRESSINGS or _closes_a_dressing(scene, mention)  # 'Dressing bulky.', 'Jelonet, bulky'
+        if tells_no_bulk(scene, mention):
+            continue
         if word == "bulk" and _only_feared(scene, mention):
             continue  # 'none round the ring, where it would only add bulk'
         if answer == "" or covering or (after == "for" and scene.word_before(mention.i) == "too"):
