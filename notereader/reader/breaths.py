@@ -161,11 +161,13 @@ def _with_object(page: Page, k: int, first: int) -> int:
     while any(m.j == start for m in near):  # 'profundus middle'
         start = next(m.i for m in near if m.j == start)
     lead = start - 1 - (words[start - 1] == "the")
-    tied = _glued(page, lead) and words[lead] not in ("and", ",")
+    tied = _glued(page, lead) and words[lead] not in ("and", ",") and not _ends_on_both(page, lead)
     return k if tied and not _around_another(page, near, first, start) else start
 
 
-_DID_TO_IT = frozenset([("did", "the"), ("did", "likewise"), ("did", "as"), ("thought", "about"), ("thought", "of")])
+_DID_TO_IT = frozenset(
+    [("did", "the"), ("did", "with"), ("did", "likewise"), ("did", "as"), ("thought", "about"), ("thought", "of")]
+)
 _PART_NEAR = 6  # words
 _PARTS = frozenset(["part", "half", "third", "edge", "end", "quarter", "portion", "lip", "bit", "margin"])
 
@@ -271,7 +273,17 @@ def _with_opener(page: Page, k: int, first: int) -> int:
 
 def _ends_there(page: Page, k: int) -> bool:
     """'I did not do an epitendinous suture there | no gap'."""
+    if _ends_on_both(page, k - 1):
+        return True
     return page.words[k - 1] == "there" and page.words[k] not in ("was", "were", "is")
+
+
+def _ends_on_both(page: Page, at: int) -> bool:
+    """'... a running epitenon on both | the ring superficialis I did with': both are those told of before."""
+    return page.words[at] == "both" and page.words[at - 1] in _ON and page.words[at + 1] == "the"
+
+
+_ON = frozenset(["on", "in", "for", "around", "round", "to", "of"])
 
 
 def _with_place(page: Page, k: int, first: int) -> int:

@@ -4,7 +4,7 @@
 peripheral suture begins there.
 """
 
-from notereader.reader.page import Mention, Page, within
+from notereader.reader.page import Break, Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
 _NAME_LABELS = word_list("headings", "name_labels")
@@ -26,7 +26,7 @@ def labels_an_answer(page: Page, heading: Mention, begins: bool, headed: bool) -
         return names_a_tendon(page, heading)
     if word in _EDGE_LABELS:
         return behind[-1] in _EDGES_AS_FOUND
-    return word in _STATE_LABELS and not begins and not headed
+    return word in _STATE_LABELS and page.breaks[heading.i] == Break.COLUMN and not begins and not headed
 
 
 def names_a_tendon(page: Page, heading: Mention) -> bool:

@@ -4,10 +4,10 @@ import re
 
 _PARTED = re.compile(
     r"^(?P<lead>\W*)(?P<noun>nerve|artery)(?P<marks>[ \t]*[:>\]|.-]+[ \t:]*|[ \t]{2,})(?P<name>ulnar|radial|median)"
-    r"(?=[ \t]{2,}|[ \t]*(?:$|[,;|]))",
+    r"(?=[ \t]{2,}|[ \t]*(?:$|[;|]))",
     re.IGNORECASE | re.MULTILINE,
 )
-_OF_THE_WRIST = re.compile(r"\b(?:FC[UR]|flexor carpi|wrist|forearm|zone (?:5|V)|level: V)\b", re.IGNORECASE)
+_OF_THE_WRIST = re.compile(r"\b(?:FC[UR]|flexor carpi|zone (?:5|V)|level: V)\b", re.IGNORECASE)
 
 
 def with_names_whole(text: str) -> str:

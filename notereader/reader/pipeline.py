@@ -36,7 +36,7 @@ from notereader.reader.parted_names import with_names_whole
 from notereader.reader.rules.aftercare import aftercare
 from notereader.reader.rules.bare_cuts import bare_cuts
 from notereader.reader.rules.cut_likeness import same_as_there
-from notereader.reader.rules.cut_lists import listed_below, listed_beside
+from notereader.reader.rules.cut_lists import listed_below, listed_beside, listed_with_share
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
@@ -107,6 +107,7 @@ _STATES = (
     told_shortly,
     listed_below,
     listed_beside,
+    listed_with_share,
     treatments,
     short_fates,
     not_sewn,

@@ -13,7 +13,7 @@ BOTH = (
     "words",
     [
         "Only the FDP had the 6 strand, with the 10 mm and the locks. The FDS: two-strand Kessler, 4-0 Ethibond.",
-        "The FDP alone was given the six-strand Savage with its locks; the FDS had a two-strand Kessler of 4-0 Ethibond.",
+        "The FDP alone got the six-strand Savage with its locks; the FDS had a two-strand 4-0 Ethibond Kessler.",
     ],
 )
 def test_the_core_is_of_one_alone(words: str) -> None:

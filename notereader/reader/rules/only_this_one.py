@@ -19,6 +19,8 @@ def taken_from_others(desk: Desk, scene: Scene) -> None:
     group = _the_only_one(scene)
     fields = _fields(scene) if group is not None else ()
     own = group_targets(scene, group) if group is not None and fields else []
+    if any(target.slip for target in own):
+        return  # 'only the radial slip had a Kessler': told of the slips of one tendon
     entries = dict.fromkeys(f.entry for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.i)
     for target in (Target(*entry) for entry in entries if own):
         if not any((t.digit, t.tendon) == (target.digit, target.tendon) for t in own):

@@ -35,6 +35,7 @@ from notereader.reader.rules.cut_shares import (
 )
 from notereader.reader.rules.cut_told_again import told_again
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
+from notereader.reader.rules.fine_lists import heads_a_list
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.rules.parted import attributive, which
@@ -239,6 +240,12 @@ def _behind_intact(scene: Scene, mention: Mention) -> bool:
     return any(m.value == "intact" and m.j == end for m in scene.of("extent", "opened"))
 
 
+def _in_brackets_of_another(scene: Scene, mention: Mention) -> bool:
+    """'Cut: FCR, FPL (40 %), median n. (100 %)': the share of the nerve right before its bracket."""
+    named = scene.of("structure", "sided", "anynerve", "anyartery")
+    return scene.word_before(mention.i) == "(" and any(m.j == mention.i - 1 for m in named)
+
+
 _WHOLLY = frozenset(["completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"])
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
@@ -259,6 +266,8 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
         return  # 'The tape was cut off'
     if labelled_stranger(scene, mention.i):
         return  # 'Vincula: intact'
+    if word == "100 %" and _in_brackets_of_another(scene, mention):
+        return
     if word == "out" and scene.word_before(mention.i) == "left":
         return  # 'epitendinous left out'
     if word == "in two" and scene.word_before(mention.i) in ("repair", "repairs", "suture", "sutures", "surgery"):
@@ -549,6 +558,8 @@ def _tells_intact(scene: Scene, mention: Mention, word: str) -> bool:
         if word == "without damage" and scene.word_before(mention.i) in ("found", "was", "were"):
             return True  # 'were visited one after another and found without damage'
         return owned or (word != "without damage" and scene.next_word(mention.j) in ("to", "of", "in"))
+    if word in _TELLS_INTACT_WORDS and heads_a_list(scene, mention):
+        return True
     if word in _TELLS_INTACT_WORDS:
         subject = scene.owner(mention.i, mention.j)
         closes = scene.next_word(mention.j) in _TELLS_INTACT_WORDS_3
