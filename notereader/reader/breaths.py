@@ -7,6 +7,7 @@ the skin, once the run before it holds a finding.
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.companions import name_companions
 from notereader.reader.digits import index_words
 from notereader.reader.measures import count_of
 from notereader.reader.openings import (
@@ -44,6 +45,7 @@ def breaths(doc: Doc) -> Doc:
     """Cut unpunctuated runs of words into sentences, which hold from here on. RETURNS the same Doc."""
     page = page_of(doc)
     hear_pulleys(page)
+    name_companions(page)
     index_words(page)
     cut: list[Sentence] = []
     longest = _WITHOUT_STOPS if _has_no_stops(page) else _LONG

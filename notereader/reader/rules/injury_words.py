@@ -167,7 +167,9 @@ def _of_its_ends(scene: Scene, m: Mention) -> bool:
     return not _END_WORDS.isdisjoint(lead) or (behind[:1] == ["at"] and not _END_WORDS.isdisjoint(behind))
 
 
-_JOINS_STATE = frozenset(["and", "but", "too", "throughout", "also", "as", "all", "in", "on", "both", "there", "though"])
+_JOINS_STATE = frozenset(
+    ["and", "but", "too", "throughout", "also", "as", "all", "in", "on", "both", "there", "though"]
+)
 _NEAR_END = 3  # words
 _END_WORDS = frozenset(["end", "ends", "stump", "stumps"])
 _PRESERVED = frozenset(["preserved", "intact", "spared", "conserved"])
