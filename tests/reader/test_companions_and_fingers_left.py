@@ -40,7 +40,8 @@ def test_a_finger_that_turns_up_again_is_turned_to() -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["All core knots of the middle finger lay within the repair.", "Knots in the middle finger buried."]
+    "words",
+    ["All core knots of the middle finger lay within the repair.", "The knots of the middle finger are buried."],
 )
 def test_knots_of_one_finger(words: str) -> None:
     note = "Index FDP and middle FDP divided, each repaired with 4-strand 3-0 Ethibond. " + words

@@ -56,8 +56,7 @@ def knot(desk: Desk, scene: Scene) -> None:
             continue  # 'Repair of nerve: two 9-0, knots buried'
         i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
         own_stitch = _of_a_stitch(desk, scene, near[0]) or _so_many_here(desk, scene, near[0])
-        own_stitch = own_stitch or told_of_several_before(desk, scene)
-        own_stitch = own_stitch or _of_fingers(desk, scene, near[0])
+        own_stitch = own_stitch or _of_fingers(desk, scene, near[0]) or told_of_several_before(desk, scene)
         if own_stitch:
             for target in own_stitch:
                 desk.tendon(scene, target, "knot", mention.value, [(i, j)], "place of the knots")
