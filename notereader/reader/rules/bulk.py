@@ -5,6 +5,7 @@ from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.at_last import settle_at_last
 from notereader.reader.rules.behaviour import after_repair, behaving, foreign, lay_behaviour, names_repair
+from notereader.reader.rules.bulk_asides import tells_no_bulk
 from notereader.reader.rules.but_for import but_for_some
 from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.given_reasons import as_a_reason
@@ -31,7 +32,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
     found = [m for m in scene.of("bulk") if scene.told(m.i) and not foreign(scene, m.i, m.j)]
     for mention in found:
         word = " ".join(scene.words(mention.i, mention.j))
-        if _no_repair(desk, scene, mention, word) or _tells_no_bulk(scene, mention, word):
+        if _no_repair(desk, scene, mention, word) or _only_spoken_of(scene, mention, word):
             continue
         if word == "bulk" and scene.next_word(mention.j) == ":" and any(m.i > mention.j for m in found):
             continue  # 'Bulk: acceptable, not bulky'
@@ -78,8 +79,10 @@ def _no_repair(desk: Desk, scene: Scene, mention: Mention, word: str) -> bool:
 _OF_REPAIRS = frozenset(["join", "repair", "junction"])
 
 
-def _tells_no_bulk(scene: Scene, mention: Mention, word: str) -> bool:
+def _only_spoken_of(scene: Scene, mention: Mention, word: str) -> bool:
     """Tell whether bulk is only compared, feared, a reason, or a label that nobody answered."""
+    if tells_no_bulk(scene, mention):
+        return True
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     less = mention.value == "present" and before == "less"
     if less and "than" in scene.words(mention.j, mention.j + 3):

@@ -46,6 +46,8 @@ def of_no_tendon(scene: Scene, mention: Mention) -> bool:
         return True
     if word in ("cut off", "cut away") and _cuts_off_another(scene, mention):
         return True
+    if word == "100 %" and _in_brackets_of_another(scene, mention):
+        return True
     if labelled_stranger(scene, mention.i) or _of_a_suture(scene, mention, word):
         return True  # 'Vincula: intact'
     if scene.next_word(mention.j) == "by" and any(m.i <= mention.i < m.j for m in scene.of("gap")):
@@ -71,6 +73,12 @@ def tells_how_far(scene: Scene, mention: Mention) -> bool:
     if scene.negated(mention.i, mention.j) and scene.words(mention.j, mention.j + 2) not in _LEFT_SO:
         return False
     return mention.value != "complete" or not _short_of_complete(scene, mention, word)
+
+
+def _in_brackets_of_another(scene: Scene, mention: Mention) -> bool:
+    """'Cut: FCR, FPL (40 %), median n. (100 %)': the share of the nerve right before its bracket."""
+    named = scene.of("structure", "sided", "anynerve", "anyartery")
+    return scene.word_before(mention.i) == "(" and any(m.j == mention.i - 1 for m in named)
 
 
 def _way_in(scene: Scene, mention: Mention, word: str) -> bool:

@@ -178,8 +178,13 @@ def _bridged(scene: Scene, groups: list[list[Part]], words: list[Mention], said:
         since = [t for t in _rest(scene) if before and groups[before[-1]][-1].j <= t.i < word.i and not t.vague]
         if not before or since or not groups[before[-1]][0].structure.endswith("nerve"):
             continue
-        if any(extent_said(scene, groups[before[-1]][0].structure, m) == "complete" for m in said[before[-1]]):
+        cut = any(extent_said(scene, groups[before[-1]][0].structure, m) == "complete" for m in said[before[-1]])
+        lost = not _LACKS.isdisjoint(scene.words(groups[before[-1]][-1].j, word.i))  # 'RDN: 4 mm defect -> conduit'
+        if cut or lost:
             said[before[-1]].append(word)
+
+
+_LACKS = frozenset(["defect", "deficit", "gap", "missing"])
 
 
 def _rest(scene: Scene) -> list[Thing]:

@@ -154,6 +154,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
         return ""  # a plate torn off its bone
     if structure in _FIXABLE and m.value == "contused" and "stretched" in word:
         return ""  # 'the stretched volar plate', which is slack and not bruised
+    if word == "good" and scene.next_word(m.j).isalpha() and scene.next_word(m.j) not in _JOINS_STATE:
+        return ""  # 'end to end 8-0, good flow', 'good match', 'good Allen test'
     if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
         return ""
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
@@ -168,6 +170,9 @@ def _of_its_ends(scene: Scene, m: Mention) -> bool:
     return not _END_WORDS.isdisjoint(lead) or (behind[:1] == ["at"] and not _END_WORDS.isdisjoint(behind))
 
 
+_JOINS_STATE = frozenset(
+    ["and", "but", "too", "throughout", "also", "as", "all", "in", "on", "both", "there", "though"]
+)
 _NEAR_END = 3  # words
 _END_WORDS = frozenset(["end", "ends", "stump", "stumps"])
 _PRESERVED = frozenset(["preserved", "intact", "spared", "conserved"])

@@ -241,6 +241,8 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     if _asks_which(scene, m) or _of_a_relative(scene, m):
         return False
     near = {*scene.words(m.j, min(m.j + 4, scene.sentence.j)), *scene.words(max(scene.sentence.i, m.i - 3), m.i)}
+    if word == "asleep" and not _LIMBS.isdisjoint((scene.word_before(m.i), scene.next_word(m.j))):
+        return False  # 'asleep arm, so passive only': a block
     if word == "narcosis" and scene.next_word(m.j) in (":", "by"):
         return False
     beside = [o for o in scene.of("anaesthesia") if o is not m and abs(o.i - m.i) <= 6]
@@ -287,6 +289,7 @@ def _names_gas(scene: Scene) -> bool:
     )
 
 
+_LIMBS = frozenset(["arm", "hand", "limb", "forearm", "finger", "fingers", "thumb"])
 _OF_OTHERS = frozenset(("next", who) for who in ("one", "patient", "case", "man", "lady", "child"))
 _NEAR = 6  # words
 _GIVEN = frozenset(["anaesthetic", "anesthetic", "anaesthesia", "anesthesia"])

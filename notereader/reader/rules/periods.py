@@ -15,7 +15,10 @@ from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_sect
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
 
-_NTH = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_NTH = (
+    *("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"),
+    *("eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth"),
+)
 _ENDINGS = {1: "st", 2: "nd", 3: "rd", 21: "st"}
 _ORDINALS = {word: n for n, word in enumerate(_NTH, 1)} | {"next": 1}
 _ORDINALS |= {f"{n}{_ENDINGS.get(n, 'th')}": n for n in range(1, 22)}
@@ -209,7 +212,13 @@ def _nth_day(scene: Scene, k: int) -> Period | None:
         return None
     uppers = [_ORDINALS[w] for w in ahead[:at] if w in _ORDINALS]
     low = float(_ORDINALS[words[k]])
+    tens = 1 + (words[k - 1] == "-") if "twenty" in (words[k - 1], "".join(words[k - 2 : k]).rstrip("-")) else 0
+    if tens:  # 'from the twenty-second day'
+        return Period(_TWENTY + low, _TWENTY + low, k - tens, k + at + 2)
     return Period(low, float(uppers[-1]) if uppers and uppers[-1] > low else low, k, k + at + 2)
+
+
+_TWENTY = 20
 
 
 def _count_of_days(scene: Scene, k: int) -> Period | None:
@@ -368,6 +377,7 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     if worn is not None:
         return worn, worn + 1
     kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this", "stays", "remains")
+    kept_on = kept_on or _keeps_it(scene, first, last)
     if not _KEPT.isdisjoint(words) and ("in", "it") in pairwise(scene.words(first, period.i)):
         return _told_before(desk, scene, period)  # 'We expect to keep her in it at least five weeks'
     if not _KEPT.isdisjoint(words) and kept_on and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
@@ -388,8 +398,16 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
 _KEPT = frozenset(["keep", "kept", "stays", "stay", "remains", "remain"])
 _KEPT_ON = _KEPT | {
     *("please", "it", "this", "that", "is", "be", "to", "on", "for", "until", "all", "the", "time", "."),
-    "must",
+    *("must", "he", "she", "will", "should"),
 }
+
+
+def _keeps_it(scene: Scene, first: int, last: int) -> bool:
+    """'He will keep this for four weeks': what was ordered in the sentence before."""
+    words = scene.words(first, last)
+    return any(a == "keep" and b in ("it", "this") for a, b in pairwise(words))
+
+
 _TALKED = frozenset(["talk", "talked", "discussed", "consent", "consented", "warned", "told", "explained"])
 _MARKS = frozenset([",", ".", ";", ":", "-", ">", "=", "(", ")", "_"])
 

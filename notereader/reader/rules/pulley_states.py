@@ -472,7 +472,7 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):
-        closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS
+        closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS or _left_it_so(scene, m)
         return "intact" if closed and not _hurt_before(scene, m) else None
     return "intact"
 
@@ -488,6 +488,14 @@ _SOON_AFTER = 5  # words: 'and still so at the end'
 _AND = (["and"], ["as"], ["&"])
 _AT_THE_START = [words.split() for words in word_list("pulleys", "at_the_start")]
 _AT_THE_END = word_list("pulleys", "at_the_end")
+
+
+def _left_it_so(scene: Scene, m: Mention) -> bool:
+    """'I left A1 as it was': the pulley stands between the verb and how it stayed."""
+    named = next((p for p in scene.of("pulley") if p.i == m.j + (scene.next_word(m.j) == "the")), None)
+    return named is not None and scene.words(named.j, named.j + 2) in _AS_IT_WAS
+
+
 _LITTLE_OF = frozenset((a, "of") for a in ("little", "anything", "much", "nothing", "shreds", "scraps"))
 
 
@@ -540,7 +548,8 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
         return True
     if _before(scene, m, 2) == ["had", "been"] and scene.page.words[m.i] in _WOUNDED:
         # 'the A2 pulley had been split', but 'it jammed until the distal 8 mm of this pulley had been divided'
-        return _UNTIL.isdisjoint(_before(scene, m, 12)) and not _opens_after(scene, m)
+        freed = _opens_after(scene, m) or _ran_after(scene, m)
+        return _UNTIL.isdisjoint(_before(scene, m, 12)) and not freed
     wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
     return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
 
@@ -562,11 +571,26 @@ def _opens_after(scene: Scene, m: Mention) -> bool:
     return scene.page.words[opens] in ("after", "once") and opens >= scene.sentence.i and bool(scene.of("glide"))
 
 
+def _ran_after(scene: Scene, m: Mention) -> bool:
+    """'FDP ok after A3 cut through', 'it ran freely once A4 was cut': cut so that the tendon ran."""
+    words = scene.page.words
+    spots = range(max(scene.sentence.i + 1, m.i - _NEAR_AFTER), m.i)
+    at = next((k for k in spots if words[k] in ("after", "once")), None)
+    if at is None or not any(at < p.i < m.i for p in scene.of("pulley")):
+        return False
+    return words[at - 1] in _RAN_WELL or any(0 <= at - g.j <= 1 for g in scene.of("glide"))
+
+
+_NEAR_AFTER = 7  # words
+_RAN_WELL = frozenset(["ok", "okay", "fine", "free", "freely", "smooth", "smoothly", "passed", "glided", "through"])
+
+
 def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
     deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section in ("procedure", "addendum")
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
     deliberate = deliberate or scene.words(m.j, m.j + 2) in _BY_SURGEON
+    deliberate = deliberate or _ran_after(scene, m)
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene) or _measured_out(scene, m)

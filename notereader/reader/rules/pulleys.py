@@ -13,6 +13,7 @@ from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.dealt_pulleys import dealt_pulleys
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.part_digits import every_digit
+from notereader.reader.rules.passed_under import of_what_passed_under
 from notereader.reader.rules.pulley_names import (
     ANNULAR,
     PART_NOUNS,
@@ -186,6 +187,8 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
 
 def _of_the_main_clause(scene: Scene, group: PulleyGroup, word: Mention) -> bool:
     """'The tendon was led through A4, which was left uncut, and was fixed to bone': 'and was' is of the tendon."""
+    if of_what_passed_under(scene, group.i, group.j, word):
+        return True
     if word.value not in SHARED or scene.next_word(group.j) != "," or scene.page.words[group.j + 1] != "which":
         return False
     told = any(group.j < m.i < word.i for m in group.actions)

@@ -17,12 +17,25 @@ def of_nobody(scene: Scene, mention: Mention) -> bool:
 def said_to_be_none(scene: Scene, mention: Mention) -> bool:
     """'Bulk 0.', 'Tension on FCR join: 0', 'tension nil': a sign for none behind the word or its label."""
     words, last = scene.page.words, scene.sentence.j
-    if _was_nil(scene, mention):
+    if _was_nil(scene, mention) or _nil_behind_remark(scene, mention):
         return True
     for k in range(mention.j, min(mention.j + _LONG_LABEL, last)):
         if words[k] in _ZERO and (k == mention.j or words[k - 1] in (":", "=")):
             return scene.next_word(k + 1) in ("", ".", ",", ";")
     return False
+
+
+def _nil_behind_remark(scene: Scene, mention: Mention) -> bool:
+    """'Tension (at wrist neutral): none', 'Tension at repair (1, 3): [x] none': a remark in brackets ends the label."""
+    label = [k for k in range(mention.j, scene.sentence.j) if scene.page.words[k] not in _TICK]
+    at = next((n for n, k in enumerate(label) if scene.page.words[k] == ":"), 0)
+    closed = at and scene.page.words[label[at - 1]] == ")" and at < _LONGEST_REMARK
+    answer = label[at + 1 : at + 2]
+    return bool(closed and answer) and scene.page.words[answer[0]] in _NIL and scene.told(answer[0])
+
+
+_TICK = frozenset(["[", "x", "]"])
+_LONGEST_REMARK = 14  # words
 
 
 def _was_nil(scene: Scene, mention: Mention) -> bool:

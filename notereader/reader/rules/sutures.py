@@ -11,6 +11,7 @@ from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
+from notereader.reader.rules.only_this_one import taken_from_others
 from notereader.reader.rules.peripheral import one_lost, peripheral
 from notereader.reader.rules.replaced_cores import drop_replaced, note_replaced
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors
@@ -39,6 +40,7 @@ def sutures(desk: Desk, scene: Scene) -> None:
     _note_redone(desk, scene)
     note_replaced(desk, scene)
     taken_from_all(desk, scene)
+    taken_from_others(desk, scene)
     found = anchors(scene)
     threads = find_threads(scene)
     give_roles(desk, scene, threads, found)
