@@ -6,6 +6,8 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.canal import of_the_canal
+from notereader.reader.rules.freed_later import freed_later
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
 from notereader.reader.rules.sought import sought_in_vain
@@ -78,6 +80,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue  # 'The surface of the repair was smooth'
         if event.value == "free" and (_but_for_a_place(scene, event.j) or _not_quite(scene, event.j)):
             continue
+        if event.value == "free" and freed_later(scene, event.i, event.j):
+            continue
         if event.value != "free" and _of_the_time_before(scene):
             continue
         if "gone" in scene.words(event.i, event.j) and not _RETURNED.isdisjoint(scene.words(event.j, scene.sentence.j)):
@@ -103,7 +107,7 @@ def glide(desk: Desk, scene: Scene) -> None:
         if fingers and not groups:
             kinds = {t.tendon for t in targets} | {"FPL"}
             targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
-        targets = of_the_smoothed(desk, scene, event.i, targets)
+        targets = of_the_canal(scene, event.j, of_the_smoothed(desk, scene, event.i, targets))
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 
