@@ -239,7 +239,13 @@ def _behind_intact(scene: Scene, mention: Mention) -> bool:
     return any(m.value == "intact" and m.j == end for m in scene.of("extent", "opened"))
 
 
-_WHOLLY = frozenset(["completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"])
+_WHOLLY = frozenset(
+    [
+        *("completely", "all of it", "fully", "entirely", "totally", "throughout"),
+        *("all the way", "all the way through"),
+    ]
+    + ["right through", "all through", "the whole way through", "whole way through"]
+)
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
@@ -266,7 +272,7 @@ def _extent(desk: Desk, scene: Scene, mention: Mention) -> None:
     if scene.next_word(mention.j) == "by" and any(m.i <= mention.i < m.j for m in scene.of("gap")):
         return  # 'on traction it parted by a millimetre': a gap
     if word in _WHOLLY and _behind_intact(scene, mention):
-        return  # 'had been spared completely', 'FDS intact, all of it'
+        return  # 'had been spared completely', 'FDS intact, all of it', 'FDP ok all the way through its excursion'
     if word == "division" and scene.words(max(scene.sentence.i, mention.i - 2), mention.i) == ["from", "the"]:
         return  # 'sutures enter 1.2 cm from the division'
     if "respectively" in scene.said and _shares_dealt_out(scene, mention):
