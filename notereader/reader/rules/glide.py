@@ -78,6 +78,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             scene.words(scene.part(event.i)[0], event.i)
         ):
             continue  # 'The surface of the repair was smooth'
+        if "smooth" in scene.words(event.i, event.j) and _of_an_edge(scene, event.i):
+            continue
         if event.value == "free" and (_but_for_a_place(scene, event.j) or _not_quite(scene, event.j)):
             continue
         if event.value == "free" and freed_later(scene, event.i, event.j):
@@ -114,6 +116,12 @@ def glide(desk: Desk, scene: Scene) -> None:
 
 _NO_CATCH = frozenset(["no", "not", "never", "without"])
 _RETURNED = frozenset(["back", "returned", "again", "still", "until", "unless", "reappeared"])
+
+
+def _of_an_edge(scene: Scene, k: int) -> bool:
+    """'The cut edge was smooth all the way': how an edge was, and not how the repair ran."""
+    lead = scene.words(max(scene.sentence.i, k - 2), k)
+    return lead[-1:] in (["was"], ["were"], ["is"], ["are"]) and lead[0] in _EDGES | {"edges", "ends", "end", "cut"}
 
 
 def _ends_compound(scene: Scene, k: int) -> bool:
