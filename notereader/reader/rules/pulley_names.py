@@ -66,7 +66,9 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
 
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
-    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m) or _opened_again(scene, m)]
+    found = [
+        m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m) or _opened_again(scene, m)
+    ]
     found = [m for m in found if not _left_out(scene, m)]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
