@@ -617,7 +617,7 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
 
 
 def _pulley_had_been(page: Page, comma: int, last: int) -> bool:
-    """Tell whether a clause behind a comma or 'and' begins with a pulley and what had become of it before word `last`."""
+    """Tell whether a clause behind word `comma` begins with a pulley and what had become of it before word `last`."""
     k = comma + 1 + (page.words[comma + 1] in ("the", "and"))
     begins = any(m.kind == "pulley" and m.i == k for m in within(page.mentions, k, last))
     return begins and not {"had", "has"}.isdisjoint(page.words[k:last])

@@ -241,10 +241,9 @@ def _behind_intact(scene: Scene, mention: Mention) -> bool:
 
 _WHOLLY = frozenset(
     [
-        *("completely", "all of it", "fully", "entirely", "totally", "throughout"),
-        *("all the way", "all the way through"),
+        *("completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"),
+        *("all the way through", "right through", "all through", "the whole way through", "whole way through"),
     ]
-    + ["right through", "all through", "the whole way through", "whole way through"]
 )
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
