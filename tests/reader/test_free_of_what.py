@@ -45,7 +45,7 @@ def test_elsewhere_the_flexor_of_the_wrist_runs_too() -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["Small FDP intact all the way through.", "Small FDP ok all the way through its excursion."]
+    "words", ["Small FDP intact all the way through.", "The small FDP was intact all the way through its excursion."]
 )
 def test_whole_all_the_way_through(words: str) -> None:
     assert each(words, "extent") == {"small FDP": "intact"}

@@ -1,4 +1,4 @@
-"""Pulleys opened further or again, torn and mended, taken away because half of them was gone; the part that was kept."""
+"""Pulleys opened further or again, torn and mended, taken away because half was gone; the part that was kept."""
 
 import pytest
 from reader_sentences import each, told
