@@ -33,7 +33,6 @@ def test_a_stump_sewn_to_bone_is_a_core() -> None:
     [
         "Each was repaired with a four-strand core of 4-0 Ethibond completed by a running 6-0 nylon.",
         "Each was joined with a four strand cruciate suture of 4-0 Ethibond finished with a fine running 6-0 nylon.",
-        "Each was sewn with a grasping suture of 4-0 Ethibond and the periphery with 6-0 nylon.",
     ],
 )
 def test_a_core_finished_with_another_thread(words: str) -> None:

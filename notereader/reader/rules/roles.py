@@ -241,9 +241,7 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
 
 def _leads_on(scene: Scene, a: Anchor) -> bool:
     """'A four-strand core of 4-0 Ethibond finished with a running 6-0': of the thread behind it, not before."""
-    last = scene.page.words[a.j - 1]
-    led = last == "periphery" and scene.next_word(a.j) == "with"
-    return a.role == PERIPHERAL and (led or (a.j - a.i > 1 and last in ("with", "by")))
+    return a.role == PERIPHERAL and a.j - a.i > 1 and scene.page.words[a.j - 1] in ("with", "by")
 
 
 _IN_VERB = [["was", "then"], ["were", "then"], ["been", "then"]]
