@@ -243,9 +243,10 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
         return comma, sentence.j  # 'FDS intact, its old repair left alone'
     if comma is not None and _opens_with_old(words, comma + 1, first) and _tells_intact(page, sentence.i, comma):
         return comma, sentence.j  # 'FDS intact, the old repair solid'
-    if comma is not None and _pulley_had_been(page, comma, first) and _HAD_BEEN.isdisjoint(words[sentence.i : comma]):
+    joint = next((k for k in range(first, sentence.i, -1) if words[k] in (",", "and", ";")), None)
+    if joint is not None and _pulley_had_been(page, joint, first) and _HAD_BEEN.isdisjoint(words[sentence.i : joint]):
         ends = (k for k in range(last, sentence.j) if words[k] in (",", ";"))
-        return comma, next(ends, sentence.j)  # 'A2 was intact, A3 had been removed at the first operation, A4 ...'
+        return joint, next(ends, sentence.j)  # 'A2 was intact, A3 had been removed at the first operation, A4 ...'
     lead = next((k for k in range(first - 1, max(sentence.i, first - 4), -1) if _is_participle(words[k])), None)
     named = words[last : last + 1] == [","] and any(words[k] in _IS_NOW for k in range(last, min(last + 8, sentence.j)))
     if lead is not None and named and words[lead - 1] not in AUXILIARIES:
@@ -256,10 +257,10 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
 
 
 def _pulley_had_been(page: Page, comma: int, last: int) -> bool:
-    """Tell whether a clause behind a comma begins with a pulley and what had become of it before word `last`."""
+    """Tell whether a clause behind word `comma` begins with a pulley and what had become of it before word `last`."""
     k = comma + 1 + (page.words[comma + 1] in ("the", "and"))
     begins = any(m.kind == "pulley" and m.i == k for m in within(page.mentions, k, last))
-    return begins and "had" in page.words[k:last]
+    return begins and not {"had", "has"}.isdisjoint(page.words[k:last])
 
 
 def _is_participle(word: str) -> bool:

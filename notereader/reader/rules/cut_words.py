@@ -33,7 +33,12 @@ _BARE_BETWEEN = word_list("tendons", "bare_between")
 _NOT_A_CUT = word_list("tendons", "not_a_cut")
 _SHARE_LEADS = word_list("tendons", "share_leads")
 _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on"])
-_WHOLLY = frozenset(["completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"])
+_WHOLLY = frozenset(
+    [
+        *("completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"),
+        *("all the way through", "right through", "all through", "the whole way through", "whole way through"),
+    ]
+)
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]

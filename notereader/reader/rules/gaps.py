@@ -10,6 +10,7 @@ from notereader.reader.rules.dealt_results import not_denied
 from notereader.reader.rules.gap_answers import NOUGHT, answered, answered_behind, denied_at_the_end
 from notereader.reader.rules.gap_doubts import half_denied, not_told, then_seen
 from notereader.reader.rules.not_taken_away import not_taken_away
+from notereader.reader.rules.pulleys_opened_on import opens_on
 from notereader.reader.rules.repair_gaps import a_little, is_repair_gap, near_gap, none_did
 from notereader.reader.rules.sought import sought_in_vain
 from notereader.reader.rules.told_apart import Answer, repairs_of, told_apart
@@ -51,7 +52,8 @@ _LOOKED_FOR = tuple(["and", verb, "none"] for verb in ("saw", "found", "had"))
 def gap(desk: Desk, scene: Scene) -> None:
     """Find gaps of the finished repair and their width: 'no gapping', '1 mm gap on extension'."""
     mentions = [m for m in scene.of("gap") if scene.told(m.i) and is_repair_gap(desk, scene, m)]
-    for mention in mentions:
+    further = opens_on(desk, scene) if mentions else None  # 'A2 vented 8 mm. It caught. Opened another 2 mm.'
+    for mention in (m for m in mentions if further is None or m.i != further.i):
         answers, label = told_apart(desk, scene, mention)
         for told in answers:
             _lay_answer(desk, scene, told)

@@ -6,7 +6,9 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.canal import of_the_canal
 from notereader.reader.rules.caught_before import of_those_that_caught
+from notereader.reader.rules.freed_later import freed_later
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
 from notereader.reader.rules.sought import sought_in_vain
@@ -82,7 +84,11 @@ def glide(desk: Desk, scene: Scene) -> None:
             scene.words(scene.part(event.i)[0], event.i)
         ):
             continue  # 'The surface of the repair was smooth'
+        if "smooth" in scene.words(event.i, event.j) and _of_an_edge(scene, event.i):
+            continue
         if event.value == "free" and (_but_for_a_place(scene, event.j) or _not_quite(scene, event.j)):
+            continue
+        if event.value == "free" and freed_later(scene, event.i, event.j):
             continue
         if event.value != "free" and _of_the_time_before(scene):
             continue
@@ -111,6 +117,7 @@ def glide(desk: Desk, scene: Scene) -> None:
             targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
         targets = of_the_smoothed(desk, scene, event.i, targets)
         targets = of_those_that_caught(desk, scene, event.i, targets)
+        targets = of_the_canal(scene, event.j, targets)
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 
@@ -129,6 +136,12 @@ def _how_far_tested(scene: Scene, event: _Event) -> bool:
 
 _MEASURED = 4  # words: 'at about 20 degrees'
 _REACHED_AT = frozenset(["at", "until", "till", "before", "from", "in"])
+
+
+def _of_an_edge(scene: Scene, k: int) -> bool:
+    """'The cut edge was smooth all the way': how an edge was, and not how the repair ran."""
+    lead = scene.words(max(scene.sentence.i, k - 2), k)
+    return lead[-1:] in (["was"], ["were"], ["is"], ["are"]) and lead[0] in _EDGES | {"edges", "ends", "end", "cut"}
 
 
 def _ends_compound(scene: Scene, k: int) -> bool:

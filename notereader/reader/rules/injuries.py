@@ -19,6 +19,7 @@ from notereader.reader.rules.injury_words import (
 )
 from notereader.reader.rules.part_digits import EXCEPTING, PAIRED, Part, digits_of, hurt_digits, hurt_ones, told_of
 from notereader.reader.rules.structures import named_sides, parts_of
+from notereader.reader.rules.whole_side import whole_side
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -41,6 +42,7 @@ def injuries(desk: Desk, scene: Scene) -> None:
     """Find every other structure of a sentence with its extent and treatment."""
     if scene.sentence.section not in _SKIP:
         _read(desk, scene)
+        whole_side(desk, scene)
         bones(desk, scene)
     if scene is desk.scenes[-1]:
         _settle(desk)

@@ -228,7 +228,7 @@ def _count_of_days(scene: Scene, k: int) -> Period | None:
         return None
     if q.unit == "day":
         return Period(q.low, q.high, q.i, q.j, counted=True)
-    therapy = q.low <= 1 and any(m.j == q.i for m in scene.of("therapy"))
+    therapy = q.low <= 1 and any(m.j == _past_in(scene, q.i) for m in scene.of("therapy"))
     next_week = therapy and scene.next_word(q.j) != "for"  # 'Hand therapy 1/52', but '... 1/52 for a new splint'
     led = next_week or scene.word_before(q.i) in ("from", "at", "after")
     if q.unit == "week" and scene.next_word(q.j) != "/" and led:
@@ -262,8 +262,15 @@ def _heads_therapy(scene: Scene, period: Period) -> bool:
     therapy = [m for m in scene.of("therapy") if m.j <= period.i]
     if period.low >= 14 or not therapy:
         return False
-    short = period.counted and therapy[-1].j == period.i and scene.next_word(period.j) not in _OFTEN  # 'HT 4/7'
+    short = (
+        period.counted and therapy[-1].j == _past_in(scene, period.i) and scene.next_word(period.j) not in _OFTEN
+    )  # 'HT 4/7'
     return short or (led[-1:] in ([":"], ["?"]) and len(led) <= 4)
+
+
+def _past_in(scene: Scene, k: int) -> int:
+    """'OT in one week', 'hand therapy after 4 days': return the word before which the time is counted."""
+    return k - (scene.word_before(k) in ("in", "after"))
 
 
 _OFTEN = frozenset(["a", "per", "each", "weekly"])
@@ -295,8 +302,8 @@ def weeks(desk: Desk) -> None:
             if splint is not None:
                 found.append((scene, period, (min(splint[0], period.i), max(splint[1], period.j))))
     corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]
-    found = [f for f in found if _in_all(*f[:2])] or found
-    for scene, period, span in dict.fromkeys([*found[:1], *corrected[:1]]):
+    first = [f for f in found if _in_total(f[0], f[1])] or found
+    for scene, period, span in dict.fromkeys([*first[:1], *corrected[:1]]):
         high = (
             None
             if {"least", "minimum"} & set(scene.words(max(scene.sentence.i, period.i - 2), period.i))
@@ -306,10 +313,14 @@ def weeks(desk: Desk) -> None:
         desk.add(scene, "aftercare", NOWHERE, "splint_weeks", value, [span], "weeks of splint")
 
 
-def _in_all(scene: Scene, period: Period) -> bool:
-    """'Place and hold 4 weeks inside the splint, splint 6 weeks altogether': the time that sums up the others."""
-    behind = scene.words(period.j, min(period.j + 2, scene.sentence.j))
-    return behind[:1] in (["altogether"], ["total"]) or behind in (["in", "all"], ["in", "total"], ["all", "told"])
+def _in_total(scene: Scene, period: Period) -> bool:
+    """'Immobilised 3 weeks, ... Splint total 7 weeks', '6 weeks altogether': the sum, whatever part of it was told."""
+    around = [*scene.words(period.i - 2, period.i), *scene.words(period.j, min(period.j + 2, scene.sentence.j))]
+    return not _TOTALS.isdisjoint(around) or not _SUMMED.isdisjoint(pairwise(around))
+
+
+_TOTALS = frozenset(["total", "altogether", "totally"])
+_SUMMED = frozenset([("in", "all"), ("all", "told")])
 
 
 def _weeks(scene: Scene) -> Iterator[Period]:

@@ -66,7 +66,9 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
 
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
-    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m)]
+    found = [
+        m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m) or _opened_again(scene, m)
+    ]
     found = [m for m in found if not (_left_out(scene, m) or _piece_of_retinaculum(scene, m))]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
@@ -99,6 +101,18 @@ def _taken_up(scene: Scene, m: Mention) -> bool:
 
 
 _SOON_TAKEN_UP = 5  # words
+
+
+def _opened_again(scene: Scene, m: Mention) -> bool:
+    """'A4 has been vented at the first operation; it is now divided in its full length': what is done to it now."""
+    if scene.page.standing[m.i] != "history" or any(p.i > m.i for p in scene.of("pulley")):
+        return False
+    words, end = scene.page.words, scene.sentence.j
+    again = next((k for k in range(m.j, end) if words[k] == "it" and scene.told(k) and not scene.told(k - 2)), None)
+    return again is not None and not _NOW.isdisjoint(scene.words(again - 1, min(again + _SOON_TAKEN_UP, end)))
+
+
+_NOW = frozenset(["now", "today"])
 
 
 def _opens_with_state(scene: Scene, m: Mention) -> bool:

@@ -39,6 +39,7 @@ from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words,
 from notereader.reader.rules.pulley_undone import stitches_gave_way, undone_next
 from notereader.reader.rules.pulleys_apart import told_of_all_but
 from notereader.reader.rules.pulleys_lost import lost_after_all
+from notereader.reader.rules.pulleys_opened_on import opened_on
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 
@@ -68,7 +69,7 @@ _BARE_DIGITS = {"middle": "middle", "long": "middle", "little": "small", "small"
 
 def pulleys(desk: Desk, scene: Scene) -> None:
     """Find the state of every pulley named in a sentence, or spoken of as 'it' or 'both' right after."""
-    if scene.sentence.section in _SKIP:
+    if scene.sentence.section in _SKIP or opened_on(desk, scene):
         return
     goes_on = bool(desk.last_pulleys) and scene.sentence.i == desk.last_pulley_end
     if scene.kinds.isdisjoint(_NAMES) and not goes_on:

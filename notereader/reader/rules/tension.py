@@ -295,4 +295,9 @@ _SHEATH = frozenset(["sheath", "pulley", "canal", "tunnel", "space", "room", "fi
 def _beside_gap(scene: Scene, mention: Mention) -> bool:
     """'no gap under tension' tells of a test; 'no gap, although it is under tension' tells of the repair."""
     first, last = scene.part(mention.i)
-    return any(first <= m.i < last for m in scene.of("gap"))
+    said = scene.word_before(mention.i) in _LIES  # 'none was under tension and there was no gap'
+    apart = next((k for k in range(mention.j, last) if said and scene.page.words[k] == "and"), last)
+    return any(first <= m.i < apart for m in scene.of("gap"))
+
+
+_LIES = frozenset(["was", "were", "is", "are", "lay", "lies"])
