@@ -122,7 +122,7 @@ def _body_of(page: Page, lines: list[Line], n: int) -> list[Line]:
     body: list[Line] = []
     title_bars = page.words[title.i : title.j].count("|")
     for line in lines[n + 1 :]:
-        if page.breaks[line.i] == Break.BLANK and body:
+        if page.breaks[line.i] == Break.BLANK and (body or _opens_a_paragraph(page, line)):
             break
         bars = page.words[line.i : line.j].count("|")
         barred = (bars >= 3 or bars == title_bars >= 2) and bool(line.cells)  # 'DONE   |     |' between the rows
@@ -172,6 +172,13 @@ def _subject(page: Page, line: Line) -> Span:
     i, j = line.cells[0]
     named = [m for m in within(page.mentions, i, j) if m.kind in ("tendon", "digit", "slip")]
     return (min(m.i for m in named), max(m.j for m in named)) if named else (i, j)
+
+
+def _opens_a_paragraph(page: Page, line: Line) -> bool:
+    """'Comment on table.  The middle profundus was clean, that of the ring ...': running text with its own title."""
+    title, text = line.cells[0] if line.cells else (0, 0), line.cells[-1] if line.cells else (0, 0)
+    titled = title != text and page.words[title[1] - 1] == "."
+    return titled and text[1] - text[0] > _LONGEST_TITLE and page.words[text[1] - 1] == "."
 
 
 def _ends_a_sentence(page: Page, title: Line) -> bool:
