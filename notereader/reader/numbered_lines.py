@@ -29,7 +29,9 @@ def lend_names(page: Page) -> None:
 
 def _opens_row(page: Page, sentence: Sentence) -> bool:
     words = page.words[sentence.i : sentence.i + _LABEL]
-    return len(words) == _LABEL and words[0] in _NOUNS and words[1].isdecimal() and page.breaks[sentence.i] >= Break.LINE
+    return (
+        len(words) == _LABEL and words[0] in _NOUNS and words[1].isdecimal() and page.breaks[sentence.i] >= Break.LINE
+    )
 
 
 def _names(page: Page, sentence: Sentence) -> Span:
