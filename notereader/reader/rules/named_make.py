@@ -1,4 +1,4 @@
-"""'The locks of the Adelaide are 3 mm', 'the Becker was locked': details of a stitch told before, of the tendons sewn so."""
+"""'The locks of the Adelaide are 3 mm', 'the Becker was locked': a stitch told before, and its tendons."""
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target

@@ -2,8 +2,9 @@
 
 from itertools import pairwise
 
+from notereader.reader.carried import carried
 from notereader.reader.choosing import FINE
-from notereader.reader.desk import Desk, carried, is_correction
+from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.rules.bites import bites
