@@ -41,6 +41,7 @@ from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.lying_apart import found_apart
+from notereader.reader.rules.misstated_shares import misstated_shares
 from notereader.reader.rules.not_sewn import not_sewn
 from notereader.reader.rules.operation import operation
 from notereader.reader.rules.pulley_totals import opened_in_all
@@ -100,6 +101,7 @@ _lock = threading.Lock()
 STRICT = "NOTEREADER_STRICT"
 # What tells of the state of a tendon, before any other rule asks for it.
 _STATES = (
+    misstated_shares,
     wrongly_whole,
     extents,
     found_apart,

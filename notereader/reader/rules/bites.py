@@ -22,7 +22,7 @@ from notereader.reader.rules.purchases import (
 )
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors, role_of
 from notereader.reader.rules.suture_owners import lay_suture, respective, suture_owners
-from notereader.reader.scene import Scene, group_beside, group_targets
+from notereader.reader.scene import Scene, group_beside, group_targets, words_up_to
 from notereader.record.values import Interval
 from notereader.vocabulary.sutures import stitches
 from notereader.vocabulary.wordlists import word_list
@@ -148,7 +148,23 @@ def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
     sided = [q for q in bare if q.i - last <= 3 and scene.next_word(q.j) in STUMPS]
     sided += [q for q in bare if q.i - last <= _SIDED and _in_a_stump(scene, q.j)]
     others = [q for q in bare if q.i - last <= 6 and ("the", "other") in pairwise(scene.words(q.j, q.j + 3))]
-    return [q for q in bare if q in sided or q in others]
+    dealt = [q for q in bare if 2 <= (q.low or 0) <= 25 and q.i - last <= _SIDED and _in_a_finger(scene, q)]
+    return [q for q in bare if q in sided or q in others or q in dealt]
+
+
+def _in_a_finger(scene: Scene, q: Quantity) -> bool:
+    """'12 mm of tendon in the ring finger and only 8 in the small one': a length without its unit, with its finger.
+
+    The finger of the length before it stands between the two.
+    """
+    if scene.next_word(q.j) not in ("in", "for") or scene.word_before(q.i) not in _BEFORE_BARE:
+        return False
+    behind = [g for g in scene.setting.groups if g.digits and not g.tendons and 1 <= g.i - q.j <= 2]
+    return bool(behind) and any(g.digits and q.i - g.j <= _BEFORE_FIGURE for g in scene.setting.groups if g.j <= q.i)
+
+
+_BEFORE_BARE = frozenset(["and", "but", "only", "just", "merely", "of", ",", "to", "about"])
+_BEFORE_FIGURE = 3  # words: 'in the ring finger, but only 8'
 
 
 def _other_length_excepted(scene: Scene, q: Quantity) -> bool:
@@ -202,7 +218,7 @@ def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     if own is not None:
         return group_targets(scene, own)
     for group in scene.setting.groups:
-        between = scene.words(q.j, group.i)
+        between = words_up_to(scene, q, group)
         if (
             group.digits
             and q.j <= group.i

@@ -61,7 +61,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said) and "tight" not in scene.said:
+    if "glide" not in scene.kinds and (_TELLS_GLIDE | _TIGHT).isdisjoint(scene.said):
         return
     if scene.sentence.section == "mechanism":
         return  # 'How: caught under the platen of a press'
@@ -96,12 +96,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue  # 'The click was gone for a moment and came back'
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
-        if (
-            before == "restricted"
-            and event.value == "free"
-            and not _NO_CATCH.isdisjoint(scene.words(event.i - 1, event.i + 1))
-        ):
-            continue  # 'moves but not freely, no click', 'a bit tight under A2, not catching'
+        if before == "restricted" and event.value == "free" and _only_no_catch(scene, event):
+            continue  # 'moves but not freely, no click', 'a bit tight under A2 but did not snag'
         if before == "restricted" and "excursion" in scene.words(event.i, event.j):
             continue  # 'a little tight in A2, but it ran the full excursion': how far, not how
         before = event.value
@@ -120,6 +116,11 @@ def glide(desk: Desk, scene: Scene) -> None:
         targets = of_the_canal(scene, event.j, targets)
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
+
+
+def _only_no_catch(scene: Scene, event: _Event) -> bool:
+    """'No click', 'did not snag': that nothing caught does not say that it ran freely."""
+    return "not" in scene.words(event.i, event.j) or not _NO_CATCH.isdisjoint(scene.words(event.i - 1, event.i + 1))
 
 
 _NO_CATCH = frozenset(["no", "not", "never", "without"])
@@ -577,13 +578,21 @@ def _since_when(scene: Scene, k: int, caught: bool) -> bool:
 
 
 def _tight_at_a_pulley(scene: Scene, k: int) -> bool:
-    """'The ring was a little tight in A2', 'slightly tight at A4': it ran, but not freely."""
-    led = scene.page.words[k] == "tight" and scene.next_word(k + 1) in ("in", "at", "under", "beneath", "below")
-    if not led or not scene.told(k) or scene.word_before(k) in ("not", "no", "too", "less", "never"):
+    """'The ring was a little tight in A2', 'glides a bit stiffly beneath A4', 'somewhat snug at A2': not freely."""
+    word = scene.page.words[k]
+    snug = word == "snug" and scene.word_before(k) in _SOMEWHAT  # 'lay snug under A2' tells of a good fit
+    if not (snug or word in _TIGHT - {"snug"}) or scene.next_word(k + 1) not in _AT_A_PULLEY:
+        return False
+    if not scene.told(k) or scene.word_before(k) in ("not", "no", "too", "less", "never"):
         return False
     taken = any(m.i <= k < m.j for m in scene.of("glide"))
     behind = any(k < m.i <= k + 4 for m in scene.of("pulley", "pulleys"))
     return behind and not taken and not foreign(scene, k, k + 1)
+
+
+_TIGHT = frozenset(["tight", "tightly", "stiffly", "snug"])
+_SOMEWHAT = frozenset(["little", "bit", "somewhat", "slightly", "rather", "touch"])
+_AT_A_PULLEY = frozenset(["in", "at", "under", "beneath", "below", "through"])
 
 
 def _bare(desk: Desk, scene: Scene, k: int) -> bool:

@@ -2,6 +2,7 @@
 
 from notereader.reader.boxes import find_boxes
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.spared import of_a_wound
 from notereader.reader.scene import Scene
@@ -192,13 +193,24 @@ def _of_gap_before(desk: Desk, scene: Scene) -> bool:
 
 
 def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
-    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
+    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'.
+
+    'The middle ends were clean, those of the ring were left as found': the ends again.
+    """
     first, _ = scene.part(mention.i)
+    if scene.words(first, first + 2) == ["those", "of"]:
+        first = scene.sentence.i
     told = [m for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
     knots = [m.i for m in told if not any(cut.i == m.j for cut in scene.of("extent"))]  # 'a superficial nick'
     ends = [k for k in range(first, mention.i) if scene.page.words[k] in ("ends", "stumps")]
-    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons]
+    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons and not _of_ends(scene, g)]
     return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)
+
+
+def _of_ends(scene: Scene, group: Group) -> bool:
+    """'The ends of the ring FDP', 'those of the ring': a tendon named only to say whose ends they are."""
+    lead = [w for w in scene.words(max(scene.sentence.i, group.i - 3), group.i) if w != "the"]
+    return lead[-2:] in (["ends", "of"], ["stumps", "of"], ["those", "of"])
 
 
 def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
