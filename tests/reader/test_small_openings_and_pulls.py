@@ -92,3 +92,17 @@ def test_slabs_on_the_back(text: str, splint: str) -> None:
 )
 def test_what_a_thing_is_only_like(text: str, mechanism: str) -> None:
     assert told(text, "mechanism", group="operation")[""] == {"mechanism": mechanism}
+
+
+@pytest.mark.parametrize("words", ["6-0 Prol, runn. lock.", "6-0 Prolene, runn. locking.", "epi 6-0 Prol cont. lock."])
+def test_running_lock_in_short_is_no_lock_of_the_core(words: str) -> None:
+    shown = {"peripheral": "present", "peripheral_pattern": "running locking"}
+    assert told(RING + "Core 4-0 Ticron. " + words, "hold", "peripheral", "peripheral_pattern") == {"ring FDP": shown}
+
+
+@pytest.mark.parametrize(
+    ("text", "zone"),
+    [("Ring FDP completely cut in zone one A.", "IA"), ("Ring FDP completely cut in zone one, a clean cut.", "I")],
+)
+def test_a_spoken_subzone(text: str, zone: str) -> None:
+    assert each(text, "zone") == {"ring FDP": zone}
