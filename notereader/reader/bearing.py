@@ -4,6 +4,7 @@ Tendons and digits that stand together ("FDS and FDP of the index and middle fin
 clause without one takes the group it is nearest to in its sentence, else what was spoken of before.
 """
 
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from spacy.language import Language
@@ -20,8 +21,8 @@ from notereader.reader.each_finger import lend_listed_fingers, spread_over_finge
 from notereader.reader.fibre_bundles import settle_fibre_bundles
 from notereader.reader.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, has, resolve_pairs
-from notereader.reader.manner import LIKE, mark_manner
 from notereader.reader.numbered import NumberedRepairs
+from notereader.reader.numbered_rows import NumberedRows
 from notereader.reader.ordinals import at_place, fingers_told, places_told
 from notereader.reader.page import Break, Mention, Page, Sentence, page_of, within
 from notereader.reader.passing_by import passes_by
@@ -29,16 +30,61 @@ from notereader.reader.pulleys_again import settle_pulleys_again
 from notereader.reader.relative_digits import settle_relative_digits
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slips import settle_slips
-from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
-_LINE_GROUPS_WORDS = word_list("bearing", "line_groups_words")
+
+@dataclass(slots=True)
+class _Course:
+    """What was spoken of up to a sentence of the note."""
+
+    digits: tuple[str, ...] = ()
+    focus: tuple[Target, ...] = ()
+    wide: tuple[str, ...] = ()  # kinds of tendons told of every finger
+    labelled: bool = False  # the last sentence heads what follows
+    all_before: bool = False  # it spoke of all
+    relabelled: bool = False  # it named another finger and no tendon
+    seen: dict[str, None] = field(default_factory=dict)  # digits named so far
+    heading: tuple[str, ...] = ()  # tendons that stand alone on a line, as the head of lines for the fingers
+    listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
+    list_head: tuple[Target, ...] = ()  # the tendons on a line of their own above a list
+    pair: tuple[str, ...] = ()  # the fingers of the last sentence that named two
 
 
 @Language.component("notereader_bearing")
 def bearing(doc: Doc) -> Doc:
     """Fill the Page's settings, one a sentence. RETURNS the same Doc."""
     page = page_of(doc)
+    _settle_names(page)
+    by_sentence = mentions_by_sentence(page)
+    course, repairs, rows = _Course(), NumberedRepairs(), NumberedRows(page.rows)
+    for sentence, mentions in zip(page.sentences, by_sentence, strict=True):
+        groups = groups_of(page, mentions, sentence)
+        groups += rows.told(page, sentence)
+        groups += _by_place(page, sentence, mentions, groups, course)
+        groups += _fingers_by_place(page, sentence, groups, course.pair) + repairs.told(page, sentence, groups)
+        _complete(page, sentence, mentions, groups, course)
+        _begin_line(page, sentence, course)
+        setting = Setting(
+            sentence,
+            groups,
+            course.digits,
+            course.focus,
+            wide=course.wide,
+            labelled=course.labelled,
+            all_before=course.all_before,
+            relabelled=course.relabelled,
+            mentions=mentions,
+        )
+        repairs.note(page, sentence, groups, course.digits)
+        rows.note(sentence, groups)
+        _move_on(page, setting, course)
+        setting.after, setting.after_digits = course.focus, course.digits
+        page.settings.append(setting)
+    return doc
+
+
+def _settle_names(page: Page) -> None:
+    """Settle what each name means before any is given to a sentence: which finger, which slip, and those put right."""
     drop_blank_names(page)
     settle_totals(page)
     settle_answered_cuts(page)
@@ -51,82 +97,78 @@ def bearing(doc: Doc) -> Doc:
     settle_relative_digits(page)
     put_right(page)
     put_slips_right(page)
-    by_sentence = mentions_by_sentence(page)
-    digits: tuple[str, ...] = ()
-    focus: tuple[Target, ...] = ()
-    wide: tuple[str, ...] = ()
-    relabelled = all_before = labelled = False
-    seen: dict[str, None] = {}  # digits named so far
-    heading: tuple[str, ...] = ()  # tendons that stand alone on a line, as the head of lines for the fingers
-    listed: tuple[Target, ...] = ()  # the tendons of the last sentence that named several
-    list_head: tuple[Target, ...] = ()  # the tendons on a line of their own above a list
-    pair: tuple[str, ...] = ()  # the fingers of the last sentence that named two
-    numbered = NumberedRepairs()
-    rows = page.rows
-    rows_at = _rows_at(rows)
-    settings_of_rows: dict[str, list[Group]] = {}
-    for n, sentence in enumerate(page.sentences):
-        groups = groups_of(page, by_sentence[n], sentence)
-        groups += _line_groups(page, sentence, rows_at, settings_of_rows)
-        groups += _by_place(page, sentence, by_sentence[n], groups, listed, digits)
-        groups += _fingers_by_place(page, sentence, groups, pair) + numbered.told(page, sentence, groups)
-        if groups:
-            groups.sort(key=lambda g: g.i)
-            take_up_before(page, sentence, groups, focus)
-        _all_of_them(page, groups, digits, tuple(seen))
-        _other_finger(page, sentence, groups, digits, tuple(seen))
-        lend_listed_fingers(page, sentence, groups)
-        spread_over_fingers(page, sentence, groups, by_sentence[n], tuple(seen) or digits)
-        heading = _under_heading(page, sentence, groups, by_sentence[n], heading)
-        list_head = list_head if _in_list(page, sentence) else ()
-        if list_head and (
-            _at_bullet(page, sentence.i) or _at_bullet(page, sentence.i - 1)
-        ):  # each line of a list begins with its heading
-            digits, focus = tuple(dict.fromkeys(t.digit for t in list_head if t.digit)), list_head
-        setting = Setting(
-            sentence,
-            groups,
-            digits,
-            focus,
-            wide=wide,
-            labelled=labelled,
-            all_before=all_before,
-            relabelled=relabelled,
-            mentions=by_sentence[n],
-        )
-        numbered.note(page, sentence, groups, digits)
-        _note_rows(sentence, groups, rows, rows_at, settings_of_rows)
-        standing = next((page.standing[g.i] for g in groups if not page.standing[g.i]), None)
-        if standing is None:
-            standing = page.standing[groups[0].i] if groups else "none"
-        if standing not in _TURNED_TO and groups and not digits:
-            digits = next((g.digits for g in groups if g.digits), ())
-        elif (
-            (standing in _TURNED_TO or _takes_back(page, sentence))
-            and not _nothing_ticked(page, sentence)
-            and not _left_blank(page, sentence)
-            and not passes_by(page, sentence, setting)
-        ):
-            digits, focus = _moved(page, setting)
-            seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
-            if len(seen) > 1 and _heads_all(sentence, groups):
-                digits, focus = tuple(seen), ()  # 'BOTH FINGERS' heads what follows
-            named = [g for g in groups if g.tendons or g.digits]
-            labelled = bool(groups) and sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
-            labelled = labelled and not _tells_a_cut(page, sentence)
-            labelled = labelled or _labels_line(page, sentence, groups)
-            labelled = labelled or (bool(heading) and bool(groups) and groups[0].tendons == heading)
-            if groups and not (wide and not named and page.words[groups[-1].i] in ("both", "each")):
-                all_before = groups[-1].generic == "all" and not groups[-1].digits
-            if named:
-                relabelled = not named[-1].tendons and not _says_which_finger(page, sentence, named[-1], setting)
-                wide = named[-1].tendons if named[-1].every and not named[-1].digits else ()
-        if groups:
-            listed, pair = _listed(setting) or listed, _two_fingers(groups) or pair
-        list_head = focus if _heads_list(page, sentence, groups) else list_head
-        setting.after, setting.after_digits = focus, digits
-        page.settings.append(setting)
-    return doc
+
+
+def _complete(page: Page, sentence: Sentence, mentions: list[Mention], groups: list[Group], course: _Course) -> None:
+    """Give the groups of a sentence the fingers and tendons that were named before it."""
+    seen = tuple(course.seen)
+    if groups:
+        groups.sort(key=lambda g: g.i)
+        take_up_before(page, sentence, groups, course.focus)
+    _all_of_them(page, groups, course.digits, seen)
+    _other_finger(page, sentence, groups, course.digits, seen)
+    lend_listed_fingers(page, sentence, groups)
+    spread_over_fingers(page, sentence, groups, mentions, seen or course.digits)
+    course.heading = _under_heading(page, sentence, groups, mentions, course.heading)
+
+
+def _begin_line(page: Page, sentence: Sentence, course: _Course) -> None:
+    """Let each line of a list begin with the tendons on the line above the list."""
+    if not _in_list(page, sentence):
+        course.list_head = ()
+    if course.list_head and (_at_bullet(page, sentence.i) or _at_bullet(page, sentence.i - 1)):
+        course.digits = tuple(dict.fromkeys(t.digit for t in course.list_head if t.digit))
+        course.focus = course.list_head
+
+
+def _move_on(page: Page, setting: Setting, course: _Course) -> None:
+    """Go on to what a sentence speaks of, where it tells of this operation or of what was planned or asked."""
+    sentence, groups = setting.sentence, setting.groups
+    turned = _standing(page, groups) in _TURNED_TO
+    if not turned and groups and not course.digits:
+        course.digits = next((g.digits for g in groups if g.digits), ())
+    elif (turned or _takes_back(page, sentence)) and not (
+        _nothing_ticked(page, sentence) or _left_blank(page, sentence) or passes_by(page, sentence, setting)
+    ):
+        _turn_to(page, setting, course)
+    if groups:
+        course.listed, course.pair = _listed(setting) or course.listed, _two_fingers(groups) or course.pair
+    if _heads_list(page, sentence, groups):
+        course.list_head = course.focus
+
+
+def _standing(page: Page, groups: list[Group]) -> str:
+    """Return how what a sentence names stands: '' where anything of it is a finding, 'none' where it names nothing."""
+    if any(not page.standing[g.i] for g in groups):
+        return ""
+    return page.standing[groups[0].i] if groups else "none"
+
+
+def _turn_to(page: Page, setting: Setting, course: _Course) -> None:
+    """Take up the digits and tendons of a sentence, and how it speaks of them."""
+    sentence, groups = setting.sentence, setting.groups
+    course.digits, course.focus = _moved(page, setting)
+    course.seen.update(dict.fromkeys(d for g in groups if not g.reference for d in g.digits))
+    if len(course.seen) > 1 and _heads_all(sentence, groups):
+        course.digits, course.focus = tuple(course.seen), ()  # 'BOTH FINGERS' heads what follows
+    named = [g for g in groups if g.tendons or g.digits]
+    course.labelled = _heads_what_follows(page, sentence, groups, course.heading)
+    if groups and not (course.wide and not named and page.words[groups[-1].i] in ("both", "each")):
+        course.all_before = groups[-1].generic == "all" and not groups[-1].digits
+    if named:
+        last = named[-1]
+        course.relabelled = not last.tendons and not _says_which_finger(page, sentence, last, setting)
+        course.wide = last.tendons if last.every and not last.digits else ()
+
+
+def _heads_what_follows(page: Page, sentence: Sentence, groups: list[Group], heading: tuple[str, ...]) -> bool:
+    """Tell whether a sentence is little more than a name, labels its line, or is a finger under a heading."""
+    if not groups:
+        return False
+    little = sum(g.j - g.i for g in groups) >= sentence.j - sentence.i - 3
+    if little and not _tells_a_cut(page, sentence):
+        return True
+    return _labels_line(page, sentence, groups) or (bool(heading) and groups[0].tendons == heading)
 
 
 def _takes_back(page: Page, sentence: Sentence) -> bool:
@@ -326,15 +368,15 @@ def _by_place(
     sentence: Sentence,
     mentions: list[Mention],
     groups: list[Group],
-    listed: tuple[Target, ...],
-    digits: tuple[str, ...],
+    course: _Course,
 ) -> list[Group]:
     """Return groups for 'the former', 'the latter', 'the second': of the tendons named in the sentence or before it."""
     found: list[Group] = []
     for k, word in places_told(page, sentence, mentions):
-        own = _listed(Setting(sentence, [g for g in groups if g.j <= k], digits))
+        own = _listed(Setting(sentence, [g for g in groups if g.j <= k], course.digits))
         wide = any(g.tendons and not g.digits and g.i < k and g.tendons[0] not in WRIST for g in groups)
-        targets = own or (() if wide else listed)  # 'the two FDPs, the former with 3-0': of which fingers is not told
+        # 'the two FDPs, the former with 3-0': of which fingers is not told
+        targets = own or (() if wide else course.listed)
         place = at_place(word, len(targets))
         kinds = next((g.tendons for g in reversed(groups) if g.i < k and wide and not g.digits and g.tendons), ())
         kind = at_place(word, 2) if len(kinds) == 2 != len(targets) else None
@@ -368,92 +410,6 @@ def _fingers_by_place(page: Page, sentence: Sentence, groups: list[Group], pair:
 
 _COUNTED = 2
 _TURNED_TO = frozenset(["", "plan", "question", "unticked", "unfilled"])
-
-
-def _rows_at(rows: list[Row]) -> dict[int, list[int]]:
-    """Return word -> the rows it stands in, by their place in the list, so that no sentence goes through all rows."""
-    found: dict[int, list[int]] = {}
-    for n, row in enumerate(rows):
-        for k in range(row.i, row.j):
-            found.setdefault(k, []).append(n)
-    return found
-
-
-def _note_rows(
-    sentence: Sentence,
-    groups: list[Group],
-    rows: list[Row],
-    rows_at: dict[int, list[int]],
-    known: dict[str, list[Group]],
-) -> None:
-    """Remember which tendons the numbered rows of a grid are about."""
-    if not rows_at:
-        return
-    own = {n for k in range(sentence.i, sentence.j) for n in rows_at.get(k, ())}
-    for row in (rows[n] for n in sorted(own)):
-        if row.number.isdecimal():
-            known.setdefault(row.number, []).extend(g for g in groups if row.i <= g.i < row.j and g.tendons)
-
-
-def _line_groups(
-    page: Page, sentence: Sentence, rows_at: dict[int, list[int]], known: dict[str, list[Group]]
-) -> list[Group]:
-    """Read 'Lines 1 and 3:' and a number at the start of a remark as the tendons of those rows of the grid."""
-    if not known:
-        return []
-    words = page.words
-    in_row = any(k in rows_at for k in range(sentence.i, sentence.j))
-    compares = words[sentence.i] in ("as", "like", "same")
-    if (in_row and not compares) or (sentence.prefix and not in_row):
-        return []
-    found: list[Group] = []
-    k = sentence.i
-    while k < sentence.j:
-        numbers: list[str] = []
-        first = k
-        if (
-            words[k] in _LINE_GROUPS_WORDS
-            or (in_row and words[k] in LIKE)
-            or (k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in known)
-        ):
-            k += 0 if words[k] in known else 1
-            k += words[k : k + 1] == ["."]  # 'No. 3'
-            while k < sentence.j and (words[k] in known or (numbers and _joins_numbers(words, k, known))):
-                if words[k] in known:
-                    ranged = words[k - 1] in _RANGED and bool(numbers)
-                    numbers += _between(numbers[-1], words[k], known) if ranged else []
-                    numbers.append(words[k])
-                k += 1
-        if numbers:
-            pairs = tuple(p for n in numbers for g in known[n] for p in _row_pairs(g))
-            digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
-            first += words[first] in LIKE
-            group = Group(first, k, digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)
-            if not in_row:
-                mark_manner(page, group, sentence)  # 'except No. 3'
-            group.reference = group.reference or (first > sentence.i and words[first - 1] in LIKE)
-            found.append(group)
-        else:
-            k = first + 1
-    return found
-
-
-def _joins_numbers(words: list[str], k: int, known: dict[str, list[Group]]) -> bool:
-    joined = words[k] in ("and", ",", "+", "&") or words[k] in _RANGED
-    return joined and words[k + 1 : k + 2] != [] and words[k + 1] in known
-
-
-def _between(first: str, last: str, known: dict[str, list[Group]]) -> list[str]:
-    """'Ad 3-5': the rows that stand between two numbers."""
-    return [str(n) for n in range(int(first) + 1, int(last)) if str(n) in known]
-
-
-_RANGED = frozenset(["-", "to"])
-
-
-def _row_pairs(group: Group) -> list[tuple[str | None, str, str | None]]:
-    own = group.digits[0] if group.digits else None
-    return [(own if digit is None else digit, tendon, slip) for digit, tendon, slip in group.pairs]
 
 
 def _moved(page: Page, setting: Setting) -> tuple[tuple[str, ...], tuple[Target, ...]]:

@@ -21,6 +21,16 @@ class Line:
     tabs: list[int] = field(default_factory=list)  # how many tabs stand before each cell; empty where there are none
 
 
+@dataclass(slots=True)
+class Row:
+    """A row of a grid with its number, if it has one, and the words that say what it is about."""
+
+    number: str
+    i: int
+    j: int
+    label: Span | None = None
+
+
 def lines_of(page: Page) -> list[Line]:
     """Return every line of the note, cut into cells."""
     starts = [k for k in range(len(page.words)) if page.breaks[k] >= Break.LINE]

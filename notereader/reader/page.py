@@ -13,8 +13,8 @@ from spacy.tokens import Doc
 
 if TYPE_CHECKING:
     from notereader.reader.form_marks import TickedField
+    from notereader.reader.grid_lines import Row
     from notereader.reader.groups import Setting
-    from notereader.reader.tables import Row
 
 
 class Break:

@@ -10,8 +10,8 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.answered_lists import answered_lists
+from notereader.reader.grid_lines import Row
 from notereader.reader.page import Break, Page, Sentence, page_of, within
-from notereader.reader.tables import Row
 from notereader.vocabulary.wordlists import word_list
 
 _LEADS = word_list("row_references", "leads")

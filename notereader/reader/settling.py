@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from notereader.reader.choosing import UNREPAIRED, choose
 from notereader.reader.desk import Finding
-from notereader.vocabulary.sutures import stitches
+from notereader.record.values import Value
+from notereader.vocabulary.sutures import Stitch, stitches
 
 CORE = ("strands", "stitch", "size", "material", "looped", "hold", "purchase_mm", "lock_mm", "knot")
 PERIPHERAL_FIELDS = ("peripheral_pattern", "peripheral_size", "peripheral_material")
@@ -31,7 +32,37 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
     _mended_otherwise(fields)
     _fixed_graft(fields)
     _one_length_once(fields)
-    extent = choose("extent", fields["extent"])[0].value if "extent" in fields else None
+    extent = _chosen(fields, "extent")
+    _treat_as_told(fields, extent)
+    _drop_carried(fields)
+    treatment = _chosen(fields, "treatment")
+    if extent == "intact" and treatment in _SEWN and any(n in fields for n in ("strands", "stitch", "size")):
+        del fields["extent"]  # sewn and intact cannot both be: neither is shown
+        extent = None
+    if extent == "intact":
+        _keep_nothing_else(fields)
+        return
+    if treatment in UNREPAIRED or treatment is None:
+        _drop_suture(fields, treatment)
+    if treatment == "reinserted" and "stitch" in fields:
+        fixed = [f for f in fields["stitch"] if f.value in _TO_BONE]
+        fields["stitch"] = fixed or fields["stitch"]
+    _drop_what_is_denied(fields)
+    if extent == "complete":
+        fields.pop("extent_percent", None)
+    _imply(fields)
+
+
+_SEWN = ("repaired", "reinserted", "grafted")
+
+
+def _chosen(fields: dict[str, list[Finding]], name: str) -> Value | None:
+    """Return the value that is proposed of a field, None where none is told."""
+    return choose(name, fields[name])[0].value if name in fields else None
+
+
+def _treat_as_told(fields: dict[str, list[Finding]], extent: Value | None) -> None:
+    """Take from the sutures told of a tendon that is not whole what was done to it."""
     if extent == "complete":
         _trim_no_cut_through(fields)
     if extent != "intact":
@@ -39,43 +70,35 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
         if extent == "partial":
             _treat_by_peripheral(fields)
         _trimmed_then_sewn(fields)
-    _drop_carried(fields)
-    treatment = choose("treatment", fields["treatment"])[0].value if "treatment" in fields else None
-    if (
-        extent == "intact"
-        and treatment in ("repaired", "reinserted", "grafted")
-        and any(n in fields for n in ("strands", "stitch", "size"))
-    ):
-        del fields["extent"]  # sewn and intact cannot both be: neither is shown
-        extent = None
-    if extent == "intact":
-        for name in list(fields):
-            if name != "extent":
-                del fields[name]
-        return
-    if treatment in UNREPAIRED or treatment is None:
-        _drop_said_of_all(fields)
-        if treatment == "trimmed":
-            _ran_once_smoothed(fields)
-        kept = (
-            ("test", "glide") if treatment == "trimmed" and "glide" in fields else ()
-        )  # a smoothed tendon may be seen to run
-        if treatment == "trimmed" and _sewn_around(fields):
+
+
+def _keep_nothing_else(fields: dict[str, list[Finding]]) -> None:
+    """Of an intact tendon nothing is kept but that."""
+    for name in [n for n in fields if n != "extent"]:
+        del fields[name]
+
+
+def _drop_suture(fields: dict[str, list[Finding]], treatment: Value | None) -> None:
+    """Drop what can only be so of a repaired tendon. A smoothed one may be seen to run, and be sewn around its edge."""
+    _drop_said_of_all(fields)
+    kept: tuple[str, ...] = ()
+    if treatment == "trimmed":
+        _ran_once_smoothed(fields)
+        kept = ("test", "glide") if "glide" in fields else ()
+        if _sewn_around(fields):
             kept = (*kept, "peripheral", *PERIPHERAL_FIELDS)
-        for name in (*CORE, "peripheral", *PERIPHERAL_FIELDS, *_BEHAVIOUR):
-            if name not in kept:
-                fields.pop(name, None)
-    if treatment == "reinserted" and "stitch" in fields:
-        fixed = [f for f in fields["stitch"] if f.value in ("pull-out", "anchor")]
-        fields["stitch"] = fixed or fields["stitch"]
-    if "peripheral" in fields and choose("peripheral", fields["peripheral"])[0].value == "absent":
+    for name in (*CORE, "peripheral", *PERIPHERAL_FIELDS, *_BEHAVIOUR):
+        if name not in kept:
+            fields.pop(name, None)
+
+
+def _drop_what_is_denied(fields: dict[str, list[Finding]]) -> None:
+    """Drop how a peripheral suture was made that there is none of, and how wide a gap that was not seen."""
+    if _chosen(fields, "peripheral") == "absent":
         for name in PERIPHERAL_FIELDS:
             fields.pop(name, None)
-    if "gap_mm" in fields and ("gap" not in fields or choose("gap", fields["gap"])[0].value != "seen"):
+    if "gap_mm" in fields and _chosen(fields, "gap") != "seen":
         del fields["gap_mm"]
-    if extent == "complete":
-        fields.pop("extent_percent", None)
-    _imply(fields)
 
 
 def _ran_once_smoothed(fields: dict[str, list[Finding]]) -> None:
@@ -252,32 +275,27 @@ def _imply(fields: dict[str, list[Finding]]) -> None:
     stitch = stitches().get(str(named.value))
     if stitch is None:
         return
-    if stitch.strands and "strands" not in fields:
-        reason = f"the note gives no count; {stitch.name} usually has {stitch.strands}"
-        if stitch.ambiguous:
-            reason += ", but the name is used with other counts too"
-        fields["strands"] = [
-            replace(
-                named,
-                field="strands",
-                value=stitch.strands,
-                implied=True,
-                rule="count of the named stitch",
-                reasons=[reason],
-            )
-        ]
-    elif stitch.strands and "strands" in fields:
+    _imply_strands(fields, named, stitch)
+    if stitch.hold and "hold" not in fields:
+        reason = f"follows from the name {stitch.name}"
+        fields["hold"] = [_implied(named, "hold", stitch.hold, "hold of the named stitch", reason)]
+
+
+def _imply_strands(fields: dict[str, list[Finding]], named: Finding, stitch: Stitch) -> None:
+    """Add the count a stitch usually has, or remark on a told count that is another."""
+    if not stitch.strands:
+        return
+    if "strands" in fields:
         stated = choose("strands", fields["strands"])[0]
         if stated.value != stitch.strands and not stitch.ambiguous:
             stated.reasons.append(f"{stitch.name} usually has {stitch.strands} strands")
-    if stitch.hold and "hold" not in fields:
-        fields["hold"] = [
-            replace(
-                named,
-                field="hold",
-                value=stitch.hold,
-                implied=True,
-                rule="hold of the named stitch",
-                reasons=[f"follows from the name {stitch.name}"],
-            )
-        ]
+        return
+    reason = f"the note gives no count; {stitch.name} usually has {stitch.strands}"
+    if stitch.ambiguous:
+        reason += ", but the name is used with other counts too"
+    fields["strands"] = [_implied(named, "strands", stitch.strands, "count of the named stitch", reason)]
+
+
+def _implied(named: Finding, field: str, value: Value, rule: str, reason: str) -> Finding:
+    """Return what follows from the name of a stitch, with the words that name it."""
+    return replace(named, field=field, value=value, implied=True, rule=rule, reasons=[reason])

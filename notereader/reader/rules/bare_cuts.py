@@ -1,7 +1,8 @@
 """Tendons told to be cut with no word of how far: 'the FDP and FDS were lacerated. Both were repaired'."""
 
-from notereader.reader.desk import Desk, tendon_owner
+from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
+from notereader.reader.owners import tendon_owner
 from notereader.reader.page import Mention
 from notereader.reader.rules.attach import is_denied
 from notereader.reader.scene import Scene

@@ -2,9 +2,10 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, meant_by_all, owners
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
+from notereader.reader.owners import meant_by_all, owners
 from notereader.reader.page import Break, within
 from notereader.reader.rules.dealt_results import holders_of_result
 from notereader.reader.rules.of_one_make import of_one_make, others_untested

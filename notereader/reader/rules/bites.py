@@ -2,9 +2,10 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, is_correction, named_so_far
+from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
+from notereader.reader.owners import named_so_far
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.dealt_out import by_turns
 from notereader.reader.rules.purchase_wordings import labelled, plainly_taken
@@ -200,7 +201,6 @@ def _bare_bite(scene: Scene, q: Quantity) -> bool:
     return scene.word_before(q.i) in ("bite", "bites", "purchase") and scene.next_word(q.j) in ("", ",", ";", ".")
 
 
-_BEHIND_LENGTH = frozenset(["", ",", ";", ".", "each", "both", "either"])
 _MARKS = frozenset(["~", ":", "=", "about", "approx", "ca", "circa"])
 
 

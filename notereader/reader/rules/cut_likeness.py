@@ -1,8 +1,9 @@
 """A cut told by another tendon's: 'the FDS the same', 'so was the profundus', 'neither slip'."""
 
-from notereader.reader.desk import Desk, tendon_owner
+from notereader.reader.desk import Desk
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.needs import needs
+from notereader.reader.owners import tendon_owner
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_owners import same_tendon
 from notereader.reader.scene import Scene, group_targets
@@ -66,7 +67,6 @@ def _and_the_next(desk: Desk, scene: Scene, mention: Mention, group: Group) -> N
 
 _JOINS_SOON = 5  # words
 _DENIES = frozenset(["i", "we", "he", "she", "not", "no", "nor", "but", "never", "except", "without", "only"])
-_ALSO = frozenset(["too", "also", "likewise", "equally"])
 
 
 def _last_before(scene: Scene, mention: Mention, group: Group) -> bool:

@@ -1,12 +1,13 @@
 """Whose a cut is: the tendons that words for how far a tendon was cut are told of."""
 
-from itertools import pairwise
-
-from notereader.reader.desk import HURT_KINDS, Desk, carried, tendon_owner
+from notereader.reader.carried import carried
+from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import DIGITS, Group, Target, has
 from notereader.reader.measures import count_of
+from notereader.reader.owners import tendon_owner
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.one_spared import all_but_the_spared
+from notereader.reader.rules.rest_of_four import and_the_others, each_of, rest_of_four, the_rest
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene, Subject, group_targets, series
 from notereader.vocabulary.wordlists import word_list
@@ -24,7 +25,31 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return []
     if has_strange_subject(scene, mention.i):
         return []
-    headed = (
+    told = _by_its_place(scene, mention)
+    if told:
+        return told
+    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
+    if group is not None and group.excepted:
+        return []  # 'All tendons except the FPL were divided'
+    subject = scene.owner(mention.i, mention.j)
+    if mention.value == "intact" and group is not None and not group.digits:
+        targets = the_rest(desk, scene, group) or targets
+    if subject is not None:
+        targets = [*_in_series(desk, scene, subject, mention), *targets]
+    if mention.value == "intact" and group is not None:
+        targets = and_the_others(desk, scene, group) or [*targets, *_fingers_with_flexors(desk, scene, group)]
+    if targets:
+        return list(dict.fromkeys(_but_for_one_slip(desk, scene, mention, targets, group)))
+    if subject is None:
+        return _from_label(desk, scene, mention)
+    if group is None:
+        return []
+    return _without_a_name(desk, scene, mention, group)
+
+
+def _by_its_place(scene: Scene, mention: Mention) -> list[Target]:
+    """Return the tendons told by the way a list, a heading or a wound stands to a word for a cut, whoever owns it."""
+    return (
         behind_brackets(scene, mention.j)
         or all_but_the_spared(scene, mention)
         or state_after_state(scene, mention)
@@ -36,50 +61,53 @@ def cut_targets(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         or _cut_in(scene, mention)
         or all_of_them(scene, mention)
     )
-    if headed:
-        return headed
-    targets, group = tendon_owner(desk, scene, mention.i, mention.j)
-    if group is not None and group.excepted:
-        return []  # 'All tendons except the FPL were divided'
-    subject = scene.owner(mention.i, mention.j)
-    if mention.value == "intact" and group is not None and not group.digits:
-        targets = _the_rest(desk, scene, group) or targets
-    if subject is not None:
-        targets = [*_in_series(desk, scene, subject, mention), *targets]
-    if mention.value == "intact" and group is not None:
-        targets = _and_the_others(desk, scene, group) or [*targets, *_fingers_with_flexors(desk, scene, group)]
-    if targets:
-        if _of_one_slip(scene, group):
-            whole = [t for t in targets if t.tendon != "FDS" or t.slip]
-            targets = whole or (_other_slip(desk, scene, targets) if mention.value == "intact" else [])
-        return list(dict.fromkeys(targets))
-    if subject is None:
-        return _from_label(desk, scene, mention)
-    if subject.group is None:
-        return []
-    assert group is not None
+
+
+def _but_for_one_slip(
+    desk: Desk, scene: Scene, mention: Mention, targets: list[Target], group: Group | None
+) -> list[Target]:
+    """'One slip of the FDS was cut': nothing is said of the whole FDS, and of the other slip only that it is sound."""
+    if not _of_one_slip(scene, group):
+        return targets
+    whole = [t for t in targets if t.tendon != "FDS" or t.slip]
+    return whole or (_other_slip(desk, scene, targets) if mention.value == "intact" else [])
+
+
+def _without_a_name(desk: Desk, scene: Scene, mention: Mention, group: Group) -> list[Target]:
+    """Return the tendons meant by 'the others', 'all', 'it', or by fingers with no tendon named beside them."""
+    intact = mention.value == "intact"
     if group.generic == "others":
-        return _rest_of_four(scene, group)
-    if group.generic == "all" and mention.value == "intact" and (group.digits or _digits_before(scene, group)):
-        digits = group.digits or _digits_before(scene, group)
-        return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
-    if group.generic == "all" and mention.j <= group.i and group.i - mention.j <= 1:
-        return []  # 'the cut tendons' tells nothing new
+        return rest_of_four(scene, group)
     if group.generic == "all":
-        flexors = _flexors_of_finger(desk, scene, group) if mention.value == "intact" else []
-        return flexors or _all_tendons(desk, scene, group, mention.value)
-    if group.generic == "one" and mention.value != "intact" and _of_thumb(scene, group):
-        return [Target("thumb", "FPL")]
-    if group.generic == "one" and mention.value != "intact":
-        return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
-    if group.every and not (group.digits or group.generic):
+        return _meant_by_all(desk, scene, mention, group)
+    if group.generic:
+        return [] if intact else _the_one_cut(desk, scene, group)
+    if group.every and not group.digits:
         return _in_every_finger(scene, group, mention)
-    if group.digits and mention.value == "intact" and not group.generic:
+    if not group.digits:
+        return []
+    if intact:
         return _other_fingers(scene, group)
-    if group.digits and mention.value != "intact" and not group.generic:
-        others = [m for m in scene.of(*_OTHER_PARTS) if m.j <= mention.i]  # 'the nerves of the index, middle and ring'
-        return [] if others else same_tendon(scene, group)
-    return []
+    others = [m for m in scene.of(*_OTHER_PARTS) if m.j <= mention.i]  # 'the nerves of the index, middle and ring'
+    return [] if others else same_tendon(scene, group)
+
+
+def _meant_by_all(desk: Desk, scene: Scene, mention: Mention, group: Group) -> list[Target]:
+    """'All tendons of the index and middle were intact': both flexors of each; else those named so far."""
+    intact = mention.value == "intact"
+    if intact and (digits := group.digits or _digits_before(scene, group)):
+        return [Target(d, t) for d in digits for t in (("FPL",) if d == "thumb" else ("FDP", "FDS"))]
+    if mention.j <= group.i and group.i - mention.j <= 1:
+        return []  # 'the cut tendons' tells nothing new
+    flexors = _flexors_of_finger(desk, scene, group) if intact else []
+    return flexors or _all_tendons(desk, scene, group, mention.value)
+
+
+def _the_one_cut(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'It was cut through', 'this tendon was notched': the tendon spoken of, and of the thumb its only flexor."""
+    if _of_thumb(scene, group):
+        return [Target("thumb", "FPL")]
+    return carried(desk, scene, group.digits or None)[0] or list(scene.setting.focus)
 
 
 def behind_brackets(scene: Scene, j: int) -> list[Target]:
@@ -239,70 +267,6 @@ def _of_thumb(scene: Scene, group: Group) -> bool:
     return not any(t.digit == "thumb" for t in scene.setting.focus)
 
 
-def _the_rest(desk: Desk, scene: Scene, group: Group) -> list[Target]:
-    """'The remaining FDPs not cut', 'FDPs: all 4 intact': those of the four fingers of which no cut was told."""
-    others = _to_other_fingers(desk, scene, group)
-    if others:
-        return others
-    lead = [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w not in _COUNTED]
-    other = lead[-1:] != [] and lead[-1] in _OTHER and len(group.tendons) == 1
-    several = not _PLURAL_KINDS.isdisjoint(scene.words(group.i, group.j))
-    several = several or (group.four == 1 and "all" in scene.words(group.i - 2, group.i))  # 'all the profundus tendons'
-    several = several and desk.at_wrist
-    if not (group.every or other or several) and "all" not in scene.words(group.j, group.j + 3):
-        return []
-    before, after = lead[-1] if other else scene.word_before(group.i), scene.words(group.j, group.j + 4)
-    at_wrist = bool(desk.values_told("zone") & {"IV", "V"})
-    wrist = not desk.values_told("tendon").isdisjoint(("FCR", "FCU", "PL")) and len(set(scene.every_digit)) > 1
-    if after[:2] == ["all", "intact"] and wrist:
-        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]  # 'FDP all intact'
-    four = any(after[k : k + 2] in (["all", "4"], ["all", "four"]) for k in range(3)) or (
-        before == "every" and at_wrist
-    )
-    if several and not other:
-        fours = [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS]
-        return [*fours, *(t for t in group_targets(scene, group) if t.tendon not in ("FDP", "FDS"))]
-    if not four and before not in _OTHER:
-        return []
-    fingers = _of_four(group)
-    known = {t.digit for t in desk.named} | set(scene.every_digit)
-    if (
-        not four
-        and not (at_wrist or desk.at_wrist)
-        and len(known - {"thumb", None}) < 2
-        and not any(t.digit is None for t in desk.named)
-    ):
-        return []  # one finger was worked on: its neighbours were not looked at
-    told_of = [] if four else _named_before(scene, group)  # 'FDP index cut; remaining FDPs ok'
-    return [t for t in fingers if desk.extents.get(t) not in HURT_KINDS and t not in told_of]
-
-
-_OTHER = frozenset(["remaining", "other", "others", "rest"])
-_COUNTED = frozenset(["the", "two", "three", "of", "2", "3", "all"])
-_PLURAL_KINDS = frozenset(["profundi", "fdps", "fdp's", "superficiales", "fdss", "fds's"])  # of fingers not named
-
-
-def _named_before(scene: Scene, group: Group) -> list[Target]:
-    """Return the tendons that a sentence, or the one before it, named by their finger before a group."""
-    named = [g for g in scene.setting.groups if g.digits and g.tendons and g.j <= group.i and not g.reference]
-    return [*scene.setting.focus, *(t for g in named for t in group_targets(scene, g))]
-
-
-def _to_other_fingers(desk: Desk, scene: Scene, group: Group) -> list[Target]:
-    """'Superficialis to the other fingers and every profundus tendon': those of which no cut was told."""
-    told = [w for w in scene.words(group.i, group.j) if w != "the"]
-    at = next((k for k in range(len(told) - 1) if told[k] in ("other", "remaining") and told[k + 1] in _FINGERS), None)
-    if at is None or told[at - 1] not in ("to", "of", "in"):
-        return []
-    if "every" in told[at:] or len(group.tendons) == 1:
-        named = _named_before(scene, group)
-        return [t for t in _of_four(group) if desk.extents.get(t) not in HURT_KINDS and t not in named]
-    return []
-
-
-_FINGERS = frozenset(["fingers", "digits"])
-
-
 def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Target]:
     """'FDP: completely divided in all three fingers': the tendon that heads the line, in each finger worked on."""
     named = [g for g in scene.setting.groups if g.tendons and g.j <= mention.i and not g.digits]
@@ -313,51 +277,16 @@ def _in_every_finger(scene: Scene, group: Group, mention: Mention) -> list[Targe
     return [Target(d, t) for d in fingers for t in named[0].tendons if has(d, t)]
 
 
-def _rest_of_four(scene: Scene, group: Group) -> list[Target]:
-    """'Only that of the index was whole. The other three were cut': the same tendon of the fingers not told of.
-
-    'Of the profundi, those to the ring and small fingers were divided and the other two intact' tells of them before,
-    and so does 'The index and ring profundi were divided, the remaining two were intact'.
-    """
-    named = [g for g in scene.setting.groups if g.tendons and g.j <= group.i and not g.reference]
-    before = [g for g in named if g.digits]
-    if not {"repair", "repairs"}.isdisjoint(scene.words(group.i, group.j + 1)):
-        return []  # 'The index FDP was cut through again, the other three repairs were intact'
-    told = group_targets(scene, before[-1]) if before else list(scene.setting.focus)
-    told = [t for t in told if t.tendon in ("FDP", "FDS") and t.digit in DIGITS[1:] and t.slip is None]
-    counted = next((count_of(w) for w in scene.words(group.i, group.j + 1) if count_of(w) > 1), 0)
-    of_four = len({t.digit for t in told}) + counted == len(DIGITS[1:])
-    if not of_four or len({t.tendon for t in told}) != 1 or (not before and len(scene.setting.focus) != 1):
-        return []
-    return [Target(d, told[0].tendon) for d in DIGITS[1:] if all(d != t.digit for t in told)]
-
-
-def _of_four(group: Group) -> list[Target]:
-    """Return a group's deep or superficial flexors of all four fingers."""
-    return [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
-
-
 def _in_series(desk: Desk, scene: Scene, subject: Subject, mention: Mention) -> list[Target]:
     """'The FCR, both flexors of the index and the median nerve were intact': the tendons named before in the list."""
     before = [s.group for s in series(scene, subject, mention.i) if s is not subject and s.group is not None]
     apart = subject.group is not None and any(slip for _, _, slip in subject.group.pairs)
     listed = [g for g in before if g.tendons and not (apart and any(slip for _, _, slip in g.pairs))]
     # 'cut on its radial slip, the ulnar being whole'
-    found = [t for group in listed for t in _each_of(desk, scene, group, mention)]
+    found = [t for group in listed for t in each_of(desk, scene, group, mention)]
     if mention.value == "intact":
         found += [t for group in before if group.generic == "all" for t in _flexors_of_finger(desk, scene, group)]
     return found
-
-
-def _each_of(desk: Desk, scene: Scene, group: Group, mention: Mention) -> list[Target]:
-    """'FPL, all the FDPs and the median nerve intact' at the wrist: those of all four fingers, but for the cut ones."""
-    if mention.value == "intact" and not group.digits and (rest := _the_rest(desk, scene, group)):
-        return rest  # 'the other profundi and the median nerve were intact'
-    if group.four != 1 or group.digits or mention.value != "intact" or not desk.at_wrist:
-        return group_targets(scene, group)
-    fours = [Target(d, t) for t in group.tendons if t in ("FDP", "FDS") for d in DIGITS[1:]]
-    others = [t for t in group_targets(scene, group) if t.tendon not in ("FDP", "FDS")]
-    return [*others, *(t for t in fours if desk.extents.get(t) not in HURT_KINDS)]
 
 
 def _flexors_of_finger(desk: Desk, scene: Scene, group: Group) -> list[Target]:
@@ -388,24 +317,6 @@ def _fingers_with_flexors(desk: Desk, scene: Scene, group: Group) -> list[Target
     return [Target(d, t) for d in fingers for t in ("FDP", "FDS")]
 
 
-_ALL_FOUR = frozenset([("all", "four"), ("all", "4")])
-
-
-def _and_the_others(desk: Desk, scene: Scene, group: Group) -> list[Target]:
-    """'The sublimis to ring and small and the other profundi': of one kind those named, of the other all the rest."""
-    last = scene.word_before(group.j)
-    lead = [w for w in scene.words(group.i, group.j - 1) if w not in _COUNTED]
-    if last not in _PLURAL_KINDS or len(group.tendons) != len(_KINDS) or lead[-1:] == [] or lead[-1] not in _OTHER:
-        return []
-    deep = "FDP" if last[:1] in ("p",) or last.startswith("fdp") else "FDS"
-    four = not _ALL_FOUR.isdisjoint(pairwise(scene.words(group.i, group.j)))
-    named = [Target(d, t) for d in (DIGITS[1:] if four else group.digits) for t in group.tendons if t != deep]
-    rest = [Target(d, deep) for d in DIGITS[1:] if desk.extents.get(Target(d, deep)) not in HURT_KINDS]
-    told = _named_before(scene, group)
-    return [*named, *(t for t in rest if t not in told)] if desk.at_wrist else []
-
-
-_KINDS = ("FDP", "FDS")
 _BETWEEN_FINGERS = frozenset(["and", ",", "the", "finger", "fingers", "flexor", "&", "+", "'s"])
 
 

@@ -2,8 +2,10 @@
 
 from collections.abc import Container
 
-from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
+from notereader.reader.owners import tendon_owner
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.cut_owners import CUT_LABELS, OF_ITS, behind_brackets, of_another_row
 from notereader.reader.rules.strangers import has_strange_subject

@@ -10,6 +10,7 @@ from notereader.vocabulary.wordlists import word_list
 _NO = frozenset(["no", "n"])
 _NEEDED = frozenset(["needed", "required", "necessary", "done", "placed", "made", "indicated"])
 _MEANS = frozenset(["with", "by", "using"])
+_NOUNS = word_list("denied_deeds", "nouns")
 _IN_LABELS = word_list("denied_deeds", "in_labels")
 _CLOSES = frozenset(["", ".", ",", ";", ")", "|", "-"])
 
@@ -131,3 +132,44 @@ _SEWING = frozenset(
 )
 # 'Not worth sewing, and I cut it away'
 _TAKEN_AWAY = frozenset(["away", "out", "off", "removed", "excised", "resected", "trimmed", "smoothed", "pared"])
+
+
+def only_required(scene: Scene, mention: Mention) -> bool:
+    """'The nick did not require suture', 'it needed trimming': whether a deed is only said to be called for."""
+    return not _REQUIRED.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i))
+
+
+_REQUIRED = frozenset(["require", "required", "requires", "requiring", "need", "needed", "needing"])
+
+
+def none_needed(scene: Scene, mention: Mention) -> bool:
+    """'No slip had to be excised', 'no part of the FDS needed to be': not 'there was no room and the FDS had to be'."""
+    k = mention.i - 3
+    if scene.words(k, mention.i) not in _NEEDED_TO_BE:
+        return False
+    lead = scene.words(max(scene.sentence.i, k - _LONG_NAME), k)
+    return any(a in ("no", "neither") and b in _PIECES_OF_TENDON for a, b in pairwise(lead))
+
+
+_NEEDED_TO_BE = (["had", "to", "be"], ["needed", "to", "be"], ["have", "to", "be"], ["need", "to", "be"])
+_LONG_NAME = 7  # words
+_PIECES_OF_TENDON = frozenset(["slip", "slips", "tendon", "tendons", "part", "portion", "segment", "further", "flexor"])
+
+
+def but_otherwise(scene: Scene, mention: Mention) -> bool:
+    """'Repaired not with six strands but with four': the deed stands, only its manner is denied."""
+    return scene.words(mention.j, mention.j + 2) == ["not", "with"] and "but" in scene.said
+
+
+def noun_alone(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a deed is only named, 'suture', 'graft': it is told by a title, or as the answer to a label."""
+    word = " ".join(scene.words(mention.i, mention.j))
+    if word not in _NOUNS or scene.header:
+        return False
+    return word == "advancement" or not _answers(scene, mention)
+
+
+def _answers(scene: Scene, mention: Mention) -> bool:
+    """'Treatment (FPL, left thumb): suture', 'gesture: graft': a noun that answers a label."""
+    closes = scene.next_word(mention.j) in ("", ".", ",", ";")
+    return closes and scene.word_before(mention.i) == ":"

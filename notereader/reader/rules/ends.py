@@ -2,10 +2,12 @@
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, Finding, carried, is_correction, named_so_far, tendon_owner
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk, Finding, is_correction
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import UNITS
 from notereader.reader.needs import needs
+from notereader.reader.owners import named_so_far, tendon_owner
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import foreign
 from notereader.reader.rules.dealt_results import holders_of_result

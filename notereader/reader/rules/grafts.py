@@ -1,6 +1,7 @@
 """A tendon mended with a graft whose donor is named: 'the palmaris longus as a graft, woven into both ends'."""
 
-from notereader.reader.desk import Desk, carried
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, group_targets

@@ -3,6 +3,7 @@
 from notereader.reader.boxes import find_boxes
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
+from notereader.reader.rules.spared import of_a_wound
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -13,7 +14,61 @@ _LEFT_AFTER = word_list("tendons", "left_after") | {""}
 _SIDES = frozenset(["left", "right", "l", "r", "and", "the", "of"])
 
 
-def left_is_deed(scene: Scene, mention: Mention) -> bool:
+def tells_left(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """Tell whether a word for leaving says that a tendon was left as it was."""
+    if of_a_wound(scene, mention) or _of_a_muscle(scene, mention) or _of_a_suture(scene, mention):
+        return False  # 'the bite had left the superficialis alone'
+    if _of_a_stump(desk, scene, mention) or _of_ends_or_knots(scene, mention) or _of_what_stayed(scene, mention):
+        return False
+    if _of_a_test(scene, mention) or _of_gap_before(desk, scene):
+        return False
+    if scene.words(mention.i, mention.j) == ["left"] and not _left_is_deed(scene, mention):
+        return False
+    return not _of_a_result(scene, mention)
+
+
+def _of_a_result(scene: Scene, mention: Mention) -> bool:
+    """'It catches; left it': the finding was left; 'no diastasis of either repair was observed': it was looked for."""
+    if "left" in " ".join(scene.words(mention.i, mention.j)):
+        return _leaves_a_gap(scene, mention)
+    return bool(scene.of("gap")) and scene.owner(mention.i, mention.j) is not None
+
+
+def _of_a_test(scene: Scene, mention: Mention) -> bool:
+    """'The repairs were then observed during passive extension'."""
+    watched = " ".join(scene.words(mention.i, mention.j)).endswith("observed")
+    return watched and not _WATCHED.isdisjoint(scene.words(mention.j, mention.j + 2))
+
+
+_WATCHED = frozenset(["during", "while", "as", "through", "throughout", "under", "on", "in", "with", "when"])
+
+
+def _of_what_stayed(scene: Scene, mention: Mention) -> bool:
+    """'The little bit that was left on the bone'."""
+    was_left = scene.words(mention.i, mention.j) == ["was", "left"]
+    return was_left and not _LITTLE.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i))
+
+
+_LITTLE = frozenset(["little", "bit", "what", "enough", "much"])
+
+
+def _of_a_suture(scene: Scene, mention: Mention) -> bool:
+    """'The running suture was left out', '... an epitendinous suture; the superficialis was left without'."""
+    if not scene.of("pattern", "role"):
+        return False
+    if scene.next_word(mention.j) == "out":
+        return True
+    without = scene.words(mention.j - 1, mention.j + 1) == ["left", "without"]
+    return without and scene.next_word(mention.j + 1) in ("one", "", ".", ",", ";")
+
+
+def _of_a_muscle(scene: Scene, mention: Mention) -> bool:
+    """'The lumbrical came off with the distal FDP stump; not sutured': the muscle, which opens the sentence."""
+    first = scene.sentence.i
+    return any(m.value == "muscle" and first <= m.i <= first + 1 and m.j <= mention.i for m in scene.of("role"))
+
+
+def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     """Tell whether a bare 'left' says that a tendon was left as it was."""
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
@@ -112,7 +167,7 @@ def _only_names(scene: Scene) -> bool:
     return bool(named) and all(w in _SIDES or not w[0].isalnum() for w in rest)
 
 
-def leaves_a_gap(scene: Scene, mention: Mention) -> bool:
+def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
     """'opened 1 mm and was left that way', 'it catches; left it': the finding is left, not the tendon."""
     if {"unrepaired", "unsutured", "unsewn"} & set(scene.words(mention.i, mention.j + 1)):
         return False
@@ -125,14 +180,14 @@ def leaves_a_gap(scene: Scene, mention: Mention) -> bool:
     return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
 
-def of_gap_before(desk: Desk, scene: Scene) -> bool:
+def _of_gap_before(desk: Desk, scene: Scene) -> bool:
     """'A gap of 1 mm was seen. I left it.': what was left is the gap."""
     before = desk.scene_before(scene)
     short = scene.sentence.j - scene.sentence.i <= 6 and not any(g.tendons for g in scene.setting.groups)
     return short and before is not None and bool(before.of("gap", "glide", "bulk", "tension")) and bool(desk.treatments)
 
 
-def of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
+def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
     """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
     first, _ = scene.part(mention.i)
     told = [m for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
@@ -142,7 +197,7 @@ def of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
     return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)
 
 
-def of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
+def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:
     """'Distal stump tenodesed. Proximal stump shortened and left in the palm.': one end of a tendon dealt with."""
     if "stump" not in scene.words(scene.sentence.i, mention.i):
         return False

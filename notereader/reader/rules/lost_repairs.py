@@ -1,8 +1,10 @@
 """Repairs that did not outlive the operation: 'it ruptured on the table and was left', '... was not redone'."""
 
-from notereader.reader.desk import Desk, carried, tendon_owner
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.needs import needs
+from notereader.reader.owners import tendon_owner
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 

@@ -6,9 +6,10 @@ tendon was just told to have one.
 
 from itertools import pairwise
 
-from notereader.reader.desk import Desk, Finding, others
+from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
+from notereader.reader.owners import others
 from notereader.reader.page import Break, within
 from notereader.reader.rules.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.suture_owners import (

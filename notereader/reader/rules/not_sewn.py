@@ -1,8 +1,9 @@
 """A cut that was not sewn, told without a word for leaving it: 'FDP was repaired, FDS was not', 'got no stitch'."""
 
-from notereader.reader.desk import HURT_KINDS, Desk, tendon_owner
+from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import Target
 from notereader.reader.needs import needs
+from notereader.reader.owners import tendon_owner
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 

@@ -1,8 +1,10 @@
 """Sutures told by reference: 'in the same manner', 'like the index', 'likewise', 'as line 1', 'same epitendinous'."""
 
 from itertools import pairwise
+from typing import NamedTuple
 
-from notereader.reader.desk import Copy, Desk, Finding, carried
+from notereader.reader.carried import carried
+from notereader.reader.desk import Copy, Desk, Finding
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
@@ -26,27 +28,26 @@ _CLAUSE_STOPS = frozenset([",", ";", "."])
 _COMPARES = _ALIKE | {"same", "identical", "similar", "as", "so", "repeated"}
 
 
+class _Phrase(NamedTuple):
+    """The words of a reference, the group it compares with if it names one, and which part of the suture is meant."""
+
+    i: int
+    j: int
+    source: Group | None
+    fields: str
+
+
 @needs(words=_COMPARES | {"like"})
 def references(desk: Desk, scene: Scene) -> None:
     """Note every 'the same was done' of a sentence; the facts are taken over once all are known."""
     if scene.sentence.section in ("instructions", "closure", "indication", "anaesthesia", "dressing"):
         return
     found = _phrase(desk, scene, scene.sentence.i)
-    if found is not None and taken_back(scene, found[1], min(found[1] + _AT_ONCE, len(scene.page.words))):
-        found = _phrase(desk, scene, found[1])  # 'the same thing, scratch that, 4-0 and the same running stitch'
-    if found is None:
+    if found is not None and taken_back(scene, found.j, min(found.j + _AT_ONCE, len(scene.page.words))):
+        found = _phrase(desk, scene, found.j)  # 'the same thing, scratch that, 4-0 and the same running stitch'
+    if found is None or _of_another_thing(scene, found):
         return
     i, j, source, fields = found
-    if "not" in scene.words(max(scene.part(i)[0], i - 9), i):
-        return  # 'it was not repaired with the same core as the ring'
-    if scene.words(i, j) == ["as", "above"] and scene.of("opened") and not scene.of("deed", "stitch", "role"):
-        return  # 'free once that pulley had been vented as above'
-    foreign = any(
-        m.kind in ("structure", "sided", "anynerve", "anyartery") or (m.kind, m.value) == ("role", "skin")
-        for m in scene.mentions
-    )
-    if foreign and not any(g.tendons for g in scene.setting.groups):
-        return  # 'the skin was closed in the same way'
     if source is None and fields == "all" and _of_a_test(desk, scene):
         if not any(g.tendons or g.digits for g in scene.setting.groups):
             return  # 'then pulled the same way again'
@@ -55,19 +56,40 @@ def references(desk: Desk, scene: Scene) -> None:
         return
     if not _TESTED.isdisjoint(scene.words(max(scene.sentence.i, i - _AT_ONCE), i)):
         fields = "test"  # 'the index FDP was tested in the same way': what was seen is not told
+    if scene.told(i):
+        _lay_reference(desk, scene, found._replace(fields=fields))
+
+
+def _of_another_thing(scene: Scene, phrase: _Phrase) -> bool:
+    """Tell whether what was done 'the same' is denied, or was done to a pulley, a nerve, a vessel or the skin."""
+    i, j = phrase.i, phrase.j
+    if "not" in scene.words(max(scene.part(i)[0], i - 9), i):
+        return True  # 'it was not repaired with the same core as the ring'
+    if scene.words(i, j) == ["as", "above"] and scene.of("opened") and not scene.of("deed", "stitch", "role"):
+        return True  # 'free once that pulley had been vented as above'
+    if any(g.tendons for g in scene.setting.groups):
+        return False
+    skin = any(m.value == "skin" for m in scene.of("role"))  # 'the skin was closed in the same way'
+    return skin or bool(scene.of("structure", "sided", "anynerve", "anyartery"))
+
+
+def _lay_reference(desk: Desk, scene: Scene, phrase: _Phrase) -> None:
+    """Note what the targets of a reference take over, without what the sentence says is otherwise."""
+    i, j, source, fields = phrase
     targets = _targets(desk, scene, i, source)
+    if not targets:
+        return
     if fields == "all" and (_fewer_strands(scene, j) or _another_stitch(scene, j) or _as_another_stitch(scene, i, j)):
         fields = "thread"
     rim = _without_rim(scene, i)
     if fields == "all" and (rim is not None or _rim_left_open(scene, i)):
         fields = "core"
-    if targets and scene.told(i):
-        for target, span in ((t, rim) for t in targets if rim is not None):
-            desk.tendon(scene, target, "peripheral", "absent", [span], "the same but for the peripheral suture")
-        desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
-        rim_too = _rim_the_same(scene, j) if fields in ("thread", "stitch", "core") else None
-        if rim_too is not None:  # '3-0 of the same material, epi same'
-            desk.copies.append(Copy(scene, targets, _source(desk, scene, source), rim_too, "peripheral"))
+    for target, span in ((t, rim) for t in targets if rim is not None):
+        desk.tendon(scene, target, "peripheral", "absent", [span], "the same but for the peripheral suture")
+    desk.copies.append(Copy(scene, targets, _source(desk, scene, source), (i, j), fields))
+    rim_too = _rim_the_same(scene, j) if fields in ("thread", "stitch", "core") else None
+    if rim_too is not None:  # '3-0 of the same material, epi same'
+        desk.copies.append(Copy(scene, targets, _source(desk, scene, source), rim_too, "peripheral"))
 
 
 _AT_ONCE = 3  # words
@@ -171,80 +193,114 @@ def _of_a_test(desk: Desk, scene: Scene) -> bool:
     return bool(before.of("gap", "glide", "test")) and not before.of("material", "stitch", "strandword", "pattern")
 
 
-def _phrase(desk: Desk, scene: Scene, first: int) -> tuple[int, int, Group | None, str] | None:
-    """Return the words of a reference from word `first` on, the group compared with, and which part is meant."""
-    words = scene.page.words
-    compared = next(
-        (
-            g
-            for g in scene.setting.groups
-            if g.reference
-            and g.i >= first
-            and {"like", "as", "ditto"} & set(words[max(g.i - 5, scene.sentence.i) : g.i])
-        ),
-        None,
-    )
+def _phrase(desk: Desk, scene: Scene, first: int) -> _Phrase | None:
+    """Return the first reference of a sentence from word `first` on, or None."""
+    compared = next((g for g in scene.setting.groups if g.i >= first and _is_compared(scene, g)), None)
     if compared is not None:
-        part = {"peripheral": "peripheral", "core": "core"}.get(scene.sentence.section, "all")
-        return max(compared.i - 1, scene.sentence.i), compared.j, compared, _part_told(scene, compared.i) or part
-    if _COMPARES.isdisjoint(words[scene.sentence.i : scene.sentence.j]):
+        part = scene.sentence.section if scene.sentence.section in (CORE, PERIPHERAL) else "all"
+        begins = max(compared.i - 1, scene.sentence.i)
+        return _Phrase(begins, compared.j, compared, _part_told(scene, compared.i) or part)
+    if _COMPARES.isdisjoint(scene.words(scene.sentence.i, scene.sentence.j)):
         return None
-    for k in range(first, scene.sentence.j):
-        word = words[k]
-        if word == "so" and words[k + 1 : k + 2] in (["was"], ["were"]) and _slip_behind(scene, k + 2):
-            return k, k + 2, None, "slip"
-        if word in _ALIKE:
-            if _told_itself(scene, k):
-                continue
-            return k, k + 1, None, "all"
-        if word in ("same", "identical", "similar") and not {"more", "another", "extra", "further"} & set(
-            words[max(scene.sentence.i, k - 3) : k]
-        ):
-            reach = 6 if scene.words(k + 2, k + 4) == ["-", "strand"] else 4  # 'the same four-strand method'
-            after = words[k + 1 : min(k + reach, scene.sentence.j)]
-            cut = next((n for n, w in enumerate(after) if w in _QUALIFIED or w in _CLAUSE_STOPS), len(after))
-            noun = next((w for w in after[:cut] if w in _SAME), None)  # not 'the same but no epitendinous'
-            if noun is not None:
-                j = k + 2 + after.index(noun)
-                if noun in _THREADS or (noun in ("stitch", "suture") and _stitch_beside(scene, k)):
-                    return k, j, None, "thread"
-                if noun in ("stitch", "suture") and not {"running", "continuous"}.isdisjoint(words[k + 1 : j]):
-                    return k, j, None, "peripheral"
-                if noun == "stitch":
-                    return k, j, None, "stitch"
-                peripheral = noun in ("epitendinous", "epi", "peripheral") or "epitendinous" in after[:cut]
-                core = "core" in words[k + 1 : j] and not _and_its_rim(scene.words(j, scene.sentence.j))
-                return k, j, None, "peripheral" if peripheral else "core" if core else "all"
-            if _same_thread_named(desk, scene, k):
-                return k, k + 2, None, "thread"
-            short = _told_in_short(scene, k)
-            if short is not None:
-                return k, short[0], None, short[1]
-            if _rim_the_same(scene, k - 1) == (k - 1, k + 1):
-                return k - 1, k + 1, None, "peripheral"  # 'FDP middle 2-strand Kessler 4-0, epi same'
-            answered = _label_answered(scene, k)
-            if answered:
-                return scene.sentence.i, k + 1, None, answered
-            begins = k - (words[k - 1] == "the")
-            begins -= 2 * (words[begins - 2 : begins] == ["-", ">"])  # 'FDS RF -> same'
-            begins -= words[begins - 1] in (":", "-", ",", "done", "repaired")  # 'Ring finger - identical'
-            begins -= words[begins - 1] in ("was", "were")
-            led = any(g.j in (begins, k) for g in scene.setting.groups if g.i < g.j)
-            after = after[1:] if after[:1] == ["again"] and led else after
-            if led and (after[:1] or [""])[0] in _SAYS_NO_NOUN and scene.told(k):
-                return k, k + 1, None, "all"  # 'FDP index the same, and a 6-0 Prolene running stitch'
-            if _given_the_same(desk, scene, k):
-                return k - 1, k + 1, None, "all"
-            if after[:2] == ["was", "done"] or after[:1] in (["for"], ["done"]) or after[:2] == ["again", "for"]:
-                return k, k + 2, None, "all"
-        if word == "repeated" and _done_again(desk, scene, k):
-            return k, k + 1, None, "all"
+    found = (_phrase_at(desk, scene, k) for k in range(first, scene.sentence.j))
+    return next((phrase for phrase in found if phrase is not None), None)
+
+
+def _is_compared(scene: Scene, group: Group) -> bool:
+    """'Like the index', 'as for the ring FDP'."""
+    lead = scene.words(max(group.i - 5, scene.sentence.i), group.i)
+    return group.reference and not _LIKE.isdisjoint(lead)
+
+
+_LIKE = frozenset(["like", "as", "ditto"])
+
+
+def _phrase_at(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
+    """Return the reference that word k makes, or None: 'likewise', 'so was ...', 'the same ...', 'as above'."""
+    word, after = scene.page.words[k], scene.words(k + 1, k + 2)
+    if word == "so" and after in (["was"], ["were"]) and _slip_behind(scene, k + 2):
+        return _Phrase(k, k + 2, None, "slip")
+    if word in _ALIKE:
+        return None if _told_itself(scene, k) else _Phrase(k, k + 1, None, "all")
+    if word in _THE_SAME and _FURTHER.isdisjoint(scene.words(max(scene.sentence.i, k - 3), k)):
+        return _the_same(desk, scene, k)
+    if word == "repeated" and _done_again(desk, scene, k):
+        return _Phrase(k, k + 1, None, "all")
+    if word == "as" and after in (["above"], ["before"]) and k > scene.sentence.i:
         named = any(g.tendons or g.digits or g.generic for g in scene.setting.groups)
-        if word == "as" and words[k + 1 : k + 2] in (["above"], ["before"]) and k > scene.sentence.i:
-            part = _part_told(scene, k)
-            if named or part:
-                return k, k + 2, None, part or "all"  # 'Peripheral suture as above.'
+        part = _part_told(scene, k) or ("all" if named else "")
+        return _Phrase(k, k + 2, None, part) if part else None  # 'Peripheral suture as above.'
     return None
+
+
+_THE_SAME = ("same", "identical", "similar")
+_FURTHER = frozenset(["more", "another", "extra", "further"])
+
+
+def _the_same(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
+    """Return what 'the same' at word k refers to: its noun's part, that of its label, or all; None for neither."""
+    reach = 6 if scene.words(k + 2, k + 4) == ["-", "strand"] else 4  # 'the same four-strand method'
+    after = scene.words(k + 1, min(k + reach, scene.sentence.j))
+    cut = next((n for n, w in enumerate(after) if w in _QUALIFIED or w in _CLAUSE_STOPS), len(after))
+    noun = next((n for n, w in enumerate(after[:cut]) if w in _SAME), None)  # not 'the same but no epitendinous'
+    if noun is not None:
+        return _Phrase(k, k + 2 + noun, None, _part_of_noun(scene, k, noun, after[:cut]))
+    return _part_the_same(desk, scene, k) or _all_the_same(desk, scene, k, after)
+
+
+def _part_of_noun(scene: Scene, k: int, noun: int, after: list[str]) -> str:
+    """Return what the noun behind 'the same' at word k means: 'same thread', 'same running stitch', 'same core'."""
+    word, described = after[noun], after[:noun]
+    stitch = word in ("stitch", "suture")
+    if word in _THREADS or (stitch and _stitch_beside(scene, k)):
+        return "thread"
+    if stitch and not _RUNNING.isdisjoint(described):
+        return "peripheral"
+    if word == "stitch":
+        return "stitch"
+    if word in ("epitendinous", "epi", "peripheral") or "epitendinous" in after:
+        return "peripheral"
+    core = "core" in (*described, word)
+    return "core" if core and not _and_its_rim(scene.words(k + 2 + noun, scene.sentence.j)) else "all"
+
+
+_RUNNING = frozenset(["running", "continuous"])
+
+
+def _part_the_same(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
+    """'A Kessler of the same Ticron', 'same knot', 'epi same', 'Purchase: same': a part told without its noun."""
+    if _same_thread_named(desk, scene, k):
+        return _Phrase(k, k + 2, None, "thread")
+    short = _told_in_short(scene, k)
+    if short is not None:
+        return _Phrase(k, short[0], None, short[1])
+    if _rim_the_same(scene, k - 1) == (k - 1, k + 1):
+        return _Phrase(k - 1, k + 1, None, "peripheral")  # 'FDP middle 2-strand Kessler 4-0, epi same'
+    answered = _label_answered(scene, k)
+    return _Phrase(scene.sentence.i, k + 1, None, answered) if answered else None
+
+
+def _all_the_same(desk: Desk, scene: Scene, k: int, after: list[str]) -> _Phrase | None:
+    """'FDP index the same', 'I gave just the same', 'the same was done': all of the repair."""
+    led = _led_by_name(scene, k)
+    after = after[1:] if after[:1] == ["again"] and led else after
+    if led and (after[:1] or [""])[0] in _SAYS_NO_NOUN and scene.told(k):
+        return _Phrase(k, k + 1, None, "all")  # 'FDP index the same, and a 6-0 Prolene running stitch'
+    if _given_the_same(desk, scene, k):
+        return _Phrase(k - 1, k + 1, None, "all")
+    if after[:2] in (["was", "done"], ["again", "for"]) or after[:1] in (["for"], ["done"]):
+        return _Phrase(k, k + 2, None, "all")
+    return None
+
+
+def _led_by_name(scene: Scene, k: int) -> bool:
+    """'FDS RF -> same', 'Ring finger - identical', 'FDP was the same': whether a name stands right before word k."""
+    words = scene.page.words
+    begins = k - (words[k - 1] == "the")
+    begins -= 2 * (words[begins - 2 : begins] == ["-", ">"])
+    begins -= words[begins - 1] in (":", "-", ",", "done", "repaired")
+    begins -= words[begins - 1] in ("was", "were")
+    return any(g.j in (begins, k) for g in scene.setting.groups if g.i < g.j)
 
 
 def _stitch_beside(scene: Scene, k: int) -> bool:

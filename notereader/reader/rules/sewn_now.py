@@ -1,6 +1,7 @@
 """'FDP cut through. Repaired.': a deed that names no tendon, of the cut ones spoken of just before."""
 
-from notereader.reader.desk import Desk, carried
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import Mention
 from notereader.reader.scene import Scene, Subject

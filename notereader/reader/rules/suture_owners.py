@@ -1,9 +1,12 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
-from notereader.reader.desk import (
-    Desk,
+from notereader.reader.carried import carried
+from notereader.reader.desk import Desk
+from notereader.reader.groups import WRIST, Group, Target, has
+from notereader.reader.held_counts import count_told
+from notereader.reader.measures import count_of, times_told
+from notereader.reader.owners import (
     both_of_them,
-    carried,
     meant_by_all,
     named_so_far,
     near_digits,
@@ -12,9 +15,6 @@ from notereader.reader.desk import (
     pair_in_focus,
     spoken_of,
 )
-from notereader.reader.groups import WRIST, Group, Target, has
-from notereader.reader.held_counts import count_told
-from notereader.reader.measures import count_of, times_told
 from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.dealt_sutures import fingers_of_all, left_out_before, listed_before

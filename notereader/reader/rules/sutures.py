@@ -1,7 +1,8 @@
 """Core and peripheral sutures of a sentence: every rule of them, in order, and sizes and materials."""
 
+from notereader.reader.carried import carried
 from notereader.reader.choosing import FINE
-from notereader.reader.desk import Desk, carried, is_correction
+from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.rules.bites import bites

@@ -1,8 +1,9 @@
 """How the finished repair was tested on the table."""
 
-from notereader.reader.desk import Desk, others
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.needs import needs
+from notereader.reader.owners import others
 from notereader.reader.page import Mention
 from notereader.reader.rules.behaviour import (
     after_repair,

@@ -2,10 +2,11 @@
 
 from dataclasses import dataclass
 
-from notereader.reader.desk import Desk, others
+from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
 from notereader.reader.needs import needs
+from notereader.reader.owners import others
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import the_rest
 from notereader.reader.rules.suture_owners import targets_of
