@@ -36,6 +36,7 @@ from notereader.reader.rules.aftercare import aftercare
 from notereader.reader.rules.bare_cuts import bare_cuts
 from notereader.reader.rules.cut_likeness import same_as_there
 from notereader.reader.rules.cut_lists import listed_below, listed_beside
+from notereader.reader.rules.edges_taken_off import edges_taken_off
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
@@ -126,7 +127,7 @@ def findings(doc: Doc) -> Doc:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
     for scene in scenes:
-        for rule in (zones, sutures, lost_repairs, quality, pulleys, rebuilt_before, injuries, references):
+        for rule in (zones, sutures, lost_repairs, quality, pulleys, edges_taken_off, rebuilt_before, injuries, references):
             _heed(rule, desk, scene)
     for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)

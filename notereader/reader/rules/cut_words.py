@@ -126,9 +126,20 @@ def _completes_another(scene: Scene, mention: Mention) -> bool:
 
 def _short_of_complete(scene: Scene, mention: Mention, word: str) -> bool:
     """Tell whether what reads as cut through is the surgeon's doing, a likeness, or has a share beside it."""
-    if _is_deed(scene, mention, word) or _is_likeness(scene, mention):
+    if _is_deed(scene, mention, word) or _is_likeness(scene, mention) or _partial_before_name(scene, mention, word):
         return True
     return _share_behind(scene, mention) or _share_before(scene, mention)
+
+
+def _partial_before_name(scene: Scene, mention: Mention, word: str) -> bool:
+    """'Partial FDS division', 'incomplete transection' with the tendon's name between: the noun alone is no more."""
+    named = next((g.i for g in scene.setting.groups if g.tendons and g.j == mention.i), None)
+    if named is None or word not in _CUT_NOUNS:
+        return False
+    return any(m.value == "partial" and m.j == named for m in scene.of("extent"))
+
+
+_CUT_NOUNS = frozenset(["division", "transection", "severance", "section", "divisions", "transections"])
 
 
 def _of_jewellery(scene: Scene, mention: Mention) -> bool:

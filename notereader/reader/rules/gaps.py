@@ -455,6 +455,21 @@ def _left_shut(scene: Scene, mention: Mention) -> bool:
     return object_behind or scene.word_before(mention.i) in ("i", "we", "to")
 
 
+def _of_a_joint(scene: Scene, mention: Mention) -> bool:
+    """'With a pull on the pulp the joint did not open': how a joint holds, which a wire or an anchor may bridge."""
+    k = mention.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in _VERB_LEADS:
+        k -= 1
+    joint = scene.page.words[k - 1] in ("joint", "joints") or any(m.j == k for m in scene.of("joint"))
+    leads = scene.words(max(scene.sentence.i, k - _TO_JOINT), k)
+    return joint and k > scene.sentence.i and _MOVED.isdisjoint(leads)
+
+
+_VERB_LEADS = frozenset(["did", "does", "has", "had", "would", "could", "not", "never", "itself"])
+_TO_JOINT = 4  # words: 'on moving the DIP joint'
+_MOVED = frozenset(["of", "on", "in", "to", "moving", "extending", "bending", "flexing", "straightening", "with", "at"])
+
+
 _SHEATHS = frozenset(["pulley", "pulleys", "sheath", "retinaculum", "canal", "tunnel", "wound", "skin"])
 _OBJECTS = frozenset(["it", "them", "this", "that", "these", "those", "any", "either", "the", "its"])
 
@@ -485,7 +500,7 @@ def _is_repair_gap(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return False  # 'a gap of 4 cm was bridged with the palmaris longus'
     if words & {"epineurium", "nerve", "skin", "flap"} and not words & {"repair", "tendon", "repairs"}:
         return False
-    if _left_shut(scene, mention):
+    if _left_shut(scene, mention) or _of_a_joint(scene, mention):
         return False
     if word == "nothing opened" and {"vented", "released"} & set(scene.words(mention.j, mention.j + 4)):
         return False  # 'nothing opened, nothing vented' tells of pulleys
