@@ -112,24 +112,12 @@ class _Grid:
         page.rows.append(Row(number, line.i, line.j, (first, prefix[-1][1])))
         tells = names_a_part(page, prefix) and not _only_asked(page, title, prefix)
         self._add(prefix[0][0], prefix[-1][1], "narrative" if tells else "label", [])
-        self._prefix = [*self._labels_above(line, places), *self._with_kind(prefix, line, places), *self._over]
+        self._prefix = [*self._labels_above(line, places), *prefix, *self._over]
         self._stand_below(line, own)
         self._above = {}
         self._read_cells(line, places, own)
         self._places = places
         self._note_above(line, places)
-
-    def _with_kind(self, prefix: list[Span], line: Line, places: list[int | None]) -> list[Span]:
-        """'ring   both   intact' below 'finger   tendon   cut': both tendons of the finger."""
-        told: list[Span] = []
-        for cell in prefix:
-            place = places[line.cells.index(cell)]
-            told.append(cell)
-            head = self._title.cells[place] if place is not None else cell
-            both = self._page.words[cell[0] : cell[1]] == ["both"]
-            if both and self._page.words[head[0] : head[1]] in _TENDON_TITLES:
-                told.append(head)
-        return told
 
     def _labels_above(self, line: Line, places: list[int | None]) -> list[Span]:
         """'RING  FDP  cut', then '      A2   vented': a blank under the first titles stands for the label above it."""
@@ -180,9 +168,6 @@ class _Grid:
 
     def _add(self, i: int, j: int, section: str, prefix: list[Span]) -> None:
         self.sentences.append(Sentence(i, j, section, self._block, True, prefix))
-
-
-_TENDON_TITLES = (["tendon"], ["tendons"], ["flexor"], ["flexors"])
 
 
 def heads_rows(page: Page, title: Line, line: Line, lines: list[Line]) -> bool:

@@ -82,8 +82,14 @@ def _shares(scene: Scene) -> list[tuple[int, int]]:
 
 
 def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
-    around = [*scene.words(max(scene.sentence.i, i - 3), i), *scene.words(j, min(j + 3, scene.sentence.j))]
+    behind = scene.words(j, min(j + 3, scene.sentence.j))
+    around = [*scene.words(max(scene.sentence.i, i - 3), i), *behind]
+    if not _FASCICLES.isdisjoint(behind[:3]):
+        return True  # 'median nerve: two thirds of the fascicles, the rest holding'
     return bool(_CUTTING & set(around))
+
+
+_FASCICLES = frozenset(["fascicles", "fasciculi"])
 
 
 def _no_injury(scene: Scene) -> list[tuple[int, int]]:
