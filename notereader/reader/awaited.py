@@ -3,8 +3,8 @@
 The states are set aside alone, for what the instruction asks of the weeks to come is told.
 """
 
+from notereader.reader.good_states import mark_good_states
 from notereader.reader.page import Page, Sentence
-from notereader.reader.weakened import mark_good_states
 from notereader.vocabulary.wordlists import word_list
 
 _OPENS = word_list("awaited", "opens")

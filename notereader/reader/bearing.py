@@ -380,6 +380,9 @@ def _by_place(
         place = at_place(word, len(targets))
         kinds = next((g.tendons for g in reversed(groups) if g.i < k and wide and not g.digits and g.tendons), ())
         kind = at_place(word, 2) if len(kinds) == 2 != len(targets) else None
+        two = _two_kinds(groups if groups or not page.settings else page.settings[-1].groups, k)
+        if two:
+            kinds, kind = two, at_place(word, 2)
         if kind is not None:  # 'the divided profundus and the two superficiales, the former ... and the latter ...'
             pairs = ((None, kinds[kind], None),)
             found.append(Group(k, k + 2, (), (kinds[kind],), pairs, every=True, place=True))
@@ -388,6 +391,14 @@ def _by_place(
             pair = ("" if t.digit is None and t.tendon in WRIST else t.digit, t.tendon, t.slip)
             found.append(Group(k, k + 2, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
     return found
+
+
+def _two_kinds(groups: list[Group], k: int) -> tuple[str, ...]:
+    """'3-0 for the profundi and 4-0 for the superficialis; in the former ...': two kinds, one at least of several."""
+    named = [g for g in groups if g.j <= k and g.tendons and not g.generic]
+    kinds = tuple(dict.fromkeys(t for g in named for t in g.tendons))
+    alone = all(len(g.tendons) == 1 and not g.digits for g in named)
+    return kinds if alone and len(kinds) == 2 and any(g.every for g in named) else ()
 
 
 def _two_fingers(groups: list[Group]) -> tuple[str, ...]:

@@ -7,7 +7,9 @@ the skin, once the run before it holds a finding.
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.companions import name_companions
 from notereader.reader.digits import index_words
+from notereader.reader.fancies import cut_behind_fancy
 from notereader.reader.measures import count_of
 from notereader.reader.openings import (
     all_name,
@@ -44,6 +46,7 @@ def breaths(doc: Doc) -> Doc:
     """Cut unpunctuated runs of words into sentences, which hold from here on. RETURNS the same Doc."""
     page = page_of(doc)
     hear_pulleys(page)
+    name_companions(page)
     index_words(page)
     cut: list[Sentence] = []
     longest = _WITHOUT_STOPS if _has_no_stops(page) else _LONG
@@ -51,7 +54,7 @@ def breaths(doc: Doc) -> Doc:
         if _is_run(page, sentence, longest):
             cut += _cut(page, sentence)
         else:
-            cut += cut_at_commas(page, sentence) if is_spliced(page, sentence) else [sentence]
+            cut += cut_at_commas(page, sentence) if is_spliced(page, sentence) else cut_behind_fancy(page, sentence)
     page.sentences = cut
     for sentence in cut:
         sentence.said = frozenset(page.words[sentence.i : sentence.j])
@@ -161,11 +164,13 @@ def _with_object(page: Page, k: int, first: int) -> int:
     while any(m.j == start for m in near):  # 'profundus middle'
         start = next(m.i for m in near if m.j == start)
     lead = start - 1 - (words[start - 1] == "the")
-    tied = _glued(page, lead) and words[lead] not in ("and", ",")
+    tied = _glued(page, lead) and words[lead] not in ("and", ",") and not _ends_on_both(page, lead)
     return k if tied and not _around_another(page, near, first, start) else start
 
 
-_DID_TO_IT = frozenset([("did", "the"), ("did", "likewise"), ("did", "as"), ("thought", "about"), ("thought", "of")])
+_DID_TO_IT = frozenset(
+    [("did", "the"), ("did", "with"), ("did", "likewise"), ("did", "as"), ("thought", "about"), ("thought", "of")]
+)
 _PART_NEAR = 6  # words
 _PARTS = frozenset(["part", "half", "third", "edge", "end", "quarter", "portion", "lip", "bit", "margin"])
 
@@ -209,11 +214,16 @@ def _glued(page: Page, at: int) -> bool:
 
 
 def _cut_through(page: Page, m: Mention, at: int) -> bool:
-    """'Profundus cut right through superficialis of the small finger has 40%': the second is a subject of its own."""
+    """'Profundus cut right through superficialis of the small finger has 40%': the second is a subject of its own.
+
+    So it is where a verb leads to the cut: 'it is off and completely through the superficialis is in one piece'.
+    """
     told = [e for e in within(page.mentions, at - 3, at) if e.kind == "extent" and e.j in (at, at + 1)]
     if page.words[at] != "through":
         return False
-    return any(_owned(page, e.i) for e in told) and (verb_after(page, m.j) is not None or _told_after(page, m.j))
+    verb = verb_after(page, m.j) is not None
+    led = verb and any(page.words[e.i - 1] in _LEADS_TO_CUT for e in told)
+    return led or (any(_owned(page, e.i) for e in told) and (verb or _told_after(page, m.j)))
 
 
 def _owned(page: Page, i: int) -> bool:
@@ -228,6 +238,7 @@ def _told_after(page: Page, k: int) -> bool:
     return any(all_name(page, k, m.i) for m in told)
 
 
+_LEADS_TO_CUT = frozenset(["and", "was", "were", "is", "are"])
 _DETERMINERS = frozenset(["the", "both", "all", "left", "right", "each"])
 _THE_OTHER = [["the", "other"], ["all", "other"], ["the", "remaining"], ["all", "remaining"]]
 _WAS = frozenset(["was", "were", "is", "are", "been", "be", "being", "got"])
@@ -265,7 +276,17 @@ def _with_opener(page: Page, k: int, first: int) -> int:
 
 def _ends_there(page: Page, k: int) -> bool:
     """'I did not do an epitendinous suture there | no gap'."""
+    if _ends_on_both(page, k - 1):
+        return True
     return page.words[k - 1] == "there" and page.words[k] not in ("was", "were", "is")
+
+
+def _ends_on_both(page: Page, at: int) -> bool:
+    """'... a running epitenon on both | the ring superficialis I did with': both are those told of before."""
+    return page.words[at] == "both" and page.words[at - 1] in _ON and page.words[at + 1] == "the"
+
+
+_ON = frozenset(["on", "in", "for", "around", "round", "to", "of"])
 
 
 def _with_place(page: Page, k: int, first: int) -> int:

@@ -10,7 +10,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _NO = word_list("standing", "denying_answers")
 _MARKS = frozenset([":", "?", "-", "="])
-_CLOSES = frozenset([",", ";", ".", "(", ")", "|", "!"])
+_CLOSES = frozenset([",", ";", ".", "(", ")", "|", "!", "-"])
 _PARTS = frozenset([",", ";", ".", "|"])
 _LONGEST = 8  # words of a label
 _NEAR = 3  # words; 'A2 repaired: no', while 'FDS repaired: no' says that it was left
@@ -27,11 +27,18 @@ def mark_denied_labels(page: Page, sentence: Sentence) -> None:
             page.mark(sentence.i, sentence.j, "unfilled")
         return
     for k in range(sentence.i + 1, sentence.j - 1):
-        if page.words[k] in _MARKS and page.words[k + 1] in _NO and _closes(page, k + 2, sentence.j):
+        if _is_mark(page.words[k]) and page.words[k + 1] in _NO and _closes(page, k + 2, sentence.j):
             first = _label_start(page, k, sentence.i)
             label = [m for m in within(page.mentions, first, k) if m.j <= k]
-            if any(_is_good(page, m) for m in label) or _asks_of_a_deed(page, label, first, k):
+            goes_on = page.words[k + 2 : k + 3] == [
+                "-"
+            ]  # 'No gap: N - 2 mm', 'Excised tendon to histology? No - discarded'
+            if any(_is_good(page, m) for m in label) or (not goes_on and _asks_of_a_deed(page, label, first, k)):
                 page.mark(first, k + 2, "unfilled")
+
+
+def _is_mark(word: str) -> bool:
+    return word in _MARKS or word.startswith("..")  # 'glides free ..... N'
 
 
 def _closes(page: Page, k: int, end: int) -> bool:

@@ -6,6 +6,7 @@ state ('it could not be closed without a gap', 'in no position did it not gap') 
 
 from itertools import pairwise
 
+from notereader.reader.none_but import only_one_hurt
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
@@ -48,6 +49,9 @@ def _denies(cue: Mention) -> bool:
 def _taken_back(page: Page, cue: Mention) -> int:
     """Return the word behind what takes a denial back, 'no denying', 'could not be avoided'; 0 where nothing does."""
     words, first = page.words, cue.j
+    only = only_one_hurt(page, cue.i, len(words))
+    if only is not None:
+        return only[1]  # 'no flexor other than the FDP was cut'
     if words[cue.i] in _NOBODY:  # 'nothing I did prevented a gap', 'neither gap nor catching was absent'
         end = _part_end(page, cue.j, cue.j + _FAR, nor=True)
         return next((k + 1 for k in range(first, end) if words[k] in _PREVENTING), 0)

@@ -13,10 +13,17 @@ _FEWEST = 4  # blanks, and as many answers, or brackets hold remarks or headings
 _ASKED = re.compile(r"(?:\A|\n|[:\])?]|\b(?:for|of|in|to|at|from))[ \t]*\Z")
 _SAYS_SO = re.compile(r"(?::|\b[AaCc][1-5])[ \t]*\Z")
 _LOOK_BACK = 30  # characters
+# 'MCP 50; IP [  ]', 'Purchase mm: [ ]': behind the name of a measure a bracket waits for a figure and ticks nothing.
+_NO_FIGURE = re.compile(
+    r"(?<=\b)(?P<asked>wrist|MC?PJ?s?|[PD]?IPJ?s?|mm|cm|deg|weeks?|days?)(?P<mark>[ :.]*)\[(?P<room> +)\]"
+    r"(?=[ \t]*(?:$|[;,.)]|[ \t]{2}))",
+    re.IGNORECASE | re.MULTILINE,
+)
 
 
 def without_brackets(text: str) -> str:
     """Return a text of the same length whose answers stand behind their labels without the brackets of the form."""
+    text = _NO_FIGURE.sub(lambda m: f"{m['asked']}{m['mark']}{'_' * (len(m['room']) + 2)}", text)
     found = list(_BRACKET.finditer(text)) if text.count("[") >= 2 * _FEWEST else []
     blanks = sum(m["answer"] is None for m in found)
     if blanks < _FEWEST or len(found) - blanks < _FEWEST:

@@ -28,6 +28,16 @@ def mentions_by_sentence(page: Page) -> list[list[Mention]]:
     return found
 
 
+def _named_by_row(page: Page, sentence: Sentence) -> int:
+    """'index FDP   [ ] Kessler [x] Tsuge': the word the row's label is placed at, though that option was not ticked.
+
+    RETURNS: that word, or -1 where the head of the row names no tendon.
+    """
+    row = sentence.prefix[0] if sentence.prefix else (0, 0)
+    named = any(m.kind == "tendon" and m.j <= row[1] for m in within(page.mentions, *row))
+    return sentence.i if named else -1
+
+
 def _labels_of(page: Page, sentence: Sentence) -> list[Mention]:
     """Return what a grid cell's labels name, placed right before the cell's first word."""
     at = sentence.i
@@ -68,7 +78,9 @@ _ATOMS = frozenset(["digit", "tendon", "slip", "generic", "plural"])
 
 def groups_of(page: Page, mentions: list[Mention], sentence: Sentence) -> list[Group]:
     """Return the groups of targets of one sentence, in order."""
-    atoms = [m for m in mentions if m.kind in _ATOMS and page.standing[m.i : m.i + 1] != ["unticked"]]
+    row_named = _named_by_row(page, sentence)
+    labels_or_ticked = [m for m in mentions if m.i == m.j == row_named or page.standing[m.i : m.i + 1] != ["unticked"]]
+    atoms = [m for m in labels_or_ticked if m.kind in _ATOMS]
     quantifiers = [m for m in mentions if m.kind == "quantifier" and not _only_answers(page, m)]
     if not (atoms or quantifiers):
         return []

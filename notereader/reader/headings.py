@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from functools import cache
 from itertools import pairwise
 
+from notereader.reader.inline_labels import labels_an_answer, names_a_tendon
 from notereader.reader.page import Break, Mention, Page
 from notereader.vocabulary.terms import terms
 from notereader.vocabulary.wordlists import word_list
@@ -55,6 +56,9 @@ def believed_headings(page: Page, lines: list[Line]) -> list[Mention]:
             continue  # 'Patient: "it was only half cut."' quotes and heads nothing
         line = by_word[heading.i]
         if _name_of_a_stitch(page, heading, line):
+            continue
+        headed = bool(kept) and kept[-1].i >= line.i and not names_a_tendon(page, kept[-1])
+        if labels_an_answer(page, heading, heading.i in starts, headed):
             continue
         in_columns = line.i in columns and not (kept and _is_value_of(page, kept[-1], heading))
         flat = line.i in labels and heading.j < line.j and page.words[heading.j] == ":"
@@ -202,6 +206,8 @@ def _believed(page: Page, heading: Mention, line: Line, starts: dict[int, int], 
     boxed = page.words[heading.i - 2 : heading.i] in (["x", ")"], ["x", "]"], ["(", ")"], ["[", "]"])
     if boxed and page.breaks[heading.i] < Break.COLUMN:
         return False  # 'Epitendinous:   ( ) none   (x) done: 6-0 nylon': an option
+    if page.words[heading.i - 2 : heading.i] in (["none", "/"], ["absent", "/"], ["no", "/"]):
+        return False  # 'Gap none/seen: none'
     if page.words[heading.i - 2 : heading.i] in (["nerves", "/"], ["nerve", "/"], ["arteries", "/"], ["artery", "/"]):
         return False
     return not _tied(page, heading, line) and _stands_as_label(page, heading, line, in_columns)

@@ -2,7 +2,8 @@
 
 from notereader.reader.grid_lines import Row
 from notereader.reader.groups import Group
-from notereader.reader.manner import LIKE, mark_manner
+from notereader.reader.likened import LIKE
+from notereader.reader.manner import mark_manner
 from notereader.reader.page import Break, Page, Sentence
 from notereader.vocabulary.wordlists import word_list
 

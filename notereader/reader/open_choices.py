@@ -6,6 +6,7 @@ choice itself is set aside.
 
 from itertools import pairwise
 
+from notereader.reader.answered_choices import mark_answered_choices
 from notereader.reader.measures import count_of
 from notereader.reader.options import mark_asked, mark_options
 from notereader.reader.page import Break, Page, Sentence, within
@@ -36,6 +37,7 @@ def mark_open_choices(page: Page, sentence: Sentence) -> None:
     """Set aside the choices of a sentence that were left open."""
     mark_asked(page, sentence)
     stretches = _fields(page, sentence)
+    stretches = [(first, last) for first, last in stretches if not mark_answered_choices(page, first, last)]
     for first, last in stretches:
         mark_options(page, first, last)
     if _SIGNS.isdisjoint(sentence.said):

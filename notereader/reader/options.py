@@ -107,7 +107,10 @@ def _mark_pairs(page: Page, first: int, last: int) -> None:
 
 
 _PAIRS = frozenset(
-    [("none", "seen"), ("seen", "none"), ("present", "absent"), ("absent", "present"), ("clean", "ragged")]
+    [
+        *(("none", "seen"), ("seen", "none"), ("present", "absent"), ("absent", "present"), ("clean", "ragged")),
+        *(("none", "present"), ("present", "none"), ("none", "some"), ("absent", "seen"), ("seen", "absent")),
+    ]
 )
 _SHORT = 4  # words
 _YES_OR_NO = 4  # words: '( yes or no'

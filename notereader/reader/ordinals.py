@@ -8,6 +8,7 @@ _OF_TWO = frozenset(["former", "latter"])
 _FOLLOWS = word_list("ordinals", "follows")
 _LEADS = frozenset(["in", "of", "for", "on"])
 _MERELY = frozenset(["still", "merely", "only", "just", "simply", "then", "also", "not"])
+_GOES_ON = frozenset(["it", "a", "an", "we", "i", "this", "there", "only", "one", "two", "four", "six"])
 _OTHER_THINGS = frozenset(["pulley", "sided", "bundle", "anynerve", "anyartery", "structure", "bone", "date"])
 
 
@@ -19,9 +20,12 @@ def places_told(page: Page, sentence: Sentence, mentions: list[Mention]) -> list
         return found
     for k in range(sentence.i, sentence.j - 1):
         word = words[k + 1]
-        if words[k] != "the" or word not in _PLACES or not _stands_alone(words, k + 2, sentence.j):
+        if words[k] != "the" or word not in _PLACES:
             continue
-        if not any(m.kind in _OTHER_THINGS and m.i < k for m in mentions):
+        if not (_stands_alone(words, k + 2, sentence.j) or _led(words, k, sentence)):
+            continue
+        named = max((m.i for m in mentions if m.kind == "tendon" and m.i < k), default=-1) if word in _OF_TWO else -1
+        if not any(m.kind in _OTHER_THINGS and named < m.i < k for m in mentions):
             found.append((k, word))
     return found
 
@@ -44,6 +48,12 @@ def _stands_alone(words: list[str], k: int, end: int) -> bool:
     if after in _MERELY and k + 1 < end:
         after = words[k + 1]  # 'the latter merely smoothed'
     return after in _FOLLOWS or (after.endswith("ed") and after not in ("needed",))
+
+
+def _led(words: list[str], k: int, sentence: Sentence) -> bool:
+    """'In the former it was a Becker and in the latter a plain Kessler', but not 'for the former repair'."""
+    last = k + 2 < sentence.j
+    return k > sentence.i and words[k - 1] in _LEADS and words[k + 1] in _OF_TWO and last and words[k + 2] in _GOES_ON
 
 
 def at_place(word: str, count: int) -> int | None:

@@ -6,6 +6,8 @@ from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _TITLES = word_list("other_patients", "titles")
 _LEADS = phrases_by_first_word("other_patients", "leads")
+_RELATIVES = word_list("other_patients", "relatives")
+_PARTS = word_list("other_patients", "parts")
 # What may stand behind the finger so named: with a verb ("after Mr Orrin's thumb was washed") it is this patient's.
 _BEHIND = frozenset(["(", ",", ":", ";", ".", "-", "of", "on", "in", "earlier", "this", "that", "today"])
 _VERBS = frozenset(["was", "were", "had", "is", "has"])
@@ -15,6 +17,8 @@ _PART = 4  # words of a finger with its side
 
 def mark_other_patients(page: Page, sentence: Sentence) -> None:
     """Set aside the statement in which a named patient's finger is only what this note comes after, or is not."""
+    if any(word.endswith(POSSESSIVE) for word in sentence.said):
+        _mark_relatives(page, sentence)
     if _TITLES.isdisjoint(sentence.said):
         return
     words = page.words
@@ -25,6 +29,18 @@ def mark_other_patients(page: Page, sentence: Sentence) -> None:
         digit = next((m for m in within(page.mentions, owner + 1, owner + 1 + _PART) if m.kind == "digit"), None)
         if owner > 0 and digit is not None and _only_named(words, digit.j, sentence.j):
             end = next((n for n in range(digit.j, sentence.j) if words[n] == ";"), sentence.j)
+            page.mark(k, end, "teaching")
+
+
+def _mark_relatives(page: Page, sentence: Sentence) -> None:
+    """'I mention that a cousin's finger (ring, zone I) was repaired here with a button': another's."""
+    for k in range(sentence.i, sentence.j - 1):
+        owner = page.words[k].partition("'")[0].partition("\u2019")[0]
+        if owner not in _RELATIVES or not page.words[k].endswith(POSSESSIVE):
+            continue
+        digit = any(m.kind == "digit" for m in within(page.mentions, k + 1, k + _PART))
+        if digit or not _PARTS.isdisjoint(page.words[k + 1 : k + _PART]):
+            end = next((n for n in range(k, sentence.j) if page.words[n] == ";"), sentence.j)
             page.mark(k, end, "teaching")
 
 

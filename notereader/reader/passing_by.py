@@ -12,8 +12,13 @@ from notereader.vocabulary.wordlists import word_list
 _SKIN_DEEP = frozenset(["scratched", "grazed", "abraded", "superficial", "skin-deep"])
 _DENIED = frozenset(["not", "never"])
 _LEFT_OUT = frozenset(
-    ["touched", "opened", "explored", "involved", "operated", "injured", "hurt", "harmed", "affected"]
+    [
+        *("touched", "opened", "explored", "involved", "operated", "injured", "hurt", "harmed", "affected"),
+        "entered",
+    ]
 )
+_TO_LEAVE_OUT = frozenset([("to", "touch"), ("to", "open"), ("to", "explore"), ("to", "enter")])
+_NO_NEED = frozenset(["need", "reason", "cause", "call", "occasion"])
 _DONE = frozenset(["done", "repaired", "sutured", "needed"])
 _SKIN_ALONE = frozenset(["only", "closed", "sutured", "stitched"])  # 'the ring finger had a skin wound, closed'
 _OTHER_PARTS = frozenset(
@@ -182,7 +187,10 @@ def _left_out(page: Page, sentence: Sentence, mentions: list[Mention]) -> bool:
     said, length = sentence.said, sentence.j - sentence.i
     skin_deep = not _SKIN_DEEP.isdisjoint(said) or ("skin" in said and "only" in said)
     parts = any(m.kind in _OTHER_PARTS for m in mentions) or not _BONES.isdisjoint(said)
-    denied = not (parts or _DENIED.isdisjoint(said) or _LEFT_OUT.isdisjoint(said))  # not 'Ring: A2 not opened'
+    not_so = not _DENIED.isdisjoint(said) or ("no" in said and not _NO_NEED.isdisjoint(said))
+    verbs = pairwise(page.words[sentence.i : sentence.j])
+    worked_on = not _LEFT_OUT.isdisjoint(said) or ("to" in said and any(pair in _TO_LEAVE_OUT for pair in verbs))
+    denied = not_so and worked_on and not parts  # not 'Ring: A2 not opened'
     if length <= _SHORT and (skin_deep or denied):
         return True
     if length > _LONG or parts:

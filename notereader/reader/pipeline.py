@@ -32,17 +32,20 @@ from notereader.reader.drafting import draft
 from notereader.reader.filled_brackets import without_brackets
 from notereader.reader.misprints import misprints, read_put_right
 from notereader.reader.page import page_of
+from notereader.reader.parted_names import with_names_whole
 from notereader.reader.rules.aftercare import aftercare
 from notereader.reader.rules.bare_cuts import bare_cuts
 from notereader.reader.rules.cut_likeness import same_as_there
-from notereader.reader.rules.cut_lists import listed_below, listed_beside
+from notereader.reader.rules.cut_lists import listed_below, listed_beside, listed_with_share
 from notereader.reader.rules.edges_taken_off import edges_taken_off
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.lying_apart import found_apart
+from notereader.reader.rules.misstated_shares import misstated_shares
 from notereader.reader.rules.not_sewn import not_sewn
 from notereader.reader.rules.operation import operation
+from notereader.reader.rules.pulley_totals import opened_in_all
 from notereader.reader.rules.pulleys import pulleys
 from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
 from notereader.reader.rules.quality import quality
@@ -99,6 +102,7 @@ _lock = threading.Lock()
 STRICT = "NOTEREADER_STRICT"
 # What tells of the state of a tendon, before any other rule asks for it.
 _STATES = (
+    misstated_shares,
     wrongly_whole,
     extents,
     found_apart,
@@ -107,6 +111,7 @@ _STATES = (
     told_shortly,
     listed_below,
     listed_beside,
+    listed_with_share,
     treatments,
     short_fates,
     not_sewn,
@@ -127,7 +132,18 @@ def findings(doc: Doc) -> Doc:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
     for scene in scenes:
-        for rule in (zones, sutures, lost_repairs, quality, pulleys, edges_taken_off, rebuilt_before, injuries, references):
+        for rule in (
+            zones,
+            sutures,
+            lost_repairs,
+            quality,
+            pulleys,
+            edges_taken_off,
+            opened_in_all,
+            rebuilt_before,
+            injuries,
+            references,
+        ):
             _heed(rule, desk, scene)
     for whole in (take_over, renamed, operation, aftercare, elements):
         _heed(whole, desk)
@@ -198,10 +214,15 @@ def read(text: str, name: str | None = None) -> Record:
     return read_put_right(text, found, partial(_read, name=name)) if found else _read(text, name)
 
 
+def _prepared(text: str) -> str:
+    """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
+    return with_names_whole(without_brackets(without_typed_choices(without_struck(text))))
+
+
 def _read(text: str, name: str | None) -> Record:
     with _lock:
         nlp = language()
         with _uncollected(), nlp.memory_zone():
-            desk: Desk = nlp(without_brackets(without_typed_choices(without_struck(text)))).user_data["desk"]
+            desk: Desk = nlp(_prepared(text)).user_data["desk"]
             desk.page.text = text  # quotes are of the note as it stands
             return draft(desk, name, __version__)

@@ -29,6 +29,7 @@ def mark_unanswered(page: Page, sentence: Sentence) -> None:
     first = sentence.i
     for n, k in enumerate(marks):
         begin = max(first, k - _LONGEST, _open_bracket(page, sentence.i, k) or 0)
+        begin = _asked_last(page, begin, k) or begin
         behind = marks[n + 1] if n + 1 < len(marks) else sentence.j
         if _is_unanswered(page, k, behind) or _is_denied(page, begin, k):
             page.mark(begin, k + 1, "question")
@@ -75,11 +76,36 @@ def question_of(page: Page, sentence: Sentence) -> int:
     bracket = _open_bracket(page, sentence.i, sentence.j - 1)
     if bracket is not None:
         return bracket  # '3-0 Ethibond, figure-of-eight (left bare? no, stitched)'
+    wondered = _wondered_at(page, sentence)
+    if wondered is not None:
+        return wondered
     for k in range(sentence.j - 2, sentence.i + 1, -1):
         dash = page.words[k] in ("-", "\u2013") and page.breaks[k] == page.breaks[k + 1] == Break.SPACE
         if (dash or page.words[k] == ";") and any(m.kind == "deed" for m in within(page.mentions, sentence.i, k)):
             return k + 1
     return sentence.i
+
+
+def _wondered_at(page: Page, sentence: Sentence) -> int | None:
+    """'Ends chewed -> 3 mm off? no, 5': where the question begins that its writer answers with a no, or None."""
+    last = sentence.j - 1
+    answer = [w for w in page.words[sentence.j : sentence.j + 3] if w not in _ARROW]
+    return _asked_last(page, max(sentence.i, last - _LONGEST), last) if answer[:1] in (["no"], ["nope"]) else None
+
+
+def _asked_last(page: Page, first: int, end: int) -> int | None:
+    """'Ends chewed -> 3 mm off?', 'epi 6-0 Prolene, mattress?': where what is asked begins, behind what is told."""
+    words = page.words
+    arrow = next((k + 2 for k in range(end - 2, first, -1) if words[k : k + 2] == ["-", ">"]), None)
+    if arrow is not None:
+        return arrow
+    comma = next((k + 1 for k in range(end - 1, first, -1) if words[k] == ","), None)
+    named = within(page.mentions, comma, end) if comma is not None else []
+    return comma if named and all(m.kind in _MAKES for m in named) else None
+
+
+_ARROW = frozenset(["-", ">"])
+_MAKES = frozenset(["stitch", "pattern"])
 
 
 def _open_bracket(page: Page, first: int, end: int) -> int | None:

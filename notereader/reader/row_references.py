@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.answered_lists import answered_lists
 from notereader.reader.grid_lines import Row
+from notereader.reader.numbered_lines import lend_names
 from notereader.reader.page import Break, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -29,6 +30,7 @@ def row_references(doc: Doc) -> Doc:
     """Give sentences that open with numbers of rows the labels of these rows. RETURNS the same Doc."""
     page = page_of(doc)
     answered_lists(page)
+    lend_names(page)
     page.rows += _listed(page)
     rows = {row.number: row.label for row in page.rows if row.number.isdecimal() and row.label}
     notes = _footnotes(page)

@@ -3,8 +3,10 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
-from notereader.reader.manner import into_pulley, leaves_out, names_place
+from notereader.reader.left_out import leaves_out
+from notereader.reader.lending import into_pulley
 from notereader.reader.measures import count_of
+from notereader.reader.named_for_place import names_place
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.pairing import ALL_FOUR, PLURAL_TENDONS, times_several
 from notereader.vocabulary.wordlists import word_list

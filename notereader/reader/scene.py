@@ -7,8 +7,8 @@ from itertools import pairwise
 from notereader.reader.beside import thing_at
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, resolve_pairs
 from notereader.reader.measures import times_told
+from notereader.reader.negation import is_negated
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
-from notereader.reader.standing import is_negated
 from notereader.reader.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
 from notereader.vocabulary.wordlists import word_list
 
@@ -784,13 +784,19 @@ def group_beside(scene: Scene, q: Quantity) -> Group | None:
     """Return the finger or tendon a length stands beside: '7 mm in the small finger', 'index FDP 10 mm'."""
     groups = [g for g in scene.setting.groups if g.digits or g.tendons]
     for group in groups:
-        between = scene.words(q.j, group.i)
+        between = words_up_to(scene, q, group)
         if q.j == group.i < group.j and scene.next_word(group.j) in ("", ",", ".", ";", "and"):
             return group  # '3 mm FDP, 2 mm FDS'
         if q.j <= group.i and between and len(between) <= 3 and set(between) <= _IN_THE and "in" in between:
             return group
     before = [g for g in groups if g.j <= q.i and set(scene.words(g.j, q.i)) <= _LEADS_TO]
     return before[-1] if before else None
+
+
+def words_up_to(scene: Scene, q: Quantity, group: Group) -> list[str]:
+    """'12 mm of tendon in the ring finger': the words between a length and a finger behind it but 'of tendon'."""
+    between = scene.words(q.j, group.i)
+    return between[2:] if between[:2] == ["of", "tendon"] else between
 
 
 _IN_THE = frozenset(["in", "the", "on", "for", "left", "right"])

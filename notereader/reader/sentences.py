@@ -18,6 +18,9 @@ _OF_PATTERNS = word_list("sentences", "of_patterns")
 _UNITS = word_list("sentences", "units")
 _CONNECTORS = word_list("sentences", "connectors")
 _LEANING = word_list("sentences", "leaning")
+_HANGING = frozenset(
+    ["hanging", "holding", "hung", "held", "going", "goes", "went", "kept"]
+)  # 'the rest of it hanging on'
 _OPENERS = word_list("sentences", "openers")
 _BEGIN_SMALL = word_list("sentences", "begin_small")
 _WRITTEN_OUT = 3  # letters
@@ -164,7 +167,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return False  # 'small finger - FDP divided' below 'catches at A2'
     if page.words[max(0, line.i - len(_NOT_APPLICABLE)) : line.i] == _NOT_APPLICABLE:
         return False
-    if last in _CONNECTORS or (last in _LEANING and not fits) or _thread_goes_on(page, line):
+    hanging = last == "on" and page.words[line.i - 2] in _HANGING
+    if last in _CONNECTORS or (last in _LEANING and not fits and not hanging) or _thread_goes_on(page, line):
         return True
     if lower and line.i in page.run_on and last not in _ENDERS and last not in (":", "-"):
         return True  # 'Core sut ure  4-strand', 'with  3-O  Pr0lene' of a scan

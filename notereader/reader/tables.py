@@ -66,7 +66,7 @@ def _body_of(page: Page, lines: list[Line], n: int) -> list[Line]:
         return []
     body: list[Line] = []
     for line in lines[n + 1 :]:
-        if page.breaks[line.i] == Break.BLANK and body:
+        if page.breaks[line.i] == Break.BLANK and (body or _opens_a_paragraph(page, line)):
             break
         if not _is_row_below(page, title, line, lines, body):
             break
@@ -124,6 +124,13 @@ def _repeats_the_fingers(page: Page, title: Line, line: Line) -> bool:
     """'13. Pulleys   INDEX   MIDDLE' below '10. Tendons   INDEX   MIDDLE': another grid of the same fingers."""
     own, other = ([page.words[i:j] for i, j in x.cells[1:]] for x in (title, line))
     return len(own) > 1 and own == other and digit_titles(page, title) > 1
+
+
+def _opens_a_paragraph(page: Page, line: Line) -> bool:
+    """'Comment on table.  The middle profundus was clean, that of the ring ...': running text with its own title."""
+    title, text = line.cells[0] if line.cells else (0, 0), line.cells[-1] if line.cells else (0, 0)
+    titled = title != text and page.words[title[1] - 1] == "."
+    return titled and text[1] - text[0] > LONGEST_TITLE and page.words[text[1] - 1] == "."
 
 
 def _ends_a_sentence(page: Page, title: Line) -> bool:

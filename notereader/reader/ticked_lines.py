@@ -26,7 +26,8 @@ _BARE_EMPTY = r"(?<![^\s:?.|/])(?<![0-9]/)[oO\-\u2013](?!\S)|(?<![0-9_])_{2,}+(?
 _BARE_TICK = r"(?<![^\s:?.|/])[xX](?!\S)|_+[xX]_+"
 _WEAK = re.compile(rf"(?P<empty>{EMPTY}|{_BARE_EMPTY})|(?P<ticked>{TICKED}|{_BARE_TICK})")
 _MAY_TICK = re.compile(r"[\[({\u2610-\u2612\u25a1\u25cb\u25cf\u2713\u2714\u221a]|__|(?<!\S)[xXoO](?!\S)|_[xX]_")
-_LABEL = re.compile(r"\s*[A-Za-z][\w ./'-]{0,40}?(?::|\?|\.{3,}|\s{2,}|\|)+\s*")
+# A remark in brackets behind a label, 'Tension (1, 3):', is part of it.
+_LABEL = re.compile(r"\s*[A-Za-z][\w ./'-]{0,40}?(?: ?\([\w ,./-]{2,30}\)(?=:))?(?::|\?|\.{3,}|\s{2,}|\|)+\s*")
 _NEXT_FIELD = re.compile(r"\s{2,}(?=[A-Za-z][\w ./'-]{0,40}?[:?]\s)")
 _WIDE = re.compile(r"\s{3,}")
 # What may follow a ticked option: '30 %', '7 mm distal'.

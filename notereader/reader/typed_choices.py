@@ -11,6 +11,10 @@ _CHOICE = re.compile(rf"\[(?P<options>{_OPTION}(?:/{_OPTION})+)\](?:-\w+)?")
 _BLANK = re.compile(r"\[_{2,}\]")
 _TWICE = re.compile(r"\[(?P<said>[^\[\]\n]{4,60})\] +(?=(?P=said))")  # '[Epi: 6-0 Prolene] Epi: 6-0 Prolene, index'
 _SIZE = re.compile(r"\d ?/ ?0\b|\d{1,2} ?/ ?\d{1,2} ?/ ?\d{2}")  # '[4/0 Prolene]', '[22/08/2030]'
+# 'Subzone (A-D): B', 'Zone (I-V): II': the first and the last of what may be filled in.
+_LETTERS_OFFERED = re.compile(
+    r"(?P<label>\b(?:sub-?)?zone) ?\((?:A ?[-\u2013] ?[CD]|(?:I|1) ?[-\u2013] ?(?:V|5))\)(?= ?[:.])", re.IGNORECASE
+)
 _FEWEST = 3  # choices, two of them answered, or a bracket holds a remark
 _FEWEST_ANSWERS = 2
 _REACH = 40  # characters
@@ -18,6 +22,7 @@ _REACH = 40  # characters
 
 def without_typed_choices(text: str) -> str:
     """Return a text of the same length without the choices of a template that was typed into."""
+    text = _LETTERS_OFFERED.sub(lambda m: m["label"] + " " * (len(m.group()) - len(m["label"])), text)
     if text.count("[") < _FEWEST:
         return text
     choices = [m for m in _CHOICE.finditer(text) if not _SIZE.search(m["options"])]

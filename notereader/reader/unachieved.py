@@ -80,7 +80,7 @@ def _mark_in_vain(page: Page, sentence: Sentence, i: int, k: int) -> None:
 _LONGEST = 14  # words
 _SAYING = frozenset(["say", "mention", "dictate", "note", "record", "tell", "write", "state"])
 _PRONOUNS = frozenset(["that", "it", "this", "them", "these", "flex", "bend", "move", "extend", "straighten", "feel"])
-_GOES_ON = frozenset(["i", "we", "it", "was", "were", "had", "used", "placed", "the", "put", "left", "only"])
+_GOES_ON = frozenset(["i", "we", "it", "was", "were", "had", "used", "placed", "the", "put", "left", "only", "stayed"])
 
 
 def _mark_rule(page: Page, sentence: Sentence, k: int) -> None:

@@ -5,8 +5,8 @@ Good states and sutures are set aside; that a tendon was repaired at all stays t
 
 from collections.abc import Mapping
 
+from notereader.reader.good_states import is_good
 from notereader.reader.page import Break, Page, Sentence, within
-from notereader.reader.weakened import is_good
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _PENDING = phrases_by_first_word("unchecked", "pending")

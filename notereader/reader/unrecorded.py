@@ -3,6 +3,8 @@
 Said so, it is no finding: neither that there was bulk, nor that there was none.
 """
 
+from itertools import pairwise
+
 from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
@@ -30,6 +32,8 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
         _mark_not_judged(page, sentence)
     if "not" in sentence.said and not _ALL.isdisjoint(sentence.said):
         _mark_not_all(page, sentence)
+    if "which" in sentence.said and "or" in sentence.said:
+        _mark_one_of_two(page, sentence)
     if not _EMPTY.isdisjoint(sentence.said):
         _mark_left_blank(page, sentence)
     if not _MEMORY.isdisjoint(sentence.said):
@@ -37,7 +41,7 @@ def mark_unrecorded(page: Page, sentence: Sentence) -> None:
     if _RECORDED.isdisjoint(sentence.said) and _UNASKED.isdisjoint(sentence.said):
         return
     for k in range(sentence.i + 1, sentence.j):
-        denied = page.words[k] in ("not", "never") and _leads_to_recorded(page, k + 1, sentence.j)
+        denied = _denies(page, k) and _leads_to_recorded(page, k + 1, sentence.j)
         if denied or page.words[k] in _UNASKED:
             i, j = _start(page, sentence, k), _end(page, sentence, k)
             if any(m.kind in _FINDINGS for m in within(page.mentions, i, k)):
@@ -89,9 +93,24 @@ def _mark_untold(page: Page, sentence: Sentence) -> None:
         ):
             page.mark(k, _end(page, sentence, k), "unfilled")
     k = sentence.j - 2 - (page.words[sentence.j - 1] == ".")
-    asked = k > sentence.i and page.words[k - 1] in (":", "?", "=", "-")
+    asked = k > sentence.i and page.words[k - 1] in _ASKS
     if asked and page.words[k] == "no" and page.words[k + 1] in _UNTOLD | _UNKNOWN:
         page.mark(_start(page, sentence, k), sentence.j, "unfilled")  # 'Gap: no data'
+    _mark_no_test(page, sentence)
+
+
+def _mark_no_test(page: Page, sentence: Sentence) -> None:
+    """'Gap: no test possible', 'Gap - no further check made': a label's answer that nobody looked."""
+    for k in range(sentence.i + 1, sentence.j - 2):
+        if page.words[k] == "no" and page.words[k - 1] in _ASKS:
+            noun = k + 1 + (page.words[k + 1] in _KINDS_OF_TEST)
+            behind = page.words[noun + 1 : min(noun + 3, sentence.j)]
+            if page.words[noun] in _UNTOLD | _UNKNOWN and not _POSSIBLE.isdisjoint(behind):
+                page.mark(_start(page, sentence, k), _end(page, sentence, k), "unfilled")
+
+
+_KINDS_OF_TEST = frozenset(["further", "formal", "second", "reliable", "proper", "such", "other", "specific"])
+_POSSIBLE = frozenset(["possible", "made", "done", "performed", "taken", "to", "could", "was", "recorded", "available"])
 
 
 def _leads_to_untold(page: Page, k: int, last: int) -> bool:
@@ -105,7 +124,8 @@ def _leads_to_untold(page: Page, k: int, last: int) -> bool:
 _NEAR_BY = 6  # words
 _WRITTEN = word_list("unrecorded", "written")
 _LEADING_TO = frozenset(["is", "was", "has", "been", "had", "on", "there", "further", "else", "more", "to"])
-_UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info"])
+_TESTS = frozenset(["check", "testing", "assessment", "examination", "inspection", "opinion", "judgement", "way"])
+_UNKNOWN = frozenset(["data", "idea", "answer", "record", "test", "note", "result", "info", *_TESTS])
 
 
 def _mark_forgotten(page: Page, sentence: Sentence) -> None:
@@ -131,6 +151,23 @@ def _mark_not_judged(page: Page, sentence: Sentence) -> None:
 
 
 _JUDGED = frozenset(["judged", "assessed", "tested", "seen", "told", "evaluated", "excluded", "checked", "made"])
+
+
+def _mark_one_of_two(page: Page, sentence: Sentence) -> None:
+    """'Either Ethibond or Prolene, I did not notice which', 'Ticron or Prolene, I forget which': neither is told."""
+    for k in range(sentence.i + 2, sentence.j):
+        ends = page.words[k + 1 : min(k + 2, sentence.j)] in ([], ["."], [","], [";"], ["and"], [")"])
+        asked = page.words[max(sentence.i, k - _NEAR_BY) : k]
+        if page.words[k] != "which" or not ends or _NOT_KNOWN.isdisjoint(asked) or _KNOWING.isdisjoint(asked):
+            continue
+        named = [m for m in within(page.mentions, sentence.i, k) if m.kind in ("material", "stitch")]
+        for a, b in pairwise(named):
+            if a.kind == b.kind and "or" in page.words[a.j : b.i]:
+                page.mark(a.i, b.j, "unfilled")
+
+
+_NOT_KNOWN = frozenset(["not", "cannot", "n't", "never", "forget", "forgot", "unsure", "unclear", "without"])
+_KNOWING = word_list("unrecorded", "knowing")
 
 
 def _mark_not_all(page: Page, sentence: Sentence) -> None:
@@ -165,6 +202,11 @@ _FIELDS = frozenset(["box", "boxes", "field", "fields", "line", "lines", "cell",
 _STANDS = frozenset(["is", "are", "was", "were", "left", "remain", "remains", "remained", "stayed", "stay", "still"])
 _CLAUSES = frozenset([";", ".", "(", "but", "while", "whereas"])
 _LONGEST_HEAD = 10  # words
+
+
+def _denies(page: Page, k: int) -> bool:
+    """'Not tested', 'never tested', 'no longer tested': tell whether word k denies the verb behind it."""
+    return page.words[k] in ("not", "never") or page.words[k - 1 : k + 1] == ["no", "longer"]
 
 
 def _leads_to_recorded(page: Page, k: int, end: int) -> bool:

@@ -168,3 +168,23 @@ def test_what_is_told_of_stands_before_who_did_it() -> None:
         "figure of eight and palmaris I cut it out it was in the way of the nerve median nerve with eight zero nylon"
     )
     assert each(run, "treatment") == {"FCR": "repaired", "PL": "excised"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the profundus is off with a clean cut and completely through the superficial is is still in one piece",
+        "the profundus came into view at the crease and was cut right through the sub limus was quite untouched",
+    ],
+)
+def test_a_cut_through_ends_before_the_next_tendon(words: str) -> None:
+    rest = " I can see it pulling the A four police is fine we have kept it and went on to the nerve which was normal"
+    assert each("small finger " + words + rest, "extent") == {"small FDP": "complete", "small FDS": "intact"}
+
+
+def test_a_knife_through_both_is_one_statement() -> None:
+    note = (
+        "small finger the knife went completely through the profundus and the superficialis at this level and we "
+        "could see both of the ends lying in the wound with a lot of clot around them"
+    )
+    assert each(note, "extent") == {"small FDP": "complete", "small FDS": "complete"}

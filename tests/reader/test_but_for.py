@@ -43,3 +43,21 @@ def test_a_slack_suture_tells_nothing_of_tension(text: str) -> None:
 
 def test_a_slack_repair_is_without_tension() -> None:
     assert each(f"{RING}The repair lay slack.", "tension") == {"ring FDP": "none"}
+
+
+@pytest.mark.parametrize(
+    ("text", "field", "value"),
+    [
+        ("Glide was free enough, if one overlooks a definite catch at the oblique pulley.", "glide", "catching"),
+        ("Glide free if one disregards a hitch at A2.", "glide", "catching"),
+        ("Smooth running, not counting a snag at A2.", "glide", "catching"),
+        ("No gap to speak of, if one ignores the 1 mm on extension.", "gap", "seen"),
+    ],
+)
+def test_what_one_is_asked_to_overlook(text: str, field: str, value: str) -> None:
+    assert each(RING + text, field) == {"ring FDP": value}
+
+
+@pytest.mark.parametrize("text", ["It would run freely if one opened A2.", "Free glide if one bends the wrist."])
+def test_a_condition_is_still_one(text: str) -> None:
+    assert told(RING + text, "glide") == {}

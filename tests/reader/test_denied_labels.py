@@ -44,3 +44,18 @@ def test_the_next_column_is_not_denied(line: str) -> None:
 
 def test_normal_is_not_no() -> None:
     assert told("IF: FDP seen - N. FDS seen - N.", "extent")["index FDP"] == {"extent": "intact"}
+
+
+@pytest.mark.parametrize("line", ["gap free ...... N (1 mm)", "No gap: N - 2 mm", "Gap-free? No (1 mm)"])
+def test_a_good_state_denied_with_its_reason(line: str) -> None:
+    assert told(HEAD + line, "gap").get("ring FDP") != {"gap": "none"}
+
+
+@pytest.mark.parametrize("line", ["Glides freely? No (catches at A2)", "glides free ..... N (catches)"])
+def test_the_answer_denies_nothing_behind_it(line: str) -> None:
+    assert told(HEAD + line, "glide") == {"ring FDP": {"glide": "catching"}}
+
+
+def test_dotted_lines_with_yes_and_no() -> None:
+    found = told(HEAD + "gap ........ N\nglides free ..... Y\n", "gap", "glide")
+    assert found == {"ring FDP": {"gap": "none", "glide": "free"}}

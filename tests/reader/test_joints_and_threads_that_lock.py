@@ -17,7 +17,8 @@ def test_a_joint_that_held_tells_of_no_gap(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["On traction it did not open.", "On extension of the DIP joint no gap.", "The repair did not open on pulling."]
+    "text",
+    ["On traction it did not open.", "On extension of the DIP joint no gap.", "The repair did not open on pulling."],
 )
 def test_a_repair_that_held_does(text: str) -> None:
     assert told(f"Right small finger. FDP repaired. {text}", "gap") == {"small FDP": {"gap": "none"}}
@@ -28,9 +29,13 @@ def test_a_repair_that_held_does(text: str) -> None:
     ["a 6-0 nylon that runs and locks", "a 6-0 nylon which locks as it runs", "a 6-0 nylon that runs round and locks"],
 )
 def test_the_outer_thread_locks_and_not_the_core(thread: str) -> None:
-    found = told(f"Ring finger. FDP repaired with four strands of 3-0 Ethibond and {thread}.", "hold", "peripheral_pattern")
+    found = told(
+        f"Ring finger. FDP repaired with four strands of 3-0 Ethibond and {thread}.", "hold", "peripheral_pattern"
+    )
     assert found == {"ring FDP": {"peripheral_pattern": "running locking"}}
 
 
 def test_a_core_that_locks_still_does() -> None:
-    assert told("Ring finger. FDP: four strands of 3-0 Ethibond that lock.", "hold") == {"ring FDP": {"hold": "locking"}}
+    assert told("Ring finger. FDP: four strands of 3-0 Ethibond that lock.", "hold") == {
+        "ring FDP": {"hold": "locking"}
+    }

@@ -63,3 +63,22 @@ def test_left_off_of_another_tendon(note: str) -> None:
 )
 def test_an_order_to_strike_it_out(order: str, left: dict[str, str]) -> None:
     assert each(SEWN + "Running 6-0 epitendinous. " + order, "peripheral") == left
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "A running epitendinous suture was started, tore out half way round, and was removed altogether.",
+        "Epitendinous attempted, abandoned: tissue like wet paper.",
+        "The peripheral stitch had to come out again because it strangled the repair.",
+        "The epitendinous suture had to be taken out, it jammed.",
+    ],
+)
+def test_a_peripheral_suture_that_did_not_stay(note: str) -> None:
+    sewn = "Right index FDP cut through, four strands of 4-0 Ethibond. "
+    assert each(sewn + note, "peripheral") == {"index FDP": "absent"}
+
+
+def test_a_peripheral_suture_that_stayed() -> None:
+    note = "Right index FDP cut through, four strands of 4-0 Ethibond. The epitendinous suture was run half way round."
+    assert each(note, "peripheral") == {"index FDP": "present"}

@@ -38,3 +38,27 @@ def test_a_repair_that_stands(note: str) -> None:
 
 def test_which_of_several_gave_way_is_not_guessed() -> None:
     assert each(SEWN + "It ruptured on the table and was left.", "treatment")["ring FDP"] == "repaired"
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The A2 pulley was repaired too, but the stitches cut out on the first pull; what was left was excised.",
+        "A4 was mended with 5-0, but this tore out at the first flexion and was not redone.",
+    ],
+)
+def test_a_pulley_whose_repair_gave_way_is_no_tendon(note: str) -> None:
+    first = "Left ring finger. FDP repaired with a four-strand cruciate of 3-0 Prolene. "
+    assert told(first + note, "treatment") == {"ring FDP": {"treatment": "repaired"}}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "After A4 was vented it ruptured on the table and was left.",
+        "When A2 had been opened it came apart and was not redone.",
+    ],
+)
+def test_a_tendon_that_gave_way_behind_a_pulley_is_given_up(note: str) -> None:
+    first = "Left ring finger. FDP repaired with a four-strand cruciate of 3-0 Prolene. "
+    assert told(first + note, "treatment") == {"ring FDP": {"treatment": "left"}}

@@ -25,6 +25,10 @@ def test_a_tight_repair(text: str, tension: str) -> None:
     [
         "On passive motion it was slightly tight under A2, which was accepted.",
         "On passive motion it ran, a little tight in A4, through the full excursion.",
+        "On passive motion there was no gap. It ran a little tight at the A2 but did not snag.",
+        "No gap. It glides a bit tightly beneath A4 without catching.",
+        "No gap. It moved somewhat stiffly through A2, no snagging.",
+        "No gap. It was a little snug at A4 but did not catch.",
     ],
 )
 def test_tight_at_a_pulley(text: str) -> None:
@@ -42,6 +46,10 @@ def test_tight_at_a_pulley(text: str) -> None:
 )
 def test_what_is_tight_is_something_else(text: str) -> None:
     assert "tension" not in told(NOTE + text, "tension").get("ring FDP", {})
+
+
+def test_snug_of_a_good_fit() -> None:
+    assert told(NOTE + "The repair lay snug under A2 and glided freely.", "glide")["ring FDP"] == {"glide": "free"}
 
 
 def test_free_once_the_tight_pulley_was_opened() -> None:

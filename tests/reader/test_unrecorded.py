@@ -145,3 +145,22 @@ def test_answers_in_turn_are_not_given_to_all(words: str, field: str, good: str)
     both = "Index and ring FDP cut through and repaired with four strands. "
     assert good not in each(both + words, field).values()
     assert each(both + "Strands: 4 and 2 respectively. No gap.", "gap") == {"index FDP": "none", "ring FDP": "none"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Gap: no longer assessed once the tourniquet pain set in.",
+        "Gap no longer looked for once the patient was restless.",
+        "Gapping was no longer assessed.",
+        "Gap: no test possible.",
+        "Gap - no further check made.",
+    ],
+)
+def test_what_nobody_could_test_any_more(words: str) -> None:
+    assert not each(SEWN + words, "gap")
+
+
+@pytest.mark.parametrize("words", ["Gap: no longer present.", "Gap: no, tested twice.", "Gap: no"])
+def test_a_gap_denied_is_none(words: str) -> None:
+    assert each(SEWN + words, "gap") == {"ring FDP": "none"}

@@ -441,11 +441,17 @@ def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
             continue
         if moved is not None:
             found.append((kind, (k, k + 2 + moved)))
-        elif (
-            led or _ends_an_order(scene, k) or (ahead[:1] == ["from"] and ahead[1:2] in (["day"], ["d1"], ["tomorrow"]))
-        ):
+        elif led or _ends_an_order(scene, k) or _from_a_day(ahead):
             found.append((kind, (k, k + 1)))
     return found
+
+
+def _from_a_day(ahead: list[str]) -> bool:
+    """'Active from day 4', 'active from D3', 'active from the outset': the day behind the word for the motion."""
+    if ahead[:1] != ["from"] or len(ahead) == 1:
+        return False
+    outset = ahead[1] == "the" and ahead[2:3] in (["outset"], ["start"], ["beginning"])
+    return outset or ahead[1] in ("day", "tomorrow") or _SHORT_DAY.match(ahead[1]) is not None
 
 
 def _on_the_table(scene: Scene, k: int) -> bool:
@@ -490,4 +496,5 @@ def _comes_later(scene: Scene, k: int) -> bool:
     weeks = [q for q in scene.quantities if q.unit == "week" and (q.low or 0) >= 2]
     started = [m.i for m in scene.of("therapy") if m.i < first]  # 'physio after 3 weeks, passive ROM'
     weeks = [q for q in weeks if first <= q.i < last or (started and started[-1] < q.i < first)]
+    weeks = [q for q in weeks if not any(k < m.i < q.i for m in scene.of("splint"))]  # 'and the splint goes after 5'
     return any(scene.word_before(q.i) in ("at", "after", "from", "week", "in") for q in weeks)

@@ -7,9 +7,9 @@ thing before it, unless another subject has taken over since, or to the one that
 from dataclasses import dataclass
 from itertools import pairwise
 
+from notereader.reader.negation import next_field, speaker_anew, too_much_for
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene, Subject
-from notereader.reader.standing import next_field, speaker_anew, too_much_for
 from notereader.vocabulary.wordlists import word_list
 
 _LINK = word_list("attach", "link")

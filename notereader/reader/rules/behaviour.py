@@ -5,6 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.measures import count_of
+from notereader.reader.negation import ANSWERED, stated_anew
 from notereader.reader.owners import meant_by_all, owners
 from notereader.reader.page import Break, within
 from notereader.reader.rules.dealt_results import holders_of_result
@@ -14,7 +15,6 @@ from notereader.reader.rules.strangers import of_a_stranger
 from notereader.reader.rules.suture_owners import fingers_only, said_of_all, suture_owners
 from notereader.reader.rules.throughout import moved_together, sutures_moved, throughout
 from notereader.reader.scene import Scene, group_targets
-from notereader.reader.standing import stated_anew
 from notereader.vocabulary.wordlists import word_list
 
 _FOREIGN_WORDS = word_list("quality", "foreign_words")
@@ -603,7 +603,7 @@ def denied(scene: Scene, i: int, j: int, reach: int = 5, free: bool = False, aft
     'thumb no gap either thumb catches a bit'.
     """
     for cue in within(scene.page.cues, max(scene.sentence.i, i - reach - 4), i):
-        if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] == "unticked":
+        if cue.value != "negated" or not 0 <= i - cue.j <= reach or scene.page.standing[cue.i] in ANSWERED:
             continue
         between = scene.words(cue.j, i)
         anew = scene.page.words[i] in _RUNS  # 'no gap at the bone runs well'

@@ -7,12 +7,15 @@ from notereader.vocabulary.wordlists import word_list
 _SAVE = frozenset(tuple(words.split()) for words in word_list("quality", "but_for"))
 _REST = word_list("quality", "rest_of_it")
 _STOPS = frozenset([",", ";", ".", ")", "which", "when", "where"])
+_TO_SPEAK_OF = (["to", "speak", "of"], ["to", "talk", "of"], ["worth", "a", "mention"])
+_MUCH = 3  # words of 'no gap to speak of'
 _FAR = 9  # words of what is excepted
 
 
 def but_for_some(scene: Scene, mention: Mention) -> bool:
     """Tell whether a gap, tension or bulk that a sentence denies is owned up to in part, before or behind."""
-    k = mention.j + (scene.next_word(mention.j) in (",", "("))
+    k = mention.j + _MUCH * (scene.words(mention.j, mention.j + _MUCH) in _TO_SPEAK_OF)
+    k += scene.next_word(k) in (",", "(")
     if (behind := _object(scene, k, scene.sentence.j)) is not None:
         return _owns_up(scene, mention, *behind)
     first = scene.sentence.i

@@ -46,8 +46,18 @@ def trims_ends(scene: Scene, mention: Mention) -> bool:
         bool(near & {"stump", "stumps", "ends", "end", "edges"})
         or of_each
         or any(_last_piece(scene, q, mention) for q in told)
-        or any(abs(k - mention.i) <= 4 for k in lengths)
+        or any(abs(k - mention.i) <= 4 or _of_a_length(scene, k, mention.i) for k in lengths)
     )
+
+
+def _of_a_length(scene: Scene, k: int, i: int) -> bool:
+    """'After 2 mm in all had been removed they held a suture': nothing stands between the length and the deed."""
+    return k < i and _IN_ALL.issuperset(scene.words(k + 1, i))
+
+
+_IN_ALL = frozenset(
+    ["in", "all", "total", "altogether", "of", "it", "had", "have", "has", "been", "was", "were", "to", "be"]
+)
 
 
 def _own_clause(scene: Scene, mention: Mention) -> int:

@@ -40,7 +40,7 @@ def cut_too(desk: Desk, scene: Scene, mention: Mention) -> None:
         if spared and after[0] in ("was", "were", "is", "are") and after[2:] in ([], ["."], [";"], [","]):
             for target in group_targets(scene, group) if group.tendons and group.i > mention.j else []:
                 desk.tendon(scene, target, "extent", "intact", [(group.i, group.j + 2)], "extent intact")
-        also = after[:1] in (["too"], ["also"], ["likewise"], ["equally"]) or after[:2] in (
+        also = after[:1] in (["too"], ["also"], ["likewise"], ["equally"], ["ditto"], ["idem"]) or after[:2] in (
             ["as", "well"],
             ["the", "same"],
         )
@@ -319,7 +319,7 @@ def so_was(desk: Desk, scene: Scene, mention: Mention) -> None:
     """'The FDP was divided and so was the ulnar slip of FDS', 'as was its superficialis', '... but not the FDS'."""
     for group in (g for g in scene.setting.groups if g.i > mention.j and (g.tendons or g.generic == "all")):
         before = [w for w in scene.words(max(mention.j, group.i - 6), group.i) if w not in _WHOLE_OF]
-        alike = before[-1:] == ["likewise"]
+        alike = before[-1:] in (["likewise"], ["ditto"], ["idem"])
         spared = before[-2:] in (["and", "not"], ["but", "not"]) and mention.value == "complete"
         if not (spared or alike or before[-2:] in _SO_WAS) or scene.negated(mention.i, mention.j):
             continue

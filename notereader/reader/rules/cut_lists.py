@@ -44,7 +44,7 @@ def listed_beside(desk: Desk, scene: Scene) -> None:
 
 
 _LONGEST_LABEL = 5  # words: 'What was cut:'
-_CUT = frozenset(["cut", "severed", "divided", "injured"])
+_CUT = frozenset(["cut", "severed", "divided", "injured", "lacerated"])
 _OTHERS = ("structure", "sided", "anynerve", "anyartery", "bundle", "pulley")
 
 
@@ -83,3 +83,19 @@ def _only_names(scene: Scene) -> bool:
     words = scene.page.words
     rest = [words[k] for k in range(scene.sentence.i, scene.sentence.j) if k not in named]
     return bool(named) and all(w in _JOINS or w in _FULLY or w.isdecimal() for w in rest)
+
+
+def listed_with_share(desk: Desk, scene: Scene) -> None:
+    """'Cut: FCR, FDS 2-5, FPL 50 %': where one of a list is told to be cut in part, the others are cut through."""
+    first, words = scene.sentence.i, scene.page.words
+    labelled = words[first] in _CUT and words[first + 1 : first + 2] == [":"] and scene.page.breaks[first] >= Break.LINE
+    told = any(any(w.isalpha() for w in scene.words(m.i, m.j)) for m in scene.of("extent"))  # not only a "100 %"
+    if not labelled or "%" not in scene.units or told or scene.of("ends", "deed", "slip"):
+        return
+    laid = {f.entry for f in desk.findings if f.group == "repairs" and f.field == "extent" and f.order >= first}
+    partial = {f.entry for f in desk.findings if f.group == "repairs" and f.field == "extent_percent"} & laid
+    for group in scene.setting.groups if partial else ():
+        for target in group_targets(scene, group) if group.tendons and not group.reference else ():
+            if (target.digit, target.tendon, target.slip) not in laid:
+                proof = [(first, first + 1), (group.i, group.j)]
+                desk.tendon(scene, target, "extent", "complete", proof, "extent complete")

@@ -54,7 +54,7 @@ def told_in_percent(desk: Desk, scene: Scene, dealt: Container[tuple[int, int]] 
             if scene.sentence.prefix and not scene.setting.groups and of_another_row(scene):
                 continue
             targets, _ = tendon_owner(desk, scene, quantity.i, quantity.j)
-            targets = _hurt_of(scene, quantity) or _last_of_list(scene, quantity, targets)
+            targets = _hurt_of(scene, quantity) or _incised(scene, quantity) or _last_of_list(scene, quantity, targets)
             subject = scene.owner(quantity.i, quantity.j)
             if not targets and subject is None:
                 asked = scene.words(quantity.i - 2, quantity.i) == ["cut", ":"]
@@ -172,18 +172,33 @@ def _hurt_of(scene: Scene, quantity: Quantity) -> list[Target]:
     return group_targets(scene, behind) if behind is not None else []
 
 
+def _incised(scene: Scene, quantity: Quantity) -> list[Target]:
+    """'The profundus had sustained an incision of 45 percent': a wound of the tendon, and no way in to it."""
+    lead = [w for w in scene.words(max(scene.sentence.i, quantity.i - _NEAR), quantity.i) if w not in _ABOUT]
+    group = next((g for g in reversed(scene.setting.groups) if g.j <= quantity.i), None)
+    if lead[-2:] != ["incision", "of"] or group is None or not group.tendons:
+        return []
+    return [] if _SUFFERED.isdisjoint(scene.words(group.j, quantity.i)) else group_targets(scene, group)
+
+
+_NEAR = 5  # words
+_SUFFERED = frozenset(["sustained", "suffered", "received", "bore", "had", "showed", "carried", "has", "shows"])
+
+
 def _last_of_list(scene: Scene, quantity: Quantity, targets: list[Target]) -> list[Target]:
     """'Divided: FCR, FDP index and middle, FPL about 50%': of a list that says before what it lists, the last alone."""
     group = next((g for g in reversed(scene.setting.groups) if g.j <= quantity.i and g.tendons), None)
-    if group is None or len(targets) < _SEVERAL or not _ABOUT.issuperset(scene.words(group.j, quantity.i)):
+    if group is None or len(targets) < _SEVERAL or not _LEADS_TO_SHARE.issuperset(scene.words(group.j, quantity.i)):
         return targets
     names = [m for m in scene.of("tendon") if group.i <= m.i < group.j]
-    listed = any(m.j <= group.i for m in scene.of("extent")) and len({m.value for m in names}) > 1
-    if not listed or scene.word_before(names[-1].i) != ",":
+    told = [*scene.of("extent"), *(m for m in scene.of("hurt") if scene.next_word(m.j) == ":")]  # 'Cut: FCR, FPL 50 %'
+    listed = any(m.j <= group.i for m in told) and len({m.value for m in names}) > 1
+    if not listed or scene.word_before(names[-1].i) not in (",", "and", "+", "&"):
         return targets
     return [t for t in targets if t.tendon == names[-1].value] or targets
 
 
+_LEADS_TO_SHARE = _ABOUT | {"~", "(", "ca", "approx", "c."}
 _SEVERAL = 2
 
 

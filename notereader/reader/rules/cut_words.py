@@ -33,7 +33,12 @@ _BARE_BETWEEN = word_list("tendons", "bare_between")
 _NOT_A_CUT = word_list("tendons", "not_a_cut")
 _SHARE_LEADS = word_list("tendons", "share_leads")
 _WHERE = frozenset(["above", "at", "in", "over", "proximal", "just", "near", "on"])
-_WHOLLY = frozenset(["completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"])
+_WHOLLY = frozenset(
+    [
+        *("completely", "all of it", "fully", "entirely", "totally", "throughout", "all the way"),
+        *("all the way through", "right through", "all through", "the whole way through", "whole way through"),
+    ]
+)
 _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
@@ -45,6 +50,8 @@ def of_no_tendon(scene: Scene, mention: Mention) -> bool:
     if word in ("nick", "nicks") and _way_in(scene, mention, word):
         return True
     if word in ("cut off", "cut away") and _cuts_off_another(scene, mention):
+        return True
+    if word == "100 %" and _in_brackets_of_another(scene, mention):
         return True
     if labelled_stranger(scene, mention.i) or _of_a_suture(scene, mention, word):
         return True  # 'Vincula: intact'
@@ -71,6 +78,12 @@ def tells_how_far(scene: Scene, mention: Mention) -> bool:
     if scene.negated(mention.i, mention.j) and scene.words(mention.j, mention.j + 2) not in _LEFT_SO:
         return False
     return mention.value != "complete" or not _short_of_complete(scene, mention, word)
+
+
+def _in_brackets_of_another(scene: Scene, mention: Mention) -> bool:
+    """'Cut: FCR, FPL (40 %), median n. (100 %)': the share of the nerve right before its bracket."""
+    named = scene.of("structure", "sided", "anynerve", "anyartery")
+    return scene.word_before(mention.i) == "(" and any(m.j == mention.i - 1 for m in named)
 
 
 def _way_in(scene: Scene, mention: Mention, word: str) -> bool:

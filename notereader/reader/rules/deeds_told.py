@@ -1,7 +1,7 @@
 """What a word for a deed says was done to a tendon, or that it says nothing of the kind here."""
 
 from notereader.reader.desk import Desk
-from notereader.reader.manner import joined_into
+from notereader.reader.lending import joined_into
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_away import before_repair, of_a_stitch, sewn_next, takes_flap_off
 from notereader.reader.rules.deeds_in_focus import OF_BONE

@@ -6,6 +6,7 @@ import re
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break
 from notereader.reader.rules.element_words import near_words
+from notereader.reader.rules.signing_initials import signs_by_initials
 from notereader.reader.rules.signing_names import closing_name, signs_by_name
 from notereader.reader.rules.team_labels import team_member
 from notereader.reader.rules.whole import Span, element_list, scene_at
@@ -302,7 +303,9 @@ def signature(desk: Desk) -> Span | None:
             return _around(page.words, min(signing), i, j)
         if len(page.raw(i, j)) < 80 and (_DOTTED.match(page.raw(i, j)) or _is_name(desk, i, j)):
             return i, j
-        if _is_graded(desk, i, j) or signs_by_name(desk, i, j):
+        if page.words[i] in _YOURS and page.words[i + 1 : i + 2] == [","] and _TWO < j - i <= _LONGEST_NAME:
+            return i, j  # 'Yours, A. B. Penhallow'
+        if _is_graded(desk, i, j) or signs_by_name(desk, i, j) or signs_by_initials(desk, i, j):
             return i, j
     last, *above = _last_lines(desk)
     i, j = last
@@ -315,6 +318,7 @@ def signature(desk: Desk) -> Span | None:
 
 
 _YOURS = frozenset(["yours", "ever"])  # 'As ever,', 'Yours,'
+_TWO = 2
 _SHORT, _LONGEST_NAME = 5, 12  # words of a line
 
 

@@ -66,17 +66,27 @@ def _shows(desk: Desk, m: Mention, name: str) -> bool:
     heads = [h for h in within(page.headings, m.i - _LONGEST, m.i + 1) if m.i < h.j]
     if any(h.value != name or _is_empty(page, h) for h in heads):
         return False
+    if _BARE_LABEL.match(page.text, page.ends[m.j - 1]) or _LEFT_OPEN.match(page.text, page.ends[m.j - 1]):
+        return False  # 'IMPL=nil     EBL=' at the end of its line
     rule = _RULES.get(name)
     return rule is None or rule(desk, scene_at(desk, m.i), m)
 
 
-# What a program puts where nobody chose: 'Implants   [not entered]', 'sample   <none chosen>'.
-_LEFT_OPEN = re.compile(r"\W*[\[<](?:not entered|blank|none chosen|none selected|select|choose|name)\b", re.IGNORECASE)
+# What a program puts where nobody chose: 'Implants   [not entered]', 'sample   <none chosen>'; so 'not recorded'.
+_LEFT_OPEN = re.compile(
+    r"\W*[\[<](?:not entered|blank|none chosen|none selected|select|choose|name)\b"
+    r"|\W{1,30}(?:not recorded|not stated|not documented|not entered|not filled in)[\]>)]?[ \t]*(?:[.;]|\n|\Z)",
+    re.IGNORECASE,
+)
+# 'SPEC=          IMPL=nil': the next label stands where the answer would.
+_BARE_LABEL = re.compile(r"[ \t]*=[ \t]*(?:\n|\Z|[ \t]{2,}\w+[ \t]*=)")
+_NEXT_LABEL = re.compile(r"[ \t]*=[ \t]{2,}\w+[ \t]*=")
 
 
 def left_open(page: Page, heading: Mention) -> bool:
     """'Implants =', 'Trouble ......', '[IMPLANTS -- ]', 'Blood loss ____  Complications none': nobody filled it in."""
-    if _LEFT_OPEN.match(page.text, page.ends[heading.j - 1]):
+    end = page.ends[heading.j - 1]
+    if _LEFT_OPEN.match(page.text, end) or _NEXT_LABEL.match(page.text, end):
         return True
     k = next((k for k in range(heading.j, len(page.words)) if page.words[k][0].isalnum()), len(page.words) - 1)
     gap = page.text[page.ends[heading.j - 1] : page.starts[k]]

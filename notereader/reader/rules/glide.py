@@ -6,6 +6,9 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
+from notereader.reader.rules.canal import of_the_canal
+from notereader.reader.rules.caught_before import of_those_that_caught
+from notereader.reader.rules.freed_later import freed_later
 from notereader.reader.rules.not_taken_away import not_taken_away
 from notereader.reader.rules.smoothed import any_smoothed, of_the_smoothed
 from notereader.reader.rules.sought import sought_in_vain
@@ -58,7 +61,7 @@ class _Event:
 
 def glide(desk: Desk, scene: Scene) -> None:
     """Find how the repair ran: 'glided freely', 'caught on A2', 'no triggering'. The last word decides."""
-    if "glide" not in scene.kinds and _TELLS_GLIDE.isdisjoint(scene.said) and "tight" not in scene.said:
+    if "glide" not in scene.kinds and (_TELLS_GLIDE | _TIGHT).isdisjoint(scene.said):
         return
     if scene.sentence.section == "mechanism":
         return  # 'How: caught under the platen of a press'
@@ -70,13 +73,22 @@ def glide(desk: Desk, scene: Scene) -> None:
     events = sorted(found, key=lambda e: e.i)
     before = ""
     for event in events:
-        if _ends_compound(scene, event.i) or _of_a_joint(scene, event) or _of_training(scene, event):
+        if (
+            _how_far_tested(scene, event)
+            or _ends_compound(scene, event.i)
+            or _of_a_joint(scene, event)
+            or _of_training(scene, event)
+        ):
             continue
         if "smooth" in scene.words(event.i, event.j) and not _SURFACES.isdisjoint(
             scene.words(scene.part(event.i)[0], event.i)
         ):
             continue  # 'The surface of the repair was smooth'
+        if "smooth" in scene.words(event.i, event.j) and _of_an_edge(scene, event.i):
+            continue
         if event.value == "free" and (_but_for_a_place(scene, event.j) or _not_quite(scene, event.j)):
+            continue
+        if event.value == "free" and freed_later(scene, event.i, event.j):
             continue
         if event.value != "free" and _of_the_time_before(scene):
             continue
@@ -84,12 +96,8 @@ def glide(desk: Desk, scene: Scene) -> None:
             continue  # 'The click was gone for a moment and came back'
         if before == "catching" and event.value == "restricted":
             continue  # 'it catches and does not glide freely' says one thing
-        if (
-            before == "restricted"
-            and event.value == "free"
-            and not _NO_CATCH.isdisjoint(scene.words(event.i - 1, event.i + 1))
-        ):
-            continue  # 'moves but not freely, no click', 'a bit tight under A2, not catching'
+        if before == "restricted" and event.value == "free" and _only_no_catch(scene, event):
+            continue  # 'moves but not freely, no click', 'a bit tight under A2 but did not snag'
         if before == "restricted" and "excursion" in scene.words(event.i, event.j):
             continue  # 'a little tight in A2, but it ran the full excursion': how far, not how
         before = event.value
@@ -104,12 +112,37 @@ def glide(desk: Desk, scene: Scene) -> None:
             kinds = {t.tendon for t in targets} | {"FPL"}
             targets = [t for t in desk.repairable(fingers) if t.tendon in kinds and t.digit in fingers]
         targets = of_the_smoothed(desk, scene, event.i, targets)
+        targets = of_those_that_caught(desk, scene, event.i, targets)
+        targets = of_the_canal(scene, event.j, targets)
         end = max(event.j, event.end)
         lay_behaviour(desk, scene, targets, "glide", event.value, event.i, end, f"glide {event.value}")
 
 
+def _only_no_catch(scene: Scene, event: _Event) -> bool:
+    """'No click', 'did not snag': that nothing caught does not say that it ran freely."""
+    return "not" in scene.words(event.i, event.j) or not _NO_CATCH.isdisjoint(scene.words(event.i - 1, event.i + 1))
+
+
 _NO_CATCH = frozenset(["no", "not", "never", "without"])
 _RETURNED = frozenset(["back", "returned", "again", "still", "until", "unless", "reappeared"])
+
+
+def _how_far_tested(scene: Scene, event: _Event) -> bool:
+    """'No gap at 20 degrees short of full extension': how far the finger was stretched when it was looked at."""
+    if "short" not in scene.words(event.i, event.j):
+        return False
+    lead = scene.words(max(scene.sentence.i, event.i - _MEASURED), event.i)
+    return not _REACHED_AT.isdisjoint(lead) and any(w[0].isdecimal() for w in lead)
+
+
+_MEASURED = 4  # words: 'at about 20 degrees'
+_REACHED_AT = frozenset(["at", "until", "till", "before", "from", "in"])
+
+
+def _of_an_edge(scene: Scene, k: int) -> bool:
+    """'The cut edge was smooth all the way': how an edge was, and not how the repair ran."""
+    lead = scene.words(max(scene.sentence.i, k - 2), k)
+    return lead[-1:] in (["was"], ["were"], ["is"], ["are"]) and lead[0] in _EDGES | {"edges", "ends", "end", "cut"}
 
 
 def _ends_compound(scene: Scene, k: int) -> bool:
@@ -545,13 +578,21 @@ def _since_when(scene: Scene, k: int, caught: bool) -> bool:
 
 
 def _tight_at_a_pulley(scene: Scene, k: int) -> bool:
-    """'The ring was a little tight in A2', 'slightly tight at A4': it ran, but not freely."""
-    led = scene.page.words[k] == "tight" and scene.next_word(k + 1) in ("in", "at", "under", "beneath", "below")
-    if not led or not scene.told(k) or scene.word_before(k) in ("not", "no", "too", "less", "never"):
+    """'The ring was a little tight in A2', 'glides a bit stiffly beneath A4', 'somewhat snug at A2': not freely."""
+    word = scene.page.words[k]
+    snug = word == "snug" and scene.word_before(k) in _SOMEWHAT  # 'lay snug under A2' tells of a good fit
+    if not (snug or word in _TIGHT - {"snug"}) or scene.next_word(k + 1) not in _AT_A_PULLEY:
+        return False
+    if not scene.told(k) or scene.word_before(k) in ("not", "no", "too", "less", "never"):
         return False
     taken = any(m.i <= k < m.j for m in scene.of("glide"))
     behind = any(k < m.i <= k + 4 for m in scene.of("pulley", "pulleys"))
     return behind and not taken and not foreign(scene, k, k + 1)
+
+
+_TIGHT = frozenset(["tight", "tightly", "stiffly", "snug"])
+_SOMEWHAT = frozenset(["little", "bit", "somewhat", "slightly", "rather", "touch"])
+_AT_A_PULLEY = frozenset(["in", "at", "under", "beneath", "below", "through"])
 
 
 def _bare(desk: Desk, scene: Scene, k: int) -> bool:

@@ -19,6 +19,7 @@ from notereader.reader.rules.injury_words import (
 )
 from notereader.reader.rules.part_digits import EXCEPTING, PAIRED, Part, digits_of, hurt_digits, hurt_ones, told_of
 from notereader.reader.rules.structures import named_sides, parts_of
+from notereader.reader.rules.whole_side import whole_side
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -41,6 +42,7 @@ def injuries(desk: Desk, scene: Scene) -> None:
     """Find every other structure of a sentence with its extent and treatment."""
     if scene.sentence.section not in _SKIP:
         _read(desk, scene)
+        whole_side(desk, scene)
         bones(desk, scene)
     if scene is desk.scenes[-1]:
         _settle(desk)
@@ -178,8 +180,13 @@ def _bridged(scene: Scene, groups: list[list[Part]], words: list[Mention], said:
         since = [t for t in _rest(scene) if before and groups[before[-1]][-1].j <= t.i < word.i and not t.vague]
         if not before or since or not groups[before[-1]][0].structure.endswith("nerve"):
             continue
-        if any(extent_said(scene, groups[before[-1]][0].structure, m) == "complete" for m in said[before[-1]]):
+        cut = any(extent_said(scene, groups[before[-1]][0].structure, m) == "complete" for m in said[before[-1]])
+        lost = not _LACKS.isdisjoint(scene.words(groups[before[-1]][-1].j, word.i))  # 'RDN: 4 mm defect -> conduit'
+        if cut or lost:
             said[before[-1]].append(word)
+
+
+_LACKS = frozenset(["defect", "deficit", "gap", "missing"])
 
 
 def _rest(scene: Scene) -> list[Thing]:
@@ -202,7 +209,7 @@ def _likewise(scene: Scene, group: list[Part], before: list[Mention]) -> list[Me
     )
     if "same" in after and scene.next_word(group[-1].j + after.index("same") + 1) in _SAME_PLACES:
         after.remove("same")  # 'the ulnar digital nerve of the same finger was normal'
-    alike = bool((_ALIKE - {"also"}) & set(after)) or after[:2] == ["with", "it"]
+    alike = bool((_ALIKE - {"also"}) & set(after)) or after[:2] in (["with", "it"], ["as", "well"])
     alike = alike or (after[:1] == ["also"] and (after[1:2] or [""])[0] in _NOTHING_MORE)
     if not (alike or ({"so", "as"} & ahead and _AUXILIARIES & ahead)):
         return []

@@ -48,12 +48,15 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
             continue  # 'Both nerves OK? Radial: intact.'
         if m.value == "conduit" and not _STILL_THERE.isdisjoint(scene.words(max(scene.sentence.i, m.i - 2), m.i)):
             continue  # 'a third cut, fascicles still bridging'
+        if m.value == "contused" and scene.next_word(m.j) in _OF_ITS_ENDS:
+            continue  # 'a defect once its bruised fascicles were cut away'
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
             kept.append(m)
     return kept
 
 
+_OF_ITS_ENDS = frozenset(["fascicles", "fascicle", "ends", "end", "stumps", "stump"])
 _STILL_THERE = frozenset(["still", "fascicle", "fascicles", "fibres", "fibers", "strands", "bundles", "epineurium"])
 
 
@@ -159,6 +162,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
         return ""  # a plate torn off its bone
     if structure in _FIXABLE and m.value == "contused" and "stretched" in word:
         return ""  # 'the stretched volar plate', which is slack and not bruised
+    if word == "good" and scene.next_word(m.j).isalpha() and scene.next_word(m.j) not in _JOINS_STATE:
+        return ""  # 'end to end 8-0, good flow', 'good match', 'good Allen test'
     if word in _NO_EXTENT and not (word == "through" and scene.next_word(m.j) in ("", ",", ".", ";", ")")):
         return ""
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
@@ -173,6 +178,9 @@ def _of_its_ends(scene: Scene, m: Mention) -> bool:
     return not _END_WORDS.isdisjoint(lead) or (behind[:1] == ["at"] and not _END_WORDS.isdisjoint(behind))
 
 
+_JOINS_STATE = frozenset(
+    ["and", "but", "too", "throughout", "also", "as", "all", "in", "on", "both", "there", "though"]
+)
 _NEAR_END = 3  # words
 _END_WORDS = frozenset(["end", "ends", "stump", "stumps"])
 _PRESERVED = frozenset(["preserved", "intact", "spared", "conserved"])
@@ -180,11 +188,19 @@ _LOOKED = frozenset(["saw", "seen", "see", "viewed", "inspected", "followed", "t
 
 
 def only_a_share(scene: Scene, i: int) -> bool:
-    """'The radial half of the median nerve was divided', '40 % of the nerve was cut': a part of what word i names."""
+    """'The radial half of the median nerve was divided', '40 % of the nerve was cut', 'RDN: half of it gone'."""
     before = scene.words(max(scene.sentence.i, i - 4), i)
     while before and before[-1] in ("the", "a", "its"):
         before = before[:-1]
-    return len(before) > 1 and before[-1] == "of" and before[-2] in _SHARES
+    if len(before) > 1 and before[-1] == "of" and before[-2] in _SHARES:
+        return True
+    gone = next((k for k in range(i, scene.sentence.j) if scene.page.words[k] in _GONE), -1)
+    lead = [w for w in scene.words(max(i, gone - _SHARE_NEAR), gone) if w not in ("was", "is")]
+    return gone > i and not _SHARES.isdisjoint(lead[-3:-2] if lead[-2:] == ["of", "it"] else lead[-1:])
+
+
+_GONE = frozenset(["gone", "missing"])
+_SHARE_NEAR = 5  # words: 'half of it was gone'
 
 
 _SHARES = word_list("injuries", "shares")

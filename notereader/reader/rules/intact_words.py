@@ -2,6 +2,7 @@
 
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
+from notereader.reader.rules.fine_lists import heads_a_list
 from notereader.reader.rules.not_touched import untouched_though_cut
 from notereader.reader.scene import Scene, Subject, series
 from notereader.vocabulary.wordlists import word_list
@@ -29,7 +30,7 @@ def tells_whole(scene: Scene, mention: Mention) -> bool:
         return False
     if word in _NO_HURT:
         return _answers_for_tendon(scene, mention, word)
-    return word not in _WEAK or _beside_its_tendon(scene, mention, word)
+    return word not in _WEAK or heads_a_list(scene, mention) or _beside_its_tendon(scene, mention, word)
 
 
 def _taken_back(scene: Scene, mention: Mention, word: str) -> bool:

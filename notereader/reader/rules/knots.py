@@ -56,7 +56,7 @@ def knot(desk: Desk, scene: Scene) -> None:
             continue  # 'Repair of nerve: two 9-0, knots buried'
         i, j = min(near[0].i, mention.i), max(near[0].j, mention.j)
         own_stitch = _of_a_stitch(desk, scene, near[0]) or _so_many_here(desk, scene, near[0])
-        own_stitch = own_stitch or told_of_several_before(desk, scene)
+        own_stitch = own_stitch or _of_fingers(desk, scene, near[0]) or told_of_several_before(desk, scene)
         if own_stitch:
             for target in own_stitch:
                 desk.tendon(scene, target, "knot", mention.value, [(i, j)], "place of the knots")
@@ -133,6 +133,17 @@ def _of_a_stitch(desk: Desk, scene: Scene, knots: Mention) -> list[Target]:
         return []
     told = [f for f in desk.findings if f.field == "stitch" and f.group == "repairs" and f.value == named[0].value]
     return list(dict.fromkeys(Target(*f.entry) for f in told if f.order < knots.i))
+
+
+def _of_fingers(desk: Desk, scene: Scene, knots: Mention) -> list[Target]:
+    """'The core knots of the middle finger were buried': of all that was sewn in that finger, and of no other."""
+    groups = [g for g in scene.setting.groups if g.digits and g.i >= knots.j and not g.reference]
+    if not groups or any(g.tendons for g in groups) or scene.words(knots.j, groups[0].i) not in _OF_THE:
+        return []
+    return desk.sewn(tuple(dict.fromkeys(d for g in groups for d in g.digits)))
+
+
+_OF_THE = (["of", "the"], ["in", "the"], ["of"], ["in"])
 
 
 def _so_many_here(desk: Desk, scene: Scene, knots: Mention) -> list[Target]:

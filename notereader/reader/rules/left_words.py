@@ -2,6 +2,7 @@
 
 from notereader.reader.boxes import find_boxes
 from notereader.reader.desk import Desk
+from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.spared import of_a_wound
 from notereader.reader.scene import Scene
@@ -73,7 +74,8 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     lead = range(max(scene.sentence.i, mention.i - 6), mention.i)
     fingers = {k for m in scene.of("digit") for k in range(m.i, m.j)}  # 'Little FDS: 40%, left.'
-    if any(scene.page.words[k] in _HOW_MUCH and k not in fingers for k in lead):
+    much = [k for k in lead if scene.page.words[k] in _HOW_MUCH and scene.page.words[k + 1] != "to"]
+    if any(k not in fingers for k in much):
         return False  # 'how little good tendon was left'
     if _ticked_among_deeds(scene, mention):
         return True
@@ -177,6 +179,9 @@ def _leaves_a_gap(scene: Scene, mention: Mention) -> bool:
         return True  # 'so we left it with a bit of tension'
     said = [m for m in results if m.i < mention.i and mention.i - m.i <= 20]
     said = [m for m in said if scene.words(m.i, m.j) not in (["opened"], ["opened", "up"], ["thick"], ["caught"])]
+    said = [
+        m for m in said if scene.words(m.i - 2, m.i) != ["nothing", "to"]
+    ]  # 'edges flat, nothing to catch, so left'
     return bool(said) or any(q.unit == "mm" and first <= q.i < mention.i for q in scene.quantities)
 
 
@@ -188,13 +193,24 @@ def _of_gap_before(desk: Desk, scene: Scene) -> bool:
 
 
 def _of_ends_or_knots(scene: Scene, mention: Mention) -> bool:
-    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'."""
+    """'the knots were left on the surface', 'both its ends were clean and needed nothing done to them'.
+
+    'The middle ends were clean, those of the ring were left as found': the ends again.
+    """
     first, _ = scene.part(mention.i)
+    if scene.words(first, first + 2) == ["those", "of"]:
+        first = scene.sentence.i
     told = [m for m in scene.of("knotword", "knot") if first <= m.i < mention.i]
     knots = [m.i for m in told if not any(cut.i == m.j for cut in scene.of("extent"))]  # 'a superficial nick'
     ends = [k for k in range(first, mention.i) if scene.page.words[k] in ("ends", "stumps")]
-    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons]
+    named = [g.i for g in scene.setting.groups if first <= g.i < mention.i and g.tendons and not _of_ends(scene, g)]
     return bool(knots or ends) and not any(k > max([*knots, *ends]) for k in named)
+
+
+def _of_ends(scene: Scene, group: Group) -> bool:
+    """'The ends of the ring FDP', 'those of the ring': a tendon named only to say whose ends they are."""
+    lead = [w for w in scene.words(max(scene.sentence.i, group.i - 3), group.i) if w != "the"]
+    return lead[-2:] in (["ends", "of"], ["stumps", "of"], ["those", "of"])
 
 
 def _of_a_stump(desk: Desk, scene: Scene, mention: Mention) -> bool:

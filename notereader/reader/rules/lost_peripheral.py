@@ -1,6 +1,7 @@
 """The peripheral suture that was begun and not left in: 'A running 6-0 cut through, so it was unpicked'."""
 
 from collections.abc import Mapping
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group
@@ -108,7 +109,9 @@ def _phrase_end(scene: Scene, phrases: Mapping[str, list[list[str]]], k: int) ->
 
 def _something_else(scene: Scene, i: int, k: int) -> bool:
     """Tell whether words i to k name what else may be taken out: a stay suture, a throw, a pulley."""
-    words = set(scene.words(i, k))
+    said = scene.words(i, k)
+    # 'it tore out half way round': how far it had come, and no half of it
+    words = {word for word, after in pairwise([*said, ""]) if (word, after) != ("half", "way")}
     named = any(m.kind in ("pulley", "slip", "structure", "sided") for m in scene.mentions if i <= m.i < k)
     return named or not (_OTHERS.isdisjoint(words) and _PARTS.isdisjoint(words))
 

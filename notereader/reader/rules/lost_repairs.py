@@ -18,6 +18,7 @@ _PARTS = word_list("lost_repairs", "parts")
 _ON_TABLE = [phrase.split() for phrase in word_list("lost_repairs", "on_table")]
 _THREADS = ("peripheral", "strandword", "knotword", "pulley", "structure", "sided", "anynerve")
 _REACH = 24  # words from the loss to what was made of it
+_MENDED = word_list("lost_repairs", "mended_pulleys")
 _SEWN = ("repaired", "reinserted", "grafted", None)
 
 
@@ -64,7 +65,7 @@ def _fate(desk: Desk, scene: Scene, end: int) -> int | None:
         return out
     on_table = any(_found(words, phrase, scene.sentence.i, last) for phrase in _ON_TABLE)
     phrases = [*_NOT_REDONE.values(), *(_LEFT.values() if on_table else ())]
-    return next((at for phrase in phrases if (at := _found(words, phrase, end, last))), None)
+    return min((at for phrase in phrases if (at := _found(words, phrase, end, last))), default=None)
 
 
 def _tendon_taken_out(desk: Desk, scene: Scene, end: int) -> int | None:
@@ -106,8 +107,11 @@ def _found(words: list[str], phrase: list[str], i: int, j: int) -> int:
 def _whose(desk: Desk, scene: Scene, k: int, end: int) -> list[Target]:
     """Return the sewn tendons that gave way: the ones named, those of the finger named, else the one spoken of."""
     first, _ = scene.part(k)
+    first = k if _new_subject(scene, first, k) else first
     if any(first <= m.i < k for m in scene.of(*_THREADS)) or not _PARTS.isdisjoint(scene.words(first, k)):
         return []  # 'the peripheral suture broke and was left out', 'the third pass tore out and was abandoned'
+    if _of_a_mended_pulley(scene, k):
+        return []
     named, group = tendon_owner(desk, scene, k, end)
     digits = group.digits if group is not None else ()
     if group is not None and group.tendons:
@@ -116,3 +120,16 @@ def _whose(desk: Desk, scene: Scene, k: int, end: int) -> list[Target]:
     if not named and not digits and len(found) > 1:
         return []  # which of them gave way is not told
     return [t for t in found if desk.treatments.get(t) in _SEWN]
+
+
+def _of_a_mended_pulley(scene: Scene, k: int) -> bool:
+    """'A2 was repaired, but the stitches cut out'; not so of 'after venting A4 it ruptured'."""
+    named = [m for m in scene.of("tendon", "generic", "pulley", "pulley?") if m.j <= k]
+    last = max(named, key=lambda m: m.i, default=None)
+    mended = last is not None and not _MENDED.isdisjoint(scene.words(last.j, k))
+    return last is not None and mended and last.kind in ("pulley", "pulley?")
+
+
+def _new_subject(scene: Scene, first: int, k: int) -> bool:
+    """'After A4 was vented it ruptured and was left': what opens the clause is not what gave way."""
+    return scene.page.words[k - 1] == "it" and scene.page.words[first] in ("after", "once", "when", "while", "as")

@@ -107,6 +107,8 @@ def is_no_thing(scene: Scene, m: Mention) -> bool:
         return scene.word_before(m.i) in ("i", "he", "she", "we", "they", "who", "and", "it", "you", "him")
     if word in case_list("tools"):
         return bool(case_list("tool_work") & set(scene.words(scene.sentence.i, scene.sentence.j)))
+    if word == "ran over":
+        return any(t.j == m.i for t in scene.of("tendon"))  # 'FCR ran over the same edge'
     return word == "crushed" and bool(scene.of("endword", "extent"))
 
 

@@ -98,6 +98,9 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return True
     if scene.sentence.section == "side":
         return True
+    short = words[m.i] in ("lt", "lt.", "l", "lft") and m.j - m.i == 1
+    if (short and after in case_list("ranks")) or after == "angles":
+        return False  # 'Lt Cdr surgeon', 'a second pair at right angles'
     if len(scene.page.raw(m.i, m.j).strip(".()")) == 1:
         return _is_short_side(scene, m, after, before)
     if m.j - m.i > 1 or _names_part(scene, m.j) or (scene.header and _follows_digit(scene, m.i)):
@@ -235,7 +238,11 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     if not awake and (scene.negated(m.i, m.j, 3) or _refused(scene, m)):
         return False
     word = " ".join(scene.words(m.i, m.j))
+    if _asks_which(scene, m) or _of_a_relative(scene, m):
+        return False
     near = {*scene.words(m.j, min(m.j + 4, scene.sentence.j)), *scene.words(max(scene.sentence.i, m.i - 3), m.i)}
+    if word == "asleep" and not _LIMBS.isdisjoint((scene.word_before(m.i), scene.next_word(m.j))):
+        return False  # 'asleep arm, so passive only': a block
     if word == "narcosis" and scene.next_word(m.j) in (":", "by"):
         return False
     beside = [o for o in scene.of("anaesthesia") if o is not m and abs(o.i - m.i) <= 6]
@@ -247,6 +254,27 @@ def _was_given(desk: Desk, scene: Scene, m: Mention) -> bool:
     if m.value == "local" and scene.sentence.section not in case_list("anaesthetic_sections"):
         return not case_list("for_pain") & set(scene.words(scene.sentence.i, scene.sentence.j))
     return True
+
+
+def _asks_which(scene: Scene, m: Mention) -> bool:
+    """'Asleep / awake: digital block', 'Awake or asleep:': a label that asks, whatever the answer."""
+    word = " ".join(scene.words(m.i, m.j))
+    before, behind = scene.words(max(scene.sentence.i, m.i - 2), m.i), scene.words(m.j, m.j + 2)
+    either = behind in _OR_AWAKE or before in _AWAKE_OR
+    return word in ("asleep", "awake") and either and ":" in scene.words(m.j, m.j + 3)
+
+
+_OR_AWAKE = [[mark, word] for mark in ("/", "or") for word in ("awake", "asleep")]
+_AWAKE_OR = [[word, mark] for mark in ("/", "or") for word in ("awake", "asleep")]
+
+
+def _of_a_relative(scene: Scene, m: Mention) -> bool:
+    """'He chose awake because his dad had trouble after a general': what another of the family had."""
+    lead = scene.words(max(scene.sentence.i, m.i - _FAMILY_NEAR), m.i)
+    return not case_list("relatives").isdisjoint(lead) and not case_list("ill_after").isdisjoint(lead)
+
+
+_FAMILY_NEAR = 10  # words
 
 
 def _is_block(scene: Scene, m: Mention) -> bool:
@@ -261,6 +289,7 @@ def _names_gas(scene: Scene) -> bool:
     )
 
 
+_LIMBS = frozenset(["arm", "hand", "limb", "forearm", "finger", "fingers", "thumb"])
 _OF_OTHERS = frozenset(("next", who) for who in ("one", "patient", "case", "man", "lady", "child"))
 _NEAR = 6  # words
 _GIVEN = frozenset(["anaesthetic", "anesthetic", "anaesthesia", "anesthesia"])

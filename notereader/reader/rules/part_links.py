@@ -82,6 +82,14 @@ def rest_of(desk: Desk, scene: Scene, m: Mention, structure: str, before: list[P
     return [Part(m.i, m.j, structure, (s,), digits=(d,)) for d, s in slots]
 
 
+def all_the_rest(desk: Desk, scene: Scene, m: Mention, rest: list[Part]) -> list[Part]:
+    """'The ulnar nerve is bruised, the remaining neurovascular structures are unharmed': both arteries too."""
+    unsaid = sorted(PAIRED - {p.structure for p in rest})
+    if len(unsaid) != 1 or scene.page.words[m.j - 1] != "structures" or _told(desk, unsaid[0]):
+        return []
+    return [Part(m.i, m.j, unsaid[0], _BOTH_SIDES, digits=(d,)) for d in dict.fromkeys(p.digits[0] for p in rest)]
+
+
 def counted_ones(desk: Desk, scene: Scene, m: Mention, structure: str) -> list[Part] | None:
     """'the two nerves were repaired', 'the divided nerves': those told cut, where they are as many.
 

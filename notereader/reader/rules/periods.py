@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.measures import figure_at
@@ -14,7 +15,10 @@ from notereader.reader.rules.whole import NOWHERE, Span, is_order, is_other_sect
 from notereader.reader.scene import Scene
 from notereader.record.values import Interval
 
-_NTH = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_NTH = (
+    *("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth"),
+    *("eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth"),
+)
 _ENDINGS = {1: "st", 2: "nd", 3: "rd", 21: "st"}
 _ORDINALS = {word: n for n, word in enumerate(_NTH, 1)} | {"next": 1}
 _ORDINALS |= {f"{n}{_ENDINGS.get(n, 'th')}": n for n in range(1, 22)}
@@ -167,6 +171,8 @@ def _day_figure(scene: Scene, k: int) -> Period | None:
     at = k + 1
     while at < scene.sentence.j and words[at] in ("?", ".", "#", ":", "no"):
         at += 1
+    if scene.next_word(at) == "l" and scene.next_word(at + 1) in ("", ",", ".", ";"):
+        return Period(1, 1, k, at + 1)  # 'day l' of a scan
     figure = figure_at(scene.page, at) if at < scene.sentence.j else None
     return _with_upper(scene, figure[0], k, figure[1]) if figure is not None else None
 
@@ -206,7 +212,13 @@ def _nth_day(scene: Scene, k: int) -> Period | None:
         return None
     uppers = [_ORDINALS[w] for w in ahead[:at] if w in _ORDINALS]
     low = float(_ORDINALS[words[k]])
+    tens = 1 + (words[k - 1] == "-") if "twenty" in (words[k - 1], "".join(words[k - 2 : k]).rstrip("-")) else 0
+    if tens:  # 'from the twenty-second day'
+        return Period(_TWENTY + low, _TWENTY + low, k - tens, k + at + 2)
     return Period(low, float(uppers[-1]) if uppers and uppers[-1] > low else low, k, k + at + 2)
+
+
+_TWENTY = 20
 
 
 def _count_of_days(scene: Scene, k: int) -> Period | None:
@@ -216,7 +228,7 @@ def _count_of_days(scene: Scene, k: int) -> Period | None:
         return None
     if q.unit == "day":
         return Period(q.low, q.high, q.i, q.j, counted=True)
-    therapy = q.low <= 1 and any(m.j == q.i for m in scene.of("therapy"))
+    therapy = q.low <= 1 and any(m.j == _past_in(scene, q.i) for m in scene.of("therapy"))
     next_week = therapy and scene.next_word(q.j) != "for"  # 'Hand therapy 1/52', but '... 1/52 for a new splint'
     led = next_week or scene.word_before(q.i) in ("from", "at", "after")
     if q.unit == "week" and scene.next_word(q.j) != "/" and led:
@@ -250,8 +262,15 @@ def _heads_therapy(scene: Scene, period: Period) -> bool:
     therapy = [m for m in scene.of("therapy") if m.j <= period.i]
     if period.low >= 14 or not therapy:
         return False
-    short = period.counted and therapy[-1].j == period.i and scene.next_word(period.j) not in _OFTEN  # 'HT 4/7'
+    short = (
+        period.counted and therapy[-1].j == _past_in(scene, period.i) and scene.next_word(period.j) not in _OFTEN
+    )  # 'HT 4/7'
     return short or (led[-1:] in ([":"], ["?"]) and len(led) <= 4)
+
+
+def _past_in(scene: Scene, k: int) -> int:
+    """'OT in one week', 'hand therapy after 4 days': return the word before which the time is counted."""
+    return k - (scene.word_before(k) in ("in", "after"))
 
 
 _OFTEN = frozenset(["a", "per", "each", "weekly"])
@@ -283,7 +302,8 @@ def weeks(desk: Desk) -> None:
             if splint is not None:
                 found.append((scene, period, (min(splint[0], period.i), max(splint[1], period.j))))
     corrected = [f for f in found if desk.page.in_addendum(f[0].sentence)]
-    for scene, period, span in dict.fromkeys([*found[:1], *corrected[:1]]):
+    first = [f for f in found if _in_total(f[0], f[1])] or found
+    for scene, period, span in dict.fromkeys([*first[:1], *corrected[:1]]):
         high = (
             None
             if {"least", "minimum"} & set(scene.words(max(scene.sentence.i, period.i - 2), period.i))
@@ -291,6 +311,16 @@ def weeks(desk: Desk) -> None:
         )
         value = Interval(low=period.low, high=high)
         desk.add(scene, "aftercare", NOWHERE, "splint_weeks", value, [span], "weeks of splint")
+
+
+def _in_total(scene: Scene, period: Period) -> bool:
+    """'Immobilised 3 weeks, ... Splint total 7 weeks', '6 weeks altogether': the sum, whatever part of it was told."""
+    around = [*scene.words(period.i - 2, period.i), *scene.words(period.j, min(period.j + 2, scene.sentence.j))]
+    return not _TOTALS.isdisjoint(around) or not _SUMMED.isdisjoint(pairwise(around))
+
+
+_TOTALS = frozenset(["total", "altogether", "totally"])
+_SUMMED = frozenset([("in", "all"), ("all", "told")])
 
 
 def _weeks(scene: Scene) -> Iterator[Period]:
@@ -357,7 +387,10 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
     worn = next((k for k in range(label, last) if scene.page.words[k] in order_list("worn")), None)
     if worn is not None:
         return worn, worn + 1
-    kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this")
+    kept_on = "on" in words or scene.page.words[scene.sentence.i] in ("it", "this", "stays", "remains")
+    kept_on = kept_on or _keeps_it(scene, first, last)
+    if not _KEPT.isdisjoint(words) and ("in", "it") in pairwise(scene.words(first, period.i)):
+        return _told_before(desk, scene, period)  # 'We expect to keep her in it at least five weeks'
     if not _KEPT.isdisjoint(words) and kept_on and _KEPT_ON.issuperset(_besides(scene, period, first, last)):
         # 'Dorsal splint: wrist 10. Kept on for 5 weeks.', 'It stays for 5', 'Dorsal splint, wrist 10, keep on 5/52'
         return next((m for m in reversed(marks) if m[1] <= first), None) or _told_before(desk, scene, period)
@@ -376,8 +409,16 @@ def _splint_beside(desk: Desk, scene: Scene, period: Period) -> Span | None:
 _KEPT = frozenset(["keep", "kept", "stays", "stay", "remains", "remain"])
 _KEPT_ON = _KEPT | {
     *("please", "it", "this", "that", "is", "be", "to", "on", "for", "until", "all", "the", "time", "."),
-    "must",
+    *("must", "he", "she", "will", "should"),
 }
+
+
+def _keeps_it(scene: Scene, first: int, last: int) -> bool:
+    """'He will keep this for four weeks': what was ordered in the sentence before."""
+    words = scene.words(first, last)
+    return any(a == "keep" and b in ("it", "this") for a, b in pairwise(words))
+
+
 _TALKED = frozenset(["talk", "talked", "discussed", "consent", "consented", "warned", "told", "explained"])
 _MARKS = frozenset([",", ".", ";", ":", "-", ">", "=", "(", ")", "_"])
 

@@ -20,6 +20,7 @@ from notereader.reader.rules.no_peripheral import (
     told_before,
 )
 from notereader.reader.rules.none_besides import finger_went_without, none_besides
+from notereader.reader.rules.not_oversewn import not_oversewn
 from notereader.reader.rules.peripheral_patterns import lay_pattern
 from notereader.reader.rules.peripheral_told import (
     instead,
@@ -43,6 +44,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         return
     taken_out(desk, scene)
     got_none(desk, scene)
+    not_oversewn(desk, scene)
     if (scene.sentence.section == PERIPHERAL or told_before(desk, scene)) and finger_without(desk, scene):
         return
     spots = _spots(scene, found)

@@ -42,9 +42,13 @@ class Told(NamedTuple):
 
 def told_at(desk: Desk, scene: Scene, spot: Anchor, threads: list[Thread], first: bool) -> Told:
     """Return what a sentence says of the peripheral suture where it names one; `first`: for the first time."""
-    if _nothing_said(scene, spot):
+    if _left_open(scene, spot):
         return Told()
-    if _gone_again(desk, scene, spot) or _none_given(scene, spot):
+    if _gone_again(desk, scene, spot):
+        return Told("absent")
+    if _not_told(scene, spot):
+        return Told()
+    if _none_given(scene, spot):
         return Told("absent")
     if not scene.told(spot.i) or _of_other_thing(scene, spot) or scene.answer(spot.j) in _ELSEWHERE:
         return Told()
@@ -59,13 +63,14 @@ def told_at(desk: Desk, scene: Scene, spot: Anchor, threads: list[Thread], first
     return _named(scene, spot, threads)
 
 
-def _nothing_said(scene: Scene, spot: Anchor) -> bool:
-    """'Epi same', 'epitendinous to follow', 'An epitendinous suture would have been too bulky': left open here."""
-    if _to_come(scene, spot):
-        return True
-    if scene.next_word(spot.j) == "same" and scene.next_word(spot.j + 1) in _ENDS:
-        return True  # whether there is one, the tendon before says
-    # 'The epitendinous layer was inspected'
+def _left_open(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous to follow', and 'epi same': whether there is one, the tendon before says."""
+    same = scene.next_word(spot.j) == "same" and scene.next_word(spot.j + 1) in _ENDS
+    return same or _to_come(scene, spot)
+
+
+def _not_told(scene: Scene, spot: Anchor) -> bool:
+    """'An epitendinous suture would have been too bulky', 'The epitendinous layer was inspected': left open here."""
     return scene.words(spot.j, spot.j + 2) in _NOT_TOLD and not is_negated_there(scene, spot)
 
 

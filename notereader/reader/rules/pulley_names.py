@@ -66,8 +66,10 @@ def named(desk: Desk, scene: Scene) -> tuple[list[PulleyGroup], list[PulleyGroup
 
 def _mentions(scene: Scene) -> list[Mention]:
     """Return what names a pulley here; 'oblique' and 'variable' only beside other pulleys or in a thumb."""
-    found = [m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m)]
-    found = [m for m in found if not _left_out(scene, m)]
+    found = [
+        m for m in scene.of("pulley", "pulley?") if scene.told(m.i) or _taken_up(scene, m) or _opened_again(scene, m)
+    ]
+    found = [m for m in found if not (_left_out(scene, m) or _piece_of_retinaculum(scene, m))]
     thumb = "thumb" in scene.setting.digits or any(t.tendon == "FPL" for t in scene.setting.focus)
     thumb = thumb or any("thumb" in g.digits for g in scene.setting.groups)
     kept = [
@@ -80,6 +82,15 @@ def _mentions(scene: Scene) -> list[Mention]:
     return [m for n, m in enumerate(kept) if n == 0 or m.i > kept[n - 1].i or m.j > kept[n - 1].j]
 
 
+def _piece_of_retinaculum(scene: Scene, m: Mention) -> bool:
+    """'Two loops of retinaculum round it', 'a strip of the extensor retinaculum': what another pulley is made of."""
+    lead = [w for w in scene.words(m.i - 4, m.i) if w not in ("the", "extensor", "dorsal", "wrist", "a")]
+    return m.value == "flexor retinaculum" and lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PIECES
+
+
+_PIECES = word_list("pulleys", "pieces")
+
+
 def _taken_up(scene: Scene, m: Mention) -> bool:
     """'I thought of excising A4 but vented half of it': what was only thought of, and what was done to it instead."""
     words, end = scene.page.words, scene.sentence.j
@@ -90,6 +101,18 @@ def _taken_up(scene: Scene, m: Mention) -> bool:
 
 
 _SOON_TAKEN_UP = 5  # words
+
+
+def _opened_again(scene: Scene, m: Mention) -> bool:
+    """'A4 has been vented at the first operation; it is now divided in its full length': what is done to it now."""
+    if scene.page.standing[m.i] != "history" or any(p.i > m.i for p in scene.of("pulley")):
+        return False
+    words, end = scene.page.words, scene.sentence.j
+    again = next((k for k in range(m.j, end) if words[k] == "it" and scene.told(k) and not scene.told(k - 2)), None)
+    return again is not None and not _NOW.isdisjoint(scene.words(again - 1, min(again + _SOON_TAKEN_UP, end)))
+
+
+_NOW = frozenset(["now", "today"])
 
 
 def _opens_with_state(scene: Scene, m: Mention) -> bool:

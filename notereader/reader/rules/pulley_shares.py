@@ -12,7 +12,9 @@ _MEASURES = word_list("pulleys", "measures")
 _EXCEPTING = word_list("pulleys", "excepting")
 _NO_STOP = frozenset(["dist", "prox", "up", "approx", "max", "ca", "circ", "est"])
 _JOINTS = frozenset(["and", ",", ";", "but", "while"])
-_KEPT = frozenset(["preserved", "kept", "intact", "spared", "left", "retained", "saved", "stays", "stayed", "remains"])
+_KEPT = frozenset(
+    ["preserved", "kept", "intact", "spared", "left", "retained", "saved", "stays", "stayed", "remains", "still"]
+)
 _REST = frozenset(["rest", "remainder"])
 _IN_ALL = (("in", "all"), ("in", "total"), ("all", "told"))
 _GOES_ON = frozenset(["and", "was", "were", "then", "therefore"])  # 'its distal 5 mm was shredded and was removed'
@@ -263,7 +265,7 @@ def _fraction(scene: Scene, low: int, high: int) -> Share:
     """Return a share told as a fraction in percent; 'half torn off' is how it was found, not how much was opened."""
     hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
     for m in scene.of("fraction"):
-        if low <= m.i < high and m.i not in hurt:
+        if low <= m.i < high and m.i not in hurt and not _found_so(scene, m):
             return {"extent_percent": (float(m.value), (m.i, m.j))}
     words = scene.words(low, high)
     for k, word in enumerate(words):
@@ -274,6 +276,19 @@ def _fraction(scene: Scene, low: int, high: int) -> Share:
         if word == "half" and words[max(0, k - 1)] in PARTS and low + k not in hurt:
             return {"extent_percent": (50.0, (low + k, low + k + 1))}  # 'distal half divided'
     return {}
+
+
+def _found_so(scene: Scene, m: Mention) -> bool:
+    """'A4 excised, already half destroyed', 'removed as three quarters of it were gone': why, not how much of it."""
+    if not any(o.value == "excised" and o.j <= m.i for o in scene.of("opened")):
+        return False
+    k = m.j
+    while k < scene.sentence.j and scene.page.words[k] in _WERE:
+        k += 1
+    return any(o.value == "injured" and o.i == k for o in scene.of("opened"))
+
+
+_WERE = frozenset(["of", "it", "the", "its", "length", "pulley", "was", "were", "is", "had", "been", "already"])
 
 
 def part_in(scene: Scene, low: int, high: int) -> Share:
@@ -300,8 +315,9 @@ def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
         return True
     if after in ("", ",", ";", ")", "(") and k > low and words[k - 1] in ("mm", "%", ",", "half", "(", ":"):
         return True
-    if words[k - 1] in ("mm", "%") and any(m.i == k + 1 for m in scene.of("opened")):
-        return True  # 'on a length of 5 mm distal slit'
+    named = words[k - 1] in ("mm", "%") or any(p.j == k for p in scene.of("pulley"))
+    if named and any(m.i == k + 1 for m in scene.of("opened")):
+        return True  # 'on a length of 5 mm distal slit', '4 mm of A2 distal opened'
     if words[k - 2 : k] in (["in", "its"], ["over", "its"], ["at", "its"]) and words[k] in (
         "middle",
         "centre",

@@ -14,8 +14,6 @@ DEEDS = frozenset(["vented", "released", "trimmed", "excised", "widened", "repai
 OPENINGS = frozenset(["vented", "released", "trimmed", "excised"])
 _DIVIDING = word_list("pulleys", "dividing")
 _UNSURE = word_list("pulleys", "unsure")
-_AT_FIRST = (["at", "first"], ["to", "begin"], ["to", "start"])
-_AT_THE_START = (["at", "the", "start"], ["at", "the", "outset"], ["at", "the", "beginning"])
 _DOUBTFUL = word_list("pulleys", "doubtful")
 _IMAGING = word_list("pulleys", "imaging")
 _CARERS = word_list("pulleys", "carers")
@@ -354,10 +352,12 @@ def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Menti
     """Leave out the deeds told after an 'after': 'A2 was reconstructed after the torn one had been excised'."""
     first = deeds[0][0].j if deeds else scene.sentence.j
     words = scene.page.words
-    at = next((k for k in range(first, scene.sentence.j) if words[k] in ("after", "once", "following")), None)
+    at = next((k for k in range(first, scene.sentence.j) if words[k] in _AFTER and words[k - 1] not in _JOINED), None)
     return [d for d in deeds if at is None or d[0].i < at]
 
 
+_AFTER = frozenset(["after", "once", "following"])
+_JOINED = frozenset(["and", "but", ";"])  # 'opened at first, and after the tendon was done I sutured it back'
 _FOUND = frozenset(["seen", "found", "proved", "appeared", "seemed", "confirmed", "noted", "observed"])
 _WENT = frozenset(["back", "to", "into", "as", "up", "under", "proximally", "past", "through"])
 
@@ -478,20 +478,33 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
     turned_out = scene.words(m.i - 4, m.i - 2) == ["turned", "out"]
     if before[-2:] == ["to", "be"] and not (turned_out or scene.word_before(m.i - 2) in _FOUND):
         return None  # 'A2, to be preserved at all costs, went'
-    behind = scene.words(m.j, min(m.j + 3, scene.sentence.j))
-    if (
-        before[-1:] == ["initially"]
-        or behind[:1] == ["initially"]
-        or behind[:2] in _AT_FIRST
-        or behind in _AT_THE_START
-    ):
+    if before[-1:] == ["initially"] or _only_at_first(scene, m.j):
         return None  # 'A2 was intact at the start': what it came to is not told
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):
-        closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS
+        closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS or _left_it_so(scene, m)
         return "intact" if closed and not _hurt_before(scene, m) else None
     return "intact"
+
+
+def _only_at_first(scene: Scene, k: int) -> bool:
+    """'Intact at the start', 'intact on the way in', and not 'at the start and at the end'."""
+    phrase = next((p for p in _AT_THE_START if scene.words(k, k + len(p)) == p), None)
+    behind = scene.words(k + len(phrase), k + len(phrase) + _SOON_AFTER) if phrase else []
+    return phrase is not None and not (behind[:1] in _AND and not _AT_THE_END.isdisjoint(behind))
+
+
+_SOON_AFTER = 5  # words: 'and still so at the end'
+_AND = (["and"], ["as"], ["&"])
+_AT_THE_START = [words.split() for words in word_list("pulleys", "at_the_start")]
+_AT_THE_END = word_list("pulleys", "at_the_end")
+
+
+def _left_it_so(scene: Scene, m: Mention) -> bool:
+    """'I left A1 as it was': the pulley stands between the verb and how it stayed."""
+    named = next((p for p in scene.of("pulley") if p.i == m.j + (scene.next_word(m.j) == "the")), None)
+    return named is not None and scene.words(named.j, named.j + 2) in _AS_IT_WAS
 
 
 _LITTLE_OF = frozenset((a, "of") for a in ("little", "anything", "much", "nothing", "shreds", "scraps"))
@@ -539,12 +552,15 @@ def _by_accident(scene: Scene, m: Mention) -> bool:
         noun = after[after.index("by") + 1 :][:3]
         if noun[:1] and noun[0] in ("the", "his", "her", "this") and not set(noun) & _CARERS:
             return True
+    if _before(scene, m, 1) == ["had"] and scene.words(m.i, m.j) == ["split"] and _before(scene, m, 2)[:1] not in _WE:
+        return True  # 'A4 had split'
     before = set(_before(scene, m, 4))
     if {"already", "found"} & set(_of_its_own(scene, m, 4)):
         return True
     if _before(scene, m, 2) == ["had", "been"] and scene.page.words[m.i] in _WOUNDED:
         # 'the A2 pulley had been split', but 'it jammed until the distal 8 mm of this pulley had been divided'
-        return _UNTIL.isdisjoint(_before(scene, m, 12)) and not _opens_after(scene, m)
+        freed = _opens_after(scene, m) or _ran_after(scene, m)
+        return _UNTIL.isdisjoint(_before(scene, m, 12)) and not freed
     wounding = [a for a in scene.of("agent") if a.j <= m.i and m.i - a.j <= 3]
     return bool(wounding) and bool({"had", "has"} & before or wounding[-1].j == m.i)
 
@@ -556,6 +572,7 @@ def _of_its_own(scene: Scene, m: Mention, reach: int) -> list[str]:
 
 
 _UNTIL = frozenset(["until", "till"])
+_WE = (["i"], ["we"], ["surgeon"])
 
 
 def _opens_after(scene: Scene, m: Mention) -> bool:
@@ -565,10 +582,26 @@ def _opens_after(scene: Scene, m: Mention) -> bool:
     return scene.page.words[opens] in ("after", "once") and opens >= scene.sentence.i and bool(scene.of("glide"))
 
 
+def _ran_after(scene: Scene, m: Mention) -> bool:
+    """'FDP ok after A3 cut through', 'it ran freely once A4 was cut': cut so that the tendon ran."""
+    words = scene.page.words
+    spots = range(max(scene.sentence.i + 1, m.i - _NEAR_AFTER), m.i)
+    at = next((k for k in spots if words[k] in ("after", "once")), None)
+    if at is None or not any(at < p.i < m.i for p in scene.of("pulley")):
+        return False
+    return words[at - 1] in _RAN_WELL or any(0 <= at - g.j <= 1 for g in scene.of("glide"))
+
+
+_NEAR_AFTER = 7  # words
+_RAN_WELL = frozenset(["ok", "okay", "fine", "free", "freely", "smooth", "smoothly", "passed", "glided", "through"])
+
+
 def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     """'cut' with no one who cut is an injury; 'divided' and 'released' alone mean the whole length."""
     deliberate = {"i", "we", "to"} & set(_before(scene, m, 3)) or scene.sentence.section in ("procedure", "addendum")
     deliberate = deliberate or scene.words(m.j, m.j + 2) in (["was", "made"], ["is", "made"])
+    deliberate = deliberate or scene.words(m.j, m.j + 2) in _BY_SURGEON
+    deliberate = deliberate or _ran_after(scene, m)
     deliberate = deliberate or "until" in _before(scene, m, 12)  # 'it jammed until half of A4 had been cut'
     deliberate = deliberate or any(0 <= f.i - m.j <= 3 for f in scene.of("fully"))
     deliberate = deliberate or _for_room(scene, m) or _under_title_of_deeds(scene) or _measured_out(scene, m)
@@ -577,6 +610,7 @@ def _cut_or_opened(scene: Scene, m: Mention, word: str) -> str:
     return "injured" if accident and not deliberate else _whole_or_part(scene, m)
 
 
+_BY_SURGEON = (["by", "me"], ["by", "us"], ["by", "myself"])  # 'cut through by me'
 _IN_FULL = frozenset(["its", "the", "their", "longitudinally", "over", "along", "completely", "fully", "entirely"])
 
 
@@ -619,6 +653,8 @@ _ROOM = frozenset(
         "exposure",
         "access",
         "room",
+        "light",
+        "view",
     ]
 )
 _DEED_TITLES = (["action"], ["action", "taken"], ["done"], ["what", "was", "done"], ["treatment"], ["surgery"])

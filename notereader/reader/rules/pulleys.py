@@ -13,6 +13,7 @@ from notereader.reader.rules.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.dealt_pulleys import dealt_pulleys
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.part_digits import every_digit
+from notereader.reader.rules.passed_under import of_what_passed_under
 from notereader.reader.rules.pulley_names import (
     ANNULAR,
     PART_NOUNS,
@@ -38,6 +39,7 @@ from notereader.reader.rules.pulley_states import DEEDS, OPENINGS, pulley_words,
 from notereader.reader.rules.pulley_undone import stitches_gave_way, undone_next
 from notereader.reader.rules.pulleys_apart import told_of_all_but
 from notereader.reader.rules.pulleys_lost import lost_after_all
+from notereader.reader.rules.pulleys_opened_on import opened_on
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
 
@@ -67,7 +69,7 @@ _BARE_DIGITS = {"middle": "middle", "long": "middle", "little": "small", "small"
 
 def pulleys(desk: Desk, scene: Scene) -> None:
     """Find the state of every pulley named in a sentence, or spoken of as 'it' or 'both' right after."""
-    if scene.sentence.section in _SKIP:
+    if scene.sentence.section in _SKIP or opened_on(desk, scene):
         return
     goes_on = bool(desk.last_pulleys) and scene.sentence.i == desk.last_pulley_end
     if scene.kinds.isdisjoint(_NAMES) and not goes_on:
@@ -186,6 +188,8 @@ def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], 
 
 def _of_the_main_clause(scene: Scene, group: PulleyGroup, word: Mention) -> bool:
     """'The tendon was led through A4, which was left uncut, and was fixed to bone': 'and was' is of the tendon."""
+    if of_what_passed_under(scene, group.i, group.j, word):
+        return True
     if word.value not in SHARED or scene.next_word(group.j) != "," or scene.page.words[group.j + 1] != "which":
         return False
     told = any(group.j < m.i < word.i for m in group.actions)
@@ -826,7 +830,7 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     )
     if "both" in opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
-    a_part = words[0].value in ("vented", "released") and bool(set(PARTS) & opening)
+    a_part = words[0].value in ("vented", "released") and _opens_with_a_part(scene, first)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
     pronoun = pronoun or (desk.last_pulley_named and _opens_with_its_part(scene))
     pronoun = pronoun or _divided_whole(desk, scene, action) or _only_dilated(desk, scene, action)
@@ -843,6 +847,13 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         _lay_again(desk, scene, action)
 
 
+def _opens_with_a_part(scene: Scene, first: int) -> bool:
+    """'The distal 4 mm was incised', and not 'the proximal stump needed a second cut in the palm, closed with 5-0'."""
+    spots = range(first, min(first + 5, scene.sentence.j))
+    return any(scene.page.words[k] in PARTS and scene.next_word(k + 1) not in _NO_PULLEY for k in spots)
+
+
+_NO_PULLEY = frozenset(["stump", "stumps", "end", "ends", "tendon", "phalanx", "palm", "wound", "incision", "crease"])
 _PAIR = 2
 _REST = frozenset(["rest", "remainder", "remnant", "remnants"])
 

@@ -44,8 +44,8 @@ def _in_words(scene: Scene, q: Quantity) -> bool:
     lead, after = scene.words(max(scene.sentence.i, q.i - 4), q.i), scene.words(q.j, min(q.j + 5, scene.sentence.j))
     if after[:1] == ["of"] and after[1:2] != [] and after[1] in _NOUNS:
         return True
-    from_end = after[:1] in (["from"], ["away"]) and not _PLACES.isdisjoint(after)
-    held = bool({"grasped", "gripped", "grasping", "gripping", "locks", "bite", "bites"}.intersection(lead))
+    from_end = after[:1] in (["from"], ["away"], ["off"]) and not _PLACES.isdisjoint(after)
+    held = bool({"grasped", "gripped", "grasping", "gripping", "locks", "bite", "bites", "hold"}.intersection(lead))
     taken = lead[-1:] in (["took"], ["takes"]) or lead[-2:-1] in (["took"], ["takes"])
     sides = after[:1] in (["of"], ["on"], ["in"]) and not _SIDES.isdisjoint(after[1:4]) and not _OFF.intersection(after)
     return (from_end and held) or (taken and sides)

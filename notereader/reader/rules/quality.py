@@ -1,13 +1,17 @@
 """How the ends looked and how the finished repair behaved, by the rules of each."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.rules.bulk import bulk
 from notereader.reader.rules.ends import ends
+from notereader.reader.rules.ends_likened import ends_likened
 from notereader.reader.rules.gap_doubts import gap_owned_up
-from notereader.reader.rules.gaps import gap, gap_gone
+from notereader.reader.rules.gaps import gap
+from notereader.reader.rules.gaps_gone import gap_gone
 from notereader.reader.rules.glide import glide
 from notereader.reader.rules.lying_apart import lying_apart
 from notereader.reader.rules.table_test import table_test
-from notereader.reader.rules.tension import bulk, tension
+from notereader.reader.rules.tension import tension
+from notereader.reader.rules.tension_needed import tension_needed
 from notereader.reader.rules.tight import tight
 from notereader.reader.rules.told_apart import answered_next
 from notereader.reader.rules.trimming import trimmed
@@ -22,6 +26,7 @@ def quality(desk: Desk, scene: Scene) -> None:
     if scene.sentence.section in _SKIP or _orders_therapy(scene):
         return
     ends(desk, scene)
+    ends_likened(desk, scene)
     trimmed(desk, scene)
     gap(desk, scene)
     gap_gone(desk, scene)
@@ -29,6 +34,7 @@ def quality(desk: Desk, scene: Scene) -> None:
     lying_apart(desk, scene)
     glide(desk, scene)
     tension(desk, scene)
+    tension_needed(desk, scene)
     tight(desk, scene)
     bulk(desk, scene)
     answered_next(desk, scene)

@@ -4,7 +4,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from notereader.reader.carried import carried
-from notereader.reader.desk import Copy, Desk, Finding
+from notereader.reader.desk import Copy, Desk, Finding, is_correction
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, anchors
@@ -42,6 +42,7 @@ def references(desk: Desk, scene: Scene) -> None:
     """Note every 'the same was done' of a sentence; the facts are taken over once all are known."""
     if scene.sentence.section in ("instructions", "closure", "indication", "anaesthesia", "dressing"):
         return
+    _take_back(desk, scene)
     found = _phrase(desk, scene, scene.sentence.i)
     if found is not None and taken_back(scene, found.j, min(found.j + _AT_ONCE, len(scene.page.words))):
         found = _phrase(desk, scene, found.j)  # 'the same thing, scratch that, 4-0 and the same running stitch'
@@ -92,6 +93,20 @@ def _lay_reference(desk: Desk, scene: Scene, phrase: _Phrase) -> None:
         desk.copies.append(Copy(scene, targets, _source(desk, scene, source), rim_too, "peripheral"))
 
 
+def _take_back(desk: Desk, scene: Scene) -> None:
+    """'Addendum: FDS small was not the same as the ring': what was told alike before is so no more."""
+    words = scene.page.words
+    for k in range(scene.sentence.i + 1, scene.sentence.j):
+        begins = k - (words[k - 1] == "the")
+        if words[k] not in _UNLIKE or words[begins - 1] != "not" or not scene.told(k) or not is_correction(scene):
+            continue
+        named = [g for g in scene.setting.groups if g.j <= begins and g.tendons and not g.reference]
+        unlike = group_targets(scene, named[-1]) if named else []
+        for copy in desk.copies:
+            copy.targets = [t for t in copy.targets if t not in unlike]
+
+
+_UNLIKE = frozenset(["same", "identical", "like"])
 _AT_ONCE = 3  # words
 _TESTED = frozenset(["tested", "checked", "examined"])
 

@@ -96,7 +96,7 @@ def _names_a_repair(scene: Scene, own: list[Anchor]) -> bool:
     return any(a.role == TENDON or a.i in parts for a in own)
 
 
-_THINGS = frozenset(["other", "pulley", "nerve", "vessel"])
+_THINGS = frozenset(["other", "pulley", "nerve", "vessel", "skin"])
 MENDED = word_list("roles", "mended")
 _OPENING = 4  # words: 'the torn radial collateral ligament'
 
@@ -208,6 +208,7 @@ def is_place(scene: Scene, m: Mention) -> bool:
 
 def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     """Return the role of the suture in words i to j; '' where the sentence does not tell."""
+    found = [a for a in found if a.i < j or not _leads_on(scene, a)]
     inside = [a for a in found if i <= a.i and a.j <= j and a.role != TENDON]
     if inside:
         return _leaning(inside)
@@ -236,6 +237,11 @@ def role_of(scene: Scene, i: int, j: int, found: list[Anchor]) -> str:
     if after and after[0].role == PERIPHERAL and scene.part(after[0].i) != scene.part(i):
         return ""  # what comes after in a clause of its own is the next suture
     return _leaning(after[:1]) if after else ""
+
+
+def _leads_on(scene: Scene, a: Anchor) -> bool:
+    """'A four-strand core of 4-0 Ethibond finished with a running 6-0': of the thread behind it, not before."""
+    return a.role == PERIPHERAL and a.j - a.i > 1 and scene.page.words[a.j - 1] in ("with", "by")
 
 
 _IN_VERB = [["was", "then"], ["were", "then"], ["been", "then"]]

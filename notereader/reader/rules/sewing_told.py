@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from notereader.reader.desk import Desk
+from notereader.reader.negation import too_much_for
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_away import WAS
 from notereader.reader.rules.denied_deeds import (
@@ -17,7 +18,6 @@ from notereader.reader.rules.denied_deeds import (
 from notereader.reader.rules.other_days import of_another_day
 from notereader.reader.rules.spoken_of_repairs import PUT_OFF, found_broken, never_made
 from notereader.reader.scene import Scene
-from notereader.reader.standing import too_much_for
 
 _INSTEAD = (["rather", "than"], ["instead", "of"])
 _SEWN_ONES = frozenset(["sutured", "repaired", "sewn", "mended"])

@@ -300,6 +300,12 @@ def _weak_is_core(desk: Desk, scene: Scene, mention: Mention, found: list[Anchor
     return role == CORE
 
 
+def _of_a_ligament(desk: Desk) -> bool:
+    """'Rupture of the ulnar collateral ligament. Open repair with bone anchor.': a note that names no tendon."""
+    ligament = any("ligament" in m.value for s in desk.having("structure") for m in s.of("structure"))
+    return ligament and not desk.having("tendon") and not desk.having("generic")
+
+
 def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> None:
     """An anchor or a button puts the tendon back to bone."""
     done = bool(_DONE & set(scene.words(scene.sentence.i, scene.sentence.j))) or _set_in_bone(scene, mention)
@@ -320,6 +326,8 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
         return
     targets, doubts = suture_owners(desk, scene, mention.i, mention.j)
     targets = [t for t in targets if t.tendon in ("FDP", "FPL", "FDS")]
+    if stitch == "anchor" and _of_a_ligament(desk):
+        return
     for target in targets:
         desk.tendon(scene, target, "stitch", stitch, [(mention.i, mention.j)], f"fixed by {stitch}", *doubts)
         known = desk.treatments.get(target)

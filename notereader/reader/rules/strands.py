@@ -9,8 +9,10 @@ from notereader.reader.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention, Page
 from notereader.reader.rules.corrected_counts import put_right
 from notereader.reader.rules.counted_by_others import other_counts
+from notereader.reader.rules.counts_of_excepted import excepted_with
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
+from notereader.reader.rules.pairs_added import with_added_pair
 from notereader.reader.rules.stitches import of_other_structure
 from notereader.reader.rules.suture_owners import all_in_turn, respective, suture_owners
 from notereader.reader.rules.threads import taken_back
@@ -95,7 +97,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     counts = [c for c in counts if not _of_a_part(desk, scene, c)]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
     counts += other_counts(scene, counts)
-    counts = [put_right(scene, count) for count in counts]
+    counts = [with_added_pair(scene, put_right(scene, count)) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     gone = lost(scene)
     whole, counts = counts, less_the_lost(counts, gone) if gone is not None else counts
@@ -104,7 +106,11 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     for count, i, j in counts:
         if _not_with(scene, i) or is_guess(scene, i):
             continue
-        if not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
+        own = excepted_with(desk, scene, i)
+        for target in own:
+            entry = (target.digit, target.tendon, target.slip)
+            desk.add(scene, "repairs", entry, "strands", count, [(i, j)], "count of the excepted", of_excepted=True)
+        if not own and not scene.negated(i, j, 3) and count <= 16 and not (_added_on(scene, i) or _at_most(scene, i)):
             targets, doubts = suture_owners(desk, scene, i, j)
             if len(counts) == 1 and not _POINTING.isdisjoint(pairwise(scene.words(scene.sentence.i, i))):
                 targets = [t for t in targets if desk.has_suture(t)] or targets

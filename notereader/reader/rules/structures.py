@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.part_digits import PAIRED, Part, hurt_ones, told_of
 from notereader.reader.rules.part_links import (
+    all_the_rest,
     all_whole,
     beside,
     counted_ones,
@@ -99,7 +100,7 @@ def _part(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[Part
     if m.kind == "bundle":
         rest = [p for s in sorted(PAIRED, reverse=True) for p in rest_of(desk, scene, m, s, before) or []]
         if rest:
-            return rest
+            return [*rest, *all_the_rest(desk, scene, m, rest)]
         word = (scene.words(m.i, m.j) or [""])[-1]
         other = _other_side(desk, before) if _of_the_other_side(scene, m) else ()
         both = word.endswith("s") or _word_ahead(scene, m.i) in ("both", "each", "neither")
@@ -249,6 +250,8 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     """'both arteries', 'the nerve', 'nerve and artery on the radial side': digital ones in a finger."""
     word = _PLURALS.get(last := (scene.words(m.i, m.j) or [""])[-1], last)
     structure = "digital nerve" if m.kind == "anynerve" else "digital artery"
+    if word == "arteries" and _of_the_wrist(desk, scene, m):
+        return [Part(m.i, m.j, name, (None,)) for name in ("radial artery", "ulnar artery")]
     if before and before[-1].structure in PAIRED and scene.words(m.j, m.j + 3) in _SAME_SIDE:
         return [Part(m.i, m.j, structure, before[-1].sides)]
     rest = rest_of(desk, scene, m, structure, before)
@@ -283,6 +286,14 @@ def _unnamed(desk: Desk, scene: Scene, m: Mention, before: list[Part]) -> list[P
     if own and len(own[-1].sides) == 1 and not _digits_behind(scene, m):
         return [Part(m.i, m.j, structure, own[-1].sides)]
     return _known(desk, scene, m, word)
+
+
+def _of_the_wrist(desk: Desk, scene: Scene, m: Mention) -> bool:
+    """'FCU, ulnar nerve and both arteries uninjured': named with what only the wrist has, both are of the wrist."""
+    if not desk.at_wrist or _word_ahead(scene, m.i) != "both" or _digits_behind(scene, m):
+        return False
+    named = [t.value for t in scene.of("tendon", "structure") if t.i < m.i]
+    return bool(named) and named[-1] in _WRIST | {"median nerve", "ulnar nerve"}
 
 
 _PLURALS = {"nn": "nerves", "nn.": "nerves", "aa": "arteries", "aa.": "arteries", "vessels": "arteries"}
@@ -437,12 +448,20 @@ def _the_other(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
     """'One was cut. The other was unharmed.': the same structure on the other side."""
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if scene.page.words[k] == "other" and scene.page.words[k + 1] in ("was", "is", "one", "had", "remained"):
+            if _only_why(scene, k):
+                continue
             before = [(p.structure, p.sides) for p in found if p.j <= k]
             last = [(n, sides) for n, sides, _ in desk.last_parts] if scene.sentence.i == desk.last_parts_end else []
             near = (before or last)[-1:]
             sided = [(n, s[0]) for n, s in near if n in PAIRED and len(s) == 1 and s[0]]
             return [Part(k, k + 1, n, ("ulnar" if s == "radial" else "radial",), True) for n, s in sided]
     return []
+
+
+def _only_why(scene: Scene, k: int) -> bool:
+    """'The artery was clipped as the other one filled the finger': why, and no word of how the other one was."""
+    lead = [w for w in scene.words(k - 2, k) if w != "the"][-1:]
+    return lead in (["as"], ["because"], ["since"]) and not any(m.i > k for m in scene.of("extent", "nervestate"))
 
 
 def _spoken_of(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> list[str]:

@@ -18,6 +18,7 @@ from notereader.reader.owners import (
 from notereader.reader.page import within
 from notereader.reader.rules.corrected_counts import holders_of_corrected
 from notereader.reader.rules.dealt_sutures import fingers_of_all, left_out_before, listed_before
+from notereader.reader.rules.named_make import of_the_make
 from notereader.reader.rules.parted import of_the_parted
 from notereader.reader.rules.strangers import labelled_stranger
 from notereader.reader.scene import Scene, group_targets, named_together
@@ -78,6 +79,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     alone = for_it_only(scene, i, j, groups)
     if alone is not None:
         return _of_the_kind_told(desk, scene, alone) or targets_of(desk, scene, alone), []
+    taken_up = of_the_make(desk, scene)
+    if taken_up:
+        return taken_up, []
     sewn = _repair_of(scene, j, groups)
     if sewn is not None:
         return targets_of(desk, scene, sewn), []

@@ -1,5 +1,7 @@
 """Core and peripheral sutures of a sentence: every rule of them, in order, and sizes and materials."""
 
+from itertools import pairwise
+
 from notereader.reader.carried import carried
 from notereader.reader.choosing import FINE
 from notereader.reader.desk import Desk, is_correction
@@ -11,6 +13,7 @@ from notereader.reader.rules.grafts import of_the_far_end
 from notereader.reader.rules.guesses import is_guess
 from notereader.reader.rules.hold import hold
 from notereader.reader.rules.knots import knot
+from notereader.reader.rules.only_this_one import taken_from_others
 from notereader.reader.rules.peripheral import one_lost, peripheral
 from notereader.reader.rules.replaced_cores import drop_replaced, note_replaced
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, anchors
@@ -36,9 +39,11 @@ def sutures(desk: Desk, scene: Scene) -> None:
     section = scene.sentence.section
     if section in _SUTURES_WORDS or scene.page.words[scene.sentence.j - 1] == ">":
         return  # 'Core technique: Kessler / cruciate ->' was never answered
+    _turn_to_the_repair(desk, scene)
     _note_redone(desk, scene)
     note_replaced(desk, scene)
     taken_from_all(desk, scene)
+    taken_from_others(desk, scene)
     found = anchors(scene)
     threads = find_threads(scene)
     give_roles(desk, scene, threads, found)
@@ -57,6 +62,25 @@ def sutures(desk: Desk, scene: Scene) -> None:
     if desk.taken_out:
         drop_replaced(desk)
     _remember_topic(desk, scene, found, threads)
+
+
+def _turn_to_the_repair(desk: Desk, scene: Scene) -> None:
+    """'Skin 4-0 nylon. ... Addendum: the suture was 4-0 Supramid': of the tendon, whatever was sewn last above it.
+
+    An addendum that names the skin, a nerve or a pulley says so itself.
+    """
+    if desk.topic not in _SEWN_AFTER or not scene.page.in_addendum(scene.sentence) or not desk.sewn():
+        return
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    if any(a == "the" and b in _THREAD_NOUNS for a, b in pairwise(words)):
+        before = desk.scene_before(scene)
+        if before is not None and anchors(before) and before.sentence.section == scene.sentence.section:
+            return  # 'Addendum: the skin was closed again. The suture was 4-0 nylon.'
+        desk.topic = TENDON
+
+
+_SEWN_AFTER = frozenset(["skin"])
+_THREAD_NOUNS = frozenset(["suture", "sutures", "thread", "stitch"])
 
 
 def _note_redone(desk: Desk, scene: Scene) -> None:

@@ -94,6 +94,8 @@ def _value(scene: Scene, mention: Mention) -> str:
 
 def _by_wrist(scene: Scene, mention: Mention) -> bool:
     """'On wrist tenodesis the tip bent and straightened', 'I let the wrist flex': no patient moved the finger."""
+    if scene.page.words[mention.i] == "asked":
+        return False  # 'Wrist: asked him to flex against my thumb'
     if "wrist" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
         return True
     if not (_PATIENTS.isdisjoint(scene.said) and _PATIENTS_SELF.isdisjoint(scene.said)):
@@ -421,56 +423,71 @@ _SEWN_BY = ("stitch", "strands", "size")  # told under 'Findings', they show tha
 
 
 def _is_test(desk: Desk, scene: Scene, mention: Mention) -> bool:
-    section = scene.sentence.section
-    sewn = section == "findings" and any(f.field in _SEWN_BY and f.order < mention.i for f in desk.findings)
-    if section in ("indication", "diagnosis", "procedure", "consent", "previous", "findings") and not (
-        desk.topic or sewn
-    ):
-        return False
-    word = scene.words(mention.i, mention.j)
-    if "asked" in word and word[-1] == "to" and not _moves_behind(scene, mention.j):
-        return False  # 'I asked him to put in a Yoshizu'
-    if word == ["tensioned"] and scene.word_before(mention.i) == "be":
-        return False  # 'fixed first, so that the tendons might be tensioned over a stable column'
-    if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
-        return False  # 'with the wrist straight all repairs were under some pull'
-    colon = (
-        scene.page.words.index(":", mention.j, scene.sentence.j)
-        if ":" in scene.words(mention.j, scene.sentence.j)
-        else 0
-    )
-    if colon and scene.words(colon + 1, colon + 3) in (["not", "done"], ["not", "performed"], ["not", "tested"]):
-        return False  # 'Traction on the tendons in the forearm: not done'
-    if word == ["traction"] and scene.next_word(mention.j) in ("frame", "bow", "table", "weights", "splint"):
-        return False  # 'The traction frame was not used'
     words = scene.words(scene.sentence.i, scene.sentence.j)
-    text = " ".join(words)
-    if not _THERAPISTS.isdisjoint(words) and not _DAYS.isdisjoint(words):
-        return False  # 'Physio from day 2 - passive flexion, active hold to be decided': what is to come
-    if not _EXAM.isdisjoint(words) or _before_repair(words) or any(p in text for p in _EXAM_PHRASES):
-        return False
-    if (
-        scene.words(mention.i, mention.j + 1)[:2] == ["pulled", "through"]
-        and scene.word_before(mention.i) in _BY_ITSELF
-    ):
-        return False  # 'the wrist was moved and everything pulled through'
-    if words[mention.i - scene.sentence.i] == "i" and scene.word_before(mention.i) in ("when", "if", "as", "until"):
+    if _told_before_repair(desk, scene, mention, words) or _is_another_deed(scene, mention):
         return False
     if not _pulls_repair(desk, scene, mention, set(words)):
         return False
-    if mention.value == "active" and _so_that_not(scene, mention):
-        return False
+    before = scene.word_before(mention.i)
     if mention.value == "active":
         reach = 2 if scene.words(mention.i, mention.i + 1) == ["active"] else 0
-        if denied(scene, mention.i, mention.j, reach):
+        if _so_that_not(scene, mention) or denied(scene, mention.i, mention.j, reach):
             return False
-    elif scene.word_before(mention.i) in ("not", "never") or scene.word_before(mention.i).endswith("n't"):
+    elif before in ("not", "never") or before.endswith("n't"):
         return False  # 'I did not pull on it'
     elif scene.negated(mention.i, mention.j, 4):
         return {"tested", "test", "performed", "done"}.isdisjoint(words)
     others = others_untested(scene)  # 'pulled on: no gap in any FDP; the others not tested'
-    told = " ".join(words[: others - scene.sentence.i]) if others is not None and others > mention.j else text
+    here = words[: others - scene.sentence.i] if others is not None and others > mention.j else words
+    told = " ".join(here)
     return not any(p in told for p in _NOT_TESTED)
+
+
+def _told_before_repair(desk: Desk, scene: Scene, mention: Mention, words: list[str]) -> bool:
+    """Tell whether a sentence tells of an examination before the repair, or of the therapy to come."""
+    section = scene.sentence.section
+    if section in _BEFORE_OPERATING and not desk.topic:
+        sewn = section == "findings" and any(f.field in _SEWN_BY and f.order < mention.i for f in desk.findings)
+        if not sewn:
+            return True
+    if not _THERAPISTS.isdisjoint(words) and not _DAYS.isdisjoint(words):
+        return True  # 'Physio from day 2 - passive flexion, active hold to be decided': what is to come
+    if not _EXAM.isdisjoint(words) or _before_repair(words):
+        return True
+    text = " ".join(words)
+    return any(p in text for p in _EXAM_PHRASES)
+
+
+_BEFORE_OPERATING = frozenset(["indication", "diagnosis", "procedure", "consent", "previous", "findings"])
+
+
+def _is_another_deed(scene: Scene, mention: Mention) -> bool:
+    """Tell whether a word of pulling or moving tells of no test: 'the traction frame', 'under some pull'."""
+    word, before = scene.words(mention.i, mention.j), scene.word_before(mention.i)
+    if "asked" in word and word[-1] == "to" and not _moves_behind(scene, mention.j):
+        return True  # 'I asked him to put in a Yoshizu'
+    if word == ["tensioned"] and before == "be":
+        return True  # 'fixed first, so that the tendons might be tensioned over a stable column'
+    if word == ["pull"] and "under" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i):
+        return True  # 'with the wrist straight all repairs were under some pull'
+    if word == ["traction"] and scene.next_word(mention.j) in ("frame", "bow", "table", "weights", "splint"):
+        return True  # 'The traction frame was not used'
+    if before in _BY_ITSELF and scene.words(mention.i, mention.j + 1)[:2] == ["pulled", "through"]:
+        return True  # 'the wrist was moved and everything pulled through'
+    if scene.page.words[mention.i] == "i" and before in ("when", "if", "as", "until"):
+        return True
+    return _labels_what_was_not_done(scene, mention)
+
+
+def _labels_what_was_not_done(scene: Scene, mention: Mention) -> bool:
+    """'Traction on the tendons in the forearm: not done'."""
+    behind = scene.words(mention.j, scene.sentence.j)
+    colon = mention.j + behind.index(":") if ":" in behind else 0
+    return bool(colon) and scene.words(colon + 1, colon + 3) in (
+        ["not", "done"],
+        ["not", "performed"],
+        ["not", "tested"],
+    )
 
 
 _THERAPISTS = frozenset(["physio", "physiotherapy", "physiotherapist", "therapy", "therapist", "ht", "ot"])

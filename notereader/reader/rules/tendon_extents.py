@@ -36,8 +36,10 @@ from notereader.reader.rules.cut_told_again import told_again
 from notereader.reader.rules.cut_words import of_no_tendon, of_trimming, tells_how_far
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
+from notereader.reader.rules.neither_of_those import neither_of_those
 from notereader.reader.rules.parted import which
 from notereader.reader.rules.spared import spared_by_the_wound
+from notereader.reader.rules.still_so import still_so
 from notereader.reader.scene import Scene, group_targets
 
 _HALF = frozenset(["half", "halfway"])
@@ -54,7 +56,7 @@ _OF_WIDTH = [["of", word] for word in ("its", "the", "their")]
     | GAVE_WAY
     | TORN
     | TORN_NOUNS
-    | {"neither", "not", "so", "too"}
+    | {"neither", "not", "so", "too", "still"}
     | FAR.keys(),
     units=["%", ""],
 )
@@ -72,6 +74,8 @@ def extents(desk: Desk, scene: Scene) -> None:
     spared_by_the_wound(desk, scene)
     both_slips(desk, scene)
     neither_cut(desk, scene)
+    neither_of_those(desk, scene)
+    still_so(desk, scene)
     same_again(desk, scene)
     so_was_the_next(desk, scene)
     none_of_slip(desk, scene)

@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import Target
 from notereader.reader.held_counts import count_told
 from notereader.reader.needs import needs
+from notereader.reader.negation import too_much_for
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_away import AT_ITS_DEED, takes_suture_out, trims_ends, trims_tendon
 from notereader.reader.rules.cut_shares import with_name_of
@@ -22,7 +23,6 @@ from notereader.reader.rules.pulley_names import made_from
 from notereader.reader.rules.tenodeses import no_tenodesis, tenodesis_of_the_joint, woven_into_a_neighbour
 from notereader.reader.scene import Scene, group_targets
 from notereader.reader.settling import TOO_FAR_GONE
-from notereader.reader.standing import too_much_for
 
 
 @needs(

@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
-from notereader.reader.manner import joined_into
+from notereader.reader.lending import joined_into
 from notereader.reader.page import Mention
 from notereader.reader.rules.cut_away import SEWN_WITH
 from notereader.reader.scene import Scene, group_targets

@@ -7,6 +7,7 @@ from notereader.reader.measures import count_of
 from notereader.reader.page import Mention
 from notereader.reader.rules.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.strangers import has_strange_subject
+from notereader.reader.rules.stump_threads import sews_a_stump_over
 from notereader.reader.rules.threads import Thread, find_sizes
 from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
@@ -63,6 +64,8 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
             thread.role = CORE  # 'a looped nylon suture, 4-0, run as a Tsuge': loops make cores
         if thread.role in ("", TENDON, "pattern"):
             thread.role = _by_context(desk, scene, thread, found)
+    for thread in [t for t in threads if sews_a_stump_over(scene, t)]:
+        thread.role = "other"
     for thread in [t for t in threads if _of_a_weak_stitch(scene, t)]:
         if any(other is not thread and other.role in (PERIPHERAL, "pattern") for other in threads):
             thread.role = CORE

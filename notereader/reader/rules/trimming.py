@@ -134,9 +134,20 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
         return True  # 'excised from the palm to 1 cm of its insertion'
     if behind[1:2] in (["of"], ["to"]) and behind[0] in _PLACED:
         return True  # 'the ulnar slip was resected, 12 mm proximal to the chiasm'
-    return behind[:1] != [] and (behind[0] in _KEPT or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind)))
+    return (
+        behind[:1] != []
+        and (
+            behind[0] in _KEPT
+            or (behind[0] in ("from", "off") and not _FAR.isdisjoint(behind))
+            or behind[:2] == ["from", "where"]  # 'completely cut 13 mm from where it inserts'
+            or (
+                behind[:1] == ["off"] and not _LUMPS.isdisjoint(behind[1:3])
+            )  # 'took 2 mm off the bulge by another bite'
+        )
+    )
 
 
+_LUMPS = frozenset(["bulge", "lump", "bulk"])
 _HELD = (["purchase"], ["bite"], ["grip"], ["hold"])
 _FAR_BEFORE = 8  # words
 _OF_A = 4  # words

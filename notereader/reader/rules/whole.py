@@ -2,10 +2,10 @@
 
 from itertools import pairwise
 
+from notereader.reader.cue_scopes import no_condition
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.scene import Scene
-from notereader.reader.standing import no_condition
 from notereader.vocabulary.wordlists import word_list
 
 NOWHERE = ("", "", None)
