@@ -62,3 +62,20 @@ def test_neither_nerve_had_been_touched(text: str) -> None:
 
 def test_nerves_the_surgeon_did_not_touch() -> None:
     assert each("Left index. Both digital nerves were seen and neither was touched.", "extent", group="injuries") == {}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FDP had been cut across apart from a few dorsal fibres.",
+        "FDP was divided but for a few fibres.",
+        "FDP was severed except for a strand of fibres.",
+    ],
+)
+def test_cut_but_for_some_fibres_is_cut_in_part(text: str) -> None:
+    assert each(f"Right ring finger. {text}", "extent") == {"ring FDP": "partial"}
+
+
+def test_cut_but_for_its_sheath_is_cut() -> None:
+    text = "Right ring finger. FDP was completely divided except for the paratenon."
+    assert each(text, "extent") == {"ring FDP": "complete"}

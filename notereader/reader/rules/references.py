@@ -321,10 +321,10 @@ def _led_by_name(scene: Scene, k: int) -> bool:
 def _stitch_beside(scene: Scene, k: int) -> bool:
     """'FDS: Kessler, same stitch', 'a mattress of the same suture': beside a stitch of its own only the thread."""
     told = [m for m in scene.of("stitch") if 0 <= k - m.j <= 2 and scene.told(m.i)]
-    return any(k - m.j <= 1 or scene.words(m.j, k) in _OF_THE for m in told)
+    return any(k - m.j <= 1 or scene.words(m.j, k) in _LED for m in told)
 
 
-_OF_THE = (["of", "the"], ["with", "the"], ["in", "the"])
+_LED = (["of", "the"], ["with", "the"], ["in", "the"])
 
 
 def _same_thread_named(desk: Desk, scene: Scene, k: int) -> bool:
