@@ -32,7 +32,6 @@ def settle_repair(fields: dict[str, list[Finding]]) -> None:
     _mended_otherwise(fields)
     _fixed_graft(fields)
     _one_length_once(fields)
-    _excised_has_no_ends(fields)
     extent = _chosen(fields, "extent")
     _treat_as_told(fields, extent)
     _drop_carried(fields)
@@ -153,13 +152,6 @@ def _one_length_once(fields: dict[str, list[Finding]]) -> None:
             fields[name] = kept
         else:
             fields.pop(name, None)
-
-
-def _excised_has_no_ends(fields: dict[str, list[Finding]]) -> None:
-    """'Ulnar slip resected back to the decussation, 1 cm': what was cut out has no ends that were trimmed."""
-    told = {f.value for f in fields.get("treatment", []) if not f.header}
-    if told == {"excised"} and not any(n in fields for n in ("stitch", "strands", "size")):
-        fields.pop("trimmed_mm", None)
 
 
 def _sewn_around(fields: dict[str, list[Finding]]) -> bool:

@@ -315,7 +315,8 @@ def _leads(scene: Scene, low: int, k: int, high: int) -> bool:
         return True
     if after in ("", ",", ";", ")", "(") and k > low and words[k - 1] in ("mm", "%", ",", "half", "(", ":"):
         return True
-    named = words[k - 1] in ("mm", "%") or any(p.j == k for p in scene.of("pulley"))
+    sided = words[k] in ("distal", "distally", "proximal", "proximally")  # 'A4 middle intact' names a finger
+    named = words[k - 1] in ("mm", "%") or (sided and any(p.j == k for p in scene.of("pulley")))
     if named and any(m.i == k + 1 for m in scene.of("opened")):
         return True  # 'on a length of 5 mm distal slit', '4 mm of A2 distal opened'
     if words[k - 2 : k] in (["in", "its"], ["over", "its"], ["at", "its"]) and words[k] in (

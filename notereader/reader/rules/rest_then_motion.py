@@ -53,8 +53,6 @@ def _motion_behind(scene: Scene, j: int, still: bool) -> int | None:
     if then is None or ";" in words[j:then]:
         return None
     behind = words[then + 1 : min(then + 1 + _SOON, end)]
-    if behind[:1] == ["free"] and not _FREE_FOR.isdisjoint(behind[1:2]):
-        return then + 3  # 'plaster 4 weeks, then free play'
     if still and behind[:1] in (["active"], ["passive"]) and not _MOVED.isdisjoint(behind[1:2]):
         return then + 3
     if not _OF_A_KIND.isdisjoint(behind):
@@ -65,7 +63,6 @@ def _motion_behind(scene: Scene, j: int, still: bool) -> int | None:
     return then + 2 + moves if moves is not None and begins else None
 
 
-_FREE_FOR = frozenset(["play", "use", "movement", "motion", "activity", "mobilisation", "mobilization"])
 _MOVED = frozenset(["movement", "movements", "motion", "mobilisation", "mobilization", "exercise", "exercises"])
 _NEAR = 8  # words of ', without exercises, and will then'
 _SOON = 5
