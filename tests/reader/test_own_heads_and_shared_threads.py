@@ -81,3 +81,16 @@ def test_a_thread_goes_on_in_the_next_line(kind: str) -> None:
 @pytest.mark.parametrize("title", ["Spaghetti wrist R - op sheet", "SPAGHETTI WRIST R"])
 def test_a_side_behind_the_part(title: str) -> None:
     assert told(title, "side", group="operation") != {}
+
+
+TWO = "Index. FDP cut, 4 strand cruciate 3-0 Ethibond. Ring. FDP cut, pulled through to bone, button over the nail. "
+
+
+@pytest.mark.parametrize("text", ["Nothing untoward, wires + button in.", "K-wires and button left in place."])
+def test_a_button_left_in_is_the_one_told_of(text: str) -> None:
+    found = each(TWO + "Index: skin left open. " + text, "stitch")
+    assert found == {"index FDP": "cruciate", "ring FDP": "pull-out"}
+
+
+def test_a_button_told_once_holds_its_tendon() -> None:
+    assert each("Ring. FDP cut, 3-0 Prolene to bone, button in.", "stitch") == {"ring FDP": "pull-out"}
