@@ -95,6 +95,10 @@ class _Grid:
         """Tell whether a line goes on with cells of the row above that took two lines."""
         if not self._prefix or any(place in self._labels or place is None for place in places):
             return False
+        title = self._title
+        barred = bool(title.bars and line.bars) and title.all_bars == line.all_bars and title.bars[0] == 1
+        if barred and line.bars[0] > 1:
+            return True  # '| index FDP | Tsuge | 4/0 nylon |' above '|           |       | looped    |'
         return bool(self._labels) or (None in self._places and goes_on(self._page, self._title, line))
 
     def _read_row(self, line: Line, places: list[int | None]) -> None:

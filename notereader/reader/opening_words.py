@@ -58,9 +58,21 @@ def _lists_undone(page: Page, sentence: Sentence) -> bool:
     """'Not done: epitendinous suture, A2 repair', 'Omitted: ...', 'Not done, though planned: ...'."""
     words = page.words[sentence.i : min(sentence.i + _LONGEST_HEAD, sentence.j)]
     head = words[: words.index(":")] if ":" in words else []
+    if head[:1] == ["omitted"] and _told_late(page, sentence, head):
+        return False
     return head[:1] in _LEFT_OUT or (head[:2] in _NOT_DONE and (len(head) == _PAIR or "," in head))
 
 
+def _told_late(page: Page, sentence: Sentence, head: list[str]) -> bool:
+    """'Omitted: I took 5 mm off the edge' in an addendum, 'Omitted above: ...': what the note left out."""
+    if not _PAPERS.isdisjoint(head):
+        return True
+    behind = page.words[sentence.i + len(head) + 1 : sentence.j]
+    return sentence.section == "addendum" and not _TELLING.isdisjoint(behind)
+
+
+_PAPERS = frozenset(["above", "note", "dictation", "report", "earlier", "typing", "text"])
+_TELLING = frozenset(["i", "we", "was", "were"])
 _LONGEST_HEAD = 14  # words
 _PAIR = 2
 _LEFT_OUT = (["omitted"], ["deferred"], ["declined"])

@@ -243,11 +243,29 @@ def _known_one(desk: Desk, scene: Scene, group: Group, target: Target) -> Target
     sound = sound or (target.slip is not None and desk.extents.get(target._replace(slip=None)) == "intact")
     parted = any(m.value == "complete" and m.j == group.i for m in scene.of("extent"))
     sound = sound or (parted and desk.extents.get(target) == "partial")  # 'the transected superficialis'
-    if not sound and (target in desk.named or not desk.settled):
+    if not sound and (target in desk.named or not desk.settled or _under_own_head(desk, scene, group, target)):
         return target
     known = [t for t in desk.named if t.tendon == target.tendon and t.slip == target.slip and desk.is_cut(t)]
     whole = [t for t in known if desk.extents.get(t) == "complete"]  # 'Core FDP: ...' where another was nicked
     return known[0] if len(known) == 1 else whole[0] if len(whole) == 1 else target
+
+
+def _under_own_head(desk: Desk, scene: Scene, group: Group, target: Target) -> bool:
+    """'RING', then 'P2 chipped', then 'FDP cut, pulled to bone': a line with the finger's name alone heads these."""
+    before = None if _of_repairs(scene, group) else desk.scene_before(scene)
+    for _ in range(_BELOW_HEAD):
+        if before is None or before.sentence.block != scene.sentence.block:
+            return False
+        digits = {d for g in before.setting.groups for d in g.digits}
+        if digits:
+            alone = before.sentence.j - before.sentence.i <= _HEAD and not before.of("tendon")
+            return alone and digits == {target.digit} and before.told(before.sentence.i)
+        before = desk.scene_before(before)
+    return False
+
+
+_BELOW_HEAD = 3  # lines
+_HEAD = 3  # words: 'Ring finger:'
 
 
 def named_so_far(desk: Desk, scene: Scene, targets: list[Target], collective: bool = False) -> list[Target]:

@@ -37,6 +37,7 @@ from notereader.reader.rules.aftercare import aftercare
 from notereader.reader.rules.bare_cuts import bare_cuts
 from notereader.reader.rules.cut_likeness import same_as_there
 from notereader.reader.rules.cut_lists import listed_below, listed_beside, listed_with_share
+from notereader.reader.rules.edges_taken_off import edges_taken_off
 from notereader.reader.rules.elements import elements
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
@@ -137,6 +138,7 @@ def findings(doc: Doc) -> Doc:
             lost_repairs,
             quality,
             pulleys,
+            edges_taken_off,
             opened_in_all,
             rebuilt_before,
             injuries,

@@ -2,6 +2,7 @@
 
 Only long names are rescued (stitches, materials, tendons, words of the peripheral suture). The rule was chosen on
 measured pairs: at least six letters, the same first letter, and either a similarity of 90 or one slip of the pen.
+A word written without its vowels is read as the one word of the vocabulary that it can be: 'fngr', 'tndn'.
 """
 
 import re
@@ -24,6 +25,12 @@ _SIMILAR = 90.0
 # and in as m: 'fmger'. The word must become one of the vocabulary's.
 _SHORTEST_SLIP = 4
 _L_FOR_I = re.compile(r"(?<![aeiouy])l(?![aeiouyl]|$)")
+# A hurried writer leaves the vowels out: 'fngr', 'tndn', 'dvdd'. Three letters are too few: 'mcp', 'rng'.
+_VOWELS = str.maketrans("", "", "aeiou")
+_SHORTEST_CLIPPED = 4
+_CLIPPED_KINDS = frozenset(
+    ["digit", "tendon", "generic", "extent", "opened", "deed", "strandword", "structure", "slip", "plural", "side"]
+)
 
 
 class Rescue:
@@ -32,12 +39,15 @@ class Rescue:
     def __init__(self, vocabulary: tuple[Term, ...]) -> None:
         known: set[str] = set()
         names: set[str] = set()
+        plain: set[str] = set()
         for term in vocabulary:
             for phrase in (*term.words, *term.exact):
                 words = phrase.lower().replace("-", " ").replace("/", " ").split()
                 known.update(words)
                 if term.kind in _KINDS or (term.kind == "role" and term.value == "peripheral"):
                     names.update(w for w in words if len(w) >= _SHORTEST and w.isalpha())
+                if term.kind in _CLIPPED_KINDS:
+                    plain.update(words)
         raw = resource_file("spelling.toml")
         names.update(raw["also"]["words"])
         self.words = known
@@ -45,6 +55,7 @@ class Rescue:
         self.names: dict[str, list[str]] = {}  # by their first letter
         for name in sorted(names - set(raw["never"]["words"])):
             self.names.setdefault(name[0], []).append(name)
+        self.clipped = _clipped(plain)
         self._look_up = lru_cache(maxsize=50_000)(self._find)
 
     def spelling(self, word: str) -> str | None:
@@ -62,6 +73,8 @@ class Rescue:
         for read in (*slips, _L_FOR_I.sub("i", word), scanned, *run_in):
             if read != word and read in self.words:
                 return read
+        if word == _without_vowels(word):
+            return self.clipped.get(word)
         return self._resembling(word) if len(word) >= _SHORTEST else None
 
     def _resembling(self, word: str) -> str | None:
@@ -83,3 +96,16 @@ class Rescue:
         if respelt:
             words = [respelt.get(k, word) for k, word in enumerate(page.words)]
             page.rescued = Doc(doc.vocab, words=words)
+
+
+def _without_vowels(word: str) -> str:
+    return word[0] + word[1:].translate(_VOWELS)
+
+
+def _clipped(words: set[str]) -> dict[str, str]:
+    """Return the words by what is left of them without their vowels, where that can be but one of them."""
+    found: dict[str, set[str]] = {}
+    for word in words:
+        if word.isalpha() and (short := _without_vowels(word)) != word and len(short) >= _SHORTEST_CLIPPED:
+            found.setdefault(short, set()).add(word)
+    return {short: one for short, (one, *more) in found.items() if not more}

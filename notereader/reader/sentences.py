@@ -168,7 +168,7 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     if page.words[max(0, line.i - len(_NOT_APPLICABLE)) : line.i] == _NOT_APPLICABLE:
         return False
     hanging = last == "on" and page.words[line.i - 2] in _HANGING
-    if last in _CONNECTORS or (last in _LEANING and not fits and not hanging):
+    if last in _CONNECTORS or (last in _LEANING and not fits and not hanging) or _thread_goes_on(page, line):
         return True
     if lower and line.i in page.run_on and last not in _ENDERS and last not in (":", "-"):
         return True  # 'Core sut ure  4-strand', 'with  3-O  Pr0lene' of a scan
@@ -199,6 +199,13 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
     return _indent(page, line.i) >= max(8, _indent(page, before.i))
 
 
+def _thread_goes_on(page: Page, line: Line) -> bool:
+    """'... a Lim-Tsai in 4-0 looped', 'Supramid and ...': what the thread is made of stands on the next line."""
+    kind = page.words[line.i - 1] in _KINDS_OF_THREAD and page.words[line.i - 2] not in (":", "|", "]", ")")
+    return kind and any(m.kind == "material" and m.i == line.i for m in within(page.mentions, line.i, line.i + 1))
+
+
+_KINDS_OF_THREAD = frozenset(["looped", "braided", "monofilament", "double-armed", "coated"])
 _JOINTS = frozenset(["wrist", "mcp", "mcps", "mcpj", "mcpjs", "mp", "mps", "mpj", "mpjs", "ip", "ips", "ipj", "ipjs"])
 _DEGREES = (["deg"], ["degs"], ["degrees"], ["degree"], ["\u00b0"], ["flexed"], ["flexion"], ["flex"])
 

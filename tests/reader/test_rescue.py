@@ -3,6 +3,9 @@
 import pytest
 from reader_sentences import fact_of, told
 
+from notereader.reader.rescue import Rescue
+from notereader.vocabulary.terms import terms
+
 RING = "Left ring finger. FDP completely divided and repaired with 4-0 nylon. "
 
 
@@ -86,3 +89,21 @@ def test_ordinary_words_are_left_alone(sentence: str) -> None:
 @pytest.mark.parametrize("words", ["Kes", "Savge", "Evns", "Le", "PDX"])
 def test_short_names_are_never_guessed(words: str) -> None:
     assert told(f"{RING}Core: {words}.", "stitch") == {}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "L small fngr, zone II: FDP dvdd, rprd with 4 strnds of 4-0.",
+        "Left small fngr. FDP tndn completely dvdd and rprd, 4 strnds 4-0.",
+        "Lft smll finger FDP dvdd, four strnds 4-0 used, rprd.",
+    ],
+)
+def test_words_without_their_vowels(note: str) -> None:
+    found = told(note, "extent", "treatment", "strands", "size")
+    assert found == {"small FDP": {"extent": "complete", "treatment": "repaired", "strands": 4, "size": "4-0"}}
+
+
+@pytest.mark.parametrize("words", ["MCPJ", "DIPJ", "rltv", "nrvs", "HTML", "hmm", "LMWH"])
+def test_letters_that_may_be_several_words_or_none_are_left(words: str) -> None:
+    assert Rescue(terms()).spelling(words.lower()) is None

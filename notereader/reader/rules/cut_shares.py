@@ -318,9 +318,12 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     column = scene.page.breaks[mention.i] == Break.COLUMN and scene.next_word(mention.j) in ("", ".", ",", ";")
     if column and any(g.tendons and g.j == mention.i for g in scene.setting.groups):
         return True  # 'FDS RF    2/3'
-    if before == ":" and any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups):
+    k = mention.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in _ABOUT_SO_MUCH and scene.page.words[k - 1] != "of":
+        k -= 1  # 'FCR: about half', 'FDS roughly one third,'
+    if scene.word_before(k) == ":" and any(g.tendons and g.j == k - 1 for g in scene.setting.groups):
         return True  # 'FDS of II: one third, at its radial edge'
-    beside = any(g.tendons and g.j == mention.i for g in scene.setting.groups) and not scene.header
+    beside = any(g.tendons and g.j == k for g in scene.setting.groups) and not scene.header
     if beside and scene.next_word(mention.j) in ("", ".", ",", ";", ")"):
         return True  # 'MF - FDP complete, FDS 1/2'
     if _hung_by(scene, mention.i):

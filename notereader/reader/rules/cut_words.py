@@ -80,6 +80,21 @@ def tells_how_far(scene: Scene, mention: Mention) -> bool:
     return mention.value != "complete" or not _short_of_complete(scene, mention, word)
 
 
+def but_for_fibres(scene: Scene, mention: Mention) -> Mention | None:
+    """'Cut across apart from a few dorsal fibres', 'severed but for a strand': what was cut nearly through, partly."""
+    if mention.value != "complete":
+        return None
+    behind = scene.words(mention.j, min(mention.j + _TO_FIBRES, scene.sentence.j))
+    behind = behind[behind[:1] == ["across"] :]
+    spared = behind[:2] in _BUT_FOR or behind[:1] in (["except"], ["save"])
+    return Mention("extent", "partial", mention.i, mention.j) if spared and not _FIBRES.isdisjoint(behind) else None
+
+
+_TO_FIBRES = 8  # words: 'apart from a few dorsal fibres'
+_BUT_FOR = (["apart", "from"], ["but", "for"], ["other", "than"])
+_FIBRES = frozenset(["fibres", "fibers", "fibre", "fiber", "strand", "thread", "filaments", "wisp"])
+
+
 def _in_brackets_of_another(scene: Scene, mention: Mention) -> bool:
     """'Cut: FCR, FPL (40 %), median n. (100 %)': the share of the nerve right before its bracket."""
     named = scene.of("structure", "sided", "anynerve", "anyartery")
@@ -139,9 +154,20 @@ def _completes_another(scene: Scene, mention: Mention) -> bool:
 
 def _short_of_complete(scene: Scene, mention: Mention, word: str) -> bool:
     """Tell whether what reads as cut through is the surgeon's doing, a likeness, or has a share beside it."""
-    if _is_deed(scene, mention, word) or _is_likeness(scene, mention):
+    if _is_deed(scene, mention, word) or _is_likeness(scene, mention) or _partial_before_name(scene, mention, word):
         return True
     return _share_behind(scene, mention) or _share_before(scene, mention)
+
+
+def _partial_before_name(scene: Scene, mention: Mention, word: str) -> bool:
+    """'Partial FDS division', 'incomplete transection' with the tendon's name between: the noun alone is no more."""
+    named = next((g.i for g in scene.setting.groups if g.tendons and g.j == mention.i), None)
+    if named is None or word not in _CUT_NOUNS:
+        return False
+    return any(m.value == "partial" and m.j == named for m in scene.of("extent"))
+
+
+_CUT_NOUNS = frozenset(["division", "transection", "severance", "section", "divisions", "transections"])
 
 
 def _of_jewellery(scene: Scene, mention: Mention) -> bool:

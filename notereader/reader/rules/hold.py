@@ -33,6 +33,8 @@ def hold(desk: Desk, scene: Scene, found: list[Anchor]) -> None:
             continue
         if (_rather_than(scene, mention.i) and len(stated) > 1) or scene.next_word(mention.j) == "?":
             continue
+        if any(m.i <= mention.i < m.j for m in scene.of("pattern")) and scene.page.words[mention.i] == "locks":
+            continue  # 'a 6-0 that runs round and locks'
         answer = _answered(scene, mention)
         if answer == "no" or _locked_grasp(scene, mention):
             continue

@@ -85,8 +85,14 @@ def _shares(scene: Scene) -> list[tuple[int, int]]:
 
 
 def _of_a_cut(scene: Scene, i: int, j: int) -> bool:
-    around = [*scene.words(max(scene.sentence.i, i - 3), i), *scene.words(j, min(j + 3, scene.sentence.j))]
+    behind = scene.words(j, min(j + 3, scene.sentence.j))
+    around = [*scene.words(max(scene.sentence.i, i - 3), i), *behind]
+    if not _FASCICLES.isdisjoint(behind[:3]):
+        return True  # 'median nerve: two thirds of the fascicles, the rest holding'
     return bool(_CUTTING & set(around))
+
+
+_FASCICLES = frozenset(["fascicles", "fasciculi"])
 
 
 def _no_injury(scene: Scene) -> list[tuple[int, int]]:
@@ -97,6 +103,7 @@ def _no_injury(scene: Scene) -> list[tuple[int, int]]:
         alone = words[k] == "without" and words[k + 2] in (".", ",", ";", "and")
         if words[k] in ("no", "without") and words[k + 1] in _HARM and (alone or words[k + 2] in ("to", "of", "in")):
             found.append((k, k + 2 if alone else k + 3))
+    found += [(k, k + 4) for k in range(scene.sentence.i, scene.sentence.j) if words[k : k + 4] == _NEITHER_TOUCHED]
     for k in range(scene.sentence.i, scene.sentence.j - 1):
         if words[k] == "none" and words[k + 1] in _HURT:  # 'nerves seen on both sides, none cut'
             found.append((k, k + 2))
@@ -106,6 +113,7 @@ def _no_injury(scene: Scene) -> list[tuple[int, int]]:
     return [(i, j) for i, j in found if scene.told(i)]
 
 
+_NEITHER_TOUCHED = ["neither", "had", "been", "touched"]  # by the wound, where 'was touched' may be the surgeon's doing
 _HURT = frozenset(["cut", "divided", "injured", "damaged", "hurt", "lacerated", "severed", "harmed"])
 
 

@@ -148,7 +148,7 @@ def _is_short_side(scene: Scene, m: Mention, after: str, before: str) -> bool:
         return False
     if bracketed or _names_part(scene, m.j + (after == ".")):
         return True
-    return after in ("", ":", ",") and _follows_part(scene, m.i)
+    return after in ("", ":", ",", "-") and _follows_part(scene, m.i)
 
 
 def _names_part(scene: Scene, k: int) -> bool:

@@ -327,12 +327,12 @@ def strongest(scene: Scene, words: list[Mention]) -> Mention | None:
     stated = [(m, value) for m in words if (value := state_of(scene, m)) is not None]
     deeds = _in_time(scene, [(m, value) for m, value in stated if value in DEEDS])
     if deeds:
-        return _last_deed(deeds)
+        return _last_deed(scene, deeds)
     hurt = [m for m, value in stated if value == "injured"]
     return next(iter([*hurt, *(m for m, _ in reversed(stated))]), None)
 
 
-def _last_deed(deeds: list[tuple[Mention, str]]) -> Mention:
+def _last_deed(scene: Scene, deeds: list[tuple[Mention, str]]) -> Mention:
     """Return the deed that stands; a whole release beats the venting told with it, a rebuilding its own stitches."""
     full = [m for m, value in deeds if value == "released"]
     if full and all(value in ("released", "vented") for _, value in deeds):
@@ -340,9 +340,20 @@ def _last_deed(deeds: list[tuple[Mention, str]]) -> Mention:
     rebuilt = [m for m, value in deeds if value == "reconstructed"]
     if rebuilt and deeds[-1][1] == "repaired":
         return rebuilt[-1]
+    if [value for _, value in deeds[-2:]] == ["widened", "repaired"] and _joins_its_parts(scene, deeds):
+        return deeds[-2][0]
     if [value for _, value in deeds[-2:]] == ["repaired", "widened"] and deeds[-1][0].i - deeds[-2][0].j < 3:
         return deeds[-2][0]  # 'sewn back lengthened'
     return deeds[-1][0]
+
+
+def _joins_its_parts(scene: Scene, deeds: list[tuple[Mention, str]]) -> bool:
+    """'Enlarged by a V-Y plasty, its two remnants being joined', 'widened and its flaps sewn': how it was widened."""
+    between = scene.words(deeds[-2][0].j, deeds[-1][0].i)
+    return not _ITS_PARTS.isdisjoint(between)
+
+
+_ITS_PARTS = frozenset(["remnants", "edges", "flaps", "limbs", "halves", "leaves", "ends", "margins"])
 
 
 def _in_time(scene: Scene, deeds: list[tuple[Mention, str]]) -> list[tuple[Mention, str]]:

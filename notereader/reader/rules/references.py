@@ -319,8 +319,12 @@ def _led_by_name(scene: Scene, k: int) -> bool:
 
 
 def _stitch_beside(scene: Scene, k: int) -> bool:
-    """'FDS: Kessler, same stitch': beside a stitch of its own the thread alone is meant."""
-    return any(0 <= k - m.j <= 1 and scene.told(m.i) for m in scene.of("stitch"))
+    """'FDS: Kessler, same stitch', 'a mattress of the same suture': beside a stitch of its own only the thread."""
+    told = [m for m in scene.of("stitch") if 0 <= k - m.j <= 2 and scene.told(m.i)]
+    return any(k - m.j <= 1 or scene.words(m.j, k) in _LED for m in told)
+
+
+_LED = (["of", "the"], ["with", "the"], ["in", "the"])
 
 
 def _same_thread_named(desk: Desk, scene: Scene, k: int) -> bool:
@@ -490,6 +494,10 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
         clause = i - scene.words(scene.sentence.i, i)[::-1].index(";")
         own = [g for g in groups if clause <= g.i < i]  # '...; the ring one, also cut, got the same core'
         groups = own or [g for g in groups if g.i >= i] or groups  # '...; the same thing for the FDS of the index'
+    last = next((g for g in reversed(groups) if g.j <= i), None)
+    stitches = [m.i for m in scene.of("stitch") if m.i < i]
+    if source is None and last is not None and stitches and stitches[0] < last.i <= stitches[-1] <= i:
+        groups = [last]  # '..., and in the middle FDP a cruciate of the same suture'
     done = next((g for g in groups if g.digits and not g.tendons and _done_for(scene, i, g)), None)
     groups = [done] if done is not None else groups
     named = [t for g in groups if g.tendons for t in group_targets(scene, g)]

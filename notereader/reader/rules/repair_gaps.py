@@ -66,6 +66,21 @@ _SHEATHS = frozenset(["pulley", "pulleys", "sheath", "retinaculum", "canal", "tu
 _OBJECTS = frozenset(["it", "them", "this", "that", "these", "those", "any", "either", "the", "its"])
 
 
+def _of_a_joint(scene: Scene, mention: Mention) -> bool:
+    """'With a pull on the pulp the joint did not open': how a joint holds, which a wire or an anchor may bridge."""
+    k = mention.i
+    while k > scene.sentence.i and scene.page.words[k - 1] in _VERB_LEADS:
+        k -= 1
+    joint = scene.page.words[k - 1] in ("joint", "joints") or any(m.j == k for m in scene.of("joint"))
+    leads = scene.words(max(scene.sentence.i, k - _TO_JOINT), k)
+    return joint and k > scene.sentence.i and _MOVED.isdisjoint(leads)
+
+
+_VERB_LEADS = frozenset(["did", "does", "has", "had", "would", "could", "not", "never", "itself"])
+_TO_JOINT = 4  # words: 'on moving the DIP joint'
+_MOVED = frozenset(["of", "on", "in", "to", "moving", "extending", "bending", "flexing", "straightening", "with", "at"])
+
+
 def _bridging(scene: Scene, mention: Mention) -> bool:
     """'I spanned the gap with a length of palmaris': what a graft lies in."""
     lead = scene.words(max(scene.sentence.i, mention.i - 3), mention.i + 1)
@@ -102,6 +117,8 @@ def _of_another_thing(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if word == "gap" and any(m.j <= mention.i and mention.i - m.j <= 6 for m in scene.of("knotword")):
         return True  # 'knot sunk into the tendon gap'
     if _left_shut(scene, mention) or _answers_a_form(scene, mention) or _in_another_thing(scene, mention):
+        return True
+    if _of_a_joint(scene, mention):
         return True
     return mention.value == "none" and of_another_join(desk, scene, mention)
 

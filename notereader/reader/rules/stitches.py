@@ -94,7 +94,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             scene.header and mention.kind == "anchor"
         ):
             _lay_fixation(desk, scene, mention, "anchor")
-    for mention in (m for m in scene.of("button") if not _told_of_again(scene, m, threads)):
+    for mention in (m for m in scene.of("button") if not _told_of_again(desk, scene, m, threads)):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
             _lay_fixation(desk, scene, mention, "pull-out")
 
@@ -341,11 +341,22 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
 _FIXATION = frozenset(["fixation", "refixation", "attachment"])
 
 
-def _told_of_again(scene: Scene, mention: Mention, threads: list[Thread]) -> bool:
+def _told_of_again(desk: Desk, scene: Scene, mention: Mention, threads: list[Thread]) -> bool:
     """'The button comes off at six weeks', 'not early active, because of the button': one that was placed before."""
     known = scene.word_before(mention.i) == "the"
     deeds = any(d.value in ("repaired", "reinserted") for d in scene.of("deed"))
+    if not threads and not deeds and _left_in(desk, scene, mention):
+        return True
     return (known and not (threads or deeds)) or not _COMES_OFF.isdisjoint(scene.words(mention.j, mention.j + 3))
+
+
+def _left_in(desk: Desk, scene: Scene, mention: Mention) -> bool:
+    """'Nothing untoward, wires + button in', 'button left in place': a list of what stays, of one told before."""
+    behind = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
+    stays = behind[:1] == ["in"] and behind[1:] in ([], ["."], [","], [";"], ["situ"], ["place"])
+    stays = stays or behind == ["left", "in"]
+    named = any(g.tendons or g.digits for g in scene.setting.groups)
+    return stays and not named and any(f.field == "stitch" and f.value == "pull-out" for f in desk.findings)
 
 
 _COMES_OFF = frozenset(["off", "removed", "out", "removal"])

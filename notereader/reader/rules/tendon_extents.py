@@ -33,7 +33,7 @@ from notereader.reader.rules.cut_shares import (
     with_name_of,
 )
 from notereader.reader.rules.cut_told_again import told_again
-from notereader.reader.rules.cut_words import of_no_tendon, of_trimming, tells_how_far
+from notereader.reader.rules.cut_words import but_for_fibres, of_no_tendon, of_trimming, tells_how_far
 from notereader.reader.rules.dealt_out import dealt_out, kinds_told, targets_of_kind
 from notereader.reader.rules.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
 from notereader.reader.rules.neither_of_those import neither_of_those
@@ -99,7 +99,7 @@ def _by_their_words(desk: Desk, scene: Scene, dealt: set[tuple[int, int]]) -> No
         whole = _bruised_but_whole(scene, mention)
         if (mention.value == "contused" and whole is None) or labels_extent(scene, mention):
             continue
-        _extent(desk, scene, whole or mention)
+        _extent(desk, scene, whole or but_for_fibres(scene, mention) or mention)
         if mention.value == "partial" and (scene.words(mention.i, mention.j) or [""])[0] in _HALF:
             halved = _in_its_slip(scene, mention, cut_targets(desk, scene, mention))
             part_cut(desk, scene, halved, 50.0, mention.i, mention.j)

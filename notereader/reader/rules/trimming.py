@@ -8,6 +8,7 @@ from notereader.reader.measures import NUMBER_WORDS, UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Mention, Quantity
 from notereader.reader.rules.behaviour import behaving, foreign, lay_behaviour
+from notereader.reader.rules.edges_taken_off import edge_taken
 from notereader.reader.rules.ends import deep_of_column, end_owners, mark_unsettled
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, group_beside, group_targets
@@ -389,7 +390,7 @@ def _of_pulley(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False
     if scene.next_word(q.j) == "of" and any(m.kind == "pulley" and 0 <= m.i - q.j <= 2 for m in scene.mentions):
         return True  # '2 mm of A2 was trimmed'
-    if _of_rim(desk, scene, q):
+    if _of_rim(desk, scene, q) or edge_taken(desk, scene, q) is not None:
         return True
     nouns = [k for k in nouns if not (scene.page.words[k] in _RIMS and _closes_pulley(scene, k))]
     nouns = [k for k in nouns if not _at_its_end(scene, k)]
