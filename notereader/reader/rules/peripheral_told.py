@@ -128,12 +128,21 @@ _NEW_ONE = frozenset(["new", "another", "second", "again", "fresh", "replaced"])
 
 def weighed_and_left(scene: Scene, spot: Anchor) -> bool:
     """'An epitendinous suture was considered but not placed'."""
+    if scene.page.standing[spot.i] == "teaching":
+        return _shown_and_not_placed(scene.words(spot.j, scene.sentence.j))
     if scene.page.standing[spot.i] != "considered":
         return False
     behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
     against = scene.words(spot.i - 4, spot.i)[:2] in _AGAINST or scene.words(spot.i - 3, spot.i)[:2] in _AGAINST
     rest = list(pairwise(scene.words(spot.j, scene.sentence.j)))
     return against or any(pair in _AND_LEFT for pair in pairwise(behind)) or any(pair in _OMITTED for pair in rest)
+
+
+def _shown_and_not_placed(behind: list[str]) -> bool:
+    """'... was demonstrated on the drape but not put in the tendon', '... was shown, and none was placed'."""
+    turns = (behind[k + 1 : k + 1 + _TOLD_OF_IT] for k, word in enumerate(behind) if word in ("but", "and", ";"))
+    denied = (words for words in turns if words[:1] in (["not"], ["never"], ["none"]))
+    return any(not (_GIVEN | {"sewn", "run"}).isdisjoint(words[1:3]) for words in denied)
 
 
 def meant_and_not_placed(scene: Scene, spot: Anchor) -> bool:
