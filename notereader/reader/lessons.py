@@ -10,6 +10,7 @@ _EXPLAINING = word_list("lessons", "explaining")
 _LEARNERS = word_list("lessons", "learners")
 _LEADS = frozenset(["that", "how", "why"])
 _TURNS = word_list("published", "turns") - {"i", "we"}
+_PAST = word_list("awaited", "past")
 _REACH = 9  # words from the verb to its 'that': 'explained once more to the young medical student that'
 
 
@@ -23,8 +24,11 @@ def mark_lessons(page: Page, sentence: Sentence) -> None:
             continue
         near = range(k + 1, min(k + 1 + _REACH, sentence.j))
         that = next((n for n in near if words[n] in _LEADS), -1)
-        if that > 0 and not _LEARNERS.isdisjoint(words[max(sentence.i, k - _BEFORE) : that]):
-            page.mark(that, next((n for n in range(that, sentence.j) if words[n] in _TURNS), sentence.j), "teaching")
+        if that < 0 or _LEARNERS.isdisjoint(words[max(sentence.i, k - _BEFORE) : that]):
+            continue
+        end = next((n for n in range(that, sentence.j) if words[n] in _TURNS), sentence.j)
+        if _PAST.isdisjoint(words[that:end]):
+            page.mark(that, end, "teaching")  # but 'I showed the registrar that it ran freely'
             return
 
 

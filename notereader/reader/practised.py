@@ -30,7 +30,7 @@ def mark_practised(page: Page, sentence: Sentence) -> None:
 
 def _lies_on(words: list[str], k: int) -> bool:
     """'On the drape', 'upon a folded glove'."""
-    return not {"on", "upon", "in", "with"}.isdisjoint(words[max(0, k - 3) : k])
+    return not {"on", "upon"}.isdisjoint(words[max(0, k - 3) : k])
 
 
 def _is_spare(words: list[str], k: int, last: int) -> bool:

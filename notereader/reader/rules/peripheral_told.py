@@ -279,12 +279,30 @@ def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
         return True
     if scene.word_before(spot.i) in _SEALED:
         return True  # 'sealed peripherally with fibrin'
+    if _round_another(scene, spot):
+        return True
     nerve = "epineurium" in scene.words(scene.sentence.i, scene.sentence.j) or bool(scene.of("sided", "anynerve"))
     tendon = any(g.tendons or g.generic for g in scene.setting.groups) or bool(scene.of("stitch", "strandword"))
     round_it = scene.words(spot.i, spot.j) in (["circumferential"], ["circumferentially"], ["around"], ["round"])
     return nerve and round_it and not tendon
 
 
+def _round_another(scene: Scene, spot: Anchor) -> bool:
+    """'Epi done on the nerve only', 'the circumferential stitch was for the artery': told of that and of no tendon."""
+    words = scene.page.words
+    last = next((k for k in range(spot.j, scene.sentence.j) if words[k] in (",", ";", ".")), scene.sentence.j)
+    lead = [w for w in scene.words(spot.j, last) if w not in _LEADING_ROUND]
+    return lead[:2] in _ROUND_ANOTHER
+
+
+_LEADING_ROUND = frozenset(
+    ["the", "a", "suture", "stitch", "was", "is", "done", "put", "only", "placed", "run", "just"]
+)
+_ROUND_ANOTHER = tuple(
+    [placed, thing]
+    for placed in ("on", "around", "round", "for", "in", "to")
+    for thing in ("nerve", "nerves", "artery", "arteries", "vessel", "vessels", "epineurium")
+)
 _ONLY_BEHIND = -1  # words that a denial before the suture may stand from it: none
 
 
