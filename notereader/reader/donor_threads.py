@@ -3,7 +3,8 @@
 from notereader.reader.lending import into_pulley
 from notereader.reader.page import Page, Sentence, within
 
-_STOPS = frozenset([";", "."])
+_STOPS = frozenset([";", ".", "but"])
+_SUTURE = frozenset(["strandword", "stitch", "material"])
 
 
 def mark_donor_threads(page: Page, sentence: Sentence) -> None:
@@ -15,4 +16,6 @@ def mark_donor_threads(page: Page, sentence: Sentence) -> None:
     for m, after in zip(tendons, [*tendons[1:], None], strict=False):
         if into_pulley(page, sentence.i, m.i):
             last = after.i if after is not None else sentence.j
-            page.mark(m.j, next((k for k in range(m.j, last) if page.words[k] in _STOPS), last), "other")
+            end = next((k for k in range(m.j, last) if page.words[k] in _STOPS), last)
+            if any(n.kind in _SUTURE for n in within(page.mentions, m.j, end)):
+                page.mark(m.j, end, "other")

@@ -10,7 +10,7 @@ _OPENERS = frozenset(
     [
         *_ON_CONDITION,
         *_FORESEEN,
-        "plans",
+        *("plans", "to"),
         *("consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed"),
         *("planned", "proposed", "intended", "not", "omitted", "deferred", "considered", "discussed", "declined"),
         *("(", "note", "nb", "were", "should", "had"),
@@ -35,6 +35,8 @@ def kind_by_opening(page: Page, sentence: Sentence) -> str:
         return "story"
     if first[:1] == ["plan"] and first[1:2] in (["a"], ["b"], ["c"]) and first[2:3] != ["."]:
         return "considered"  # 'Plan B = sew FDP, four strands of 3-0 Prolene'
+    if first[:2] == ["to", "be"] and first[2:3] != [] and first[2].endswith("ed"):
+        return "plan"  # 'To be tested for gap and glide once the block wears off'
     if first[0] in _MEANT and ":" in first:
         return "plan"  # 'Planned: repair FDP ring', 'Intended operation: ...'
     early = first[0] in ("plan", "plans") and first[1:2] in (["before"], ["prior"], ["on"], ["at"])

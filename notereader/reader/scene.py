@@ -133,8 +133,9 @@ class Scene:
             )  # 'in all fingers but the index' of which none was named
             whose = digit in group.digits or nobody if group.digits else not digit
             concerns = whose and (not group.tendons or tendon in group.tendons)
-            # Its own name, or the name of all, taken along with what is said of it: 'FDPs; all but the index were sewn'.
-            first = group.j if i == group.i or i < group.i < group.j < j else i
+            # Its own name, or the name of all, taken along with what is said of it: 'FDPs; all but the ring were sewn'.
+            enclosed = group.j < j and any(i < m.i < m.j <= group.i for m in self.of("quantifier"))
+            first = group.j if i == group.i or enclosed else i
             last = group.i if first < group.i and j == group.j else j
             itself = group.i <= i and j <= group.j
             if concerns and not itself and self.takes_out(group, first, last):

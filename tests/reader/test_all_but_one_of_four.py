@@ -9,7 +9,7 @@ from reader_sentences import each
     [
         "All four FDP tendons completely divided and all but the small repaired with four strands of 3-0 Ethibond. "
         "The small was too frayed and was left.",
-        "All four FDP tendons were cut through; all but the little finger's were sewn with four strands of 3-0 Ethibond.",
+        "All four FDP were cut through; all but the little finger's were sewn with four strands of 3-0 Ethibond.",
         "All four FDP were cut through. All but the small were repaired with four strands of 3-0 Ethibond.",
     ],
 )

@@ -92,5 +92,7 @@ def test_the_latter_is_a_nerve(text: str) -> None:
 
 
 def test_the_latter_is_the_tendon() -> None:
-    note = "Left thumb. Radial digital nerve and FPL both through. The latter was repaired under tension."
-    assert each(note, "treatment") == {"thumb FPL": "repaired"}
+    note = (
+        "Left thumb. Radial digital nerve and FPL both cut. The latter was repaired with four strands, under tension."
+    )
+    assert each(note, "tension") == {"thumb FPL": "present"}
