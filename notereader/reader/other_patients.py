@@ -43,7 +43,7 @@ def _mark_other_case(page: Page, sentence: Sentence) -> None:
         if not counted:
             continue
         turn = next((n + 1 for n in range(k, sentence.j) if words[n] in (";", ",", ":", "(")), sentence.j)
-        if words[turn : turn + 1] == ["the"] and words[turn + 1] in _RANKS:
+        if words[turn : turn + 1] == ["the"] and not _RANKS.isdisjoint(words[turn + 1 : turn + 2]):
             page.mark(turn, next((n for n in range(turn, sentence.j) if words[n] == ";"), sentence.j), "teaching")
 
 

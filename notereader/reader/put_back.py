@@ -43,7 +43,7 @@ def _mark_anchor_gone(page: Page, sentence: Sentence) -> None:
     """'A bone anchor was opened, found too big and handed back', 'Anchor placed, pulled out of bone, discarded'."""
     words = page.words
     for m in within(page.mentions, sentence.i, sentence.j):
-        if m.kind != "anchor" or words[m.j] in _OF_AN_ANCHOR:
+        if m.kind != "anchor" or not _OF_AN_ANCHOR.isdisjoint(words[m.j : m.j + 1]):
             continue
         end = next((k for k in range(m.j, sentence.j) if words[k] in _ENDS), sentence.j)
         gone = next(

@@ -20,7 +20,11 @@ def test_anchors_not_left_in(text: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
-    ["It was fixed with a bone anchor; the needle was discarded.", "Fixed by an anchor. Its inserter was discarded."],
+    [
+        "It was fixed with a bone anchor; the needle was discarded.",
+        "Fixed by an anchor. Its inserter was discarded.",
+        "Fixation: bone anchor",
+    ],
 )
 def test_anchors_left_in(text: str) -> None:
     assert each(CUT + text, "stitch") == {"small FDP": "anchor"}

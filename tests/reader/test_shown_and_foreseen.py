@@ -112,3 +112,8 @@ def test_the_case_before(text: str) -> None:
 def test_the_first_of_two_repairs() -> None:
     text = "Two repairs of the one hand: the thumb FPL had an eight-strand core."
     assert each(text, "strands") == {"thumb FPL": 8}
+
+
+@pytest.mark.parametrize("text", ["Second of two hands on the list; the", "Last of two cases, the", "To be"])
+def test_notes_that_break_off(text: str) -> None:
+    assert not each(text, "strands")
