@@ -56,6 +56,7 @@ from notereader.reader.rules.spoken_of_repairs import spoken_of_repairs
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
+from notereader.reader.rules.ticked_columns import ticked_columns
 from notereader.reader.rules.ticks import ticks
 from notereader.reader.rules.told_shortly import told_shortly
 from notereader.reader.rules.wrongly_whole import wrongly_whole
@@ -128,6 +129,7 @@ def findings(doc: Doc) -> Doc:
         for rule in _STATES:
             _heed(rule, desk, scene)
     _heed(ticks, desk)
+    _heed(ticked_columns, desk)
     for scene in scenes:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True
