@@ -46,16 +46,16 @@ def test_a_long_list_of_whole_tendons_stays_together(words: str) -> None:
 @pytest.mark.parametrize(
     "words",
     [
-        "Findings\nRight wrist laceration, zone V, with division of:\n  FPL\n  FDS to ring and small\n  ulnar nerve\n",
-        "DIAGNOSIS: Left wrist, zone V, transection of:\n- FPL\n- FDS ring and small\n- ulnar nerve\n",
-        "Findings\nGlass wound of the wrist, complete lacerations of the following:\n- FPL\n- FDS ring and small\n- ulnar nerve\n",
+        "Findings\nRight wrist laceration, zone V, with division of:\n  FPL\n  FDS to ring and small\n  median nerve\n",
+        "DIAGNOSIS: Left wrist, zone V, transection of:\n- FPL\n- FDS ring and small\n- median nerve\n",
+        "Findings\nWrist cut, complete lacerations of the following:\n- FPL\n- FDS ring and small\n- median nerve\n",
     ],
 )
 def test_a_longer_head_whose_last_words_lead_to_its_list(words: str) -> None:
     assert {name: facts["extent"] for name, facts in told(words, "extent").items()} == dict.fromkeys(
         ("thumb FPL", "ring FDS", "small FDS"), "complete"
     )
-    assert told(words, "extent", group="injuries") == {"ulnar nerve": {"extent": "complete"}}
+    assert told(words, "extent", group="injuries") == {"median nerve": {"extent": "complete"}}
 
 
 @pytest.mark.parametrize(
