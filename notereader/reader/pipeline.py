@@ -39,6 +39,7 @@ from notereader.reader.rules.cut_likeness import same_as_there
 from notereader.reader.rules.cut_lists import listed_below, listed_beside, listed_with_share
 from notereader.reader.rules.edges_taken_off import edges_taken_off
 from notereader.reader.rules.elements import elements
+from notereader.reader.rules.every_flexor import every_flexor
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.lying_apart import found_apart
@@ -108,6 +109,7 @@ _STATES = (
     extents,
     found_apart,
     bare_cuts,
+    every_flexor,
     same_as_there,
     told_shortly,
     listed_below,
