@@ -1,4 +1,4 @@
-"""'Every finger flexor and the FPL were found intact', 'each of the finger flexors was whole': all eight, at a wrist."""
+"""'Every finger flexor and the FPL were intact', 'each of the finger flexors was whole': all eight, at a wrist."""
 
 from notereader.reader.desk import HURT_KINDS, Desk
 from notereader.reader.groups import DIGITS, Target
