@@ -54,3 +54,12 @@ def test_what_another_would_have_had_is_not_the_stitch() -> None:
 )
 def test_a_custom_not_followed(note: str) -> None:
     assert told(CUT + note, "finding", group="pulleys") == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["A2 had to be vented distally, contrary to our custom.", "Against my usual practice, the distal A2 was vented."],
+)
+def test_what_was_done_against_a_custom(words: str) -> None:
+    found = told("Left ring finger. FDP repaired with 4-0 Prolene. " + words, "finding", group="pulleys")
+    assert found == {"ring A2": {"finding": "vented"}}

@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.rules.threads import Thread
 from notereader.reader.scene import Scene
 
-_STUMPS = frozenset(["stump", "stumps"])
+_STUMP = "stump"  # 'Stumps oversewn' tells of both ends of a repair
 _OVERSEWN = frozenset(["oversewn", "oversewed"])
 _OVER_IT = frozenset([("on", "top"), ("over", "it"), ("onto", "it"), ("over", "that"), ("over", "this")])
 _ONTO = frozenset(["over", "onto", "on", "upon"])
@@ -16,7 +16,7 @@ def sews_a_stump_over(scene: Scene, thread: Thread) -> bool:
     """Tell whether a thread only lays a stump over what was fixed before it."""
     first = scene.part(thread.i)[0]
     lead = scene.words(max(scene.sentence.i, first - 1), thread.i)
-    stump = next((n for n, word in enumerate(lead) if word in _STUMPS), None)
+    stump = next((n for n, word in enumerate(lead) if word == _STUMP), None)
     if stump is None:
         return False
     behind = lead[stump:]

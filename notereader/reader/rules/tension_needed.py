@@ -11,12 +11,13 @@ _MEETING = frozenset(["meet", "come", "reach", "close", "approximate", "approxim
 _INSTEAD = frozenset(
     ["graft", "grafted", "tenodesed", "tenodesis", "transfer", "rod", "left", "nerve", "nerves", "skin"]
 )
+_UNTIL = frozenset(["until", "unless", "till"])  # 'did not meet without tension until the wrist was flexed'
 _LEAD = 8  # words
 
 
 def tension_needed(desk: Desk, scene: Scene) -> None:
     """Lay down that a sewn tendon is under tension where its ends would not meet without it."""
-    if "without" not in scene.said or not _INSTEAD.isdisjoint(scene.said):
+    if "without" not in scene.said or not (_INSTEAD | _UNTIL).isdisjoint(scene.said):
         return
     for m in scene.of("tension"):
         lead = scene.words(max(scene.sentence.i, m.i - _LEAD), m.i)
