@@ -199,6 +199,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         return before not in _NO_DIGIT_WORDS
     if word == "if" and before in (",", "/", ";") and _among_joints(page, mention.i):
         return True  # 'wrist 20 of flexion, MCF 70, IF in extension 0'
+    if "to" in page.words[max(0, mention.i - 2) : mention.i] and _is_buddy(page, mention.i):
+        return True
     if word in ("thumb", "forefinger", "index") and _of_the_surgeon(page, mention.i):
         return True
     if word != "thumb" and met_by_thumb(page, mention.i, mention.j):
@@ -212,6 +214,12 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         and word == "fifth"
         and (before == "a" or after in ("of", "week", "day", "postoperative"))
     )
+
+
+def _is_buddy(page: Page, k: int) -> bool:
+    """'Buddy to MF', 'buddy-strapped to the middle': the sound finger that the repaired one is strapped to."""
+    lead = page.words[max(0, k - _BETWEEN) : k]
+    return "buddy" in lead and "." not in lead[lead.index("buddy") :]
 
 
 def _of_the_surgeon(page: Page, k: int) -> bool:

@@ -65,7 +65,7 @@ def _mark_field(page: Page, first: int, last: int) -> None:
     if arrow is not None:
         _mark_before_arrow(page, first, colon, arrow)
         return
-    if colon < first:
+    if colon < first or _is_date(page.words[colon + 1 : last]):
         return
     parts = _PARTS if "or" not in page.words[colon:last] else _LIST
     options = _options(page, colon + 1, _asked_before(page, colon + 1, last), parts)
@@ -85,6 +85,16 @@ def _label_end(page: Page, first: int, last: int) -> int:
         if page.breaks[k] == Break.COLUMN:
             return k - 1
     return first - 1
+
+
+def _is_date(words: list[str]) -> bool:
+    """'FLEXOR REPAIR, R RING      12 / 6 / 2034': a date written with room around its strokes is no choice."""
+    figures = words[:_DATE:2]
+    strokes = words[1:_DATE:2]
+    return strokes in (["/", "/"], [".", "."]) and all(map(str.isdecimal, figures)) and len(figures[-1]) == _YEAR
+
+
+_DATE, _YEAR = 5, 4  # words of a date, figures of its year
 
 
 def _is_free_label(page: Page, first: int, colon: int) -> bool:

@@ -97,7 +97,12 @@ def _of_every_finger(desk: Desk, scene: Scene, group: Group, targets: list[Targe
     if len({t.digit for t in wide}) <= (0 if desk.at_wrist and "extent" not in scene.kinds else 1):
         return targets
     wrist = [t for t in targets if t.digit is None and t.tendon not in ("FDP", "FDS")]
-    return [*wrist, *([t for t in wide if desk.extents.get(t) != "intact"] or wide)]
+    cut = [t for t in wide if desk.extents.get(t) != "intact"]
+    told_cut = scene.words(group.i - 1, group.i) in _NAMED_AS_CUT  # 'both divided profundi': none that is whole
+    return [*wrist, *(cut or ([] if told_cut else wide))]
+
+
+_NAMED_AS_CUT = (["divided"], ["cut"], ["severed"], ["lacerated"], ["injured"], ["transected"], ["damaged"])
 
 
 def _headed_apart(desk: Desk, scene: Scene) -> bool:

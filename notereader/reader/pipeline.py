@@ -39,6 +39,7 @@ from notereader.reader.rules.cut_likeness import same_as_there
 from notereader.reader.rules.cut_lists import listed_below, listed_beside, listed_with_share
 from notereader.reader.rules.edges_taken_off import edges_taken_off
 from notereader.reader.rules.elements import elements
+from notereader.reader.rules.every_flexor import every_flexor
 from notereader.reader.rules.injuries import injuries
 from notereader.reader.rules.lost_repairs import lost_repairs
 from notereader.reader.rules.lying_apart import found_apart
@@ -56,6 +57,7 @@ from notereader.reader.rules.spoken_of_repairs import spoken_of_repairs
 from notereader.reader.rules.sutures import sutures
 from notereader.reader.rules.tendon_extents import extents
 from notereader.reader.rules.tendon_treatments import treatments
+from notereader.reader.rules.ticked_columns import ticked_columns
 from notereader.reader.rules.ticks import ticks
 from notereader.reader.rules.told_shortly import told_shortly
 from notereader.reader.rules.wrongly_whole import wrongly_whole
@@ -107,6 +109,7 @@ _STATES = (
     extents,
     found_apart,
     bare_cuts,
+    every_flexor,
     same_as_there,
     told_shortly,
     listed_below,
@@ -128,6 +131,7 @@ def findings(doc: Doc) -> Doc:
         for rule in _STATES:
             _heed(rule, desk, scene)
     _heed(ticks, desk)
+    _heed(ticked_columns, desk)
     for scene in scenes:
         _heed(spoken_of_repairs, desk, scene)
     desk.settled = True

@@ -44,3 +44,15 @@ def test_a_zone_misheard(text: str) -> None:
 )
 def test_a_zone_that_leads_on(text: str) -> None:
     assert each(text, "zone") == {}
+
+
+@pytest.mark.parametrize(
+    ("line", "zone"),
+    [("LEVEL   V, above the crease", "V"), ("Zone      IIB", "IIB"), ("Level     III\nConsent   signed", "III")],
+)
+def test_a_level_behind_a_wider_gap(line: str, zone: str) -> None:
+    assert each(f"FDP index cut through.\n\n{line}\n", "zone") == {"index FDP": zone}
+
+
+def test_a_level_that_is_no_zone() -> None:
+    assert each("FDP index cut through.\n\nLEVEL   above the crease\n", "zone") == {}

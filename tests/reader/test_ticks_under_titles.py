@@ -183,3 +183,55 @@ def test_empty_boxes_before_the_next_label_take_no_answer_from_it(words: str, ex
 )
 def test_dots_that_lead_to_titles_are_space(note: str, expected: Shown) -> None:
     assert told(note, "extent") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "CHECK (tick one)\n"
+            "                intact   part   whole   not seen\n"
+            "  FDS index       x\n"
+            "  FDP ring                x\n"
+            "  FDP small                       x\n"
+            "  FDS small                                x\n",
+            {"index FDS": {"extent": "intact"}, "ring FDP": {"extent": "partial"}, "small FDP": {"extent": "complete"}},
+        ),
+        (
+            "Structure       uncut    partial    divided\n"
+            "FDP index         x\n"
+            "FDP middle                              x\n",
+            {"index FDP": {"extent": "intact"}, "middle FDP": {"extent": "complete"}},
+        ),
+        ("Tendon          whole    part     cut\nFDP index         x\n", {}),  # 'whole' may be either end
+        ("Structure       uncut    partial    divided\nFDP index         x                     x\n", {}),
+    ],
+)
+def test_crosses_under_titles_where_no_box_is_drawn(note: str, expected: Shown) -> None:
+    assert told("Left hand.\n\n" + note, "extent") == expected
+
+
+def test_a_cross_under_a_title_tells_of_a_nerve() -> None:
+    rows = "  median nerve    x\n  ulnar nerve                     x\n"
+    note = "Left hand.\n\n                intact   part   whole\n" + rows
+    expected = {"median nerve": {"extent": "intact"}, "ulnar nerve": {"extent": "complete"}}
+    assert told(note, "extent", group="injuries") == expected
+
+
+@pytest.mark.parametrize(
+    ("note", "expected"),
+    [
+        (
+            "Structure     intact   partial   complete\n"
+            "FDP index     [x]      [ ]       [ ]\n"
+            "FDP middle    [ ]      [ ]       [x]\n",
+            {"index FDP": {"extent": "intact"}, "middle FDP": {"extent": "complete"}},
+        ),
+        (
+            "Structure     divided   uninjured\nFDS ring      (x)       ( )\nFDP small     ( )       (x)\n",
+            {"ring FDS": {"extent": "complete"}, "small FDP": {"extent": "intact"}},
+        ),
+    ],
+)
+def test_a_box_is_of_the_finger_that_its_own_row_names(note: str, expected: Shown) -> None:
+    assert told("Left hand.\n\n" + note, "extent") == expected

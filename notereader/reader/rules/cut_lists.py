@@ -2,18 +2,20 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.structures import parts_of
 from notereader.reader.scene import Scene, group_targets
 
 _NAMES = ("tendon", "digit", "structure", "sided", "anynerve", "anyartery", "bundle", "quantifier", "plural", "generic")
 _JOINS = frozenset([",", "and", "+", "&", "/", "to", "of", "the", "-", "*", ".", "both", "all", "four", "three", "two"])
-_MOST_LINES = 8
+_MOST_LINES = 12
 _LONGEST_HEAD = 8  # words
 _FULLY = frozenset(["fully", "completely", "totally", "entirely"])
 
 
 def listed_below(desk: Desk, scene: Scene) -> None:
     """Lay down, for the tendons that a line names and nothing more, what the line at the head of its list says."""
-    head = _head_of(desk, scene) if not scene.header and _only_names(scene) else None
+    listed = not scene.header or scene.sentence.section == "diagnosis"
+    head = _head_of(desk, scene) if listed and _only_names(scene) else None
     if head is None:
         return
     value = "complete" if head.kind == "hurt" else head.value
@@ -23,6 +25,10 @@ def listed_below(desk: Desk, scene: Scene) -> None:
         proof = [(group.i, group.j), (head.i, head.j)]  # the name, and what its list says
         for target in group_targets(scene, group):
             desk.tendon(scene, target, "extent", value, proof, f"extent {value}")
+    for part in parts_of(desk, scene) if scene.of("structure") else ():
+        for side in part.sides if not part.digits else ():
+            proof = [(part.i, part.j), (head.i, head.j)]
+            desk.add(scene, "injuries", (None, part.structure, side), "extent", value, proof, f"extent {value}")
 
 
 def listed_beside(desk: Desk, scene: Scene) -> None:
@@ -58,12 +64,31 @@ def _head_of(desk: Desk, scene: Scene) -> Mention | None:
             return None
         if not (_only_names(before) or _names_and_share(before)):
             break
-    if before is None or before.sentence.j - before.sentence.i > _LONGEST_HEAD + 1 or before.setting.groups:
+    if before is None or before.setting.groups:
         return None
+    if before.sentence.j - before.sentence.i > _LONGEST_HEAD + 1:
+        return _leads_to_list(before)
     told = [m for m in before.of("extent") if before.told(m.i) or (_says(before, m) and m.value == "complete")]
     told = told or [m for m in before.of("hurt") if _says(before, m) and m.value == "hurt"]
     closes = scene.page.words[before.sentence.j - 1] in (":", "-")
     return told[0] if closes and len(told) == 1 and told[0].value in ("complete", "intact", "hurt") else None
+
+
+def _leads_to_list(scene: Scene) -> Mention | None:
+    """'Right wrist laceration, zone V, with division of:': a longer head, whose last words lead to its list."""
+    end = scene.sentence.j - 1
+    for m in scene.of("extent"):
+        led = [w for w in scene.words(m.j, end) if w not in _FOLLOWING]
+        open_still = scene.word_before(m.i) in _SOUGHT or scene.negated(m.i, m.j)
+        if scene.told(m.i) and m.value == "complete" and led == ["of"] and scene.words(end, end + 1) == [":"]:
+            return None if open_still else m
+    return None
+
+
+_SOUGHT = frozenset(["for", "any", "possible", "suspected"])  # 'explored for division of:'
+_FOLLOWING = frozenset(
+    ["the", "following", "structures", "tendons", "both", "all", "division", "divisions", "laceration", "lacerations"]
+)
 
 
 def _says(scene: Scene, mention: Mention) -> bool:

@@ -141,6 +141,9 @@ def _in_continuity(scene: Scene) -> list[int]:
 # --- extent
 
 
+_GRAZED = frozenset(["scuff", "graze"])
+
+
 def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     """Return the extent a word tells, or ''; of a denied cut only 'neither was cut' tells that both are intact."""
     if m.value == "complete" and m.j - m.i == 1 and scene.answer(m.j) in ("none", "nil", "no"):
@@ -156,6 +159,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
     if m.value == "contused" and _of_its_ends(scene, m):
         return ""
     word = " ".join(scene.words(m.i, m.j))
+    if not _GRAZED.isdisjoint(scene.words(m.i, m.j)):
+        return "contused"  # 'a scuff only' leaves a tendon whole; a nerve it has bruised
     if word.startswith("all ") and scene.word_before(m.i) in _LOOKED:
         return ""  # 'fine, I saw all of it'
     if structure in _FIXABLE and "off" in scene.words(m.i, m.j + 1):

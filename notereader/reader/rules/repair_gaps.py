@@ -5,6 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention, Quantity
 from notereader.reader.rules.behaviour import after_repair, foreign
+from notereader.reader.rules.gaps_in_nerves import left_in_nerve
 from notereader.reader.rules.joins_before import of_another_join
 from notereader.reader.rules.other_days import OLD
 from notereader.reader.scene import Scene
@@ -118,7 +119,7 @@ def _of_another_thing(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return True  # 'knot sunk into the tendon gap'
     if _left_shut(scene, mention) or _answers_a_form(scene, mention) or _in_another_thing(scene, mention):
         return True
-    if _of_a_joint(scene, mention):
+    if _of_a_joint(scene, mention) or left_in_nerve(desk, scene, mention):
         return True
     return mention.value == "none" and of_another_join(desk, scene, mention)
 

@@ -317,11 +317,14 @@ def _label_with(scene: Scene, group: Group, before: list[Group]) -> list[Group]:
     listed: list[Group] = []
     last = group
     for earlier in reversed(before[: before.index(group)]):
-        between = scene.words(_counted_end(scene, earlier), last.i)
+        between = [w for w in scene.words(_counted_end(scene, earlier), last.i) if w not in _CUT_ONES]
         if not earlier.tendons or between not in ([","], ["and"], [",", "and"], ["+"], ["&"]):
             break
         listed, last = [earlier, *listed], earlier
     return listed if last.i == scene.sentence.i else []
+
+
+_CUT_ONES = frozenset(["both", "all", "the", "two", "three", "divided", "cut", "severed", "injured"])  # 'and both cut'
 
 
 def _counted_end(scene: Scene, group: Group) -> int:

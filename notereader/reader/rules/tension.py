@@ -69,6 +69,8 @@ def _of_another_thing(desk: Desk, scene: Scene, mention: Mention, word: str) -> 
     body = word.endswith(("tense", "tight"))
     if body and not _OF_THE_BODY.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 2), mention.i)):
         return True  # 'The wrist was not tense'
+    if word.endswith("relaxed") and _is_posture(scene, mention):
+        return True
     behind = _behind(scene, mention)
     if not _OTHERS.isdisjoint(behind) and {"repair", "repairs", "tendon", "tendons"}.isdisjoint(behind):
         return True  # 'no tension on the nerve'
@@ -76,6 +78,16 @@ def _of_another_thing(desk: Desk, scene: Scene, mention: Mention, word: str) -> 
         return True
     pulls = word in _PULLS and scene.next_word(mention.j) != "?" and not names_repair(scene)  # not 'Tight? n'
     return pulls and (_MEETING | _JOIN_NOUNS).isdisjoint(scene.words(*scene.part(mention.i)))
+
+
+def _is_posture(scene: Scene, mention: Mention) -> bool:
+    """'With the thumb in a relaxed posture', 'splint with the fingers relaxed': how the hand lay, and no repair."""
+    lead = scene.words(max(scene.sentence.i, mention.i - 2), mention.i)
+    return scene.next_word(mention.j) in _POSTURES or not (_OF_THE_BODY | _LIMBS).isdisjoint(lead)
+
+
+_POSTURES = frozenset(["posture", "position", "attitude", "pose", "state", "hand", "fist", "cascade", "wrist"])
+_LIMBS = frozenset(["thumb", "finger", "fingers", "digit", "digits", "muscle", "muscles", "patient", "child"])
 
 
 def _behind(scene: Scene, mention: Mention) -> list[str]:

@@ -5,7 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target, has
 from notereader.reader.page import Break, Mention, Page, within
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 
 _ASKED = {
     **dict.fromkeys(("divided", "cut", "severed", "transected"), "complete"),
@@ -132,6 +132,9 @@ def _targets(page: Page, scene: Scene, option: Mention) -> list[Target]:
             return [Target(None, option.value)]
         if option.value == "FPL":
             return [Target("thumb", "FPL")]
+        named = [g for g in scene.setting.groups if g.i <= option.i < g.j and g.digits]
+        if named:
+            return group_targets(scene, named[0])  # 'FDP index   [x]': a finger of its own in each row
         return [Target(d, option.value) for d in scene.setting.digits if has(d, option.value)]
     first = next(m for m in range(option.i, -1, -1) if m == 0 or page.breaks[m] >= Break.LINE)
     lead = [m for m in within(page.mentions, first, first + 3) if m.kind == "tendon"]

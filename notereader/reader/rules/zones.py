@@ -2,7 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group
-from notereader.reader.page import Mention
+from notereader.reader.page import Break, Mention
 from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
 from notereader.reader.rules.suture_owners import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
@@ -313,9 +313,12 @@ _BOX = frozenset(["[", "]", "(", ")", "x", "\u2611", "\u2612"])
 
 
 def _behind_label(scene: Scene) -> int:
-    """Return the word behind the colon of a label of a few words, or the first of the sentence."""
+    """Return the word behind the colon or the wider gap of a label of a few words, or the first of the sentence."""
     first, last = scene.sentence.i, min(scene.sentence.i + _LONG_LABEL, scene.sentence.j)
-    return next((k + 1 for k in range(first, last) if scene.page.words[k] == ":"), first)
+    behind = next((k + 1 for k in range(first, last) if scene.page.words[k] == ":"), 0)
+    if behind or not _BOX.isdisjoint(scene.said):
+        return behind or first
+    return next((k for k in range(first + 1, last) if scene.page.breaks[k] == Break.COLUMN), first)
 
 
 _LONG_LABEL = 6  # words
@@ -336,6 +339,7 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
         desk.tendon(scene, target, "zone", str(value), [(scene.sentence.i, scene.sentence.j)], "zone of a named tendon")
     if value and not named:
         own = tuple(d for g in scene.setting.groups for d in g.digits)
-        for digit in own or scene.setting.digits or ("*",):
+        focus = scene.setting.digits if value not in ("IV", "V") else ()  # a wrist has one level for all
+        for digit in own or focus or ("*",):
             span = [(scene.sentence.i, scene.sentence.j)]
             desk.add(scene, "repairs", (digit, "*", None), "zone", value, span, "zone of the cut tendons of a digit")
