@@ -83,6 +83,7 @@ def _told_apart(named: Named, run: list[Mention], atom: Mention) -> bool:
 
 _PARTED = frozenset(["divided", "severed", "transected", "lacerated"])
 _IN_TURN = frozenset(["thereafter", "subsequently"])
+_NEXT_IN_TURN = (["and", "then"], ["and", "afterwards"], ["and", "finally"], ["and", "lastly"])
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
@@ -92,6 +93,7 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     quantified = {k for q in quantifiers for k in range(q.i, q.j)}
     if page.words[j - 1] in _PARTED and (page.words[j - 2] == "the" or count_of(page.words[j - 2]) > 1):
         j -= 1  # 'the divided profundus and the two divided superficialis tendons'
+    i += 2 if _goes_on_in_turn(page, i, j) else 0
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
@@ -116,6 +118,17 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
 
 
 _FINGERS = frozenset(["fingers", "digits"])
+
+
+def _goes_on_in_turn(page: Page, i: int, j: int) -> bool:
+    """'The ring profundus and then the middle superficialis were joined', not '... and then the FDS was excised'."""
+    if page.words[i : i + 2] not in _NEXT_IN_TURN or page.words[i - 1] in _SLIPS:
+        return False
+    return _OF_ONE.isdisjoint(page.words[j : j + _NAME])
+
+
+_SLIPS = frozenset(["slip", "slips"])
+_OF_ONE = frozenset(["was", "is", "i", "we", "had", "has"])
 
 
 def _left_behind(page: Page, run: list[Mention], atom: Mention) -> bool:
