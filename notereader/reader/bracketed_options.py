@@ -9,7 +9,7 @@ _LONGEST = 60  # words of a bracket
 
 
 def mark_bracketed_options(page: Page, sentence: Sentence) -> None:
-    """Set aside what a bracket offers that opens with a word for an option and a colon, however many sentences it is."""
+    """Set aside what a bracket offers that opens with a word for an option and a colon, all its sentences."""
     if _OFFERED.isdisjoint(sentence.said):
         return
     words = page.words

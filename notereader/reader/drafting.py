@@ -9,10 +9,10 @@ from notereader.reader.groups import DIGITS, Target
 from notereader.reader.held_counts import held_to_counts
 from notereader.reader.naming import where_named
 from notereader.reader.own_cores import with_own_cores
+from notereader.reader.pared_slips import without_pared_slips
 from notereader.reader.settling import BY_SUTURE, settle_repair
 from notereader.reader.summing_up import behind_the_telling
 from notereader.reader.weighing import weigh
-from notereader.reader.pared_slips import without_pared_slips
 from notereader.record import Address, Note, Record, Remark, Review
 from notereader.record.values import Value, ValueRefused, check_value
 from notereader.vocabulary.fields import FieldSpec, field_specs
