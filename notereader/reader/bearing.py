@@ -368,7 +368,10 @@ def _listed(setting: Setting) -> tuple[Target, ...]:
     for group in named:
         found.update(dict.fromkeys(resolve_pairs(group, group.digits or digits)))
         digits = group.digits or digits
-    return tuple(found) if len(found) > 1 else ()
+    # 'Index FDS: radial slip divided, ulnar slip 20 per cent': the two slips, and no third tendon
+    parted = {(t.digit, t.tendon) for t in found if t.slip}
+    kept = tuple(t for t in found if t.slip or (t.digit, t.tendon) not in parted)
+    return kept if len(kept) > 1 else ()
 
 
 def _by_place(
@@ -380,7 +383,7 @@ def _by_place(
 ) -> list[Group]:
     """Return groups for 'the former', 'the latter', 'the second': of the tendons named in the sentence or before it."""
     found: list[Group] = []
-    for k, word in places_told(page, sentence, mentions):
+    for k, end, word in places_told(page, sentence, mentions):
         own = _listed(Setting(sentence, [g for g in groups if g.j <= k], course.digits))
         wide = any(g.tendons and not g.digits and g.i < k and g.tendons[0] not in WRIST for g in groups)
         # 'the two FDPs, the former with 3-0': of which fingers is not told
@@ -393,11 +396,11 @@ def _by_place(
             kinds, kind = two, at_place(word, 2)
         if kind is not None:  # 'the divided profundus and the two superficiales, the former ... and the latter ...'
             pairs = ((None, kinds[kind], None),)
-            found.append(Group(k, k + 2, (), (kinds[kind],), pairs, every=True, place=True))
-        elif place is not None and not any(g.i <= k + 1 < g.j for g in groups):
+            found.append(Group(k, end, (), (kinds[kind],), pairs, every=True, place=True))
+        elif place is not None and not any(g.i <= end - 1 < g.j for g in groups):
             t = targets[place]
             pair = ("" if t.digit is None and t.tendon in WRIST else t.digit, t.tendon, t.slip)
-            found.append(Group(k, k + 2, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
+            found.append(Group(k, end, (t.digit,) if t.digit else (), (t.tendon,), (pair,), place=True))
     return found
 
 

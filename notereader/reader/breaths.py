@@ -7,8 +7,10 @@ the skin, once the run before it holds a finding.
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.by_depth import name_by_depth
 from notereader.reader.companions import name_companions
 from notereader.reader.digits import index_words
+from notereader.reader.edge_sutures import name_edge_sutures
 from notereader.reader.fancies import cut_behind_fancy
 from notereader.reader.measures import count_of
 from notereader.reader.openings import (
@@ -47,6 +49,8 @@ def breaths(doc: Doc) -> Doc:
     page = page_of(doc)
     hear_pulleys(page)
     name_companions(page)
+    name_by_depth(page)
+    name_edge_sutures(page)
     index_words(page)
     cut: list[Sentence] = []
     longest = _WITHOUT_STOPS if _has_no_stops(page) else _LONG

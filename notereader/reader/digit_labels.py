@@ -128,9 +128,25 @@ def _is_the_one(name: _ShortName) -> bool:
 def _says_left_out(name: _ShortName) -> bool | None:
     """'In all but the small', 'so middle first FDP cut across': a finger, where the note names it so elsewhere."""
     left_out = name.of_the in _LEAVING_OUT and (name.after in _ENDS or name.after in _VERBS or name.after in RAN)
+    if name.of_the == "but" and _all_but_of_four(name):
+        return True
     if left_out or _turns_to_tendon(name.page, name.mention.j):
         return named_as_digit(name.page, name.mention)
     return None
+
+
+def _all_but_of_four(name: _ShortName) -> bool:
+    """'All four FDP cut, and all but the small repaired': a finger where the four flexors are told as four."""
+    page, k = name.page, name.mention.i
+    told = name.after in _VERBS or name.after in _SEWN
+    return told and page.words[k - 3] == "all" and any(_is_of_four(page, m) for m in page.mentions)
+
+
+def _is_of_four(page: Page, mention: Mention) -> bool:
+    return mention.kind == "tendon" and page.words[mention.i - 1 : mention.i] == ["four"]
+
+
+_SEWN = frozenset(["repaired", "sewn", "sutured", "got", "received", "given", "cut", "divided"])
 
 
 def _says_one_or_same(name: _ShortName) -> bool | None:

@@ -4,11 +4,13 @@ from notereader.reader.page import Page, Sentence
 from notereader.vocabulary.wordlists import word_list
 
 _RISKS = word_list("standing", "risks")
+_FORESEEN = word_list("standing", "foreseen")  # 'Expected outcome: good glide'
 _ON_CONDITION = frozenset(["provided", "providing", "assuming", "supposing"])
 _OPENERS = frozenset(
     [
         *_ON_CONDITION,
-        "plans",
+        *_FORESEEN,
+        *("plans", "to"),
         *("consent", "risks", "risk", "signed", "agreed", "consented", "plan", "booked", "listed"),
         *("planned", "proposed", "intended", "not", "omitted", "deferred", "considered", "discussed", "declined"),
         *("(", "note", "nb", "were", "should", "had"),
@@ -33,8 +35,13 @@ def kind_by_opening(page: Page, sentence: Sentence) -> str:
         return "story"
     if first[:1] == ["plan"] and first[1:2] in (["a"], ["b"], ["c"]) and first[2:3] != ["."]:
         return "considered"  # 'Plan B = sew FDP, four strands of 3-0 Prolene'
+    if first[:2] == ["to", "be"] and first[2:3] != [] and first[2].endswith("ed"):
+        return "plan"  # 'To be tested for gap and glide once the block wears off'
     if first[0] in _MEANT and ":" in first:
         return "plan"  # 'Planned: repair FDP ring', 'Intended operation: ...'
+    early = first[0] in ("plan", "plans") and first[1:2] in (["before"], ["prior"], ["on"], ["at"])
+    if early and ":" in page.words[sentence.i : sentence.i + _LONGEST_HEAD]:
+        return "plan"  # 'PLAN BEFORE INCISION: six-strand core, epitendinous 6-0'
     if _lists_undone(page, sentence):
         return "considered"
     if first[:1] in (["booked"], ["listed"]) and first[1:2] in (["as"], ["for"], [":"]):
@@ -77,7 +84,7 @@ _LONGEST_HEAD = 14  # words
 _PAIR = 2
 _LEFT_OUT = (["omitted"], ["deferred"], ["declined"])
 _NOT_DONE = tuple(["not", verb] for verb in ("done", "performed", "needed", "required", "attempted", "used"))
-_MEANT = frozenset(["planned", "proposed", "intended"])
+_MEANT = frozenset(["planned", "proposed", "intended", *_FORESEEN])
 
 
 def is_aside_of(first: list[str]) -> bool:

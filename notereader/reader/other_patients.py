@@ -1,5 +1,6 @@
 """Another patient's operation named in passing: "dictated after Mr Orrin's thumb (FPL, eight strands, no gap)"."""
 
+from notereader.reader.measures import count_of
 from notereader.reader.page import Page, Sentence, within
 from notereader.reader.published import POSSESSIVE
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
@@ -19,6 +20,8 @@ def mark_other_patients(page: Page, sentence: Sentence) -> None:
     """Set aside the statement in which a named patient's finger is only what this note comes after, or is not."""
     if any(word.endswith(POSSESSIVE) for word in sentence.said):
         _mark_relatives(page, sentence)
+    if not _CASES.isdisjoint(sentence.said):
+        _mark_other_case(page, sentence)
     if _TITLES.isdisjoint(sentence.said):
         return
     words = page.words
@@ -30,6 +33,22 @@ def mark_other_patients(page: Page, sentence: Sentence) -> None:
         if owner > 0 and digit is not None and _only_named(words, digit.j, sentence.j):
             end = next((n for n in range(digit.j, sentence.j) if words[n] == ";"), sentence.j)
             page.mark(k, end, "teaching")
+
+
+def _mark_other_case(page: Page, sentence: Sentence) -> None:
+    """'This was the second of two hands on the list; the first had an eight-strand FPL': what the other had."""
+    words = page.words
+    for k in range(sentence.i + 3, sentence.j):
+        counted = words[k] in _CASES and words[k - 2] == "of" and words[k - 3] in _RANKS and count_of(words[k - 1]) > 1
+        if not counted:
+            continue
+        turn = next((n + 1 for n in range(k, sentence.j) if words[n] in (";", ",", ":", "(")), sentence.j)
+        if words[turn : turn + 1] == ["the"] and not _RANKS.isdisjoint(words[turn + 1 : turn + 2]):
+            page.mark(turn, next((n for n in range(turn, sentence.j) if words[n] == ";"), sentence.j), "teaching")
+
+
+_CASES = frozenset(["hands", "cases", "patients", "operations"])
+_RANKS = frozenset(["first", "second", "third", "last", "other", "others", "one", "previous", "earlier", "next"])
 
 
 def _mark_relatives(page: Page, sentence: Sentence) -> None:

@@ -6,6 +6,8 @@ from notereader.vocabulary.wordlists import word_list
 _SHOWING = word_list("practised", "showing")
 _SPARE = word_list("practised", "spare")
 _ANIMALS = word_list("practised", "animals")
+_STUFFS = word_list("practised", "stuffs")
+_FOR_SHOW = word_list("practised", "for_show")
 _THINGS = word_list("practised", "things")
 _ENDS = frozenset([";", ".", "but", "however", "whereas", "while"])
 _NEAR = 4  # words: 'spare length of flexor tendon'
@@ -13,16 +15,22 @@ _NEAR = 4  # words: 'spare length of flexor tendon'
 
 def mark_practised(page: Page, sentence: Sentence) -> None:
     """Set aside what a sentence says was shown or practised on something other than the patient's tendon."""
-    if _SHOWING.isdisjoint(sentence.said) or (_SPARE | _ANIMALS).isdisjoint(sentence.said):
+    if _SHOWING.isdisjoint(sentence.said) or (_SPARE | _ANIMALS | _STUFFS).isdisjoint(sentence.said):
         return
     words = page.words
     for k in range(sentence.i, sentence.j):
-        if not _is_spare(words, k, sentence.j):
+        on_stuff = words[k] in _STUFFS and _lies_on(words, k)
+        if not (on_stuff or _is_spare(words, k, sentence.j)):
             continue
         begin = next((n + 1 for n in range(k - 1, sentence.i - 1, -1) if words[n] in _ENDS), sentence.i)
         end = next((n for n in range(k, sentence.j) if words[n] in _ENDS), sentence.j)
-        if not _SHOWING.isdisjoint(words[begin:end]):
+        if not (_FOR_SHOW if on_stuff else _SHOWING).isdisjoint(words[begin:end]):
             page.mark(begin, end, "teaching")
+
+
+def _lies_on(words: list[str], k: int) -> bool:
+    """'On the drape', 'upon a folded glove'."""
+    return not {"on", "upon"}.isdisjoint(words[max(0, k - 3) : k])
 
 
 def _is_spare(words: list[str], k: int, last: int) -> bool:

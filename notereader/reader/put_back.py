@@ -4,7 +4,7 @@ A field that was never filled in says as little: 'The FPL was repaired with ***'
 """
 
 from notereader.reader.page import Page, Sentence, within
-from notereader.vocabulary.wordlists import word_list
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _BACK = word_list("put_back", "back")
 _RETURNED = word_list("put_back", "returned")
@@ -21,6 +21,8 @@ def mark_put_back(page: Page, sentence: Sentence) -> None:
     """Set aside what a sentence says of a suture that it tells to have gone back unused, or elsewhere."""
     if not _READIED.isdisjoint(sentence.said):
         _mark_gone_elsewhere(page, sentence)
+    if not _ANCHORS.isdisjoint(sentence.said):
+        _mark_anchor_gone(page, sentence)
     k = _goes_back(page, sentence)
     if k < 0:
         return
@@ -35,6 +37,28 @@ def mark_put_back(page: Page, sentence: Sentence) -> None:
         before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
         if before is not None and before.block == sentence.block:
             page.mark(before.i, before.j, "considered")
+
+
+def _mark_anchor_gone(page: Page, sentence: Sentence) -> None:
+    """'A bone anchor was opened, found too big and handed back', 'Anchor placed, pulled out of bone, discarded'."""
+    words = page.words
+    for m in within(page.mentions, sentence.i, sentence.j):
+        if m.kind != "anchor" or not _OF_AN_ANCHOR.isdisjoint(words[m.j : m.j + 1]):
+            continue
+        end = next((k for k in range(m.j, sentence.j) if words[k] in _ENDS), sentence.j)
+        gone = next(
+            (k for k in range(m.j, end) if any(words[k : k + len(p)] == p for p in _GONE.get(words[k], ()))), -1
+        )
+        if gone > 0 and not any(n.kind in _SUTURE for n in within(page.mentions, m.j, gone)):
+            begin = next((k + 1 for k in range(m.i - 1, sentence.i - 1, -1) if words[k] in _ENDS), sentence.i)
+            page.mark(begin, gone + 1, "considered")
+
+
+_ANCHORS = frozenset(["anchor", "anchors"])
+_GONE = phrases_by_first_word("put_back", "gone")
+_OF_AN_ANCHOR = frozenset(
+    ["packaging", "packet", "wrapper", "inserter", "handle", "driver", "drill", "needle", "needles"]
+)
 
 
 def _mark_gone_elsewhere(page: Page, sentence: Sentence) -> None:

@@ -133,7 +133,9 @@ class Scene:
             )  # 'in all fingers but the index' of which none was named
             whose = digit in group.digits or nobody if group.digits else not digit
             concerns = whose and (not group.tendons or tendon in group.tendons)
-            first = group.j if i == group.i else i  # its own name, taken along with what is said of it
+            # Its own name, or the name of all, taken along with what is said of it: 'FDPs; all but the ring were sewn'.
+            enclosed = group.j < j and any(i < m.i < m.j <= group.i for m in self.of("quantifier"))
+            first = group.j if i == group.i or enclosed else i
             last = group.i if first < group.i and j == group.j else j
             itself = group.i <= i and j <= group.j
             if concerns and not itself and self.takes_out(group, first, last):
@@ -147,7 +149,7 @@ class Scene:
             if self.only_outer_left_out(group, i):
                 return False
             every = [m.i for m in self.of("quantifier") if m.j <= group.i]
-            first = self.part(every[-1])[0] if every else self.sentence.i
+            first = self._every_begins(every[-1]) if every else self.sentence.i
             if self.word_before(first) == ":":
                 first = self.part(first - 1)[0]  # 'Epitendinous: both but the small'
             return i >= first and not any(j <= g.i < group.i for g in named)
@@ -157,6 +159,13 @@ class Scene:
         if self.words(group.j, group.j + 2) == [",", "there"] and self.next_word(group.j + 2) not in _VERBS:
             return False  # 'in all save the FCR, there 2-0 PDS'
         return group.j <= i and not (again or self.save_that(group)) and _ITSELF.isdisjoint(self.words(begin, j))
+
+    def _every_begins(self, every: int) -> int:
+        """'All four FDPs were divided and all but the small repaired': where what is told of all but one begins."""
+        anew = self.word_before(every) in ("and", "but") and any(
+            m.j <= every for m in self.of("quantifier") if m.i >= self.part(every)[0]
+        )
+        return every if anew else self.part(every)[0]
 
     def own_aside(self, group: Group) -> int:
         """'Apart from the index, where it opened by 2 mm, no gap appeared': return the word behind its own aside."""

@@ -19,6 +19,7 @@ from notereader.reader.customs import mark_general_truth
 from notereader.reader.dates import find_dates
 from notereader.reader.denied_labels import mark_denied_labels
 from notereader.reader.denied_sayings import mark_denied_sayings
+from notereader.reader.donor_threads import mark_donor_threads
 from notereader.reader.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.earlier_operations import EarlierOperations
 from notereader.reader.earlier_stages import mark_earlier_stage
@@ -26,6 +27,8 @@ from notereader.reader.exemplary import mark_exemplary
 from notereader.reader.first_efforts import mark_first_efforts
 from notereader.reader.first_looks import mark_first_looks
 from notereader.reader.hearsay import mark_hearsay
+from notereader.reader.latter_things import mark_latter_things
+from notereader.reader.lessons import mark_lessons
 from notereader.reader.musings import mark_musings
 from notereader.reader.not_for_long import mark_not_for_long
 from notereader.reader.old_repairs import mark_old_repair
@@ -49,6 +52,7 @@ from notereader.reader.unrecorded import mark_unrecorded
 from notereader.reader.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
 from notereader.reader.weakened import mark_weakened
 from notereader.reader.wishes import mark_wishes
+from notereader.reader.yes_and_no import mark_yes_and_no
 from notereader.vocabulary.wordlists import word_list
 
 _SECTIONS = {
@@ -160,12 +164,15 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_awaited(page, sentence)
     mark_published(page, sentence)
     mark_practised(page, sentence)
+    mark_lessons(page, sentence)
     mark_recollections(page, sentence)
     mark_other_patients(page, sentence)
     mark_taken_back(page, sentence)
     _mark_stranger(page, sentence)
     _mark_muscles(page, sentence)
     mark_spacer(page, sentence)
+    mark_donor_threads(page, sentence)
+    mark_yes_and_no(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):
         _mark_asked(page, sentence)
@@ -181,6 +188,7 @@ def _mark_across_sentences(page: Page) -> None:
     mark_first_efforts(page)
     _mark_asides(page)
     mark_hearsay(page)
+    mark_latter_things(page)
 
 
 def _mark_asides(page: Page) -> None:

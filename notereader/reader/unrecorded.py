@@ -16,7 +16,7 @@ _BETWEEN = word_list("unrecorded", "between")
 _STOPS = word_list("unrecorded", "stops")
 _FINDINGS = word_list("unrecorded", "findings")
 _NO_ANSWER = word_list("unrecorded", "no_answer")
-_OPENS_NONE = frozenset(["?", *(phrase.split()[0] for phrase in _NO_ANSWER)])
+_OPENS_NONE = frozenset(["?", *(phrase.split()[0] for phrase in _NO_ANSWER | word_list("unrecorded", "doubtful"))])
 
 
 def mark_unrecorded(page: Page, sentence: Sentence) -> None:
@@ -63,10 +63,19 @@ def _mark_unanswered_labels(page: Page, sentence: Sentence) -> None:
             end = _answer_end(page, sentence, k)
             if _is_no_answer(page, k, end):
                 page.mark(_start(page, sentence, k - 1), end, "unfilled")
+        if before in _ASKS and page.words[k] in _DOUBTFUL and _answers_with_doubt(page, k):
+            page.mark(_start(page, sentence, k - 1), _answer_end(page, sentence, k), "unfilled")
 
 
 _DENY = (["not", "noted"], ["none", "noted"])  # 'Gap not noted' denies it where no form asks
 _ASKS = frozenset([":", "?", "=", "-", "|"])
+
+
+def _answers_with_doubt(page: Page, k: int) -> bool:
+    return any(page.words[k : k + len(p)] == p for p in _DOUBTFUL.get(page.words[k], ()))
+
+
+_DOUBTFUL = phrases_by_first_word("unrecorded", "doubtful")
 
 
 def _is_no_answer(page: Page, i: int, j: int) -> bool:
@@ -134,10 +143,13 @@ def _mark_forgotten(page: Page, sentence: Sentence) -> None:
         phrase = next((p for p in _FORGOTTEN.get(page.words[k], ()) if page.words[k : k + len(p)] == p), None)
         if phrase is not None:
             page.mark(sentence.i, _end(page, sentence, k), "unfilled")
+        elif any(page.words[k : k + len(p)] == p for p in _FORGOTTEN_HERE.get(page.words[k], ())):
+            page.mark(_start(page, sentence, k), _end(page, sentence, k), "unfilled")
 
 
+_FORGOTTEN_HERE = phrases_by_first_word("unrecorded", "forgotten_here")
 _FORGOTTEN = phrases_by_first_word("unrecorded", "forgotten")
-_MEMORY = frozenset(["memory", "recollection", "recall", "remember", "recalled", "remembered"])
+_MEMORY = frozenset(["memory", "recollection", "recall", "remember", "recalled", "remembered", "mind", "longer"])
 
 
 def _mark_not_judged(page: Page, sentence: Sentence) -> None:

@@ -15,7 +15,7 @@ _ADVERBS = word_list("weakened", "adverbs")
 _PAIRS = frozenset(tuple(pair.split()) for pair in word_list("weakened", "pairs"))
 _BETWEEN = word_list("weakened", "between")
 _DENIALS = frozenset(["not", "never"])
-_OPENERS = _ADVERBS | _DENIALS | {second for _, second in _PAIRS}
+_OPENERS = _ADVERBS | _DENIALS | {"nor"} | {second for _, second in _PAIRS}
 # 'Hardly smooth', 'less than full glide' are restricted, as the rule of the glide has it.
 _SCARCELY = frozenset(["hardly", "barely", "scarcely", "less"])
 
@@ -52,6 +52,8 @@ def _weakener(page: Page, sentence: Sentence, i: int, denied: bool) -> int:
     k = i - 1
     while k > sentence.i and page.words[k] in _BETWEEN:
         k -= 1
+    if denied and page.words[clause_start(page, sentence, i)] == "nor":
+        return clause_start(page, sentence, i)  # 'Nor was A2 left unharmed'
     if k < sentence.i:
         return -1
     if k > sentence.i and (page.words[k - 1], page.words[k]) in _PAIRS:

@@ -4,6 +4,9 @@ A floor is what the reader reaches today, rounded down to the whole percent; it 
 the test unless overstated.toml names it with the reason why it is still read wrongly.
 """
 
+import os
+import subprocess
+import sys
 import tomllib
 from functools import cache
 from pathlib import Path
@@ -15,7 +18,7 @@ from notereader.record import Address, Interval
 from notereader.record.values import check_value
 from notereader.vocabulary.fields import field_specs
 
-FLOORS = {"doubted": 94, "owned": 96, "changed": 96, "mixed": 93, "later": 90}
+FLOORS = {"doubted": 94, "owned": 96, "changed": 96, "mixed": 93, "later": 90, "further": 95}
 ALLOWED: dict[str, str] = tomllib.loads(Path(__file__).with_name("overstated.toml").read_text(encoding="utf-8"))
 
 
@@ -48,3 +51,22 @@ def test_every_truth_is_one_that_the_record_can_hold() -> None:
             place = Address.parse(line)
             held = Interval(low=value[0], high=value[1]) if isinstance(value, tuple) else value
             assert check_value(field_specs()[place.group][place.field], held) is not None, scrap.name
+
+
+def test_no_fact_of_a_scrap_hangs_on_the_order_of_sets() -> None:
+    """Python shuffles the order of sets anew in every process; a rule that takes the first of a set shows here."""
+    program = (
+        "import scraps; print([(f.line(), f.said) for name in scraps.FILES for f in scraps.tally_of(name).faults])"
+    )
+    printed = {
+        subprocess.run(
+            [sys.executable, "-c", program],
+            capture_output=True,
+            text=True,
+            check=True,
+            cwd=Path(__file__).parent,
+            env={**os.environ, "PYTHONHASHSEED": seed, "PYTHONIOENCODING": "utf-8"},
+        ).stdout
+        for seed in ("1", "4")
+    }
+    assert len(printed) == 1

@@ -50,6 +50,8 @@ def ends(desk: Desk, scene: Scene) -> None:
     if any(_of_no_tendon(scene, m) for m in nouns) and not scene.of("tendon"):
         return  # 'The stump of the finger was clean'
     of_ends = nouns or not _MANY_ENDS.isdisjoint(scene.said)  # 'a clean wound and clean tendon ends'
+    if _edges_of_a_cover(scene):
+        return
     if "wound" in scene.said and not of_ends and not scene.of("tendon"):
         return  # 'Volar wound 6 cm, clean edges'
     asked = next((m.i for m in scene.of("ends") if _asked_and_denied(scene, m)), len(scene.page.words))
@@ -80,6 +82,18 @@ def ends(desk: Desk, scene: Scene) -> None:
                 desk.tendon(scene, target, "ends", mention.value, [spot], "ends as found")
             if "edges" not in scene.said:  # which a cut in part has too
                 mark_unsettled(desk, target, targets, known)
+
+
+def _edges_of_a_cover(scene: Scene) -> bool:
+    """'Sheath closed over the repair, edges clean', 'The skin was sutured, its edges clean': of no tendon."""
+    opening = [w for w in scene.words(scene.sentence.i, scene.sentence.i + 3) if w not in ("the", "flexor", "a")]
+    closed = not _CLOSED.isdisjoint(scene.said) and _MANY_ENDS.isdisjoint(scene.said) and not scene.of("tendon")
+    return opening[:1] != [] and opening[0] in _COVERS and closed and not _EDGES.isdisjoint(scene.said)
+
+
+_COVERS = frozenset(["sheath", "wound", "wounds", "skin", "incision", "pulley"])
+_CLOSED = frozenset(["closed", "sewn", "sutured", "stitched", "repaired", "closure"])
+_EDGES = frozenset(["edges", "edge"])
 
 
 def _on_the_one_behind(scene: Scene, mention: Mention) -> list[Target]:

@@ -152,6 +152,7 @@ def _tendon_without(desk: Desk, scene: Scene, told: bool) -> None:
 _WITHOUT = (
     *(["none"], ["nothing"], ["went", "without"], ["was", "left", "without"], ["were", "left", "without"]),
     *(["was", "not"], ["were", "not"], ["did", "not"], ["had", "not"], ["left", "without"]),
+    *(["having", "none"], ["with", "none"], ["has", "none"], ["had", "none"], ["got", "none"]),
 )
 
 

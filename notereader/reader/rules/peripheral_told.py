@@ -128,12 +128,21 @@ _NEW_ONE = frozenset(["new", "another", "second", "again", "fresh", "replaced"])
 
 def weighed_and_left(scene: Scene, spot: Anchor) -> bool:
     """'An epitendinous suture was considered but not placed'."""
+    if scene.page.standing[spot.i] == "teaching":
+        return _shown_and_not_placed(scene.words(spot.j, scene.sentence.j))
     if scene.page.standing[spot.i] != "considered":
         return False
     behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
     against = scene.words(spot.i - 4, spot.i)[:2] in _AGAINST or scene.words(spot.i - 3, spot.i)[:2] in _AGAINST
     rest = list(pairwise(scene.words(spot.j, scene.sentence.j)))
     return against or any(pair in _AND_LEFT for pair in pairwise(behind)) or any(pair in _OMITTED for pair in rest)
+
+
+def _shown_and_not_placed(behind: list[str]) -> bool:
+    """'... was demonstrated on the drape but not put in the tendon', '... was shown, and none was placed'."""
+    turns = (behind[k + 1 : k + 1 + _TOLD_OF_IT] for k, word in enumerate(behind) if word in ("but", "and", ";"))
+    denied = (words for words in turns if words[:1] in (["not"], ["never"], ["none"]))
+    return any(not (_GIVEN | {"sewn", "run"}).isdisjoint(words[1:3]) for words in denied)
 
 
 def meant_and_not_placed(scene: Scene, spot: Anchor) -> bool:
@@ -270,12 +279,30 @@ def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
         return True
     if scene.word_before(spot.i) in _SEALED:
         return True  # 'sealed peripherally with fibrin'
+    if _round_another(scene, spot):
+        return True
     nerve = "epineurium" in scene.words(scene.sentence.i, scene.sentence.j) or bool(scene.of("sided", "anynerve"))
     tendon = any(g.tendons or g.generic for g in scene.setting.groups) or bool(scene.of("stitch", "strandword"))
     round_it = scene.words(spot.i, spot.j) in (["circumferential"], ["circumferentially"], ["around"], ["round"])
     return nerve and round_it and not tendon
 
 
+def _round_another(scene: Scene, spot: Anchor) -> bool:
+    """'Epi done on the nerve only', 'the circumferential stitch was for the artery': told of that and of no tendon."""
+    words = scene.page.words
+    last = next((k for k in range(spot.j, scene.sentence.j) if words[k] in (",", ";", ".")), scene.sentence.j)
+    lead = [w for w in scene.words(spot.j, last) if w not in _LEADING_ROUND]
+    return lead[:2] in _ROUND_ANOTHER
+
+
+_LEADING_ROUND = frozenset(
+    ["the", "a", "suture", "stitch", "was", "is", "done", "put", "only", "placed", "run", "just"]
+)
+_ROUND_ANOTHER = tuple(
+    [placed, thing]
+    for placed in ("on", "around", "round", "for", "in", "to")
+    for thing in ("nerve", "nerves", "artery", "arteries", "vessel", "vessels", "epineurium")
+)
 _ONLY_BEHIND = -1  # words that a denial before the suture may stand from it: none
 
 

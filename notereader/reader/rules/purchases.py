@@ -51,12 +51,17 @@ _ENDS = {
 }
 
 
+_BROUGHT = frozenset(["advanced", "advancing", "shortened", "lengthened", "moved", "shifted"])
+
+
 def is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
     """Tell whether a length is tendon taken by the core, not a stump, a wound, a gap or what was trimmed away."""
     if q.high is not None and not 2 <= q.high <= 25:
         return False
     if not _LOST.isdisjoint(scene.words(max(scene.sentence.i, q.i - 4), min(q.j + 6, scene.sentence.j))):
         return False  # 'a kerf of about 3 mm of tendon was missing'
+    if scene.word_before(q.i) in _BROUGHT:
+        return False  # 'too short to take a core stitch, so the end was advanced 6 mm'
     if made_do(scene, q):
         return True
     if _corrects_what_was_cut_away(scene, q):

@@ -46,7 +46,8 @@ def _stands_bare(scene: Scene, k: int, counted: bool) -> bool:
     while lead > first and scene.page.words[lead] in _ONLY:
         lead -= 1
     verb = scene.page.words[lead] in _HAS or scene.words(lead - 1, lead + 1) in _ROOM
-    return verb or (counted and bool(named[-1].digits) and named[-1].j == lead + 1)
+    shortly = scene.page.words[lead] == "in" and named[-1].j == lead  # 'FDP in four strands, FDS in two'
+    return verb or (counted and (shortly or (bool(named[-1].digits) and named[-1].j == lead + 1)))
 
 
 def _told_of(desk: Desk, target: Target) -> int:
