@@ -32,6 +32,7 @@ from notereader.reader.relative_digits import settle_relative_digits
 from notereader.reader.shared_nouns import settle_shared_nouns
 from notereader.reader.slashed import part_at_slashes
 from notereader.reader.slips import settle_slips
+from notereader.reader.taken_by_wound import settle_taken
 from notereader.reader.wounds_named import settle_wounds
 from notereader.vocabulary.wordlists import word_list
 
@@ -94,6 +95,7 @@ def _settle_names(page: Page) -> None:
     settle_shared_nouns(page)
     settle_fibre_bundles(page)
     settle_wounds(page)
+    settle_taken(page)
     settle_otherwise_hurt(page)
     settle_slips(page)
     settle_digits(page)

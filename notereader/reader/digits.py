@@ -261,9 +261,16 @@ def _beside_tendon(page: Page, mention: Mention) -> bool:
     back = mention.i - 1
     while back >= 0 and page.words[back] in _BESIDE_TENDON_WORDS:
         back -= 1
+    lone = (
+        back > 0 and page.words[back] in _LONE and page.words[back + 1] == "of"
+    )  # 'the profundus alone of the middle'
+    back -= lone
     ordinal = page.words[mention.i] in ("second", "2nd", "third", "3rd", "fourth", "4th")
     near = back >= 0 and back in page.tendon_words and not ordinal
-    return near and (mention.i - back < 4)
+    return near and (mention.i - back < 4 + lone)
+
+
+_LONE = frozenset(["alone", "only", "itself"])
 
 
 def _ordinal_again(page: Page, mention: Mention) -> bool:

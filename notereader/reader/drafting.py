@@ -9,6 +9,7 @@ from notereader.reader.groups import DIGITS, Target
 from notereader.reader.held_counts import held_to_counts
 from notereader.reader.naming import where_named
 from notereader.reader.own_cores import with_own_cores
+from notereader.reader.pared_slips import without_pared_slips
 from notereader.reader.settling import BY_SUTURE, settle_repair
 from notereader.reader.summing_up import behind_the_telling
 from notereader.reader.weighing import weigh
@@ -23,7 +24,7 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
     findings = held_to_counts(desk, findings)
     findings = _under_body_digit(findings)
     findings = _spread_zones(behind_the_telling(desk.page, findings))
-    findings = with_own_cores(desk, _by_slips(_as_one(findings)))
+    findings = with_own_cores(desk, _by_slips(_as_one(without_pared_slips(findings))))
     grouped = _grouped(findings)
     record = Record(note=Note.of(desk.page.text, name), review=Review(reader_version=version))
     maker = FactMaker(desk)

@@ -45,6 +45,7 @@ def _stands_apart(named: Named, run: list[Mention], atom: Mention) -> bool:
     page = named.page
     return (
         not _glued(page, run[-1].j, atom.i, named.quantifiers)
+        or _behind_a_lone_one(page, run, atom)
         or names_place(page, atom.i, atom.j)
         or _next_slip(page, run[-1], atom)
         or _next_subject(page, run, atom)
@@ -82,7 +83,9 @@ def _told_apart(named: Named, run: list[Mention], atom: Mention) -> bool:
 
 
 _PARTED = frozenset(["divided", "severed", "transected", "lacerated"])
+_ALONE = (["alone"], ["only"])
 _IN_TURN = frozenset(["thereafter", "subsequently"])
+_NEXT_IN_TURN = (["and", "then"], ["and", "afterwards"], ["and", "finally"], ["and", "lastly"])
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
@@ -92,6 +95,9 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     quantified = {k for q in quantifiers for k in range(q.i, q.j)}
     if page.words[j - 1] in _PARTED and (page.words[j - 2] == "the" or count_of(page.words[j - 2]) > 1):
         j -= 1  # 'the divided profundus and the two divided superficialis tendons'
+    i += 2 if _goes_on_in_turn(page, i, j) else 0
+    i += page.words[i : i + 1] in _ALONE and page.words[i + 1 : i + 2] == ["of"]  # 'the profundus alone of the middle'
+    i += _wholly_and(page, i, j)
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
@@ -116,6 +122,43 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
 
 
 _FINGERS = frozenset(["fingers", "digits"])
+
+
+def _goes_on_in_turn(page: Page, i: int, j: int) -> bool:
+    """'The ring profundus and then the middle superficialis were joined', not '... and then the FDS was excised'."""
+    if page.words[i : i + 2] not in _NEXT_IN_TURN or page.words[i - 1] in _SLIPS:
+        return False
+    return _OF_ONE.isdisjoint(page.words[j : j + _NAME])
+
+
+def _wholly_and(page: Page, i: int, j: int) -> bool:
+    """'It had severed both tendons of the index entirely and the profundus of the middle.': cut through, both of them.
+
+    Not where more is told of the second: 'the FDP completely and the FDS by half'.
+    """
+    if page.words[i : i + 2] not in _WHOLLY:
+        return False
+    ahead = range(j, min(j + _TO_ITS_END, len(page.words)))
+    end = next((k for k in ahead if page.words[k] in _STOPS), j)
+    named = {k for m in within(page.mentions, j, end) if m.kind in _NAMES for k in range(m.i, m.j)}
+    return end > j and all(k in named or page.words[k] in _OF_NAMES for k in range(j, end))
+
+
+_WHOLLY = tuple([word, "and"] for word in ("entirely", "completely", "cleanly", "totally", "wholly", "fully"))
+_TO_ITS_END = 10  # words
+_STOPS = frozenset([".", ",", ";"])
+_NAMES = frozenset(["tendon", "digit", "generic"])
+_OF_NAMES = frozenset(["of", "the", "alone", "only", "in", "finger", "tendon"])
+
+
+def _behind_a_lone_one(page: Page, run: list[Mention], atom: Mention) -> bool:
+    """'... and the profundus alone of the middle, the middle FDS keeping half': behind the comma of another one."""
+    lone = any(page.words[m.j : m.j + 1] in _ALONE for m in run if m.kind == "tendon")
+    return lone and page.words[run[-1].j : run[-1].j + 1] == [","] and run[-1].j < atom.i
+
+
+_SLIPS = frozenset(["slip", "slips"])
+_OF_ONE = frozenset(["was", "is", "i", "we", "had", "has"])
 
 
 def _left_behind(page: Page, run: list[Mention], atom: Mention) -> bool:

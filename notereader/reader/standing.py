@@ -11,6 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.awaited import mark_awaited
+from notereader.reader.bracketed_options import mark_bracketed_options
 from notereader.reader.briefed import mark_briefed
 from notereader.reader.clauses import AUXILIARIES
 from notereader.reader.cue_scopes import clause_of, mark_cues, no_condition
@@ -95,6 +96,7 @@ def _mark_form(page: Page, sentence: Sentence, ticked: frozenset[int]) -> None:
         mark_unticked(page, part)
         mark_open_choices(page, part)
     mark_left_open(page, sentence)
+    mark_bracketed_options(page, sentence)
     mark_unrecorded(page, sentence)
     mark_denied_labels(page, sentence)
     mark_open_labels(page, sentence)

@@ -132,6 +132,7 @@ FLOORS = {
     "fresh90": Floor(95, 96, 96),
     "fresh91": Floor(94, 95, 96),
     "fresh92": Floor(93, 94, 96),
+    "fresh93": Floor(90, 91, 96),
     "voices1": Floor(98, 98, 98),
     "voices2": Floor(95, 96, 96),
     "voices3": Floor(96, 96, 96),

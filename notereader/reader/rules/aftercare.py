@@ -198,11 +198,28 @@ def _is_splint_position(desk: Desk, scene: Scene) -> bool:
 
 def _position(scene: Scene, joint: Mention, low: int, high: int) -> tuple[Interval, int, int] | None:
     """Read the angle of one joint: a figure with its direction after it, else before it ('30 deg of wrist ext')."""
+    if (there := _at_the_joint(scene, joint, low)) is not None:
+        return there
     before = _angle_before(scene, joint, low)
     if before is not None and (scene.word_before(joint.i) in ("of", "in", "at", "for") or _right_before(scene, joint)):
         return before  # '20 degrees flexion of the wrist and 50 degrees flexion in the MP joints'
     after = _angle_after(scene, joint, high)
     return after if after is not None else before
+
+
+def _at_the_joint(scene: Scene, joint: Mention, low: int) -> tuple[Interval, int, int] | None:
+    """'Neutral wrist, seventy at the MPs, straight at the IPs': what stands right before 'at the', figure or word."""
+    lead = 1 + (scene.word_before(joint.i) == "the")
+    at = joint.i - lead
+    own = joint.j + (scene.next_word(joint.j) in ("at", ":", "=", "in"))
+    behind = any(q.i == own for q in _figures(scene, joint.j, min(own + 1, scene.sentence.j)))
+    if at <= low or scene.page.words[at] not in ("at", "in") or behind:
+        return None
+    figure = next((q for q in _figures(scene, low, at) if q.j == at and not _counts_else(scene, q)), None)
+    if figure is not None and joint.value != "wrist":
+        return _signed(scene, figure, [], joint)
+    straight = next((m for m in scene.of("direction") if m.j == at and m.i >= low and m.value == "neutral"), None)
+    return (Interval(low=0, high=0), straight.i, straight.j) if straight is not None else None
 
 
 def _right_before(scene: Scene, joint: Mention) -> bool:

@@ -53,6 +53,8 @@ def _treated(desk: Desk, scene: Scene, deed: Mention) -> list[Target]:
 def _pointed_at(desk: Desk, scene: Scene, deed: Mention) -> list[Target] | None:
     """'I resected it', 'its frayed edge was trimmed': what the words around a deed point at, None where none does."""
     value, after = deed.value, scene.next_word(deed.j)
+    if _said_before(scene, deed):
+        return []
     if value == "trimmed":
         if its := _whose_edge(scene, deed):
             return group_targets(scene, its)
@@ -71,6 +73,12 @@ def _pointed_at(desk: Desk, scene: Scene, deed: Mention) -> list[Target] | None:
 
 
 _FOR_IT = (["to", "it"], ["about", "it"], ["for", "it"])
+
+
+def _said_before(scene: Scene, deed: Mention) -> bool:
+    """'... and I left that alone. No suture the ends of the profundus were clean': said again of what was just left."""
+    opens = deed.value == "left" and deed.i == scene.sentence.i and scene.words(deed.i, deed.i + 1) == ["no"]
+    return opens and scene.next_word(deed.j) in ("the", "both")
 
 
 def _whose_edge(scene: Scene, deed: Mention) -> Group | None:

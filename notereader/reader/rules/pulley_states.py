@@ -7,6 +7,7 @@ from notereader.reader.rules.attach import is_denied
 from notereader.reader.rules.pulley_names import PART_NOUNS, PARTS, is_tendon_end
 from notereader.reader.rules.pulley_threads import threaded
 from notereader.reader.rules.pulley_undone import undone
+from notereader.reader.rules.taken_with_lump import taken_with_lump
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -51,6 +52,9 @@ def pulley_words(scene: Scene) -> list[Mention]:
     """Return the words of a sentence that may say what was found of or done to a pulley, none overlapping."""
     if _IMAGING & set(scene.words(scene.sentence.i, scene.sentence.j)):
         return []
+    piece = taken_with_lump(scene)
+    if piece is not None:
+        return [piece]  # what was removed is the lump, and what was left the rest of the pulley
     own = [m for m in scene.of("opened") if not _says_little(scene, m)]
     lent = [half for m in scene.of("extent") if (half := _half_of_it(scene, m)) is not None]
     lent += [
@@ -488,12 +492,18 @@ def _kept(scene: Scene, m: Mention, word: str) -> str | None:
         return None  # 'A2, to be preserved at all costs, went'
     if before[-1:] == ["initially"] or _only_at_first(scene, m.j):
         return None  # 'A2 was intact at the start': what it came to is not told
+    if not _LEAVING.isdisjoint(word.split()[-1:]) and scene.next_word(m.j) in _MOST_OF:
+        return None  # 'leaving most of it', 'keeping the greater part': some of it was not left
     if word == "alone":
         return "intact" if {"left", "leave", "leaving"} & set(before) else None
     if word in ("left", "was left"):
         closed = scene.next_word(m.j) in _CLOSES or scene.words(m.j, m.j + 2) in _AS_IT_WAS or _left_it_so(scene, m)
         return "intact" if closed and not _hurt_before(scene, m) else None
     return "intact"
+
+
+_LEAVING = frozenset(["leaving", "leave", "left", "keeping", "preserving", "sparing", "kept", "preserved", "spared"])
+_MOST_OF = frozenset(["most", "much", "part"])
 
 
 def _only_at_first(scene: Scene, k: int) -> bool:

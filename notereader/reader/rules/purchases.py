@@ -64,6 +64,8 @@ def is_purchase(desk: Desk, scene: Scene, q: Quantity) -> bool:
         return False  # 'too short to take a core stitch, so the end was advanced 6 mm'
     if made_do(scene, q):
         return True
+    if _corrects_what_was_cut_away(scene, q):
+        return False
     if plainly_taken(scene, q) or _behind_core_before(desk, scene, q):
         return not led_by_trimming(scene, q)
     if _is_cut_away(scene, q) or _tells_where(scene, q):
@@ -89,6 +91,20 @@ def _is_cut_away(scene: Scene, q: Quantity) -> bool:
     if scene.words(q.i - 2, q.i) == ["taken", "back"] and "needle" not in scene.said:
         return True  # 'the ends were mashed and were taken back 3 mm'
     return led_by_trimming(scene, q)
+
+
+def _corrects_what_was_cut_away(scene: Scene, q: Quantity) -> bool:
+    """'I took off 3 mm each side, no, sorry, two on the proximal side': a length put right is one of the same kind."""
+    before = next((p for p in reversed(scene.quantities) if p.j <= q.i and p.unit == "mm"), None)
+    if before is None or q.i - before.j > _NEAR_BY:
+        return False
+    lead = scene.words(max(scene.sentence.i, before.i - 3), before.i)
+    between = [w for w in scene.words(before.j, q.i) if w != ","]
+    corrected = any(tuple(between[k : k + len(c)]) == c for c in _CORRECTIONS for k in range(len(between)))
+    return corrected and (not _GONE.isdisjoint(lead) or _is_cut_away(scene, before))
+
+
+_CORRECTIONS = [tuple(cue.split()) for cue in word_list("spoken", "self_corrections")]
 
 
 def _of_another_thing(desk: Desk, scene: Scene, q: Quantity) -> bool:

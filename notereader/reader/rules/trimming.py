@@ -151,6 +151,8 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     near = [*lead[-_OF_A:], *behind]
     if not _KEPT.isdisjoint(near) and not _STAYS.isdisjoint([*lead[-_OF_A:], *scene.words(q.j, q.j + _OF_A + 1)]):
         return True  # 'excised, with a stump of 1 cm left on the bone', 'a cuff of 1 cm kept', 'leaving a 1 cm stump'
+    if _is_a_stub(lead):
+        return True
     if lead[-1:] == ["to"] and behind[:1] == ["of"] and not _FAR.isdisjoint(behind):
         return True  # 'excised from the palm to 1 cm of its insertion'
     if behind[1:2] in (["of"], ["to"]) and behind[0] in _PLACED:
@@ -168,6 +170,12 @@ def _of_what_stays(scene: Scene, q: Quantity) -> bool:
     )
 
 
+def _is_a_stub(lead: list[str]) -> bool:
+    """'Excised (stub 6 mm)', 'resected, tag of 5 mm': a length right behind the name of what stays."""
+    named = lead[:-1] if lead[-1:] == ["of"] else lead
+    return named[-1:] != [] and named[-1] in _KEPT and named[-2:-1] in (["("], [","])
+
+
 _LUMPS = frozenset(["bulge", "lump", "bulk"])
 _HELD = (["purchase"], ["bite"], ["grip"], ["hold"])
 _FAR_BEFORE = 8  # words
@@ -175,7 +183,7 @@ _OF_A = 4  # words
 _STAYS = frozenset(["kept", "left", "leaving", "remained", "remains", "preserved"])
 _PLACED = frozenset(["proximal", "distal", "short"])
 _RODS = word_list("spacers", "rods")
-_KEPT = frozenset(["tongue", "tag", "stump", "cuff", "tail", "remnant", "rim"])
+_KEPT = frozenset(["tongue", "tag", "stump", "stub", "cuff", "tail", "remnant", "rim"])
 _FAR = frozenset(["insertion", "bone", "joint", "crease"])
 
 
