@@ -5,10 +5,10 @@ from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
 
-from notereader.reader.earlier_stages import tells_of_second
 from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.page import Page
 from notereader.reader.scene import Scene, group_targets
+from notereader.reader.standing.earlier_stages import tells_of_second
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
 

@@ -12,9 +12,9 @@ from typing import TYPE_CHECKING, Final
 from spacy.tokens import Doc
 
 if TYPE_CHECKING:
-    from notereader.reader.form_marks import TickedField
-    from notereader.reader.grid_lines import Row
     from notereader.reader.groups import Setting
+    from notereader.reader.layout.form_marks import TickedField
+    from notereader.reader.layout.grid_lines import Row
 
 
 class Break:

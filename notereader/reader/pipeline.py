@@ -12,60 +12,50 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from notereader import __version__
-from notereader.reader import (
-    answer_lines,
-    as_above,
-    bearing,
-    boxes,
-    breaths,
-    labels,
-    layout,
-    legends,
-    measures,
-    mentions,
-    row_references,
-    standing,
-    tables,
-)
+from notereader.reader.bearing import bearing
 from notereader.reader.desk import Desk
-from notereader.reader.drafting import draft
-from notereader.reader.filled_brackets import without_brackets
-from notereader.reader.misprints import misprints, read_put_right
+from notereader.reader.dictation import breaths
+from notereader.reader.drafting.drafting import draft
+from notereader.reader.layout import answer_lines, as_above, boxes, labels, layout, legends, row_references, tables
+from notereader.reader.layout.parted_names import with_names_whole
+from notereader.reader.mentions import measures, mentions
 from notereader.reader.page import page_of
-from notereader.reader.parted_names import with_names_whole
-from notereader.reader.rules.aftercare import aftercare
-from notereader.reader.rules.bare_cuts import bare_cuts
-from notereader.reader.rules.cut_likeness import same_as_there
-from notereader.reader.rules.cut_lists import listed_below, listed_beside, listed_with_share
-from notereader.reader.rules.edges_taken_off import edges_taken_off
-from notereader.reader.rules.elements import elements
-from notereader.reader.rules.every_flexor import every_flexor
-from notereader.reader.rules.injuries import injuries
-from notereader.reader.rules.lost_repairs import lost_repairs
-from notereader.reader.rules.lying_apart import found_apart
-from notereader.reader.rules.misstated_shares import misstated_shares
-from notereader.reader.rules.not_sewn import not_sewn
-from notereader.reader.rules.operation import operation
-from notereader.reader.rules.pulley_totals import opened_in_all
-from notereader.reader.rules.pulleys import pulleys
-from notereader.reader.rules.pulleys_rebuilt import rebuilt_before
-from notereader.reader.rules.quality import quality
-from notereader.reader.rules.references import references, take_over
-from notereader.reader.rules.renamed import renamed
-from notereader.reader.rules.short_fates import short_fates
-from notereader.reader.rules.spoken_of_repairs import spoken_of_repairs
-from notereader.reader.rules.sutures import sutures
-from notereader.reader.rules.tendon_extents import extents
-from notereader.reader.rules.tendon_treatments import treatments
-from notereader.reader.rules.ticked_columns import ticked_columns
+from notereader.reader.rules.cuts.bare_cuts import bare_cuts
+from notereader.reader.rules.cuts.cut_likeness import same_as_there
+from notereader.reader.rules.cuts.cut_lists import listed_below, listed_beside, listed_with_share
+from notereader.reader.rules.cuts.every_flexor import every_flexor
+from notereader.reader.rules.cuts.lying_apart import found_apart
+from notereader.reader.rules.cuts.misstated_shares import misstated_shares
+from notereader.reader.rules.cuts.tendon_extents import extents
+from notereader.reader.rules.cuts.ticked_columns import ticked_columns
+from notereader.reader.rules.cuts.told_shortly import told_shortly
+from notereader.reader.rules.cuts.wrongly_whole import wrongly_whole
+from notereader.reader.rules.cuts.zones import zones
+from notereader.reader.rules.deeds.lost_repairs import lost_repairs
+from notereader.reader.rules.deeds.not_sewn import not_sewn
+from notereader.reader.rules.deeds.short_fates import short_fates
+from notereader.reader.rules.deeds.spoken_of_repairs import spoken_of_repairs
+from notereader.reader.rules.deeds.tendon_treatments import treatments
+from notereader.reader.rules.orders.aftercare import aftercare
+from notereader.reader.rules.pulleys.edges_taken_off import edges_taken_off
+from notereader.reader.rules.pulleys.pulley_totals import opened_in_all
+from notereader.reader.rules.pulleys.pulleys import pulleys
+from notereader.reader.rules.pulleys.pulleys_rebuilt import rebuilt_before
+from notereader.reader.rules.results.quality import quality
+from notereader.reader.rules.structures.injuries import injuries
+from notereader.reader.rules.sutures.references import references, take_over
+from notereader.reader.rules.sutures.renamed import renamed
+from notereader.reader.rules.sutures.sutures import sutures
 from notereader.reader.rules.ticks import ticks
-from notereader.reader.rules.told_shortly import told_shortly
-from notereader.reader.rules.wrongly_whole import wrongly_whole
-from notereader.reader.rules.zones import zones
+from notereader.reader.rules.whole_note.elements import elements
+from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
-from notereader.reader.struck_through import without_struck
-from notereader.reader.tokens import NoteTokenizer
-from notereader.reader.typed_choices import without_typed_choices
+from notereader.reader.standing import standing
+from notereader.reader.text.filled_brackets import without_brackets
+from notereader.reader.text.misprints import misprints, read_put_right
+from notereader.reader.text.struck_through import without_struck
+from notereader.reader.text.tokens import NoteTokenizer
+from notereader.reader.text.typed_choices import without_typed_choices
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
 

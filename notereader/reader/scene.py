@@ -4,12 +4,12 @@ from bisect import bisect_left
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from notereader.reader.beside import thing_at
+from notereader.reader.bearing.beside import thing_at
 from notereader.reader.groups import DIGITS, WRIST, Group, Setting, Target, resolve_pairs
-from notereader.reader.measures import times_told
-from notereader.reader.negation import is_negated
+from notereader.reader.mentions.measures import times_told
 from notereader.reader.page import Break, Mention, Page, Quantity, Sentence
-from notereader.reader.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
+from notereader.reader.standing.negation import is_negated
+from notereader.reader.standing.unplaced import DENIED_OF_NEITHER, on_neither, one_of_several
 from notereader.vocabulary.wordlists import word_list
 
 _GOES_ON = word_list("scene", "goes_on")

@@ -20,9 +20,9 @@ from scoring import entries, plain
 from sklearn.feature_extraction import DictVectorizer
 from sklearn.linear_model import LogisticRegression
 
+from notereader.reader.drafting.signs import Signs
 from notereader.reader.page import page_of
 from notereader.reader.pipeline import language
-from notereader.reader.signs import Signs
 from notereader.record import Address, Record, load_record
 from notereader.vocabulary.doubts import DoubtTable, doubt_table
 

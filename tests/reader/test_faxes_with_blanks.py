@@ -3,7 +3,7 @@
 import pytest
 from reader_sentences import each
 
-from notereader.reader.lost_letters import with_lost_letters
+from notereader.reader.text.lost_letters import with_lost_letters
 
 CUT = "Ring finger. FDP completely divided and repaired with a four-strand cruciate, 4-0 Ethibond. "
 

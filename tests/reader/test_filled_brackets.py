@@ -3,7 +3,7 @@
 import pytest
 from reader_sentences import each, quote_of, told
 
-from notereader.reader.filled_brackets import without_brackets
+from notereader.reader.text.filled_brackets import without_brackets
 
 FORM = """Date of operation: [ 26 / 09 / 2031 ]    Digit: [ ring ]    Assistant: [          ]
 FDP: [x] complete   [ ] partial      Ends: [x] clean  [ ] ragged

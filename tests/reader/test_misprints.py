@@ -4,7 +4,7 @@ import pytest
 from reader_sentences import each
 
 from notereader.reader import read
-from notereader.reader.misprints import misprints
+from notereader.reader.text.misprints import misprints
 from notereader.record import Fact
 
 BODY = "Ring finger, zone II. FDP completely divided. Two-strand core of 4-0 Prolene. Purchase was 8 mm. Ends ragged."

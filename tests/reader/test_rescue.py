@@ -3,7 +3,7 @@
 import pytest
 from reader_sentences import fact_of, told
 
-from notereader.reader.rescue import Rescue
+from notereader.reader.mentions.rescue import Rescue
 from notereader.vocabulary.terms import terms
 
 RING = "Left ring finger. FDP completely divided and repaired with 4-0 nylon. "

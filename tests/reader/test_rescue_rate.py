@@ -6,7 +6,7 @@ news, subtitles and the web; words of the vocabulary itself are left out, for th
 
 import pytest
 
-from notereader.reader.rescue import Rescue
+from notereader.reader.mentions.rescue import Rescue
 from notereader.vocabulary.terms import terms
 
 wordfreq = pytest.importorskip("wordfreq")

@@ -3,7 +3,7 @@
 import pytest
 from reader_sentences import told
 
-from notereader.reader.ticked_lines import ticked_lines
+from notereader.reader.layout.ticked_lines import ticked_lines
 
 FORM = "Ring FDP repaired.\n{lines}\n"
 

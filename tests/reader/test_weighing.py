@@ -3,9 +3,9 @@
 import pytest
 from reader_sentences import fact_of, record_of
 
+from notereader.reader.drafting.signs import Signs
 from notereader.reader.page import page_of
 from notereader.reader.pipeline import language
-from notereader.reader.signs import Signs
 from notereader.vocabulary.doubts import doubt_table
 from notereader.vocabulary.fields import field_specs
 

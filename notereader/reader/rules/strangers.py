@@ -6,7 +6,7 @@ Such nouns are no subjects of their own; without them their adjectives would be 
 from collections.abc import Sequence
 
 from notereader.reader.page import Break
-from notereader.reader.rules.threads import find_sizes
+from notereader.reader.rules.sutures.threads import find_sizes
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 

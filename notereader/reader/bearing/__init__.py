@@ -1,0 +1,1 @@
+"""Step 6, bearing: which digits, tendons and slips a sentence is about."""

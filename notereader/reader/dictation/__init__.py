@@ -1,0 +1,1 @@
+"""Dictation without stops: statements are cut where a new subject begins."""

@@ -1,0 +1,1 @@
+"""Step 2, layout: lines, headings, sentences, forms, grids and lists."""

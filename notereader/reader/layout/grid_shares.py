@@ -1,0 +1,50 @@
+"""Bare figures that a grid's row or column of a tendon holds: 'FDP   100   40   ok' tells how much of it was cut."""
+
+from notereader.reader.layout.grid_fingers import only_names
+from notereader.reader.layout.grid_lines import Span
+from notereader.reader.page import Page, Quantity, Sentence, within
+from notereader.vocabulary.wordlists import word_list
+
+_STATES = word_list("grid_shares", "states")
+_STEP = 5  # per cent; nobody guesses a share more finely
+_LEAST = 10  # per cent; a smaller bare figure may count strands
+_ALL = 100  # per cent
+_FEWEST = 2  # cells
+
+
+def take_shares(page: Page) -> None:
+    """Take the bare figures of such cells for per cents, where one is 100 or stands beside a state: 'ok', 'cut'."""
+    told: dict[Span, list[Sentence]] = {}
+    for sentence in page.sentences:
+        tendon = _of_one_tendon(page, sentence)
+        if tendon is not None:
+            told.setdefault(tendon, []).append(sentence)
+    bare = {q.i: q for q in page.quantities if not q.unit} if told else {}
+    for cells in told.values():
+        figures = _shares(page, cells, bare)
+        for figure in figures or ():
+            figure.unit = "%"
+
+
+def _of_one_tendon(page: Page, sentence: Sentence) -> Span | None:
+    """Return the label of a cell that is told with a tendon and a finger and with nothing else."""
+    if len(sentence.prefix) != _FEWEST or sentence.j - sentence.i != 1:
+        return None
+    tendons = [label for label in sentence.prefix if _only_a_tendon(page, label)]
+    fingers = [label for label in sentence.prefix if only_names(page, label)]
+    return tendons[0] if len(tendons) == len(fingers) == 1 else None
+
+
+def _only_a_tendon(page: Page, label: Span) -> bool:
+    named = [m for m in within(page.mentions, *label) if m.kind == "tendon"]
+    return len(named) == 1 and (named[0].i, named[0].j) == label
+
+
+def _shares(page: Page, cells: list[Sentence], bare: dict[int, Quantity]) -> list[Quantity]:
+    """Return the figures of a row, or nothing where a cell holds anything but shares and states."""
+    figures = [bare[cell.i] for cell in cells if cell.i in bare]
+    states = [cell for cell in cells if page.words[cell.i] in _STATES]
+    whole = any(q.high == _ALL for q in figures)
+    fit = all(q.high is not None and _LEAST <= q.high <= _ALL and not q.high % _STEP for q in figures)
+    full = len(figures) + len(states) == len(cells) >= _FEWEST
+    return figures if fit and full and (whole or states) else []

@@ -1,0 +1,1 @@
+"""How far each tendon was cut, at which zone, and how its ends were."""

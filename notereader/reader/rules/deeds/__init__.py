@@ -1,0 +1,1 @@
+"""What was done to each tendon."""

@@ -1,0 +1,1 @@
+"""What the surgeon ordered for the time after."""

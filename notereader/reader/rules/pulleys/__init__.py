@@ -1,0 +1,1 @@
+"""What was found of and done to each pulley."""

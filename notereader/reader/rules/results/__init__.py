@@ -1,0 +1,1 @@
+"""How the finished repair behaved: gap, glide, tension, bulk, and how it was tested."""

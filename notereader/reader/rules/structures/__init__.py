@@ -1,0 +1,1 @@
+"""Nerves, arteries, plates, ligaments, extensor tendons and bones."""

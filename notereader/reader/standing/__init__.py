@@ -1,0 +1,1 @@
+"""Step 5, standing: whether what is said is a finding of this operation."""

@@ -1,0 +1,1 @@
+"""Step 1, the text: what is put right before a note is read, and its words."""
