@@ -1,6 +1,7 @@
 """The note as text: read-only, comfortable to read, with the words of the facts marked."""
 
 import re
+from itertools import groupby
 
 from PySide6.QtCore import QPointF, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -11,12 +12,14 @@ from PySide6.QtGui import (
     QPolygonF,
     QResizeEvent,
     QTextBlockFormat,
+    QTextCharFormat,
     QTextCursor,
     QTextDocument,
     QTextOption,
 )
 from PySide6.QtWidgets import QTextEdit, QWidget
 
+from notereader.desktop.columns import column_format, columned_lines
 from notereader.desktop.look import Look
 from notereader.desktop.marks import Span, facts_at, marks_of
 from notereader.desktop.positions import Positions, shown
@@ -86,7 +89,7 @@ class NoteView(QTextEdit):
         cursor = QTextCursor(self.document())
         cursor.beginEditBlock()
         cursor.setBlockFormat(spaced)
-        cursor.insertText(shown(text))
+        _write(cursor, shown(text))
         cursor.endEditBlock()
         self.moveCursor(QTextCursor.MoveOperation.Start)
 
@@ -214,3 +217,12 @@ class NoteView(QTextEdit):
     def _keep_in_sight(self) -> None:
         if self._in_hand:
             self._scroll_to(self._in_hand[0])
+
+
+def _write(cursor: QTextCursor, text: str) -> None:
+    """Insert a note, its lines that stand in columns in letters of one width."""
+    lines = text.split("\n")
+    parts = groupby(zip(columned_lines(text), lines, strict=True), key=lambda part: part[0])
+    for n, (columned, part) in enumerate(parts):
+        written = "\n".join(line for _, line in part)
+        cursor.insertText("\n" * (n > 0) + written, column_format() if columned else QTextCharFormat())

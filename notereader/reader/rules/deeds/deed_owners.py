@@ -77,7 +77,8 @@ _FOR_IT = (["to", "it"], ["about", "it"], ["for", "it"])
 
 def _said_before(scene: Scene, deed: Mention) -> bool:
     """'... and I left that alone. No suture the ends of the profundus were clean': said again of what was just left."""
-    opens = deed.value == "left" and deed.i == scene.sentence.i and scene.words(deed.i, deed.i + 1) == ["no"]
+    short = deed.j == deed.i + 2  # not 'No attempt was made to repair the FDS'
+    opens = short and deed.value == "left" and deed.i == scene.sentence.i and scene.page.words[deed.i] == "no"
     return opens and scene.next_word(deed.j) in ("the", "both")
 
 
