@@ -46,8 +46,6 @@ def count_of(word: str) -> int:
     return NUMBER_WORDS.get(word, int(word) if word.isdecimal() else 0)
 
 
-_NTHS = {"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "tenth": 10}
-
 UNITS: dict[str, tuple[str, float]] = {
     **dict.fromkeys(
         ("mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters", "mil", "rnm", "mrn", "rnrn"),

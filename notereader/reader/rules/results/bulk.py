@@ -2,10 +2,10 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.needs import needs
-from notereader.reader.page import Break, Mention
+from notereader.reader.page import Mention
 from notereader.reader.rules.results.at_last import settle_at_last
 from notereader.reader.rules.results.behaviour import after_repair, behaving, foreign, lay_behaviour, names_repair
-from notereader.reader.rules.results.bulk_asides import tells_no_bulk
+from notereader.reader.rules.results.bulk_asides import only_spoken_of
 from notereader.reader.rules.results.but_for import but_for_some
 from notereader.reader.rules.results.dealt_results import not_denied
 from notereader.reader.rules.results.not_taken_away import not_taken_away
@@ -32,7 +32,7 @@ def bulk(desk: Desk, scene: Scene) -> None:
     found = [m for m in scene.of("bulk") if scene.told(m.i) and not foreign(scene, m.i, m.j)]
     for mention in found:
         word = " ".join(scene.words(mention.i, mention.j))
-        if _no_repair(desk, scene, mention, word) or _only_spoken_of(scene, mention, word):
+        if _no_repair(desk, scene, mention, word) or only_spoken_of(scene, mention, word):
             continue
         if word == "bulk" and scene.next_word(mention.j) == ":" and any(m.i > mention.j for m in found):
             continue  # 'Bulk: acceptable, not bulky'
@@ -79,41 +79,6 @@ def _no_repair(desk: Desk, scene: Scene, mention: Mention, word: str) -> bool:
 _OF_REPAIRS = frozenset(["join", "repair", "junction"])
 
 
-def _only_spoken_of(scene: Scene, mention: Mention, word: str) -> bool:
-    """Tell whether bulk is only compared, feared, a reason, or a label that nobody answered."""
-    if tells_no_bulk(scene, mention):
-        return True
-    before, after = scene.word_before(mention.i), scene.next_word(mention.j)
-    less = mention.value == "present" and before == "less"
-    if less and "than" in scene.words(mention.j, mention.j + 3):
-        return True  # 'less bulky than I feared' is not bulky, and not slim either
-    if before == "too" and after == "for":
-        return True
-    if mention.value == "present" and _taken_down(scene, mention):
-        return True
-    if scene.answer(mention.j) == "":
-        return True
-    if word != "bulk":
-        return False
-    if before in ("additional", "extra", "more", "added", "further"):
-        return True  # 'the additional bulk was not thought justified'
-    if not _TO_PASS.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 3), mention.i)):
-        return True  # 'to allow the bulk of the repairs through, A2 was vented'
-    opens = mention.i == scene.sentence.i or scene.page.breaks[mention.i] >= Break.LINE
-    if opens and after in ("", ".", ";"):
-        return True  # 'Bulk ***.': a blank nobody filled in
-    return _only_feared(scene, mention)  # 'none round the ring, where it would only add bulk'
-
-
-def _taken_down(scene: Scene, mention: Mention) -> bool:
-    """'Took 2 mm off the bulge', 'I shaved the lump down': a lump that did not stay."""
-    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 6), mention.i) if w != "the"]
-    return lead[-1:] == ["off"] and not _TAKES_OFF.isdisjoint(lead)
-
-
-_TAKES_OFF = frozenset(["took", "taken", "takes", "shaved", "pared", "trimmed"])
-
-
 def _value_of_bulk(desk: Desk, scene: Scene, mention: Mention, word: str) -> str | None:
     """Return whether a repair was bulky or not, as all the words around it say; None where bulk is only a reason."""
     value, answer = mention.value, scene.answer(mention.j)
@@ -152,7 +117,6 @@ def _of_a_thread(scene: Scene, mention: Mention) -> bool:
 
 
 _THREAD_NOUNS = frozenset(["suture", "sutures", "thread", "threads", "stitch", "needle", "material", "gauge", "nylon"])
-_TO_PASS = frozenset(["allow", "admit", "let", "accommodate", "pass"])
 
 
 def _closes_a_dressing(scene: Scene, mention: Mention) -> bool:
@@ -163,18 +127,6 @@ def _closes_a_dressing(scene: Scene, mention: Mention) -> bool:
 
 
 _LIST_BEFORE = 6  # words
-
-
-def _only_feared(scene: Scene, mention: Mention) -> bool:
-    """'It would only add bulk', 'I stayed with four for fear of bulk', 'fearing bulk': none is told."""
-    lead = scene.words(max(scene.sentence.i, mention.i - _LIST_BEFORE), mention.i)
-    near = lead[-2:] if lead[-1:] == ["of"] else lead[-1:]
-    if not _FEARS.isdisjoint(near):
-        return True
-    return not {"would", "might", "could"}.isdisjoint(lead) and not {"add", "adding", "mean"}.isdisjoint(lead)
-
-
-_FEARS = frozenset(["fear", "fears", "fearing", "feared", "afraid", "wary", "risk", "dread"])
 
 
 def _slim_denied(scene: Scene, mention: Mention) -> bool:

@@ -6,10 +6,10 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.deeds.smoothed import any_smoothed, of_the_smoothed
-from notereader.reader.rules.orders.freed_later import freed_later
 from notereader.reader.rules.results.behaviour import after_repair, behaving, denied, foreign, lay_behaviour
 from notereader.reader.rules.results.canal import of_the_canal
 from notereader.reader.rules.results.caught_before import of_those_that_caught
+from notereader.reader.rules.results.freed_later import freed_later
 from notereader.reader.rules.results.not_taken_away import not_taken_away
 from notereader.reader.rules.results.sought import sought_in_vain
 from notereader.reader.scene import Scene, Subject
