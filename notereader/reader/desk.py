@@ -1,9 +1,11 @@
 """Where rules lay down what they found, and what is known so far of each tendon."""
 
 import itertools
+from bisect import bisect_left, bisect_right
 from collections.abc import Set
 from dataclasses import dataclass
 from dataclasses import field as made_by
+from operator import itemgetter
 
 from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.page import Page
@@ -48,6 +50,28 @@ class Copy:
 
 
 @dataclass(slots=True)
+class _Shelf:
+    """The findings of one field, in the order of the words they begin at."""
+
+    orders: list[int] = made_by(default_factory=list)
+    found: list[tuple[int, Finding]] = made_by(default_factory=list)  # each with its number among all that were laid
+
+    def put(self, number: int, finding: Finding) -> None:
+        at = bisect_right(self.orders, finding.order)
+        self.orders.insert(at, finding.order)
+        self.found.insert(at, (number, finding))
+
+    def between(self, since: int, before: int | None) -> list[tuple[int, Finding]]:
+        last = len(self.orders) if before is None else bisect_left(self.orders, before)
+        return self.found[bisect_left(self.orders, since) : last]
+
+    def drop(self, gone: Set[int]) -> None:
+        """Take away the findings whose id is among those gone."""
+        self.found = [(number, f) for number, f in self.found if id(f) not in gone]
+        self.orders = [f.order for _, f in self.found]
+
+
+@dataclass(slots=True)
 class Desk:
     """The findings of a note, in the order found, and the tendons named so far."""
 
@@ -81,6 +105,8 @@ class Desk:
     _told: dict[tuple[str, tuple[str | None, str, str | None]], list[Finding]] = made_by(
         init=False, default_factory=dict
     )
+    _shelves: dict[str, _Shelf] = made_by(init=False, default_factory=dict)  # field -> its findings
+    _count: int = 0  # findings laid down so far, those taken back again among them
     _values: dict[str, frozenset[str]] = made_by(init=False, default_factory=dict)
     _having: dict[str, list[Scene]] = made_by(init=False)
     _holders: list[int] = made_by(init=False, default_factory=list)  # word -> number of the first scene that holds it
@@ -176,6 +202,17 @@ class Desk:
         )
         self.findings.append(finding)
         self._told.setdefault((group, entry), []).append(finding)
+        self._shelves.setdefault(name, _Shelf()).put(self._count, finding)
+        self._count += 1
+
+    def laid(self, *fields: str, since: int = 0, before: int | None = None) -> list[Finding]:
+        """Return the findings of some fields that begin in words `since` to `before`, in the order found.
+
+        A field that two groups have, such as the extent of tendons and of nerves, brings the findings of both.
+        """
+        shelves = [self._shelves[name] for name in fields if name in self._shelves]
+        numbered = [each for shelf in shelves for each in shelf.between(since, before)]
+        return [f for _, f in sorted(numbered, key=itemgetter(0))]
 
     def told_of(self, group: str, entry: tuple[str | None, str, str | None]) -> list[Finding]:
         """Return the findings laid down so far of one tendon ('repairs') or pulley ('pulleys'), in the order found."""
@@ -191,7 +228,7 @@ class Desk:
         ]
         gone = {id(f) for f in self._told.get(("repairs", entry), ())} - {id(f) for f in kept}
         self._told[("repairs", entry)] = kept
-        self.findings = [f for f in self.findings if id(f) not in gone]
+        self.drop(gone)
 
     def take_back(
         self, group: str, entry: tuple[str | None, str, str | None], name: str, before: int, since: int = 0
@@ -200,7 +237,14 @@ class Desk:
         told = self._told.get((group, entry), [])
         gone = {id(f) for f in told if f.field == name and since <= f.order < before}
         self._told[(group, entry)] = [f for f in told if id(f) not in gone]
-        self.findings = [f for f in self.findings if id(f) not in gone]
+        self.drop(gone)
+
+    def drop(self, gone: Set[int]) -> None:
+        """Take away the findings whose id is among those gone."""
+        if gone:
+            self.findings = [f for f in self.findings if id(f) not in gone]
+            for shelf in self._shelves.values():
+                shelf.drop(gone)
 
     def tendon(
         self,

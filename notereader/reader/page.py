@@ -4,9 +4,9 @@ A Page travels through the pipeline in `doc.user_data["page"]`. Word numbers ind
 positions of each word in the note as stored, in code points, so that evidence always holds.
 """
 
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from dataclasses import dataclass, field
-from operator import attrgetter
+from operator import attrgetter, itemgetter
 from typing import TYPE_CHECKING, Final
 
 from spacy.tokens import Doc
@@ -99,6 +99,8 @@ class Page:
     breaks: list[int] = field(default_factory=list)  # before each word, one of Break
     mentions: list[Mention] = field(default_factory=list)
     headings: list[Mention] = field(default_factory=list)
+    heads_by_dashes: bool | None = None  # how the note marks its headings, once looked for
+    heads_by_capitals: bool | None = None
     late: list[tuple[int, int]] = field(default_factory=list)  # stretches under headings of their own in an addendum
     cues: list[Mention] = field(default_factory=list)
     elements: list[Mention] = field(default_factory=list)
@@ -135,7 +137,8 @@ class Page:
 
     def in_addendum(self, sentence: Sentence) -> bool:
         """Tell whether a sentence stands in an addendum: right under its heading, or under one within it."""
-        return sentence.section == "addendum" or any(i <= sentence.i < j for i, j in self.late)
+        n = bisect_right(self.late, sentence.i, key=itemgetter(0))  # they follow one another
+        return sentence.section == "addendum" or (n > 0 and sentence.i < self.late[n - 1][1])
 
     def raw(self, i: int, j: int) -> str:
         """Return the note's own characters from word i to word j (exclusive)."""

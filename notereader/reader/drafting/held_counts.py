@@ -229,8 +229,8 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     by_digit: list[_Choice] = [lambda t: t.digit in digits] if digits else []
     fingers = not _FINGERS.isdisjoint(scene.words(scene.sentence.i, last))
     by_place: list[_Choice] = [lambda t: t.digit is not None] if fingers else []
-    here = (f for f in desk.findings if scene.sentence.i <= f.order < scene.sentence.j)
-    without = {Target(*f.entry) for f in here if f.field == "peripheral" and f.value == "absent"}
+    here = desk.laid("peripheral", since=scene.sentence.i, before=scene.sentence.j)
+    without = {Target(*f.entry) for f in here if f.value == "absent"}
     return [
         *by_name,
         *(by_cut if called_cut else []),

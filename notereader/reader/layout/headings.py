@@ -311,9 +311,12 @@ def _begins_large(heading: Mention, raw: str) -> bool:
 
 def _heads_by_dashes(page: Page) -> bool:
     """'Procedure - stage one ...' over 'Story - glass, yesterday ...': a note that sets a dash behind its headings."""
+    if page.heads_by_dashes is not None:
+        return page.heads_by_dashes
     marked = (m for m in page.headings if page.words[m.j : m.j + 1] == ["-"] and page.breaks[m.i] >= Break.LINE)
     spaced = (m for m in marked if Break.NONE not in page.breaks[m.j : m.j + 2])
-    return len({m.value for m in spaced if page.raw(m.i, m.i + 1)[:1].isupper()}) > 1
+    page.heads_by_dashes = len({m.value for m in spaced if page.raw(m.i, m.i + 1)[:1].isupper()}) > 1
+    return page.heads_by_dashes
 
 
 def _addendum_dated(page: Page, heading: Mention, k: int) -> bool:
@@ -386,9 +389,12 @@ _TELLING = frozenset(["instructions", "findings", "narrative", "closure", "dress
 
 def _heads_by_capitals(page: Page) -> bool:
     """'EBL 60 ml' over 'SPECIMENS tissue x 3' over 'PLAN Home, elevate': headings that show by their capitals alone."""
+    if page.heads_by_capitals is not None:
+        return page.heads_by_capitals
     lines = (m for m in page.headings if page.breaks[m.i] >= Break.LINE and page.raw(m.i, m.j).isupper())
     spaced = (m for m in lines if page.breaks[m.j : m.j + 1] == [Break.SPACE] and page.words[m.j][0].isalnum())
-    return len({m.value for m in spaced if not page.raw(m.j, m.j + 1).isupper()}) >= _CAPITALS
+    page.heads_by_capitals = len({m.value for m in spaced if not page.raw(m.j, m.j + 1).isupper()}) >= _CAPITALS
+    return page.heads_by_capitals
 
 
 _CAPITALS = 3  # different headings

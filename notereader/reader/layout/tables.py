@@ -135,7 +135,8 @@ def _opens_a_paragraph(page: Page, line: Line) -> bool:
 
 def _ends_a_sentence(page: Page, title: Line) -> bool:
     """'to allow  access.   A4 preserved.   F.D.P.  -  4 strand': running text with wide gaps, of a fax."""
-    told = {m.j for m in page.mentions if m.kind in ("opened", "extent", "deed") and title.i <= m.i and m.j <= title.j}
+    states = (m for m in within(page.mentions, title.i, title.j) if m.kind in ("opened", "extent", "deed"))
+    told = {m.j for m in states if m.j <= title.j}
     return any(page.words[b - 1] in (".", ";") and b - 1 in told for _, b in title.cells)
 
 

@@ -178,7 +178,7 @@ def so_was_the_next(desk: Desk, scene: Scene) -> None:
     behind = [w for w in scene.words(group.j, scene.sentence.j) if w not in _ALL_OF_IT]
     if not (lead in _SO_WAS and not behind) and not (lead == [] and behind and SAME.union(_TOO).issuperset(behind)):
         return
-    told = [f for f in desk.findings if f.group == "repairs" and f.field == "extent"]
+    told = [f for f in desk.laid("extent") if f.group == "repairs"]
     if not told or not before.sentence.i <= told[-1].order < before.sentence.j:
         return
     for target in group_targets(scene, group):

@@ -117,8 +117,8 @@ def listed_with_share(desk: Desk, scene: Scene) -> None:
     told = any(any(w.isalpha() for w in scene.words(m.i, m.j)) for m in scene.of("extent"))  # not only a "100 %"
     if not labelled or "%" not in scene.units or told or scene.of("ends", "deed", "slip"):
         return
-    laid = {f.entry for f in desk.findings if f.group == "repairs" and f.field == "extent" and f.order >= first}
-    partial = {f.entry for f in desk.findings if f.group == "repairs" and f.field == "extent_percent"} & laid
+    laid = {f.entry for f in desk.laid("extent", since=first) if f.group == "repairs"}
+    partial = {f.entry for f in desk.laid("extent_percent") if f.group == "repairs"} & laid
     for group in scene.setting.groups if partial else ():
         for target in group_targets(scene, group) if group.tendons and not group.reference else ():
             if (target.digit, target.tendon, target.slip) not in laid:

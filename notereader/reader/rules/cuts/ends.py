@@ -250,7 +250,7 @@ def _cuts_just_told(desk: Desk, scene: Scene) -> list[Finding]:
     for _ in range(_BACK):
         if before is None or before.sentence.block != scene.sentence.block:
             break
-        told = [f for f in desk.findings if f.field == "extent" and before.sentence.i <= f.order < scene.sentence.i]
+        told = desk.laid("extent", since=before.sentence.i, before=scene.sentence.i)
         if told or before.setting.groups or before.of("deed", "pulley", "structure", "sided", "bundle", "bone"):
             return told
         before = desk.scene_before(before)
@@ -542,9 +542,8 @@ def _intact_here(desk: Desk, scene: Scene, group: Group | None) -> bool:
     """Tell whether the sentence says the tendon is whole: 'the superficialis is intact the ends looked clean'."""
     if group is None or group.digits or not scene.setting.digits:
         return False
-    first, last = scene.sentence.i, scene.sentence.j
-    told = [f for f in desk.findings if f.field == "extent" and f.value == "intact"]
-    here = [f for f in told if first <= f.order < last]
+    told = desk.laid("extent", since=scene.sentence.i, before=scene.sentence.j)
+    here = [f for f in told if f.value == "intact"]
     return any(f.entry[0] in scene.setting.digits and f.entry[1] in group.tendons for f in here)
 
 
@@ -603,7 +602,7 @@ def _of_all(desk: Desk, scene: Scene, group: Group) -> list[Target]:
 
 
 def _in_focus(desk: Desk, scene: Scene, digits: tuple[str, ...], mention: Mention, grouped: bool) -> list[Target]:
-    old = [f for f in desk.findings if f.field == "ends" and f.order < scene.sentence.i and not f.addendum]
+    old = [f for f in desk.laid("ends", before=scene.sentence.i) if not f.addendum]
     if not grouped and is_correction(scene) and len({f.entry for f in old}) == 1:
         return [Target(*old[0].entry)]  # 'The ends were in fact ragged', whatever was told of last
     fetched = fetched_before(desk, scene)
@@ -670,7 +669,7 @@ def _of_the_list(desk: Desk, scene: Scene) -> list[Target]:
     if not (opens and own_line) or named or scene.sentence.prefix or of_one_finger(desk, scene):
         return []
     cut = [t for t in _parted(desk, scene, None) if _named_before(desk, scene, t)]
-    told = {f.entry for f in desk.findings if f.field == "ends"}
+    told = {f.entry for f in desk.laid("ends")}
     several = len({t.digit for t in cut}) > 1
     return cut if several and not any((t.digit, t.tendon, t.slip) in told for t in cut) else []
 

@@ -34,7 +34,7 @@ def _behind_the_cut(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return []
     if mention.value == "attenuated" and " ".join(scene.words(mention.i, mention.j)) in _OF_TENDON_WORDS:
         return []  # 'FDS cut too, but thread-like': its build
-    told = [f for f in desk.findings if f.field == "extent" and scene.sentence.i <= f.order < mention.i]
+    told = desk.laid("extent", since=scene.sentence.i, before=mention.i)
     if not told or told[-1].group != "repairs" or told[-1].value not in HURT_KINDS:
         return []
     last = told[-1].order
@@ -113,5 +113,5 @@ def _of_one_tendon(scene: Scene) -> bool:
 
 def _cut_last(desk: Desk, before: Scene, scene: Scene) -> bool:
     """Tell whether the last thing a sentence told was the cut of a tendon, and nothing of another structure."""
-    told = [f for f in desk.findings if f.field == "extent" and before.sentence.i <= f.order < scene.sentence.i]
+    told = desk.laid("extent", since=before.sentence.i, before=scene.sentence.i)
     return bool(told) and told[-1].value in HURT_KINDS and not before.of(*_OTHERS)

@@ -24,11 +24,11 @@ def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Targ
     if fetched_before(desk, scene):
         return []
     since = _line_of_a_tendon(scene) - 1
-    since = max((f.order for f in desk.findings if f.field == "ends" and f.order < mention.i), default=since)
+    since = max((f.order for f in desk.laid("ends", before=mention.i)), default=since)
     told = [
         f
-        for f in desk.findings
-        if f.group == "repairs" and f.field == "extent" and f.value in HURT_KINDS and since < f.order < noun
+        for f in desk.laid("extent", since=since + 1, before=noun)
+        if f.group == "repairs" and f.value in HURT_KINDS
         if (not f.header or scene.header) and desk.scene_at(f.order).sentence.block == scene.sentence.block
     ]
     if any(g.tendons and g.j <= noun for g in scene.setting.groups):
@@ -36,7 +36,7 @@ def told_together(desk: Desk, scene: Scene, mention: Mention, targets: list[Targ
         told = [f for f in told if f.entry[0] == told[-1].entry[0]]  # a clause of the sentence on that finger
     if told and _one_taken_up(desk, scene, told[-1].order):
         return []
-    if told and any(f.field in _SEWN_BY and told[-1].order < f.order < noun for f in desk.findings):
+    if told and desk.laid(*_SEWN_BY, since=told[-1].order + 1, before=noun):
         return []  # 'For the profundus I used 4-0 Ethibond. The ends were frayed': of the one that is being sewn
     found = list(dict.fromkeys(Target(*f.entry) for f in told))
     found = [t for t in found if desk.extents.get(t) in HURT_KINDS and not _smoothed(desk, t)]

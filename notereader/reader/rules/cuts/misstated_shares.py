@@ -37,7 +37,7 @@ def misstated_shares(desk: Desk, scene: Scene) -> None:
 
 def _holders(desk: Desk, q: Quantity) -> list[Target]:
     """Return the tendons of which a share was told before."""
-    told = (f for f in desk.findings if f.field == "extent_percent" and f.group == "repairs" and f.order < q.i)
+    told = (f for f in desk.laid("extent_percent", before=q.i) if f.group == "repairs")
     return list(dict.fromkeys(Target(*f.entry) for f in told if f.value == q.high))
 
 

@@ -56,7 +56,7 @@ def of_those_cut_through(desk: Desk, scene: Scene, targets: list[Target]) -> lis
     named = scene.setting.groups or scene.sentence.prefix or not _LABELS.isdisjoint(scene.said)
     if named or _PLURAL_ENDS.isdisjoint(scene.said) or len(targets) != 1 or desk.extents.get(targets[0]) != "partial":
         return targets
-    told = [f for f in desk.findings if f.field == "extent" and f.value == "complete" and f.order < scene.sentence.i]
+    told = [f for f in desk.laid("extent", before=scene.sentence.i) if f.value == "complete"]
     blocks = (scene.sentence.block, scene.sentence.block - 1)
     here = [f for f in told if desk.scene_at(f.order).sentence.block in blocks and f.group == "repairs"]
     through = [Target(*f.entry) for f in here]

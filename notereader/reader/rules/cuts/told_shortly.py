@@ -100,7 +100,7 @@ def _complete_before(desk: Desk, scene: Scene, group: Group) -> bool:
     """Tell whether the last cut told, here or in the sentence before, went all the way."""
     before = desk.scene_before(scene)
     first = before.sentence.i if before is not None else scene.sentence.i
-    told = [f for f in desk.findings if f.field == "extent" and first <= f.order < group.i]
+    told = desk.laid("extent", since=first, before=group.i)
     own = {(t.digit, t.tendon) for t in group_targets(scene, group)}
     return bool(told) and told[-1].value == "complete" and not any((f.entry[0], f.entry[1]) in own for f in told)
 

@@ -81,7 +81,7 @@ def _at_the_same_level(desk: Desk, scene: Scene) -> None:
     if k is None or not cut or scene.of("zone", "pulley"):
         return
     subject = scene.owner(k, k + 2)
-    told = [f for f in desk.findings if f.field == "zone" and f.order < scene.sentence.i]
+    told = desk.laid("zone", before=scene.sentence.i)
     if not told or (subject is not None and subject.kind not in ("tendon", "digit")):
         return
     for digit in digits_at(scene, None, k):

@@ -29,7 +29,7 @@ def undone_next(desk: Desk, scene: Scene) -> None:
         return
     if any(g.tendons for g in scene.setting.groups) or scene.of("role", "structure", "knotword"):
         return
-    told = [f for f in desk.findings if f.group == "pulleys" and f.field == "finding" and f.value == "repaired"]
+    told = [f for f in desk.laid("finding") if f.value == "repaired"]
     gone = [f for f in told if any(f.entry == (d, name, None) for name, ds in desk.last_pulleys for d in ds)]
     for finding in gone:
         desk.take_back("pulleys", finding.entry, "finding", scene.sentence.i)
@@ -45,7 +45,7 @@ def stitches_gave_way(desk: Desk, scene: Scene) -> bool:
     if not names or _STITCHES.isdisjoint(words) or not _undoing(words):
         return False
     digits = {d for g in scene.setting.groups for d in g.digits}
-    told = [f for f in desk.findings if f.group == "pulleys" and f.field == "finding" and f.value == "repaired"]
+    told = [f for f in desk.laid("finding") if f.value == "repaired"]
     gone = [f for f in told if f.entry[1] in names and (not digits or f.entry[0] in digits)]
     for finding in gone:
         desk.take_back("pulleys", finding.entry, "finding", scene.sentence.i)

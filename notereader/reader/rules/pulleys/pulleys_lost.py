@@ -98,7 +98,7 @@ def _none_left(scene: Scene) -> tuple[str, int, int] | None:
 
 def _lay_gone(desk: Desk, scene: Scene, name: str, i: int, j: int, value: str) -> bool:
     """Lay down that a pulley which was told to be whole or mended is gone. RETURNS: whether one was told to be."""
-    told = [f for f in desk.findings if f.group == "pulleys" and f.field == "finding" and f.entry[1] == name]
+    told = [f for f in desk.laid("finding") if f.entry[1] == name]
     fingers = {d for g in scene.setting.groups for d in g.digits} or set(scene.setting.digits)
     gone = False
     for entry in dict.fromkeys(f.entry for f in told if f.entry[0] in fingers or not fingers):

@@ -53,6 +53,6 @@ def _total(scene: Scene, deed: Mention) -> Quantity | None:
 
 def _vented_before(desk: Desk, scene: Scene) -> Finding | None:
     """Return the finding of the one pulley that was told vented right before; None where there are two."""
-    near = [f for f in desk.findings if f.group == "pulleys" and 0 < scene.sentence.i - f.order <= _SOON]
-    vented = [f for f in near if f.field == "finding" and f.value == "vented" and not f.header]
+    near = desk.laid("finding", since=scene.sentence.i - _SOON, before=scene.sentence.i)
+    vented = [f for f in near if f.value == "vented" and not f.header]
     return vented[-1] if len({f.entry for f in vented}) == 1 else None

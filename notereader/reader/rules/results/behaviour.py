@@ -357,7 +357,7 @@ def _them(desk: Desk, scene: Scene, i: int) -> list[Target]:
     named = any(first <= g.i < last and (g.tendons or g.digits) for g in scene.setting.groups)
     if named or first == scene.sentence.i or "them" not in scene.words(first, last):
         return []
-    told = [f for f in desk.findings if f.field in ("gap", "glide") and scene.sentence.i <= f.order < first]
+    told = desk.laid("gap", "glide", since=scene.sentence.i, before=first)
     return list(dict.fromkeys(Target(*f.entry) for f in told))
 
 

@@ -73,9 +73,10 @@ def _ticked_behind(scene: Scene, mention: Mention) -> str | None:
         closes = scene.next_word(k + 1) == "" or scene.page.breaks[k + 1] >= Break.COLUMN
         return words[k] if k < last and closes and words[k] in NOUGHT else None
     ticked = next((k for k in range(mention.j, last - 3) if words[k + 1] == "x" and words[k] in ("[", "(")), None)
-    said = words[ticked + 3] if ticked is not None else ""
-    marked = [k for k in range(ticked or 0, last - 1) if words[k] == "[" and words[k + 1] != "]"]
-    return said if said in NOUGHT and len(marked) <= 1 else None
+    if ticked is None or words[ticked + 3] not in NOUGHT:
+        return None
+    marked = [k for k in range(ticked, last - 1) if words[k] == "[" and words[k + 1] != "]"]
+    return words[ticked + 3] if len(marked) <= 1 else None
 
 
 _LONG_LINE = 14  # words

@@ -31,7 +31,7 @@ def gap_gone(desk: Desk, scene: Scene) -> None:
         if before is None or any(m.i != spot for m in scene.of("gap")):
             return
         first = before
-    seen = [f for f in desk.findings if f.field == "gap" and f.value == "seen" and f.order >= first.sentence.i]
+    seen = [f for f in desk.laid("gap", since=first.sentence.i) if f.value == "seen"]
     fingers = next((g.digits for g in reversed(scene.setting.groups) if g.digits and g.j <= spot), ())
     if fingers and not any(f.entry[0] in fingers for f in seen):
         # 'The gap was in the ring and not in the small, where there was none': that of another finger is not gone

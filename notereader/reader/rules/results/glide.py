@@ -436,7 +436,7 @@ _PART_OF = frozenset(["the", "rest", "remainder", "remnant", "half", "part", "wh
 def _caught_before(desk: Desk, scene: Scene) -> bool:
     """'It catches on A4. A4 vented 2 mm. Catch gone.'"""
     last = scene.sentence.i
-    return any(f.field == "glide" and f.value == "catching" and 0 < last - f.order < _SOON for f in desk.findings)
+    return any(f.value == "catching" for f in desk.laid("glide", since=last - _SOON + 1, before=last))
 
 
 def _tested_before(desk: Desk, scene: Scene) -> bool:
@@ -458,7 +458,7 @@ def _another_catches(desk: Desk, scene: Scene) -> bool:
 def _just_told(desk: Desk, scene: Scene) -> bool:
     """'MF + RF no gap. MF glides. RF glides.': how the repairs ran or held is being told, one after another."""
     last = scene.sentence.i
-    return any(f.field in ("glide", "gap", "test") and 0 < last - f.order < _SOON for f in desk.findings)
+    return bool(desk.laid("glide", "gap", "test", since=last - _SOON + 1, before=last))
 
 
 def _takes_tendon(scene: Scene, mention: Mention) -> bool:

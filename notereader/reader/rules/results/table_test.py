@@ -127,7 +127,7 @@ def _in_brackets_behind(desk: Desk, scene: Scene) -> bool:
     alone = words[first] == "(" and words[first + 1 : first + 2] != [] and words[first + 1] in _ANSWERS
     if not alone or scene.next_word(first + 2) not in (")", ",", "test", "range") or not scene.told(first + 1):
         return False
-    return any(f.field in _RESULTS and 0 < first - f.order <= _JUST_BEFORE for f in desk.findings)
+    return bool(desk.laid(*_RESULTS, since=first - _JUST_BEFORE, before=first))
 
 
 _JUST_BEFORE = 16  # words
@@ -273,8 +273,7 @@ def _is_object(scene: Scene, mention: Mention, group: Group) -> bool:
 
 def _with_results(desk: Desk, scene: Scene) -> list[Target]:
     """Return the tendons whose gap, glide or the like was told in the sentence."""
-    i, j = scene.sentence.i, scene.sentence.j
-    told = [f for f in desk.findings if f.field in _RESULTS and f.group == "repairs" and i <= f.order < j]
+    told = desk.laid(*_RESULTS, since=scene.sentence.i, before=scene.sentence.j)
     return list(dict.fromkeys(Target(*f.entry) for f in told))
 
 
@@ -283,8 +282,7 @@ def _told_behind(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
 
     Where the test names a tendon it is of that kind: 'Pull on FDP: index gap 0, middle gap 0'.
     """
-    first, last = mention.j, scene.sentence.j
-    told = [f for f in desk.findings if f.field in _SHOWN and f.group == "repairs" and first <= f.order < last]
+    told = desk.laid(*_SHOWN, since=mention.j, before=scene.sentence.j)
     named = [g for g in scene.setting.groups if g.tendons and not g.reference and _is_object(scene, mention, g)]
     if any(g.digits or g.generic for g in named):
         return []
@@ -356,7 +354,7 @@ def _the_same(desk: Desk, scene: Scene) -> None:
         "way",
     ):
         return
-    told = [f for f in desk.findings if f.field == "test" and f.order < scene.sentence.i]
+    told = desk.laid("test", before=scene.sentence.i)
     for target in _with_results(desk, scene) if told else []:
         desk.tendon(scene, target, "test", told[-1].value, [(k, k + 1)], "tested as the repair before")
 
@@ -373,8 +371,7 @@ def _seen_in_the_test(desk: Desk, scene: Scene) -> None:
     for _ in range(_RESULTS_GO_ON):
         if before is None or before.sentence.block != scene.sentence.block:
             return
-        i, j = before.sentence.i, before.sentence.j
-        tests = [f for f in desk.findings if f.field == "test" and i <= f.order < j]
+        tests = desk.laid("test", since=before.sentence.i, before=before.sentence.j)
         of_all = any(g.every for g in scene.setting.groups) or said_of_several(scene, scene.sentence.i)
         if tests and tests[-1].value == "traction" and of_all:
             return
@@ -406,7 +403,7 @@ _RESULTS_GO_ON = 4  # sentences
 
 
 def _has_test(desk: Desk, target: Target) -> bool:
-    return any(f.field == "test" and Target(*f.entry) == target for f in desk.findings if f.group == "repairs")
+    return any(f.field == "test" for f in desk.told_of("repairs", target))
 
 
 # --- whether
@@ -449,7 +446,7 @@ def _told_before_repair(desk: Desk, scene: Scene, mention: Mention, words: list[
     """Tell whether a sentence tells of an examination before the repair, or of the therapy to come."""
     section = scene.sentence.section
     if section in _BEFORE_OPERATING and not desk.topic:
-        sewn = section == "findings" and any(f.field in _SEWN_BY and f.order < mention.i for f in desk.findings)
+        sewn = section == "findings" and bool(desk.laid(*_SEWN_BY, before=mention.i))
         if not sewn:
             return True
     if not _THERAPISTS.isdisjoint(words) and not _DAYS.isdisjoint(words):

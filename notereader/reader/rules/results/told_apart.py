@@ -119,7 +119,7 @@ def answered_next(desk: Desk, scene: Scene) -> None:
     if not (len(groups) == 1 or rest) or not mentions or not scene.kinds.isdisjoint(_OF_ITS_OWN):
         return
     mention = mentions[-1]
-    known = any(f.field == mention.kind and before.sentence.i <= f.order < first for f in desk.findings)
+    known = bool(desk.laid(mention.kind, since=before.sentence.i, before=first))
     yes, _ = _answer(scene, groups[0], first, last) if groups else (_all_deny(scene, first + 1, last), None)
     if yes is not False or not known or not all(scene.told(k) for k in range(first, last)):
         return

@@ -232,7 +232,7 @@ def _but_not(desk: Desk, scene: Scene, group: list[Part], before: list[Mention])
     if after[:2] not in (["was", "not"], ["were", "not"], ["had", "not"]) or (after[2:3] or [""])[0] not in _ENDS:
         return False
     cuts = [m for m in before if extent_said(scene, group[0].structure, m) in ("complete", "partial")]
-    last = next((f for f in reversed(desk.findings) if f.group == "injuries" and f.field == "extent"), None)
+    last = next((f for f in reversed(desk.laid("extent")) if f.group == "injuries"), None)
     told = last is not None and scene.sentence.i == desk.last_parts_end and last.value in ("complete", "partial")
     return bool(cuts) or told
 
@@ -248,7 +248,7 @@ def _as_before(desk: Desk, scene: Scene, group: list[Part]) -> None:
     after = set(scene.words(group[-1].j, min(group[-1].j + 2, scene.sentence.j)))
     if scene.sentence.i != desk.last_parts_end or not _ALIKE & after:
         return
-    last = next((f for f in reversed(desk.findings) if f.group == "injuries" and f.field == "extent"), None)
+    last = next((f for f in reversed(desk.laid("extent")) if f.group == "injuries"), None)
     if last is not None:
         _put(desk, scene, group, "extent", str(last.value), group[0].i, group[-1].j + 1)
 
@@ -416,19 +416,16 @@ def _nerve_joined(desk: Desk, scene: Scene) -> bool:
 
 def _settle(desk: Desk) -> None:
     """Give a nerve or an artery told without its side the one side told elsewhere; drop it where several are."""
-    kept: list[Finding] = []
+    gone: set[int] = set()
     for f in desk.findings:
-        if f.group == "injuries" and _of_a_branch(desk, f):
+        if f.group != "injuries":
             continue
-        if f.group != "injuries" or f.entry[2] or f.entry[1] not in _SIDED:
-            kept.append(f)
-            continue
-        sides = _sides_told(desk, f)
-        if len(sides) == 1:
+        sides = _sides_told(desk, f) if not f.entry[2] and f.entry[1] in _SIDED else []
+        if _of_a_branch(desk, f) or len(sides) > 1:
+            gone.add(id(f))
+        elif len(sides) == 1:
             f.entry = (f.entry[0], f.entry[1], sides[0])
-        if len(sides) < 2:
-            kept.append(f)
-    desk.findings[:] = kept
+    desk.drop(gone)
 
 
 def _of_a_branch(desk: Desk, f: Finding) -> bool:

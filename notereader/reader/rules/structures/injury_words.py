@@ -199,7 +199,7 @@ def only_a_share(scene: Scene, i: int) -> bool:
         before = before[:-1]
     if len(before) > 1 and before[-1] == "of" and before[-2] in _SHARES:
         return True
-    gone = next((k for k in range(i, scene.sentence.j) if scene.page.words[k] in _GONE), -1)
+    gone = next((k for k in range(i, scene.sentence.j) if scene.page.words[k] in _GONE), i)
     lead = [w for w in scene.words(max(i, gone - _SHARE_NEAR), gone) if w not in ("was", "is")]
     return gone > i and not _SHARES.isdisjoint(lead[-3:-2] if lead[-2:] == ["of", "it"] else lead[-1:])
 

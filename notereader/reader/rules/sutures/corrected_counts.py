@@ -91,11 +91,10 @@ def _tellers_of_old(desk: Desk, scene: Scene) -> list[Target]:
     told: list[tuple[str, object]] = [("strands", float(count_of(w))) for w in denied if count_of(w)]
     told += [("size", w) for w in denied if w in sizes()]
     told += [("purchase_mm", float(w)) for w in denied if scene.of("bite") and w.replace(".", "", 1).isdecimal()]
-    before = [
-        f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.i and not (f.addendum or f.header)
-    ]
-    found = [Target(*f.entry) for f in before if (f.field, _figure(f.value)) in told]
     kinds = {_FIELD_OF[kind] for kind in _FIELD_OF if scene.of(kind)}
+    fields = dict.fromkeys([*(name for name, _ in told), *sorted(kinds)])
+    before = [f for f in desk.laid(*fields, before=scene.sentence.i) if not (f.addendum or f.header)]
+    found = [Target(*f.entry) for f in before if (f.field, _figure(f.value)) in told]
     alike = list(dict.fromkeys(Target(*f.entry) for f in before if f.field in kinds))
     return list(dict.fromkeys(found)) or (alike if len(alike) == 1 else [])
 

@@ -131,8 +131,8 @@ def _of_a_stitch(desk: Desk, scene: Scene, knots: Mention) -> list[Target]:
     named = [m for m in scene.of("stitch") if m.i == knots.j + 2 and behind == ["of", "the"]]
     if not named or any(g.tendons or g.digits for g in scene.setting.groups):
         return []
-    told = [f for f in desk.findings if f.field == "stitch" and f.group == "repairs" and f.value == named[0].value]
-    return list(dict.fromkeys(Target(*f.entry) for f in told if f.order < knots.i))
+    told = [f for f in desk.laid("stitch", before=knots.i) if f.value == named[0].value]
+    return list(dict.fromkeys(Target(*f.entry) for f in told))
 
 
 def _of_fingers(desk: Desk, scene: Scene, knots: Mention) -> list[Target]:

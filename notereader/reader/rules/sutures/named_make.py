@@ -12,7 +12,7 @@ def of_the_make(desk: Desk, scene: Scene) -> list[Target]:
         return []
     if scene.word_before(named[0].i) != "the" or not scene.told(named[0].i):
         return []
-    told = [f for f in desk.findings if (f.group, f.field) == ("repairs", "stitch") and f.order < scene.sentence.i]
+    told = desk.laid("stitch", before=scene.sentence.i)
     holders = [Target(*f.entry) for f in told if f.value == named[0].value]
     others = [f for f in told if f.value != named[0].value and Target(*f.entry) not in holders]
     return list(dict.fromkeys(holders)) if others else []

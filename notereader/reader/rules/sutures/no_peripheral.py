@@ -187,7 +187,7 @@ def taken_out(desk: Desk, scene: Scene) -> None:
         return  # 'The stay suture was taken out.', 'A three was in bits, so I took it out'
     if (scene.of("slip") or "slip" in scene.said) and not scene.of("role", "pattern", "material"):
         return  # 'The cut slip of the superficialis I did not sew; I took it out'
-    told = [f for f in desk.findings if f.group == "repairs" and f.order < scene.sentence.j and f.field in _OF_SUTURES]
+    told = desk.laid(*_OF_SUTURES, before=scene.sentence.j)
     last = told[-1] if told else None
     near = last is not None and scene.sentence.i - last.order < _SOON
     if last is None or not near or not last.field.startswith("peripheral") or last.value == "absent":
@@ -233,7 +233,7 @@ def struck_out(desk: Desk, scene: Scene) -> bool:
     named = [m for m in scene.of("role", "pattern") if 0 < m.i - at <= 3]
     if not any(m.kind == "pattern" or m.value == PERIPHERAL for m in named):
         return False
-    told = dict.fromkeys(Target(*f.entry) for f in desk.findings if f.field == "peripheral" and f.value == "present")
+    told = dict.fromkeys(Target(*f.entry) for f in desk.laid("peripheral") if f.value == "present")
     fingers = {d for g in scene.setting.groups for d in g.digits}
     for target in (t for t in told if not fingers or t.digit in fingers):
         desk.withdraw(target, _FIELDS, scene.sentence.i)
@@ -286,7 +286,7 @@ def got_none(desk: Desk, scene: Scene) -> None:
     before = desk.scene_before(scene)
     if end is None or before is None:
         return
-    told = [f for f in desk.findings if f.field == "peripheral" and before.sentence.i <= f.order < scene.sentence.i]
+    told = desk.laid("peripheral", since=before.sentence.i, before=scene.sentence.i)
     first = scene.part(end - 1)[0]
     here = [m for m in scene.of("pattern") if m.j <= first]  # 'a running 6-0 around each profundus; the FDS ...'
     if not (told or here) and not any(m.value == PERIPHERAL for m in scene.of("role")):

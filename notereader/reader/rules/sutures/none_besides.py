@@ -38,7 +38,7 @@ def _nothing_more(desk: Desk, scene: Scene) -> None:
     for k in range(scene.sentence.i, scene.sentence.j):
         if words[k] not in _NOTHING or words[k - 1] not in _LEADS or not scene.told(k) or not _says_so(scene, k + 1):
             continue
-        told = [f for f in desk.findings if f.group == "repairs" and f.field in _CORE and k - _SOON <= f.order < k]
+        told = desk.laid(*_CORE, since=k - _SOON, before=k)
         alone = k == scene.sentence.i and "outside" in scene.said  # 'FDS: mattress, 4-0 Prolene. Nothing outside.'
         told = [f for f in told if alone or f.order >= scene.sentence.i]
         last = max((f.order for f in told), default=-1)

@@ -333,9 +333,8 @@ def _same_thread_named(desk: Desk, scene: Scene, k: int) -> bool:
     sewn = any(m.j <= k for m in scene.of("stitch", "strandword"))
     if named is None or not sewn or find_sizes(scene):
         return False
-    before = (f for f in reversed(desk.findings) if f.field == "material" and f.order < scene.sentence.i)
-    last = next(before, None)
-    return last is not None and last.value == named.value
+    before = desk.laid("material", before=scene.sentence.i)
+    return bool(before) and before[-1].value == named.value
 
 
 def _told_in_short(scene: Scene, k: int) -> tuple[int, str] | None:
@@ -557,7 +556,7 @@ def take_over(desk: Desk) -> None:
 
 def _before(desk: Desk, copy: Copy, known_by: tuple[str, ...]) -> Target | None:
     """Return the tendon of which one of the fields was told last before a reference."""
-    told = [f for f in desk.findings if f.group == "repairs" and f.field in known_by and f.order < copy.span[0]]
+    told = [f for f in desk.laid(*known_by, before=copy.span[0]) if f.group == "repairs"]
     told = [f for f in told if Target(*f.entry) not in copy.targets and (not f.header or copy.scene.header)]
     alike = [f for f in told if copy.targets and f.entry[1] == copy.targets[0].tendon]
     if alike and told[-1].entry[0] != copy.targets[0].digit:

@@ -162,7 +162,7 @@ def _same_as_before(desk: Desk, scene: Scene, mention: Mention) -> str:
     """'Modified Kessler for the FPL, then index FDS same Kessler': the full name of the one told before, else ''."""
     if scene.word_before(mention.i) != "same":
         return ""
-    told = [f.value for f in desk.findings if (f.group, f.field) == ("repairs", "stitch") and f.order < mention.i]
+    told = [f.value for f in desk.laid("stitch", before=mention.i)]
     return next((str(value) for value in told[-1:] if str(value).endswith(f" {mention.value}")), "")
 
 
@@ -356,7 +356,7 @@ def _left_in(desk: Desk, scene: Scene, mention: Mention) -> bool:
     stays = behind[:1] == ["in"] and behind[1:] in ([], ["."], [","], [";"], ["situ"], ["place"])
     stays = stays or behind == ["left", "in"]
     named = any(g.tendons or g.digits for g in scene.setting.groups)
-    return stays and not named and any(f.field == "stitch" and f.value == "pull-out" for f in desk.findings)
+    return stays and not named and any(f.value == "pull-out" for f in desk.laid("stitch"))
 
 
 _COMES_OFF = frozenset(["off", "removed", "out", "removal"])

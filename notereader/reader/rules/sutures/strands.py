@@ -45,7 +45,7 @@ def _of_a_part(desk: Desk, scene: Scene, count: tuple[int, int, int]) -> bool:
     """'Four strands. ... before the second pair of strands was tied': some of those that were counted before."""
     number, i, j = count
     ordered = scene.word_before(i) in _ORDER and scene.page.words[j - 1] == "strands"
-    return ordered and any(f.field == "strands" and _more(f, number) for f in desk.findings if f.order < i)
+    return ordered and any(_more(f, number) for f in desk.laid("strands", before=i))
 
 
 def _more(f: Finding, number: int) -> bool:

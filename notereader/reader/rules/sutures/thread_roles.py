@@ -380,4 +380,4 @@ def has_core(desk: Desk, scene: Scene) -> bool:
     if any(m.kind in ("stitch", "strandword") for m in scene.mentions):
         return True
     focus = {(t.digit, t.tendon) for t in scene.setting.focus}
-    return any(f.field in ("strands", "stitch", "size") and f.entry[:2] in focus for f in desk.findings)
+    return any(f.entry[:2] in focus for f in desk.laid("strands", "stitch", "size"))

@@ -247,7 +247,7 @@ def _procedure(desk: Desk) -> Span | None:
         sewn = [f for f in desk.findings if f.group == "repairs" and scene.sentence.i <= f.order < scene.sentence.j]
         if any(f.field in ("stitch", "strands") or f.value == "repaired" for f in sewn):
             return _start_of(scene)
-    treated = sorted((f for f in desk.findings if f.field == "treatment"), key=lambda f: f.order)
+    treated = sorted(desk.laid("treatment"), key=lambda f: f.order)
     return treated[0].spans[0] if treated else None
 
 
