@@ -36,21 +36,22 @@ def number_digits(page: Page) -> None:
     taken |= {k for m in shares if words[m.j] in _CUTTING for k in range(m.i, m.j)}  # 'FDP 2/3 through, radial side'
     made = [digit for m in page.mentions for digit in _numbers_behind(page, m, taken)]
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
-    made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page)
+    made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page) + _lettered_figures(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
 
 
 def _numbers_behind(page: Page, m: Mention, taken: set[int]) -> list[Mention]:
-    """'FDP 4', 'FDS 2-5', 'FDP-3', 'D2 and 3': the digits numbered right behind a tendon or a numbered digit."""
+    """'FDP 4', 'FDS 2-5', 'FDP-3', 'D2 and 3': the digits numbered right behind a tendon or a numbered digit.
+
+    Or behind 'of': 'FDP of III', 'the profundus of 4'.
+    """
     words, count = page.words, len(page.words)
     made: list[Mention] = []
     numbered = m.kind == "digit" and _by_number(words[m.j - 1])
     if not numbered and not (m.kind == "tendon" and m.value in ("FDP", "FDS")):
         return made  # 'FPL 4-str'
-    first = m.j
-    if not numbered and words[first : first + 1] == ["-"] and page.breaks[first] == Break.NONE and first + 1 < count:
-        first += page.breaks[first + 1] == Break.NONE  # 'FDP-3'
+    first = m.j if numbered else _past_lead(page, m.j)
     k = first
     while k < count and k - first < 8:
         if (k > first or numbered) and words[k] in _NUMBER_DIGITS_WORDS and k + 1 < count and words[k + 1] in _NUMBERED:
@@ -61,7 +62,25 @@ def _numbers_behind(page: Page, m: Mention, taken: set[int]) -> list[Mention]:
             break
         made.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
         k += 1
-    return made
+    counts = first > m.j and k < count and words[k] in PLURALS
+    in_brackets = words[first - 1] == "(" and (
+        words[k : k + 1] != [")"] or (len(made) == 1 and words[first].isdecimal())
+    )
+    return [] if counts or in_brackets else made  # 'FDP of 2 fingers', 'FDS (4)' count
+
+
+def _past_lead(page: Page, k: int) -> int:
+    """Return the word behind what leads from a tendon to its fingers' numbers: 'FDP-3', 'FDP of III', 'FDP (II)'."""
+    words, last = page.words, len(page.words) - 1
+    if k < last and words[k] == "-" and page.breaks[k] == page.breaks[k + 1] == Break.NONE:
+        return k + 1
+    if k < last and words[k] == "(":
+        return k + 1
+    if k < last and words[k] in ("of", "to", "for"):
+        behind = k + 1 + (words[k + 1] == "the")
+        numeral = behind <= last and words[behind] in _ROMAN and page.raw(behind, behind + 1).isupper()
+        return behind if numeral or words[behind - 1] == "of" else k
+    return k
 
 
 def _numeral_labels(page: Page, taken: set[int]) -> list[Mention]:
@@ -97,6 +116,18 @@ def _lettered_numerals(page: Page) -> list[Mention]:
     return [Mention("digit", _LETTERED[page.words[k]], k, k + 1) for k in spots if several and k not in known]
 
 
+def _lettered_figures(page: Page) -> list[Mention]:
+    """'F3 FDP', 'FDP of F2 and F3': fingers, where a finger flexor stands beside one; elsewhere 'F2' is a doctor."""
+    words = page.words
+    spots = [k for k, word in enumerate(words) if word in _F_FIGURES]
+    opens = {m.i for m in page.mentions if m.kind == "tendon" and m.value in ("FDP", "FDS")} if spots else set()
+    ends = {m.j for m in page.mentions if m.kind == "tendon" and m.value in ("FDP", "FDS")} if spots else set()
+    beside = (k + 1 in opens or (k + 2 in opens and words[k + 1] in (":", "-", "=")) for k in spots)
+    behind = (not ends.isdisjoint(_behind_leads(words, k)) for k in spots)
+    return [Mention("digit", _NUMBERED[words[k][1]], k, k + 1) for k in spots] if any((*beside, *behind)) else []
+
+
+_F_FIGURES = frozenset(["f2", "f3", "f4", "f5"])
 _LETTERED = {"di": "thumb", "div": "ring", "dv": "small"}
 _FEWEST_NUMERALS = 2
 
@@ -114,15 +145,12 @@ _PULLEYS = frozenset(["a1", "a2", "a3", "a4", "a5", "p1", "p2", "p3"])
 
 
 def _ray_of(page: Page, taken: set[int]) -> list[Mention]:
-    """'FDP of III', 'A1 IV': a Roman numeral behind a tendon or pulley, in a note that names rays or fingers so."""
-    words, found = page.words, []
-    by_numeral = any(m.kind == "digit" and words[m.j - 1] in _ROMAN for m in page.mentions)
-    for m in page.mentions:
-        k = m.j
-        if m.kind == "tendon" and words[k : k + 1] == ["of"] and m.value in ("FDP", "FDS"):
-            k += 1
-        elif m.kind != "pulley" or not by_numeral:
-            continue
+    """'A1 IV': a Roman numeral behind a pulley, in a note that names rays or fingers so."""
+    words = page.words
+    found: list[Mention] = []
+    if not any(m.kind == "digit" and words[m.j - 1] in _ROMAN for m in page.mentions):
+        return found
+    for k in (m.j for m in page.mentions if m.kind == "pulley"):
         while k < len(words) and words[k] in _ROMAN and k not in taken and page.raw(k, k + 1).isupper():
             found.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
             joined = words[k + 1 : k + 2] in (["and"], [","], ["+"], ["&"])
@@ -152,7 +180,7 @@ _STOPS = frozenset([".", ";", ":", "|"])
 
 
 def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
-    """'Finger 3: ...', 'fingers 3 and 4' in a note that names its fingers so more than once."""
+    """'Finger 3: ...', 'fingers 3 and 4' in a note that names its fingers so more than once, or behind a tendon."""
     words = page.words
     found: list[Mention] = []
     named = {k for m in page.mentions if m.kind in ("digit", "digit?") for k in range(m.i, m.j)}
@@ -167,7 +195,18 @@ def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
                 break
             found.append(Mention("digit", _NUMBERED[words[n]], n, n + 1))
             n += 2 if words[n + 1 : n + 2] in (["and"], [","]) else len(words)
-    return found if len({m.i for m in found}) > 1 else []
+    tendons = {m.j for m in page.mentions if m.kind == "tendon"}
+    of_tendon = any(not tendons.isdisjoint(_behind_leads(words, m.i - 1)) for m in found)  # 'FDP of finger 3'
+    return found if len({m.i for m in found}) > 1 or of_tendon else []
+
+
+def _behind_leads(words: list[str], k: int) -> list[int]:
+    """Return word k and the words that lead to it, 'of the', '(', one of which a tendon may end right before."""
+    spots = [k]
+    while k > 0 and words[k - 1] in ("of", "to", "the", "in", "(", ","):
+        k -= 1
+        spots.append(k)
+    return spots
 
 
 _ASK_FOR_DIGITS = frozenset(["digit", "digits", "finger", "fingers", "ray"])

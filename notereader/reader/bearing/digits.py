@@ -4,6 +4,7 @@ from notereader.reader.bearing.digit_labels import NEXT, SPOKEN_OF, in_parallel,
 from notereader.reader.bearing.digit_numbers import PLURALS, number_digits
 from notereader.reader.bearing.digit_runs import in_a_run, told_in_turn
 from notereader.reader.bearing.digits_among_others import is_told_among_others, result_in
+from notereader.reader.bearing.listed_fingers import listed_beside_tendon
 from notereader.reader.bearing.met_fingers import met_by_thumb
 from notereader.reader.bearing.pulley_digits import finger_of_pulley, part_of_pulley
 from notereader.reader.layout.form_marks import TickedField
@@ -91,7 +92,7 @@ def _names_digit(page: Page, mention: Mention) -> bool:
         return True
     if _likened_to(page, mention) or _singled_out(page, mention) or _behind_number_of_part(page, mention):
         return True
-    return _ordinal_again(page, mention) or _ordinal_title(page, mention)
+    return listed_beside_tendon(page, mention) or _ordinal_again(page, mention) or _ordinal_title(page, mention)
 
 
 def _knot_in_the_middle(page: Page, mention: Mention) -> bool:
