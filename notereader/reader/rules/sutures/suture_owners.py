@@ -71,6 +71,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in groups if not _has_its_own(scene, g, i, j)]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
+    as_many = _times(desk, scene, j) if not groups else []
+    if as_many:
+        return as_many, []
     if scene.next_word(j) == "throughout" and not groups:
         return desk.repairable(), []  # 'Core suture: 3-0 Ticron throughout'
     for_which = _for_which(scene, i)
@@ -93,6 +96,24 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found = [t for t in found if t not in excepted and t.digit not in digits]
     found = _deep_in_those_fingers(groups, found, i)
     return named_so_far(desk, scene, found), reasons
+
+
+def _times(desk: Desk, scene: Scene, j: int) -> list[Target]:
+    """'Peripheral: 6-0 PDS running x 3' where three tendons were sewn; 'interrupted x 3' counts stitches."""
+    words = scene.page.words
+    for k in range(j, scene.sentence.j - 1):
+        counted = words[k] == "x" and count_of(words[k + 1]) >= _SEVERAL and scene.next_word(k + 2) in _ENDS
+        if counted and words[k - 1] not in _STITCHES_COUNTED:
+            sewn = desk.sewn()
+            return sewn if len(sewn) == count_of(words[k + 1]) else []
+    return []
+
+
+_SEVERAL = 3  # 'x 2' may be twice round
+_ENDS = frozenset(["", ".", ";"])
+_STITCHES_COUNTED = frozenset(
+    ["interrupted", "simple", "mattress", "mattresses", "stitches", "bites", "passes", "knots"]
+)
 
 
 def _deep_in_those_fingers(groups: list[Group], found: list[Target], i: int) -> list[Target]:
