@@ -98,6 +98,20 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     return named_so_far(desk, scene, found), reasons
 
 
+def _behind_the_whole_ones(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'FDS x 4 cut. FDP ring and small intact. FDS: two strands': at the wrist a label is of all that were cut.
+
+    Not of the fingers last named, where the last that was told of each is that a tendon of it was whole.
+    """
+    if not desk.at_wrist or group.digits or group.i != scene.sentence.i or scene.next_word(group.j) != ":":
+        return []
+    told = {f.entry[0]: f for f in desk.laid("extent", before=group.i) if f.group == "repairs"}  # the last of each
+    last = [told.get(digit) for digit in scene.setting.digits]
+    if not last or any(f is None or f.value != "intact" or f.entry[2] for f in last):
+        return []
+    return [t for t in desk.repairable() if t.tendon in group.tendons]
+
+
 def _times(desk: Desk, scene: Scene, j: int) -> list[Target]:
     """'Peripheral: 6-0 PDS running x 3' where three tendons were sewn; 'interrupted x 3' counts stitches."""
     words = scene.page.words
@@ -529,7 +543,13 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             return sewn or cut
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
-        return [t for t in found if desk.extents.get(t) != "intact"] or found
+        every = _behind_the_whole_ones(desk, scene, group)
+        if every:
+            return every
+        alive = [t for t in found if desk.extents.get(t) != "intact"]
+        # 'FDP index cut, FDP ring intact. FDP: four strands of 3-0': of the one that was cut
+        cut = desk.repairable() if not (alive or group.digits) else []
+        return alive or [t for t in cut if t.tendon in group.tendons] or found
     slips = _both_slips(scene, group)
     if slips is not None:
         return targets_of(desk, scene, slips)
