@@ -219,6 +219,7 @@ _RECKONED = {
     **dict.fromkeys((f"{n} days {w}" for n in ("two", "2") for w in _EARLIER), 2),
     **dict.fromkeys((f"{n} days {w}" for n in ("three", "3") for w in _EARLIER), 3),
     **dict.fromkeys(("today", "this morning", "this evening", "this afternoon", "same day", "earlier today"), 0),
+    **dict.fromkeys(("same morning", "same afternoon", "same evening", "same night"), 0),
 }
 
 
