@@ -123,7 +123,11 @@ def _told_of_a_cut(scene: Scene, mention: Mention) -> bool:
         return True
     if all_of_them(scene, mention) or state_after_state(scene, mention):
         return True
-    return scene.words(mention.i - 2, mention.i) == ["x", "]"]
+    first = mention.i - (scene.word_before(mention.i) == "all")
+    return scene.words(first - 2, first) in _TICKED
+
+
+_TICKED = (["x", "]"], ["x", ")"], ["v", "]"], ["v", ")"])
 
 
 def _completes_another(scene: Scene, mention: Mention) -> bool:
