@@ -166,9 +166,13 @@ _OF_ONE = frozenset(["was", "is", "i", "we", "had", "has"])
 
 
 def _left_behind(page: Page, run: list[Mention], atom: Mention) -> bool:
-    """'FDS left, FDP repaired', 'FDS left and FDP sewn': the first was left, and is no list with it."""
+    """'FDS left, FDP repaired', 'radial slip left and ulnar slip sewn': the first was left, and is no list with it."""
     behind = page.words[run[-1].j : run[-1].j + 2]
-    return run[-1].kind == atom.kind == "tendon" and behind in (["left", ","], ["left", "and"], ["left", "but"])
+    return run[-1].kind == atom.kind in ("tendon", "slip") and behind in (
+        ["left", ","],
+        ["left", "and"],
+        ["left", "but"],
+    )
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:

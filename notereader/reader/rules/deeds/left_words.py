@@ -106,15 +106,15 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     told = told or (others and bool(scene.of("stitch", "strandword"))) or _tendon_alone(scene, mention)
     ends = mention.j >= scene.sentence.j or after in (".", ";", ",", "and", "but")
     own = any(m.kind == "tendon" and m.j == mention.i for m in scene.of("tendon"))
-    if told and ends and not scene.header and own:
-        return True  # 'FCR repaired, PL left.', 'FDS left, FDP repaired', 'FDP four strands; FDS left'
+    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
+    if told and ends and not scene.header and (own or slip):
+        return True  # 'FCR repaired, PL left.', 'FDS left, FDP repaired', 'radial slip left, ulnar slip repaired'
     hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
     beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
     if before == "," == after and (beside or not hurt or _side_of_a_finger(scene, mention)):
         return False  # 'reconstruction of the flexor pollicis longus, left, with a graft'
     if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
         return True  # 'FDS 40% cut, left.'
-    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
     if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
         return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
