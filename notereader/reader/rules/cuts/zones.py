@@ -340,7 +340,9 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     words = [k for k in range(_behind_label(scene), scene.sentence.j) if scene.told(k)]
     if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
         words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
-    value = zone_value([_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX | _ASKS_LEVEL])
+    value = zone_value(
+        [_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX | _ASKS_LEVEL]
+    )
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     if not named and scene.setting.labelled:
         named = list(scene.setting.focus)  # 'Tendon: FDP / Zone: 2B'
