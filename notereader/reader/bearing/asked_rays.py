@@ -1,4 +1,4 @@
-"""Numbers that answer a form's question for the finger: 'SIDE / RAY ..... left / IV', 'Digit: 4', 'Hand, finger   R 3'."""
+"""Numbers that answer a form's question for the finger: 'SIDE / RAY ..... left / IV', 'Digit: 4'."""
 
 from notereader.reader.page import Break, Mention, Page
 from notereader.vocabulary.wordlists import word_list

@@ -23,7 +23,7 @@ def says_by_number(words: list[str]) -> bool:
 
 
 def opens_bare_number(page: Page, sentence: Sentence, k: int) -> bool:
-    """Tell whether the figure at word k may begin the numbers of rows: it opens a statement, or 'of', 'for' lead to it."""
+    """Tell whether the figure at word k may name a row: it opens a statement, or 'of', 'for' lead to it."""
     if sentence.section in _ORDERS:
         return False
     return k == sentence.i or page.words[k - 1] in _STOPS or page.words[k - 1] in _LEADS

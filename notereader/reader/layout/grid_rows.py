@@ -1,11 +1,11 @@
 """The rows of a grid read line by line: every filled cell becomes a sentence, told with its labels."""
 
+from notereader.reader.layout.ditto_signs import is_ditto_sign
 from notereader.reader.layout.grid_fingers import (
     digit_titles,
     names_a_part,
 )
 from notereader.reader.layout.grid_lines import Line, Row, Span
-from notereader.reader.layout.ditto_signs import is_ditto_sign
 from notereader.reader.layout.sentences import sentence_end
 from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list

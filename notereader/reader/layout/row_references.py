@@ -52,7 +52,7 @@ def row_references(doc: Doc) -> Doc:
 
 
 def _listed(page: Page) -> list[Row]:
-    """Return the lines of a list that begin with a number and what they are about: '1 FDP-3 zone 3, ...', '2. FCR ... cut'."""
+    """Return the lines of a list that open with a number and a name: '1 FDP-3 zone 3, ...', '2. FCR ... cut'."""
     found: list[Row] = []
     for sentence in page.sentences:
         i, j = sentence.i, sentence.j

@@ -27,8 +27,8 @@ from notereader.reader.standing.earlier_operations import EarlierOperations
 from notereader.reader.standing.earlier_stages import mark_earlier_stage
 from notereader.reader.standing.exemplary import mark_exemplary
 from notereader.reader.standing.first_efforts import mark_first_efforts
-from notereader.reader.standing.given_up import mark_given_up
 from notereader.reader.standing.first_looks import mark_first_looks
+from notereader.reader.standing.given_up import mark_given_up
 from notereader.reader.standing.hearsay import mark_hearsay
 from notereader.reader.standing.latter_things import mark_latter_things
 from notereader.reader.standing.lessons import mark_lessons
