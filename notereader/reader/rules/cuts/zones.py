@@ -317,8 +317,8 @@ def _unslipped(word: str) -> str:
 _BOX = frozenset(["[", "]", "(", ")", "x", "\u2611", "\u2612"])
 
 
-# 'Level  [ ] 1  [x] 2   -> [x] D'
-_ASKS_LEVEL = frozenset(["level", "-", ">", "sub", "subzone", ":", ","])
+# 'Level  [ ] 1  [x] 2   -> [x] D', 'Level [x] II   if II: [x] C'
+_ASKS_LEVEL = frozenset(["level", "-", ">", "sub", "subzone", ":", ",", "if"])
 
 
 def _behind_label(scene: Scene) -> int:
@@ -340,9 +340,8 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     words = [k for k in range(_behind_label(scene), scene.sentence.j) if scene.told(k)]
     if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
         words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
-    value = zone_value(
-        [_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX | _ASKS_LEVEL]
-    )
+    told = (_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX | _ASKS_LEVEL)
+    value = zone_value(list(dict.fromkeys(told)))
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     if not named and scene.setting.labelled:
         named = list(scene.setting.focus)  # 'Tendon: FDP / Zone: 2B'
