@@ -184,7 +184,8 @@ def _among_joints(page: Page, k: int) -> bool:
 
 def _no_digit(page: Page, mention: Mention) -> bool:
     word = page.words[mention.i]
-    after = page.words[mention.j] if mention.j < len(page.words) else ""
+    ends = mention.j >= len(page.words) or _a_line_begins(page, mention.j)
+    after = "" if ends else page.words[mention.j]
     before = page.words[mention.i - 1] if mention.i else ""
     if word == "third" and before in ("distal", "proximal", "radial", "ulnar", "central", "one", "dist", "prox", "by"):
         return True  # 'vented distal third, ring intact'
@@ -215,6 +216,11 @@ def _no_digit(page: Page, mention: Mention) -> bool:
         and word == "fifth"
         and (before == "a" or after in ("of", "week", "day", "postoperative"))
     )
+
+
+def _a_line_begins(page: Page, k: int) -> bool:
+    """'Finger 2: ring', then 'The profundus was cut' on a line of its own."""
+    return page.breaks[k] >= Break.LINE and page.text[page.starts[k]].isupper()
 
 
 def _is_buddy(page: Page, k: int) -> bool:

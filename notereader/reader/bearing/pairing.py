@@ -135,7 +135,7 @@ _WHOLE = frozenset(["ok", "okay", "intact", "fine", "whole", "spared", "unhurt",
 def _times_four(page: Page, j: int) -> bool:
     """'FDP x 4 intact', 'FDS x4 -> intact', 'of the FDS tendons all four were cut'; not 'FDP x 4 strands'."""
     after = [w for w in page.words[j : j + 5] if w not in ("(", ")")]
-    told = after[1:] if after[:1] in (["were"], ["are"], ["had"], [","]) else after
+    told = after[1:] if after[:1] in (["were"], ["are"], ["had"], [","], [":"], ["-"], ["="]) else after
     if tuple(told[:2]) in ALL_FOUR and told[2:3] not in (["strand"], ["strands"], ["core"], ["-"], ["fingers"]):
         return True
     stranded = after[2:3] in (["strand"], ["strands"], ["-"], ["core"]) and after[2:4] != ["-", ">"]

@@ -85,7 +85,7 @@ def _told_apart(named: Named, run: list[Mention], atom: Mention) -> bool:
 _PARTED = frozenset(["divided", "severed", "transected", "lacerated"])
 _ALONE = (["alone"], ["only"])
 _IN_TURN = frozenset(["thereafter", "subsequently"])
-_NEXT_IN_TURN = (["and", "then"], ["and", "afterwards"], ["and", "finally"], ["and", "lastly"])
+_NEXT_IN_TURN = (["and", "then"], [",", "then"], ["and", "afterwards"], ["and", "finally"], ["and", "lastly"])
 
 
 def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
@@ -95,7 +95,7 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     quantified = {k for q in quantifiers for k in range(q.i, q.j)}
     if page.words[j - 1] in _PARTED and (page.words[j - 2] == "the" or count_of(page.words[j - 2]) > 1):
         j -= 1  # 'the divided profundus and the two divided superficialis tendons'
-    i += 2 if _goes_on_in_turn(page, i, j) else 0
+    i += _goes_on_in_turn(page, i, j)
     i += page.words[i : i + 1] in _ALONE and page.words[i + 1 : i + 2] == ["of"]  # 'the profundus alone of the middle'
     i += _wholly_and(page, i, j)
     words = page.words[i:j]
@@ -124,11 +124,15 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
 _FINGERS = frozenset(["fingers", "digits"])
 
 
-def _goes_on_in_turn(page: Page, i: int, j: int) -> bool:
-    """'The ring profundus and then the middle superficialis were joined', not '... and then the FDS was excised'."""
-    if page.words[i : i + 2] not in _NEXT_IN_TURN or page.words[i - 1] in _SLIPS:
-        return False
-    return _OF_ONE.isdisjoint(page.words[j : j + _NAME])
+def _goes_on_in_turn(page: Page, i: int, j: int) -> int:
+    """'The ring profundus and then the middle superficialis were joined', not '... and then the FDS was excised'.
+
+    RETURNS: how many words lead on to the next in turn; 0 where they do not.
+    """
+    length = 1 if page.words[i : i + 1] == ["then"] else 2 * (page.words[i : i + 2] in _NEXT_IN_TURN)
+    if page.words[i - 1] in _SLIPS or not _OF_ONE.isdisjoint(page.words[j : j + _NAME]):
+        return 0
+    return length
 
 
 def _wholly_and(page: Page, i: int, j: int) -> bool:
@@ -162,9 +166,13 @@ _OF_ONE = frozenset(["was", "is", "i", "we", "had", "has"])
 
 
 def _left_behind(page: Page, run: list[Mention], atom: Mention) -> bool:
-    """'FDS left, FDP repaired', 'FDS left and FDP sewn': the first was left, and is no list with it."""
+    """'FDS left, FDP repaired', 'radial slip left and ulnar slip sewn': the first was left, and is no list with it."""
     behind = page.words[run[-1].j : run[-1].j + 2]
-    return run[-1].kind == atom.kind == "tendon" and behind in (["left", ","], ["left", "and"], ["left", "but"])
+    return run[-1].kind == atom.kind in ("tendon", "slip") and behind in (
+        ["left", ","],
+        ["left", "and"],
+        ["left", "but"],
+    )
 
 
 def _whole_before(page: Page, last: Mention, atom: Mention, mentions: list[Mention]) -> bool:

@@ -102,7 +102,12 @@ def _answers_before(page: Page, i: int, j: int) -> bool:
         return True  # 'Peripheral: 5-0 Prolene, running', then 'Locked core: no'
     if page.words[i] in ("nil", "none") and inside[0] >= Break.LINE:
         return True  # 'epi nil', then 'catches at A2'
+    if page.words[i] in _CLOSE_A_LINE and inside[0] >= Break.LINE and page.text[page.starts[i + 1]].isupper():
+        return True  # 'A2 intact', then 'Skin closed with 5-0'
     return Break.BLANK in inside or (i > 0 and page.words[i] in _ANSWERS and page.words[i - 1] in _BEFORE_ANSWER)
+
+
+_CLOSE_A_LINE = frozenset(["intact", "free", "absent", "present", "left", "vented", "whole", "seen", "divided", "cut"])
 
 
 def _opens_a_label(page: Page, k: int, j: int) -> bool:

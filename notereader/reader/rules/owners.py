@@ -358,12 +358,22 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         deep = here if len(here) == 2 and not fingers else deep
         return named if len(named) == 2 else deep if len(deep) == 2 else sewn
     deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
-    counted = max((count_of(w) for w in words), default=0)
+    counted = max((count_of(w) for w in words - set(_counts_of_strands(scene, i))), default=0)
     if counted == len(deep) != len(sewn) and counted > 1:
         return deep  # 'A running 6-0 round all three' of three deep flexors and a superficialis
     if desk.at_wrist and _of_each_tendon(scene):
         return [t for t in sewn if t in named or last_core(desk, scene, t) < 0]  # 'FCU cut. FDS cut. Each tendon ...'
     return named if "each" in words and len(named) > 1 else sewn
+
+
+def _counts_of_strands(scene: Scene, i: int) -> list[str]:
+    """'All were repaired with a 2-strand Kirchmayr': counts of strands, not of tendons, in the part around word i."""
+    first, last = scene.part(i)
+    words = [w for w in scene.words(first, last) if w != "-"]
+    return [a for a, b in itertools.pairwise(words) if b in _STRANDS]
+
+
+_STRANDS = frozenset(["strand", "strands", "stranded", "str", "core"])
 
 
 def _both_cut_through(desk: Desk, scene: Scene, i: int, sewn: list[Target]) -> list[Target]:

@@ -243,7 +243,8 @@ def _share_before(scene: Scene, mention: Mention) -> bool:
         return True  # 'the half-section of the superficialis'
     if mention.i in ends and not scene.page.words[mention.i].startswith("complete"):
         return True  # 'FDS 30% division'
-    ends += [m.j for m in scene.of("fraction")]
+    halved = scene.page.words[mention.i] != "gone"  # 'with half of the FDS gone': excised
+    ends += [m.j - (halved and scene.page.words[m.j - 1] == "of") for m in scene.of("fraction")]  # 'half of'
     leads = [k for k in ends if first <= k < mention.i and scene.page.words[k] == "of"]
     return any(0 < g.i - k <= 4 and g.j <= mention.i for k in leads for g in scene.setting.groups if g.tendons)
 

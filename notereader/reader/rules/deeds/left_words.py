@@ -102,20 +102,29 @@ def _left_is_deed(scene: Scene, mention: Mention) -> bool:
     if scene.words(mention.j, mention.j + 2) == ["as", "found"] or before.startswith(".."):
         return True
     told = any(m is not mention and m.value in ("repaired", "excised") for m in scene.of("deed"))
+    others = len({m.value for m in scene.of("tendon")}) > 1  # else 'Four-strand repair of the FDP, left'
+    told = told or (others and bool(scene.of("stitch", "strandword"))) or _tendon_alone(scene, mention)
     ends = mention.j >= scene.sentence.j or after in (".", ";", ",", "and", "but")
     own = any(m.kind == "tendon" and m.j == mention.i for m in scene.of("tendon"))
-    if told and ends and not scene.header and own:
-        return True  # 'FCR repaired, PL left.', 'FDS left, FDP repaired'
+    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
+    if told and ends and not scene.header and (own or slip):
+        return True  # 'FCR repaired, PL left.', 'FDS left, FDP repaired', 'radial slip left, ulnar slip repaired'
     hurt = scene.of("extent") or any(q.unit == "%" for q in scene.quantities)
     beside = any(g.tendons and g.j == mention.i - 1 for g in scene.setting.groups)
     if before == "," == after and (beside or not hurt or _side_of_a_finger(scene, mention)):
         return False  # 'reconstruction of the flexor pollicis longus, left, with a graft'
     if before == "," and hurt and ends and not scene.header and any(g.tendons for g in scene.setting.groups):
         return True  # 'FDS 40% cut, left.'
-    slip = any(g.j == mention.i and any(slip for _, _, slip in g.pairs) for g in scene.setting.groups)
     if slip and ends and any(m.j < mention.i for m in scene.of("stitch", "material")):
         return True  # 'FDS US 4-0 mattress, RS left.'
     return after in _LEFT_AFTER and before in _LEFT_IS_DEED_WORDS
+
+
+def _tendon_alone(scene: Scene, mention: Mention) -> bool:
+    """'PL left.' as a sentence of its own, in a note that names its hand elsewhere."""
+    alone = any(m.i == scene.sentence.i and m.j == mention.i for m in scene.of("tendon"))
+    sides = [m for m in scene.page.mentions if m.kind == "side"] if alone else []
+    return alone and mention.j >= scene.sentence.j - 1 and any(m.i < scene.sentence.i for m in sides)
 
 
 def _side_of_a_finger(scene: Scene, mention: Mention) -> bool:

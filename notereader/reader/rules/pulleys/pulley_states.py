@@ -678,6 +678,9 @@ _ROOM = frozenset(
 _DEED_TITLES = (["action"], ["action", "taken"], ["done"], ["what", "was", "done"], ["treatment"], ["surgery"])
 
 
+_IN_PART = frozenset(["partial", "partially", "partly", "incomplete", "limited", "half", "mm", "edge", "part"])
+
+
 def _whole_or_part(scene: Scene, m: Mention) -> str:
     """Return 'released' for a whole division, 'vented' where a share, a length or a part is named."""
     first, last = scene.part(m.i)
@@ -687,7 +690,7 @@ def _whole_or_part(scene: Scene, m: Mention) -> str:
     last = min([last, *(k for k in range(m.j, last) if is_tendon_end(scene.words(k, k + 4)))])
     fingers = {k for g in scene.setting.groups if g.digits for k in range(g.i, g.j)}  # 'in the middle finger'
     words = [scene.page.words[k] for k in range(max(first, m.i - 10), last) if k not in fingers]
-    if any(w in PARTS for w in words) or {"partially", "partly", "half", "mm", "edge", "part"} & set(words):
+    if any(w in PARTS for w in words) or not _IN_PART.isdisjoint(words):
         return "vented"
     if any(q.unit in ("%", "mm") and first <= q.i < last for q in scene.quantities):
         return "vented"

@@ -387,6 +387,8 @@ def _kind_pulled_on(desk: Desk, scene: Scene, i: int) -> list[Target]:
 def _as_many(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """'no gap in any of the six', 'all three ran freely': of the tendons told of, the set that has so many."""
     first, last = scene.part(i)
+    if scene.page.words[last - 1] == ":" and last < scene.sentence.j:
+        last = scene.part(last)[1]  # 'Gap: nil x 3'
     words = scene.words(first, last)
     spots = [n for n, word in enumerate(words) if count_of(word) >= _FEWEST and _counts_repairs(words, n)]
     spots = spots or [n for n in range(2, len(words)) if words[n - 1] == "x" and words[n - 2] in _COUNTED_RESULTS]
@@ -441,7 +443,8 @@ def _counts_repairs(words: list[str], n: int) -> bool:
     return quantified and (after in _STAND_FOR_ALL or after in _ENDS_COUNT or after.endswith("ed"))
 
 
-_COUNTED_RESULTS = frozenset(["gap", "gaps", "gapping", "free", "freely"])  # 'no gap x 3'
+# 'no gap x 3', 'Glide: free x 2', 'tension nil x 3'
+_COUNTED_RESULTS = frozenset(["gap", "gaps", "gapping", "free", "freely", "nil", "none", "0", "glide", "gliding"])
 _FEWEST = 3  # two are told by 'both' and 'neither'
 _JOINING = frozenset(["and", "but", "while", "whereas", "then"])
 _ENDS_COUNT = frozenset(

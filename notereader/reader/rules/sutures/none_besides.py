@@ -6,7 +6,7 @@ That a repair has none promises nothing, so a bare 'nothing round it' is believe
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.rules.sutures.roles import Anchor
-from notereader.reader.rules.sutures.suture_owners import targets_of
+from notereader.reader.rules.sutures.suture_owners import suture_owners, targets_of
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -31,6 +31,8 @@ def none_besides(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:
         _nothing_more(desk, scene)
     if spots and scene.kinds.isdisjoint(("gap", "glide", "test")):
         _left_out_behind(desk, scene, spots)
+    if {"core", "only"} <= scene.said and scene.kinds.isdisjoint(("gap", "glide", "test")):
+        _core_only(desk, scene)
 
 
 def _nothing_more(desk: Desk, scene: Scene) -> None:
@@ -60,6 +62,22 @@ def _says_so(scene: Scene, k: int) -> bool:
     while scene.next_word(k) in _IT:
         k += 1
     return scene.next_word(k) in _CLOSES
+
+
+def _core_only(desk: Desk, scene: Scene) -> None:
+    """'Middle FDS: core only', 'two-strand Kessler, core suture only', 'the FDS (core only)': no edge suture."""
+    words = scene.page.words
+    for k in (k for k in range(scene.sentence.i, scene.sentence.j) if words[k] == "core" and scene.told(k)):
+        end = k + 1 + (scene.next_word(k + 1) in ("suture", "sutures", "stitch", "stitches", "repair"))
+        opens = k == scene.sentence.i or words[k - 1] in _OPEN_CORE or any(g.j == k for g in scene.setting.groups)
+        if scene.next_word(end) != "only" or scene.next_word(end + 1) not in _CLOSES or not opens:
+            continue
+        for target in suture_owners(desk, scene, k, end)[0]:
+            if not any(f.field == "peripheral" for f in desk.told_of("repairs", target)):
+                desk.tendon(scene, target, "peripheral", "absent", [(k, end + 1)], RULE)
+
+
+_OPEN_CORE = frozenset([":", ",", ";", "-", "(", "=", "a", "with", "had", "got", "took", "received", "given"])
 
 
 def _left_out_behind(desk: Desk, scene: Scene, spots: list[Anchor]) -> None:

@@ -485,6 +485,7 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
     if source is None and scene.words(i, i + 2) in (["so", "was"], ["so", "were"]):
         groups = [g for g in groups if 0 <= g.i - i - 2 <= 1]
+    groups = _compared_there(scene, groups, i) if source is not None else _not_behind(scene, groups, i)
     beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
     if source is None and beside:
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
@@ -508,6 +509,22 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
     return [t for t in named if desk.may_be_repaired(t)]
 
 
+def _not_behind(scene: Scene, groups: list[Group], i: int) -> list[Group]:
+    """'Small: same for FDP; FDS left': nothing behind the semicolon, where another is named before it."""
+    stop = next((k for k in range(i, scene.sentence.j) if scene.page.words[k] == ";"), scene.sentence.j)
+    here = [g for g in groups if g.i < stop]
+    return here if any(g.tendons for g in here) else groups
+
+
+def _compared_there(scene: Scene, groups: list[Group], i: int) -> list[Group]:
+    """'FDPs four strands; FCR as FDP; PL left': what stands in the clause of the comparison."""
+    stops = [k for k in range(scene.sentence.i, scene.sentence.j) if scene.page.words[k] == ";"]
+    first = max((k for k in stops if k < i), default=scene.sentence.i)
+    last = min((k for k in stops if k > i), default=scene.sentence.j)
+    here = [g for g in groups if first <= g.i < last]
+    return here if stops and here else groups
+
+
 def _done_for(scene: Scene, i: int, group: Group) -> bool:
     """'the same was done for the ring finger': the finger right behind is the one it was done for."""
     lead = [w for w in scene.words(i, group.i) if w != "the"]
@@ -518,7 +535,9 @@ def _source(desk: Desk, scene: Scene, source: Group | None) -> Target | None:
     if source is None:
         return None
     if source.tendons:
-        return group_targets(scene, source)[0]
+        named = group_targets(scene, source)
+        sewn = [t for t in (*named, *desk.repairable()) if desk.may_be_repaired(t) and t.tendon in source.tendons]
+        return next((t for t in sewn if t in named or not source.digits), named[0])
     kinds = [t.tendon for g in scene.setting.groups if g.tendons and not g.reference for t in group_targets(scene, g)]
     kinds = kinds or [t.tendon for t in scene.setting.focus if desk.extents.get(t) != "intact"]
     possible = [t for t in desk.repairable(source.digits) if not kinds or t.tendon in kinds] or desk.repairable(

@@ -20,6 +20,7 @@ from notereader.reader.rules.owners import (
 )
 from notereader.reader.rules.strangers import labelled_stranger
 from notereader.reader.rules.sutures.corrected_counts import holders_of_corrected
+from notereader.reader.rules.sutures.dealt_ahead import named_behind
 from notereader.reader.rules.sutures.dealt_sutures import fingers_of_all, left_out_before, listed_before
 from notereader.reader.rules.sutures.named_make import of_the_make
 from notereader.reader.scene import Scene, group_targets, named_together
@@ -59,6 +60,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
         return corrected, []
     if labelled_stranger(scene, i):
         return [], []  # 'Ulnar digital nerve: running 8-0 nylon'
+    behind = named_behind(scene, i, j)
+    if behind is not None:
+        return _of_the_kind_told(desk, scene, behind) or targets_of(desk, scene, behind), []
     apart = left_out_before(scene, i)
     if apart is not None:
         return _of_the_kind_told(desk, scene, apart) or targets_of(desk, scene, apart), []
@@ -72,6 +76,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     groups = [g for g in groups if not _has_its_own(scene, g, i, j)]
     dealt = _dealt_out(scene, groups, i)
     groups = [g for g in groups if g not in dealt]
+    as_many = _times(desk, scene, j) if not groups else []
+    if as_many:
+        return as_many, []
     if scene.next_word(j) == "throughout" and not groups:
         return desk.repairable(), []  # 'Core suture: 3-0 Ticron throughout'
     for_which = _for_which(scene, i)
@@ -94,6 +101,38 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found = [t for t in found if t not in excepted and t.digit not in digits]
     found = _deep_in_those_fingers(groups, found, i)
     return named_so_far(desk, scene, found), reasons
+
+
+def _behind_the_whole_ones(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """'FDS x 4 cut. FDP ring and small intact. FDS: two strands': at the wrist a label is of all that were cut.
+
+    Not of the fingers last named, where the last that was told of each is that a tendon of it was whole.
+    """
+    if not desk.at_wrist or group.digits or group.i != scene.sentence.i or scene.next_word(group.j) != ":":
+        return []
+    told = {f.entry[0]: f for f in desk.laid("extent", before=group.i) if f.group == "repairs"}  # the last of each
+    last = [told.get(digit) for digit in scene.setting.digits]
+    if not last or any(f is None or f.value != "intact" or f.entry[2] for f in last):
+        return []
+    return [t for t in desk.repairable() if t.tendon in group.tendons]
+
+
+def _times(desk: Desk, scene: Scene, j: int) -> list[Target]:
+    """'Peripheral: 6-0 PDS running x 3' where three tendons were sewn; 'interrupted x 3' counts stitches."""
+    words = scene.page.words
+    for k in range(j, scene.sentence.j - 1):
+        counted = words[k] == "x" and count_of(words[k + 1]) >= _SEVERAL and scene.next_word(k + 2) in _ENDS
+        if counted and words[k - 1] not in _STITCHES_COUNTED:
+            sewn = desk.sewn()
+            return sewn if len(sewn) == count_of(words[k + 1]) else []
+    return []
+
+
+_SEVERAL = 3  # 'x 2' may be twice round
+_ENDS = frozenset(["", ".", ";"])
+_STITCHES_COUNTED = frozenset(
+    ["interrupted", "simple", "mattress", "mattresses", "stitches", "bites", "passes", "knots"]
+)
 
 
 def _deep_in_those_fingers(groups: list[Group], found: list[Target], i: int) -> list[Target]:
@@ -509,7 +548,13 @@ def targets_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
             return sewn or cut
     if group.tendons:
         found, _ = owners(desk, scene, subject_i, subject_j)
-        return [t for t in found if desk.extents.get(t) != "intact"] or found
+        every = _behind_the_whole_ones(desk, scene, group)
+        if every:
+            return every
+        alive = [t for t in found if desk.extents.get(t) != "intact"]
+        # 'FDP index cut, FDP ring intact. FDP: four strands of 3-0': of the one that was cut
+        cut = desk.repairable() if not (alive or group.digits) else []
+        return alive or [t for t in cut if t.tendon in group.tendons] or found
     slips = _both_slips(scene, group)
     if slips is not None:
         return targets_of(desk, scene, slips)
