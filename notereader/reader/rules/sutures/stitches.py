@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.deeds.grafts import has_donor, into_another, of_the_far_end
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
@@ -79,7 +80,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             continue
         if mention.value in _WEAK_STITCHES and not _MORE.isdisjoint(scene.words(mention.i - 3, mention.i)):
             continue  # 'a gap of 1 mm; one more simple stitch put in'
-        reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
+        reasons = [Reason("misspelt", (mention.value,))] if mention.rescued else []
         value, i, j = _doubled(scene, mention)
         value = _same_as_before(desk, scene, mention) or value
         targets, doubts = suture_owners(desk, scene, i, j)
