@@ -40,6 +40,7 @@ def test_the_share_of_a_cut_offered_both_ways_is_not_told() -> None:
         ("An epitendinous suture {was/was not} offered. The repair glided freely.", "glide", "free"),
         ("The knots were buried. No gap (tested twice / not measured) was seen.", "gap", "none"),
         ("Epitendinous suture [placed / not placed] -> placed.", "peripheral", "present"),
+        ("A 6-0 Prolene epitendinous suture was {placed / not placed}: placed.", "peripheral", "present"),
     ],
 )
 def test_what_stands_beside_other_choices_is_read(note: str, field: str, value: str) -> None:

@@ -17,6 +17,7 @@ _DENIALS = frozenset(["not", "no", "never", "without", "none", "nil"])
 _SMALL = frozenset(["a", "an", "any"])
 _ENDS = frozenset([".", ";"])
 _FEWEST = 2  # options
+_JUST_BEHIND = 4  # characters
 _MANNERS = word_list("standing", "manners")
 
 _first_word = attrgetter("i")
@@ -36,8 +37,8 @@ def mark_open_denials(page: Page) -> None:
 
 
 def _is_answered(page: Page, end: int) -> bool:
-    """'[was / was not] -> was': an arrow leads from a choice to what was chosen."""
-    return page.text[end : end + 3].lstrip(" -=")[:1] in (">", "\u2192")
+    """'[was / was not] -> was', '{placed / not placed}: placed': a sign leads from a choice to what was chosen."""
+    return page.text[end : end + _JUST_BEHIND].lstrip(" -=")[:1] in (">", "\u2192", ":")
 
 
 def _mark_around(page: Page, sentence: Sentence, k: int) -> None:
