@@ -1,4 +1,4 @@
-"""Options with numbers, answered by one: 'Ends  1 clean  2 ragged  -> 1', and tendons a form letters: 'Tendon A  FDP'."""
+"""Options with numbers, answered by one: 'Ends  1 clean  2 ragged  -> 1', tendons with letters: 'Tendon A  FDP'."""
 
 import pytest
 from reader_sentences import each, told
