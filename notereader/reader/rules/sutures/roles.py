@@ -201,7 +201,7 @@ def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
 
 
 def _sewn_shut(scene: Scene, m: Mention) -> bool:
-    """'Two 4-0 nylon stitches to each wound' where no tendon is named; 'a four-strand repair in the wound' is no such."""
+    """'Two 4-0 nylon stitches to each wound' where no tendon is named, no four-strand repair in the wound."""
     told = scene.of("strandword", "tendon", "generic")
     if scene.page.words[m.j - 1] not in _WOUNDS or any(True for _ in told):
         return False
