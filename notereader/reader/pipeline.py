@@ -52,10 +52,12 @@ from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
 from notereader.reader.text.filled_brackets import without_brackets
+from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
+from notereader.reader.text.writing_out import read_written_out
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
 
@@ -205,7 +207,14 @@ def read(text: str, name: str | None = None) -> Record:
     `text` must already be clean (one kind of line end, no lone surrogates); positions count its code points.
     """
     found = misprints(text)
-    return read_put_right(text, found, partial(_read, name=name)) if found else _read(text, name)
+    reading = partial(_read_in_full, name=name)
+    return read_put_right(text, found, reading) if found else reading(text)
+
+
+def _read_in_full(text: str, name: str | None) -> Record:
+    """Read a note with its codes written out, where it has any."""
+    parts = line_codes(text)
+    return read_written_out(text, parts, partial(_read, name=name)) if parts else _read(text, name)
 
 
 def _prepared(text: str) -> str:
