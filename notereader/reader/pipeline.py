@@ -51,8 +51,10 @@ from notereader.reader.rules.whole_note.elements import elements
 from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
+from notereader.reader.text.code_keys import code_keys
 from notereader.reader.text.delimited import delimited
 from notereader.reader.text.filled_brackets import without_brackets
+from notereader.reader.text.label_counts import label_counts
 from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.struck_through import without_struck
@@ -214,8 +216,12 @@ def read(text: str, name: str | None = None) -> Record:
 
 def _read_in_full(text: str, name: str | None) -> Record:
     """Read a note with its codes and the marks between its fields written out, where it has any."""
-    parts = [*line_codes(text), *delimited(text)]
+    parts = [part for step in _WRITTEN_OUT for part in step(text)]
     return read_written_out(text, parts, partial(_read, name=name)) if parts else _read(text, name)
+
+
+# What is written out before a note is read.
+_WRITTEN_OUT = (line_codes, delimited, code_keys, label_counts)
 
 
 def _prepared(text: str) -> str:

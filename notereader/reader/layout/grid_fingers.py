@@ -84,7 +84,9 @@ def number_the_fingers(page: Page, lines: list[Line]) -> None:
         told = {w for a, b in title.cells for w in page.words[a:b]}
         below = _rows_below(page, title, lines[n + 1 :])
         if led or ("zone" in told and page.words[title.i] != "zone"):  # 'II' below no other title may be a zone
-            found += _rays(page, [row.cells[0] for row in below], led) or (_fingers_by_tendon(page, below) if led else [])
+            found += _rays(page, [row.cells[0] for row in below], led) or (
+                _fingers_by_tendon(page, below) if led else []
+            )
     if found:
         taken = {k for m in found for k in range(m.i, m.j)}
         others = [m for m in page.mentions if m.kind not in ("digit", "digit?") or m.i not in taken]

@@ -69,14 +69,18 @@ def _opening() -> re.Pattern[str]:
     phrases = {p.lower() for t in terms() if t.kind in _NAMES for p in (*t.words, *t.exact)}
     words = "|".join(re.escape(p) for p in sorted(phrases, key=len, reverse=True))
     joins = "|".join(word_list("line_codes", "joins"))
-    return re.compile(rf"(?:(?:{words})(?![\w-])[ /]*|(?:{joins}|\d(?:/\d)?)(?![\w%.-])[ /]+(?!%)){{1,8}}", re.IGNORECASE)
+    return re.compile(
+        rf"(?:(?:{words})(?![\w-])[ /]*|(?:{joins}|\d(?:/\d)?)(?![\w%.-])[ /]+(?!%)){{1,8}}", re.IGNORECASE
+    )
 
 
 def _spoken_of(text: str, names: dict[str, str]) -> list[Written]:
     """Return the names to be read where codes are spoken of: 're 8.1, 8.2:', 'the fibres of 8.3'."""
     codes = "|".join(re.escape(code) for code in sorted(names, key=len, reverse=True))
     leads = "|".join(sorted(word_list("line_codes", "leads"), key=len, reverse=True))
-    told = re.compile(rf"(?<![\w.])(?:(?<=\n)(?P<lead>[ \t]*)(?:(?:{leads})[. ]+)?)?(?P<code>{codes})(?![\w%]|\.\d| ?[mc]m\b)")
+    told = re.compile(
+        rf"(?<![\w.])(?:(?<=\n)(?P<lead>[ \t]*)(?:(?:{leads})[. ]+)?)?(?P<code>{codes})(?![\w%]|\.\d| ?[mc]m\b)"
+    )
     found = []
     for m in told.finditer(text):
         i = m.end("lead") if m["lead"] is not None else m.start("code")
