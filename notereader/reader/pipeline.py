@@ -51,6 +51,7 @@ from notereader.reader.rules.whole_note.elements import elements
 from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
+from notereader.reader.text.chosen_options import without_offers
 from notereader.reader.text.code_keys import code_keys
 from notereader.reader.text.delimited import delimited
 from notereader.reader.text.filled_brackets import without_brackets
@@ -226,7 +227,7 @@ _WRITTEN_OUT = (line_codes, delimited, code_keys, label_counts)
 
 def _prepared(text: str) -> str:
     """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
-    return with_names_whole(without_brackets(without_typed_choices(without_struck(text))))
+    return with_names_whole(without_brackets(without_typed_choices(without_offers(without_struck(text)))))
 
 
 def _read(text: str, name: str | None) -> Record:
