@@ -18,10 +18,14 @@ def named_behind(scene: Scene, i: int, j: int) -> Group | None:
     groups = [g for g in scene.setting.groups if (g.tendons or g.digits) and not (g.place or g.excepted)]
     if len(groups) < 2 or any(g.reference or g.generic for g in scene.setting.groups):
         return None
-    sutures = [m.i for m in scene.of(*_OF_CORE) if scene.told(m.i)]
+    own = [m.kind for m in scene.of(*_OF_CORE) if i <= m.i < j]
+    kinds = own[:1] or ["material"]  # a size stands beside its thread
     ends = [scene.sentence.i, *(g.j for g in groups)]
-    dealt = all(any(a <= k < g.i for k in sutures) for a, g in zip(ends, groups, strict=False))
-    if not dealt or any(k >= groups[-1].j for k in sutures) or not all(_is_led_to(scene, g) for g in groups):
+    spots = [m.i for m in scene.of(*kinds) if scene.told(m.i)]
+    if not all(any(a <= k < g.i for k in spots) for a, g in zip(ends, groups, strict=False)):
+        return None  # 'Cores of 3-0 Ethibond: two strands in the index, four in the ring': of all that are listed
+    behind_all = any(m.i >= groups[-1].j for m in scene.of(*_OF_CORE))
+    if behind_all or not all(_is_led_to(scene, g) for g in groups):
         return None
     if len({(g.digits, g.tendons) for g in groups}) < len(groups) or any(a.j > b.i for a, b in pairwise(groups)):
         return None
