@@ -5,7 +5,9 @@ What the brackets offer says nothing.
 
 import re
 
-_OFFERED = re.compile(r"(?P<options>(?:\[[^\[\]\n]{3,30}\][ \t,/|]*){2,})(?=(?:-+>|=+>|\u2192)[ \t]*(?P<chosen>\w[^\n\[\]]*))")
+_OFFERED = re.compile(
+    r"(?P<options>(?:\[[^\[\]\n]{3,30}\][ \t,/|]*){2,})(?=(?:-+>|=+>|\u2192)[ \t]*(?P<chosen>\w[^\n\[\]]*))"
+)
 
 
 def without_offers(text: str) -> str:

@@ -101,7 +101,7 @@ def _beside(cell: str, key: Key) -> tuple[str, str] | None:
 
 def _names(row: _Row) -> list[str]:
     """Return the names of a row, with the tendon that opens it before those of its fingers."""
-    names = [_short_names().get(name, name) for name, _ in row.told]
+    names = [_short_names().get(name.lower(), name) if name.isupper() else name for name, _ in row.told]
     if not row.lead:
         return names
     if len(names) < _MANY:

@@ -79,7 +79,7 @@ def _spoken_of(text: str, names: dict[str, str]) -> list[Written]:
     codes = "|".join(re.escape(code) for code in sorted(names, key=len, reverse=True))
     leads = "|".join(sorted(word_list("line_codes", "leads"), key=len, reverse=True))
     told = re.compile(
-        rf"(?<![\w.])(?:(?<=\n)(?P<lead>[ \t]*)(?:(?:{leads})[. ]+)?)?(?P<code>{codes})(?![\w%]|\.\d| ?[mc]m\b)"
+        rf"(?<![\w.])(?:(?<=\n)(?P<lead>[ \t]*)(?:(?i:{leads})[. ]+)?)?(?P<code>{codes})(?![\w%]|\.\d| ?[mc]m\b)"
     )
     found = []
     for m in told.finditer(text):
