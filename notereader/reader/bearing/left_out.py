@@ -31,7 +31,7 @@ def is_left_out(page: Page, group: Group, sentence: Sentence, lead: list[str]) -
 
 
 def _not_done_there(page: Page, group: Group, sentence: Sentence) -> bool:
-    """'Epitendinous 6-0 Prolene, ring not done', '5-0 nylon all round, FCR none': the last part, which has no suture."""
+    """'Epitendinous 6-0 Prolene, ring not done', '5-0 nylon, FCR none': the last part, which has none."""
     words, first = page.words, group.i - 1
     while first > sentence.i and words[first] in ("the", "in", "of", "for"):
         first -= 1

@@ -1,4 +1,4 @@
-"""Options in brackets, and behind an arrow the one that was chosen: 'Rehab: [active] [passive] [rest] -> passive chosen'.
+"""Options in brackets with the one chosen behind an arrow: 'Rehab: [active] [passive] [rest] -> passive chosen'.
 
 What the brackets offer says nothing.
 """

@@ -1,4 +1,4 @@
-"""Codes that a key explains without a sign between: 'Codes: C cut through, 0 no damage; then / R joined' above 'FCR C/R'.
+"""Codes that a key explains without a sign between: 'Codes: C cut, 0 no damage; then / R joined' above 'FCR C/R'.
 
 Where a name of a line has such codes beside it, their meanings are read behind the name. What a name or a code stands
 for is not guessed: a line that holds another code stays as it is.
@@ -112,7 +112,7 @@ def _names(row: _Row) -> list[str]:
 
 @cache
 def _short_names() -> dict[str, str]:
-    """Return the short names that only such a line makes sure of: 'RA C/R' is an artery, 'RA' at the end a signature."""
+    """Return the short names that only such a line makes sure of: 'RA C/R' is an artery, 'RA' at the end a writer."""
     return dict(entry.split(" ", 1) for entry in word_list("code_keys", "short_names"))
 
 

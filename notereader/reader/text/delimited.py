@@ -1,6 +1,6 @@
-"""Notes exported as fields with a mark between them: 'finger;tendon;cut' above '2;FDP;100 %', 'side;R', 'cuff;250, 93'.
+"""Notes exported as fields with a mark between them: 'finger;tendon;cut' above '2;FDP;100 %', 'side;R'.
 
-Lines with the same number of fields below a line of titles are read as a grid; any other line as a label and its answer.
+Lines with the same number of fields below a line of titles are read as a grid; others as a label and its answer.
 """
 
 import re

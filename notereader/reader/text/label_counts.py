@@ -1,4 +1,4 @@
-"""Bare counts behind tendons under a label that asks for strands: 'Strands: FDS 4, FCR 6', where 'FDS 4' is no finger."""
+"""Bare counts behind tendons whose label asks for strands: 'Strands: FDS 4, FCR 6', where 'FDS 4' is no finger."""
 
 import re
 
@@ -10,7 +10,8 @@ _ITEM = re.compile(_COUNTED, re.IGNORECASE)
 _NEXT = r"(?:[ \t]*[,;/][ \t]*|[ \t]{2,}|[ \t]+and[ \t]+)"
 _LINE = re.compile(
     r"^[ \t]*(?P<label>(?:(?:core|number of|no\. of)[ \t]+)*strands?(?:[ \t]+(?:count|number|crossing))?)"
-    rf"(?:[ \t]*[:=][ \t]*|[ \t]{{2,}}|[ \t]*\.{{2,}}[ \t]*)(?P<items>{_COUNTED}(?:{_NEXT}{_COUNTED})*)[ \t]*\.?[ \t]*$",
+    rf"(?:[ \t]*[:=][ \t]*|[ \t]{{2,}}|[ \t]*\.{{2,}}[ \t]*)"
+    rf"(?P<items>{_COUNTED}(?:{_NEXT}{_COUNTED})*)[ \t]*\.?[ \t]*$",
     re.IGNORECASE | re.MULTILINE,
 )
 

@@ -14,7 +14,7 @@ from notereader.vocabulary.wordlists import word_list
 _CODED = re.compile(
     r"^[ \t]*(?P<code>(?P<series>\d{1,2}\.|[A-Z])(?P<number>\d{1,2}))(?P<mark>[.):]?[ \t]+)(?P<rest>\S[^\n]*)", re.M
 )
-_NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley", "digit", "slip")
+_NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley", "digit", "digit?", "slip")
 _OF_A_FINGER = re.compile(r"\bfd[ps]\b|\bfpl\b|profund|superficial|sublimis", re.IGNORECASE)
 _OF_PULLEYS = frozenset("AC")
 _OF_FINGERS = frozenset("DF")
@@ -46,6 +46,8 @@ def _series(text: str) -> list[Series]:
     long = {lead: own for lead, own in found.items() if len(own) >= _FEWEST[lead[0].isdecimal()]}
     lettered = [lead for lead in long if lead.isalpha() and lead not in _OF_PULLEYS]
     several = len(lettered) > 1
+    if _OF_FINGERS.issubset(lettered):  # nobody calls the fingers by both
+        return [own for lead, own in long.items() if lead not in _OF_PULLEYS]
     return [own for lead, own in long.items() if lead[0].isdecimal() or (several and _is_code(lead, own))]
 
 

@@ -1,7 +1,7 @@
-"""A note whose marks and codes are written out before it is read, and the way back from there to the note as it stands.
+"""A note whose marks and codes are written out before it is read, and the way back to the note as it stands.
 
-'re 8.3: modified Kessler' below '8.3 FDP ring - 70 %' is read as 'FDP ring: modified Kessler'; what is told by words put
-in is proved by the mark they stand for.
+'re 8.3: modified Kessler' below '8.3 FDP ring - 70 %' is read as 'FDP ring: modified Kessler'; what words put in
+tell is proved by the mark they stand for.
 """
 
 from bisect import bisect_right
@@ -58,7 +58,7 @@ def _put_in(text: str, parts: list[Written]) -> tuple[str, _Places]:
 
 
 def _pieces(text: str, parts: list[Written]) -> Iterator[tuple[str, Span, bool]]:
-    """Yield the pieces of the longer text with where they stand in the note; parts that meet an earlier one are left."""
+    """Yield the pieces of the longer text and where they stand in the note, without parts that meet an earlier one."""
     at = 0
     for part in sorted(parts, key=lambda each: (each.i, each.j)):
         if part.i < at:

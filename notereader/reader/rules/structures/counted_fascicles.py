@@ -19,7 +19,7 @@ def counted_fascicles(scene: Scene) -> list[tuple[int, int]]:
 
 
 def _some_of(scene: Scene, noun: int) -> int | None:
-    """Return the first word of 'two of five' that stands before the noun at word `noun`; None where nothing such does."""
+    """Return the first word of 'two of five' before the noun at word `noun`; None where nothing such stands."""
     words, last = scene.page.words, noun - 1
     last -= words[last] in ("fascicle", "fascicular", "nerve")
     for first in range(last - 2, max(scene.sentence.i, last - 2 - _WIDEST) - 1, -1):

@@ -10,11 +10,12 @@ _NOT_DONE = word_list("bearing", "not_done_there")
 
 def named_without(desk: Desk, scene: Scene, spots: list[Anchor], rule: str) -> None:
     """Lay down that a tendon left out of what a sentence tells of peripheral sutures has none."""
-    if not spots:
+    if not spots and scene.sentence.section != "peripheral":
         return
-    for group in (g for g in scene.setting.groups if g.excepted and g.i > spots[0].i):
+    first = spots[0].i if spots else scene.sentence.i
+    for group in (g for g in scene.setting.groups if g.excepted and g.i > first):
         behind = [w for w in scene.words(group.j, scene.sentence.j) if w not in (".", "was", "finger", "were")]
-        if " ".join(behind) not in _NOT_DONE or not scene.told(group.j):
+        if " ".join(behind) not in _NOT_DONE or not scene.told(group.i):
             continue
         own = group_targets(scene, group) if group.tendons else desk.repairable(group.digits)
         for entry in [(t.digit, t.tendon, t.slip) for t in own if t in desk.repairable()]:
