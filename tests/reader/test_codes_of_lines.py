@@ -41,7 +41,8 @@ def test_letters_are_no_fingers() -> None:
 
 
 def test_other_letters() -> None:
-    words = "Right hand.\nT1. FDP index: divided\nT2. FDP small: half cut\nN1. ulnar nerve of the index whole\nN2. radial nerve whole\n"
+    words = "Right hand.\nT1. FDP index: divided\nT2. FDP small: half cut\n"
+    words += "N1. ulnar nerve of the index whole\nN2. radial nerve whole\n"
     words += "T1: four strands, 4-0 nylon\nT2: left alone\n"
     assert each(words, "strands") == {"index FDP": 4}
     assert each(words, "treatment") == {"index FDP": "repaired", "small FDP": "left"}
