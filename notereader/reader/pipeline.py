@@ -51,12 +51,18 @@ from notereader.reader.rules.whole_note.elements import elements
 from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
+from notereader.reader.text.chosen_options import without_offers
+from notereader.reader.text.code_keys import code_keys
+from notereader.reader.text.delimited import delimited
 from notereader.reader.text.filled_brackets import without_brackets
+from notereader.reader.text.label_counts import label_counts
+from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.numbered_options import without_options_left
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
+from notereader.reader.text.writing_out import read_written_out
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
 
@@ -206,12 +212,24 @@ def read(text: str, name: str | None = None) -> Record:
     `text` must already be clean (one kind of line end, no lone surrogates); positions count its code points.
     """
     found = misprints(text)
-    return read_put_right(text, found, partial(_read, name=name)) if found else _read(text, name)
+    reading = partial(_read_in_full, name=name)
+    return read_put_right(text, found, reading) if found else reading(text)
+
+
+def _read_in_full(text: str, name: str | None) -> Record:
+    """Read a note with its codes and the marks between its fields written out, where it has any."""
+    parts = [part for step in _WRITTEN_OUT for part in step(text)]
+    return read_written_out(text, parts, partial(_read, name=name)) if parts else _read(text, name)
+
+
+# What is written out before a note is read.
+_WRITTEN_OUT = (line_codes, delimited, code_keys, label_counts)
 
 
 def _prepared(text: str) -> str:
     """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
-    return with_names_whole(without_brackets(without_typed_choices(without_struck(without_options_left(text)))))
+    chosen = without_offers(without_struck(without_options_left(text)))
+    return with_names_whole(without_brackets(without_typed_choices(chosen)))
 
 
 def _read(text: str, name: str | None) -> Record:

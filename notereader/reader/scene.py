@@ -683,7 +683,15 @@ def digits_at(scene: Scene, group: Group | None = None, k: int | None = None) ->
     if digits != ("thumb",) or group is None or group.digits or _has_any(digits, group):
         return digits
     fingers = tuple(d for d in scene.every_digit if d != "thumb")
-    return fingers if len(fingers) == 1 else digits  # 'The superficialis' behind words on the thumb
+    if len(fingers) == 1 or _listed_at_the_wrist(scene, group):
+        return fingers  # 'The superficialis' behind words on the thumb
+    return digits
+
+
+def _listed_at_the_wrist(scene: Scene, group: Group) -> bool:
+    """'Core, FDS and FCR: 3-0' behind words on the thumb: the finger flexors of a wrist, all of them."""
+    named = {t for g in scene.setting.groups for t in g.tendons}
+    return bool(named & WRIST) and "FPL" not in named and "FPL" not in group.tendons
 
 
 def _digits_at(scene: Scene, group: Group | None, k: int | None) -> tuple[str, ...]:

@@ -29,9 +29,10 @@ def put_right(page: Page) -> None:
             if named is not None:
                 _rename(page, *named)
                 continue
-        if sentence.section != "addendum" and CORRECTS.isdisjoint(sentence.said):
+        itself = _finger_itself(page, sentence)
+        if itself is None and sentence.section != "addendum" and CORRECTS.isdisjoint(sentence.said):
             continue
-        found = _pair(page, sentence) or _misnamed_above(page, sentence, page.sentences[max(0, n - 1) : n])
+        found = itself or _pair(page, sentence) or _misnamed_above(page, sentence, page.sentences[max(0, n - 1) : n])
         if found is None:
             continue
         right, wrong, at = found
@@ -39,6 +40,26 @@ def put_right(page: Page) -> None:
             continue  # where both fingers were spoken of, one fact only may be meant
         page.mentions = [m for m in page.mentions if not _is_wrong(m, sentence, wrong)]
         _rename(page, right, wrong, at)
+
+
+def _finger_itself(page: Page, sentence: Sentence) -> tuple[str, str, int] | None:
+    """'The finger is the little one, not the middle, and ...': whichever is told of the finger itself."""
+    words, i = page.words, sentence.i
+    opens = words[i : i + 1] == ["the"] and not _FINGER.isdisjoint(words[i + 1 : i + 3])
+    if "not" not in sentence.said or not opens or _IS.isdisjoint(words[i + 2 : i + 4]):
+        return None
+    digits = [m for m in within(page.mentions, i, min(i + _OPENING, sentence.j)) if m.kind == "digit"]
+    right, wrong = (digits[0], digits[1]) if len(digits) > 1 else (None, None)
+    if right is None or wrong is None or not _ONLY.issuperset(words[right.j : wrong.i]):
+        return None
+    stated = _IS.isdisjoint(words[right.j : wrong.i]) and "not" in words[right.j : wrong.i]
+    return (right.value, wrong.value, i) if stated and right.value != wrong.value else None
+
+
+_FINGER = frozenset(["finger", "digit"])
+_IS = frozenset(["is", "was"])
+_ONLY = frozenset([",", "and", "not", "the", "one", "finger", "of", "left", "right", "hand", "("])
+_OPENING = 16  # words
 
 
 def _rename(page: Page, right: str, wrong: str, at: int) -> None:

@@ -269,7 +269,9 @@ def _ends_number(page: Page, k: int) -> bool:
     after = page.words[k + 1] if k + 1 < len(page.words) else ""
     ranged = after in ("to", "-", "or") and page.words[k + 2 : k + 3] and page.words[k + 2].isdecimal()
     if ranged and page.words[k + 3 : k + 4] and page.words[k + 3] in _ENDS_NUMBER_WORDS:
-        return False  # 'from the ends of the deep flexors 2 to 3 mm'
+        # 'FDS 3 - 20 %', but not 'from the ends of the deep flexors 2 to 3 mm'
+        spaced = after == "-" and page.breaks[k + 1] == page.breaks[k + 2] == Break.SPACE
+        return spaced and page.words[k + 3] == "%"
     if after == "-" and k + 2 < len(page.words) and page.words[k + 2] in _NOT_FINGERS:
         return False
     return after not in _ENDS_NUMBER_WORDS

@@ -20,6 +20,8 @@ def is_left_out(page: Page, group: Group, sentence: Sentence, lead: list[str]) -
         return True
     if lead[-1:] == ["but"] and _but_for_it(page, group, sentence, lead):
         return True
+    if _not_done_there(page, group, sentence):
+        return True
     if _left_out_by_that(page.words[max(sentence.i, group.i - 6) : group.i]):
         return True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
@@ -28,6 +30,17 @@ def is_left_out(page: Page, group: Group, sentence: Sentence, lead: list[str]) -
     return bool(group.digits) and not own and _save_in(page.words[max(sentence.i, group.i - 8) : group.i])
 
 
+def _not_done_there(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'Epitendinous 6-0 Prolene, ring not done', '5-0 nylon, FCR none': the last part, which has none."""
+    words, first = page.words, group.i - 1
+    while first > sentence.i and words[first] in ("the", "in", "of", "for"):
+        first -= 1
+    behind = [w for w in words[group.j : sentence.j] if w not in (".", "was", "finger", "were")]
+    sized = any("-0" in w or w.endswith("/0") for w in words[sentence.i : first])
+    return sized and words[first] in (",", ";") and " ".join(behind) in _NOT_DONE
+
+
+_NOT_DONE = word_list("bearing", "not_done_there")
 _EXCEPTING = frozenset(["except", "excepting", "save", "excluding"])
 _OTHER_THAN = (["other", "than"], ["apart", "from"], ["except", "for"], ["save", "for"], ["exception", "of"])
 _EXCEPTING_TWO = (*_OTHER_THAN, ["but", "for"])

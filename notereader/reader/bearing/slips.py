@@ -1,5 +1,7 @@
 """Which words name a slip of a superficialis: 'its ulnar half', 'of its two slips the radial was whole'."""
 
+from itertools import pairwise
+
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 
 _SIDES = frozenset(["radial", "ulnar"])
@@ -37,7 +39,8 @@ def settle_slips(page: Page) -> None:
             inside = _with_that_slip(page, sentence, inside, made)
             inside = _with_bare_slip(page, sentence, inside, made)
         if not _SIDES.isdisjoint(sentence.said) and not any(m.kind in _OTHERS for m in inside):
-            made += _told(page, sentence, inside, latest, of_both)
+            told = _told(page, sentence, inside, latest, of_both)
+            made += [m for m in told if not _of_a_cut_end(page, sentence, inside, m)]
         if not _APART.isdisjoint(sentence.said):
             made += _taken_out(page, sentence, inside)
         latest = next((m.value for m in reversed(inside) if m.kind == "tendon"), latest)
@@ -46,6 +49,17 @@ def settle_slips(page: Page) -> None:
     taken = {k for m in slips for k in range(m.i, m.j)}
     kept = [m for m in page.mentions if not (m.kind in ("fraction", "extent") and m.j - m.i == 1 and m.i in taken)]
     page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j)) if made else kept
+
+
+def _of_a_cut_end(page: Page, sentence: Sentence, inside: list[Mention], half: Mention) -> bool:
+    """'The cut surfaces were chewed on the ulnar half': a half of the end that was looked at, and no slip."""
+    lead = page.words[max(sentence.i, half.i - 2) : half.i + 1]
+    placed = any(a in ("on", "in", "at", "over") and b in _DETERMINERS for a, b in pairwise(lead))
+    ends = any(m.kind in ("endword", "ends") and m.i < half.i for m in inside)
+    return placed and ends and not any(m.kind == "tendon" for m in inside)
+
+
+_DETERMINERS = frozenset(["the", "its", "their"])
 
 
 def _drop_extensor_slips(page: Page) -> None:

@@ -87,7 +87,8 @@ def number_the_fingers(page: Page, lines: list[Line]) -> None:
         told = {w for a, b in title.cells for w in page.words[a:b]}
         below = _rows_below(page, title, lines[n + 1 :])
         if led or ("zone" in told and page.words[title.i] != "zone"):  # 'II' below no other title may be a zone
-            found += _rays(page, [row.cells[0] for row in below], led, repeated=led)
+            by_number = _rays(page, [row.cells[0] for row in below], led, repeated=led)
+            found += by_number or (_fingers_by_tendon(page, below) if led else [])
     if found:
         taken = {k for m in found for k in range(m.i, m.j)}
         others = [m for m in page.mentions if m.kind not in ("digit", "digit?") or m.i not in taken]
@@ -107,6 +108,20 @@ def _rays(page: Page, heads: list[Span], led: bool, *, repeated: bool = False) -
     alone = len(heads) == len(rays) and len(set(rays)) >= _PAIR and "" not in rays
     alone = alone and rays == sorted(rays if repeated else set(rays), key=DIGITS.index)
     return [Mention("digit", ray, a, b) for ray, (a, b) in zip(rays, heads, strict=True)] if alone else []
+
+
+def _fingers_by_tendon(page: Page, rows: list[Line]) -> list[Mention]:
+    """'4 | FDP', '4 | FDS', '1 | FPL' below the title 'finger': numbers that come again, one tendon beside each."""
+    found: list[Mention] = []
+    for row in rows:
+        i, j = row.cells[0]
+        named = {m.value for cell in row.cells[1:] for m in within(page.mentions, *cell) if m.kind == "tendon"}
+        of_thumb = named == {"FPL"}
+        ray = "thumb" if of_thumb and page.words[i] == "1" else _RAYS.get(page.words[i], "")
+        if j - i > 1 or not ray or len(named) != 1 or of_thumb != (ray == "thumb"):
+            return []
+        found.append(Mention("digit", ray, i, j))
+    return found
 
 
 def names_a_part(page: Page, labels: list[Span]) -> bool:

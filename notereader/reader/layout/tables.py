@@ -34,6 +34,11 @@ _ROMAN = {
     "3": "III",
     "4": "IV",
     "5": "V",
+    "one": "I",
+    "two": "II",
+    "three": "III",
+    "four": "IV",
+    "five": "V",
 }
 _LETTERS = {"a": "A", "b": "B", "c": "C", "d": "D"}
 _SHORT_TITLE = 4  # words; in a grid of two columns a longer one is a finding: 'middle   both bundles intact, ...'

@@ -11,7 +11,7 @@ from spacy.language import Language
 from spacy.tokens import Doc
 
 from notereader.reader.layout.grid_shares import take_shares
-from notereader.reader.page import Break, Page, Quantity, page_of
+from notereader.reader.page import Break, Page, Quantity, page_of, within
 
 _ONES = [
     "zero",
@@ -235,9 +235,20 @@ def _quantity(page: Page, k: int) -> Quantity | None:
     unit2, scale2, end2 = _unit_at(page, after)
     if not unit:
         unit, scale = unit2, scale2
-    if (unit2 and unit2 != unit) or high < low or (not unit2 and unit):
+    if (unit2 and unit2 != unit) or high < low or (not unit2 and unit) or _numbers_a_finger(page, k, unit2):
         return Quantity(_round(low * scale), _round(low * scale), unit, k, end)
     return Quantity(_round(low * scale), _round(high * (scale2 if unit2 else scale)), unit, k, end2)
+
+
+def _numbers_a_finger(page: Page, k: int, unit: str) -> bool:
+    """'FDS 3 - 20 %', 'flexor profundus 4 - 70 %': a finger's number, a dash, and how much of its tendon was cut."""
+    dashed = page.words[k + 1] == "-" and page.breaks[k + 1] == page.breaks[k + 2] == Break.SPACE
+    named = any(m.j == k and m.kind in ("tendon", "slip") for m in within(page.mentions, max(0, k - _NAME), k))
+    return unit == "%" and dashed and named and page.words[k] in _FINGER_NUMBERS
+
+
+_FINGER_NUMBERS = frozenset("12345")
+_NAME = 3  # words
 
 
 def _and_a_half(page: Page, k: int) -> bool:

@@ -201,10 +201,16 @@ def _mark_left_blank(page: Page, sentence: Sentence) -> None:
         page.mark(sentence.i, sentence.j, "unfilled")
         return
     for k in range(sentence.i + 1, sentence.j):
-        on_form = page.words[k] in _BLANK or (page.words[k] == "empty" and not _FIELDS.isdisjoint(sentence.said))
+        on_form = page.words[k] in _BLANK or (page.words[k] == "empty" and _names_a_field(page, sentence))
         if on_form and not _STANDS.isdisjoint(page.words[max(sentence.i, k - 2) : k]):
             first = next((n + 1 for n in range(k, sentence.i - 1, -1) if page.words[n] in _CLAUSES), sentence.i)
             page.mark(first, k + 1, "unfilled")
+
+
+def _names_a_field(page: Page, sentence: Sentence) -> bool:
+    """'The box for gap was empty', but not 'the box of 3-0 was empty', which is one of sutures."""
+    fields = (k for k in range(sentence.i, sentence.j) if page.words[k] in _FIELDS)
+    return any(page.words[k + 1 : k + 2] != ["of"] for k in fields)
 
 
 _EMPTY = word_list("unrecorded", "empty")

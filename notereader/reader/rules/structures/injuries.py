@@ -1,6 +1,7 @@
 """Other structures that bear on therapy: nerves, arteries, plates, ligaments, extensor tendons, bones."""
 
 from dataclasses import replace
+from itertools import pairwise
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.page import Mention
@@ -339,7 +340,7 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'I bridged the defect with palmaris'
     if _all_whole(desk):
         deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'Both nerves fine. ... tube left in'
-    if deeds:
+    if deeds and not _nothing_elsewhere(scene):
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
         if value in _BRIDGES or m.i - scene.sentence.i <= 6:
             _carry(desk, scene, "treatment", value, m)
@@ -376,6 +377,12 @@ def _both_of_next(desk: Desk, scene: Scene, extents: list[tuple[str, Mention]]) 
             desk.add(scene, "injuries", (digit, structure, side), "extent", value, [(m.i, m.j)], "extent told of both")
     desk.last_parts_end = scene.sentence.j
     return True
+
+
+def _nothing_elsewhere(scene: Scene) -> bool:
+    """'Nothing was sutured in the canal roof': a place of its own, and not the nerve told of before."""
+    words = scene.words(scene.sentence.i, scene.sentence.j)
+    return words[0] == "nothing" and any(a in ("in", "of", "at") and b == "the" for a, b in pairwise(words))
 
 
 def _opens_with_deed(scene: Scene) -> bool:

@@ -3,6 +3,7 @@
 from notereader.reader.page import Mention
 from notereader.reader.rules.cuts.nearly_through import spares_fibres
 from notereader.reader.rules.pulleys.attach import is_denied
+from notereader.reader.rules.structures.counted_fascicles import counted_fascicles
 from notereader.reader.scene import Scene
 from notereader.reader.standing.unachieved import gives_up
 from notereader.vocabulary.wordlists import word_list
@@ -81,8 +82,9 @@ _NERVES = frozenset(["nerve", "nerves", "artery", "arteries", "digital", "one", 
 def _shares(scene: Scene) -> list[tuple[int, int]]:
     """Return the shares of a cut: 'one third through', 'cut for 30 %'."""
     found = [(m.i, m.j) for m in scene.of("fraction")]
+    counted = counted_fascicles(scene)
     found += [(q.i, q.j) for q in scene.quantities if q.unit == "%" and q.high is not None and q.high < 100]
-    return [(i, j) for i, j in found if scene.told(i) and _of_a_cut(scene, i, j)]
+    return [*counted, *((i, j) for i, j in found if scene.told(i) and _of_a_cut(scene, i, j))]
 
 
 def _of_a_cut(scene: Scene, i: int, j: int) -> bool:

@@ -11,6 +11,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.owners import others
+from notereader.reader.rules.sutures.named_without import named_without
 from notereader.reader.rules.sutures.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.sutures.suture_owners import (
     LEFT_OUT,
@@ -57,6 +58,7 @@ def left_out(desk: Desk, scene: Scene, spots: list[Anchor], threads: list[Thread
     _this_did_not(desk, scene, told)
     _neither_given(desk, scene, spots)
     _and_nothing_more(desk, scene)
+    named_without(desk, scene, spots, RULE)
 
 
 def _and_nothing_more(desk: Desk, scene: Scene) -> None:

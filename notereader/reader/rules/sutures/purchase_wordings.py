@@ -29,10 +29,23 @@ def labelled(scene: Scene, q: Quantity) -> bool:
     named = {k for g in scene.setting.groups for k in range(g.i, g.j)}
     lead = [scene.page.words[k] for k in range(scene.sentence.i, q.i) if k not in named]
     lead = lead[1:] if lead[:1] in (["core"], ["suture"]) else lead
+    if _length_held(lead):
+        return q.unit == "mm"
     if not lead or lead[0] not in _NOUNS or not all(w in _LABEL or w.isdecimal() or not w.strip(".") for w in lead[1:]):
         return False
     sided = scene.next_word(q.j) in _EACH or lead[0] not in ("hold", "grip")  # 'Hold 10 minutes'
     return sided and (q.unit == "mm" or (not q.unit and _closes(scene, q.j)))
+
+
+def _length_held(lead: list[str]) -> bool:
+    """'Length held: 10 mm', 'Tendon taken each side: 9 mm': a label without the noun."""
+    label = set(lead[:-1])
+    plain = label <= _HELD | _STUFF | _LABEL and bool(label & _HELD and label & _STUFF)
+    return plain and lead[-1:] in ([":"], ["="], ["|"])
+
+
+_HELD = frozenset(["held", "taken", "grasped", "gripped", "caught"])
+_STUFF = frozenset(["tendon", "length", "stump", "mm"])
 
 
 def _closes(scene: Scene, k: int) -> bool:
