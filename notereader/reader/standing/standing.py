@@ -28,6 +28,7 @@ from notereader.reader.standing.earlier_stages import mark_earlier_stage
 from notereader.reader.standing.exemplary import mark_exemplary
 from notereader.reader.standing.first_efforts import mark_first_efforts
 from notereader.reader.standing.first_looks import mark_first_looks
+from notereader.reader.standing.half_vouched import mark_half_vouched
 from notereader.reader.standing.hearsay import mark_hearsay
 from notereader.reader.standing.latter_things import mark_latter_things
 from notereader.reader.standing.lessons import mark_lessons
@@ -45,6 +46,7 @@ from notereader.reader.standing.recollections import mark_recollections
 from notereader.reader.standing.self_corrected import mark_taken_back
 from notereader.reader.standing.spacers import mark_spacer
 from notereader.reader.standing.struck_out import mark_struck_out
+from notereader.reader.standing.told_to_family import mark_told_to_family
 from notereader.reader.standing.unachieved import mark_unachieved
 from notereader.reader.standing.unchecked import mark_unchecked
 from notereader.reader.standing.unplaced import mark_answers_in_turn
@@ -166,6 +168,8 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_practised(page, sentence)
     mark_lessons(page, sentence)
     mark_recollections(page, sentence)
+    mark_half_vouched(page, sentence)
+    mark_told_to_family(page, sentence)
     mark_other_patients(page, sentence)
     mark_taken_back(page, sentence)
     _mark_stranger(page, sentence)
