@@ -110,7 +110,7 @@ def _answers_before(page: Page, i: int, j: int) -> bool:
 
 
 def _in_capitals_anew(page: Page, i: int) -> bool:
-    """Tell whether the word behind word i begins with a capital and word i does not: no line of running text goes on so."""
+    """Tell whether the word behind word i begins with a capital and word i does not: no line of prose goes on so."""
     return page.text[page.starts[i + 1]].isupper() and not page.text[page.starts[i]].isupper()
 
 

@@ -54,7 +54,8 @@ def _taken_back(page: Page, cue: Mention) -> int:
     only = only_one_hurt(page, cue.i, len(words))
     if only is not None:
         return only[1]  # 'no flexor other than the FDP was cut'
-    if words[cue.i] in _LEFT_UNSAID and words[cue.j] == "to" and words[cue.j + 1 : cue.j + 2] and words[cue.j + 1] in _SAYING:
+    behind = words[cue.j : cue.j + 2]
+    if words[cue.i] in _LEFT_UNSAID and behind[:1] == ["to"] and behind[-1] in _SAYING:
         return cue.j  # 'I omitted to say that it gapped by 1 mm'
     if words[cue.i] in _NOBODY:  # 'nothing I did prevented a gap', 'neither gap nor catching was absent'
         end = _part_end(page, cue.j, cue.j + _FAR, nor=True)

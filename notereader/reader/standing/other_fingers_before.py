@@ -1,4 +1,4 @@
-"""A finger of an earlier operation held beside this one: 'his ring finger, which I repaired last year, never gapped'."""
+"""A finger of an earlier operation held beside this one: 'his ring finger, repaired last year, never gapped'."""
 
 from collections.abc import Sequence
 

@@ -108,6 +108,8 @@ def _goes_back(page: Page, sentence: Sentence) -> int:
             return k + 1
         behind = words[k + 1 : min(k + _NEAR, sentence.j)]
         home = [n for n, word in enumerate(behind) if word in _HOME]
+        if words[k] in _RETURNED and behind[:2] == ["back", "unused"]:
+            return k + 3  # '... proved too thick and was handed back unused'
         if words[k] not in _RETURNED or not home or words[k - 1] == "what":
             continue
         between = behind[: home[0]]

@@ -8,9 +8,9 @@ from notereader.reader.mentions.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.carried import carried
-from notereader.reader.rules.cuts.ends_alone import alone_in_its_part, ends_alone
 from notereader.reader.rules.cuts.edges_of_a_hole import edges_of_a_hole
-from notereader.reader.rules.cuts.ends_taken_up import ends_taken_up
+from notereader.reader.rules.cuts.ends_alone import alone_in_its_part, ends_alone
+from notereader.reader.rules.cuts.ends_taken_up import ends_taken_up, of_other_ends
 from notereader.reader.rules.cuts.ends_together import fetched_before, told_together
 from notereader.reader.rules.cuts.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.finger_lines import of_one_finger
@@ -46,7 +46,7 @@ _OF_OTHERS = [
 def ends(desk: Desk, scene: Scene) -> None:
     """Find how the ends were: 'ends clean', 'ragged stumps', 'the profundus was frayed'."""
     found = [m for m in scene.of("ends") if scene.told(m.i) and not _of_another(desk, scene, m)]
-    if not found:
+    if not found or of_other_ends(desk, scene):
         return
     nouns = scene.of("endword")
     if any(_of_no_tendon(scene, m) for m in nouns) and not scene.of("tendon"):

@@ -1,4 +1,4 @@
-"""Ends taken up by 'they': 'The casualty officer had described clean ends. I found them crushed', 'They were frayed'."""
+"""Ends taken up by 'they': 'The casualty officer had described clean ends. I found them crushed'."""
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
@@ -25,6 +25,16 @@ def ends_taken_up(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if before is None or before.sentence.block != scene.sentence.block or _names_others(before, before.sentence.j):
         return False
     return not _NOUNS.isdisjoint(before.said)
+
+
+def of_other_ends(desk: Desk, scene: Scene) -> bool:
+    """'The ends of the ulnar digital nerve were found. They were crushed.': tell whether 'they' are no tendon's."""
+    if scene.page.words[scene.sentence.i] not in _THEM or any(g.tendons for g in scene.setting.groups):
+        return False
+    before = desk.scene_before(scene)
+    if before is None or before.sentence.block != scene.sentence.block or any(g.tendons for g in before.setting.groups):
+        return False
+    return not _NOUNS.isdisjoint(before.said) and _names_others(before, before.sentence.j)
 
 
 def _names_others(scene: Scene, k: int) -> bool:

@@ -21,8 +21,8 @@ def bare_counts(scene: Scene) -> list[tuple[int, int, int]]:
 
 def _closes(scene: Scene, k: int) -> bool:
     """Tell whether nothing but what makes a count fit stands from word k to the end of its clause."""
-    behind = scene.words(k, next((n for n in range(k, scene.sentence.j) if scene.page.words[n] in _ENDS), scene.sentence.j))
-    return all(word in _FITTING for word in behind)
+    ends = (n for n in range(k, scene.sentence.j) if scene.page.words[n] in _ENDS)
+    return all(word in _FITTING for word in scene.words(k, next(ends, scene.sentence.j)))
 
 
 _COUNTS = (2, 4, 6, 8)

@@ -1,4 +1,4 @@
-"""Edge sutures of another thing: 'the circumferential suture on the count sheet belongs to the artery', 'was the nerve's'."""
+"""Edge sutures of another thing: 'the circumferential suture on the sheet belongs to the artery'."""
 
 from notereader.reader.page import within
 from notereader.reader.scene import Scene
@@ -13,7 +13,7 @@ _NEAR = 3  # words: 'the radial digital artery'
 
 
 def belongs_elsewhere(scene: Scene, j: int) -> bool:
-    """Tell whether the edge suture named before word j is told to be that of a vessel, a nerve, a pulley or the skin."""
+    """Tell whether the edge suture named before word j is told to be that of a vessel, a nerve or a pulley."""
     words = scene.page.words
     for k in range(j, scene.sentence.j - 1):
         if words[k] in _ENDS:
@@ -23,7 +23,8 @@ def belongs_elsewhere(scene: Scene, j: int) -> bool:
             continue
         first = end + (words[end : end + 1] != [] and words[end] in _ARTICLES)
         if any(m.kind in _KINDS for m in within(scene.page.mentions, first, first + 1)):
-            return not any(g.tendons and end <= g.i for g in scene.setting.groups if not g.reference) or _denied(scene, first)
+            tendons = any(g.tendons and end <= g.i for g in scene.setting.groups if not g.reference)
+            return not tendons or _denied(scene, first)
         return not _THINGS.isdisjoint(words[first : min(first + _NEAR, scene.sentence.j)])
     return False
 

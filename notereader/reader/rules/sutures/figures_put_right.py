@@ -1,4 +1,4 @@
-"""Figures put right by words that say nothing else: 'Purchase 10 mm. Make that 7 mm.', 'six strands, beg pardon, four'."""
+"""Figures put right by words that say nothing else: 'Purchase 10 mm. Make that 7 mm.', 'six, pardon, four'."""
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import Target

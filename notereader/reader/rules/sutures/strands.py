@@ -92,8 +92,9 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     counts = [
         c
         for c in find_strands(scene)
-        if scene.told(c[1]) and scene.told(c[2] - 1) and not (of_other_structure(scene, c[1], c[2]) or of_thing_sewn(scene, c[1]))
+        if scene.told(c[1]) and scene.told(c[2] - 1) and not of_other_structure(scene, c[1], c[2])
     ]
+    counts = [c for c in counts if not of_thing_sewn(scene, c[1])]
     counts = [c for c in counts if not (_of_old_suture(scene, c[2]) or _of_the_wire(scene, *c[1:]))]
     counts = [c for c in counts if not _of_a_part(desk, scene, c)]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
