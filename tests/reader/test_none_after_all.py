@@ -9,7 +9,7 @@ SEWN = "Small finger, FDP repaired with four strands. "
 @pytest.mark.parametrize(
     "text",
     [
-        "It was explained to the student that an epitendinous stitch adds strength. For want of a needle none was placed.",
+        "It was explained to the student that an epitendinous stitch adds strength. For want of one none was placed.",
         "An edge stitch smooths the surface, as I told the resident. None was placed here.",
         "I usually finish with a running 6-0 but was called away, and the edges were left without one.",
         "The circumferential suture on the count sheet belongs to the artery. The tendon has none.",

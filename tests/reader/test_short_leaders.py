@@ -53,9 +53,7 @@ def test_one_sentence_of_indication(text: str, shown: dict[str, str]) -> None:
 
 
 def test_a_story_under_its_heading() -> None:
-    text = (
-        "Indication: glass cut. FDP was repaired in 2030 with six strands.\nOperation\nIndex FDP repaired, two strands."
-    )
+    text = "Indication: glass cut. FDP was repaired in 2030 with six strands.\nOperation\nIndex FDP sewn, two strands."
     assert each(text, "strands") == {"index FDP": 2}
 
 
