@@ -39,6 +39,7 @@ from notereader.reader.standing.open_choices import mark_open_choices
 from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
 from notereader.reader.standing.other_patients import mark_other_patients
+from notereader.reader.standing.plans_going_on import mark_plans_going_on
 from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
 from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
@@ -189,6 +190,7 @@ def _mark_across_sentences(page: Page) -> None:
     _mark_disowned(page)
     mark_struck_out(page)
     mark_not_for_long(page)
+    mark_plans_going_on(page)
     mark_first_efforts(page)
     _mark_asides(page)
     mark_hearsay(page)
