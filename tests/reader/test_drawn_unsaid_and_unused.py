@@ -88,3 +88,18 @@ def test_a_gap_that_remained() -> None:
 def test_bunching_gone() -> None:
     text = "Middle finger FDP repaired with 4-0 nylon. Bunching gone: the repair is not bulky."
     assert each(text, "bulk") == {"middle FDP": "none"}
+
+
+def test_the_thread_used_instead_of_one_handed_back() -> None:
+    text = "Right index. 3-0 FiberWire was laid out for the FDP and handed back unused; 5-0 Prolene used, two strands."
+    assert each(text, "size") == {"index FDP": "5-0"}
+    assert each(text, "strands") == {"index FDP": 2}
+
+
+@pytest.mark.parametrize("text", ["That was not needed: A2 was left intact.", "Venting was not needed: A2 is intact."])
+def test_not_needed_and_what_stands_behind(text: str) -> None:
+    assert each("Small finger FDP repaired. " + text, "finding", "pulleys") == {"small A2": "intact"}
+
+
+def test_a_label_of_what_was_not_used() -> None:
+    assert not each("Small finger FDP repaired. Alternatives not used: six-strand Savage.", "strands")

@@ -1,4 +1,4 @@
-"""A plan that its label parts in two: 'Plan for the left index FDP (cut through): four-strand cruciate, running 6-0'."""
+"""A plan that its label parts in two: 'Plan for the index FDP (cut): four-strand cruciate, running 6-0'."""
 
 from notereader.reader.page import Break, Page, within
 

@@ -32,11 +32,19 @@ def mark_put_back(page: Page, sentence: Sentence) -> None:
         begin = max(sutures)
         while begin > sentence.i and page.words[begin - 1] not in _ENDS:
             begin -= 1
-        page.mark(begin, k, "considered")
+        _mark_but_names(page, begin, k)
     elif page.words[sentence.i] in ("it", "this", "that", "both", "they"):
         before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
         if before is not None and before.block == sentence.block:
             page.mark(before.i, before.j, "considered")
+
+
+def _mark_but_names(page: Page, i: int, j: int) -> None:
+    """'A 3-0 was on the table for the FDP but was handed back unused; 5-0 used': the tendon stays the one spoken of."""
+    names = {k for m in within(page.mentions, i, j) if m.kind in ("tendon", "digit") for k in range(m.i, m.j)}
+    for k in range(i, j):
+        if k not in names:
+            page.mark(k, k + 1, "considered")
 
 
 def _mark_anchor_gone(page: Page, sentence: Sentence) -> None:
