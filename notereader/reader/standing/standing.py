@@ -28,6 +28,7 @@ from notereader.reader.standing.earlier_stages import mark_earlier_stage
 from notereader.reader.standing.exemplary import mark_exemplary
 from notereader.reader.standing.first_efforts import mark_first_efforts
 from notereader.reader.standing.first_looks import mark_first_looks
+from notereader.reader.standing.given_up import mark_given_up
 from notereader.reader.standing.half_vouched import mark_half_vouched
 from notereader.reader.standing.hearsay import mark_hearsay
 from notereader.reader.standing.latter_things import mark_latter_things
@@ -36,6 +37,7 @@ from notereader.reader.standing.musings import mark_musings
 from notereader.reader.standing.not_for_long import mark_not_for_long
 from notereader.reader.standing.old_repairs import mark_old_repair
 from notereader.reader.standing.open_choices import mark_open_choices
+from notereader.reader.standing.open_denials import mark_open_denials
 from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
 from notereader.reader.standing.other_patients import mark_other_patients
@@ -76,6 +78,7 @@ def standing(doc: Doc) -> Doc:
     drop_double_denials(page)
     by_sentence = _cues_by_sentence(page)
     ticked = mark_fields(page)
+    mark_open_denials(page)
     past = EarlierOperations(page)
     for n, sentence in enumerate(page.sentences):
         cues = by_sentence.get(n, [])
@@ -178,6 +181,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_spacer(page, sentence)
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
+    mark_given_up(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):
         _mark_asked(page, sentence)

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.whole_note.mechanism import mechanism
 from notereader.reader.rules.whole_note.operation_dates import operation_dates
 from notereader.reader.rules.whole_note.whole import Told, case_list, lay
@@ -40,9 +41,7 @@ def _side(desk: Desk) -> None:
     for value in dict.fromkeys(m.value for _, m in sure or story or past):
         same = [f for f in sure + story + past if f[1].value == value]
         same.sort(key=lambda f: (f[0].header, not _names_digit(*f)))
-        doubts = (
-            [] if sure else ["said only of an earlier operation" if past else "said only in the story of the injury"]
-        )
+        doubts = [] if sure else [Reason("of_earlier_operation" if past else "in_story_of_injury")]
         lay(desk, "side", same[0][1], same, "side named", *doubts)
 
 
@@ -96,7 +95,7 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return False  # 'the bite had left the superficialis alone'
     if scene.words(m.j, m.j + 1) == ["one"] and {"hand", "side"} & set(scene.words(scene.sentence.i, m.i)):
         return True
-    if scene.sentence.section == "side":
+    if scene.sentence.section == "side" or _ticked_beside_other(scene, m):
         return True
     short = words[m.i] in ("lt", "lt.", "l", "lft") and m.j - m.i == 1
     if (short and after in case_list("ranks")) or after == "angles":
@@ -114,6 +113,14 @@ def _is_side(scene: Scene, m: Mention) -> bool:
     if words[m.i] == "left" and (before in case_list("left_as_verb") or not _is_title(scene)):
         return before in ("the", "his", "her", "patient's") and after in case_list("side_ends")
     return _follows_part(scene, m.i) or before in ("the", "his", "her", "on", ":", "|", "side", "laterality")
+
+
+def _ticked_beside_other(scene: Scene, m: Mention) -> bool:
+    """'( ) L   (X) R': the one of both sides that has the tick."""
+    others = [o for o in scene.of("side") if {o.value, m.value} == {"left", "right"}]
+    empty = any(scene.page.standing[o.i] == "unticked" for o in others)
+    boxed = scene.word_before(m.i) in (")", "]") or scene.next_word(m.j) in ("(", "[")
+    return empty and boxed and scene.told(m.i)
 
 
 def _between_commas(scene: Scene, m: Mention, before: str, after: str) -> bool:
@@ -199,7 +206,7 @@ def _anaesthesia(desk: Desk) -> None:
         chosen = wide[0]
     elif chosen and chosen[1].value == "local" and _kept_awake(chosen[0]):
         m = replace(chosen[1], value="wide-awake local")
-        doubt = "taken from the adrenaline or from 'awake'; the name of the technique is not told"
+        doubt = Reason("technique_unnamed")
         lay(desk, "anaesthesia", m, [(chosen[0], m)], "local with adrenaline", doubt)
         return
     block = next((m for m in chosen[0].of("anaesthesia") if _is_block(chosen[0], m)), None) if chosen else None
