@@ -101,5 +101,20 @@ def test_not_needed_and_what_stands_behind(text: str) -> None:
     assert each("Small finger FDP repaired. " + text, "finding", "pulleys") == {"small A2": "intact"}
 
 
-def test_a_label_of_what_was_not_used() -> None:
-    assert not each("Small finger FDP repaired. Alternatives not used: six-strand Savage.", "strands")
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Alternatives not used: six-strand Savage.",
+        "Options discussed: six strands of 3-0 FiberWire.",
+        "Sutures opened and rejected: six-strand 3-0 FiberWire.",
+    ],
+)
+def test_a_label_of_what_was_not_used(text: str) -> None:
+    assert not each("Small finger FDP repaired. " + text, "strands")
+
+
+@pytest.mark.parametrize(
+    "text", ["Suture used: six-strand Savage.", "Suture: six-strand Savage, other options rejected."]
+)
+def test_a_label_of_what_was_used(text: str) -> None:
+    assert each("Small finger FDP repaired. " + text, "strands") == {"small FDP": 6}

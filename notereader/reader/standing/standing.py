@@ -46,6 +46,7 @@ from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
 from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
 from notereader.reader.standing.recollections import mark_recollections
+from notereader.reader.standing.rejected_labels import mark_rejected_labels
 from notereader.reader.standing.self_corrected import mark_taken_back
 from notereader.reader.standing.spacers import mark_spacer
 from notereader.reader.standing.struck_out import mark_struck_out
@@ -173,6 +174,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_lessons(page, sentence)
     mark_recollections(page, sentence)
     mark_half_vouched(page, sentence)
+    mark_rejected_labels(page, sentence)
     mark_told_to_family(page, sentence)
     mark_other_patients(page, sentence)
     mark_taken_back(page, sentence)
