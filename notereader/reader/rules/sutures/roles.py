@@ -122,14 +122,14 @@ _OPENING = 4  # words: 'the torn radial collateral ligament'
 
 def of_thing_sewn(scene: Scene, i: int) -> bool:
     """'A2 was sutured back with four strands of 5-0': tell whether the strands at word i hold no tendon."""
-    if scene.kinds.isdisjoint(_NAMING_THINGS):
+    if scene.kinds.isdisjoint(_NAMING_THINGS) and not any(m.value in THINGS for m in scene.of("role")):
         return False
     moved = {a.i for a in anchors(scene) if a.role in THINGS}
     return any(m.i in moved and i <= m.i <= i + _COUNTED for m in scene.of("strandword"))
 
 
 _COUNTED = 2  # words from 'four' to 'strands': 'four - strand'
-_NAMING_THINGS = ("pulley", "pulleys", "structure", "role")
+_NAMING_THINGS = ("pulley", "pulleys", "structure", "sided", "anynerve", "anyartery")
 
 
 def _before_dressing(scene: Scene) -> bool:
