@@ -1,7 +1,7 @@
 """Another finger, or another repair, of an earlier operation told beside this one."""
 
 import pytest
-from reader_sentences import each, told
+from reader_sentences import each
 
 SMALL = "Small finger FDP complete. "
 
@@ -51,25 +51,3 @@ def test_held_against_the_first_repair(text: str) -> None:
 
 def test_the_first_repair_alone() -> None:
     assert not each("Left index FDP. The first repair had two strands, placed today a year ago.", "strands")
-
-
-@pytest.mark.parametrize(
-    ("text", "strands"),
-    [
-        (
-            "We had planned a plain two-strand core for the middle finger FDP. "
-            "The ends being stout, a four-strand repair went in instead, 3-0 Ethibond.",
-            {"middle FDP": 4},
-        ),
-        (
-            "A four-strand core had been intended for the ring FDP. The ends being soft, two strands went in.",
-            {"ring FDP": 2},
-        ),
-    ],
-)
-def test_a_tendon_first_named_in_a_plan(text: str, strands: dict[str, int]) -> None:
-    assert each(text, "strands") == strands
-
-
-def test_a_plan_and_no_more() -> None:
-    assert not told("We had planned a plain two-strand core for the middle finger FDP.", "strands", "treatment")

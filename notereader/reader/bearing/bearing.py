@@ -135,7 +135,6 @@ def _move_on(page: Page, setting: Setting, course: _Course) -> None:
     turned = _standing(page, groups) in _TURNED_TO
     if not turned and groups and not course.digits:
         course.digits = next((g.digits for g in groups if g.digits), ())
-        course.focus = course.focus or _first_meant(page, groups)
     elif (turned or _takes_back(page, sentence)) and not (
         _nothing_ticked(page, sentence) or _left_blank(page, sentence) or passes_by(page, sentence, setting)
     ):
@@ -144,13 +143,6 @@ def _move_on(page: Page, setting: Setting, course: _Course) -> None:
         course.listed, course.pair = _listed(setting) or course.listed, _two_fingers(groups) or course.pair
     if _heads_list(page, sentence, groups):
         course.list_head = course.focus
-
-
-def _first_meant(page: Page, groups: list[Group]) -> tuple[Target, ...]:
-    """'We had planned two strands for the middle FDP. A four-strand repair went in instead.': the one tendon named."""
-    named = [g for g in groups if g.tendons and not (g.reference or g.excepted)]
-    weighed = len(named) == 1 and named[0].digits and page.standing[named[0].i] == "considered"
-    return tuple(resolve_pairs(named[0], named[0].digits)) if weighed else ()
 
 
 def _standing(page: Page, groups: list[Group]) -> str:

@@ -151,10 +151,6 @@ _FEWEST_LINES = 2
 # 'A2: intact .....  vented .....': so are dots, where a row ends in them; elsewhere dots lead up to an answer.
 _DOT_BOX = re.compile(r"(?<=[A-Za-z0-9%)]) \.{3,}(?= |$)")
 _ENDS_IN_DOTS = re.compile(r"[a-z0-9)] \.{3,}$")
-# 'Ends ........ clean', and beside it 'Edge stitch . not done' where the label was long.
-_LEADER = re.compile(r"^ *[A-Za-z][^.:\n]{1,30} \.{3,60} [^.\n]", re.MULTILINE)
-_SHORT_LEADER = re.compile(r"(?<=[A-Za-z0-9)] )(?<!\. )\.{1,2}(?= [^ .\n\[])")
-_FEWEST_LEADERS = 1
 # Answers that say nothing without what was asked.
 _BARE_ANSWERS = frozenset(["none", "nil", "no", "yes", "n", "y"])
 
@@ -212,7 +208,7 @@ def without_noise(text: str) -> str:
     if "|" in work:
         work = _PAIRS.sub(_colons, work)
     if "..." in work:
-        work = _short_leaders(_boxed_dots(work))
+        work = _boxed_dots(work)
         work = _LED_TITLES.sub(_unled, work)
     if any(mark in work for mark in _UNFILLED_MARKS):
         work = _CHOSEN_BEHIND.sub(lambda choice: _NO_WIDTH * len(choice.group()), work)
@@ -292,13 +288,6 @@ def _boxed_lines(text: str) -> str:
 def _boxed_dots(text: str) -> str:
     """Return a text with brackets for the dots behind options, at their places."""
     return "\n".join(_DOT_BOX.sub(_dotted, row) if _asks_by_dots(row) else row for row in text.split("\n"))
-
-
-def _short_leaders(text: str) -> str:
-    """Return a text with a colon for 'Edge stitch . not done' where labels of other lines are led on by more dots."""
-    if len(_LEADER.findall(text)) < _FEWEST_LEADERS:
-        return text
-    return _SHORT_LEADER.sub(lambda dots: ":".ljust(len(dots.group())), text)
 
 
 def _asks_by_dots(row: str) -> bool:
