@@ -54,6 +54,7 @@ from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
 from notereader.reader.text.filled_brackets import without_brackets
 from notereader.reader.text.misprints import misprints, read_put_right
+from notereader.reader.text.numbered_options import without_options_left
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
@@ -212,7 +213,7 @@ def read(text: str, name: str | None = None) -> Record:
 
 def _prepared(text: str) -> str:
     """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
-    return with_names_whole(without_brackets(without_typed_choices(without_struck(text))))
+    return with_names_whole(without_brackets(without_typed_choices(without_struck(without_options_left(text)))))
 
 
 def _read(text: str, name: str | None) -> Record:

@@ -115,6 +115,8 @@ def _has_its_side(name: _ShortName) -> bool:
         return True
     if name.starts and _side_behind(name.page, name.mention.j):
         return True
+    if name.ends and _answers_with_its_hand(name.page, name.mention.i):
+        return True
     return _of_a_side(name.page, name.mention, name.after)
 
 
@@ -370,6 +372,16 @@ def _side_behind(page: Page, k: int) -> bool:
     return page.words[k : k + 1] != [] and page.words[k] in SIDES and page.words[k + 1 : k + 2] in _SIDE_STOPS
 
 
+def _answers_with_its_hand(page: Page, i: int) -> bool:
+    """'Side / digit   L / middle', 'Hand and finger: right, small': a cell that holds a hand and a finger of it."""
+    side = page.words[i - 2] if i >= _HAND_AND_JOIN else ""
+    if page.words[i - 1] not in _JOINS_A_HAND or side not in _SIDES_IN_SHORT:
+        return False
+    return page.breaks[i - 2] >= Break.COLUMN or page.words[i - 3] in (":", "|")
+
+
+_HAND_AND_JOIN = 3  # words with the label's last
+_JOINS_A_HAND = frozenset(["/", ",", "-"])
 _SIDE_STOPS: tuple[list[str], ...] = ([], ["."], [":"], [","], [";"], ["-"])
 
 

@@ -33,10 +33,21 @@ def is_likened_to(page: Page, group: Group, sentence: Sentence, lead: list[str])
     if lead == ["as"] and not any(w[0].isalnum() for w in page.words[group.j : sentence.j]):
         return True  # a cell of a grid: 'as long'
     return (
-        _same_as(page.words[max(sentence.i, group.i - 9) : group.i])
+        _told_again(page, group, sentence)
+        or _same_as(page.words[max(sentence.i, group.i - 9) : group.i])
         or _as_those_of(page.words[max(sentence.i, group.i - 5) : group.i])
         or _closes_likeness(page, group, sentence, lead)
     )
+
+
+def _told_again(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'Completed, then as index: Savage 3/0', 'done as for the ring: four strands', not 'As for the ring: ...'."""
+    k = group.i - 1
+    while k > sentence.i and page.words[k] in ("the", "for", "in", "on"):
+        k -= 1
+    told = page.words[group.j : group.j + 1] in ([":"], ["-"], ["("], ["="])
+    behind = k > sentence.i and page.words[k] in LIKE and page.words[k - 1] not in (".", ";", "such")
+    return told and behind and bool(group.digits) and not group.tendons
 
 
 def _behind_a_tendon(page: Page, group: Group, sentence: Sentence) -> bool:

@@ -10,6 +10,7 @@ from spacy.tokens import Doc
 from notereader.reader.layout.headings import Line, believed_headings, line_starts
 from notereader.reader.layout.sentences import goes_on, make_sentences, sentence_end
 from notereader.reader.layout.short_leaders import settle_short_leaders
+from notereader.reader.layout.told_after_orders import until_told
 from notereader.reader.page import Break, Mention, Page, Section, page_of, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -115,7 +116,8 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     if len(cuts) == 1:
         told = [part for section in told for part in _one_sentence_of_story(page, section)]
     steps = sorted([*_hours(page, lines), *_questions(page, lines)])
-    page.sections = [part for section in told for part in _until_the_next(section, steps)]
+    stepped = [part for section in told for part in _until_the_next(section, steps)]
+    page.sections = [part for section in stepped for part in until_told(page, section)]
 
 
 def _named_by_a_tendon(page: Page, cut: Section) -> bool:

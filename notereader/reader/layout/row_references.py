@@ -11,6 +11,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.layout.answered_lists import answered_lists
 from notereader.reader.layout.grid_lines import Row
+from notereader.reader.layout.lettered_names import lend_lettered_names
 from notereader.reader.layout.numbered_lines import lend_names
 from notereader.reader.page import Break, Page, Sentence, page_of, within
 from notereader.vocabulary.wordlists import word_list
@@ -32,6 +33,7 @@ def row_references(doc: Doc) -> Doc:
     page = page_of(doc)
     answered_lists(page)
     lend_names(page)
+    lend_lettered_names(page)
     page.rows += _listed(page)
     rows = {row.number: row.label for row in page.rows if row.number.isdecimal() and row.label}
     notes = _footnotes(page)

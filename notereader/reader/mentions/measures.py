@@ -182,8 +182,17 @@ def _number_words(page: Page, k: int) -> tuple[float, int]:
             and 0 < NUMBER_WORDS.get(page.words[ones], 0) < 10
             and page.breaks[ones] <= Break.SPACE
         ):
-            return float(value + NUMBER_WORDS[page.words[ones]]), ones + 1
-    return float(value), after
+            return _with_tenths(page, value + NUMBER_WORDS[page.words[ones]], ones + 1)
+    return _with_tenths(page, value, after)
+
+
+def _with_tenths(page: Page, value: int, k: int) -> tuple[float, int]:
+    """'One point two', 'zero point seven five': a whole number spoken on by its decimals."""
+    decimals, after = "", k + 1
+    while page.words[k : k + 1] == ["point"] and NUMBER_WORDS.get("".join(page.words[after : after + 1]), 10) < 10:
+        decimals += str(NUMBER_WORDS[page.words[after]])
+        after += 1
+    return (float(f"{value}.{decimals}"), after) if decimals else (float(value), k)
 
 
 def _a_unit(page: Page, k: int) -> tuple[float, int] | None:

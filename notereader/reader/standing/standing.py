@@ -34,6 +34,7 @@ from notereader.reader.standing.hearsay import mark_hearsay
 from notereader.reader.standing.latter_things import mark_latter_things
 from notereader.reader.standing.lessons import mark_lessons
 from notereader.reader.standing.musings import mark_musings
+from notereader.reader.standing.neglected import mark_neglected
 from notereader.reader.standing.not_for_long import mark_not_for_long
 from notereader.reader.standing.old_repairs import mark_old_repair
 from notereader.reader.standing.open_choices import mark_open_choices
@@ -184,6 +185,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
     mark_given_up(page, sentence)
+    mark_neglected(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):
         _mark_asked(page, sentence)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from notereader.reader.page import Break, Mention, within
+from notereader.reader.rules.asides import aside_words, in_an_aside
 from notereader.reader.scene import Scene, Subject
 from notereader.reader.standing.negation import next_field, speaker_anew, too_much_for
 from notereader.vocabulary.wordlists import word_list
@@ -57,6 +58,8 @@ def _in_passing(scene: Scene, subject: Subject) -> bool:
     """Tell whether a subject stands only in a phrase of purpose or place: 'to deliver the profundus'."""
     first = max(scene.sentence.i, subject.i - 3)
     before = scene.words(first, subject.i)
+    if in_an_aside(scene, subject.i):
+        return True
     if subject.kind == "role" and "its" in before[-2:]:
         return True  # 'A2 shows its old incision'
     while before and before[-1] in ("the", "its", "a", "an", "both", "of", "that"):
@@ -115,6 +118,7 @@ class Attachment:
         rest = [t for t in other if not any(k in taken for k in range(t.i, t.j))]
         self.things = sorted([*own, *rest], key=lambda t: (t.i, t.j))
         self.part_words = part_words
+        self.asides = aside_words(scene)
 
     def owners(self, m: Mention, loosely: bool = True) -> list[int]:
         """Return the numbers of the own things that a word speaks of; not `loosely`: only of those it touches."""
@@ -198,6 +202,7 @@ class Attachment:
         page = self.scene.page
         kept = (k for k in range(i, j) if k not in self.said and k not in page.digit_words and k not in self.fingers)
         kept = (k for k in kept if page.words[k] not in _SAME or page.words[k + 1] not in _FINGERS)
+        kept = (k for k in kept if k not in self.asides)  # 'A1, against which the suture knocked, is incised'
         return [page.words[k] for k in kept if page.standing[k] not in _EMPTY and page.words[k].strip("_")]
 
     def _owner(self, m: Mention, loosely: bool) -> Thing | None:

@@ -9,6 +9,7 @@ from notereader.reader.desk import Desk, is_correction
 from notereader.reader.groups import DIGITS, Group
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.asides import in_an_aside
 from notereader.reader.rules.deeds.passed_under import of_what_passed_under
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.pulleys.attach import WEAK, Attachment, Thing, others
@@ -84,7 +85,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         return  # 'A4 vented?   No'
     _all_annular(desk, scene)
     groups, places = named(desk, scene)
-    words = [w for w in pulley_words(scene) if not of_its_stuff(scene, w)]
+    words = [w for w in pulley_words(scene) if not of_its_stuff(scene, w) and not _knocks(scene, w)]
     apart = told_of_all_but(scene, words)
     for fingers, told in apart:
         _lay(desk, scene, groups[0], told, fingers)
@@ -109,6 +110,11 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         desk.last_pulley_named = bool(groups)
         desk.last_pulleys = [(value, _digits(desk, scene, last.mentions[0], value)) for value in last.values]
         desk.last_pulleys_told = [(v, _digits(desk, scene, g.mentions[0], v)) for g in groups for v in g.values]
+
+
+def _knocks(scene: Scene, word: Mention) -> bool:
+    """'A1, against which the suture knocked, is incised': the suture is no repair of the pulley."""
+    return word.value == "repaired" and in_an_aside(scene, word.i)
 
 
 def _dealt(

@@ -54,7 +54,7 @@ def bites(desk: Desk, scene: Scene) -> None:
     worked_on = worked_on or any(plainly_taken(scene, q) for q in lengths)
     worked_on = worked_on or (is_correction(scene) and bool(scene.of("bite")))  # whatever was told of last
     taken = _purchases(desk, scene, [q for q in lengths if q not in locks]) if worked_on else []
-    taken = [] if taken and _of_either(desk, scene) else taken
+    taken = [] if taken and _of_either(desk, scene) else _with_those_of_others(scene, taken, lengths)
     if taken and _lay_dealt(desk, scene, [q for q in lengths if q not in locks]):
         return
     excepted = _of_the_excepted(scene, taken[-1]) if taken else None
@@ -216,6 +216,37 @@ _BEHIND_LENGTH = frozenset(["", ",", ";", ".", "each", "both", "either"])
 _MARKS = frozenset(["~", ":", "=", "about", "approx", "ca", "circa"])
 
 
+def _with_those_of_others(scene: Scene, taken: list[Quantity], lengths: list[Quantity]) -> list[Quantity]:
+    """'10 mm from the cut end in the middle and 8 mm in the ring': the second length is one more of the kind."""
+    if len(taken) != 1:
+        return taken
+    fingers = [g.i for g in scene.setting.groups if g.digits and not g.tendons]
+    for q in lengths:
+        between = scene.words(taken[0].j, q.i)
+        led = between[-1:] == ["and"] and any(taken[0].j < k < q.i for k in fingers)
+        if (
+            led
+            and scene.words(q.j, q.j + 1) in (["in"], ["for"])
+            and any(0 < k - q.j <= _SHORTLY_BEHIND for k in fingers)
+        ):
+            return [*taken, q]
+    return taken
+
+
+_SHORTLY_BEHIND = 2  # words: 'in the'
+
+
+def _past_the_edge(between: list[str]) -> list[str]:
+    """'10 mm from the cut end in the middle': leave out what a length is taken from."""
+    at = next((k for k, w in enumerate(between) if w in _EDGES), None)
+    from_there = at is not None and between[:1] in (["from"], ["back"]) and _CUT_EDGE.issuperset(between[:at])
+    return between[at + 1 :] if at is not None and from_there else between
+
+
+_EDGES = frozenset(["surface", "end", "ends", "edge", "face", "stump", "stumps"])
+_CUT_EDGE = frozenset(["from", "back", "the", "its", "each", "cut", "tendon", "either", "divided"])
+
+
 def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     """'10 mm in the middle and 7 mm in the ring finger', 'index FDP 10 mm': whose a length is, told beside it."""
     beside = group_beside(scene, q)
@@ -229,7 +260,7 @@ def _own_digit(desk: Desk, scene: Scene, q: Quantity) -> list[Target]:
     if own is not None:
         return group_targets(scene, own)
     for group in scene.setting.groups:
-        between = words_up_to(scene, q, group)
+        between = _past_the_edge(words_up_to(scene, q, group))
         if (
             group.digits
             and q.j <= group.i

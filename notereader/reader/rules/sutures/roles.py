@@ -210,7 +210,7 @@ def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
     if m.kind == "role":
         phrase = " ".join(scene.words(m.i, m.j))
         own = phrase in _STRONG_SKIN or phrase.split(" ")[0] in ("skin", "ed", "old", "stitches", "sutures")
-        if m.value == "skin" and own:
+        if m.value == "skin" and (own or _sewn_shut(scene, m)):
             return Anchor(m.i, m.j, m.value)
         if m.value == "skin" and not closing:
             return None
@@ -229,6 +229,22 @@ def _anchor(scene: Scene, m: Mention, closing: bool) -> Anchor | None:
     if m.kind in _KIND_ROLES and not (m.kind != "structure" and is_landmark(scene, m)):
         return Anchor(m.i, m.j, _KIND_ROLES[m.kind])
     return None
+
+
+def _sewn_shut(scene: Scene, m: Mention) -> bool:
+    """'Two 4-0 nylon stitches to each wound' where no tendon is named, no four-strand repair in the wound."""
+    told = scene.of("strandword", "tendon", "generic")
+    if scene.page.words[m.j - 1] not in _WOUNDS or any(True for _ in told):
+        return False
+    led = scene.words(max(scene.sentence.i, m.i - _FEW), m.i)
+    leads = [n for n, word in enumerate(led) if word in _SHUTS]
+    return bool(leads) and _OF_EACH.issuperset(led[leads[-1] + 1 :]) and any(t.j <= m.i for t in scene.of("material"))
+
+
+_WOUNDS = frozenset(["wound", "wounds", "incision", "incisions"])
+_FEW = 4  # words
+_SHUTS = frozenset(["to", "for", "per"])
+_OF_EACH = frozenset(["the", "each", "both", "all", "every", "two", "three", "palm", "palmar", "finger", "digital"])
 
 
 def is_place(scene: Scene, m: Mention) -> bool:
