@@ -43,6 +43,7 @@ from notereader.reader.rules.pulleys.pulleys import pulleys
 from notereader.reader.rules.pulleys.pulleys_rebuilt import rebuilt_before
 from notereader.reader.rules.results.quality import quality
 from notereader.reader.rules.structures.injuries import injuries
+from notereader.reader.rules.sutures.figures_put_right import figures_put_right
 from notereader.reader.rules.sutures.references import references, take_over
 from notereader.reader.rules.sutures.renamed import renamed
 from notereader.reader.rules.sutures.sutures import sutures
@@ -136,6 +137,7 @@ def findings(doc: Doc) -> Doc:
         for rule in (
             zones,
             sutures,
+            figures_put_right,
             lost_repairs,
             quality,
             pulleys,

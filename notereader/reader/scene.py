@@ -187,7 +187,10 @@ class Scene:
         core, outer = self.of("stitch", "strandword"), self.of("role", "pattern")
         outer = [m for m in outer if m.kind == "pattern" or m.value == "peripheral"]
         own = self.words(group.j, min(group.j + 2, self.sentence.j))
-        if not outer or _ITSELF.isdisjoint(own) or any(m.i >= group.j for m in core) or outer[-1].i < group.j:
+        none = "none" in self.words(group.j, self.own_aside(group))  # 'save on the middle, which has none'
+        if not outer or _ITSELF.isdisjoint(own) or any(m.i >= group.j for m in core):
+            return False
+        if max(m.i for m in outer) < group.j and not none:
             return False
         begin = outer[0].i
         while begin > self.sentence.i and self.page.words[begin - 1] not in _ADDED_WITH:

@@ -132,6 +132,8 @@ def _says_left_out(name: _ShortName) -> bool | None:
     left_out = name.of_the in _LEAVING_OUT and (name.after in _ENDS or name.after in _VERBS or name.after in RAN)
     if name.of_the == "but" and _all_but_of_four(name):
         return True
+    if left_out and any(_is_of_four(name.page, m) for m in name.page.mentions):
+        return True  # 'All four finger FDPs were repaired with four strands, except the small, where ...'
     if left_out or _turns_to_tendon(name.page, name.mention.j):
         return named_as_digit(name.page, name.mention)
     return None
@@ -145,9 +147,12 @@ def _all_but_of_four(name: _ShortName) -> bool:
 
 
 def _is_of_four(page: Page, mention: Mention) -> bool:
-    return mention.kind == "tendon" and page.words[mention.i - 1 : mention.i] == ["four"]
+    lead = page.words[max(0, mention.i - 3) : mention.i]
+    lead = lead[:-1] if lead[-1:] != [] and lead[-1] in _FINGERS else lead
+    return mention.kind == "tendon" and lead[-1:] == ["four"]
 
 
+_FINGERS = frozenset(["finger", "fingers"])
 _SEWN = frozenset(["repaired", "sewn", "sutured", "got", "received", "given", "cut", "divided"])
 
 

@@ -113,6 +113,8 @@ def _make_sections(page: Page, lines: list[Line]) -> None:
     if at < count:
         sections.append(Section(around, at, at, count))
     told = [part for section in sections for part in _until_surgery(page, section)]
+    if len(cuts) == 1:
+        told = [part for section in told for part in _one_sentence_of_story(page, section)]
     steps = sorted([*_hours(page, lines), *_questions(page, lines)])
     stepped = [part for section in told for part in _until_the_next(section, steps)]
     page.sections = [part for section in stepped for part in until_told(page, section)]
@@ -141,6 +143,8 @@ def _until_surgery(page: Page, section: Section) -> list[Section]:
     """Part the story from the operation told in the same paragraph: '... came to me. At surgery there was ...'."""
     if section.kind == "consent":
         return _until_the_operation(page, section)
+    if section.kind == "teaching":
+        return _until_this_hand(page, section)
     if section.kind != "indication":
         return [section]
     words = page.words
@@ -150,6 +154,22 @@ def _until_surgery(page: Page, section: Section) -> list[Section]:
                 continue  # 'At operation in 2031 ...'
             return [replace(section, j=k), Section("narrative", k, k, section.j)]
     return [section]
+
+
+def _until_this_hand(page: Page, section: Section) -> list[Section]:
+    """Part one lesson from the telling: 'Teaching point: lock every corner. We placed four strands. No gap.'."""
+    words = page.words
+    if words[section.i : section.i + 1] != [":"] or tuple(words[section.h : section.i]) not in _POINTS:
+        return [section]
+    k = sentence_end(page, section.i + 1)
+    said = words[k : sentence_end(page, k)] if k < section.j else []
+    told = not _TOLD.isdisjoint(said) and _OF_LESSONS.isdisjoint(said)
+    return [replace(section, j=k), Section("narrative", k, k, section.j)] if told else [section]
+
+
+_POINTS = frozenset((first, "point") for first in ("teaching", "learning"))
+_TOLD = frozenset(["was", "were", "had", "placed", "put", "used", "took", "did", "we", "i"])
+_OF_LESSONS = word_list("layout", "of_lessons")
 
 
 def _until_the_operation(page: Page, section: Section) -> list[Section]:
@@ -172,6 +192,27 @@ def _until_the_operation(page: Page, section: Section) -> list[Section]:
     return [section]
 
 
+def _one_sentence_of_story(page: Page, section: Section) -> list[Section]:
+    """'Indication: loss of flexion. Index FDP repaired with two strands.': the only heading of a note.
+
+    What follows its first sentence tells of the operation, where it tells of a suture.
+    """
+    if section.kind != "indication" or page.words[section.h] not in _REASONS or section.j - section.i <= 1:
+        return [section]
+    if page.breaks[section.i] >= Break.LINE:
+        return [section]
+    k = sentence_end(page, section.i + 1)
+    if k - section.i > _SHORT_REASON:
+        return [section]
+    kinds = {m.kind for m in within(page.mentions, k, section.j)}
+    if k >= section.j or not kinds & _SUTURED or not kinds & {"tendon", "digit"}:
+        return [section]
+    return [replace(section, j=k), Section("narrative", k, k, section.j)]
+
+
+_REASONS = frozenset(["indication", "indications", "reason"])
+_SHORT_REASON = 8  # words, with the colon and the stop
+_SUTURED = frozenset(["deed", "strandword", "stitch"])
 _AGREED = frozenset(["obtained", "taken", "consented", "signed", "given"])
 _BEGINS = word_list("layout", "operation_begins")
 _TALKED_OF = word_list("layout", "talked_of")

@@ -10,6 +10,8 @@ def settle_short_leaders(page: Page) -> None:
     """Take a dot with room on both sides for a leader, on a line beside one whose label leads by more dots."""
     words, breaks = page.words, page.breaks
     starts = [k for k in range(len(words)) if breaks[k] >= Break.LINE]
+    if not starts:
+        return
     lines = list(zip(starts, [*starts[1:], len(words)], strict=True))
     led = [any(word.startswith("...") for word in words[i:j]) for i, j in lines] if "." in words else []
     for n in range(len(led)):

@@ -104,7 +104,14 @@ def _answers_before(page: Page, i: int, j: int) -> bool:
         return True  # 'epi nil', then 'catches at A2'
     if page.words[i] in _CLOSE_A_LINE and inside[0] >= Break.LINE and page.text[page.starts[i + 1]].isupper():
         return True  # 'A2 intact', then 'Skin closed with 5-0'
+    if page.words[i] in _ANSWERS and inside[0] >= Break.LINE and _in_capitals_anew(page, i):
+        return True  # 'Epitendinous ..... no', then 'Tension ..... yes'
     return Break.BLANK in inside or (i > 0 and page.words[i] in _ANSWERS and page.words[i - 1] in _BEFORE_ANSWER)
+
+
+def _in_capitals_anew(page: Page, i: int) -> bool:
+    """Tell whether the word behind word i begins with a capital and word i does not: no line of prose goes on so."""
+    return page.text[page.starts[i + 1]].isupper() and not page.text[page.starts[i]].isupper()
 
 
 _CLOSE_A_LINE = frozenset(["intact", "free", "absent", "present", "left", "vented", "whole", "seen", "divided", "cut"])

@@ -157,7 +157,8 @@ def clause_of(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
     while not forward_only and i > sentence.i and page.words[i - 1] not in _LEFT_BOUNDS:
         i -= 1
     j = cue.j
-    j += page.words[j : j + 1] == [":"] and j + 1 < sentence.j  # 'first thought: just trim'
+    denied = "not" in page.words[i:j] and not _IS.isdisjoint(page.words[i:j])  # 'That was not needed: A2 is intact'
+    j += page.words[j : j + 1] == [":"] and j + 1 < sentence.j and not denied  # 'first thought: just trim'
     while j < sentence.j and (page.words[j] not in _RIGHT_BOUNDS or _object_goes_on(page, cue, j)):
         j += 1
     rest = page.words[j : j + _WHY_NOT]
@@ -168,6 +169,7 @@ def clause_of(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, int]:
 
 
 _WHY_NOT = 8  # words
+_IS = frozenset(["was", "were", "is", "are"])
 _WEIGHED = frozenset(["about", "of", "considered", "contemplated", "debated", "discussed"])
 
 

@@ -29,7 +29,11 @@ def aside_of_custom(page: Page, cue: Mention, sentence: Sentence) -> tuple[int, 
 
 def mark_general_truth(page: Page, sentence: Sentence) -> None:
     """'A six-strand core gives more strength': what a suture does for any repair is no word of this one."""
-    if _BENEFITS.isdisjoint(sentence.said) or not _DONE_HERE.isdisjoint(sentence.said):
+    if _BENEFITS.isdisjoint(sentence.said) or _LENDS.isdisjoint(sentence.said):
+        return
+    said = page.words[sentence.i : sentence.j]
+    told = next((k for k in range(len(said)) if said[k : k + 3] in _AS_I_TOLD), len(said))
+    if not _DONE_HERE.isdisjoint(said[:told]):
         return
     verbs = [k for k in range(sentence.i + 1, sentence.j) if page.words[k] in _LENDS]
     named = any(m.kind in _SUTURES for m in within(page.mentions, sentence.i, verbs[0])) if verbs else False
@@ -37,6 +41,7 @@ def mark_general_truth(page: Page, sentence: Sentence) -> None:
         page.mark(sentence.i, sentence.j, "teaching")
 
 
+_AS_I_TOLD = tuple([",", "as", who] for who in ("i", "we", "was", "he", "she"))
 _LENDS = word_list("customs", "lends")
 _BENEFITS = word_list("customs", "benefits")
 _DONE_HERE = frozenset(["was", "were", "had", "did", "here", "this", "i", "we", "has", "now"])

@@ -26,6 +26,8 @@ _DEFINITE = frozenset(["the", "this", "that", "its"])
 _STOPS = frozenset([",", ";", ".", ":", "(", ")", "and", "but", "or", "nor", "so", "then"])
 _NOBODY = frozenset(["nothing", "nobody", "none", "neither"])
 _READ_BY_RULES = frozenset(["gap", "tension"])  # 'not without a gap' right behind each other
+_LEFT_UNSAID = frozenset(["omitted", "neglected", "failed", "fails"])
+_SAYING = frozenset(["say", "mention", "dictate", "note", "record", "tell", "write", "state", "add"])
 _NEAR, _FAR = 3, 8  # words
 
 
@@ -52,6 +54,9 @@ def _taken_back(page: Page, cue: Mention) -> int:
     only = only_one_hurt(page, cue.i, len(words))
     if only is not None:
         return only[1]  # 'no flexor other than the FDP was cut'
+    behind = words[cue.j : cue.j + 2]
+    if words[cue.i] in _LEFT_UNSAID and behind[:1] == ["to"] and behind[-1] in _SAYING:
+        return cue.j  # 'I omitted to say that it gapped by 1 mm'
     if words[cue.i] in _NOBODY:  # 'nothing I did prevented a gap', 'neither gap nor catching was absent'
         end = _part_end(page, cue.j, cue.j + _FAR, nor=True)
         return next((k + 1 for k in range(first, end) if words[k] in _PREVENTING), 0)

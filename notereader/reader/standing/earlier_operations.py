@@ -6,7 +6,9 @@ from itertools import pairwise
 from notereader.reader.layout.clauses import AUXILIARIES
 from notereader.reader.mentions.dates import MONTHS
 from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.standing.other_fingers_before import of_other_finger
 from notereader.reader.standing.then_today import then_today
+from notereader.reader.standing.unlike_before import turns_to_today
 from notereader.vocabulary.wordlists import word_list
 
 _BACK_REFERENCE = word_list("standing", "back_reference")
@@ -52,8 +54,15 @@ class EarlierOperations:
             return True
         if n < self._last_today and _opens_with_a_month(page, sentence):
             return True
+        anew = page.words[sentence.i : sentence.i + 2] == ["this", "one"] and n > 0
+        if anew and _named_a_finger(page, page.sentences[n - 1]):
+            return False  # 'His ring finger, repaired two years ago, had six strands. This one got four.'
         goes_on = sentence.block == self._goes_on_in and page.words[sentence.i] in _BACK_REFERENCE
         return goes_on and not any(c.value == "resume" for c in cues)
+
+
+def _named_a_finger(page: Page, sentence: Sentence) -> bool:
+    return any(m.kind == "digit" for m in within(page.mentions, sentence.i, sentence.j))
 
 
 def _opens_on_today(page: Page, sentence: Sentence, cues: list[Mention]) -> bool:
@@ -233,8 +242,12 @@ def _history_aside(page: Page, sentence: Sentence, cues: list[Mention], year: in
     words, first, last = page.words, found[0][0], found[-1][1]
     if (had := then_today(page, sentence, first, last)) is not None:
         return had, last  # 'A2 had been vented at the first operation and was today reconstructed'
+    if (turn := turns_to_today(page, sentence, last)) is not None:
+        return sentence.i, turn
     comma = next((k for k in range(first, sentence.i, -1) if words[k] == ","), None)
     end = next((k for k in range(last, sentence.j) if words[k] == ","), None)
+    if comma is not None and end is not None and of_other_finger(page, sentence, comma, words[comma:end]):
+        return None  # 'His ring finger, which I repaired last year, never gapped'
     if comma is not None and end is not None and words[comma + 1] in _ASIDE_LEADS:
         return (comma, end + 1) if sentence.j - end >= 4 else None
     if comma is not None and end is not None and _is_participle(words[comma + 1]) and words[end + 1] in _IS_TODAY:

@@ -1,5 +1,6 @@
 """What was shown or tried on a tendon that is nobody's: 'an Adelaide was shown to the resident on a spare tendon'."""
 
+from notereader.reader.layout.clauses import clause_start
 from notereader.reader.page import Page, Sentence
 from notereader.vocabulary.wordlists import word_list
 
@@ -8,6 +9,7 @@ _SPARE = word_list("practised", "spare")
 _ANIMALS = word_list("practised", "animals")
 _STUFFS = word_list("practised", "stuffs")
 _FOR_SHOW = word_list("practised", "for_show")
+_DRAWING = word_list("practised", "drawing")
 _THINGS = word_list("practised", "things")
 _ENDS = frozenset([";", ".", "but", "however", "whereas", "while"])
 _NEAR = 4  # words: 'spare length of flexor tendon'
@@ -15,6 +17,8 @@ _NEAR = 4  # words: 'spare length of flexor tendon'
 
 def mark_practised(page: Page, sentence: Sentence) -> None:
     """Set aside what a sentence says was shown or practised on something other than the patient's tendon."""
+    if not (_DRAWING.isdisjoint(sentence.said) or _STUFFS.isdisjoint(sentence.said)):
+        _mark_drawn(page, sentence)
     if _SHOWING.isdisjoint(sentence.said) or (_SPARE | _ANIMALS | _STUFFS).isdisjoint(sentence.said):
         return
     words = page.words
@@ -26,6 +30,17 @@ def mark_practised(page: Page, sentence: Sentence) -> None:
         end = next((n for n in range(k, sentence.j) if words[n] in _ENDS), sentence.j)
         if not (_FOR_SHOW if on_stuff else _SHOWING).isdisjoint(words[begin:end]):
             page.mark(begin, end, "teaching")
+
+
+def _mark_drawn(page: Page, sentence: Sentence) -> None:
+    """'I drew a six-strand M-Tang on the board, then repaired it with a Kessler': what stands up to the board."""
+    words = page.words
+    for k in (k for k in range(sentence.i, sentence.j) if words[k] in _STUFFS and _lies_on(words, k)):
+        verb = next((n for n in range(k - 1, sentence.i - 1, -1) if words[n] in _DRAWING), -1)
+        if verb < 0 or not _ENDS.isdisjoint(words[verb:k]):
+            continue
+        passive = words[verb - 1] in ("was", "were") and verb - 1 > sentence.i  # 'a Savage was drawn on the board'
+        page.mark(clause_start(page, sentence, verb) if passive else verb, k + 1, "teaching")
 
 
 def _lies_on(words: list[str], k: int) -> bool:

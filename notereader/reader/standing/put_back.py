@@ -32,11 +32,19 @@ def mark_put_back(page: Page, sentence: Sentence) -> None:
         begin = max(sutures)
         while begin > sentence.i and page.words[begin - 1] not in _ENDS:
             begin -= 1
-        page.mark(begin, k, "considered")
+        _mark_but_names(page, begin, k)
     elif page.words[sentence.i] in ("it", "this", "that", "both", "they"):
         before = next((s for s in reversed(page.sentences) if s.j <= sentence.i), None)
         if before is not None and before.block == sentence.block:
             page.mark(before.i, before.j, "considered")
+
+
+def _mark_but_names(page: Page, i: int, j: int) -> None:
+    """'A 3-0 was on the table for the FDP but was handed back unused; 5-0 used': the tendon stays the one spoken of."""
+    names = {k for m in within(page.mentions, i, j) if m.kind in ("tendon", "digit") for k in range(m.i, m.j)}
+    for k in range(i, j):
+        if k not in names:
+            page.mark(k, k + 1, "considered")
 
 
 def _mark_anchor_gone(page: Page, sentence: Sentence) -> None:
@@ -108,6 +116,8 @@ def _goes_back(page: Page, sentence: Sentence) -> int:
             return k + 1
         behind = words[k + 1 : min(k + _NEAR, sentence.j)]
         home = [n for n, word in enumerate(behind) if word in _HOME]
+        if words[k] in _RETURNED and behind[:2] == ["back", "unused"]:
+            return k + 3  # '... proved too thick and was handed back unused'
         if words[k] not in _RETURNED or not home or words[k - 1] == "what":
             continue
         between = behind[: home[0]]

@@ -29,6 +29,7 @@ from notereader.reader.standing.exemplary import mark_exemplary
 from notereader.reader.standing.first_efforts import mark_first_efforts
 from notereader.reader.standing.first_looks import mark_first_looks
 from notereader.reader.standing.given_up import mark_given_up
+from notereader.reader.standing.half_vouched import mark_half_vouched
 from notereader.reader.standing.hearsay import mark_hearsay
 from notereader.reader.standing.latter_things import mark_latter_things
 from notereader.reader.standing.lessons import mark_lessons
@@ -41,13 +42,16 @@ from notereader.reader.standing.open_denials import mark_open_denials
 from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
 from notereader.reader.standing.other_patients import mark_other_patients
+from notereader.reader.standing.plans_going_on import mark_plans_going_on
 from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
 from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
 from notereader.reader.standing.recollections import mark_recollections
+from notereader.reader.standing.rejected_labels import mark_rejected_labels
 from notereader.reader.standing.self_corrected import mark_taken_back
 from notereader.reader.standing.spacers import mark_spacer
 from notereader.reader.standing.struck_out import mark_struck_out
+from notereader.reader.standing.told_to_family import mark_told_to_family
 from notereader.reader.standing.unachieved import mark_unachieved
 from notereader.reader.standing.unchecked import mark_unchecked
 from notereader.reader.standing.unplaced import mark_answers_in_turn
@@ -170,6 +174,9 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_practised(page, sentence)
     mark_lessons(page, sentence)
     mark_recollections(page, sentence)
+    mark_half_vouched(page, sentence)
+    mark_rejected_labels(page, sentence)
+    mark_told_to_family(page, sentence)
     mark_other_patients(page, sentence)
     mark_taken_back(page, sentence)
     _mark_stranger(page, sentence)
@@ -191,6 +198,7 @@ def _mark_across_sentences(page: Page) -> None:
     _mark_disowned(page)
     mark_struck_out(page)
     mark_not_for_long(page)
+    mark_plans_going_on(page)
     mark_first_efforts(page)
     _mark_asides(page)
     mark_hearsay(page)

@@ -44,6 +44,14 @@ _PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
 
 
+def _counts_what_follows(scene: Scene, mention: Mention) -> bool:
+    """'The FPL was repaired in two strands', 'sewn in two stages': how many, and not how it was cut."""
+    return scene.page.words[mention.j - 1] in ("two", "half") and scene.next_word(mention.j) in _COUNTED
+
+
+_COUNTED = frozenset(["strand", "strands", "-", "stage", "stages", "layers", "rows", "steps", "bites", "passes"])
+
+
 def of_no_tendon(scene: Scene, mention: Mention) -> bool:
     """Tell whether words for a cut, or for none, are said of a wound, a suture, a gap or a share told elsewhere."""
     word = " ".join(scene.words(mention.i, mention.j))
@@ -52,6 +60,8 @@ def of_no_tendon(scene: Scene, mention: Mention) -> bool:
     if word in ("cut off", "cut away") and _cuts_off_another(scene, mention):
         return True
     if word == "100 %" and _in_brackets_of_another(scene, mention):
+        return True
+    if _counts_what_follows(scene, mention):
         return True
     if labelled_stranger(scene, mention.i) or _of_a_suture(scene, mention, word):
         return True  # 'Vincula: intact'

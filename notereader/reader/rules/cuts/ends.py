@@ -8,7 +8,9 @@ from notereader.reader.mentions.measures import UNITS
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.carried import carried
+from notereader.reader.rules.cuts.edges_of_a_hole import edges_of_a_hole
 from notereader.reader.rules.cuts.ends_alone import alone_in_its_part, ends_alone
+from notereader.reader.rules.cuts.ends_taken_up import ends_taken_up, of_other_ends
 from notereader.reader.rules.cuts.ends_together import fetched_before, told_together
 from notereader.reader.rules.cuts.parted import of_the_parted, of_those_cut_through
 from notereader.reader.rules.finger_lines import of_one_finger
@@ -44,7 +46,7 @@ _OF_OTHERS = [
 def ends(desk: Desk, scene: Scene) -> None:
     """Find how the ends were: 'ends clean', 'ragged stumps', 'the profundus was frayed'."""
     found = [m for m in scene.of("ends") if scene.told(m.i) and not _of_another(desk, scene, m)]
-    if not found:
+    if not found or of_other_ends(desk, scene):
         return
     nouns = scene.of("endword")
     if any(_of_no_tendon(scene, m) for m in nouns) and not scene.of("tendon"):
@@ -59,7 +61,7 @@ def ends(desk: Desk, scene: Scene) -> None:
     said = [m for m in found if m.i > asked or _said_of_ends(scene, m, nouns) or (nouns and _finger_behind(scene, m))]
     said = dealt or said
     said = said or [m for m in found if _of_the_cuts_before(desk, scene, m)]
-    said = said or [m for m in found if ends_alone(desk, scene, m)]
+    said = said or [m for m in found if ends_alone(desk, scene, m) or ends_taken_up(desk, scene, m)]
     kept = [m for m in said if not _negated_quality(scene, m) and not _soft_and_frayed(scene, m)]
     laid: list[tuple[Mention, list[Target]]] = []
     for mention in kept:
@@ -86,6 +88,8 @@ def ends(desk: Desk, scene: Scene) -> None:
 
 def _edges_of_a_cover(scene: Scene) -> bool:
     """'Sheath closed over the repair, edges clean', 'The skin was sutured, its edges clean': of no tendon."""
+    if edges_of_a_hole(scene):
+        return True
     opening = [w for w in scene.words(scene.sentence.i, scene.sentence.i + 3) if w not in ("the", "flexor", "a")]
     closed = not _CLOSED.isdisjoint(scene.said) and _MANY_ENDS.isdisjoint(scene.said) and not scene.of("tendon")
     return opening[:1] != [] and opening[0] in _COVERS and closed and not _EDGES.isdisjoint(scene.said)

@@ -35,12 +35,30 @@ def from_focus(desk: Desk, scene: Scene, deed: Mention) -> list[Target]:
         return focus
     if value == "grafted" and scene.header and "tendon" in scene.said and not _OF_NERVES & scene.kinds:
         return desk.deep_named if len(desk.deep_named) == 1 else []  # '(x) Tendon graft'
+    if value == "grafted" and not scene.header and _graft_put_in(scene, deed):
+        deep = [t for t in focus if t.tendon in ("FDP", "FPL")]
+        return deep if len(deep) == 1 and (deep[0] in desk.extents or deep[0] in desk.hurt) else []
     to_bone = value == "reinserted" and not OF_BONE.isdisjoint(scene.said)  # 'Reattached to bone with 2-0'
     tied = scene.words(deed.i, deed.i + 1) == ["tied"]
     threaded = to_bone and (tied or bool(scene.of("material", "stitch")))  # '3-0 Prolene, tied over a button'
     if (value == "repaired" or to_bone) and (near or threaded) and not scene.header:
         return sewn_now(desk, scene, deed)
     return []
+
+
+def _graft_put_in(scene: Scene, deed: Mention) -> bool:
+    """'A palmaris graft was placed', 'a tendon graft was then inserted': and nothing of a nerve or a pulley."""
+    if not (_OF_NERVES | {"pulley", "pulleys"}).isdisjoint(scene.kinds):
+        return False
+    if _DONORS.isdisjoint(scene.words(max(scene.sentence.i, deed.i - 2), deed.j)):
+        return False
+    behind = scene.words(deed.j, min(deed.j + _SOON, scene.sentence.j))
+    return behind[:1] in (["was"], ["graft"]) and not _PUT_IN.isdisjoint(behind) and "not" not in behind
+
+
+_DONORS = frozenset(["palmaris", "plantaris", "longus", "tendon", "pl"])
+_PUT_IN = frozenset(["placed", "put", "inserted", "interposed", "used", "laid", "fitted", "passed"])
+_SOON = 4  # words: 'was then put in'
 
 
 def the_one_nicked(desk: Desk, digits: tuple[str, ...]) -> list[Target]:

@@ -12,6 +12,7 @@ from notereader.reader.rules.cuts.cut_shares import with_name_of
 from notereader.reader.rules.cuts.not_touched import untouched_though_cut
 from notereader.reader.rules.cuts.parted import of_the_parted
 from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
+from notereader.reader.rules.deeds.both_flexors import both_flexors
 from notereader.reader.rules.deeds.cut_away import AT_ITS_DEED, takes_suture_out, trims_ends, trims_tendon
 from notereader.reader.rules.deeds.deed_owners import treated
 from notereader.reader.rules.deeds.deeds_in_focus import TELL_SEWN, known_sewn, ticked
@@ -71,6 +72,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
     woven_into_a_neighbour(desk, scene)
     _left_too(desk, scene)
     left_by_exception(desk, scene)
+    both_flexors(desk, scene)
     grafted_with(desk, scene)
     put_in_as_graft(desk, scene)
 

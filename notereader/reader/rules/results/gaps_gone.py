@@ -10,6 +10,9 @@ _GONE = (
     ["there", "was", "none"],
     ["there", "was", "nothing"],
     ["was", "none", "left"],
+    ["none", "was", "left"],
+    ["none", "was", "seen"],
+    ["none", "was", "visible"],
     *(["again", mark, said] for mark in (",", ":", "-") for said in ("nothing", "none", "nil", "0", "shut", "closed")),
 )
 _RECHECKED = frozenset(["recheck", "rechecked", "retest", "retested", "repeated"])

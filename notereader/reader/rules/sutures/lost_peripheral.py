@@ -21,6 +21,8 @@ _PARTS = word_list("replaced_cores", "parts")
 _DENIALS = frozenset(["not", "no", "never", "none", "without", "n't", "nor"])
 _OF_CORE = frozenset(["stitch", "strandword"])
 _NEAR = 3  # words
+_BEGUN = frozenset(["begun", "started", "tried", "attempted", "broke", "tore", "snapped"])
+_FINE = frozenset(["5-0", "6-0", "7-0"])
 
 
 def lost_again(desk: Desk, scene: Scene, spot: Anchor) -> bool:
@@ -34,13 +36,18 @@ def lost_again(desk: Desk, scene: Scene, spot: Anchor) -> bool:
 
 
 def pattern_lost_again(desk: Desk, scene: Scene) -> Anchor | None:
-    """'It jammed, so the running suture was removed': named by how it ran, where no word says that it is the outer."""
+    """'It jammed, so the running suture was removed', 'a running 6-0 was begun, tore out and was removed'.
+
+    It is named by how it ran, where no word says that it is the outer.
+    """
     if _ANY.isdisjoint(scene.said) or not scene.kinds.isdisjoint(_OF_CORE):
         return None
     for m in scene.of("pattern"):
         noun = scene.page.words[m.j - 1] in _NOUNS or scene.next_word(m.j) in _NOUNS
         spot = Anchor(m.i, m.j, PERIPHERAL)
-        if noun and scene.word_before(m.i) in ("the", "this") and lost_again(desk, scene, spot):
+        begun = scene.word_before(m.i) == "a" and scene.next_word(m.j) in _FINE and not _BEGUN.isdisjoint(scene.said)
+        led = begun or (noun and scene.word_before(m.i) in ("the", "this"))
+        if led and lost_again(desk, scene, spot):
             return spot
     return None
 
@@ -109,11 +116,22 @@ def _phrase_end(scene: Scene, phrases: Mapping[str, list[list[str]]], k: int) ->
 
 def _something_else(scene: Scene, i: int, k: int) -> bool:
     """Tell whether words i to k name what else may be taken out: a stay suture, a throw, a pulley."""
-    said = scene.words(i, k)
+    said = _without_its_place(scene.words(i, k))
     # 'it tore out half way round': how far it had come, and no half of it
     words = {word for word, after in pairwise([*said, ""]) if (word, after) != ("half", "way")}
     named = any(m.kind in ("pulley", "slip", "structure", "sided") for m in scene.mentions if i <= m.i < k)
     return named or not (_OTHERS.isdisjoint(words) and _PARTS.isdisjoint(words))
+
+
+def _without_its_place(said: list[str]) -> list[str]:
+    """'Tore out at the third bite', 'broke after three bites': where it was lost, and no part of it alone."""
+    at = next((n for n, word in enumerate(said) if word in _AT), len(said))
+    bite = next((n for n in range(at, min(at + 1 + _NEAR, len(said))) if said[n] in _BITES), -1)
+    return [*said[:at], *said[bite + 1 :]] if bite > 0 else said
+
+
+_AT = frozenset(["at", "after"])
+_BITES = frozenset(["bite", "bites", "throw", "throws", "pass", "passes"])
 
 
 def _renewed(scene: Scene, k: int) -> bool:

@@ -90,11 +90,14 @@ def less_the_lost(counts: list[Count], gone: Count) -> list[Count]:
     return [(count - number, i, j) for count, i, j in counts if i != first and count > number]
 
 
-def lay_the_rest(desk: Desk, scene: Scene, gone: Count) -> None:
-    """Lay down for the repair spoken of what is left of the strands told, or of those its stitch has."""
+def lay_the_rest(desk: Desk, scene: Scene, gone: Count, *, of_them: bool = False) -> None:
+    """Lay down for the repair spoken of what is left of the strands told, or of those its stitch has.
+
+    `of_them`: they are those of the sentence before, whatever 'the other two' may name in this one.
+    """
     number, i, j = gone
     fingers = {d for g in scene.setting.groups if i <= g.i < j for d in g.digits}
-    targets = suture_owners(desk, scene, i, j)[0]
+    targets = (_tellers_before(desk, scene) if of_them else []) or suture_owners(desk, scene, i, j)[0]
     for target in (t for t in targets if not fingers or t.digit in fingers):
         before = _strands_before(desk, target)
         if before > number > 0:
@@ -102,6 +105,14 @@ def lay_the_rest(desk: Desk, scene: Scene, gone: Count) -> None:
             desk.tendon(scene, target, "strands", before - number, [(i, j)], _RULE, _REASON)
             for finding in desk.findings[laid:]:
                 finding.addendum = True  # it replaces the count told before
+
+
+def _tellers_before(desk: Desk, scene: Scene) -> list[Target]:
+    before = desk.scene_before(scene)
+    if before is None:
+        return []
+    told = desk.laid("strands", since=before.sentence.i, before=scene.sentence.i)
+    return list(dict.fromkeys(Target(*f.entry) for f in told))
 
 
 def _strands_before(desk: Desk, target: Target) -> int:

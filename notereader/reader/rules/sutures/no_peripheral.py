@@ -534,6 +534,12 @@ def _had_none(desk: Desk, scene: Scene, told: bool) -> None:
     for k in range(scene.sentence.i + 1, scene.sentence.j):
         if words[k] not in ("none", "nothing") or not scene.told(k):
             continue
+        apart = next((g for g in scene.left_out if g.digits and g.j <= k < scene.own_aside(g)), None)
+        if apart is not None:  # 'with running 6-0 epitendinous sutures save on the middle, which has none'
+            for target in [t for t in desk.repairable(apart.digits) if t.tendon in ("FDP", "FPL")] if told else []:
+                entry = (target.digit, target.tendon, target.slip)
+                desk.add(scene, "repairs", entry, "peripheral", "absent", [(k, k + 1)], RULE, of_excepted=True)
+            continue
         rest = [g for g in scene.setting.groups if k - _SHORT <= g.j <= k and _REST & set(scene.words(g.i, g.j))]
         if not rest and not _REST.isdisjoint(scene.words(max(scene.part(k)[0], k - _LONG_NAME), k)):
             near = (g for g in scene.setting.groups if k - _LONG_NAME <= g.i < k)

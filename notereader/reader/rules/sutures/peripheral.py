@@ -19,6 +19,7 @@ from notereader.reader.rules.sutures.no_peripheral import (
     taken_out,
     told_before,
 )
+from notereader.reader.rules.sutures.none_after_all import none_after_all
 from notereader.reader.rules.sutures.none_besides import finger_went_without, none_besides
 from notereader.reader.rules.sutures.not_oversewn import not_oversewn
 from notereader.reader.rules.sutures.peripheral_patterns import lay_pattern
@@ -49,6 +50,7 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         return
     spots = _spots(scene, found)
     outer = spots or [Anchor(t.i, t.j, PERIPHERAL) for t in threads if t.role == PERIPHERAL]
+    none_after_all(desk, scene)
     none_besides(desk, scene, outer)
     finger_went_without(desk, scene, bool(outer) or told_before(desk, scene))
     if not spots and scene.sentence.section != PERIPHERAL and _tells_nothing(scene):
@@ -57,8 +59,8 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
     if _answers_none(scene):
         _lay_answer(desk, scene)
         return
-    lost = pattern_lost_again(desk, scene) if not spots and just_told(desk, scene) else None
-    if lost is not None:
+    lost = pattern_lost_again(desk, scene) if not spots else None
+    if lost is not None and (scene.word_before(lost.i) == "a" or just_told(desk, scene)):
         lay_none(desk, scene, lost.i, lost.j)
         return
     for spot in outer:

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from notereader.reader.desk import Desk
 from notereader.reader.rules.results.not_taken_away import takes_away
+from notereader.reader.rules.sutures.edges_of_others import belongs_elsewhere
 from notereader.reader.rules.sutures.lost_peripheral import lost_again, renewed_next
 from notereader.reader.rules.sutures.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.sutures.threads import Thread, find_sizes
@@ -292,7 +293,7 @@ def _round_another(scene: Scene, spot: Anchor) -> bool:
     words = scene.page.words
     last = next((k for k in range(spot.j, scene.sentence.j) if words[k] in (",", ";", ".")), scene.sentence.j)
     lead = [w for w in scene.words(spot.j, last) if w not in _LEADING_ROUND]
-    return lead[:2] in _ROUND_ANOTHER
+    return lead[:2] in _ROUND_ANOTHER or belongs_elsewhere(scene, spot.j)
 
 
 _LEADING_ROUND = frozenset(

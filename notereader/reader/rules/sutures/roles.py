@@ -76,18 +76,37 @@ def _of_the_thing_sewn(scene: Scene, found: list[Anchor]) -> list[Anchor]:
     So do all threads of a statement that opens on a structure or pulley, tells it sewn and names no tendon and no part
     of a tendon's repair.
     """
-    if not any(a.role in _THINGS for a in found) or MENDED.isdisjoint(scene.said):
+    if not any(a.role in THINGS for a in found):
+        return found
+    found = _of_labelled_extensor(scene, found)
+    if MENDED.isdisjoint(scene.said):
         return found
     words, kept = scene.page.words, list(found)
     starts = [scene.sentence.i, *(k + 1 for k in range(scene.sentence.i, scene.sentence.j) if words[k] == ";")]
     for first, last in pairwise([*starts, scene.sentence.j + 1]):
         own = [a for a in kept if first <= a.i < last]
-        if not own or own[0].role not in _THINGS or own[0].i - first > _OPENING or _names_a_repair(scene, own):
+        if not own or own[0].role not in THINGS or own[0].i - first > _OPENING or _names_a_repair(scene, own):
             continue
         mended = next((k for k in range(own[0].j, min(last, scene.sentence.j)) if words[k] in MENDED), last)
         moved = [a for a in own if a.i > mended]
         kept = [Anchor(a.i, a.j, own[0].role) if a in moved else a for a in kept]
     return kept
+
+
+def _of_labelled_extensor(scene: Scene, found: list[Anchor]) -> list[Anchor]:
+    """'Extensor over the PIP joint: four-strand core with running 5-0 edge stitch': all of it is of the extensor."""
+    named = next((m for m in scene.of("structure") if m.value == "extensor tendon"), None)
+    if named is None or named.i - scene.sentence.i > _OPENING or any(a.role == TENDON for a in found):
+        return found
+    label = range(named.j, min(named.j + _LONGEST_LABEL, scene.sentence.j))
+    colon = next((k for k in label if scene.page.words[k] == ":"), 0)
+    intact = any(m.value == "intact" and m.i > colon for m in scene.of("extent"))
+    if not colon or intact:
+        return found
+    return [Anchor(a.i, a.j, "other") if a.i > colon else a for a in found]
+
+
+_LONGEST_LABEL = 8  # words: 'over the dorsum of the PIP joint'
 
 
 def _names_a_repair(scene: Scene, own: list[Anchor]) -> bool:
@@ -96,9 +115,21 @@ def _names_a_repair(scene: Scene, own: list[Anchor]) -> bool:
     return any(a.role == TENDON or a.i in parts for a in own)
 
 
-_THINGS = frozenset(["other", "pulley", "nerve", "vessel", "skin"])
+THINGS = frozenset(["other", "pulley", "nerve", "vessel", "skin"])
 MENDED = word_list("roles", "mended")
 _OPENING = 4  # words: 'the torn radial collateral ligament'
+
+
+def of_thing_sewn(scene: Scene, i: int) -> bool:
+    """'A2 was sutured back with four strands of 5-0': tell whether the strands at word i hold no tendon."""
+    if scene.kinds.isdisjoint(_NAMING_THINGS) and not any(m.value in THINGS for m in scene.of("role")):
+        return False
+    moved = {a.i for a in anchors(scene) if a.role in THINGS}
+    return any(m.i in moved and i <= m.i <= i + _COUNTED for m in scene.of("strandword"))
+
+
+_COUNTED = 2  # words from 'four' to 'strands': 'four - strand'
+_NAMING_THINGS = ("pulley", "pulleys", "structure", "sided", "anynerve", "anyartery")
 
 
 def _before_dressing(scene: Scene) -> bool:

@@ -9,10 +9,11 @@ from notereader.reader.mentions.measures import NUMBER_WORDS
 from notereader.reader.page import Break, Mention, Page
 from notereader.reader.rules.sutures.corrected_counts import put_right
 from notereader.reader.rules.sutures.counted_by_others import other_counts
-from notereader.reader.rules.sutures.counts_of_excepted import excepted_with
+from notereader.reader.rules.sutures.counts_of_excepted import bare_counts, excepted_with
 from notereader.reader.rules.sutures.guesses import is_guess
 from notereader.reader.rules.sutures.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
 from notereader.reader.rules.sutures.pairs_added import with_added_pair
+from notereader.reader.rules.sutures.roles import of_thing_sewn
 from notereader.reader.rules.sutures.stitches import of_other_structure
 from notereader.reader.rules.sutures.suture_owners import all_in_turn, respective, suture_owners
 from notereader.reader.rules.sutures.threads import taken_back
@@ -85,7 +86,7 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     """Find the strand counts of a sentence, give each to its tendons, and return them with their words."""
     of_them = lost_of_them(desk, scene)
     if of_them is not None:
-        lay_the_rest(desk, scene, of_them)
+        lay_the_rest(desk, scene, of_them, of_them=True)
     if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
         return []
     counts = [
@@ -93,10 +94,13 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
         for c in find_strands(scene)
         if scene.told(c[1]) and scene.told(c[2] - 1) and not of_other_structure(scene, c[1], c[2])
     ]
+    counts = [c for c in counts if not of_thing_sewn(scene, c[1])]
     counts = [c for c in counts if not (_of_old_suture(scene, c[2]) or _of_the_wire(scene, *c[1:]))]
     counts = [c for c in counts if not _of_a_part(desk, scene, c)]
     counts = _with_the_first(scene, counts) + _left_out(scene, counts) + _but_with(scene, counts)
     counts += other_counts(scene, counts)
+    if scene.left_out and counts:
+        counts += [c for c in bare_counts(scene) if all(c[1] != i for _, i, _ in counts)]
     counts = [with_added_pair(scene, put_right(scene, count)) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
     gone = lost(scene)
