@@ -85,14 +85,17 @@ def but_for_fibres(scene: Scene, mention: Mention) -> Mention | None:
     if mention.value != "complete":
         return None
     behind = scene.words(mention.j, min(mention.j + _TO_FIBRES, scene.sentence.j))
-    behind = behind[behind[:1] == ["across"] :]
-    spared = behind[:2] in _BUT_FOR or behind[:1] in (["except"], ["save"])
+    behind = behind[behind[:1] in (["across"], ["through"]) :]
+    behind = behind[behind[:1] == [","] :]
+    spared = behind[:2] in _BUT_FOR or behind[:1] in (["except"], ["save"], ["bar"], ["barring"])
     return Mention("extent", "partial", mention.i, mention.j) if spared and not _FIBRES.isdisjoint(behind) else None
 
 
 _TO_FIBRES = 8  # words: 'apart from a few dorsal fibres'
 _BUT_FOR = (["apart", "from"], ["but", "for"], ["other", "than"])
-_FIBRES = frozenset(["fibres", "fibers", "fibre", "fiber", "strand", "thread", "filaments", "wisp"])
+_FIBRES = frozenset(
+    ["fibres", "fibers", "fibre", "fiber", "strand", "strands", "thread", "threads", "filaments", "wisp"]
+)
 
 
 def _in_brackets_of_another(scene: Scene, mention: Mention) -> bool:
