@@ -217,8 +217,8 @@ class Scene:
         return first, self.cuts[n] if n < len(self.cuts) else self.sentence.j
 
     def words(self, i: int, j: int) -> list[str]:
-        """Return the cleaned words from i to j."""
-        return self.page.words[i:j]
+        """Return the cleaned words from i to j, as far as the sentence goes; `i` may lie before it."""
+        return self.page.words[max(i, 0) : min(j, self.sentence.j)]
 
     def next_word(self, j: int) -> str:
         """Return the word after j within the sentence, or ''."""

@@ -3,6 +3,7 @@
 from bisect import bisect_right
 from operator import attrgetter
 
+from notereader.reader.bearing.asked_rays import asked_rays
 from notereader.reader.bearing.initials import initials
 from notereader.reader.layout.boxes import boxes_trail, find_boxes
 from notereader.reader.page import Break, Mention, Page, Sentence
@@ -36,6 +37,7 @@ def number_digits(page: Page) -> None:
     taken |= {k for m in shares if words[m.j] in _CUTTING for k in range(m.i, m.j)}  # 'FDP 2/3 through, radial side'
     made = [digit for m in page.mentions for digit in _numbers_behind(page, m, taken)]
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
+    made += asked_rays(page, taken | {m.i for m in made})
     made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page) + _lettered_figures(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))

@@ -23,6 +23,7 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
         or (bool(group.tendons) and not group.digits and is_a_place(page, group, sentence, lead))
         or (bool(group.tendons) and is_between_slips(page, group, sentence))
         or lends_itself(page, group, sentence)
+        or (bool(group.tendons) and _has_no_answer(page, group, sentence))
     ):
         group.reference = True
     if excepted_behind(page, group, sentence):
@@ -32,6 +33,15 @@ def mark_manner(page: Page, group: Group, sentence: Sentence) -> None:
     left_out = group.tendons and (group.excepted or group.reference)
     if left_out and is_the_only_one(page, group.i, sentence.i, sentence.j):
         group.excepted = group.reference = False
+
+
+def _has_no_answer(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'FDP off the bone; FDS n/a': nothing is told of it, here or in what follows."""
+    k = group.j + (page.words[group.j : group.j + 1] in ([":"], ["-"], ["="]))
+    return k < sentence.j and any(page.words[k : k + len(said)] == said for said in _NOT_APPLICABLE)
+
+
+_NOT_APPLICABLE = (["n", "/", "a"], ["n.a"], ["n", ".", "a"], ["not", "applicable"])
 
 
 def _led_up_by(page: Page, group: Group, sentence: Sentence) -> list[str]:

@@ -1,5 +1,6 @@
 """Rows of a grid by their numbers: 'Lines 1 and 3: no epitendinous', 'as No. 2', remarks below that begin with one."""
 
+from notereader.reader.bearing.bare_numbers import closes_bare_numbers, opens_bare_number, says_by_number
 from notereader.reader.bearing.likened import LIKE
 from notereader.reader.bearing.manner import mark_manner
 from notereader.reader.groups import Group
@@ -18,12 +19,15 @@ class NumberedRows:
         self._rows = rows
         self._at = _rows_at(rows)
         self._known: dict[str, list[Group]] = {}
+        self._by_number = False  # whether the note has spoken of 'No. 3' or 'by number': it may then say only '3'
 
     def note(self, sentence: Sentence, groups: list[Group]) -> None:
         """Remember which tendons the numbered rows are about that a sentence stands in."""
         if not self._at:
             return
         own = {n for k in range(sentence.i, sentence.j) for n in self._at.get(k, ())}
+        if sentence.prefix:  # a cell that another row repeats is told of that row
+            own &= {n for i, j in sentence.prefix for k in range(i, j) for n in self._at.get(k, ())}
         for row in (self._rows[n] for n in sorted(own)):
             if row.number.isdecimal():
                 self._known.setdefault(row.number, []).extend(g for g in groups if row.i <= g.i < row.j and g.tendons)
@@ -36,6 +40,7 @@ class NumberedRows:
         compares = page.words[sentence.i] in ("as", "like", "same")
         if (in_row and not compares) or (sentence.prefix and not in_row):
             return []
+        self._by_number = self._by_number or (not in_row and says_by_number(page.words[sentence.i : sentence.j]))
         found: list[Group] = []
         k = sentence.i
         while k < sentence.j:
@@ -55,7 +60,8 @@ class NumberedRows:
         leads = words[k] in _OPENS or (in_row and words[k] in LIKE)
         remark = k == sentence.i and page.breaks[k] >= Break.LINE and words[k] in self._known
         numbers: list[str] = []
-        if not (leads or remark):
+        bare = not in_row and self._by_number and words[k] in self._known and opens_bare_number(page, sentence, k)
+        if not (leads or remark or bare):
             return numbers, k
         k += 0 if words[k] in self._known else 1
         k += words[k : k + 1] == ["."]  # 'No. 3'
@@ -64,10 +70,13 @@ class NumberedRows:
                 numbers += self._between(numbers[-1], words[k]) if numbers and words[k - 1] in _RANGED else []
                 numbers.append(words[k])
             k += 1
+        if bare and not (leads or remark) and not closes_bare_numbers(page, sentence, k, len(numbers)):
+            return [], k
+        self._by_number = self._by_number or (bool(numbers) and leads and words[k - 1] in self._known)
         return numbers, k
 
     def _joins(self, words: list[str], k: int) -> bool:
-        joined = words[k] in ("and", ",", "+", "&") or words[k] in _RANGED
+        joined = words[k] in ("and", ",", "+", "&", "or") or words[k] in _RANGED
         return joined and words[k + 1 : k + 2] != [] and words[k + 1] in self._known
 
     def _between(self, first: str, last: str) -> list[str]:
@@ -76,7 +85,7 @@ class NumberedRows:
 
     def _group(self, page: Page, span: tuple[int, int], numbers: list[str]) -> Group:
         """Return the tendons of some rows as a group, without the 'as' that leads to them."""
-        pairs = tuple(p for n in numbers for g in self._known[n] for p in _row_pairs(g))
+        pairs = tuple(dict.fromkeys(p for n in numbers for g in self._known[n] for p in _row_pairs(g)))
         digits = tuple(dict.fromkeys(d for d, _, _ in pairs if d))
         first = span[0] + (page.words[span[0]] in LIKE)
         return Group(first, span[1], digits, tuple(dict.fromkeys(t for _, t, _ in pairs)), pairs)

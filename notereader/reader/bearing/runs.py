@@ -79,6 +79,7 @@ def _told_apart(named: Named, run: list[Mention], atom: Mention) -> bool:
         or _whole_before(page, run[-1], atom, mentions)
         or _whole_behind(page, run, atom, mentions)
         or _each_with_its_own(page, run, atom, mentions)
+        or _result_of_its_own(page, run, atom, mentions)
     )
 
 
@@ -207,6 +208,19 @@ def _each_with_its_own(page: Page, run: list[Mention], atom: Mention, mentions: 
     told = next((m for m in mentions if m.kind == "extent" and m.j == run[0].i), None)
     behind = (m for m in mentions if m.kind in ("extent", "hurt") and 0 <= m.i - atom.j <= 3)
     return told is not None and any(m.value != told.value for m in behind)
+
+
+def _result_of_its_own(page: Page, run: list[Mention], atom: Mention, mentions: list[Mention]) -> bool:
+    """'Free glide in index and ring, middle restricted': behind the comma another result is told of another finger."""
+    if any(m.kind != "digit" for m in (*run, atom)) or page.words[run[-1].j : atom.i] not in ([","], [",", "the"]):
+        return False
+    results = [m for m in mentions if m.kind in ("gap", "glide")]
+    before = [m for m in results if m.j <= run[0].i and _IN_THE.issuperset(page.words[m.j : run[0].i])]
+    behind = [m for m in results if 0 <= m.i - atom.j <= 1]
+    return bool(before and behind) and before[-1].value != behind[0].value
+
+
+_IN_THE = frozenset(["in", "the", "of", "at", "for"])
 
 
 def _new_list(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:

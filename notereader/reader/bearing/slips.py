@@ -129,7 +129,7 @@ def _settle_the_other(page: Page) -> None:
         one.value = _side_in_brackets(page, one.j) or (named.value if named else one.value)
         made += [named] if named else []
     for slip in [m for m in page.mentions if m.kind == "slip" and m.value in _SIDES and m.i < m.j]:
-        made += _the_one_left(page, slip)
+        made += _the_one_left(page, slip) or _the_one_of_the_next(page, slip)
     for one in [m for m in page.mentions if m.kind == "slip" and m.value == "one"]:
         end = next((k for k in range(one.j, len(page.words)) if page.words[k] in (".", ";")), len(page.words))
         at = next((k for k in range(one.j, end - 2) if page.words[k : k + 2] == ["the", "other"]), None)
@@ -184,6 +184,26 @@ def _the_one_left(page: Page, slip: Mention) -> list[Mention]:
     ):
         return []
     return [Mention("slip", other, at, at + 2)]
+
+
+def _the_one_of_the_next(page: Page, slip: Mention) -> list[Mention]:
+    """'The radial slip was taken out; the other one I smoothed', 'The other slip was pared': a statement of its own."""
+    words, end = page.words, slip.j
+    while end < len(words) and words[end] not in (".", ";") and end - slip.j < _NEAR:
+        end += 1
+    at = end + 1
+    if words[end : end + 1] not in (["."], [";"]) or words[at : at + 2] != ["the", "other"]:
+        return []
+    if words[at + 2 : at + 3] not in (["one"], ["slip"], ["half"], ["limb"]) or page.breaks[at] >= Break.BLANK:
+        return []
+    between = within(page.mentions, slip.j, end)
+    if any(m.kind in ("digit", "slip", "tendon", *_OTHERS) for m in between):
+        return []
+    other = "radial" if slip.value == "ulnar" else "ulnar"
+    known = [m for m in within(page.mentions, at, at + 3) if m.kind == "slip"]
+    for mention in known:
+        mention.value = other
+    return [] if known else [Mention("slip", other, at, at + 3)]
 
 
 _THE_OTHER = (["the", "other"], ["its", "fellow"])

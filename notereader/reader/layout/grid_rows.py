@@ -1,5 +1,6 @@
 """The rows of a grid read line by line: every filled cell becomes a sentence, told with its labels."""
 
+from notereader.reader.layout.ditto_signs import is_ditto_sign
 from notereader.reader.layout.grid_fingers import (
     digit_titles,
     names_a_part,
@@ -65,10 +66,12 @@ class _Grid:
         self._page = page
         self._title = title
         self._block = block
+        self._fingers_across = digit_titles(page, title) >= PAIR
         self._labels = [n for n, (a, b) in enumerate(title.cells) if page.words[a] in LABELS and b - a == 1]
         self._prefix: list[Span] = []  # the labels of the row
         self._places: list[int | None] = []  # the columns of the row's first line
         self._above: dict[int | None, list[Span]] = {}  # the cells of the row so far, by column
+        self._told: dict[int, Span] = {}  # the last cell that each column told, for those that repeat it
         self._heads: dict[int, Span] = {}  # the labels of the row before, by column
         self._over: list[Span] = []  # the title of the rows since: '11. FDP repair'
         # The last row that stands no deeper than those before, and where it begins.
@@ -148,6 +151,11 @@ class _Grid:
             if n in own or column is None:
                 continue
             head = self._title.cells[column]
+            if is_ditto_sign(page, cell):
+                if column not in self._told or self._fingers_across:
+                    continue  # what it repeats is not known
+                cell = self._told[column]
+            self._told[column] = cell
             if _empty(page, cell) and not _nil_cut(page, head, cell):
                 continue
             if _nothing_taken(page, [*self._prefix, head], cell):

@@ -9,6 +9,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.layout.headings import Line, believed_headings, line_starts
 from notereader.reader.layout.sentences import goes_on, make_sentences, sentence_end
+from notereader.reader.layout.short_leaders import settle_short_leaders
 from notereader.reader.page import Break, Mention, Page, Section, page_of, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -38,6 +39,7 @@ def layout(doc: Doc) -> Doc:
     """Fill the Page's sections and sentences from its headings and line ends. RETURNS the same Doc."""
     page = page_of(doc)
     page.breaks[:1] = [Break.BLANK] * len(page.breaks[:1])  # the first word begins a line even after a space
+    settle_short_leaders(page)
     lines = _lines(page)
     _measure_blocks(lines)
     page.headings = believed_headings(page, lines)

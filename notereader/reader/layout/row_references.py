@@ -20,6 +20,7 @@ _JOINS = word_list("row_references", "joins")
 _POINTS = word_list("row_references", "points")
 _KINDS = frozenset(["tendon", "structure", "sided", "anynerve", "anyartery", "pulley", "bone"])
 _STATES = frozenset(["zone", "extent", "hurt", "deed", "opened"])
+_LONGEST_LABEL = 8  # words: '3. FDS of the ring finger .....'
 _MOST = 20  # rows; larger numbers are figures of something else
 
 Span = tuple[int, int]
@@ -51,7 +52,7 @@ def row_references(doc: Doc) -> Doc:
 
 
 def _listed(page: Page) -> list[Row]:
-    """Return the lines of a list that begin with a bare number and what they are about: '1 FDP-3 zone 3, ...'."""
+    """Return the lines of a list that open with a number and a name: '1 FDP-3 zone 3, ...', '2. FCR ... cut'."""
     found: list[Row] = []
     for sentence in page.sentences:
         i, j = sentence.i, sentence.j
@@ -61,9 +62,10 @@ def _listed(page: Page) -> list[Row]:
         dotted = page.words[i + 1] in (".", ")")
         if (page.words[i + 1] in (":", "-") or page.breaks[i + 1] == Break.NONE) and not dotted:
             continue
-        if dotted and not _only_named(page, i + 2, j):
+        led = any(page.words[k].startswith("..") for k in range(i + 2, min(i + _LONGEST_LABEL, j)))
+        if dotted and not led and not _only_named(page, i + 2, j):
             continue
-        cuts = [k for k in range(i + 1, j) if page.words[k] in (",", ":", "(", ";")]
+        cuts = [k for k in range(i + 1, j) if page.words[k] in (",", ":", "(", ";") or page.words[k].startswith("..")]
         end = next((k for k in cuts if any(m.kind in _KINDS for m in within(page.mentions, i + 1, k))), j)
         named = within(page.mentions, i + 1, end)
         end = min([end, *(m.i for m in named if m.kind in _STATES)])

@@ -73,7 +73,8 @@ def _body_of(page: Page, lines: list[Line], n: int) -> list[Line]:
         body.append(line)
     columns = [start for start in title.starts if start > 2]
     for line in body:
-        cut_cells(page, line, [] if line.all_bars == title.all_bars > 0 else columns)  # bars alone part its cells
+        parted = line.all_bars == title.all_bars > 0 or (len(title.tabs) > PAIR and bool(line.tabs))
+        cut_cells(page, line, [] if parted else columns)  # bars or tabs alone part its cells
     return body
 
 

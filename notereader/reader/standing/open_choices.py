@@ -65,7 +65,7 @@ def _mark_field(page: Page, first: int, last: int) -> None:
     if arrow is not None:
         _mark_before_arrow(page, first, colon, arrow)
         return
-    if colon < first or _is_date(page.words[colon + 1 : last]):
+    if colon < first or _is_date(page.words[colon + 1 : last]) or _side_and_ray(page.words[colon + 1 : last]):
         return
     parts = _PARTS if "or" not in page.words[colon:last] else _LIST
     options = _options(page, colon + 1, _asked_before(page, colon + 1, last), parts)
@@ -94,6 +94,13 @@ def _is_date(words: list[str]) -> bool:
     return strokes in (["/", "/"], [".", "."]) and all(map(str.isdecimal, figures)) and len(figures[-1]) == _YEAR
 
 
+def _side_and_ray(words: list[str]) -> bool:
+    """'SIDE / RAY: left / IV': two answers to two questions."""
+    return words[:1] != [] and words[0] in _SIDES and words[1:2] == ["/"] and words[2:] in _RAYS
+
+
+_SIDES = frozenset(["left", "right", "l", "r"])
+_RAYS = [[word] for word in ("i", "ii", "iii", "iv", "v", "1", "2", "3", "4", "5")]
 _DATE, _YEAR = 5, 4  # words of a date, figures of its year
 
 

@@ -28,6 +28,7 @@ from notereader.reader.standing.earlier_stages import mark_earlier_stage
 from notereader.reader.standing.exemplary import mark_exemplary
 from notereader.reader.standing.first_efforts import mark_first_efforts
 from notereader.reader.standing.first_looks import mark_first_looks
+from notereader.reader.standing.given_up import mark_given_up
 from notereader.reader.standing.hearsay import mark_hearsay
 from notereader.reader.standing.latter_things import mark_latter_things
 from notereader.reader.standing.lessons import mark_lessons
@@ -177,6 +178,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_slings(page, sentence)
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
+    mark_given_up(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):
         _mark_asked(page, sentence)

@@ -321,8 +321,9 @@ def _fraction_cuts(scene: Scene, mention: Mention) -> bool:
     k = mention.i
     while k > scene.sentence.i and scene.page.words[k - 1] in _ABOUT_SO_MUCH and scene.page.words[k - 1] != "of":
         k -= 1  # 'FCR: about half', 'FDS roughly one third,'
-    if scene.word_before(k) == ":" and any(g.tendons and g.j == k - 1 for g in scene.setting.groups):
-        return True  # 'FDS of II: one third, at its radial edge'
+    led = scene.word_before(k) == ":" or scene.word_before(k).startswith("..")
+    if led and any(g.tendons and g.j == k - 1 for g in scene.setting.groups):
+        return True  # 'FDS of II: one third, at its radial edge', 'FPL ........ half'
     beside = any(g.tendons and g.j == k for g in scene.setting.groups) and not scene.header
     if beside and scene.next_word(mention.j) in ("", ".", ",", ";", ")"):
         return True  # 'MF - FDP complete, FDS 1/2'

@@ -80,24 +80,6 @@ def tells_how_far(scene: Scene, mention: Mention) -> bool:
     return mention.value != "complete" or not _short_of_complete(scene, mention, word)
 
 
-def but_for_fibres(scene: Scene, mention: Mention) -> Mention | None:
-    """'Cut across apart from a few dorsal fibres', 'severed but for a strand': what was cut nearly through, partly."""
-    if mention.value != "complete":
-        return None
-    behind = scene.words(mention.j, min(mention.j + _TO_FIBRES, scene.sentence.j))
-    behind = behind[behind[:1] in (["across"], ["through"]) :]
-    behind = behind[behind[:1] == [","] :]
-    spared = behind[:2] in _BUT_FOR or behind[:1] in (["except"], ["save"], ["bar"], ["barring"])
-    return Mention("extent", "partial", mention.i, mention.j) if spared and not _FIBRES.isdisjoint(behind) else None
-
-
-_TO_FIBRES = 8  # words: 'apart from a few dorsal fibres'
-_BUT_FOR = (["apart", "from"], ["but", "for"], ["other", "than"])
-_FIBRES = frozenset(
-    ["fibres", "fibers", "fibre", "fiber", "strand", "strands", "thread", "threads", "filaments", "wisp"]
-)
-
-
 def _in_brackets_of_another(scene: Scene, mention: Mention) -> bool:
     """'Cut: FCR, FPL (40 %), median n. (100 %)': the share of the nerve right before its bracket."""
     named = scene.of("structure", "sided", "anynerve", "anyartery")
@@ -141,7 +123,11 @@ def _told_of_a_cut(scene: Scene, mention: Mention) -> bool:
         return True
     if all_of_them(scene, mention) or state_after_state(scene, mention):
         return True
-    return scene.words(mention.i - 2, mention.i) == ["x", "]"]
+    first = mention.i - (scene.word_before(mention.i) == "all")
+    return scene.words(first - 2, first) in _TICKED
+
+
+_TICKED = (["x", "]"], ["x", ")"], ["v", "]"], ["v", ")"])
 
 
 def _completes_another(scene: Scene, mention: Mention) -> bool:

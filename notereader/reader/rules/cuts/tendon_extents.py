@@ -32,8 +32,9 @@ from notereader.reader.rules.cuts.cut_shares import (
     with_name_of,
 )
 from notereader.reader.rules.cuts.cut_told_again import told_again
-from notereader.reader.rules.cuts.cut_words import but_for_fibres, of_no_tendon, of_trimming, tells_how_far
+from notereader.reader.rules.cuts.cut_words import of_no_tendon, of_trimming, tells_how_far
 from notereader.reader.rules.cuts.given_way import GAVE_WAY, TORN, TORN_NOUNS, avulsion, gave_way, torn_off
+from notereader.reader.rules.cuts.nearly_through import but_for_fibres
 from notereader.reader.rules.cuts.neither_of_those import neither_of_those
 from notereader.reader.rules.cuts.parted import which
 from notereader.reader.rules.cuts.spared import spared_by_the_wound

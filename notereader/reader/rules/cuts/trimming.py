@@ -286,6 +286,9 @@ def _taken_beside(scene: Scene, q: Quantity) -> list[Mention]:
     ends = next((n for n, w in enumerate(behind) if w in _STOPS), len(behind))
     behind = behind[:ends]
     told = next((n for n, w in enumerate(behind) if w in _DONE and _BETWEEN.issuperset(behind[:n])), None)
+    go = behind.index("go") if "go" in behind else 0
+    if behind[max(0, go - 2) : go] == ["had", "to"] and _BETWEEN.issuperset(behind[: go - 2]):
+        return [Mention("restored", "trimmed", q.j + go - 2, q.j + go + 1)]  # '4 mm had to go'
     if told is not None and (told == 0 or behind[0] != "of" or not _FLEXORS.isdisjoint(behind[:told])):
         return [Mention("restored", "trimmed", q.j + told, q.j + told + 1)]
     k = q.i - 1

@@ -214,10 +214,15 @@ def _by_finger(desk: Desk, scene: Scene) -> bool:
 _LEADS = frozenset(["(", "in", "the", "for", "[", "of"])
 
 
+_OF_A_FORM = frozenset(["form", "sheet", "template", "version", "card", "model"])  # 'Theatre ..... form T2'
+
+
 def _zones(scene: Scene) -> list[Mention]:
     """Return the zones of a sentence; 'zones IIC and IIB' are two, and so are 'zone 2B and 2C, respectively'."""
     found: list[Mention] = []
     for mention in scene.of("zone"):
+        if scene.word_before(mention.i) in _OF_A_FORM:
+            continue
         found.append(mention)
         value = zone_value(scene.words(mention.j + 1, mention.j + 2))
         behind = [w for w in scene.words(mention.j + 2, min(mention.j + 4, scene.sentence.j)) if w != ","]
@@ -312,6 +317,10 @@ def _unslipped(word: str) -> str:
 _BOX = frozenset(["[", "]", "(", ")", "x", "\u2611", "\u2612"])
 
 
+# 'Level  [ ] 1  [x] 2   -> [x] D', 'Level [x] II   if II: [x] C'
+_ASKS_LEVEL = frozenset(["level", "-", ">", "sub", "subzone", ":", ",", "if"])
+
+
 def _behind_label(scene: Scene) -> int:
     """Return the word behind the colon or the wider gap of a label of a few words, or the first of the sentence."""
     first, last = scene.sentence.i, min(scene.sentence.i + _LONG_LABEL, scene.sentence.j)
@@ -331,7 +340,8 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     words = [k for k in range(_behind_label(scene), scene.sentence.j) if scene.told(k)]
     if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
         words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
-    value = zone_value([_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX])
+    told = (_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX | _ASKS_LEVEL)
+    value = zone_value(list(dict.fromkeys(told)))
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     if not named and scene.setting.labelled:
         named = list(scene.setting.focus)  # 'Tendon: FDP / Zone: 2B'

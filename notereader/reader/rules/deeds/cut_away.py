@@ -45,9 +45,26 @@ def trims_ends(scene: Scene, mention: Mention) -> bool:
     return (
         bool(near & {"stump", "stumps", "ends", "end", "edges"})
         or of_each
+        or _of_a_piece(scene, mention)
         or any(_last_piece(scene, q, mention) for q in told)
         or any(abs(k - mention.i) <= 4 or _of_a_length(scene, k, mention.i) for k in lengths)
     )
+
+
+def _of_a_piece(scene: Scene, mention: Mention) -> bool:
+    """'The crushed piece of FPL was cut away', 'the mangled bit of the FDP was resected': no more than that."""
+    lead = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
+    before = scene.words(max(scene.sentence.i, lead.i - _SHORT_LEAD), lead.i) if lead is not None else []
+    before = before[: len(before) - (before[-1:] == ["the"])]
+    between = scene.words(lead.j, mention.i) if lead is not None else []
+    bad = before[-2:-1] != [] and before[-2] in _PIECES_OF and before[-1] == "of" and not _BAD.isdisjoint(before[:-2])
+    return bad and _WAS.issuperset(between)
+
+
+_SHORT_LEAD = 5  # words: 'the crushed piece of the'
+_PIECES_OF = frozenset(["piece", "part", "bit", "portion", "segment", "stretch"])
+_BAD = frozenset(["crushed", "frayed", "mangled", "bruised", "ragged", "torn", "shredded", "damaged", "contused"])
+_WAS = frozenset(["was", "were", "then", "had", "been", "has", "is", "being"])
 
 
 def _of_a_length(scene: Scene, k: int, i: int) -> bool:

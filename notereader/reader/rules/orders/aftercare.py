@@ -458,7 +458,7 @@ def _motions(desk: Desk, scene: Scene) -> list[tuple[str, Span]]:
             continue
         if moved is not None:
             found.append((kind, (k, k + 2 + moved)))
-        elif led or _ends_an_order(scene, k) or _from_a_day(ahead):
+        elif led or _ends_an_order(scene, k) or _from_a_day(ahead) or _answers_regime(scene, k):
             found.append((kind, (k, k + 1)))
     return found
 
@@ -469,6 +469,18 @@ def _from_a_day(ahead: list[str]) -> bool:
         return False
     outset = ahead[1] == "the" and ahead[2:3] in (["outset"], ["start"], ["beginning"])
     return outset or ahead[1] in ("day", "tomorrow") or _SHORT_DAY.match(ahead[1]) is not None
+
+
+def _answers_regime(scene: Scene, k: int) -> bool:
+    """'Regime: passive', 'Programme [x] passive [ ] active': all that is answered to the question for it."""
+    asked = scene.page.words[scene.sentence.i] in _REGIMES and k - scene.sentence.i <= _BOXES_BETWEEN
+    behind = scene.next_word(k + 1)
+    alone = behind in ("", ".", ",", ";") or (behind in ("[", "(") and not scene.told(k + 1))
+    return asked and alone and scene.word_before(k) in (":", "]", ")")
+
+
+_REGIMES = frozenset(["regime", "regimen", "programme", "program", "protocol", "motion", "therapy", "rehab"])
+_BOXES_BETWEEN = 12  # words: 'Regime ( ) active ( ) place/hold (x) passive'
 
 
 def _on_the_table(scene: Scene, k: int) -> bool:

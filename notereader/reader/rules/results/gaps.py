@@ -158,9 +158,11 @@ def _lay_gap(desk: Desk, scene: Scene, mention: Mention, value: str) -> None:
 
 
 def _not_looked_for(scene: Scene, mention: Mention) -> bool:
-    """'Gapping was not looked for'."""
-    looked = not _LOOKED.isdisjoint(scene.words(mention.j, mention.j + 5))
-    return looked and "not" in scene.words(mention.j, mention.j + 3)
+    """'Gapping was not looked for', but not 'FPL no gap; FDP not tested', where another is named."""
+    end = min(mention.j + 5, scene.sentence.j)
+    end = min([end, *(g.i for g in scene.setting.groups if mention.j <= g.i)])
+    behind = scene.words(mention.j, end)
+    return not _LOOKED.isdisjoint(behind) and "not" in behind[:3]
 
 
 _LOOKED = frozenset(["looked", "assessed", "tested", "checked", "examined", "sought"])

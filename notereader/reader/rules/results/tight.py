@@ -11,7 +11,9 @@ _YES = frozenset(["y", "yes", "some", "slightly", "little", "moderately"])
 _ENDED = frozenset(["", ".", "!", ";", ","])
 _SEWN_LAST = frozenset(["tendon", "core", "peripheral", "bone"])
 _MET = frozenset(["meet", "met", "together", "reach", "reached", "ends", "stumps"])
-_LONGEST_ANSWER = 4  # words, dots and brackets before them counted
+_LONGEST_ANSWER = 6  # words, dots, boxes and brackets before them counted
+_ASKS = frozenset(["?", ":", "[", "("])
+_ANSWERS = frozenset(["yes", "no", ")", "]"])  # of the question before it on the line
 
 
 @needs(words=["tight"])
@@ -22,17 +24,20 @@ def tight(desk: Desk, scene: Scene) -> None:
     for k in range(scene.sentence.i, scene.sentence.j):
         if scene.page.words[k] != "tight" or not scene.told(k) or any(m.i <= k < m.j for m in scene.of("tension")):
             continue
-        value = _asked(scene, k) if scene.next_word(k + 1) == "?" else _stated(desk, scene, k)
+        asked = scene.next_word(k + 1) in _ASKS
+        value = _asked(scene, k) if asked else _stated(desk, scene, k)
         if value and desk.sewn():
             targets = behaving(desk, scene, k, k + 1)
             lay_behaviour(desk, scene, targets, "tension", value, k, k + 1, f"tension {value}")
 
 
 def _asked(scene: Scene, k: int) -> str:
-    """'Tight? n', '21 Tight? .. N': the answer right behind the question."""
-    opens = k == scene.sentence.i or scene.page.breaks[k] >= Break.COLUMN or scene.word_before(k).isdecimal()
-    behind = scene.words(k + 2, min(k + 2 + _LONGEST_ANSWER, scene.sentence.j))
-    answer = next((w for w in behind if w[0].isalpha()), "")
+    """'Tight? n', '21 Tight? .. N', 'Tight [ ] yes [x] no': the answer right behind the question."""
+    before = scene.word_before(k)
+    opens = k == scene.sentence.i or scene.page.breaks[k] >= Break.COLUMN or before.isdecimal() or before in _ANSWERS
+    behind = range(k + 2, min(k + 2 + _LONGEST_ANSWER, scene.sentence.j))
+    told = (scene.page.words[n] for n in behind if scene.told(n))
+    answer = next((w for w in told if w[0].isalpha() and w != "x"), "")
     if not opens or answer not in _NO | _YES:
         return ""
     return "none" if answer in _NO else "present"

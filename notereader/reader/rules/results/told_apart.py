@@ -41,7 +41,8 @@ def told_apart(desk: Desk, scene: Scene, mention: Mention) -> tuple[list[Answer]
             or (group.generic == "all" and scene.next_word(group.j) == ":")
         )
         if first <= mention.i < last:
-            first = _after_joint(scene, group, mention.j)
+            heads = group.i == mention.j and mention.i == scene.sentence.i and len(scene.setting.groups) > 1
+            first = group.i if heads else _after_joint(scene, group, mention.j)  # 'Gap IF 0; MF 0; RF 1 mm'
         if group.reference or not named or (first <= mention.i < last):
             continue
         if group.i < mention.i:
@@ -53,6 +54,7 @@ def told_apart(desk: Desk, scene: Scene, mention: Mention) -> tuple[list[Answer]
             yes = yes or _turned_round(scene, mention, first, last)
             found.append(Answer(repairs_of(desk, scene, group), yes, first, min(last, scene.sentence.j), width))
     label = bool(found) and scene.next_word(mention.j) in (":", "-", "=") and mention.i - scene.sentence.i <= 3
+    label = label or (mention.i == scene.sentence.i and any(answer.i == mention.j for answer in found))
     return found, label
 
 

@@ -39,6 +39,7 @@ _OTHERS = ("tendon", "pulley", "pulley?", "pulleys", "role", "bone")
 _GLUE = word_list("injuries", "glue")
 _PRONOUNS = word_list("injuries", "pronouns")
 _PART_NOUNS = word_list("injuries", "part_nouns")
+_BRANCHES = frozenset(["branch", "branches"])
 _ALIKE = frozenset(["likewise", "too", "similarly", "ditto", "same", "also"])
 _SAME_PLACES = frozenset(["finger", "digit", "side", "level", "thumb", "hand"])
 _SIDED = frozenset(["digital nerve", "digital artery", "collateral ligament"])
@@ -104,7 +105,9 @@ def _glued(scene: Scene, i: int, j: int) -> bool:
 def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Mention]) -> None:
     """Give each word to the structures it speaks of and lay down what they say."""
     things = [Thing(g[0].i, g[-1].j, n) for n, g in enumerate(groups)]
-    attachment = Attachment(scene, things, _rest(scene), [*words, *scene.of("hurt")], _PART_NOUNS)
+    branch = all(part.structure == "radial nerve branch" for group in groups for part in group)
+    nouns = _PART_NOUNS | _BRANCHES if branch else _PART_NOUNS  # 'superficial radial nerve: a branch was cut'
+    attachment = Attachment(scene, things, _rest(scene), [*words, *scene.of("hurt")], nouns)
     said: list[list[Mention]] = [[] for _ in groups]
     for word in words:
         weak = word.kind == "nervestate" or " ".join(scene.words(word.i, word.j)) in WEAK

@@ -1,6 +1,7 @@
 """What words say of a nerve, an artery or another structure: how much of it was cut and what was done."""
 
 from notereader.reader.page import Mention
+from notereader.reader.rules.cuts.nearly_through import spares_fibres
 from notereader.reader.rules.pulleys.attach import is_denied
 from notereader.reader.scene import Scene
 from notereader.reader.standing.unachieved import gives_up
@@ -173,6 +174,8 @@ def extent_said(scene: Scene, structure: str, m: Mention) -> str:
         return ""
     if is_denied(scene, m, 3) and not word.startswith(("not", "no ", "un", "without")):
         return "intact" if _denied_of_both(scene, m) and m.value in ("complete", "partial") else ""
+    if m.value == "complete" and spares_fibres(scene, m.j):
+        return "partial"
     return m.value
 
 

@@ -150,6 +150,7 @@ def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
     sided += [q for q in bare if q.i - last <= _SIDED and _at_the_other_end(scene, last, q)]
     others = [q for q in bare if q.i - last <= 6 and ("the", "other") in pairwise(scene.words(q.j, q.j + 3))]
     dealt = [q for q in bare if 2 <= (q.low or 0) <= 25 and q.i - last <= _SIDED and _in_a_finger(scene, q)]
+    sided += [q for q in bare if q.i - last <= _SIDED and _on_a_side(scene, last) and _on_a_side(scene, q.j)]
     return [q for q in bare if q in sided or q in others or q in dealt]
 
 
@@ -158,6 +159,16 @@ def _at_the_other_end(scene: Scene, last: int, q: Quantity) -> bool:
     here = side_of(scene.words(last, q.i))
     there = side_of([w for w in scene.words(q.j, min(q.j + 3, scene.sentence.j)) if w not in _IN_THE][:1])
     return 2 <= (q.low or 0) <= 25 and here != "" and there not in ("", here)
+
+
+def _on_a_side(scene: Scene, k: int) -> bool:
+    """'11 mm on the hand side and 9 on the tip side', '10 mm at the palm end and 8 at the other'."""
+    behind = scene.words(k, k + _ON_A_SIDE)
+    led = behind[:2] in (["on", "the"], ["at", "the"])
+    return led and (behind[2:3] == ["other"] or behind[3:4] in (["side"], ["end"], ["stump"]))
+
+
+_ON_A_SIDE = 4  # words: 'on the tip side'
 
 
 def _in_a_finger(scene: Scene, q: Quantity) -> bool:
@@ -367,6 +378,8 @@ def _goes_on(scene: Scene, before: Quantity, q: Quantity) -> bool:
     both = at_both_ends(scene, before) and len(between) <= END_NEAR + 1
     if both and NOT_TAKEN.isdisjoint({*between, *after} - {"stump"}):
         return 2 <= (q.high or 0) <= 25  # '9 mm in prox / 7 mm in dist'
+    if _on_a_side(scene, before.j) and _on_a_side(scene, q.j):
+        return 2 <= (q.high or 0) <= 25
     if _one_and_other(scene, before, q):
         return NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25
     if _of_another(scene, before, q) and NOT_TAKEN.isdisjoint([*between, *after]) and 2 <= (q.high or 0) <= 25:

@@ -498,8 +498,7 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
     groups = [g for g in scene.setting.groups if g is not source and not g.reference and (g.tendons or g.digits)]
     if source is None and scene.words(i, i + 2) in (["so", "was"], ["so", "were"]):
         groups = [g for g in groups if 0 <= g.i - i - 2 <= 1]
-    if source is not None:
-        groups = _compared_there(scene, groups, i)
+    groups = _compared_there(scene, groups, i) if source is not None else _not_behind(scene, groups, i)
     beside = [g for g in groups if g.j == i or (g.j == i - 1 and scene.page.words[g.j] == "the")]
     if source is None and beside:
         groups = beside[-1:]  # 'the profundus with 3-0, the superficialis likewise', 'FDP index the same'
@@ -521,6 +520,13 @@ def _targets(desk: Desk, scene: Scene, i: int, source: Group | None) -> list[Tar
         named = [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL")] or desk.repairable(digits)
     named = named or carried(desk, scene)[0]
     return [t for t in named if desk.may_be_repaired(t)]
+
+
+def _not_behind(scene: Scene, groups: list[Group], i: int) -> list[Group]:
+    """'Small: same for FDP; FDS left': nothing behind the semicolon, where another is named before it."""
+    stop = next((k for k in range(i, scene.sentence.j) if scene.page.words[k] == ";"), scene.sentence.j)
+    here = [g for g in groups if g.i < stop]
+    return here if any(g.tendons for g in here) else groups
 
 
 def _compared_there(scene: Scene, groups: list[Group], i: int) -> list[Group]:

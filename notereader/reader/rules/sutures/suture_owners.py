@@ -19,6 +19,7 @@ from notereader.reader.rules.owners import (
 )
 from notereader.reader.rules.strangers import labelled_stranger
 from notereader.reader.rules.sutures.corrected_counts import holders_of_corrected
+from notereader.reader.rules.sutures.dealt_ahead import named_behind
 from notereader.reader.rules.sutures.dealt_sutures import fingers_of_all, left_out_before, listed_before
 from notereader.reader.rules.sutures.named_make import of_the_make
 from notereader.reader.scene import Scene, group_targets, named_together
@@ -58,6 +59,9 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
         return corrected, []
     if labelled_stranger(scene, i):
         return [], []  # 'Ulnar digital nerve: running 8-0 nylon'
+    behind = named_behind(scene, i, j)
+    if behind is not None:
+        return _of_the_kind_told(desk, scene, behind) or targets_of(desk, scene, behind), []
     apart = left_out_before(scene, i)
     if apart is not None:
         return _of_the_kind_told(desk, scene, apart) or targets_of(desk, scene, apart), []

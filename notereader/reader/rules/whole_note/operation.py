@@ -96,7 +96,7 @@ def _is_side(scene: Scene, m: Mention) -> bool:
         return False  # 'the bite had left the superficialis alone'
     if scene.words(m.j, m.j + 1) == ["one"] and {"hand", "side"} & set(scene.words(scene.sentence.i, m.i)):
         return True
-    if scene.sentence.section == "side":
+    if scene.sentence.section == "side" or _ticked_beside_other(scene, m):
         return True
     short = words[m.i] in ("lt", "lt.", "l", "lft") and m.j - m.i == 1
     if (short and after in case_list("ranks")) or after == "angles":
@@ -114,6 +114,14 @@ def _is_side(scene: Scene, m: Mention) -> bool:
     if words[m.i] == "left" and (before in case_list("left_as_verb") or not _is_title(scene)):
         return before in ("the", "his", "her", "patient's") and after in case_list("side_ends")
     return _follows_part(scene, m.i) or before in ("the", "his", "her", "on", ":", "|", "side", "laterality")
+
+
+def _ticked_beside_other(scene: Scene, m: Mention) -> bool:
+    """'( ) L   (X) R': the one of both sides that has the tick."""
+    others = [o for o in scene.of("side") if {o.value, m.value} == {"left", "right"}]
+    empty = any(scene.page.standing[o.i] == "unticked" for o in others)
+    boxed = scene.word_before(m.i) in (")", "]") or scene.next_word(m.j) in ("(", "[")
+    return empty and boxed and scene.told(m.i)
 
 
 def _between_commas(scene: Scene, m: Mention, before: str, after: str) -> bool:

@@ -212,6 +212,8 @@ def _lately_hurt(desk: Desk, found: FoundDate, chosen: FoundDate | None) -> bool
 
 _LATELY = 14  # days
 _EARLIER = ("before surgery", "before the operation", "prior to surgery", "prior to the operation", "before operation")
+_ACCIDENTS = ("hurt", "injured", "accident", "injury")
+_PARTS_OF_DAY = ("morning", "afternoon", "evening", "night")
 _RECKONED = {
     **dict.fromkeys(("yesterday", "the day before", "the evening before", "the night before", "last night"), 1),
     **dict.fromkeys((f"the {t} prior to" for t in ("day", "evening", "night", "afternoon")), 1),
@@ -219,6 +221,7 @@ _RECKONED = {
     **dict.fromkeys((f"{n} days {w}" for n in ("two", "2") for w in _EARLIER), 2),
     **dict.fromkeys((f"{n} days {w}" for n in ("three", "3") for w in _EARLIER), 3),
     **dict.fromkeys(("today", "this morning", "this evening", "this afternoon", "same day", "earlier today"), 0),
+    **dict.fromkeys((f"{a} {t}same {d}" for a in _ACCIDENTS for t in ("", "the ", "that ") for d in _PARTS_OF_DAY), 0),
 }
 
 
