@@ -9,6 +9,7 @@ from operator import itemgetter
 
 from notereader.reader.groups import WRIST, Group, Target
 from notereader.reader.page import Page
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene, group_targets
 from notereader.reader.standing.earlier_stages import tells_of_second
 from notereader.record.values import Value
@@ -32,7 +33,7 @@ class Finding:
     rule: str
     header: bool = False
     implied: bool = False
-    reasons: list[str] = made_by(default_factory=list)
+    reasons: list[Reason] = made_by(default_factory=list)
     order: int = 0
     addendum: bool = False
     carried: bool = False  # the tendon was not named beside it
@@ -174,7 +175,7 @@ class Desk:
         value: Value,
         spans: list[tuple[int, int]],
         rule: str,
-        *reasons: str,
+        *reasons: Reason,
         implied: bool = False,
         of_excepted: bool = False,
     ) -> None:
@@ -254,7 +255,7 @@ class Desk:
         value: Value,
         spans: list[tuple[int, int]],
         rule: str,
-        *reasons: str,
+        *reasons: Reason,
     ) -> None:
         """Lay down a finding about a tendon and remember what it says of the tendon's state."""
         if self._of_extensor(scene) or (target.tendon == "PL" and name != "extent" and self._palmaris_harvested):

@@ -19,6 +19,19 @@ class Sign(BaseModel):
     reason: str = ""
 
 
+class GivenReason(BaseModel):
+    """A kind of reason that the rules give themselves: what it adds to the doubt, and its sentence.
+
+    `always` is told whatever the sum: the note contradicts itself, or a date or a count was inferred.
+    """
+
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+    weight: float = 0.0
+    always: bool = False
+    told: str
+
+
 class Kind(BaseModel):
     """Fields that are misread alike: what each sign adds for them beside what it adds for all."""
 
@@ -29,7 +42,10 @@ class Kind(BaseModel):
 
 
 class DoubtTable(BaseModel):
-    """The weights that are added up for a fact; `fields` and `values` say what is misread more or less than the rest.
+    """The weights that are added up for a fact.
+
+    `fields`, `parts` (a field of one tendon, pulley or structure) and `values` say what is misread more or less than
+    the rest.
 
     A field belongs to one of `kinds`, in which a sign may weigh more or less than elsewhere. Weights are logits:
     `start` is the doubt of a fact that bears no sign, and a fact is doubted from `enough` on.
@@ -43,10 +59,11 @@ class DoubtTable(BaseModel):
     often_misread: str
     often: float
     unheaded: tuple[str, ...]  # elements that are doubted where no heading shows them
-    without_heading: str
+    reasons: dict[str, GivenReason]
     signs: dict[str, Sign]
     kinds: dict[str, Kind]
     fields: dict[str, float]
+    parts: dict[str, float]
     values: dict[str, float]
 
     @cached_property
@@ -58,6 +75,13 @@ class DoubtTable(BaseModel):
             for kind in self.kinds.values()
             for name in kind.fields
         }
+
+
+def filled(sentence: str, *words: str) -> str:
+    """Return a reason with the note's own words in the place of each WORD, in their order."""
+    for word in words:
+        sentence = sentence.replace("WORD", word, 1)
+    return sentence
 
 
 @cache

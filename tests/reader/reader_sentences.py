@@ -1,6 +1,7 @@
 """Reads small notes for the tests of the reader and shows what was proposed in a short form."""
 
 from functools import cache
+from unittest.mock import patch
 
 from notereader.reader import read
 from notereader.record import Fact, Interval, Record
@@ -46,6 +47,18 @@ def fact_of(text: str, entry: str, field: str, group: str = "repairs") -> Fact:
         name = " ".join(part for part in (place.digit, place.part, place.side) if part)
         if (place.group, name, place.field) == (group, entry, field):
             return fact
+    raise AssertionError(f"nothing is proposed for {entry} {field}")
+
+
+def given_to(text: str, entry: str, field: str, group: str = "repairs") -> set[str]:
+    """Return the kinds of the reasons that rules gave a fact, told or not, such as {'by_reference'}."""
+    with patch("notereader.reader.drafting.drafting.weigh") as weigh:
+        record = read(text)
+    given = weigh.call_args.args[2]
+    for place, fact in record.walk():
+        name = " ".join(part for part in (place.digit, place.part, place.side) if part)
+        if (place.group, name, place.field) == (group, entry, field):
+            return {reason.kind for reason in given[id(fact)]}
     raise AssertionError(f"nothing is proposed for {entry} {field}")
 
 

@@ -1,7 +1,7 @@
 """What is said of 'the three repairs' reaches three tendons: the count a note gives is held to."""
 
 import pytest
-from reader_sentences import Shown, fact_of, told
+from reader_sentences import Shown, given_to, told
 
 NICKED = (
     "Left index and ring fingers. FDP of both fingers and FDS of the index finger completely divided, FDS of the ring "
@@ -85,8 +85,7 @@ def test_those_that_are_through_leave_out_the_nicked_one(remark: str) -> None:
 
 
 def test_a_fact_narrowed_by_a_count_says_so() -> None:
-    fact = fact_of(NICKED + "The three severed tendons had clean ends.", "index FDP", "ends")
-    assert any("counts 3" in reason for reason in fact.look_twice)
+    assert "of_a_count" in given_to(NICKED + "The three severed tendons had clean ends.", "index FDP", "ends")
 
 
 NICKED_AND_SEWN = "Ring FDP and small FDP were cut through. Small FDS was half cut. "

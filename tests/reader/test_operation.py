@@ -4,6 +4,7 @@ All examples are invented; the conventions are those of the record's format vers
 """
 
 import pytest
+from reader_sentences import given_to
 
 from notereader.reader import read
 from notereader.record import Fact
@@ -232,13 +233,24 @@ def test_an_unknown_thing_that_cut_is_a_reason_to_look_twice() -> None:
     ("text", "name"),
     [
         ("Date of operation: 7 June 2033\n\nOn 5 June 2033, towards evening.\nFDP repaired.", "injury_date"),
-        ("History: a pane broke in her right hand.\n\nFDP repaired.", "side"),
     ],
 )
 def test_what_is_only_inferred_is_a_reason_to_look_twice(text: str, name: str) -> None:
     found = fact(text, name)
     assert found is not None
     assert found.look_twice
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("History: a pane broke in her right hand.\n\nFDP repaired.", {"in_story_of_injury"}),
+        ("Story: cut the right ring finger on a slate.\n\nFDP repaired.", {"in_story_of_injury"}),
+        ("Right hand, ring finger. FDP repaired.", set()),
+    ],
+)
+def test_a_side_told_in_the_story_alone_bears_a_reason(text: str, kinds: set[str]) -> None:
+    assert given_to(text, "", "side", "operation") == kinds
 
 
 # --- anaesthesia and mechanism in further turns of phrase

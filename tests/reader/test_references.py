@@ -1,7 +1,7 @@
 """Sutures told by reference to another repair."""
 
 import pytest
-from reader_sentences import fact_of, told
+from reader_sentences import fact_of, given_to, told
 
 SUTURE = ("strands", "stitch", "size", "material", "peripheral", "peripheral_size", "peripheral_material")
 INDEX = (
@@ -47,9 +47,10 @@ def test_the_same_was_done(sentence: str) -> None:
 @pytest.mark.parametrize(
     "sentence", ["The small FDP was repaired in the same manner.", "Small FDP repaired like the index."]
 )
-def test_what_is_told_by_reference_is_to_be_looked_at_twice(sentence: str) -> None:
+def test_of_what_is_told_by_reference_the_strands_bear_a_reason(sentence: str) -> None:
     fact = fact_of(INDEX + sentence, "small FDP", "strands")
-    assert fact.look_twice
+    assert given_to(INDEX + sentence, "small FDP", "strands") == {"by_reference"}
+    assert not given_to(INDEX + sentence, "small FDP", "size")
     assert fact.evidence[0].exact in sentence
 
 

@@ -1,11 +1,18 @@
 """Signs of a misreading: what they are found in, what they add up to, and how they are told."""
 
+import re
+from pathlib import Path
+
 import pytest
 from reader_sentences import fact_of, record_of
 
+import notereader.reader
+from notereader.reader import read
 from notereader.reader.drafting.signs import Signs
+from notereader.reader.drafting.weighing import weigh
 from notereader.reader.page import page_of
 from notereader.reader.pipeline import language
+from notereader.reader.reasons import Reason
 from notereader.vocabulary.doubts import doubt_table
 from notereader.vocabulary.fields import field_specs
 
@@ -118,3 +125,135 @@ def test_the_same_words_taken_for_two() -> None:
     note = HAND + "Both digital nerves of the ring finger were cut. A2 of the ring finger was intact."
     assert "of_two" in signs(note, "ring digital nerve ulnar", "extent")
     assert "of_two" not in signs(note, "ring A2", "finding", "pulleys")
+
+
+@pytest.mark.parametrize(
+    ("words", "entry", "sign", "borne"),
+    [
+        ("Ring FDP sewn with 4-0 nylon.", "ring FDP", "no_strands", True),
+        ("A core of 3-0 Ethibond brought the small FDP together.", "small FDP", "no_strands", True),
+        ("Ring FDP sewn with a four-strand core of 4-0 nylon.", "ring FDP", "no_strands", False),
+        ("Small FDP: Kessler, 4-0 nylon.", "small FDP", "no_peripheral", True),
+        ("The ring FDP was sewn with a cruciate of 4-0 nylon.", "ring FDP", "no_peripheral", True),
+        (
+            "Ring FDP: Kessler, 4-0 nylon, and a running 6-0 Prolene epitendinous suture.",
+            "ring FDP",
+            "no_peripheral",
+            False,
+        ),
+    ],
+)
+def test_what_an_entry_lacks(words: str, entry: str, sign: str, borne: bool) -> None:
+    assert (sign in signs(HAND + words, entry, "size", "repairs")) is borne
+
+
+@pytest.mark.parametrize(
+    ("words", "borne"),
+    [
+        ("Ring A2 vented over its distal third.", True),
+        ("The distal half of A2 of the ring finger was opened.", True),
+        ("Ring A2 intact.", False),
+    ],
+)
+def test_the_part_told_of_a_pulley_is_a_sign_at_its_finding(words: str, borne: bool) -> None:
+    assert ("part=distal" in signs(HAND + words, "ring A2", "finding", "pulleys")) is borne
+
+
+@pytest.mark.parametrize(
+    ("note", "sign"),
+    [
+        ("Right ring and small fingers. Ring FDP cut through and repaired. Small FDP cut through.", "extent=complete"),
+        ("Left index and ring fingers. Ring FDP half cut, repaired. Index FDP divided and sewn.", "extent=partial"),
+    ],
+)
+def test_how_far_a_tendon_was_cut_is_a_sign_at_its_other_facts(note: str, sign: str) -> None:
+    assert sign in signs(note, "ring FDP", "treatment", "repairs")
+    assert sign not in signs(note, "ring FDP", "extent", "repairs")
+
+
+@pytest.mark.parametrize(
+    ("words", "sign"),
+    [
+        ("Ring FDP core of 3-0 nylon. Small FDP core of 4-0 nylon.", "like_none_of_its_kind"),
+        ("The ring FDP took 4-0 Ethibond, the small FDP 3-0 Ethibond.", "like_none_of_its_kind"),
+        ("Ring FDP core of 4-0 nylon. Small FDP core of 4-0 nylon.", "like_all_of_its_kind"),
+    ],
+)
+def test_what_was_read_of_the_same_tendon_of_other_fingers(words: str, sign: str) -> None:
+    borne = signs(HAND + words, "ring FDP", "size", "repairs")
+    assert {name for name in borne if name.endswith("of_its_kind")} == {sign}
+
+
+def test_of_the_only_tendon_nothing_is_read_otherwise() -> None:
+    borne = signs("Ring FDP cut through and repaired with 4-0 nylon.", "ring FDP", "size", "repairs")
+    assert not any(name.startswith("like_") for name in borne)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The skin took 5-0 nylon, the nail bed 6-0 Vicryl, the vein 8-0 nylon, the drain silk, the pad 4-0 Prolene. "
+        "The other skin took 5-0 Prolene, the fascia 3-0 PDS, the subcutis 4-0 Vicryl.",
+        "Skin: 5-0 nylon. Fat: 4-0 Vicryl. Fascia: 3-0 PDS. Vein: 8-0 nylon. Nail: 6-0 Vicryl. Drain: 3-0 silk. "
+        "Graft bed: 5-0 Monocryl. Web: 4-0 Prolene.",
+    ],
+)
+def test_much_of_a_note_was_not_taken(words: str) -> None:
+    plain = HAND + "Small A2 intact. "
+    assert "nearly_all_taken" in signs(plain, "small A2", "finding", "pulleys")
+    assert signs(plain + words, "small A2", "finding", "pulleys") & {"much_untaken", "very_much_untaken"}
+
+
+# --- reasons that rules give themselves
+
+SOUND = "Right ring finger, zone II. FDP completely divided. FDP repaired with a four-strand core of 4-0 Ethibond."
+DOUBTFUL = (
+    "Right ring and small fingers. Ring FDP cut and repaired. Small FDP cut and repaired. If it had seemed wise the "
+    "FDS would have had 4-0 nylon [x] beside the nerve, not 3-0 Prolene. Wrist. PL cut and sewn, 3-0 Prolene, two "
+    "strands."
+)
+
+
+def weighed(note: str, entry: str, field: str, *given: Reason) -> list[str]:
+    """Return the reasons to look twice at a fact of a note to which rules gave some reasons."""
+    record, nlp = read(note), language()
+    facts = [fact for place, fact in record.walk() if (place.part, place.field) == (entry, field)]
+    for _, fact in record.walk():
+        fact.look_twice.clear()
+    with nlp.memory_zone():
+        weigh(record, page_of(nlp(note)), {id(facts[0]): given})
+    return facts[0].look_twice
+
+
+@pytest.mark.parametrize("kind", ["by_reference", "hold_of_name"])
+def test_a_weighed_reason_is_told_first_where_the_sum_is_high(kind: str) -> None:
+    assert weighed(DOUBTFUL, "PL", "size", Reason(kind, ("kessler",)))[0] == Reason(kind, ("kessler",)).told
+
+
+@pytest.mark.parametrize("kind", ["by_reference", "splint_described"])
+def test_a_weighed_reason_is_not_told_where_the_sum_is_low(kind: str) -> None:
+    assert not weighed(SOUND, "FDP", "material", Reason(kind))
+
+
+@pytest.mark.parametrize(
+    ("reason", "told"),
+    [
+        (Reason("also_says", ("3-0",)), "the note also says 3-0"),
+        (Reason("usual_count", ("kessler", "2")), "kessler usually has 2 strands"),
+    ],
+)
+def test_a_contradiction_is_told_whatever_the_sum(reason: Reason, told: str) -> None:
+    assert weighed(SOUND, "FDP", "zone", reason)[0] == told
+
+
+def test_every_kind_of_reason_that_a_rule_gives_is_in_the_table_and_no_other() -> None:
+    reader = Path(notereader.reader.__file__).parent
+    said = "".join(path.read_text(encoding="utf-8") for path in sorted(reader.rglob("*.py")))
+    assert {kind for kind in doubt_table().reasons if f'"{kind}"' in said} == doubt_table().reasons.keys()
+    assert set(re.findall(r'\bReason\(\s*"(\w+)"', said)) <= doubt_table().reasons.keys()
+
+
+def test_no_sign_is_kept_that_weighs_nothing() -> None:
+    table = doubt_table()
+    weighty = {name for kind in table.kinds.values() for name in kind.signs}
+    assert all(sign.weight or name in weighty for name, sign in table.signs.items())

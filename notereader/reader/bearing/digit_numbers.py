@@ -38,6 +38,7 @@ def number_digits(page: Page) -> None:
     made = [digit for m in page.mentions for digit in _numbers_behind(page, m, taken)]
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
     made += asked_rays(page, taken | {m.i for m in made})
+    made += _numerals_of_a_grid(page, taken)
     made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page) + _lettered_figures(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
@@ -107,6 +108,24 @@ def _numeral_labels(page: Page, taken: set[int]) -> list[Mention]:
         return []
     labels = [k for k in spots if k + 1 < count and _heads_its_own(page, k)]
     return [Mention("digit", _NUMBERED[words[k]], k, k + 1) for k in sorted({*listed, *labels})]
+
+
+def _numerals_of_a_grid(page: Page, taken: set[int]) -> list[Mention]:
+    """'II | FDP | 100 %' above 'II: cruciate', 'knots of III outside': the fingers of a grid, in the text around it."""
+    words = page.words
+    heads = {m.i for m in page.mentions if m.kind == "digit" and words[m.i] in _ROMAN}
+    if len({words[k] for k in heads}) < _FEWEST_NUMERALS:
+        return []
+    found = []
+    for k in (k for k, word in enumerate(words) if word in _ROMAN and k not in taken | heads):
+        opens = page.breaks[k] >= Break.LINE or words[k - 1] in _OPENING
+        if page.raw(k, k + 1).isupper() and (opens or words[k - 1] in _NAMING) and words[k + 1 : k + 2] != ["|"]:
+            found.append(Mention("digit", _NUMBERED[words[k]], k, k + 1))
+    return found
+
+
+_OPENING = frozenset([".", ";"])
+_NAMING = frozenset(["of", "in", "and", "for", "to", ",", "technique", "finger", "fingers", "digit", "the"])
 
 
 def _lettered_numerals(page: Page) -> list[Mention]:

@@ -204,11 +204,20 @@ def _is_object(page: Page, m: Mention, at: int) -> bool:
         and verb_after(page, m.j) is None
     ):
         return True  # '... up the tendon end and brought the two tails out through the nail'
+    if any(
+        e.kind == "opened" and e.j == at + 1 and _leads_to_pulley(page, e) for e in within(page.mentions, at - 3, at)
+    ):
+        return verb_after(page, m.j) is None
     done = next((e for e in within(page.mentions, at - 2, at + 1) if e.kind in _DONE and e.j == at + 1), None)
     if done is None or page.words[done.i - 1] in _WAS or verb_after(page, m.j) is not None:
         return False
     again = m.kind == "pulley" and any(e.value == m.value for e in within(page.mentions, done.i - 4, done.i))
     return again or page.words[done.i - 1] in _DOERS  # 'a cut over the A1 pulley, released the A1 pulley'
+
+
+def _leads_to_pulley(page: Page, done: Mention) -> bool:
+    """'It sufficed to lay open C1 and A3', 'I then had to lay open the A3 pulley'."""
+    return "to" in page.words[done.i : done.j - 1] and page.words[done.j - 1] == "open"
 
 
 def _glued(page: Page, at: int) -> bool:

@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import DIGITS
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene, group_targets
 
 Named = tuple[str | None, str]  # digit, tendon
@@ -29,19 +30,19 @@ class Doubts:
         groups = [(s, g) for s in headers for g in s.setting.groups if g.tendons and not g.reference]
         self.tendons = {(t.digit, t.tendon) for s, g in groups for t in group_targets(s, g)}
 
-    def of(self, f: Finding) -> list[str]:
+    def of(self, f: Finding) -> list[Reason]:
         """Return the reasons to look twice at a finding about a tendon or a pulley."""
         digit = f.entry[0]
         if digit is None and f.entry[1] in _OF_A_FINGER and f.field in ("extent", "treatment"):
-            return ["the note names no finger"]
+            return [Reason("names_no_finger")]
         if f.group not in _ABOUT_TENDONS or digit not in DIGITS:
             return []
         finger = digit if digit == "thumb" else f"{digit} finger"
         if self.digits and digit not in self.digits and f.field in _SAYS_WHAT_WAS_DONE:
-            return [f"neither title nor diagnosis names the {finger}"]
+            return [Reason("finger_untitled", (finger,))]
         found = []
         if f.group == "repairs" and f.field == "treatment" and not self._titled(digit, f.entry[1]):
-            found.append(f"neither title nor diagnosis names the {f.entry[1]} of the {finger}")
+            found.append(Reason("tendon_untitled", (f.entry[1], finger)))
         return found
 
     def _titled(self, digit: str, tendon: str) -> bool:

@@ -13,6 +13,7 @@ from notereader.reader.drafting.settling import BY_SUTURE, settle_repair
 from notereader.reader.drafting.summing_up import behind_the_telling
 from notereader.reader.drafting.weighing import weigh
 from notereader.reader.groups import DIGITS, Target
+from notereader.reader.reasons import Reason
 from notereader.record import Address, Note, Record, Remark, Review
 from notereader.record.values import Value, ValueRefused, check_value
 from notereader.vocabulary.fields import FieldSpec, field_specs
@@ -27,15 +28,15 @@ def draft(desk: Desk, name: str | None, version: str) -> Record:
     findings = with_own_cores(desk, _by_slips(_as_one(without_pared_slips(findings))))
     grouped = _grouped(findings)
     record = Record(note=Note.of(desk.page.text, name), review=Review(reader_version=version))
-    maker = FactMaker(desk)
+    maker, reasons = FactMaker(desk), dict[int, list[Reason]]()
     for entry, fields in grouped.items():
         if entry[0] == "repairs":
             settle_repair(fields)
             if not _worth_an_entry(fields):
                 continue
-        _fill(record, maker, entry, fields)
+        _fill(record, maker, reasons, entry, fields)
     _sort(record)
-    weigh(record, desk.page)
+    weigh(record, desk.page, reasons)
     _remark_on_no_repair(record)
     _remark_on_failures(record, maker)
     return record
@@ -107,7 +108,7 @@ def _under_body_digit(findings: list[Finding]) -> list[Finding]:
     if len(wrong) != 1 or len(right) != 1 or len(titled) != 1:
         return findings
     old, new = next(iter(wrong)), next(iter(right))
-    reason = f"the title or diagnosis names the {old} finger, the body the {new} finger"
+    reason = Reason("title_against_body", (str(old), str(new)))
     moved = []
     for f in findings:
         if f.entry[0] == old and f.group in ("repairs", "pulleys", "injuries") and f.header:
@@ -273,6 +274,7 @@ def _worth_an_entry(fields: dict[str, list[Finding]]) -> bool:
 def _fill(
     record: Record,
     maker: FactMaker,
+    reasons: dict[int, list[Reason]],
     entry: tuple[str, tuple[str | None, str, str | None]],
     fields: dict[str, list[Finding]],
 ) -> None:
@@ -293,6 +295,7 @@ def _fill(
         if name == "treatment" and group == "repairs" and chosen.value in _SEWN:
             chosen = replace(chosen, spans=[*chosen.spans, *_core_told(fields, chosen)])
         facts[name] = maker.fact(chosen, rivals, found)
+        reasons[id(facts[name])] = maker.reasons(chosen, rivals)
 
 
 _SEWN = ("repaired", "reinserted", "grafted")

@@ -1,10 +1,11 @@
-"""A finding that was chosen becomes a proposed fact: its words, its rivals, and the reasons to look twice."""
+"""A finding that was chosen becomes a proposed fact: its words and its rivals, and the reasons to look twice at it."""
 
 from dataclasses import dataclass, field
 
 from notereader.reader.desk import Desk, Finding
 from notereader.reader.drafting.doubts import Doubts
 from notereader.reader.drafting.settling import CORE
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene
 from notereader.record import Evidence, Fact, Rival, source_of
 from notereader.record.values import check_value, show_value
@@ -40,7 +41,6 @@ class FactMaker:
             basis="implied" if chosen.implied else "stated",
             evidence=self._evidence([chosen, *_echoes(chosen, found)]),
             rivals=[Rival(value=r.value, evidence=self._evidence([r])) for r in rivals],
-            look_twice=self._reasons(chosen, rivals, spec.unit),
             rule=chosen.rule,
         )
 
@@ -48,10 +48,12 @@ class FactMaker:
         """Return the place of a whole sentence."""
         return [self._place((scene.sentence.i, scene.sentence.j))]
 
-    def _reasons(self, chosen: Finding, rivals: list[Finding], unit: str) -> list[str]:
-        reasons = [*chosen.reasons, *[f"the note also says {show_value(r.value, unit)}" for r in rivals]]
+    def reasons(self, chosen: Finding, rivals: list[Finding]) -> list[Reason]:
+        """Return the reasons to look twice at a finding that was chosen: its rule's own, its rivals, the titles."""
+        unit = field_specs()[chosen.group][chosen.field].unit
+        reasons = [*chosen.reasons, *[Reason("also_says", (show_value(r.value, unit),)) for r in rivals]]
         if chosen.header and chosen.field in _STRENGTH and chosen.group == "repairs":
-            reasons.append("said only in the title or the diagnosis")
+            reasons.append(Reason("only_titled"))
         return list(dict.fromkeys([*reasons, *self.doubts.of(chosen)]))
 
     def _evidence(self, findings: list[Finding]) -> list[Evidence]:

@@ -7,6 +7,7 @@ from notereader.reader.desk import Desk, Finding
 from notereader.reader.groups import WRIST, Target
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import within
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -63,7 +64,7 @@ def _beyond_count(desk: Desk, same: list[Finding]) -> list[Finding]:
         if not meant and same[0].field in _STATES:
             return []
         for f in same:
-            f.reasons.append(f"the note counts {count} tendons here; which are meant is inferred")
+            f.reasons.append(Reason("of_a_count", (str(count),)))
     return [f for f in same if Target(*f.entry) not in meant]
 
 

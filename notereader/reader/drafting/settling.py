@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from notereader.reader.desk import Finding
 from notereader.reader.drafting.choosing import UNREPAIRED, choose
+from notereader.reader.reasons import Reason
 from notereader.record.values import Value
 from notereader.vocabulary.sutures import Stitch, stitches
 
@@ -277,7 +278,7 @@ def _imply(fields: dict[str, list[Finding]]) -> None:
         return
     _imply_strands(fields, named, stitch)
     if stitch.hold and "hold" not in fields:
-        reason = f"follows from the name {stitch.name}"
+        reason = Reason("hold_of_name", (stitch.name,))
         fields["hold"] = [_implied(named, "hold", stitch.hold, "hold of the named stitch", reason)]
 
 
@@ -288,14 +289,13 @@ def _imply_strands(fields: dict[str, list[Finding]], named: Finding, stitch: Sti
     if "strands" in fields:
         stated = choose("strands", fields["strands"])[0]
         if stated.value != stitch.strands and not stitch.ambiguous:
-            stated.reasons.append(f"{stitch.name} usually has {stitch.strands} strands")
+            stated.reasons.append(Reason("usual_count", (stitch.name, str(stitch.strands))))
         return
-    reason = f"the note gives no count; {stitch.name} usually has {stitch.strands}"
-    if stitch.ambiguous:
-        reason += ", but the name is used with other counts too"
+    kind = "count_of_vague_name" if stitch.ambiguous else "count_of_name"
+    reason = Reason(kind, (stitch.name, str(stitch.strands)))
     fields["strands"] = [_implied(named, "strands", stitch.strands, "count of the named stitch", reason)]
 
 
-def _implied(named: Finding, field: str, value: Value, rule: str, reason: str) -> Finding:
+def _implied(named: Finding, field: str, value: Value, rule: str, reason: Reason) -> Finding:
     """Return what follows from the name of a stitch, with the words that name it."""
     return replace(named, field=field, value=value, implied=True, rule=rule, reasons=[reason])

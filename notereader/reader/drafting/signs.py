@@ -40,6 +40,8 @@ _KINDS = {
     "peripheral_pattern": "pattern",
     "peripheral_material": "material",
 }
+_TELLING_KINDS = frozenset(_KINDS.values())
+_HARDLY_ANY, _MUCH, _VERY_MUCH = 2, 7, 16  # telling words of a note that prove no fact
 _OTHER_PARTS = frozenset(
     ["structure", "anynerve", "anyartery", "sided", "pulley", "bone", "fracture", "button", "anchor"]
 )
@@ -62,9 +64,21 @@ _SOON = 8  # words in which another finger follows upon a fact's own words
 _LONG_PROOF = 24  # characters of a fact's words, of all its places
 _SHARED = {2: "of_two", 3: "of_three"}  # how many entries took the same words
 _OF_MANY = "of_many"
+# Whether none, some or all other tendons, pulleys or nerves have the same value, and those of the other fingers.
+_LIKE_OTHERS = ("like_no_other", "like_some_others", "like_all_others")
+_LIKE_ITS_KIND = ("like_none_of_its_kind", "like_some_of_its_kind", "like_all_of_its_kind")
 _FEW_FACTS, _MANY_FACTS = 3, 10  # of an entry
 
 _OF_FINGERS = ("repairs", "pulleys", "injuries")
+_KNOWN_OF_REPAIR = ("extent", "treatment", "strands", "stitch", "size", "material", "zone", "peripheral")
+# Fields of a tendon, a pulley or another structure whose value is a sign at its other facts.
+_TELLING = {
+    "repairs": ("extent", "treatment"),
+    "pulleys": ("finding", "part"),
+    "injuries": ("extent", "treatment"),
+}
+_TOLD = frozenset(name for names in _TELLING.values() for name in names)
+
 _first_word = attrgetter("i")
 
 Entry = tuple[str | None, ...]
@@ -78,6 +92,7 @@ class _Around:
     signs: list[tuple[str, str]]  # of its words
     named: dict[str, set[str]]  # kind -> values of its mentions
     other_part: bool  # it names something else that can be sewn or hurt
+    untaken: int  # how many of its telling words prove no fact
     together: bool  # it says what holds for several
 
 
@@ -92,12 +107,15 @@ class Signs:
     of_note: list[str] = field(init=False)
     digits: frozenset[str] = field(init=False)
     unused: dict[str, list[Mention]] = field(init=False, default_factory=dict)  # kind -> mentions that prove no fact
+    _untaken: list[int] = field(init=False)  # words of the kinds that tell values, where they prove no fact
     _several_repairs: bool = field(init=False)
     _sharers: Counter[tuple[str, Span]] = field(init=False)
+    _likeness: dict[int, tuple[tuple[object, ...], ...]] = field(init=False)  # id of a fact -> what it is counted under
+    _having: Counter[tuple[object, ...]] = field(init=False)  # facts of a field, of a part's field, and of each value
     _tendons: list[Mention] = field(init=False)
     _digits: list[Mention] = field(init=False)
     _sentence_starts: list[int] = field(init=False)
-    _of_entry: dict[tuple[Entry, bool], list[str]] = field(init=False, default_factory=dict)
+    _of_entry: dict[tuple[Entry, str], list[tuple[str, str]]] = field(init=False, default_factory=dict)
     _places: dict[int, list[Span]] = field(init=False)  # id of a fact -> where its words stand
     _around: dict[int, _Around] = field(init=False, default_factory=dict)  # first word of a sentence -> what is in it
 
@@ -111,12 +129,15 @@ class Signs:
         self._several_repairs = sum(entry[0] == "repairs" for entry in self.entries) > 1
         placed = [(place.field, self._places[id(fact)]) for place, fact in self.facts]
         self._sharers = Counter([(name, spans[0]) for name, spans in placed if spans])
+        self._likeness = {id(fact): _likeness(place, fact) for place, fact in self.facts if place.group in _OF_FINGERS}
+        self._having = Counter([key for keys in self._likeness.values() for key in keys])
         self._digits = [m for m in self.page.mentions if m.kind == "digit"]
         self.digits = frozenset(m.value for m in self._digits)
         self._tendons = [m for m in self.page.mentions if m.kind == "tendon"]
         self._sentence_starts = [s.i for s in self.page.sentences]
         for m in self._find_unused([span for _, spans in placed for span in spans]):
             self.unused.setdefault(m.kind, []).append(m)
+        self._untaken = sorted(m.i for kind in _TELLING_KINDS for m in self.unused.get(kind, ()))
         self.of_note = list(self._note_signs())
 
     def of(self, place: Address, fact: Fact) -> list[tuple[str, str]]:
@@ -124,11 +145,14 @@ class Signs:
         if fact.basis == "silent":
             return []
         spans = self._places[id(fact)]
-        found = [(name, "") for name in (*self._entry_signs(place), *self._proof_signs(place, spans))]
+        found = list(self._entry_signs(place))
+        found += [(name, "") for name in (*self._proof_signs(place, spans), *self._others_signs(place, fact))]
         word = self._word_at(spans[0][0]) if spans else 0
         around = self._around_word(word) if spans else None
         if around is not None:
             found += around.signs
+            if around.untaken:
+                found.append(("one_untaken_beside" if around.untaken == 1 else "several_untaken_beside", ""))
             found += self._kind_signs(place, fact, around)
             found += [(name, "") for name in self._owner_signs(place, spans[0], word, around)]
         return found
@@ -160,15 +184,28 @@ class Signs:
             yield "many_tendons"
         if len({m.value for m in self.page.mentions if m.kind == "stitch"}) >= _MANY_STITCHES:
             yield "many_stitches"
+        untaken = len(self._untaken)
+        if untaken <= _HARDLY_ANY:
+            yield "nearly_all_taken"
+        elif untaken >= _MUCH:
+            yield "very_much_untaken" if untaken >= _VERY_MUCH else "much_untaken"
 
     # --- the entry
 
-    def _entry_signs(self, place: Address) -> list[str]:
-        """Return the signs of an entry, looked for once for its sutures and once for the rest of its facts."""
-        key = (_entry(place), place.field in _SUTURE)
+    def _entry_signs(self, place: Address) -> list[tuple[str, str]]:
+        """Return the signs of an entry, looked for once for its sutures, for most others, and for each that is told."""
+        key = (_entry(place), _told_at(place))
         if key not in self._of_entry:
-            self._of_entry[key] = list(self._look_at_entry(place))
+            self._of_entry[key] = [(name, "") for name in self._look_at_entry(place)]
+            self._of_entry[key] += self._told_beside(place)
         return self._of_entry[key]
+
+    def _told_beside(self, place: Address) -> Iterator[tuple[str, str]]:
+        """Yield what the other facts of an entry say of it: 'treatment=left' at the strands of a tendon."""
+        facts = self.entries[_entry(place)]
+        for name in _TELLING.get(place.group, ()):
+            if name in facts and name != place.field:
+                yield f"{name}={facts[name].value}", f"{name} {facts[name].value}"
 
     def _look_at_entry(self, place: Address) -> Iterator[str]:
         yield from (n for n in self.of_note if n != "many_stitches" or place.field in _SUTURE)
@@ -189,10 +226,19 @@ class Signs:
             yield "graft_tendon"
         if place.part == "FDS":
             yield "superficial"
-        if "extent" not in facts:
-            yield "no_extent"
+        yield from [f"no_{name}" for name in _KNOWN_OF_REPAIR if name not in facts]
         if len(_CORE & facts.keys()) == 1:
             yield "one_core_fact"
+
+    def _others_signs(self, place: Address, fact: Fact) -> Iterator[str]:
+        """Yield whether other tendons, pulleys or nerves of the note have the same value, and those of its kind."""
+        if place.group not in _OF_FINGERS:
+            return
+        others, alike, of_kind, alike_of_kind = [self._having[key] - 1 for key in self._likeness[id(fact)]]
+        if others:
+            yield _LIKE_OTHERS[_none_some_all(alike, others)]
+        if of_kind:
+            yield _LIKE_ITS_KIND[_none_some_all(alike_of_kind, of_kind)]
 
     # --- the words that prove it
 
@@ -230,7 +276,8 @@ class Signs:
             named.setdefault(m.kind, set()).add(m.value)
         said = _WORD.findall(text.lower())
         together = not _TOGETHER_WORDS.isdisjoint(said) and _TOGETHER.search(text) is not None
-        return _Around(_word_signs(text, said, s.j - s.i), named, not _OTHER_PARTS.isdisjoint(named), together)
+        untaken = bisect_left(self._untaken, s.j) - bisect_left(self._untaken, s.i)
+        return _Around(_word_signs(text, said, s.j - s.i), named, not _OTHER_PARTS.isdisjoint(named), untaken, together)
 
     def _kind_signs(self, place: Address, fact: Fact, around: _Around) -> Iterator[tuple[str, str]]:
         """Yield what else of the kind of a fact's value its sentence or the note names."""
@@ -304,6 +351,21 @@ def _word_signs(text: str, said: list[str], words: int) -> list[tuple[str, str]]
 def _spans(fact: Fact) -> list[Span]:
     """Return the places of a fact's words in the note, in code points."""
     return [evidence.span for evidence in fact.evidence if evidence.span is not None]
+
+
+def _none_some_all(alike: int, others: int) -> int:
+    return 0 if not alike else 2 if alike == others else 1
+
+
+def _likeness(place: Address, fact: Fact) -> tuple[tuple[object, ...], ...]:
+    """Return what a fact is counted under: its field, its value, and both for its kind of tendon or pulley."""
+    of_field, value = (place.group, place.field), str(fact.value)
+    return of_field, (*of_field, value), (*of_field, None, place.part), (*of_field, value, place.part)
+
+
+def _told_at(place: Address) -> str:
+    """Return under what the signs of a fact's entry are kept: those of its sutures, of a telling field, of the rest."""
+    return "suture" if place.field in _SUTURE else place.field if place.field in _TOLD else ""
 
 
 def _entry(place: Address) -> Entry:

@@ -81,24 +81,31 @@ def number_the_fingers(page: Page, lines: list[Line]) -> None:
         rows = [line for line in lines[n + 1 : n + 4] if len(line.cells) == len(heads) + 1]
         if rows and (led or any(names_a_part(page, row.cells[:1]) for row in rows)):
             found += _rays(page, heads, led)
+        below = [line for line in lines[n + 1 : n + 4] if len(line.cells) == len(title.cells)]
+        if not led and any(names_a_part(page, row.cells[:1]) for row in below):
+            found += _rays(page, title.cells[1:], led)  # 'pulley | II | III' above 'A2 | intact | open'
         told = {w for a, b in title.cells for w in page.words[a:b]}
         below = _rows_below(page, title, lines[n + 1 :])
         if led or ("zone" in told and page.words[title.i] != "zone"):  # 'II' below no other title may be a zone
-            found += _rays(page, [row.cells[0] for row in below], led)
+            found += _rays(page, [row.cells[0] for row in below], led, repeated=led)
     if found:
         taken = {k for m in found for k in range(m.i, m.j)}
         others = [m for m in page.mentions if m.kind not in ("digit", "digit?") or m.i not in taken]
         page.mentions = sorted([*others, *found], key=lambda m: m.i)
 
 
-_FINGERS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays", "dig"])
+_FINGERS = frozenset(["finger", "fingers", "digit", "digits", "ray", "rays", "dig", "fing"])
 
 
-def _rays(page: Page, heads: list[Span], led: bool) -> list[Mention]:
-    """Return the fingers that bare numbers stand for; Arabic ones only `led` by a title that asks for the finger."""
+def _rays(page: Page, heads: list[Span], led: bool, *, repeated: bool = False) -> list[Mention]:
+    """Return the fingers that bare numbers stand for; Arabic ones only `led` by a title that asks for the finger.
+
+    `repeated`: a finger may have a row for each of its tendons.
+    """
     words = [page.words[a] for a, b in heads if b - a == 1]
     rays = [_RAYS.get(w, "") for w in words if led or not w.isdecimal()]
-    alone = len(heads) == len(rays) >= _PAIR and "" not in rays and rays == sorted(set(rays), key=DIGITS.index)
+    alone = len(heads) == len(rays) and len(set(rays)) >= _PAIR and "" not in rays
+    alone = alone and rays == sorted(rays if repeated else set(rays), key=DIGITS.index)
     return [Mention("digit", ray, a, b) for ray, (a, b) in zip(rays, heads, strict=True)] if alone else []
 
 

@@ -1,4 +1,4 @@
-"""Bare figures that a grid's row or column of a tendon holds: 'FDP   100   40   ok' tells how much of it was cut."""
+"""Bare figures in a grid that tell how much was cut: 'FDP   100   40   ok', or a column of them under 'cut'."""
 
 from notereader.reader.layout.grid_fingers import only_names
 from notereader.reader.layout.grid_lines import Span
@@ -16,14 +16,26 @@ def take_shares(page: Page) -> None:
     """Take the bare figures of such cells for per cents, where one is 100 or stands beside a state: 'ok', 'cut'."""
     told: dict[Span, list[Sentence]] = {}
     for sentence in page.sentences:
-        tendon = _of_one_tendon(page, sentence)
-        if tendon is not None:
-            told.setdefault(tendon, []).append(sentence)
+        asked = _under_a_cut(page, sentence) or _of_one_tendon(page, sentence)
+        if asked is not None:
+            told.setdefault(asked, []).append(sentence)
     bare = {q.i: q for q in page.quantities if not q.unit} if told else {}
     for cells in told.values():
         figures = _shares(page, cells, bare)
         for figure in figures or ():
             figure.unit = "%"
+
+
+def _under_a_cut(page: Page, sentence: Sentence) -> Span | None:
+    """Return the title 'cut' of a cell that a row of one tendon has below it."""
+    if len(sentence.prefix) < _FEWEST or sentence.j - sentence.i != 1:
+        return None
+    titles = [(i, j) for i, j in sentence.prefix if j - i == 1 and page.words[i] in _ASKING]
+    tendons = [label for label in sentence.prefix if _only_a_tendon(page, label)]
+    return titles[0] if titles and tendons else None
+
+
+_ASKING = frozenset(["cut", "divided", "lesion", "damage", "share"])
 
 
 def _of_one_tendon(page: Page, sentence: Sentence) -> Span | None:
@@ -45,6 +57,6 @@ def _shares(page: Page, cells: list[Sentence], bare: dict[int, Quantity]) -> lis
     figures = [bare[cell.i] for cell in cells if cell.i in bare]
     states = [cell for cell in cells if page.words[cell.i] in _STATES]
     whole = any(q.high == _ALL for q in figures)
-    fit = all(q.high is not None and _LEAST <= q.high <= _ALL and not q.high % _STEP for q in figures)
+    fit = all(q.high is not None and (_LEAST <= q.high <= _ALL or not q.high) and not q.high % _STEP for q in figures)
     full = len(figures) + len(states) == len(cells) >= _FEWEST
     return figures if fit and full and (whole or states) else []

@@ -4,7 +4,7 @@ from notereader.reader.page import Break, Mention, Page, within
 from notereader.vocabulary.wordlists import word_list
 
 _JOINING = word_list("shared_nouns", "joining")
-_ADJECTIVES = {"deep": "FDP", "superficial": "FDS"}
+_ADJECTIVES = {"deep": "FDP", "superficial": "FDS", "shallow": "FDS"}
 _SLIPS = {"rs": "radial", "us": "ulnar"}
 _SIDED = ("structure", "sided", "bundle", "anynerve", "anyartery")
 _DIGITS = ("digit", "digit?")
@@ -65,11 +65,16 @@ def _thumb_before(digits: list[Mention], k: int) -> bool:
 def _shared(page: Page, k: int) -> list[Mention]:
     """Return the tendon that the adjective at word k names, if it names one."""
     words = page.words
-    other = next(a for a in _ADJECTIVES if a != words[k])
+    others = [a for a, tendon in _ADJECTIVES.items() if tendon != _ADJECTIVES[words[k]]]
     j = k + 1
     while j < len(words) and j - k < 5 and words[j] in _JOINING and page.breaks[j] < Break.COLUMN:
         j += 1
-    if j > k + 1 and words[j : j + 1] == [other] and any(m.i == j and m.kind == "tendon" for m in page.mentions):
+    if (
+        j > k + 1
+        and j < len(words)
+        and words[j] in others
+        and any(m.i == j and m.kind == "tendon" for m in page.mentions)
+    ):
         return [Mention("tendon", _ADJECTIVES[words[k]], k, k + 1)]
     ones = words[k + 1 : k + 2] != [] and words[k + 1] in _ONES
     if k == 0 or not (words[k - 1] == "the" or (ones and words[k - 1] in _BEFORE_ONE)):

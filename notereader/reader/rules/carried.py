@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import SEWN, Desk
 from notereader.reader.groups import Target
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene
 
 _THEY = frozenset(["they", "them"])  # 'The FDS tendons were thinner. In the ring finger they received a Kessler'
@@ -15,12 +16,12 @@ def _deep_just_named(focus: list[Target], possible: list[Target]) -> bool:
     )
 
 
-def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], str]:
-    """Return the repaired tendons a sentence without a named tendon is about, and a reason where that is a guess."""
+def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> tuple[list[Target], list[Reason]]:
+    """Return the repaired tendons a sentence without a named tendon is about, with a reason where that is a guess."""
     wanted = digits or None
     told_of_all = _told_of_all(desk, scene, wanted)
     if told_of_all:
-        return told_of_all, ""
+        return told_of_all, []
     focus = [t for t in scene.setting.focus if desk.may_be_repaired(t) and (wanted is None or t.digit in wanted)]
     focus = live(desk, focus)
     possible = desk.repairable(wanted)
@@ -32,17 +33,18 @@ def carried(desk: Desk, scene: Scene, digits: tuple[str, ...] | None = None) -> 
     deep = [t for t in possible if t.tendon in _DEEP and t.digit in (wanted or scene.setting.digits)]
     own = scene.setting.labelled and len(near) == 1 and len(scene.sentence.prefix) == 1
     if scene.sentence.prefix and deep and not own:
-        return deep, ""  # a cell under 'core' or 'gap' tells of what was sewn first
+        return deep, []  # a cell under 'core' or 'gap' tells of what was sewn first
     relabelled = scene.setting.relabelled and wanted is None
     if deep and (relabelled or _none_sewn(desk, scene, focus, deep) or _second_core(desk, scene, focus, deep)):
         near = deep
     if near:
-        return near, ""
+        return near, []
     spoken = _spoken_of_last(desk, scene, focus, possible, deep) if wanted is None else None
-    return (spoken, "") if spoken is not None else _last_resort(desk, scene, focus, possible, wanted)
+    return (spoken, []) if spoken is not None else _last_resort(desk, scene, focus, possible, wanted)
 
 
 _DEEP = ("FDP", "FPL")
+TAKEN_FOR_DEEP = Reason("taken_for_deep")
 
 
 def _told_of_all(desk: Desk, scene: Scene, wanted: tuple[str, ...] | None) -> list[Target]:
@@ -83,21 +85,21 @@ def _spoken_of_last(
 
 def _last_resort(
     desk: Desk, scene: Scene, focus: list[Target], possible: list[Target], wanted: tuple[str, ...] | None
-) -> tuple[list[Target], str]:
+) -> tuple[list[Target], list[Reason]]:
     """Return the only tendon that can be meant, or with a reason the only deep flexor; nothing where there are more."""
     if len(possible) == 1:
-        return possible, ""
+        return possible, []
     if focus and not possible:
         if desk.settled and _only_named(desk, scene, focus):
-            return [], ""
-        return (_deep_beside(desk, focus) if _only_seen(desk, focus) else focus), ""
+            return [], []
+        return (_deep_beside(desk, focus) if _only_seen(desk, focus) else focus), []
     here = [t for t in possible if t.digit in scene.setting.digits]
     if len(here) == 1:
-        return here, ""
+        return here, []
     deep = [t for t in (here or possible) if t.tendon in _DEEP]
     if len(deep) != 1:
         deep = [] if possible or focus or len(desk.deep_named) != 1 else _unclear(desk, wanted, possible)
-    return deep, "the tendon is not named here; taken for the deep flexor" if deep else ""
+    return deep, [TAKEN_FOR_DEEP] if deep else []
 
 
 def _second_core(desk: Desk, scene: Scene, focus: list[Target], deep: list[Target]) -> bool:

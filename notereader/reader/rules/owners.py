@@ -5,6 +5,7 @@ import itertools
 from notereader.reader.desk import HURT_KINDS, Desk, is_correction
 from notereader.reader.groups import DIGITS, WRIST, Group, Target, resolve_pairs
 from notereader.reader.mentions.measures import count_of
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.carried import carried, last_core, live
 from notereader.reader.scene import Scene, group_targets
 
@@ -291,7 +292,7 @@ def _told_by(desk: Desk, scene: Scene, target: Target) -> bool:
     return named or any(f.order < scene.sentence.i for t in entries for f in desk.told_of("repairs", t))
 
 
-def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
+def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[Reason]]:
     """Return the tendons that words i to j speak of, named or carried, with reasons to look twice.
 
     Nothing where the words belong to another structure.
@@ -317,8 +318,7 @@ def owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list
         return meant_by_all(desk, scene, group.i, words, sewn), []
     if group is not None and group.every and not group.tendons and len(group.digits) < 2:
         return desk.sewn(), []
-    found, reason = carried(desk, scene, near_digits(scene, group) if group is not None else None)
-    return found, [reason] if reason else []
+    return carried(desk, scene, near_digits(scene, group) if group is not None else None)
 
 
 def pair_in_focus(desk: Desk, scene: Scene, group: Group) -> bool:

@@ -53,9 +53,12 @@ def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
 
 
 def _leads_to_share(page: Page, k: int) -> bool:
-    """'Cut by maybe half', 'perhaps 40 percent': about so much, and of what was done nothing is doubted."""
+    """'Cut by maybe half', 'perhaps 40 percent', 'maybe two millimetres': about so much, and no deed is doubted."""
     share = any(m.kind == "fraction" for m in within(page.mentions, k + 1, k + 3))
-    return share or page.words[k + 2 : k + 3] in (["%"], ["percent"], ["mm"])
+    return share or not _UNITS.isdisjoint(page.words[k + 2 : k + 3])
+
+
+_UNITS = frozenset(["%", "percent", "mm", "millimeters", "millimetres", "millimeter", "millimetre", "mil", "mils"])
 
 
 def _mark_queried(page: Page, sentence: Sentence) -> None:

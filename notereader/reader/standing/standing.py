@@ -36,6 +36,7 @@ from notereader.reader.standing.musings import mark_musings
 from notereader.reader.standing.not_for_long import mark_not_for_long
 from notereader.reader.standing.old_repairs import mark_old_repair
 from notereader.reader.standing.open_choices import mark_open_choices
+from notereader.reader.standing.open_denials import mark_open_denials
 from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
 from notereader.reader.standing.other_patients import mark_other_patients
@@ -76,6 +77,7 @@ def standing(doc: Doc) -> Doc:
     drop_double_denials(page)
     by_sentence = _cues_by_sentence(page)
     ticked = mark_fields(page)
+    mark_open_denials(page)
     past = EarlierOperations(page)
     for n, sentence in enumerate(page.sentences):
         cues = by_sentence.get(n, [])

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from itertools import islice
 
 from notereader.reader.mentions.measures import count_of
+from notereader.reader.reasons import Reason
 from notereader.record import Evidence, Fact, Note, Record, Rival, show_value, source_of
 from notereader.vocabulary.fields import field_specs
 
@@ -119,7 +120,7 @@ def read_put_right(text: str, found: list[Misprint], read: Reading) -> Record:
             rival = Rival(value=was.value, evidence=[Evidence.at(text, *span, source) for span in spans])
             fact.rivals = [rival, *(r for r in fact.rivals if r.value != was.value)]
             unit = field_specs()[place.group][place.field].unit
-            fact.look_twice.insert(0, f"the note also says {show_value(was.value, unit)}")
+            fact.look_twice.insert(0, Reason("also_says", (show_value(was.value, unit),)).told)
     record.note = Note.of(text, record.note.name)
     return record
 

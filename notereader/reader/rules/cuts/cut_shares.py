@@ -39,7 +39,7 @@ def told_in_percent(desk: Desk, scene: Scene, dealt: Container[tuple[int, int]] 
             continue
         if scene.word_before(quantity.i) == "not":
             continue  # 'was 50 percent, not 30 percent'
-        if scene.word_before(quantity.i) in (">", "over", "above") and not scene.arrow(quantity.i - 1):
+        if scene.word_before(quantity.i) in (">", "over", "above") and not _cut_over(scene, quantity):
             continue  # 'under 20 percent' is at most so much
         if _left_whole(scene, quantity) or has_strange_subject(scene, quantity.i):
             continue  # 'Active flexion was 80 percent of the other side'
@@ -66,6 +66,19 @@ def told_in_percent(desk: Desk, scene: Scene, dealt: Container[tuple[int, int]] 
             cut = quantity.high or 0.0
             cut = 100 - (quantity.low or cut) if _still_held(scene, quantity) else cut
             part_cut(desk, scene, targets, cut, quantity.i, quantity.j)
+
+
+def _cut_over(scene: Scene, quantity: Quantity) -> bool:
+    """'Torn across over 90 percent', 'divided by over 75%': a share told of the cut, and no limit for sewing."""
+    if scene.arrow(quantity.i - 1):
+        return True
+    k = quantity.i - 1 - (scene.word_before(quantity.i - 1) in _BY)
+    return scene.word_before(quantity.i) == "over" and any(
+        m.i < k <= m.j for kind in ("hurt", "extent") for m in scene.of(kind) if m.value != "intact"
+    )
+
+
+_BY = frozenset(["by", "for", "across", "through"])
 
 
 def _still_held(scene: Scene, quantity: Quantity) -> bool:

@@ -4,6 +4,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.groups import Group
 from notereader.reader.layout.tables import zone_value
 from notereader.reader.page import Break, Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
 from notereader.reader.rules.sutures.suture_owners import respective
 from notereader.reader.scene import Scene, digits_at, group_targets
@@ -29,7 +30,7 @@ def zones(desk: Desk, scene: Scene) -> None:
                 mention.value,
                 [(mention.i, mention.j)],
                 "zone of the cut tendons",
-                "told only in the story before the operation",
+                Reason("in_story_before"),
             )
         if not scene.told(mention.i) or scene.sentence.section in ("instructions", "admin"):
             continue

@@ -54,8 +54,26 @@ def _names_no_deed(desk: Desk, scene: Scene, mention: Mention) -> bool:
         return of_a_stitch(scene, mention) or before_repair(scene, mention)
     if value == "trimmed":
         denied = scene.word_before(mention.i) == "nor"  # 'nothing is done there, nor trimming nor suture'
+        denied = denied or _shrank(scene, mention)
         return denied or before_repair(scene, mention) or sewn_next(desk, scene, mention)
     return False
+
+
+def _shrank(scene: Scene, mention: Mention) -> bool:
+    """'A flexor pollicis longus that had shortened by then', 'the stump has already shortened': nobody cut it."""
+    k = mention.i - 1
+    while k > scene.sentence.i and (scene.page.words[k] in _BY_THEN or scene.page.words[k].endswith("ly")):
+        k -= 1
+    of_itself = scene.page.words[k] in _HAS and scene.word_before(k) not in _SURGEONS
+    return (
+        scene.words(mention.i, mention.j) == ["shortened"] and of_itself and scene.next_word(mention.j) not in _OBJECTS
+    )
+
+
+_HAS = frozenset(["had", "has", "have"])
+_BY_THEN = frozenset(["already", "since", "also", "much", "then", "retracted", "scarred", "and"])
+_SURGEONS = frozenset(["i", "we", "he", "she"])
+_OBJECTS = frozenset(["it", "them", "the", "both", "each", "this", "that", "its"])
 
 
 def _woven_into_another(scene: Scene) -> bool:

@@ -9,6 +9,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.drafting.settling import SPOKEN_OF
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.deeds.denied_deeds import denied_below
 from notereader.reader.rules.deeds.other_days import of_another_day
 from notereader.reader.scene import Scene, group_targets
@@ -21,7 +22,7 @@ PUT_OFF = word_list("spoken_of_repairs", "put_off")  # 'the FDP repair was postp
 _NEVER = phrases_by_first_word("spoken_of_repairs", "never_made")  # 'direct suture was out of the question'
 _FOUND_WHOLE = frozenset(["intact", "sound", "solid", "whole"])  # an earlier repair, as it was found
 _FOUND_BROKEN = frozenset(["apart", "parted", "dehisced", "snapped", "loose"])
-_REASON = "the note speaks of a repair and tells nothing of how it was done"
+_REASON = Reason("only_spoken_of")
 _ARTICLES = frozenset(["the", "this", "his", "her", "our", "my", "of", "left", "right", "tendon", "single", "finished"])
 _THE = frozenset(["the", "a", "newly", "now", "his", "her"])
 _NO_PLACE = frozenset(["procedure", "diagnosis", "indication", "previous", "admin", "consent"])

@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention, Quantity
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.orders.periods import start, weeks
 from notereader.reader.rules.orders.rest import ordered_rest
 from notereader.reader.rules.orders.rest_then_motion import rests_before_motion
@@ -46,7 +47,7 @@ def _splint(desk: Desk) -> None:
     same = [(scene, span) for scene, kind, span in told if kind == value]
     same.sort(key=lambda f: (_is_bare(f[0], f[1]), f[1]))
     named = any(m.value == value for scene, _ in same for m in scene.of("splint"))
-    doubts = [] if named else ["the kind of splint is taken from how it is described"]
+    doubts = [] if named else [Reason("splint_described")]
     spans = [span for _, span in same][:_SPANS]
     desk.add(same[0][0], "aftercare", NOWHERE, "splint", value, spans, "splint named", *doubts)
 

@@ -9,6 +9,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.mentions.measures import figure_at
 from notereader.reader.page import Break
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.orders.rest import ordered_rest
 from notereader.reader.rules.orders.rest_then_motion import rests_before_motion
 from notereader.reader.rules.whole_note.whole import NOWHERE, Span, is_order, is_other_section, order_list
@@ -56,7 +57,7 @@ def start(desk: Desk) -> None:
     corrected = [f for f in firm if desk.page.in_addendum(f[0].sentence)]
     for scene, period in dict.fromkeys([*firm[:1], *corrected[:1]]):
         value = Interval(low=period.low, high=period.high)
-        doubts = [] if _says_day(scene, period) else ["the day is reckoned from hours, weeks, a date or 'tomorrow'"]
+        doubts = [] if _says_day(scene, period) else [Reason("day_reckoned")]
         span = (period.i, period.j)
         desk.add(scene, "aftercare", NOWHERE, "start_day", value, [span], "start of motion or therapy", *doubts)
 

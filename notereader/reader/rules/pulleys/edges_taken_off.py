@@ -53,13 +53,33 @@ def edge_taken(desk: Desk, scene: Scene, q: Quantity) -> int | None:
     ahead = range(q.j, min(q.j + _NEAR, scene.sentence.j))
     edge = next((k for k in ahead if words[k] in _EDGES), None)
     if edge is None or not {"off", "from", "of"} & set(words[q.j : edge]):
-        return None
+        return _edge_before_figure(scene, q)
     if scene.next_word(edge + 1) == "of" and scene.next_word(edge + 2) not in ("it", "this", "that"):
         return None  # 'of the stump'; that of a named pulley is told by its name
     around = [*scene.words(max(scene.sentence.i, q.i - 3), q.i), *words[q.j : min(edge + 4, scene.sentence.j)]]
     taken = not _TAKING.isdisjoint(around) or ("cut" in around and not _OFF.isdisjoint(around))
     taken = taken and not {"had", "by"} <= {*around, scene.next_word(edge + 4)}  # 'had been cut off by the knife'
     return edge if taken and (_part(scene, edge) or _edge_before(desk, scene, q.i)) else None
+
+
+def _edge_before_figure(scene: Scene, q: Quantity) -> int | None:
+    """'I took a piece off the far edge, maybe 3 mm', 'a sliver was shaved from its distal rim, about 2 mm'."""
+    words = scene.page.words
+    k = q.i
+    while k - 1 > scene.sentence.i and words[k - 1] in _ABOUT:
+        k -= 1
+    edge = k - 1
+    if words[edge] not in _EDGES or not _part(scene, edge):
+        return None
+    lead = words[max(scene.sentence.i, edge - _LEAD) : edge]
+    off = max((n for n, word in enumerate(lead) if word in ("off", "from")), default=-1)
+    taken = off >= 0 and not _TAKING.isdisjoint(lead[:off]) and not _PIECE.isdisjoint(lead[:off])
+    return edge if taken and len(lead) - off <= _BESIDE_EDGE else None
+
+
+_ABOUT = frozenset([",", "maybe", "perhaps", "about", "some", "around", "roughly", "of", "(", "-"])
+_PIECE = frozenset(["piece", "bit", "sliver", "strip", "shaving", "rim", "bite", "little", "slice"])
+_LEAD, _BESIDE_EDGE = 9, 4  # words
 
 
 def _part(scene: Scene, edge: int) -> str:

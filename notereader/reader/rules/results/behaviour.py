@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Break, within
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.owners import meant_by_all, owners
 from notereader.reader.rules.results.dealt_results import holders_of_result
 from notereader.reader.rules.results.kind_tested_before import kind_tested_before
@@ -45,7 +46,7 @@ def lay_behaviour(
     i: int,
     j: int,
     rule: str,
-    *reasons: str,
+    *reasons: Reason,
 ) -> None:
     """Lay one value down for every target."""
     for target in targets:

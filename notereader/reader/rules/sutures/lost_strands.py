@@ -3,6 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.mentions.measures import count_of
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.sutures.suture_owners import suture_owners
 from notereader.reader.scene import Scene
 from notereader.vocabulary.sutures import stitches
@@ -22,7 +23,7 @@ _RENEWED = frozenset(["replaced", "redone", "renewed", "repassed"])
 _NOT_ONE = frozenset(["not", "no"])
 _MOST = 6
 _RULE = "strands less those that did not hold"
-_REASON = "some of the strands are told not to have held"
+_REASON = Reason("strands_lost")
 
 
 def lost(scene: Scene) -> Count | None:

@@ -7,6 +7,7 @@ from notereader.reader.desk import Copy, Desk, Finding, is_correction
 from notereader.reader.drafting.settling import words_cut_away
 from notereader.reader.groups import Group, Target, has
 from notereader.reader.needs import needs
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.carried import carried
 from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, anchors
 from notereader.reader.rules.sutures.threads import find_sizes, taken_back
@@ -614,5 +615,5 @@ def _give(desk: Desk, copy: Copy, target: Target, given: list[Finding]) -> None:
     for f in given:
         if f.field not in own:
             # Seldom misread, so one look is asked for, at what the repair bears, and not one at each of its facts.
-            doubts = [_BY_REFERENCE] if f.field == "strands" else []
+            doubts = [Reason("by_reference")] if f.field == "strands" else []
             desk.tendon(copy.scene, target, f.field, f.value, [copy.span], _BY_REFERENCE, *doubts)

@@ -1,6 +1,7 @@
 """A finger put right says so: what was told of it under another name carries a reason to look twice."""
 
 from notereader.reader.desk import Desk
+from notereader.reader.reasons import Reason
 
 
 def renamed(desk: Desk) -> None:
@@ -8,11 +9,11 @@ def renamed(desk: Desk) -> None:
     changed = desk.page.slips_changed
     for finding in desk.findings:
         if changed is not None and finding.entry[2] and finding.order < changed:
-            finding.reasons.append("a correction says that the other slip is meant")
+            finding.reasons.append(Reason("slip_corrected"))
     if desk.page.renamed is None:
         return
     right, wrong, at = desk.page.renamed
-    reason = f"a correction says that the {right} finger is meant, not the {wrong}"
+    reason = Reason("finger_corrected", (right, wrong))
     for finding in desk.findings:
         if finding.entry[0] == right and finding.order < at:
             finding.reasons.append(reason)

@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.needs import needs
 from notereader.reader.page import Break, Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.deeds.grafts import has_donor, into_another, of_the_far_end
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
@@ -79,7 +80,7 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             continue
         if mention.value in _WEAK_STITCHES and not _MORE.isdisjoint(scene.words(mention.i - 3, mention.i)):
             continue  # 'a gap of 1 mm; one more simple stitch put in'
-        reasons = [f"misspelt: read as {mention.value}"] if mention.rescued else []
+        reasons = [Reason("misspelt", (mention.value,))] if mention.rescued else []
         value, i, j = _doubled(scene, mention)
         value = _same_as_before(desk, scene, mention) or value
         targets, doubts = suture_owners(desk, scene, i, j)
@@ -313,6 +314,7 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
     done = done or any(d.value == "reinserted" and scene.told(d.i) for d in scene.of("deed"))
     labels = [scene.words(i, j) for i, j in scene.sentence.prefix] + [scene.words(scene.sentence.i, mention.i)]
     done = done or any(not _FIXATION.isdisjoint(label) for label in labels)  # 'Fixation: [x] suture anchor'
+    done = done or _answers_a_tendon(scene, mention)
     if stitch == "anchor" and not scene.header and not done:
         return
     if scene.sentence.section in ("implants", "instructions") or of_the_far_end(desk, scene, mention):
@@ -339,6 +341,21 @@ def _lay_fixation(desk: Desk, scene: Scene, mention: Mention, stitch: str) -> No
 
 
 _FIXATION = frozenset(["fixation", "refixation", "attachment"])
+
+
+def _answers_a_tendon(scene: Scene, mention: Mention) -> bool:
+    """'FDP fix | Mitek anchor', 'FDP core, small: suture anchor 3-0': it is what the label of a tendon asks for."""
+    begin = mention.i - (scene.word_before(mention.i) in _ONE)
+    if begin == scene.sentence.i:
+        label = [k for i, j in scene.sentence.prefix for k in range(i, j)]
+    elif scene.word_before(begin) == ":":
+        label = list(range(scene.sentence.i, begin))
+    else:
+        return False
+    return any(k in scene.page.tendon_words for k in label)
+
+
+_ONE = frozenset(["a", "one", "1"])
 
 
 def _told_of_again(desk: Desk, scene: Scene, mention: Mention, threads: list[Thread]) -> bool:

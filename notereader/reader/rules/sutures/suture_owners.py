@@ -5,7 +5,8 @@ from notereader.reader.drafting.held_counts import count_told
 from notereader.reader.groups import WRIST, Group, Target, has
 from notereader.reader.mentions.measures import count_of, times_told
 from notereader.reader.page import within
-from notereader.reader.rules.carried import carried
+from notereader.reader.reasons import Reason
+from notereader.reader.rules.carried import TAKEN_FOR_DEEP, carried
 from notereader.reader.rules.cuts.parted import of_the_parted
 from notereader.reader.rules.owners import (
     both_of_them,
@@ -52,7 +53,7 @@ _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 
 
-def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[str]]:
+def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[Reason]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     corrected = holders_of_corrected(desk, scene)
     if corrected:
@@ -281,7 +282,7 @@ def _which(scene: Scene, group: Group, i: int) -> bool:
     return group.j <= i and "which" in scene.words(group.j, min(group.j + 2, i))
 
 
-def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[str]]:
+def _suture_owners(desk: Desk, scene: Scene, i: int, j: int, groups: list[Group]) -> tuple[list[Target], list[Reason]]:
     named = [g for g in groups if g.tendons or g.generic or g.every]
     own = _put_around(desk, scene, i, j, groups) or _own_group(desk, scene, i, j, groups)
     own = own or _so_many_named(desk, scene, i, groups) or _with_those_added(desk, scene, i, groups)
@@ -671,17 +672,13 @@ def _in_all_of_them(desk: Desk, scene: Scene) -> list[Target]:
     return deep if len(deep) == count else []
 
 
-def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[str]]:
+def _carried(desk: Desk, scene: Scene) -> tuple[list[Target], list[Reason]]:
     wide = [] if scene.setting.groups else _in_all_of_them(desk, scene)
     if wide:
         return wide, []
-    found, reason = carried(desk, scene)
+    found, reasons = carried(desk, scene)
     deep = _deep_one_open(desk, scene, found)
-    return (
-        (deep, ["the tendon is not named here; taken for the deep flexor"])
-        if deep
-        else (found, [reason] * bool(reason))
-    )
+    return (deep, [TAKEN_FOR_DEEP]) if deep else (found, reasons)
 
 
 def _deep_one_open(desk: Desk, scene: Scene, found: list[Target]) -> list[Target]:
@@ -722,7 +719,7 @@ def _on_its_line(desk: Desk, scene: Scene) -> bool:
     return False
 
 
-def lay_suture(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule: str, *reasons: str) -> None:
+def lay_suture(desk: Desk, scene: Scene, i: int, j: int, name: str, value: Value, rule: str, *reasons: Reason) -> None:
     """Lay one value down for every tendon the suture in words i to j belongs to."""
     targets, doubts = suture_owners(desk, scene, i, j)
     for target in targets:

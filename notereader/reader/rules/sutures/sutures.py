@@ -6,6 +6,7 @@ from notereader.reader.desk import Desk, is_correction
 from notereader.reader.drafting.choosing import FINE
 from notereader.reader.groups import Target
 from notereader.reader.page import Break, Mention, within
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.carried import carried
 from notereader.reader.rules.deeds.grafts import of_the_far_end
 from notereader.reader.rules.sutures.bites import bites
@@ -108,7 +109,7 @@ def _lay_thread(desk: Desk, scene: Scene, thread: Thread, peers: list[int]) -> N
     if prefix is None or is_old(scene, thread) or (scene.negated(thread.i, thread.i, 3) and not thread.retold):
         return
     every, doubts = suture_owners(desk, scene, thread.i, thread.j)
-    doubts = [*doubts, *(["the note itself is not sure of it"] if is_guess(scene, thread.i) else [])]
+    doubts = [*doubts, *([Reason("note_unsure")] if is_guess(scene, thread.i) else [])]
     targets = respective(scene, thread.i, peers, every)
     targets = [
         t for t in targets if not (_second_thread(desk, scene, thread, t) or _only_supports(desk, scene, thread, t))

@@ -5,6 +5,7 @@ from itertools import pairwise
 from notereader.reader.desk import Desk
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.sutures.stump_threads import sews_a_stump_over
@@ -74,7 +75,7 @@ def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anch
     for before, thread in pairwise(threads):
         if _thin_one_behind(scene, before, thread, found):
             thread.role = PERIPHERAL
-            thread.reasons.append("named behind the core, without a word for what it is")
+            thread.reasons.append(Reason("behind_core"))
 
 
 def _of_a_weak_stitch(scene: Scene, thread: Thread) -> bool:

@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from notereader.reader.mentions.measures import NUMBER_WORDS
 from notereader.reader.page import Mention, Page, within
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene
 from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
@@ -46,7 +47,7 @@ class Thread:
     looped: bool | None = None
     role: str = ""
     retold: bool = False  # told in place of one that the speaker took back
-    reasons: list[str] = field(default_factory=list)
+    reasons: list[Reason] = field(default_factory=list)
 
 
 _NO_THREADS = frozenset(["button", "buttons", "mesh", "drain", "drains", "plate", "cup", "sponge", "bolster"])
@@ -74,7 +75,7 @@ def find_threads(scene: Scene) -> list[Thread]:
             thread.material, thread.material_at = mention.value, (mention.i, mention.j)
             thread.i, thread.j = min(thread.i, mention.i), max(thread.j, mention.j)
         if mention.rescued:
-            (thread or threads[-1]).reasons.append(f"misspelt: read as {mention.value}")
+            (thread or threads[-1]).reasons.append(Reason("misspelt", (mention.value,)))
     threads = _without_second_names(scene, threads)
     threads = _without_taken_back(scene, threads)
     for mention in (m for m in looped_threads(scene) if scene.told(m.i)):

@@ -6,6 +6,7 @@ from itertools import islice
 from notereader.reader.desk import Desk
 from notereader.reader.layout.layout import ONE_LINE
 from notereader.reader.page import Break, Mention, Page, Section, within
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.whole_note.element_body import shown_by_text, symptom
 from notereader.reader.rules.whole_note.element_words import left_open, shown_by_words
 from notereader.reader.rules.whole_note.whole import NOWHERE, Span, element_list, scene_at
@@ -40,12 +41,12 @@ class _Headed:
 
 def elements(desk: Desk) -> None:
     """Find which elements the note contains."""
-    headed, doubts = _headed(desk), doubt_table()
+    headed, unheaded = _headed(desk), doubt_table().unheaded
     for name in field_specs()["elements"]:
         spans = headed.get(name) or shown_by_words(desk, name) or shown_by_text(desk, name)
         if spans and name in _TOLD_AT_LENGTH and name not in headed:
             spans = [*spans, *_line_above(desk.page, spans[0][0])]
-        reasons = [doubts.without_heading] if name in doubts.unheaded and name not in headed else []
+        reasons = [Reason("without_heading")] if name in unheaded and name not in headed else []
         if spans:
             desk.add(scene_at(desk, spans[0][0]), "elements", NOWHERE, name, True, spans, "part of the note", *reasons)
 

@@ -2,6 +2,7 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.whole_note.whole import NOWHERE, case_list, lay
 from notereader.reader.scene import Scene
 
@@ -71,7 +72,7 @@ def _cut_by_something(desk: Desk) -> bool:
             by = next((m for m in range(k + 1, min(k + 9, j - 1)) if scene.page.words[m] in leads), None)
             if by is not None and not any(m.kind == "tendon" for m in scene.mentions):
                 span = (k, min(by + 4, j))
-                reason = "taken from the verb; the thing itself is not known"
+                reason = Reason("thing_unnamed")
                 desk.add(scene, "operation", NOWHERE, "mechanism", value, [span], "hurt by a thing", reason)
                 return True
     return False

@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.whole_note.mechanism import mechanism
 from notereader.reader.rules.whole_note.operation_dates import operation_dates
 from notereader.reader.rules.whole_note.whole import Told, case_list, lay
@@ -40,9 +41,7 @@ def _side(desk: Desk) -> None:
     for value in dict.fromkeys(m.value for _, m in sure or story or past):
         same = [f for f in sure + story + past if f[1].value == value]
         same.sort(key=lambda f: (f[0].header, not _names_digit(*f)))
-        doubts = (
-            [] if sure else ["said only of an earlier operation" if past else "said only in the story of the injury"]
-        )
+        doubts = [] if sure else [Reason("of_earlier_operation" if past else "in_story_of_injury")]
         lay(desk, "side", same[0][1], same, "side named", *doubts)
 
 
@@ -207,7 +206,7 @@ def _anaesthesia(desk: Desk) -> None:
         chosen = wide[0]
     elif chosen and chosen[1].value == "local" and _kept_awake(chosen[0]):
         m = replace(chosen[1], value="wide-awake local")
-        doubt = "taken from the adrenaline or from 'awake'; the name of the technique is not told"
+        doubt = Reason("technique_unnamed")
         lay(desk, "anaesthesia", m, [(chosen[0], m)], "local with adrenaline", doubt)
         return
     block = next((m for m in chosen[0].of("anaesthesia") if _is_block(chosen[0], m)), None) if chosen else None

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import FoundDate, Page
+from notereader.reader.reasons import Reason
 from notereader.reader.rules.whole_note.whole import NOWHERE, case_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -22,19 +23,19 @@ def operation_dates(desk: Desk) -> None:
         scene = scene_at(desk, injured.i)
         headed = scene.sentence.section in ("injury_date", "mechanism", "indication")
         said = headed or _tells_injury(desk, scene, injured)
-        doubts = [] if said else ["taken for the day of the injury because it lies shortly before the operation"]
+        doubts = [] if said else [Reason("shortly_before")]
         _lay_date(desk, injured, "injury_date", *doubts)
     reckoned = _reckoned(desk, chosen) if injured is None and chosen is not None else None
     if reckoned is not None:
         value, i, j = reckoned
-        doubt = "the day of the injury is counted back from the day of the operation"
+        doubt = Reason("counted_back")
         desk.add(scene_at(desk, i), "operation", NOWHERE, "injury_date", value, [(i, j)], "injury date", doubt)
 
 
-def _lay_date(desk: Desk, found: FoundDate, name: str, *doubts: str) -> None:
+def _lay_date(desk: Desk, found: FoundDate, name: str, *doubts: Reason) -> None:
     scene = scene_at(desk, found.i)
-    inferred = ["the order of day and month is inferred from the rest of the note"] if found.inferred else []
-    year = ["the note tells no year here; it is taken from its other dates"] if found.yearless else []
+    inferred = [Reason("order_inferred")] if found.inferred else []
+    year = [Reason("no_year")] if found.yearless else []
     reasons = [*inferred, *year, *doubts]
     desk.add(scene, "operation", NOWHERE, name, found.value, [(found.i, found.j)], name.replace("_", " "), *reasons)
 

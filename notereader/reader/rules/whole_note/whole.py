@@ -4,6 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Break, Mention, within
+from notereader.reader.reasons import Reason
 from notereader.reader.scene import Scene
 from notereader.reader.standing.cue_scopes import no_condition
 from notereader.vocabulary.wordlists import word_list
@@ -21,7 +22,7 @@ def scene_at(desk: Desk, k: int) -> Scene:
     return desk.scene_at(k)
 
 
-def lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str, *reasons: str) -> None:
+def lay(desk: Desk, name: str, chosen: Mention, told: list[Told], rule: str, *reasons: Reason) -> None:
     """Lay down a value of the operation with the words of its mentions.
 
     The chosen one comes first, then those of other sections, then the rest.
