@@ -347,8 +347,16 @@ class Desk:
     def repairable(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return the tendons that were repaired or, being cut, not said to have been treated otherwise."""
         found = [t for t in self.cut(digits) if self.may_be_repaired(t)]
+        found = [t for t in found if not self._only_grazed(t)] or found
         slipped = {(t.digit, t.tendon) for t in self.treatments if t.slip}
         return [t for t in found if t.slip or (t.digit, t.tendon) not in slipped]
+
+    def _only_grazed(self, target: Target) -> bool:
+        """'FDS scored, 10 %': of 'all tendons' none that is meant to be sewn, where no stitch in it is told."""
+        if self.extents.get(target) != "partial" or target in self.treatments or self.has_suture(target):
+            return False
+        told = self._told.get(("repairs", (target.digit, target.tendon, target.slip)), ())
+        return any(f.field == "extent_percent" and float(str(f.value)) <= _GRAZE for f in told)
 
     def sewn(self, digits: tuple[str, ...] | None = None) -> list[Target]:
         """Return, of the tendons that may be repaired, those whose suture was told; all where fewer than two."""
@@ -377,6 +385,7 @@ class Desk:
         return digits is None or not digits or target.digit in digits or target.digit is None
 
 
+_GRAZE = 20  # per cent of a tendon; so small a cut is smoothed or left
 _HARVEST = frozenset(["harvested", "harvesting"])
 
 

@@ -109,12 +109,14 @@ _BESIDE = frozenset(["neighbouring", "neighboring", "adjacent", "adjoining"])
 
 
 def _unexplored(page: Page, sentence: Sentence, setting: Setting) -> bool:
-    """'FDP and FDS of the neighbouring ring finger not explored': the next sentence is not of that finger."""
+    """'FDP and FDS of the ring finger not explored', 'Middle and small: not seen': what follows is not of them."""
     named = {d for g in setting.groups for d in g.digits}
-    if len(named) != 1 or not named.isdisjoint(setting.digits) or sentence.j - sentence.i > _SHORT:
+    if not named or not named.isdisjoint(setting.digits) or sentence.j - sentence.i > _SHORT:
         return False
     words = page.words[sentence.i : sentence.j]
-    denied = any(a in _DENIED and not _UNSEEN.isdisjoint(words[n + 1 : n + 3]) for n, a in enumerate(words))
+    denied = any(
+        a in _DENIED | {"nothing"} and not _UNSEEN.isdisjoint(words[n + 1 : n + 3]) for n, a in enumerate(words)
+    )
     other = any(m.kind in _TOLD_OF_IT for m in setting.mentions)
     return (denied or "unexplored" in words) and not other and _named_only_here(page, sentence, setting.mentions)
 

@@ -35,8 +35,9 @@ def _answered_at(page: Page, sentence: Sentence) -> int | None:
     """Return the first word of what a line says of the tendon it names, behind dots, a colon or a column of space."""
     words, first = page.words, sentence.i
     for k in range(first + 1, sentence.j):
-        if words[k - 1].startswith("..") or words[k - 1] == ":" or page.breaks[k] == Break.COLUMN:
-            if words[k].startswith("..") or words[k] == ":":
+        dash = words[k - 1] == "-" and words[k] in _CUT
+        if words[k - 1].startswith("..") or words[k - 1] == ":" or dash or page.breaks[k] == Break.COLUMN:
+            if words[k].startswith("..") or words[k] in (":", "-"):
                 continue
             return k if only_named(page, first, k, _RAYS) else None
     return next(
@@ -54,7 +55,32 @@ def _named_before(page: Page, first: int, k: int) -> bool:
     return page.breaks[k] == Break.SPACE and only_named(page, first, k, _RAYS | {"all"})
 
 
-_RAYS = frozenset([".", "i", "ii", "iii", "iv", "v", "1", "2", "3", "4", "5", "d1", "d2", "d3", "d4", "d5"])
+_RAYS = frozenset(
+    [
+        "1st",
+        "2nd",
+        "3rd",
+        "4th",
+        "5th",
+        ".",
+        "i",
+        "ii",
+        "iii",
+        "iv",
+        "v",
+        "1",
+        "2",
+        "3",
+        "4",
+        "5",
+        "d1",
+        "d2",
+        "d3",
+        "d4",
+        "d5",
+        "-",
+    ]
+)
 
 
 def _is_bare_cut(page: Page, sentence: Sentence, k: int) -> bool:

@@ -174,6 +174,8 @@ def goes_on(page: Page, before: Line, line: Line, small: bool = False) -> bool:
         return True  # 'Core sut ure  4-strand', 'with  3-O  Pr0lene' of a scan
     if last == "." and _opens_with_label(page, line) and _plain_word(page.words[line.i - 2]):
         return False  # '... 3-0 PDS.' above 'ring FDP: left, nothing to repair'
+    if last == ")" and ":" in page.words[line.i + 1 : line.i + 4]:
+        return False  # 'Repairs (4-0 Prolene for the middle, 5-0 for the ring)' above 'all three: Kirchmayr'
     if last in ("day", "pod") and page.words[line.i].isdecimal() and not fits:
         return True  # '... hand therapy on day', '4 for early passive'
     if last in _JOINTS and line.i - 1 > before.i and page.words[line.i].isdecimal():

@@ -10,6 +10,7 @@ from itertools import pairwise
 from spacy.language import Language
 from spacy.tokens import Doc
 
+from notereader.reader.layout.bare_shares import take_bare_shares
 from notereader.reader.layout.grid_shares import take_shares
 from notereader.reader.page import Break, Page, Quantity, page_of, within
 
@@ -104,6 +105,7 @@ def measures(doc: Doc) -> Doc:
             reach = found.j
     _take_units_of_labels(page)
     take_shares(page)
+    take_bare_shares(page)
     _share_units(page)
     return doc
 

@@ -120,7 +120,8 @@ def _mended_before(page: Page, sentence: Sentence) -> bool:
     if MENDED.isdisjoint(sentence.said):
         return False
     here = [d for d in page.dates if sentence.i <= d.i < sentence.j]
-    if here and _had_it_mended(page, sentence, here[0].i) and any(d.value > here[0].value for d in page.dates):
+    told = bool(here) and (_had_it_mended(page, sentence, here[0].i) or _mended_on(page, sentence, here[0].i))
+    if told and any(d.value > here[0].value for d in page.dates):
         return any(_revises(s) or not _SECOND_TIME.isdisjoint(s.said) for s in page.sentences)
     here = [d for d in here if not d.yearless]
     if not here:
@@ -143,6 +144,19 @@ def _had_it_mended(page: Page, sentence: Sentence, day: int) -> bool:
     words = page.words
     had = next((k for k in range(sentence.i, day) if words[k] == "had" and words[k + 1] in ("his", "her", "their")), -1)
     return had >= 0 and not MENDED.isdisjoint(words[had:day]) and "been" not in words[had:day]
+
+
+def _mended_on(page: Page, sentence: Sentence, day: int) -> bool:
+    """'Cut last month and mended on the 24th of January by one of us', 'was repaired by us on 24 January'."""
+    lead = page.words[max(sentence.i, day - _BY_WHOM) : day]
+    if page.dates[0].i == day or sentence.section in ("instructions", "date"):
+        return False  # the day that a note names first is its own
+    verb = next((n for n, word in enumerate(lead) if word in _MENDED_THEN), len(lead))
+    return verb < len(lead) and (lead[-1] == "on" or lead[-2:] == ["on", "the"])
+
+
+_BY_WHOM = 7  # words: 'repaired by my colleague on the'
+_MENDED_THEN = MENDED - {"repair"}
 
 
 def _days_of_revision(page: Page) -> list[str]:

@@ -49,8 +49,10 @@ from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
 from notereader.reader.standing.recollections import mark_recollections
 from notereader.reader.standing.rejected_labels import mark_rejected_labels
 from notereader.reader.standing.self_corrected import mark_taken_back
+from notereader.reader.standing.slings import mark_slings
 from notereader.reader.standing.spacers import mark_spacer
 from notereader.reader.standing.struck_out import mark_struck_out
+from notereader.reader.standing.talks import mark_talks
 from notereader.reader.standing.told_to_family import mark_told_to_family
 from notereader.reader.standing.unachieved import mark_unachieved
 from notereader.reader.standing.unchecked import mark_unchecked
@@ -156,6 +158,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_earlier_stage(page, sentence)
     mark_old_repair(page, sentence)
     mark_musings(page, sentence)
+    mark_talks(page, sentence)
     mark_answers_in_turn(page, sentence)
     mark_general_truth(page, sentence)
     mark_exemplary(page, sentence)
@@ -182,6 +185,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     _mark_stranger(page, sentence)
     _mark_muscles(page, sentence)
     mark_spacer(page, sentence)
+    mark_slings(page, sentence)
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
     mark_given_up(page, sentence)

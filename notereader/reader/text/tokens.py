@@ -12,6 +12,7 @@ from spacy.tokens import Doc
 from spacy.vocab import Vocab
 
 from notereader.reader.page import Break, Page
+from notereader.reader.text.capitals_misread import with_capitals_put_right
 from notereader.reader.text.lost_letters import with_lost_letters
 from notereader.reader.text.misheard import hear_numbers
 from notereader.vocabulary.wordlists import word_list
@@ -194,7 +195,7 @@ _YES_OR_NO = re.compile(r"\(\s*[Yy](?:es)?\s*/\s*[Nn]o?\s*\)(?=[ \t]*[:?=])", re
 
 def without_noise(text: str) -> str:
     """Return the note with its fax and page header lines blanked out; same length, so positions hold."""
-    work = with_lost_letters(text.translate(_SAME_LENGTH))
+    work = with_lost_letters(with_capitals_put_right(text.translate(_SAME_LENGTH)))
     if "_" in work:
         work = _WRITTEN_ON_LINE.sub(_off_line, _boxed_lines(_JOINING.sub(" ", work)))
     if "," in work:

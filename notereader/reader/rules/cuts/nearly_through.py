@@ -6,7 +6,21 @@ from notereader.reader.scene import Scene
 _TO_FIBRES = 8  # words: 'apart from a few dorsal fibres'
 _BUT_FOR = (["apart", "from"], ["but", "for"], ["other", "than"])
 _FIBRES = frozenset(
-    ["fibres", "fibers", "fibre", "fiber", "strand", "thread", "filaments", "wisp", "strip", "fascicle", "fascicles"]
+    [
+        "fibres",
+        "fibers",
+        "fibre",
+        "fiber",
+        "strand",
+        "strands",
+        "thread",
+        "threads",
+        "filaments",
+        "wisp",
+        "strip",
+        "fascicle",
+        "fascicles",
+    ]
 )
 
 
@@ -19,8 +33,8 @@ def but_for_fibres(scene: Scene, mention: Mention) -> Mention | None:
 def spares_fibres(scene: Scene, k: int) -> bool:
     """Tell whether a rest of the fibres is excepted from a cut that is told before word k."""
     behind = scene.words(k, min(k + _TO_FIBRES, scene.sentence.j))
-    for word in ("across", ","):
+    for word in ("across", "through", ","):
         behind = behind[behind[:1] == [word] :]
     behind = behind[1:] if behind[:2] == ["all", "but"] else behind
-    spared = behind[:2] in _BUT_FOR or behind[:1] in (["except"], ["save"], ["but"])
+    spared = behind[:2] in _BUT_FOR or behind[:1] in (["except"], ["save"], ["but"], ["bar"], ["barring"])
     return spared and not _FIBRES.isdisjoint(behind)

@@ -9,6 +9,7 @@ from notereader.reader.page import Break, within
 from notereader.reader.reasons import Reason
 from notereader.reader.rules.owners import meant_by_all, owners
 from notereader.reader.rules.results.dealt_results import holders_of_result
+from notereader.reader.rules.results.kind_tested_before import kind_tested_before
 from notereader.reader.rules.results.of_one_make import of_one_make, others_untested
 from notereader.reader.rules.results.throughout import moved_together, sutures_moved, throughout
 from notereader.reader.rules.strangers import of_a_stranger
@@ -281,6 +282,7 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     """Return the repaired tendons that the words of a remark, or what was spoken of before, point to."""
     others = the_rest(desk, scene) or _them(desk, scene, i) or _as_many(desk, scene, i) or _the_two(desk, scene, i)
     others = others or _both_kinds(desk, scene, i) or _kind_pulled_on(desk, scene, i)
+    others = others or kind_tested_before(desk, scene)
     others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
         return others

@@ -147,10 +147,18 @@ def _bare_behind(scene: Scene, lengths: list[Quantity]) -> list[Quantity]:
     bare = [q for q in scene.quantities if not q.unit and q.i > last]
     sided = [q for q in bare if q.i - last <= 3 and scene.next_word(q.j) in STUMPS]
     sided += [q for q in bare if q.i - last <= _SIDED and _in_a_stump(scene, q.j)]
+    sided += [q for q in bare if q.i - last <= _SIDED and _at_the_other_end(scene, last, q)]
     others = [q for q in bare if q.i - last <= 6 and ("the", "other") in pairwise(scene.words(q.j, q.j + 3))]
     dealt = [q for q in bare if 2 <= (q.low or 0) <= 25 and q.i - last <= _SIDED and _in_a_finger(scene, q)]
     sided += [q for q in bare if q.i - last <= _SIDED and _on_a_side(scene, last) and _on_a_side(scene, q.j)]
     return [q for q in bare if q in sided or q in others or q in dealt]
+
+
+def _at_the_other_end(scene: Scene, last: int, q: Quantity) -> bool:
+    """'10 mm of tendon prox. and 8 dist.', '12 mm on the near side and 9 on the far': each length with its end."""
+    here = side_of(scene.words(last, q.i))
+    there = side_of([w for w in scene.words(q.j, min(q.j + 3, scene.sentence.j)) if w not in _IN_THE][:1])
+    return 2 <= (q.low or 0) <= 25 and here != "" and there not in ("", here)
 
 
 def _on_a_side(scene: Scene, k: int) -> bool:

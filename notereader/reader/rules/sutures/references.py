@@ -298,7 +298,7 @@ def _part_the_same(desk: Desk, scene: Scene, k: int) -> _Phrase | None:
 
 def _all_the_same(desk: Desk, scene: Scene, k: int, after: list[str]) -> _Phrase | None:
     """'FDP index the same', 'I gave just the same', 'the same was done': all of the repair."""
-    led = _led_by_name(scene, k)
+    led = _led_by_name(scene, k) or _led_by_count(desk, scene, k)
     after = after[1:] if after[:1] == ["again"] and led else after
     if led and (after[:1] or [""])[0] in _SAYS_NO_NOUN and scene.told(k):
         return _Phrase(k, k + 1, None, "all")  # 'FDP index the same, and a 6-0 Prolene running stitch'
@@ -317,6 +317,20 @@ def _led_by_name(scene: Scene, k: int) -> bool:
     begins -= words[begins - 1] in (":", "-", ",", "done", "repaired")
     begins -= words[begins - 1] in ("was", "were")
     return any(g.j in (begins, k) for g in scene.setting.groups if g.i < g.j)
+
+
+def _led_by_count(desk: Desk, scene: Scene, k: int) -> bool:
+    """'Middle FDP: 4 str, same': a count between the name and what is the same, where the one before had so many."""
+    count = next((m for m in scene.of("strandword") if m.j == k - (scene.word_before(k) in _BEFORE_SAME)), None)
+    if count is None or not any(g.j <= count.i <= g.j + 3 for g in scene.setting.groups if g.tendons or g.digits):
+        return False
+    here = next((int(q.high) for q in scene.quantities if q.j in (count.i, count.i - 1) and q.high), 0)
+    before = desk.laid("strands", since=max(0, scene.sentence.i - _FAR_BACK), before=scene.sentence.i)
+    return bool(before) and before[-1].value == here
+
+
+_FAR_BACK = 80  # words
+_BEFORE_SAME = frozenset([",", "-", "the", ";"])
 
 
 def _stitch_beside(scene: Scene, k: int) -> bool:
