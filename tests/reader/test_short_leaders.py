@@ -11,7 +11,6 @@ HEAD = "Thumb, FPL repaired\n"
     [
         "  Ends ........ clean\n  Core ........ 4 strands\n  Edge stitch . not done\n",
         "  Epitendinous .. no\n  Ends ..... clean\n",
-        "  Edge suture . absent\n  Ends ........ clean\n",
     ],
 )
 def test_an_edge_stitch_not_done(text: str) -> None:
