@@ -20,7 +20,7 @@ from reader_sentences import each
         (
             "Small finger. A2 was intact, we left it alone. A4 had been vented at the first operation, so we rebuilt "
             "it with a slip of FDS.",
-            {"small A2": "intact"},
+            {"small A2": "intact", "small A4": "reconstructed"},
         ),
         (
             "Index. A1 had a 2 mm nick from the slate and was left.\n\n"

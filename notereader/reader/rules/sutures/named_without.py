@@ -10,9 +10,12 @@ _NOT_DONE = word_list("bearing", "not_done_there")
 
 def named_without(desk: Desk, scene: Scene, spots: list[Anchor], rule: str) -> None:
     """Lay down that a tendon left out of what a sentence tells of peripheral sutures has none."""
-    if not spots and scene.sentence.section != "peripheral":
+    named = [spot.i for spot in spots] or [
+        m.i for m in scene.of("pattern")
+    ]  # 'a running 6-0, the FDS none'
+    if not named and scene.sentence.section != "peripheral":
         return
-    first = spots[0].i if spots else scene.sentence.i
+    first = named[0] if named else scene.sentence.i
     for group in (g for g in scene.setting.groups if g.excepted and g.i > first):
         behind = [w for w in scene.words(group.j, scene.sentence.j) if w not in (".", "was", "finger", "were")]
         if " ".join(behind) not in _NOT_DONE or not scene.told(group.i):
