@@ -73,3 +73,36 @@ def test_the_same_for_one_of_two(rest: str) -> None:
     )
     found = told(note, "strands")
     assert found == {"index FDP": {"strands": 4}, "index FDS": {"strands": 2}, "small FDP": {"strands": 4}}
+
+
+@pytest.mark.parametrize(
+    ("likeness", "expected"),
+    [
+        ("FPL: identical stitch and thread to the index finger.", {"index FDP": 6, "thumb FPL": 6}),
+        ("FPL identical to the index FDP.", {"index FDP": 6, "thumb FPL": 6}),
+        ("FPL: not identical to the index finger.", {"index FDP": 6}),
+    ],
+)
+def test_identical_to_another(likeness: str, expected: dict[str, int]) -> None:
+    note = f"Right hand. {_CUT[0]} Index FDP sewn with a six-strand Savage of 4-0 Ethibond. {likeness}"
+    assert {name: facts["strands"] for name, facts in told(note, "strands").items()} == expected
+
+
+@pytest.mark.parametrize("question", ["How many strands? Six.", "Core suture, how many strands?  6", "Strands? six"])
+def test_a_question_answered_by_a_count(question: str) -> None:
+    note = f"Left small finger. FDP completely divided and repaired.\n{question}\nStitch: Savage."
+    assert told(note, "strands") == {"small FDP": {"strands": 6}}
+
+
+@pytest.mark.parametrize("ring", ["A2 still holds as a ring.", "The pulley closed like a ring."])
+def test_a_ring_that_is_no_finger(ring: str) -> None:
+    note = f"Left small finger. FDP completely divided. {ring} FDP repaired with a four-strand cruciate."
+    assert told(note, "strands") == {"small FDP": {"strands": 4}}
+
+
+def test_tighter_than_that_of_another_finger() -> None:
+    note = (
+        "Left index finger. FDP completely divided. The resting position was set a little tighter than that of the "
+        "middle finger. FDP repaired with a four-strand cruciate."
+    )
+    assert told(note, "strands") == {"index FDP": {"strands": 4}}

@@ -33,3 +33,10 @@ def test_another_result_behind_a_comma(note: str) -> None:
 def test_a_list_of_fingers_keeps_its_one_result() -> None:
     found = told(_SEWN + "Free glide in index, middle and ring.", "glide")
     assert {name: facts["glide"] for name, facts in found.items()} == dict.fromkeys(_NO_GAP_BUT_RING, "free")
+
+
+@pytest.mark.parametrize("field", ["gap", "bulk", "tension"])
+@pytest.mark.parametrize("answer", ["none", "nil"])
+def test_an_answer_in_one_finger(field: str, answer: str) -> None:
+    found = told(_SEWN + f"{field.capitalize()} {answer} in the index.", field)
+    assert found == {"index FDP": {field: "none"}}

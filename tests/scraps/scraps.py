@@ -1,10 +1,10 @@
 """Scraps of notes whose wording misleads a hurried reader, with the truth of what each states.
 
 `doubted` holds what was doubted, planned, hoped, heard or denied; `owned` what belongs to something else than the
-repair nearest in the text; `changed` what did not stay as it was first told; `mixed`, `later`, `further` and
-`seventh` some of each. About a third are honest twins: they look like such a scrap and state the good finding all the
-same, so that a reader that falls silent loses too. Each file was written by somebody who had not seen the rules, and
-read once before anything was learnt from it. The truth is complete for the fields of FIELDS and the findings of
+repair nearest in the text; `changed` what did not stay as it was first told; `mixed`, `later`, `further`, `seventh`
+and `eighth` some of each. About a third are honest twins: they look like such a scrap and state the good finding all
+the same, so that a reader that falls silent loses too. Each file was written by somebody who had not seen the rules,
+and read once before anything was learnt from it. The truth is complete for the fields of FIELDS and the findings of
 pulleys.
 
 Run: python tests/scraps/scraps.py [--faults]
@@ -23,7 +23,7 @@ from scoring import plain, promises_more
 from notereader.reader import read
 from notereader.record import Address
 
-FILES = ("doubted", "owned", "changed", "mixed", "later", "further", "seventh")
+FILES = ("doubted", "owned", "changed", "mixed", "later", "further", "seventh", "eighth")
 FIELDS = frozenset(
     [
         *("extent", "treatment", "strands", "stitch", "size", "material", "hold", "purchase_mm"),

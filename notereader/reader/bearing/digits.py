@@ -190,8 +190,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
     if word == "third" and before in ("distal", "proximal", "radial", "ulnar", "central", "one", "dist", "prox", "by"):
         return True  # 'vented distal third, ring intact'
     if mention.j - mention.i == 1 and word == "ring":
-        if before in _RINGS_WORN:
-            return True  # 'Finger tourniquet: glove ring, 31 min'
+        if before in _RINGS_WORN or before == "a":
+            return True  # 'Finger tourniquet: glove ring, 31 min', 'A2 still holds as a ring'
         if before in NEXT and after == "the" and mention.j + 1 in page.tendon_words:
             return False  # 'then ring the FDP was cut'
         if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":

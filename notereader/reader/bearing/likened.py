@@ -35,6 +35,8 @@ def is_likened_to(page: Page, group: Group, sentence: Sentence, lead: list[str])
     return (
         _told_again(page, group, sentence)
         or _same_as(page.words[max(sentence.i, group.i - 9) : group.i])
+        or identical_to(page.words[max(sentence.i, group.i - 9) : group.i])
+        or _than_that_of(page.words[max(sentence.i, group.i - 5) : group.i])
         or _as_those_of(page.words[max(sentence.i, group.i - 5) : group.i])
         or _closes_likeness(page, group, sentence, lead)
     )
@@ -54,6 +56,19 @@ def _behind_a_tendon(page: Page, group: Group, sentence: Sentence) -> bool:
     """'RF FDP as MF FDP.', 'FDP - as FDP of index': right behind the tendon that is likened to it."""
     marked = page.words[group.i - 2] in _MARKS if group.i > sentence.i + 2 else False
     return group.i - 2 - marked in page.tendon_words
+
+
+def _than_that_of(lead: list[str]) -> bool:
+    """'A little tighter than that of the middle finger'."""
+    return "of" in lead[-2:] and [w for w in lead if w not in ("the", "that", "those", "of")][-1:] == ["than"]
+
+
+def identical_to(lead: list[str]) -> bool:
+    """'Identical stitch and thread to the long finger', 'identical to that of the ring'."""
+    rest = [w for w in lead if w not in ("the", "that", "those", "of", "one", "ones")]
+    if rest[-1:] != ["to"] or "identical" not in rest:
+        return False
+    return {",", ";", "."}.isdisjoint(rest[rest.index("identical") :])
 
 
 def _as_those_of(lead: list[str]) -> bool:

@@ -185,6 +185,9 @@ def _of_neighbour(scene: Scene, i: int) -> bool:
     return at is not None and not any(g.digits and (g.i <= at < g.j or at < g.i < i) for g in scene.setting.groups)
 
 
+_ANSWERED = frozenset(["none", "nil", "0", "zero", "absent", "no", "yes", "present", "free", "slight"])
+
+
 def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:
     """'The repair glided freely in the middle finger and caught in the small': the finger right behind says where."""
     groups = [g for g in scene.setting.groups if g.digits and g.i >= j and not (g.reference or g.excepted)]
@@ -193,6 +196,7 @@ def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:
         return []
     pulleys = {k for m in scene.of("pulley") for k in range(m.i, m.j)}
     lead = [scene.page.words[k] for k in range(j, group.i) if k not in pulleys]
+    lead = lead[1:] if lead[:1] and lead[0] in _ANSWERED else lead  # 'Gap none in index'
     beside = group.i == j and scene.next_word(group.j) in ("", ".", ",", ";")  # 'No gap middle, no gap ring'
     if not beside and (not lead or not {"in", "of", "on"} & set(lead[-2:]) or not _WHERE.issuperset(lead)):
         return []

@@ -10,9 +10,7 @@ _NOT_DONE = word_list("bearing", "not_done_there")
 
 def named_without(desk: Desk, scene: Scene, spots: list[Anchor], rule: str) -> None:
     """Lay down that a tendon left out of what a sentence tells of peripheral sutures has none."""
-    named = [spot.i for spot in spots] or [
-        m.i for m in scene.of("pattern")
-    ]  # 'a running 6-0, the FDS none'
+    named = [spot.i for spot in spots] or [m.i for m in scene.of("pattern")]  # 'a running 6-0, the FDS none'
     if not named and scene.sentence.section != "peripheral":
         return
     first = named[0] if named else scene.sentence.i

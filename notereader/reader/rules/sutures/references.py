@@ -3,6 +3,7 @@
 from itertools import pairwise
 from typing import NamedTuple
 
+from notereader.reader.bearing.likened import identical_to
 from notereader.reader.desk import Copy, Desk, Finding, is_correction
 from notereader.reader.drafting.settling import words_cut_away
 from notereader.reader.groups import Group, Target, has
@@ -223,9 +224,10 @@ def _phrase(desk: Desk, scene: Scene, first: int) -> _Phrase | None:
 
 
 def _is_compared(scene: Scene, group: Group) -> bool:
-    """'Like the index', 'as for the ring FDP'."""
+    """'Like the index', 'as for the ring FDP', 'identical stitch to the long finger'."""
     lead = scene.words(max(group.i - 5, scene.sentence.i), group.i)
-    return group.reference and not _LIKE.isdisjoint(lead)
+    alike = not _LIKE.isdisjoint(lead) or identical_to(scene.words(max(group.i - 9, scene.sentence.i), group.i))
+    return group.reference and alike
 
 
 _LIKE = frozenset(["like", "as", "ditto"])

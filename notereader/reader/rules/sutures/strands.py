@@ -403,7 +403,7 @@ def _count_after(page: Page, j: int, end: int, virtual: int = -1) -> tuple[int |
     if k == j:
         k = _label_goes_on(page, j, end)
     start = k
-    while k < end and page.words[k] in (":", "=", "x", "-", "|") and k - start < 2:
+    while k < end and page.words[k] in (":", "=", "x", "-", "|", "?") and k - start < 2:  # 'how many strands? Six'
         k += 1
     chosen = k
     while k < end and (page.standing[k] == "unticked" or (k > chosen and page.words[k] == ">")):

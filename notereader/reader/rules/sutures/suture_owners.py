@@ -620,7 +620,11 @@ def _so_many_cut(desk: Desk, scene: Scene, group: Group) -> list[Target]:
     """'All three tendons with 3-0 Prolene': the tendons told to be cut, where they are as many as that."""
     told = [count_of(w) for w in scene.words(max(scene.sentence.i, group.i - 2), group.j)]
     cut = [t for t in desk.cut() if t.digit or t.tendon in WRIST]
-    return cut if max(told, default=0) == len(cut) > _PAIR else []
+    if max(told, default=0) == len(cut) > _PAIR:
+        return cut
+    through = [t for t in cut if desk.extents.get(t) != "partial"]  # 'all three: Kirchmayr', where a fourth was scored
+    labels = group.i <= scene.sentence.i + 1 and scene.next_word(group.j) == ":"
+    return through if labels and max(told, default=0) == len(through) > _PAIR else []
 
 
 _PAIR = 2
