@@ -63,12 +63,18 @@ def _than_that_of(lead: list[str]) -> bool:
     return "of" in lead[-2:] and [w for w in lead if w not in ("the", "that", "those", "of")][-1:] == ["than"]
 
 
+# 'An identical repair was done to the ring' tells what was done there.
+_PARTS_LIKENESS = frozenset(
+    [",", ";", ".", "was", "were", "is", "done", "made", "given", "applied", "performed", "put"]
+)
+
+
 def identical_to(lead: list[str]) -> bool:
     """'Identical stitch and thread to the long finger', 'identical to that of the ring'."""
     rest = [w for w in lead if w not in ("the", "that", "those", "of", "one", "ones")]
     if rest[-1:] != ["to"] or "identical" not in rest:
         return False
-    return {",", ";", "."}.isdisjoint(rest[rest.index("identical") :])
+    return _PARTS_LIKENESS.isdisjoint(rest[rest.index("identical") :])
 
 
 def _as_those_of(lead: list[str]) -> bool:
