@@ -135,7 +135,7 @@ def _same_as(lead: list[str]) -> bool:
     if lead[-2:-1] == ["as"] and lead[-1] in _DESCRIBED:
         return True  # 'the same core as described for the index finger'
     likened = lead[-1:] == ["as"] and lead[-2:-1] != [] and lead[-2] in _LIKENED  # 'core exactly as in the index FDP'
-    return likened or lead[-2:] in (["identical", "to"], ["alike", "to"], ["similar", "to"])
+    return likened or lead[-2:] in (["alike", "to"], ["similar", "to"])
 
 
 _DESCRIBED = frozenset(["described", "done", "used", "performed", "recorded", "told", "dictated", "stated", "given"])

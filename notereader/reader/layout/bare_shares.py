@@ -16,7 +16,7 @@ _first_word = attrgetter("i")
 
 def take_bare_shares(page: Page) -> None:
     """Take a bare 100 behind a tendon for per cent, and the other bare figures behind tendons of its paragraph."""
-    shares = [q for q in page.quantities if not q.unit and _is_share(q)]
+    shares = [q for q in page.quantities if not q.unit and may_be_share(q)]
     names = {m.j for m in page.mentions if m.kind in ("tendon", "slip")} if shares else set()
     told = [(_sentence_of(page, q), q) for q in shares if _behind_name(page.words, q.i) in names]
     closed = [(s, q) for s, q in told if q.j >= s.j or page.words[q.j] in _CLOSES]
@@ -26,7 +26,8 @@ def take_bare_shares(page: Page) -> None:
             q.unit = "%"
 
 
-def _is_share(q: Quantity) -> bool:
+def may_be_share(q: Quantity) -> bool:
+    """Tell whether a bare figure may be a share in per cent: a round one, and too large to count strands."""
     return q.low == q.high and q.high is not None and _LEAST <= q.high <= _ALL and not q.high % _STEP
 
 

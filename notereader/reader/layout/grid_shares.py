@@ -1,13 +1,12 @@
 """Bare figures in a grid that tell how much was cut: 'FDP   100   40   ok', or a column of them under 'cut'."""
 
+from notereader.reader.layout.bare_shares import may_be_share
 from notereader.reader.layout.grid_fingers import only_names
 from notereader.reader.layout.grid_lines import Span
 from notereader.reader.page import Page, Quantity, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _STATES = word_list("grid_shares", "states")
-_STEP = 5  # per cent; nobody guesses a share more finely
-_LEAST = 10  # per cent; a smaller bare figure may count strands
 _ALL = 100  # per cent
 _FEWEST = 2  # cells
 
@@ -57,6 +56,6 @@ def _shares(page: Page, cells: list[Sentence], bare: dict[int, Quantity]) -> lis
     figures = [bare[cell.i] for cell in cells if cell.i in bare]
     states = [cell for cell in cells if page.words[cell.i] in _STATES]
     whole = any(q.high == _ALL for q in figures)
-    fit = all(q.high is not None and (_LEAST <= q.high <= _ALL or not q.high) and not q.high % _STEP for q in figures)
+    fit = all(may_be_share(q) or q.high == 0 for q in figures)
     full = len(figures) + len(states) == len(cells) >= _FEWEST
     return figures if fit and full and (whole or states) else []
