@@ -60,6 +60,7 @@ from notereader.reader.text.label_counts import label_counts
 from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.numbered_options import without_options_left
+from notereader.reader.text.sheet import sheet_marks
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
@@ -213,6 +214,13 @@ def read(text: str, name: str | None = None) -> Record:
 
     `text` must already be clean (one kind of line end, no lone surrogates); positions count its code points.
     """
+    marks = list(sheet_marks(text))
+    reading = partial(_read_mended, name=name)
+    return read_written_out(text, marks, reading) if marks else reading(text)
+
+
+def _read_mended(text: str, name: str | None) -> Record:
+    """Read a note with its misprints put right, where it has any."""
     found = misprints(text)
     reading = partial(_read_in_full, name=name)
     return read_put_right(text, found, reading) if found else reading(text)
