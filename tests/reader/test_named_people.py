@@ -20,7 +20,9 @@ def test_a_name_is_no_stitch(head: str) -> None:
     assert told(head + SEWN, "stitch", "strands") == {}
 
 
-@pytest.mark.parametrize("foot", ["Sandhurst-Lee", "P. Ashdown-Becker", "Harcourt-Evans\nRegistrar", "T.R. Orford-Savage\n"])
+@pytest.mark.parametrize(
+    "foot", ["Sandhurst-Lee", "P. Ashdown-Becker", "Harcourt-Evans\nRegistrar", "T.R. Orford-Savage\n"]
+)
 def test_who_signs_is_no_stitch(foot: str) -> None:
     sewn = "Index FDP divided and repaired with a four-strand cruciate of 3-0 Prolene.\nBoth arteries clipped.\n"
     assert each(sewn + foot, "stitch") == {"index FDP": "cruciate"}

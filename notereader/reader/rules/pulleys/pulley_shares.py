@@ -263,7 +263,8 @@ def _of_something_else(scene: Scene, i: int, j: int) -> bool:
 
 def _fraction(scene: Scene, low: int, high: int) -> Share:
     """Return a share told as a fraction in percent; 'half torn off' is how it was found, not how much was opened."""
-    hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
+    found = (m for m in scene.of("opened") if m.value == "injured" and scene.next_word(m.j) != "back")
+    hurt = {k for m in found for k in range(m.i, m.j)}  # 'half cut', but not 'its first half cut back'
     for m in scene.of("fraction"):
         if low <= m.i < high and m.i not in hurt and not _found_so(scene, m):
             return {"extent_percent": (float(m.value), (m.i, m.j))}
@@ -271,7 +272,7 @@ def _fraction(scene: Scene, low: int, high: int) -> Share:
     for k, word in enumerate(words):
         if words[k : k + 3] == ["1", "/", "2"]:
             return {"extent_percent": (50.0, (low + k, low + k + 3))}
-        if word == "third" and any(w in PARTS for w in words[:k]):
+        if word == "third" and (any(w in PARTS for w in words[:k]) or _counted_end(scene, low + k - 1)):
             return {"extent_percent": (33.0, (low + k, low + k + 1))}
         if word == "half" and words[max(0, k - 1)] in PARTS and low + k not in hurt:
             return {"extent_percent": (50.0, (low + k, low + k + 1))}  # 'distal half divided'
@@ -301,7 +302,24 @@ def part_in(scene: Scene, low: int, high: int) -> Share:
             continue  # 'middle A2 intact'
         if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
             return {"part": (PARTS[word], (k, k + 1))}
+        if word in _COUNTED_ENDS and _counted_end(scene, k):
+            return {"part": (_COUNTED_ENDS[word], (k, k + 1))}
     return {}
+
+
+def _counted_end(scene: Scene, k: int) -> str:
+    """'The first half of A4', 'its last third', 'the first 5 mm': counted from the palm; not 'first, 5 mm of A2'."""
+    words = scene.page.words
+    if words[k] not in _COUNTED_ENDS or not (words[k + 1] in _HALVES or any(q.i == k + 1 for q in scene.quantities)):
+        return ""
+    before = scene.word_before(k)
+    led = before in _LEADS_TO_END or before.endswith("'s") or any(m.j == k for m in scene.of("pulley"))
+    return _COUNTED_ENDS[words[k]] if led else ""
+
+
+_COUNTED_ENDS = {"first": "proximal", "last": "distal"}
+_HALVES = frozenset(["half", "third", "quarter", "fifth"])
+_LEADS_TO_END = frozenset(["the", "its", "their", ":", "of"])
 
 
 _ABOUT = frozenset([".", "~", "about", "approx", "ca", "roughly"])

@@ -1,0 +1,66 @@
+"""'The first half of A4', 'its last third', 'cut back', 'took away': parts of a pulley, whatever the way of telling."""
+
+import pytest
+from reader_sentences import told
+
+HEAD = "Ring finger. FDP cut and repaired. "
+PARTS: dict[str, dict[str, object]] = {
+    "distal half": {"part": "distal", "extent_percent": 50},
+    "proximal third": {"part": "proximal", "extent_percent": 33},
+    "first half": {"part": "proximal", "extent_percent": 50},
+    "last third": {"part": "distal", "extent_percent": 33},
+    "first 4 mm": {"part": "proximal", "extent_mm": 4},
+}
+DEEDS = {
+    "opened": ("opened", "open", "vented"),
+    "split": ("split", "split", "vented"),
+    "cut back": ("cut back", "cut back", "trimmed"),
+    "taken out": ("took out", "take out", "trimmed"),
+    "taken away": ("took away", "take away", "trimmed"),
+    "pared away": ("pared away", "pare away", "trimmed"),
+}
+LAYOUTS = [
+    "The repair caught, so the {part} of A4 was {done}.",
+    "I {did} the A4 pulley's {part} because the join would not go under.",
+    "I had to {do} the {part} of A4.",
+    "A4 had its {part} {done}.",
+    "A5 was excised and the {part} of A4 {done}.",
+]
+
+
+@pytest.mark.parametrize("layout", LAYOUTS)
+@pytest.mark.parametrize("done", DEEDS)
+@pytest.mark.parametrize("part", PARTS)
+def test_a_part_of_a_pulley(part: str, done: str, layout: str) -> None:
+    did, do, finding = DEEDS[done]
+    words = layout.format(part=part, done=done, did=did, do=do)
+    assert told(HEAD + words, group="pulleys")["ring A4"] == {"finding": finding} | PARTS[part]
+
+
+@pytest.mark.parametrize(
+    "words", ["First, half of A4 was opened.", "At first 4 mm of A4 was opened.", "First A4 was opened by 4 mm."]
+)
+def test_what_came_first_is_no_part(words: str) -> None:
+    assert "part" not in told(HEAD + words, group="pulleys")["ring A4"]
+
+
+@pytest.mark.parametrize("words", ["I took out the torn edge of A4.", "We excised the ragged rims of A4."])
+def test_an_edge_taken_out_is_a_part(words: str) -> None:
+    assert told(HEAD + words, group="pulleys") == {"ring A4": {"finding": "trimmed"}}
+
+
+@pytest.mark.parametrize(
+    ("words", "finding"),
+    [
+        ("A1 was split in full to deliver it, and its tip, which was frayed, was cut back 1 to 2 mm.", "released"),
+        ("The tendon lay at A1, the A1 was opened, and its end was trimmed 2 mm.", "vented"),
+        ("A1 was opened and the stumps were shaved by 1 mm.", "vented"),
+    ],
+)
+def test_the_stump_is_trimmed_and_no_pulley(words: str, finding: str) -> None:
+    assert told(HEAD + words, group="pulleys") == {"ring A1": {"finding": finding}}
+
+
+def test_the_edges_of_a_pulley_are_its_own() -> None:
+    words = "A4 was torn, and its edge was trimmed by 2 mm."
+    assert told(HEAD + words, "finding", group="pulleys") == {"ring A4": {"finding": "trimmed"}}
