@@ -1,7 +1,7 @@
 """'The first half of A4', 'its last third', 'cut back', 'took away': parts of a pulley, whatever the way of telling."""
 
 import pytest
-from reader_sentences import told
+from reader_sentences import each, told
 
 HEAD = "Ring finger. FDP cut and repaired. "
 PARTS: dict[str, dict[str, object]] = {
@@ -64,3 +64,60 @@ def test_the_stump_is_trimmed_and_no_pulley(words: str, finding: str) -> None:
 def test_the_edges_of_a_pulley_are_its_own() -> None:
     words = "A4 was torn, and its edge was trimmed by 2 mm."
     assert told(HEAD + words, "finding", group="pulleys") == {"ring A4": {"finding": "trimmed"}}
+
+
+@pytest.mark.parametrize(
+    ("words", "mm"),
+    [
+        ("A 5 mm window was made in A4.", 5),
+        ("I cut a window of 5 mm in A4.", 5),
+        ("A window of 3 mm was cut into the A4 pulley.", 3),
+        ("It rubbed on A4 and I made a 4 mm window in it.", 4),
+        ("A window was opened through A4.", None),
+        ("A4 window opened, A2 intact.", None),
+        ("We made a window through A4 to look.", None),
+    ],
+)
+def test_a_window_in_a_pulley(words: str, mm: int | None) -> None:
+    share = {"extent_mm": mm} if mm else {}
+    assert told(HEAD + words, group="pulleys")["ring A4"] == {"finding": "vented"} | share
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A window was made between A2 and A4.",
+        "I looked at the stump through the A4 window.",
+        "The sheath was opened through a window between A4 and A5.",
+        "No window was made in A4.",
+    ],
+)
+def test_a_window_beside_a_pulley(words: str) -> None:
+    assert "vented" not in [f.get("finding") for f in told(HEAD + words, group="pulleys").values()]
+
+
+@pytest.mark.parametrize(
+    ("words", "finding"),
+    [
+        ("A4 cut 3 mm to stop the knot riding on it.", "vented"),
+        ("A4 cut by 3 mm so that the knot passes.", "vented"),
+        ("To get at the stump we cut the A3 and A4 pulleys across completely.", "released"),
+        ("A4 was therefore cut through completely.", "released"),
+        ("A4 was cut through completely by the blade.", "injured"),
+        ("A4 was cut by the glass.", "injured"),
+    ],
+)
+def test_who_cuts_for_a_reason_is_the_surgeon(words: str, finding: str) -> None:
+    assert told(HEAD + words, "finding", group="pulleys")["ring A4"] == {"finding": finding}
+
+
+@pytest.mark.parametrize(
+    ("words", "found"),
+    [
+        ("The fourth pulley was torn in its front half and I let it be.", {"ring A4": "injured"}),
+        ("I vented the fourth pulley; the second pulley was left alone.", {"ring A4": "vented", "ring A2": "intact"}),
+        ("A second pulley was intact.", {}),
+    ],
+)
+def test_pulleys_counted(words: str, found: dict[str, str]) -> None:
+    assert each(HEAD + words, "finding", group="pulleys") == found

@@ -246,6 +246,8 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
     ranged = words[k] == "from" and scene.next_word(mention.j) in _RANGE
     if ranged and (words[k - 1] in ("pulleys", "all") or "pulleys" in scene.words(first, k)):
         return False  # 'all pulleys from A1 through A4', 'its pulleys were intact from A1 to A4'
+    if words[k] in ("through", "into") and "window" in scene.words(max(first, k - 7), k):
+        return False  # 'a window was opened through C1'
     if words[k] == "to":
         return words[max(first, k - 1)] in _TO_PLACES
     if words[k] == "as" and words[k - 1] == "far":

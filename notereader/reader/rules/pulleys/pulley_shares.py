@@ -263,8 +263,7 @@ def _of_something_else(scene: Scene, i: int, j: int) -> bool:
 
 def _fraction(scene: Scene, low: int, high: int) -> Share:
     """Return a share told as a fraction in percent; 'half torn off' is how it was found, not how much was opened."""
-    found = (m for m in scene.of("opened") if m.value == "injured" and scene.next_word(m.j) != "back")
-    hurt = {k for m in found for k in range(m.i, m.j)}  # 'half cut', but not 'its first half cut back'
+    hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
     for m in scene.of("fraction"):
         if low <= m.i < high and m.i not in hurt and not _found_so(scene, m):
             return {"extent_percent": (float(m.value), (m.i, m.j))}
@@ -274,7 +273,8 @@ def _fraction(scene: Scene, low: int, high: int) -> Share:
             return {"extent_percent": (50.0, (low + k, low + k + 3))}
         if word == "third" and (any(w in PARTS for w in words[:k]) or _counted_end(scene, low + k - 1)):
             return {"extent_percent": (33.0, (low + k, low + k + 1))}
-        if word == "half" and words[max(0, k - 1)] in PARTS and low + k not in hurt:
+        leads = words[max(0, k - 1)] in PARTS or _counted_end(scene, low + k - 1)
+        if word == "half" and leads and low + k not in hurt:
             return {"extent_percent": (50.0, (low + k, low + k + 1))}  # 'distal half divided'
     return {}
 

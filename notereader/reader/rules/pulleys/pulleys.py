@@ -41,6 +41,7 @@ from notereader.reader.rules.pulleys.pulley_undone import stitches_gave_way, und
 from notereader.reader.rules.pulleys.pulleys_apart import told_of_all_but
 from notereader.reader.rules.pulleys.pulleys_lost import lost_after_all
 from notereader.reader.rules.pulleys.pulleys_opened_on import opened_on
+from notereader.reader.rules.pulleys.windows import WINDOWS
 from notereader.reader.rules.structures.part_digits import every_digit
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -164,7 +165,9 @@ def _of_another_day(scene: Scene, words: list[Mention]) -> bool:
 def _attachment(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], words: list[Mention]) -> Attachment:
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
     beside = [Thing(p.i, p.j) for p in places] + _stumps(scene)
-    return Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, PART_NOUNS)
+    cut = {k for w in words for k in range(w.i, w.j)}  # 'A2 was nicked and I made a window there': no sheath beside it
+    kept = [t for t in others(scene, _OTHERS) if not (t.i in cut and scene.page.words[t.i] in WINDOWS)]
+    return Attachment(scene, things, [*kept, *beside], words, PART_NOUNS)
 
 
 def _stumps(scene: Scene) -> list[Thing]:
