@@ -21,6 +21,7 @@ from notereader.reader.layout.parted_names import with_names_whole
 from notereader.reader.mentions import measures, mentions
 from notereader.reader.page import page_of
 from notereader.reader.rules.cuts.bare_cuts import bare_cuts
+from notereader.reader.rules.cuts.counted_whole import counted_whole
 from notereader.reader.rules.cuts.cut_likeness import same_as_there
 from notereader.reader.rules.cuts.cut_lists import listed_below, listed_beside, listed_with_share
 from notereader.reader.rules.cuts.every_flexor import every_flexor
@@ -110,6 +111,7 @@ _STATES = (
     every_flexor,
     same_as_there,
     told_shortly,
+    counted_whole,
     listed_below,
     listed_beside,
     listed_with_share,
