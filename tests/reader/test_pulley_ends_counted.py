@@ -121,3 +121,29 @@ def test_who_cuts_for_a_reason_is_the_surgeon(words: str, finding: str) -> None:
 )
 def test_pulleys_counted(words: str, found: dict[str, str]) -> None:
     assert each(HEAD + words, "finding", group="pulleys") == found
+
+
+@pytest.mark.parametrize("words", ["A4: prox. 6 mm open.", "A4 - proximal 6 mm open, A2 intact."])
+def test_so_much_of_it_is_open(words: str) -> None:
+    found = told(HEAD + words, group="pulleys")["ring A4"]
+    assert found == {"finding": "vented", "extent_mm": 6, "part": "proximal"}
+
+
+@pytest.mark.parametrize(
+    "words", ["There was a 6 mm open wound over A4.", "A4 may be open.", "A4: 6 mm open fracture beside it."]
+)
+def test_another_thing_is_open(words: str) -> None:
+    assert told(HEAD + words, group="pulleys") == {}
+
+
+@pytest.mark.parametrize(
+    ("words", "treatment"),
+    [
+        ("The edge was tacked with one 5-0 Prolene stitch.", "repaired"),
+        ("It was tacked together with a single 5-0 nylon stitch.", "repaired"),
+        ("The flaps were tacked down.", None),
+    ],
+)
+def test_an_edge_tacked(words: str, treatment: str | None) -> None:
+    found = told("Ring FDP cut to a third. " + words)["ring FDP"]
+    assert found.get("treatment") == treatment

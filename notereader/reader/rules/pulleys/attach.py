@@ -31,6 +31,7 @@ _TELLING = word_list("attach", "telling")
 _OF = frozenset(["of", "the", "a", "an", "this", "its", "was", "were", "is", "pulley"])
 _NEEDLESS = (["not", "necessary"], ["not", "needed"], ["not", "required"], ["not", "done"], ["not", "performed"])
 _ARE = (["were"], ["was"], ["are"], ["is"])
+_ABBREVIATED = frozenset(["prox", "dist", "approx", "ca"])  # 'A2: prox. 6 mm open'
 _STOP = frozenset([";", ".", "|"])
 _YES = (["y", ","], ["yes", ","])
 _SAME = frozenset(["same", "that", "this"])  # 'the ulnar nerve of the same finger was normal'
@@ -251,7 +252,8 @@ class Attachment:
 
     def _stopped(self, between: list[str]) -> bool:
         """Tell whether a thing's clause has ended; a semicolon lets pass what has no subject: 'bruised; left alone'."""
-        if "." in between or "|" in between:
+        stops = (k for k, w in enumerate(between) if w == ".")
+        if "|" in between or any(k == 0 or between[k - 1] not in _ABBREVIATED for k in stops):
             return True
         last = max((k for k, w in enumerate(between) if w == ";"), default=-1)
         return last >= 0 and not all(w in _LINK or w in (",", "and") or self._measure(w) for w in between[last + 1 :])

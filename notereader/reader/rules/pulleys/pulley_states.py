@@ -478,9 +478,15 @@ def _only_possible(scene: Scene, m: Mention) -> bool:
     """Tell whether a deed was only possible ('may have to vent A2') or the word no deed ('A1 stays open')."""
     before = _before(scene, m, 4)
     full = any(0 <= f.i - m.j <= 1 for f in scene.of("fully"))
+    measured = any(q.unit == "mm" and q.j == m.i for q in scene.quantities) and scene.next_word(m.j) in _ENDS_CELL
+    if measured:
+        return False  # 'A2: prox. 6 mm open', but not 'a 6 mm open wound'
     if scene.page.words[m.i] == "open" and scene.word_before(m.i) not in ("to", "i", "we") and not full:
         return True
     return bool(_UNSURE & set(before)) or before[-2:] == ["could", "have"]
+
+
+_ENDS_CELL = frozenset(["", ".", ",", ";", "|", ")"])
 
 
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
