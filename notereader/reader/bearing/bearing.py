@@ -174,7 +174,8 @@ def _last_told_of(page: Page, named: list[Group]) -> Group:
     last = named[-1]
     if len(named) > 1 and named[-2].every and not (named[-2].digits or last.digits or last.every):
         between = page.words[named[-2].j : last.i]
-        if between[:1] in ([","], [";"], ["."]) and not _NONE.isdisjoint(between[1:3]):
+        cut = next((n for n in range(len(between) - 1, -1, -1) if between[n] in (",", ";")), None)
+        if cut is not None and not _NONE.isdisjoint(between[cut + 1 : cut + 3]):
             return named[-2]
     return last
 
