@@ -271,9 +271,10 @@ def _fraction(scene: Scene, low: int, high: int) -> Share:
     for k, word in enumerate(words):
         if words[k : k + 3] == ["1", "/", "2"]:
             return {"extent_percent": (50.0, (low + k, low + k + 3))}
-        if word == "third" and any(w in PARTS for w in words[:k]):
+        if word == "third" and (any(w in PARTS for w in words[:k]) or _counted_end(scene, low + k - 1)):
             return {"extent_percent": (33.0, (low + k, low + k + 1))}
-        if word == "half" and words[max(0, k - 1)] in PARTS and low + k not in hurt:
+        leads = words[max(0, k - 1)] in PARTS or _counted_end(scene, low + k - 1)
+        if word == "half" and leads and low + k not in hurt:
             return {"extent_percent": (50.0, (low + k, low + k + 1))}  # 'distal half divided'
     return {}
 
@@ -301,7 +302,24 @@ def part_in(scene: Scene, low: int, high: int) -> Share:
             continue  # 'middle A2 intact'
         if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
             return {"part": (PARTS[word], (k, k + 1))}
+        if word in _COUNTED_ENDS and _counted_end(scene, k):
+            return {"part": (_COUNTED_ENDS[word], (k, k + 1))}
     return {}
+
+
+def _counted_end(scene: Scene, k: int) -> str:
+    """'The first half of A4', 'its last third', 'the first 5 mm': counted from the palm; not 'first, 5 mm of A2'."""
+    words = scene.page.words
+    if words[k] not in _COUNTED_ENDS or not (words[k + 1] in _HALVES or any(q.i == k + 1 for q in scene.quantities)):
+        return ""
+    before = scene.word_before(k)
+    led = before in _LEADS_TO_END or before.endswith("'s") or any(m.j == k for m in scene.of("pulley"))
+    return _COUNTED_ENDS[words[k]] if led else ""
+
+
+_COUNTED_ENDS = {"first": "proximal", "last": "distal"}
+_HALVES = frozenset(["half", "third", "quarter", "fifth"])
+_LEADS_TO_END = frozenset(["the", "its", "their", ":", "of"])
 
 
 _ABOUT = frozenset([".", "~", "about", "approx", "ca", "roughly"])

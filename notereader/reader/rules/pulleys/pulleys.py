@@ -20,6 +20,7 @@ from notereader.reader.rules.pulleys.pulley_names import (
     PARTS,
     PulleyGroup,
     excepted_pulleys,
+    is_tendon_end,
     made_from,
     named,
     of_its_stuff,
@@ -40,6 +41,7 @@ from notereader.reader.rules.pulleys.pulley_undone import stitches_gave_way, und
 from notereader.reader.rules.pulleys.pulleys_apart import told_of_all_but
 from notereader.reader.rules.pulleys.pulleys_lost import lost_after_all
 from notereader.reader.rules.pulleys.pulleys_opened_on import opened_on
+from notereader.reader.rules.pulleys.windows import WINDOWS
 from notereader.reader.rules.structures.part_digits import every_digit
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -162,8 +164,17 @@ def _of_another_day(scene: Scene, words: list[Mention]) -> bool:
 
 def _attachment(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], words: list[Mention]) -> Attachment:
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
-    beside = [Thing(p.i, p.j) for p in places]
-    return Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, PART_NOUNS)
+    beside = [Thing(p.i, p.j) for p in places] + _stumps(scene)
+    cut = {k for w in words for k in range(w.i, w.j)}  # 'A2 was nicked and I made a window there': no sheath beside it
+    kept = [t for t in others(scene, _OTHERS) if not (t.i in cut and scene.page.words[t.i] in WINDOWS)]
+    return Attachment(scene, things, [*kept, *beside], words, PART_NOUNS)
+
+
+def _stumps(scene: Scene) -> list[Thing]:
+    """'A1 was split to deliver it, and its tip was cut back 2 mm': the end of the tendon, and not of the pulley."""
+    words = scene.page.words
+    spots = (m.i - (words[m.i] not in ("its", "the")) for m in scene.of("endword"))
+    return [Thing(k, k + 2) for k in spots if is_tendon_end(scene.words(k - 1, k + 4))]
 
 
 def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], words: list[Mention]) -> None:
@@ -460,6 +471,9 @@ def _the_rest_too(scene: Scene, action: Mention) -> bool:
 
 def _a_part_of_it(scene: Scene, group: PulleyGroup, action: Mention) -> bool:
     """'Loose strips of A2 were cut off', 'A3: torn part cut off': what was cut away is named, and is a part."""
+    if action.j <= group.i:  # 'I took out the torn edge of A2'
+        between = set(scene.words(action.j, group.i))
+        return _names_a_part(scene, group.i) and between <= _CUT_PARTS | _TORN | {"the", "a", "of"}
     named = _names_a_part(scene, group.i) or _names_a_part(scene, action.i) or _takes_a_part(scene, action)
     return group.j <= action.i and named
 

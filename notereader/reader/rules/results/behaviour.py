@@ -290,6 +290,8 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
         return others
+    if _every_repair(scene, i):
+        return everyone(desk, scene, i)
     if said_of_all(scene, i):
         told = _just_named(desk, scene) if "them" in scene.words(*scene.part(i)) else []
         if len(told) > 1:
@@ -522,7 +524,26 @@ def _of_fingers(scene: Scene, sewn: list[Target]) -> list[Target]:
     return deep or sewn
 
 
+def _every_repair(scene: Scene, i: int) -> bool:
+    """'All digits were moved; no repair separated and none bunched', 'none of the repairs gapped', whatever finger."""
+    if any(g.tendons or g.digits for g in scene.setting.groups):
+        return False
+    words = [w for w in scene.words(scene.sentence.i, scene.part(i)[1]) if w not in _BEFORE_REPAIRS]
+    return any(pair in _REPAIRS_ALL for pair in pairwise(words))
+
+
+_BEFORE_REPAIRS = frozenset(["the", "of", "these", "tendon", "flexor", "my", "our", "finished"])
+_REPAIRS_ALL = frozenset(
+    [
+        *(("no", "repair"), ("none", "repairs"), ("every", "repair"), ("all", "repairs")),
+        *(("any", "repair"), ("any", "repairs"), ("one", "repair")),
+    ]
+)
+
+
 def _everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    if _every_repair(scene, i):
+        return desk.sewn()
     if _every_finger(scene) and len(scene.every_digit) > 1:
         return _of_fingers(scene, desk.sewn(scene.every_digit or None))
     told = _just_named(desk, scene)
