@@ -36,6 +36,8 @@ def knot(desk: Desk, scene: Scene) -> None:
         near = near or ([mention] if _goes_on(desk, scene) else [])
         if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
             continue
+        if _of_the_strands(scene, mention, near[0]):
+            continue
         if any(m.kind == "role" and m.value == "skin" for m in scene.mentions) and not scene.of("strandword", "stitch"):
             continue
         if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(
@@ -66,6 +68,15 @@ def knot(desk: Desk, scene: Scene) -> None:
         else:
             lay_suture(desk, scene, i, j, "knot", mention.value, "place of the knots")
         return
+
+
+def _of_the_strands(scene: Scene, place: Mention, knots: Mention) -> bool:
+    """'Eight strands between the ends, knots left on the surface': the first place is not where the knots lie."""
+    apart = place.j <= knots.i and not _STOPS.isdisjoint(scene.words(place.j, knots.i))
+    return apart and any(m.i >= knots.j and m.value != place.value for m in scene.of("knot"))
+
+
+_STOPS = frozenset([",", ";"])
 
 
 def _dealt_out(desk: Desk, scene: Scene) -> bool:

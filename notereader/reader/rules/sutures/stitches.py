@@ -9,6 +9,7 @@ from notereader.reader.page import Break, Mention
 from notereader.reader.reasons import Reason
 from notereader.reader.rules.deeds.grafts import has_donor, into_another, of_the_far_end
 from notereader.reader.rules.strangers import has_strange_subject
+from notereader.reader.rules.sutures.nail_traction import pulls_on_a_nail
 from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.sutures.suture_owners import respective, suture_owners
 from notereader.reader.rules.sutures.threads import Thread
@@ -95,7 +96,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             scene.header and mention.kind == "anchor"
         ):
             _lay_fixation(desk, scene, mention, "anchor")
-    for mention in (m for m in scene.of("button") if not _told_of_again(desk, scene, m, threads)):
+    buttons = [] if pulls_on_a_nail(scene) else scene.of("button")
+    for mention in (m for m in buttons if not _told_of_again(desk, scene, m, threads)):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
             _lay_fixation(desk, scene, mention, "pull-out")
 

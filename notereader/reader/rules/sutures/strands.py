@@ -374,7 +374,8 @@ def _in_one_word(scene: Scene, k: int) -> list[tuple[int, int, int]]:
     if match.group(2) in ("s", "st"):
         near = scene.words(max(scene.sentence.i, k - 6), min(scene.sentence.j, k + 4))
         written = match.group(2) == "st" or scene.page.raw(k, k + 1)[-1] == "S"
-        if not written or _REPAIR_WORDS.isdisjoint(near) or int(match.group(1)) not in (2, 4, 6, 8):
+        named = any(-4 <= m.i - k <= 3 for m in scene.of("stitch"))
+        if not written or (not named and _REPAIR_WORDS.isdisjoint(near)) or int(match.group(1)) not in (2, 4, 6, 8):
             return []
     return [(int(match.group(1)), k, k + 1)]
 
