@@ -12,6 +12,7 @@ from itertools import pairwise
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.strangers import strange_subject
+from notereader.reader.rules.sutures.things_closed import patterns_of_things
 from notereader.reader.scene import Scene, is_landmark
 from notereader.vocabulary.wordlists import word_list
 
@@ -67,7 +68,16 @@ def anchors(scene: Scene) -> list[Anchor]:
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
     found += _of_strangers(scene)
     found.sort(key=lambda a: a.i)
-    return _of_the_thing_sewn(scene, found)
+    return _of_the_thing_sewn(scene, _of_things_closed(scene, found))
+
+
+def _of_things_closed(scene: Scene, found: list[Anchor]) -> list[Anchor]:
+    """'..., and the sheath was closed with a running 6-0': the pattern is of the sheath."""
+    if "pattern" not in scene.kinds:
+        return found
+    skin = [(m.i, m.j, "skin") for m in scene.of("role") if m.value == "skin"]
+    whose = patterns_of_things(scene, [*((a.i, a.j, a.role) for a in found), *skin])
+    return [Anchor(a.i, a.j, whose[a.i]) if a.role == "pattern" and a.i in whose else a for a in found]
 
 
 def _of_the_thing_sewn(scene: Scene, found: list[Anchor]) -> list[Anchor]:
