@@ -25,7 +25,7 @@ _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 _NOT_TOLD = (
     *(["would", word] for word in ("have", "be", "only")),
-    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable")),
+    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable", "reserved")),
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
     ["had", "to"],
     ["is", "half"],
