@@ -57,13 +57,24 @@ def told_at(desk: Desk, scene: Scene, spot: Anchor, threads: list[Thread], first
     if _given_up(scene, spot):
         left = _not_used(scene, spot) or _not_again(scene, spot) or tried_and_left(scene, spot.j)
         return Told("absent" if left else "")
-    if scene.answer(spot.j) in _NO:
+    if scene.answer(spot.j) in _NO or _answered_of_a_name(scene, spot):
         return Told("absent")
     if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
         return Told("absent", settles=True)
     if scene.sentence.section == PERIPHERAL and first and _heading_says_nothing(scene, spot):
         return Told(settles=True)
     return _named(scene, spot, threads)
+
+
+def _answered_of_a_name(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous ring: none', 'Peripheral suture, index: nil': the name of a finger or tendon before the answer."""
+    k = spot.j + (scene.next_word(spot.j) in ("suture", "stitch"))
+    k += scene.next_word(k) in (",", "-", "(")
+    group = next((g for g in scene.setting.groups if g.i == k), None)
+    if group is None:
+        return False
+    k = group.j + (scene.next_word(group.j) == ")")
+    return scene.next_word(k) == ":" and scene.next_word(k + 1) in _NO and scene.next_word(k + 2) in _ENDS
 
 
 def _left_open(scene: Scene, spot: Anchor) -> bool:

@@ -504,6 +504,6 @@ def _is_tissue(scene: Scene, j: int) -> bool:
     if scene.next_word(j) != "of":
         return False
     after = scene.words(j + 1, min(j + 3, scene.sentence.j))
-    if not after or after[0] == "it" or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
+    if not after or after[0] == "it" or after == ["the", "same"] or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
         return False
     return after[0] in _TISSUE

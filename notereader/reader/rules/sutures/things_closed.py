@@ -1,5 +1,6 @@
 """Runs of thread told of another thing: '..., and the sheath was closed with a running 6-0', 'A2: running 6-0'."""
 
+from notereader.reader.page import Break
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -38,10 +39,11 @@ def _end_of_statement(scene: Scene, named: list[Span], i: int, j: int) -> int:
     words, k = scene.page.words, i - 1
     while k >= scene.sentence.i and i - k <= _LONGEST_LEAD and words[k] in _LEADS:
         k -= 1
+    heads_line = k >= scene.sentence.i and scene.page.breaks[k + 1] >= Break.LINE
     tendons = [a for a, _, role in named if a >= j and role in _OF_TENDONS]
     if k < scene.sentence.i:
         return 0 if tendons else scene.sentence.j
-    if words[k] not in _OPENS:
+    if words[k] not in _OPENS and not heads_line:
         return 0
     stops = (n for n in range(j, scene.sentence.j) if words[n] in (",", ";"))
     return min([next(stops, scene.sentence.j), *tendons])
