@@ -209,7 +209,23 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
         count = _count_at(scene.page, group.j + 1)
         if count in (2, 4, 6, 8) and closes and scene.told(group.j + 1):
             return [(count, group.j + 1, group.j + 2)]
-    return _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+    return _bracketed_next(scene, counts[0][2]) or _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+
+
+def _bracketed_next(scene: Scene, k: int) -> list[tuple[int, int, int]]:
+    """'Strands: 4 (FDP), 2 (FDS)': the counts behind the first of a label, each with its tendon or finger in brackets."""
+    found: list[tuple[int, int, int]] = []
+    while scene.next_word(k) == "(":
+        group = next((g for g in scene.setting.groups if g.i == k + 1 and scene.next_word(g.j) == ")"), None)
+        if group is None:
+            return []
+        j = group.j + 1 + (scene.next_word(group.j + 1) in (",", ";", "and", "/"))
+        count = _count_at(scene.page, j) if j < scene.sentence.j else None
+        if count not in (2, 4, 6, 8) or scene.next_word(j + 1) != "(":
+            break
+        found.append((count, j, j + 1))
+        k = j + 1
+    return found
 
 
 def _the_other_six(scene: Scene, named: list[Group], i: int) -> list[tuple[int, int, int]]:
