@@ -8,7 +8,14 @@ from notereader.reader.desk import Desk
 from notereader.reader.rules.results.not_taken_away import takes_away
 from notereader.reader.rules.sutures.edges_of_others import belongs_elsewhere
 from notereader.reader.rules.sutures.lost_peripheral import lost_again, renewed_next
-from notereader.reader.rules.sutures.peripheral_wished import not_done_here, tried_and_left, wanting_room
+from notereader.reader.rules.sutures.peripheral_wished import (
+    left_off_for_it,
+    not_done_here,
+    plainly_none,
+    tried_and_left,
+    wanting_room,
+    would_be,
+)
 from notereader.reader.rules.sutures.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.sutures.threads import Thread, find_sizes
 from notereader.reader.scene import Scene
@@ -48,6 +55,10 @@ def told_at(desk: Desk, scene: Scene, spot: Anchor, threads: list[Thread], first
         return Told()
     if _gone_again(desk, scene, spot):
         return Told("absent")
+    if plainly_none(scene, spot.i, spot.j):
+        return Told("absent")
+    if would_be(scene, spot.j):
+        return Told("absent" if left_off_for_it(scene, spot.j) else "")
     if _not_told(scene, spot):
         return Told("absent" if wanting_room(scene.words(spot.j, scene.sentence.j)) else "")
     if _none_given(scene, spot):

@@ -266,6 +266,8 @@ def _told_next(scene: Scene, thing: Mention, j: int) -> bool:
     k = thing.i - 1
     while k > j and scene.page.words[k] in _NAMING:
         k -= 1
+    if scene.page.words[k] == ";":
+        return True
     opens = scene.page.words[k] in _OPENING or scene.page.words[scene.sentence.i] == "after"
     return opens and not MENDED.isdisjoint(scene.words(thing.j, min(thing.j + _SOON, scene.sentence.j)))
 

@@ -5,9 +5,9 @@ from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
 _THINGS = frozenset(["sheath", "pulley", "nerve", "vessel", "skin", "other", "muscle", "drain"])
-_OPENS = frozenset([",", ";", "and", "then", "&", "+", "while", "whereas"])
+_OPENS = frozenset([",", ";", "and", "then", "&", "+", "while", "whereas", "before", "after", "until", "once"])
 _OF_TENDONS = frozenset(["core", "peripheral", "tendon"])
-_LEADS = frozenset(["the", "a", "an", "its", "his", "her", "flexor", "tendon", "ulnar", "radial", "digital", "both"])
+_LEADS = frozenset(["the", "a", "an", "its", "his", "her", "flexor", "tendon", "ulnar", "radial", "digital", "both", "palm", "palmar"])
 _CLOSED = word_list("roles", "mended") | {"run", "oversewn", "sutures", "with", ":"}
 _LONGEST_LEAD = 4  # words: 'the ulnar digital'
 _SOON = 5  # words: 'pulley was then closed'
@@ -41,7 +41,7 @@ def _end_of_statement(scene: Scene, named: list[Span], i: int, j: int) -> int:
         k -= 1
     heads_line = k >= scene.sentence.i and scene.page.breaks[k + 1] >= Break.LINE
     tendons = [a for a, _, role in named if a >= j and role in _OF_TENDONS]
-    if k < scene.sentence.i:
+    if k < scene.sentence.i or (k == scene.sentence.i and words[k] == "then"):
         return 0 if tendons else scene.sentence.j
     if words[k] not in _OPENS and not heads_line:
         return 0
