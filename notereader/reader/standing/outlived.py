@@ -7,7 +7,9 @@ from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _FATES = word_list("outlived", "fates")
-_NO_ROOM = frozenset([("no", "room"), ("no", "space"), ("enough", "room"), ("little", "room"), ("insufficient", "room")])
+_NO_ROOM = frozenset(
+    [("no", "room"), ("no", "space"), ("enough", "room"), ("little", "room"), ("insufficient", "room")]
+)
 _LEADS = frozenset(["after", "because", "as", "since", "once", "when"])
 _STOPS = frozenset([",", ";", ".", ":", "(", ")", "so", "but", "and", "therefore"])
 _CORE = ("stitch", "strandword")
@@ -15,7 +17,7 @@ _NEAR = 16  # words
 
 
 def mark_outlived(page: Page, sentence: Sentence) -> None:
-    """Set aside the cores of a sentence that it says gave way before another was placed, or were not placed for room."""
+    """Set aside the cores of a sentence that gave way before another was placed, or were not placed for room."""
     said = sentence.said
     if "room" in said or "space" in said:
         _mark_no_room(page, sentence)

@@ -61,7 +61,7 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
 
 
 def _leads_to_thread(scene: Scene, k: int) -> bool:
-    """Tell whether a size, a material or the noun of a suture stands right behind: 'running 9-0', 'continuous nylon'."""
+    """Tell whether a size, a material or the noun of a suture stands right behind: 'running 9-0'."""
     behind = scene.words(k, min(k + 2, scene.sentence.j))
     sized = any(w.endswith("-0") or w in _THREADS for w in behind)
     return sized or any(k <= m.i <= k + 1 for m in scene.of("material"))

@@ -1,4 +1,4 @@
-"""A suture told before the tendon it went into: 'the FDP took six strands, only a Kessler of 4-0 fitted into the FDS'."""
+"""A suture told before the tendon it went into: 'the FDP took six strands, only a Kessler fitted into the FDS'."""
 
 from notereader.reader.groups import Group
 from notereader.reader.scene import Scene

@@ -1,4 +1,4 @@
-"""Threads through a nail that pull on a finger: 'A 3-0 nylon through the nail for the rubber band', 'a traction suture'."""
+"""Threads through a nail that pull on a finger: 'A 3-0 nylon through the nail for the rubber band'."""
 
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list

@@ -32,7 +32,10 @@ _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 _NOT_TOLD = (
     *(["would", word] for word in ("have", "be", "only")),
-    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable", "reserved")),
+    *(
+        ["was", word]
+        for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable", "reserved")
+    ),
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
     ["had", "to"],
     ["is", "half"],
@@ -176,7 +179,9 @@ def meant_and_not_placed(scene: Scene, spot: Anchor) -> bool:
     if scene.page.standing[spot.i] != "plan":
         return False
     behind = scene.words(spot.j, scene.sentence.j)
-    denied = any(pair in _WAS_NOT and _not_placed(behind[k : k + _TOLD_OF_IT]) for k, pair in enumerate(pairwise(behind)))
+    denied = any(
+        pair in _WAS_NOT and _not_placed(behind[k : k + _TOLD_OF_IT]) for k, pair in enumerate(pairwise(behind))
+    )
     return denied or any(_not_placed(behind[k : k + _TOLD_OF_IT]) for k, word in enumerate(behind) if word in _IT)
 
 

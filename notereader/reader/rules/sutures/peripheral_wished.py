@@ -1,4 +1,4 @@
-"""A peripheral suture wished for or tried, and not there: 'would have been good, but there was no room', 'here I did not'."""
+"""A peripheral suture wished for or tried, and not there: 'would have been good but there was no room'."""
 
 from itertools import pairwise
 

@@ -168,17 +168,21 @@ def _of_strangers(scene: Scene) -> list[Anchor]:
 
 
 def _things_sewn(scene: Scene) -> set[int]:
-    """'Running 5-0 to the fascia', '..., the flap sewn with 5-0': a thing that is sewn, and not only where one worked."""
+    """'Running 5-0 to the fascia', '..., the flap sewn with 5-0': a thing sewn, and not only where one worked."""
     if _SOFT.isdisjoint(scene.said):
         return set()
     words = scene.page.words
     spots = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _SOFT]
     led = {k for k in spots if scene.words(k - 2, k) in (["to", "the"], ["for", "the"]) or words[k - 1] == "to"}
-    led |= {k for k in spots if words[k - 1] in ("the", "a") and words[k - 2] in MENDED}  # 'a running 5-0 closed the flap'
-    return led | {k for k in spots if not MENDED.isdisjoint(scene.words(k + 1, min(k + 4, scene.sentence.j)))}
+    led |= {
+        k for k in spots if words[k - 1] in ("the", "a") and words[k - 2] in MENDED
+    }  # 'a running 5-0 closed the flap'
+    behind = ((k, scene.words(k + 1, min(k + 4, scene.sentence.j))) for k in spots)
+    return led | {k for k, after in behind if not _SEWN.isdisjoint(after) and "down" not in after}
 
 
 _SOFT = word_list("roles", "soft_things")
+_SEWN = MENDED - {"tacked"}  # 'the profundus was sewn and its flap tacked down with a running 6-0' is of the tendon
 
 
 def _sews(scene: Scene) -> bool:

@@ -261,14 +261,17 @@ def _told_next(scene: Scene, thing: Mention, j: int) -> bool:
 
     An extensor tendon may have strands of its own, 'a four-strand core was used, the extensor tendon being sewn'.
     """
-    if thing.i < j or thing.value == "extensor tendon":
+    if thing.value == "extensor tendon":
         return False
+    timed = scene.page.words[scene.sentence.i] in ("after", "once", "when")
+    if thing.i < j:  # 'After the nerve was sewn with 9-0, a four-strand core was placed'
+        return timed and "," in scene.words(thing.j, j)
     k = thing.i - 1
     while k > j and scene.page.words[k] in _NAMING:
         k -= 1
     if scene.page.words[k] == ";":
         return True
-    opens = scene.page.words[k] in _OPENING or scene.page.words[scene.sentence.i] == "after"
+    opens = scene.page.words[k] in _OPENING or timed
     return opens and not MENDED.isdisjoint(scene.words(thing.j, min(thing.j + _SOON, scene.sentence.j)))
 
 

@@ -209,11 +209,13 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
         count = _count_at(scene.page, group.j + 1)
         if count in (2, 4, 6, 8) and closes and scene.told(group.j + 1):
             return [(count, group.j + 1, group.j + 2)]
-    return _bracketed_next(scene, counts[0][2]) or _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+    return (
+        _bracketed_next(scene, counts[0][2]) or _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+    )
 
 
 def _bracketed_next(scene: Scene, k: int) -> list[tuple[int, int, int]]:
-    """'Strands: 4 (FDP), 2 (FDS)': the counts behind the first of a label, each with its tendon or finger in brackets."""
+    """'Strands: 4 (FDP), 2 (FDS)': the counts behind the first, each with its tendon or finger in brackets."""
     found: list[tuple[int, int, int]] = []
     while scene.next_word(k) == "(":
         group = next((g for g in scene.setting.groups if g.i == k + 1 and scene.next_word(g.j) == ")"), None)
@@ -520,6 +522,11 @@ def _is_tissue(scene: Scene, j: int) -> bool:
     if scene.next_word(j) != "of":
         return False
     after = scene.words(j + 1, min(j + 3, scene.sentence.j))
-    if not after or after[0] == "it" or after == ["the", "same"] or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
+    if (
+        not after
+        or after[0] == "it"
+        or after == ["the", "same"]
+        or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions)
+    ):
         return False
     return after[0] in _TISSUE

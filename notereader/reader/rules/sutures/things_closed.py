@@ -7,7 +7,9 @@ from notereader.vocabulary.wordlists import word_list
 _THINGS = frozenset(["sheath", "pulley", "nerve", "vessel", "skin", "other", "muscle", "drain"])
 _OPENS = frozenset([",", ";", "and", "then", "&", "+", "while", "whereas", "before", "after", "until", "once"])
 _OF_TENDONS = frozenset(["core", "peripheral", "tendon"])
-_LEADS = frozenset(["the", "a", "an", "its", "his", "her", "flexor", "tendon", "ulnar", "radial", "digital", "both", "palm", "palmar"])
+_LEADS = frozenset(
+    ["the", "a", "an", "its", "his", "her", "flexor", "tendon", "ulnar", "radial", "digital", "both", "palm", "palmar"]
+)
 _CLOSED = word_list("roles", "mended") | {"run", "oversewn", "sutures", "with", ":"}
 _LONGEST_LEAD = 4  # words: 'the ulnar digital'
 _SOON = 5  # words: 'pulley was then closed'
