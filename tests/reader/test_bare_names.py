@@ -1,6 +1,7 @@
 """Short names of fingers without 'finger': 'sliced her right small on a slate', 'UDN small divided'."""
 
 import pytest
+
 from notereader.reader import read
 
 _HANDS = ("right", "left", "R", "L", "Rt", "Lt")
