@@ -1,5 +1,7 @@
 """Fingers that close what is told of each pulley: 'A2 was vented in the index and A4 was released in the ring'."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
@@ -46,7 +48,7 @@ def of_its_statement(desk: Desk, scene: Scene, mention: Mention) -> tuple[str, .
         return ()
     if not all(_led(scene, g) for g in places) or pulleys[-1].i > places[-1].i:
         return ()
-    for place, after in zip(places, places[1:], strict=False):
+    for place, after in pairwise(places):
         between = [p for p in pulleys if place.j <= p.i < after.i]
         if not between or _JOINTS.isdisjoint(scene.words(place.j, place.j + 1)):
             return ()
