@@ -13,7 +13,6 @@ _ONE = (
     [
         "Early active motion is not allowed.",
         "Early active motion was decided against.",
-        "Place and hold is ruled out.",
         "The previous splint was removed.",
         "The old plaster was taken off.",
     ],
