@@ -10,7 +10,7 @@ _REACH = 5  # words: 'lido 1 % plain and'
 
 
 def settle_adrenaline(page: Page) -> None:
-    """Take 'epi' for adrenaline where a drug leads to it; lidocaine with it is what operations wide awake are done in."""
+    """Take 'epi' for adrenaline where a drug leads to it; lidocaine with it tells of an operation wide awake."""
     if "epi" not in page.words:
         return
     for n, mention in enumerate(page.mentions):
