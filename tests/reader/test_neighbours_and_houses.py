@@ -171,3 +171,38 @@ def test_strands_over_the_junction(over: str) -> None:
     )
     found = told(note, "purchase_mm", "knot")
     assert set(found) == {"middle FDP"} and found["middle FDP"]["knot"] == "buried"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "wrist in 30 degree bending, basic joints in 60 degree bending",
+        "wrist at 30 degrees bending and em pees at sixty",
+        "wrist bent 30 degrees, em pee joints bent 60",
+    ],
+)
+def test_angles_told_by_bending(words: str) -> None:
+    found = told(f"Right ring finger. FDP was repaired.\nPlan: dorsal splint, {words}.", group="aftercare")
+    assert found[""]["wrist_flexion_deg"] == (30, 30)
+    assert found[""]["mcp_flexion_deg"] == (60, 60)
+
+
+def test_bending_tested_is_no_angle() -> None:
+    found = told(
+        "Right ring finger. FDP was repaired. Bending the wrist gave the finger 60 degrees.", group="aftercare"
+    )
+    assert "wrist_flexion_deg" not in found.get("", {})
+
+
+@pytest.mark.parametrize(
+    ("words", "excised"),
+    [
+        ("FDP was found ruptured. It was excised from the lumbrical origin distally.", True),
+        ("The profundus had ruptured. It was resected, sparing a 1 cm stub.", True),
+        ("The FDP end was ragged. It was excised leaving a clean stub.", False),
+        ("FDP was divided. A nodule lay on it. It was excised from the palm.", False),
+    ],
+)
+def test_a_tendon_taken_out_whole(words: str, excised: bool) -> None:
+    found = told(f"Left small finger. {words}", "treatment")
+    assert found == ({"small FDP": {"treatment": "excised"}} if excised else {})
