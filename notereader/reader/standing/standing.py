@@ -60,6 +60,7 @@ from notereader.reader.standing.unchecked import mark_unchecked
 from notereader.reader.standing.unplaced import mark_answers_in_turn
 from notereader.reader.standing.unrecorded import mark_unrecorded
 from notereader.reader.standing.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
+from notereader.reader.standing.wasted_sutures import mark_wasted
 from notereader.reader.standing.weakened import mark_weakened
 from notereader.reader.standing.wishes import mark_wishes
 from notereader.reader.standing.yes_and_no import mark_yes_and_no
@@ -170,6 +171,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_double_denials(page, sentence)
     mark_first_looks(page, sentence, following)
     mark_put_back(page, sentence)
+    mark_wasted(page, sentence)
     mark_blank_means(page, sentence)
     mark_wishes(page, sentence)
     mark_briefed(page, sentence)

@@ -825,11 +825,12 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     several = any(
         scene.page.words[k] in _PLURAL and scene.word_before(k) not in ("in", "on")  # 'It was intact in both fingers'
         for k in range(first, min(first + 5, scene.sentence.j))
-    )
-    if "both" in opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
+    ) or _each_was(scene, first)
+    if {"both", "each"} & opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
     a_part = words[0].value in ("vented", "released") and _opens_with_a_part(scene, first)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
+    pronoun = pronoun or _each_was(scene, first)
     pronoun = pronoun or (desk.last_pulley_named and _opens_with_its_part(scene))
     pronoun = pronoun or _divided_whole(desk, scene, action) or _only_dilated(desk, scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
@@ -843,6 +844,11 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return  # 'The oblique pulley is half there. The rest of it was kept.'
     if state_of(scene, action) not in SHARED or _nothing_else(desk, scene) or _only_dilated(desk, scene, action):
         _lay_again(desk, scene, action)
+
+
+def _each_was(scene: Scene, first: int) -> bool:
+    """'A2 and A4 were gone. Each was reconstructed with a strip of retinaculum': of both."""
+    return scene.page.words[first] == "each" and scene.next_word(first + 1) in ("was", "is", "has", "had")
 
 
 def _opens_with_a_part(scene: Scene, first: int) -> bool:
