@@ -25,6 +25,8 @@ def test_an_anchor_to_bone(form: str, name: tuple[str, str, str]) -> None:
     assert not missed
 
 
-@pytest.mark.parametrize("words", ["Anchors were at hand.", "He was cut by a corkscrew.", "No anchor was set in the bone."])
+@pytest.mark.parametrize(
+    "words", ["Anchors were at hand.", "He was cut by a corkscrew.", "No anchor was set in the bone."]
+)
 def test_no_anchor_in_bone(words: str) -> None:
     assert "treatment" not in told("Left index finger. FDP cut through. " + words).get("index FDP", {})

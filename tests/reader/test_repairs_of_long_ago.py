@@ -24,7 +24,9 @@ _TODAY = "A2 was kept. The superficialis was unscathed. The stump was sutured wi
 @pytest.mark.parametrize("deed", _DEEDS)
 @pytest.mark.parametrize("when", _WHENS)
 def test_another_finger_long_ago(when: str, deed: str) -> None:
-    note = f"Avulsion of the profundus of the left ring finger today. {when} {deed}.\n\nThe sheath was entered. {_TODAY}"
+    note = (
+        f"Avulsion of the profundus of the left ring finger today. {when} {deed}.\n\nThe sheath was entered. {_TODAY}"
+    )
     assert set(told(note)) == {"ring FDP", "ring FDS"}
     assert each(note, "finding", "pulleys") == {"ring A2": "intact"}
 

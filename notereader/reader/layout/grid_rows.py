@@ -247,7 +247,7 @@ def _open_end(page: Page, cells: list[Span], cell: Span) -> list[Span]:
 
 def _slip_above(page: Page, cells: list[Span], cell: Span, told: list[Span]) -> list[Span]:
     """'70 % radial slip; mod.' above 'Kessler 4-0': the cell goes on about the slip that it names on a line before."""
-    if any(m.kind == "slip" for i, j in (cell, *told) for m in within(page.mentions, i, j)):
+    if any(m.kind in ("slip", "border") for i, j in (cell, *told) for m in within(page.mentions, i, j)):
         return []
     slips = [m for i, j in cells for m in within(page.mentions, i, j) if m.kind == "slip"]
     return [(slips[-1].i, slips[-1].j)] if slips else []
