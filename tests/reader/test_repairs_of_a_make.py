@@ -1,4 +1,4 @@
-"""Repairs told by how they were sewn, 'the two Beckers', 'the eight-strand repairs': what is said of them is of no other.
+"""Repairs told by how they were sewn, 'the two Beckers', 'the eight-strand repairs': what is said is of no other.
 
 Crossed: three ways to tell who was sewn how, three stitches, and what is told of those of one make.
 """

@@ -17,7 +17,7 @@ _OWN = ("extent", "fraction", "ends", "deed", "structure", "sided", "anynerve", 
 
 @needs(kinds=["extent"])
 def told_then_listed(desk: Desk, scene: Scene) -> None:
-    """Lay down how far the tendons of a list were cut, and how all their ends were, where the words before it say so."""
+    """Lay down how far the tendons of a list were cut, and how their ends were, where the words before it say so."""
     if _NOUNS.isdisjoint(scene.said) or _CUT.isdisjoint(scene.said) or scene.header:
         return
     groups = [g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)]

@@ -81,7 +81,7 @@ def _none_in_the_others(scene: Scene) -> bool:
 
 
 def _names_repairs(scene: Scene, m: Mention) -> bool:
-    """Tell whether a stitch or a count of strands stands for repairs: 'Becker repairs', 'Beckers', 'four-strand ones'."""
+    """Tell whether a stitch or a count of strands stands for repairs: 'Becker repairs', 'four-strand ones'."""
     if m.kind == "stitch" and scene.page.words[m.j - 1] == f"{str(m.value).split()[-1]}s":
         return True
     behind = scene.words(m.j, m.j + 2)
