@@ -30,3 +30,19 @@ def test_an_anchor_to_bone(form: str, name: tuple[str, str, str]) -> None:
 )
 def test_no_anchor_in_bone(words: str) -> None:
     assert "treatment" not in told("Left index finger. FDP cut through. " + words).get("index FDP", {})
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "FDP sewn with a six-strand Lim-Tsai, anchored 10 mm from the cut face on either side.",
+        "FDP repaired with a cruciate, its loops anchored about 8 mm from the ends.",
+    ],
+)
+def test_loops_anchored_in_the_tendon(words: str) -> None:
+    assert told("Left index finger. " + words, "treatment") == {"index FDP": {"treatment": "repaired"}}
+
+
+def test_a_tendon_anchored_to_the_bone() -> None:
+    words = "FDP anchored to the distal phalanx 5 mm from the joint with a Mitek."
+    assert told("Left index finger. " + words, "treatment") == {"index FDP": {"treatment": "reinserted"}}

@@ -33,8 +33,14 @@ def _grid(head: str, names: tuple[str, ...]) -> str:
 def test_cells_over_two_lines(names: tuple[str, ...], head: str) -> None:
     note = _grid(head, names)
     assert each(note, "extent") == {
-        "index FDS": "complete", "index FDP": "complete", "middle FDS": "complete", "middle FDP": "partial",
-        "ring FDS radial": "partial", "ring FDP": "complete", "small FDS": "intact", "small FDP": "complete",
+        "index FDS": "complete",
+        "index FDP": "complete",
+        "middle FDS": "complete",
+        "middle FDP": "partial",
+        "ring FDS radial": "partial",
+        "ring FDP": "complete",
+        "small FDS": "intact",
+        "small FDP": "complete",
     }
     assert set(each(note, "material").values()) == {"braided polyester", "polydioxanone"}
     assert each(note, "stitch")["ring FDS radial"] == "kessler"
