@@ -1,5 +1,6 @@
 """Which words name a digit: 'little' beside a tendon, 'FDP 4', a ticked letter; and which only seem to."""
 
+from notereader.reader.bearing.bare_names import stands_as_noun
 from notereader.reader.bearing.digit_labels import NEXT, SPOKEN_OF, in_parallel, is_label
 from notereader.reader.bearing.digit_numbers import PLURALS, number_digits
 from notereader.reader.bearing.digit_runs import in_a_run, told_in_turn
@@ -92,7 +93,12 @@ def _names_digit(page: Page, mention: Mention) -> bool:
         return True
     if _likened_to(page, mention) or _singled_out(page, mention) or _behind_number_of_part(page, mention):
         return True
-    return listed_beside_tendon(page, mention) or _ordinal_again(page, mention) or _ordinal_title(page, mention)
+    return (
+        listed_beside_tendon(page, mention)
+        or _ordinal_again(page, mention)
+        or _ordinal_title(page, mention)
+        or stands_as_noun(page, mention)
+    )
 
 
 def _knot_in_the_middle(page: Page, mention: Mention) -> bool:

@@ -424,7 +424,7 @@ class NoteTokenizer:
             elif kind != "mark" or not raw.isascii():
                 before = _cleaned(kind, raw)
             else:
-                before = raw
+                before = "and" if raw == "&" else raw
             words.append(before)
             starts.append(start)
             ends.append(end)
