@@ -1,4 +1,4 @@
-"""Therapy that starts so long after the operation: 'two weeks after operation' is day 14, and 'from today' of it too."""
+"""Therapy that starts so long after the operation: 'two weeks after operation', and 'two weeks from today'."""
 
 import pytest
 from reader_sentences import told

@@ -1,6 +1,7 @@
 """The day of the operation counted back from that of a letter: 'We operated yesterday', 'three days ago I repaired'."""
 
 from datetime import date, timedelta
+from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.mentions.measures import count_of
@@ -47,5 +48,5 @@ def _back(scene: Scene) -> tuple[int, int, int] | None:
 
 def _by_the_writer(scene: Scene, i: int, j: int) -> bool:
     near = scene.words(max(scene.sentence.i, i - _NEAR), j + _NEAR)
-    acts = any(a in ("i", "we") and b in case_list("operating") for a, b in zip(near, near[1:], strict=False))
+    acts = any(a in ("i", "we") and b in case_list("operating") for a, b in pairwise(near))
     return acts and case_list("injury").isdisjoint(near)
