@@ -68,3 +68,9 @@ def test_a_size_or_a_place_is_no_finger(sentence: str) -> None:
 def test_the_sign_for_and_is_read_as_the_word(joined: str) -> None:
     facts = {f"{p.digit}/{p.part}/{p.field}": f.value for p, f in read(f"Index {joined} ring FDP were divided.").walk()}
     assert facts["index/FDP/extent"] == facts["ring/FDP/extent"] == "complete"
+
+
+@pytest.mark.parametrize("unit", ["mm", "mm.", " mm.,"])
+def test_the_stop_of_a_unit_ends_no_sentence(unit: str) -> None:
+    facts = {p.field: f.value for p, f in read(f"Ring: A2 vented distally by 4{unit} the rest kept.").walk()}
+    assert facts["finding"] == "vented" and facts["part"] == "distal"

@@ -38,7 +38,7 @@ def number_digits(page: Page) -> None:
     made = [digit for m in page.mentions for digit in _numbers_behind(page, m, taken)]
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
     made += asked_rays(page, taken | {m.i for m in made})
-    made += _numerals_of_a_grid(page, taken)
+    made += _numerals_of_a_grid(page, taken) + _headed_tendons(page, taken | {m.i for m in made})
     made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page) + _lettered_figures(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
@@ -84,6 +84,19 @@ def _past_lead(page: Page, k: int) -> int:
         numeral = behind <= last and words[behind] in _ROMAN and page.raw(behind, behind + 1).isupper()
         return behind if numeral or words[behind - 1] == "of" else k
     return k
+
+
+def _headed_tendons(page: Page, taken: set[int]) -> list[Mention]:
+    """'FDP II' and 'FDP IV', each alone on its line above what is told of it: one tendon twice is of two fingers."""
+    words, count = page.words, len(page.words)
+    found: dict[str, list[Mention]] = {}
+    for m in (m for m in page.mentions if m.kind == "tendon" and m.j < count and words[m.j] in _ROMAN):
+        label = words[max(0, m.i - 2) : m.i] == ["tendon", ":"]
+        opens = label or m.i == 0 or page.breaks[m.i] >= Break.LINE
+        closes = m.j + 1 >= count or page.breaks[m.j + 1] >= Break.LINE
+        if opens and closes and m.j not in taken and page.raw(m.j, m.j + 1).isupper():
+            found.setdefault(m.value, []).append(Mention("digit", _NUMBERED[words[m.j]], m.j, m.j + 1))
+    return [m for own in found.values() if len({m.value for m in own}) > 1 for m in own]
 
 
 def _numeral_labels(page: Page, taken: set[int]) -> list[Mention]:

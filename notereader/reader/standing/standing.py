@@ -42,6 +42,7 @@ from notereader.reader.standing.open_denials import mark_open_denials
 from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
 from notereader.reader.standing.other_patients import mark_other_patients
+from notereader.reader.standing.outlived import mark_outlived
 from notereader.reader.standing.plans_going_on import mark_plans_going_on
 from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
@@ -189,6 +190,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
     mark_given_up(page, sentence)
+    mark_outlived(page, sentence)
     mark_neglected(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):
