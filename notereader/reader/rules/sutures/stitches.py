@@ -408,6 +408,7 @@ _COMES_OFF = frozenset(["off", "removed", "out", "removal"])
 
 _TO_BONE = 9  # words
 _TOWARDS = frozenset(["to", "onto", "into"])
+_AT = frozenset(["in", "into", "at", "to", "onto", "on"])
 _BY_MEANS_OF = frozenset(["by", "with", "via", "using", "through"])
 
 
@@ -420,5 +421,5 @@ def _set_in_bone(scene: Scene, mention: Mention) -> bool:
     if not _TOWARDS.isdisjoint(lead[:bone]) and not _BY_MEANS_OF.isdisjoint(lead[bone:]):
         return True
     after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
-    place = next((k for k, word in enumerate(after) if word in ("in", "into", "at")), None)
+    place = next((k for k, word in enumerate(after) if word in _AT), None)
     return place is not None and not _BONE.isdisjoint(after[place + 1 :])
