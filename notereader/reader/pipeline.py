@@ -23,13 +23,14 @@ from notereader.reader.page import page_of
 from notereader.reader.rules.cuts.bare_cuts import bare_cuts
 from notereader.reader.rules.cuts.counted_whole import counted_whole
 from notereader.reader.rules.cuts.cut_likeness import same_as_there
-from notereader.reader.rules.cuts.cut_lists import listed_below, listed_beside, listed_with_share
+from notereader.reader.rules.cuts.cut_lists import listed_below, listed_beside, listed_whole, listed_with_share
 from notereader.reader.rules.cuts.every_flexor import every_flexor
 from notereader.reader.rules.cuts.lying_apart import found_apart
 from notereader.reader.rules.cuts.misstated_shares import misstated_shares
 from notereader.reader.rules.cuts.tendon_extents import extents
 from notereader.reader.rules.cuts.ticked_columns import ticked_columns
 from notereader.reader.rules.cuts.told_shortly import told_shortly
+from notereader.reader.rules.cuts.told_then_listed import told_then_listed
 from notereader.reader.rules.cuts.wrongly_whole import wrongly_whole
 from notereader.reader.rules.cuts.zones import zones
 from notereader.reader.rules.deeds.lost_repairs import lost_repairs
@@ -117,6 +118,8 @@ _STATES = (
     listed_below,
     listed_beside,
     listed_with_share,
+    listed_whole,
+    told_then_listed,
     treatments,
     short_fates,
     not_sewn,

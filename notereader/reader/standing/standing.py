@@ -45,6 +45,7 @@ from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
 from notereader.reader.standing.other_hands import mark_other_hands
 from notereader.reader.standing.other_patients import mark_other_patients
+from notereader.reader.standing.outlived import mark_outlived
 from notereader.reader.standing.plans_going_on import mark_plans_going_on
 from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
@@ -63,6 +64,7 @@ from notereader.reader.standing.unchecked import mark_unchecked
 from notereader.reader.standing.unplaced import mark_answers_in_turn
 from notereader.reader.standing.unrecorded import mark_unrecorded
 from notereader.reader.standing.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
+from notereader.reader.standing.wasted_sutures import mark_wasted
 from notereader.reader.standing.weakened import mark_weakened
 from notereader.reader.standing.wishes import mark_wishes
 from notereader.reader.standing.yes_and_no import mark_yes_and_no
@@ -173,6 +175,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_double_denials(page, sentence)
     mark_first_looks(page, sentence, following)
     mark_put_back(page, sentence)
+    mark_wasted(page, sentence)
     mark_blank_means(page, sentence)
     mark_wishes(page, sentence)
     mark_only_meant(page, sentence)
@@ -196,6 +199,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
     mark_given_up(page, sentence)
+    mark_outlived(page, sentence)
     mark_neglected(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):

@@ -1,6 +1,5 @@
 """A note whose sheet was copied with its margin, or with every line end doubled, is read without them."""
 
-import os
 import re
 from collections.abc import Iterator
 
@@ -24,7 +23,8 @@ def _margin(text: str) -> Iterator[Written]:
     if text.lstrip("\n")[:1] not in (" ", "\t"):
         return
     lines = list(_MARGIN.finditer(text))
-    width = len(os.path.commonprefix([m.group() for m in lines]))
+    shortest = min((m.group() for m in lines), key=len, default="")
+    width = len(shortest) if all(m.group().startswith(shortest) for m in lines) else 0
     if width and len(lines) > 1:
         for m in lines:
             yield Written(m.start(), m.start() + width, "")
