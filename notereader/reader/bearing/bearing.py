@@ -15,6 +15,7 @@ from notereader.reader.bearing.corrected_slips import put_slips_right
 from notereader.reader.bearing.counted_fingers import count_fingers
 from notereader.reader.bearing.digits import settle_digits
 from notereader.reader.bearing.each_finger import lend_listed_fingers, spread_over_fingers
+from notereader.reader.bearing.grid_home import HomeFinger
 from notereader.reader.bearing.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.bearing.numbered import NumberedRepairs
 from notereader.reader.bearing.numbered_rows import NumberedRows
@@ -61,7 +62,10 @@ def bearing(doc: Doc) -> Doc:
     _settle_names(page)
     by_sentence = mentions_by_sentence(page)
     course, repairs, rows = _Course(), NumberedRepairs(), NumberedRows(page.rows)
+    home = HomeFinger(page)
     for sentence, mentions in zip(page.sentences, by_sentence, strict=True):
+        if home.left_for_grid(sentence, course.digits, named=len(course.seen)):
+            course.digits, course.focus = home.digits, ()
         groups = groups_of(page, mentions, sentence)
         groups += rows.told(page, sentence)
         groups += _by_place(page, sentence, mentions, groups, course)

@@ -426,7 +426,7 @@ class NoteTokenizer:
             elif raw == "." and before in _UNITS and _goes_on(work, end):
                 continue  # 'vented distally by 5 mm. of its length'
             else:
-                before = "and" if raw == "&" else raw
+                before = "and" if raw == "&" and work[end : end + 1] == " " else raw  # but 'A&E'
             words.append(before)
             starts.append(start)
             ends.append(end)
