@@ -53,6 +53,7 @@ from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
 from notereader.reader.text.chosen_options import without_offers
+from notereader.reader.text.circled_options import without_uncircled
 from notereader.reader.text.code_keys import code_keys
 from notereader.reader.text.delimited import delimited
 from notereader.reader.text.filled_brackets import without_brackets
@@ -230,7 +231,7 @@ _WRITTEN_OUT = (line_codes, delimited, code_keys, label_counts)
 
 def _prepared(text: str) -> str:
     """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
-    chosen = without_offers(without_struck(without_options_left(text)))
+    chosen = without_uncircled(without_offers(without_struck(without_options_left(text))))
     return with_names_whole(without_brackets(without_typed_choices(chosen)))
 
 
