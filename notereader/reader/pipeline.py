@@ -62,6 +62,7 @@ from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.numbered_options import without_options_left
 from notereader.reader.text.slashed_rows import slashed_rows
+from notereader.reader.text.starred_notes import starred_notes
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
@@ -227,7 +228,7 @@ def _read_in_full(text: str, name: str | None) -> Record:
 
 
 # What is written out before a note is read.
-_WRITTEN_OUT = (line_codes, delimited, slashed_rows, code_keys, label_counts)
+_WRITTEN_OUT = (line_codes, delimited, slashed_rows, starred_notes, code_keys, label_counts)
 
 
 def _prepared(text: str) -> str:
