@@ -56,6 +56,7 @@ from notereader.reader.text.chosen_options import without_offers
 from notereader.reader.text.circled_options import without_uncircled
 from notereader.reader.text.code_keys import code_keys
 from notereader.reader.text.delimited import delimited
+from notereader.reader.text.ditto_names import ditto_names
 from notereader.reader.text.filled_brackets import without_brackets
 from notereader.reader.text.label_counts import label_counts
 from notereader.reader.text.line_codes import line_codes
@@ -228,7 +229,7 @@ def _read_in_full(text: str, name: str | None) -> Record:
 
 
 # What is written out before a note is read.
-_WRITTEN_OUT = (line_codes, delimited, slashed_rows, starred_notes, code_keys, label_counts)
+_WRITTEN_OUT = (line_codes, delimited, slashed_rows, starred_notes, ditto_names, code_keys, label_counts)
 
 
 def _prepared(text: str) -> str:
