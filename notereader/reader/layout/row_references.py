@@ -109,9 +109,7 @@ def _answering_numbers(page: Page, sentence: Sentence) -> list[str]:
 def _numbers_from(page: Page, sentence: Sentence, k: int) -> list[str]:
     """Return the numbers before a colon that stand from word k on."""
     words, first = page.words, k
-    while k < sentence.j and (
-        words[k] in _LEADS or (words[k] == "." and words[k - 1] in ("no", "nos") and k > first)
-    ):
+    while k < sentence.j and (words[k] in _LEADS or (words[k] == "." and words[k - 1] in ("no", "nos") and k > first)):
         k += 1
     numbers: list[str] = []
     ranged = False

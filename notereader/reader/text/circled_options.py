@@ -5,8 +5,12 @@ What stands beside them was offered and not chosen.
 
 import re
 
-_SAID = re.compile(r"\(?\*[ ]?(?:=|means|for|:)?[ ]?(?:circled|ringed|encircled|chosen|selected|marked)\b\)?", re.IGNORECASE)
-_FIELD = re.compile(r"(?P<label>[A-Za-z][\w /-]{0,30}:)(?P<options>[^:()\n]*?)(?=[ \t]{2,}[A-Za-z][\w /-]*:|[ \t]*\(|$)", re.M)
+_SAID = re.compile(
+    r"\(?\*[ ]?(?:=|means|for|:)?[ ]?(?:circled|ringed|encircled|chosen|selected|marked)\b\)?", re.IGNORECASE
+)
+_FIELD = re.compile(
+    r"(?P<label>[A-Za-z][\w /-]{0,30}:)(?P<options>[^:()\n]*?)(?=[ \t]{2,}[A-Za-z][\w /-]*:|[ \t]*\(|$)", re.M
+)
 _PARTED = re.compile(r"[^\s/|](?:(?![ \t]{2}|[ \t]?[/|])[^\n])*")
 _WORD = re.compile(r"[^\s/|]+")
 
@@ -21,14 +25,13 @@ def without_uncircled(text: str) -> str:
 
 def _chosen(options: str) -> str:
     """Return the options of a field with blanks for all that bear no mark; as they are where all or none do."""
-    found = [m for pattern in (_PARTED, _WORD) if len(m := list(pattern.finditer(options))) > 1]
-    if not found:
-        return options
-    marked = [_is_marked(m[0]) for m in found[0]]
+    several = (list(pattern.finditer(options)) for pattern in (_PARTED, _WORD))
+    found = next((parts for parts in several if len(parts) > 1), [])
+    marked = [_is_marked(m[0]) for m in found]
     if all(marked) or not any(marked):
         return options
     signs = list(options)
-    for m, kept in zip(found[0], marked, strict=True):
+    for m, kept in zip(found, marked, strict=True):
         if not kept:
             signs[m.start() : m.end()] = " " * len(m[0])
     return "".join(signs).replace("*", " ").replace("/", " ").replace("|", " ")
