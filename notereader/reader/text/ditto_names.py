@@ -1,4 +1,4 @@
-"""Lines of a list that repeat the name above them: 'FDS  index   entire' over 'do.  middle  severed', '" ring  severed'."""
+"""Lines of a list that repeat the name above them: 'FDS index  entire' over 'do.  middle  severed'."""
 
 import re
 

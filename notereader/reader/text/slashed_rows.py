@@ -1,4 +1,4 @@
-"""Grids whose cells a spaced slash parts: 'ray / tendon / zone / % cut' above '3 / FDP / III / 100' and '5 / FDS / - / 0'.
+"""Grids whose cells a spaced slash parts: 'ray / tendon / zone / % cut' above '5 / FDS / - / 0'.
 
 A row may stop early: what it does not say stands in the last columns.
 """

@@ -1,6 +1,7 @@
 """Notes below a grid that its cells point to by a star: 'FDS index   cut   see *' above '*  each: 2-strand, 4-0 ...'.
 
-What the note says is read where the star stands. Where a mark opens several lines it is a bullet and stands for nothing.
+What the note says is read where the star stands.
+Where a mark opens several lines it is a bullet and stands for nothing.
 """
 
 import re

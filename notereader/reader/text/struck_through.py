@@ -1,4 +1,4 @@
-"""Words a note shows struck through, as a text file can: 'Glide: ~~free~~ / catching', '<s>3-0</s> 4-0', '--left-- right'.
+"""Words a note shows struck through, as a text file can: 'Glide: ~~free~~ / catching', '--left-- right'.
 
 They hold no more. What stays is told, and where options were struck the slash beside them and the order to strike some
 out ('delete as applicable') went with them.
