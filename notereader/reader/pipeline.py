@@ -21,14 +21,16 @@ from notereader.reader.layout.parted_names import with_names_whole
 from notereader.reader.mentions import measures, mentions
 from notereader.reader.page import page_of
 from notereader.reader.rules.cuts.bare_cuts import bare_cuts
+from notereader.reader.rules.cuts.counted_whole import counted_whole
 from notereader.reader.rules.cuts.cut_likeness import same_as_there
-from notereader.reader.rules.cuts.cut_lists import listed_below, listed_beside, listed_with_share
+from notereader.reader.rules.cuts.cut_lists import listed_below, listed_beside, listed_whole, listed_with_share
 from notereader.reader.rules.cuts.every_flexor import every_flexor
 from notereader.reader.rules.cuts.lying_apart import found_apart
 from notereader.reader.rules.cuts.misstated_shares import misstated_shares
 from notereader.reader.rules.cuts.tendon_extents import extents
 from notereader.reader.rules.cuts.ticked_columns import ticked_columns
 from notereader.reader.rules.cuts.told_shortly import told_shortly
+from notereader.reader.rules.cuts.told_then_listed import told_then_listed
 from notereader.reader.rules.cuts.wrongly_whole import wrongly_whole
 from notereader.reader.rules.cuts.zones import zones
 from notereader.reader.rules.deeds.lost_repairs import lost_repairs
@@ -52,6 +54,7 @@ from notereader.reader.rules.whole_note.elements import elements
 from notereader.reader.rules.whole_note.operation import operation
 from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
+from notereader.reader.text.bracketed_answers import without_answer_brackets
 from notereader.reader.text.chosen_options import without_offers
 from notereader.reader.text.circled_options import without_uncircled
 from notereader.reader.text.code_keys import code_keys
@@ -62,6 +65,7 @@ from notereader.reader.text.label_counts import label_counts
 from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.numbered_options import without_options_left
+from notereader.reader.text.sheet import sheet_marks
 from notereader.reader.text.slashed_rows import slashed_rows
 from notereader.reader.text.starred_notes import starred_notes
 from notereader.reader.text.struck_through import without_struck
@@ -114,9 +118,12 @@ _STATES = (
     every_flexor,
     same_as_there,
     told_shortly,
+    counted_whole,
     listed_below,
     listed_beside,
     listed_with_share,
+    listed_whole,
+    told_then_listed,
     treatments,
     short_fates,
     not_sewn,
@@ -217,6 +224,13 @@ def read(text: str, name: str | None = None) -> Record:
 
     `text` must already be clean (one kind of line end, no lone surrogates); positions count its code points.
     """
+    marks = list(sheet_marks(text))
+    reading = partial(_read_mended, name=name)
+    return read_written_out(text, marks, reading) if marks else reading(text)
+
+
+def _read_mended(text: str, name: str | None) -> Record:
+    """Read a note with its misprints put right, where it has any."""
     found = misprints(text)
     reading = partial(_read_in_full, name=name)
     return read_put_right(text, found, reading) if found else reading(text)
@@ -235,7 +249,7 @@ _WRITTEN_OUT = (line_codes, delimited, slashed_rows, starred_notes, ditto_names,
 def _prepared(text: str) -> str:
     """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
     chosen = without_uncircled(without_offers(without_struck(without_options_left(text))))
-    return with_names_whole(without_brackets(without_typed_choices(chosen)))
+    return with_names_whole(without_answer_brackets(without_brackets(without_typed_choices(chosen))))
 
 
 def _read(text: str, name: str | None) -> Record:

@@ -47,3 +47,14 @@ def test_ends_of_the_divided_tendons(words: str) -> None:
 def test_ends_of_the_tendon_the_line_names(words: str) -> None:
     note = f"L index FDP + FDS RS, zone 2\n\n- {words}\n- FDS: radial slip 100%, ulnar slip OK"
     assert list(each(note, "ends")) == ["index FDP"]
+
+
+@pytest.mark.parametrize("ends", ["All the severed ends were crisp.", "All the divided ends were clean."])
+def test_all_the_severed_ends(ends: str) -> None:
+    note = f"Index: FDP half cut. Sutured.\nRing: FDP: cut through.\nSmall: FDP: cut through.\n\nComments. {ends}"
+    assert each(note, "ends") == {"ring FDP": "clean", "small FDP": "clean"}
+
+
+def test_all_the_cut_ends_are_of_those_cut_in_part_too() -> None:
+    note = "Index: FDP half cut. Sutured.\nRing: FDP: cut through.\n\nComments. All the ends were ragged."
+    assert set(each(note, "ends")) == {"index FDP", "ring FDP"}

@@ -20,6 +20,20 @@ def test_a_name_is_no_stitch(head: str) -> None:
     assert told(head + SEWN, "stitch", "strands") == {}
 
 
+@pytest.mark.parametrize(
+    "foot", ["Sandhurst-Lee", "P. Ashdown-Becker", "Harcourt-Evans\nRegistrar", "T.R. Orford-Savage\n"]
+)
+def test_who_signs_is_no_stitch(foot: str) -> None:
+    sewn = "Index FDP divided and repaired with a four-strand cruciate of 3-0 Prolene.\nBoth arteries clipped.\n"
+    assert each(sewn + foot, "stitch") == {"index FDP": "cruciate"}
+    assert told(SEWN + "\n" + foot, "stitch", "strands") == {}
+
+
+@pytest.mark.parametrize("line", ["Core-Becker", "4-strand-Savage", "Savage"])
+def test_a_stitch_on_a_line_of_its_own_stays_one(line: str) -> None:
+    assert "index FDP" in each("Index FDP divided and repaired:\n" + line + "\n3-0 Prolene.", "stitch")
+
+
 def test_a_name_is_no_thread() -> None:
     assert each("Surgeon: Mr O. Silk. Index FDP divided, modified Kessler 4-0.", "material") == {}
 

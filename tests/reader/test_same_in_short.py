@@ -48,3 +48,17 @@ def test_a_length_taken_is_shared() -> None:
     first = "Index FDP - cut through. Six-strand repair, bites of 9 mm."
     note = f"{first}\nMiddle FDP - cut through. Same repair as index."
     assert each(note, "purchase_mm") == {"index FDP": (9, 9), "middle FDP": (9, 9)}
+
+
+@pytest.mark.parametrize("words", ["same core, same outer stitch.", "same core and outer suture."])
+def test_the_outer_stitch_is_the_peripheral_one(words: str) -> None:
+    head = "Index FDP: 4-strand Adelaide, 3-0 Ticron, plus 5-0 Prolene running outside. "
+    found = told(head + "Middle FDP: " + words)["middle FDP"]
+    assert found["peripheral_size"] == "5-0"
+    assert found["peripheral_pattern"] == "running"
+
+
+def test_no_outer_stitch_is_none() -> None:
+    head = "Index FDP: 4-strand Adelaide, 3-0 Ticron, plus 5-0 Prolene running outside. "
+    found = told(head + "Middle FDP: same core but no outer stitch.")["middle FDP"]
+    assert found.get("peripheral") != "present"

@@ -164,9 +164,23 @@ def _turn_to(page: Page, setting: Setting, course: _Course) -> None:
     if groups and not (course.wide and not named and page.words[groups[-1].i] in ("both", "each")):
         course.all_before = groups[-1].generic == "all" and not groups[-1].digits
     if named:
-        last = named[-1]
+        last = _last_told_of(page, named)
         course.relabelled = not last.tendons and not _says_which_finger(page, sentence, last, setting)
         course.wide = last.tendons if last.every and not last.digits else ()
+
+
+def _last_told_of(page: Page, named: list[Group]) -> Group:
+    """'6-0 round the two profundus repairs; none on the superficialis. Both repairs ...': the former are spoken of."""
+    last = named[-1]
+    if len(named) > 1 and named[-2].every and not (named[-2].digits or last.digits or last.every):
+        between = page.words[named[-2].j : last.i]
+        cut = next((n for n in range(len(between) - 1, -1, -1) if between[n] in (",", ";")), None)
+        if cut is not None and not _NONE.isdisjoint(between[cut + 1 : cut + 3]):
+            return named[-2]
+    return last
+
+
+_NONE = frozenset(["none", "nothing", "no", "not"])
 
 
 def _heads_what_follows(page: Page, sentence: Sentence, groups: list[Group], heading: tuple[str, ...]) -> bool:

@@ -262,12 +262,24 @@ def _opens_on_finger(page: Page, mention: Mention) -> bool:
     """'In the middle the FDP was cut', 'In small both flexors were whole': a statement that opens on its finger."""
     i, j = mention.i, mention.j
     lead = i - (page.words[i - 1 : i] == ["the"]) - 1
-    opens = page.words[lead : lead + 1] == ["in"] and (lead <= 0 or page.words[lead - 1] in (".", ";"))
-    if not opens or page.words[j : j + 1] not in (["the"], ["both"]):
+    begun = lead <= 0 or page.words[lead - 1] in _BEGINS or page.breaks[lead] >= Break.LINE
+    if not begun or page.words[lead : lead + 1] not in (["in"], ["at"], ["on"]):
         return False
-    if page.words[j + 1 : j + 2] in (["ulnar"], ["radial"], ["digital"], ["nerves"]):
+    behind = page.words[j : j + 2]
+    if behind[:1] in (["i"], ["we"], ["no"]):
+        return named_as_digit(page, mention)  # 'In the middle I could not place a peripheral suture'
+    if behind[:1] not in (["the"], ["both"]):
+        return False
+    if behind[1:] in (["ulnar"], ["radial"], ["digital"], ["nerves"]) or _is_pulley(page, j + 1):
         return named_as_digit(page, mention)  # 'FDS fine in index; in middle the ulnar digital nerve was divided'
     return j + 1 in page.tendon_words or page.words[j + 1 : j + 2] in (["flexors"], ["tendons"])
+
+
+def _is_pulley(page: Page, k: int) -> bool:
+    return any(m.kind == "pulley" and m.i == k for m in within(page.mentions, k, k + 1))
+
+
+_BEGINS = frozenset([".", ";", "whereas", "while", "but", "and"])
 
 
 def _joined_to_finger(page: Page, k: int) -> bool:

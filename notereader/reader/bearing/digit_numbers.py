@@ -38,7 +38,7 @@ def number_digits(page: Page) -> None:
     made = [digit for m in page.mentions for digit in _numbers_behind(page, m, taken)]
     made += _numeral_labels(page, taken) + _ray_of(page, taken) + _ticked_digits(page) + _lettered_numerals(page)
     made += asked_rays(page, taken | {m.i for m in made})
-    made += _numerals_of_a_grid(page, taken)
+    made += _numerals_of_a_grid(page, taken) + _headed_tendons(page, taken | {m.i for m in made})
     made += _numbered_fingers(page, taken) + _rays_of_a_side(page, taken) + initials(page) + _lettered_figures(page)
     if made:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
@@ -84,6 +84,19 @@ def _past_lead(page: Page, k: int) -> int:
         numeral = behind <= last and words[behind] in _ROMAN and page.raw(behind, behind + 1).isupper()
         return behind if numeral or words[behind - 1] == "of" else k
     return k
+
+
+def _headed_tendons(page: Page, taken: set[int]) -> list[Mention]:
+    """'FDP II' and 'FDP IV', each alone on its line above what is told of it: one tendon twice is of two fingers."""
+    words, count = page.words, len(page.words)
+    found: dict[str, list[Mention]] = {}
+    for m in (m for m in page.mentions if m.kind == "tendon" and m.j < count and words[m.j] in _ROMAN):
+        label = words[max(0, m.i - 2) : m.i] == ["tendon", ":"]
+        opens = label or m.i == 0 or page.breaks[m.i] >= Break.LINE
+        closes = m.j + 1 >= count or page.breaks[m.j + 1] >= Break.LINE
+        if opens and closes and m.j not in taken and page.raw(m.j, m.j + 1).isupper():
+            found.setdefault(m.value, []).append(Mention("digit", _NUMBERED[words[m.j]], m.j, m.j + 1))
+    return [m for own in found.values() if len({m.value for m in own}) > 1 for m in own]
 
 
 def _numeral_labels(page: Page, taken: set[int]) -> list[Mention]:
@@ -201,24 +214,38 @@ _STOPS = frozenset([".", ";", ":", "|"])
 
 
 def _numbered_fingers(page: Page, taken: set[int]) -> list[Mention]:
-    """'Finger 3: ...', 'fingers 3 and 4' in a note that names its fingers so more than once, or behind a tendon."""
+    """'Finger 3: ...', 'digits 3, 4 and 5' in a note that names its fingers so more than once, or behind a tendon."""
     words = page.words
     found: list[Mention] = []
     named = {k for m in page.mentions if m.kind in ("digit", "digit?") for k in range(m.i, m.j)}
     if any(words[k] == "finger" and words[k + 2] == ":" and k + 3 in named for k in range(len(words) - 3)):
         return found  # 'Finger 1: MIDDLE' counts the fingers of the form
     for k in range(len(words) - 1):
-        if words[k] not in ("finger", "fingers") or k in named or words[k + 1] not in _NUMBERED:
+        if words[k] not in PLURALS or k in named or words[k + 1] not in _NUMBERED or _answers_which(page, k):
             continue
         n = k + 1
         while n < len(words) and words[n] in _NUMBERED and page.breaks[n] < Break.COLUMN and n not in taken:
             if not _ends_number(page, n):
                 break
             found.append(Mention("digit", _NUMBERED[words[n]], n, n + 1))
-            n += 2 if words[n + 1 : n + 2] in (["and"], [","]) else len(words)
+            n += 1 + (words[n + 1 : n + 3] == [",", "and"])
+            n += 1 if words[n : n + 1] != [] and words[n] in _NUMBER_JOINS else len(words)
     tendons = {m.j for m in page.mentions if m.kind == "tendon"}
     of_tendon = any(not tendons.isdisjoint(_behind_leads(words, m.i - 1)) for m in found)  # 'FDP of finger 3'
     return found if len({m.i for m in found}) > 1 or of_tendon else []
+
+
+def _answers_which(page: Page, k: int) -> bool:
+    """'Hand: digits 3, 4, 5.': an answer that only says what was looked at, and is no subject of what follows."""
+    if page.words[k - 1 : k] != [":"] or page.words[k] in ("finger", "fingers"):
+        return False
+    n = k + 1
+    while n < len(page.words) and (page.words[n] in _NUMBERED or page.words[n] in _NUMBER_JOINS):
+        n += 1
+    return n >= len(page.words) or page.words[n] == "." or page.breaks[n] >= Break.LINE
+
+
+_NUMBER_JOINS = frozenset(["and", ",", "+", "&", "/"])
 
 
 def _behind_leads(words: list[str], k: int) -> list[int]:

@@ -1,11 +1,13 @@
 """Which words name a digit: 'little' beside a tendon, 'FDP 4', a ticked letter; and which only seem to."""
 
+from notereader.reader.bearing.bare_names import stands_as_noun
 from notereader.reader.bearing.digit_labels import NEXT, SPOKEN_OF, in_parallel, is_label
 from notereader.reader.bearing.digit_numbers import PLURALS, number_digits
 from notereader.reader.bearing.digit_runs import in_a_run, told_in_turn
 from notereader.reader.bearing.digits_among_others import is_told_among_others, result_in
 from notereader.reader.bearing.listed_fingers import listed_beside_tendon
 from notereader.reader.bearing.met_fingers import met_by_thumb
+from notereader.reader.bearing.neighbour_sides import settle_neighbour_sides
 from notereader.reader.bearing.pulley_digits import finger_of_pulley, part_of_pulley
 from notereader.reader.layout.form_marks import TickedField
 from notereader.reader.page import Break, Mention, Page, within
@@ -26,6 +28,7 @@ _PARTED = frozenset([":", "-", "=", ")", "("])
 
 def settle_digits(page: Page) -> None:
     """Add the digits told by numbers and drop the words that name none; index the words of digits and tendons."""
+    settle_neighbour_sides(page)
     index_words(page)
     _name_parts(page)
     number_digits(page)
@@ -92,7 +95,12 @@ def _names_digit(page: Page, mention: Mention) -> bool:
         return True
     if _likened_to(page, mention) or _singled_out(page, mention) or _behind_number_of_part(page, mention):
         return True
-    return listed_beside_tendon(page, mention) or _ordinal_again(page, mention) or _ordinal_title(page, mention)
+    return (
+        listed_beside_tendon(page, mention)
+        or _ordinal_again(page, mention)
+        or _ordinal_title(page, mention)
+        or stands_as_noun(page, mention)
+    )
 
 
 def _knot_in_the_middle(page: Page, mention: Mention) -> bool:
@@ -196,6 +204,8 @@ def _no_digit(page: Page, mention: Mention) -> bool:
             return False  # 'then ring the FDP was cut'
         if after in _NO_DIGIT_WORDS_2 and page.raw(mention.i, mention.j)[0] == "r":
             return before not in _NO_DIGIT_WORDS_3
+        if after == "-" and mention.j + 1 < len(page.words):
+            after = page.words[mention.j + 1]  # 'ring-band A2 was preserved'
         return after in _NO_DIGIT_WORDS_4 and before not in ("index", "middle", "l", "r")
     if page.raw(mention.i, mention.j).lower() == "small fingers":
         return before not in _NO_DIGIT_WORDS

@@ -122,7 +122,12 @@ def _save_in(lead: list[str]) -> bool:
     return (rest[-1:] != [] and rest[-1] in _EXCEPT | {"barring", "excluding"}) or rest[-2:] in _OTHER_THAN
 
 
-_PLACED = frozenset(["in", "on", "for", "the", "of", "mm", "a", "gap", "slight", "small", "minor", "one", "about"])
+_PLACED = frozenset(
+    [
+        *("in", "at", "on", "for", "the", "of", "mm", "a", "one", "about"),
+        *("gap", "catching", "snagging", "tension", "bulk", "slight", "small", "minor", "some", "mild"),
+    ]
+)
 _POINTING = frozenset(["those", "that", "one", "ones", "of", "in", "the", "for", "from"])
 _LEAVING_OUT = frozenset(["except", "excepting", "save", "bar", "exception", "apart"])
 

@@ -173,6 +173,8 @@ def _no_subject(page: Page, m: Mention) -> bool:
         return True  # 'FDP ring and little with 4-strand locking repairs'
     if before == "of" and page.words[m.i - 3] in _EITHER and page.words[m.i - 2] in ("side", "sides"):
         return True  # '10 mm of tendon on either side of the junction'
+    if before in _OVER and not _STRANDED.isdisjoint(page.words[max(0, m.i - 4) : m.i - 1]):
+        return True  # 'this put six strands over the junction'
     tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
     return before in _NO_SUBJECT or tissue
 
@@ -181,6 +183,7 @@ _LED = 6  # words
 _BY_MEANS = frozenset(["with", "by", "using", "received", "got", "had"])
 _STRANDED = frozenset(["strand", "strands", "stranded"])
 _EITHER = frozenset(["each", "either", "both"])
+_OVER = frozenset(["over", "through", "at"])
 _NO_SUBJECT = frozenset(["a", "crossing", "across", "spanning", "bridging"])
 _TISSUE = word_list("bearing", "tissue")
 

@@ -275,8 +275,14 @@ def _so_many_beside_one(run: list[Mention], atom: Mention, page: Page) -> bool:
 
 
 def _behind_other_fingers(run: list[Mention], atom: Mention, page: Page) -> bool:
-    """'FDS of the other fingers, all FDP and FPL': only the first is told of the other fingers."""
+    """'FDS of the other fingers, all FDP and FPL': only the first is told of the other fingers.
+
+    'The remaining profundi, the superficialis of the small finger and FCU': so is a kind told by what remains of it.
+    """
     named = [m.kind for m in run]
+    if named == ["tendon"] and page.words[run[0].i - 1] in ("other", "remaining"):
+        listed = page.words[run[0].j] == "," and page.words[run[0].j - 1] in PLURAL_TENDONS
+        return listed and atom.kind == "tendon" and atom.value != run[0].value
     others = named == ["tendon", "plural"] and page.words[run[1].i - 1] in ("other", "remaining")
     return atom.kind == "tendon" and others and page.words[atom.i - 1] != "every"
 

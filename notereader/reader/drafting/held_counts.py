@@ -230,10 +230,13 @@ def _choices(desk: Desk, scene: Scene, at: int) -> list[_Choice]:
     by_digit: list[_Choice] = [lambda t: t.digit in digits] if digits else []
     fingers = not _FINGERS.isdisjoint(scene.words(scene.sentence.i, last))
     by_place: list[_Choice] = [lambda t: t.digit is not None] if fingers else []
+    wide = scene.setting.wide  # '6-0 round the two profundus repairs. ... Both repairs ran freely'
+    by_kind: list[_Choice] = [lambda t: t.tendon in wide] if wide else []
     here = desk.laid("peripheral", since=scene.sentence.i, before=scene.sentence.j)
     without = {Target(*f.entry) for f in here if f.value == "absent"}
     return [
         *by_name,
+        *by_kind,
         *(by_cut if called_cut else []),
         lambda t: any(f.field in _OF_CORE and f.order < scene.sentence.i for f in desk.told_of("repairs", t)),
         lambda t: t not in without,  # 'around each of these two tendons, whereas the superficialis had none'

@@ -13,7 +13,7 @@ from notereader.vocabulary.wordlists import word_list
 
 _WORDS = word_list("answer_lines", "labels")
 _NAMES = ("digit", "tendon", "slip", "pulley", "structure", "sided", "bone")
-_ASKS = (*_NAMES, "endword", "bite", "lockword", "knotword", "gap", "glide", "bulk", "tension", "role")
+_ASKS = (*_NAMES, "strandword", "endword", "bite", "lockword", "knotword", "gap", "glide", "bulk", "tension", "role")
 _READ = frozenset(["narrative", "findings", "core", "peripheral", "zone"])  # what else is headed is read as a whole
 _LONGEST = 6  # words
 _FEWEST_CLOSED, _FEWEST_BARE = 4, 6  # labels of such a form

@@ -42,10 +42,17 @@ def _rows_below(page: Page, title: Line, lines: list[Line]) -> list[Line]:
     """Return the lines below a title, as far as they have a cell for each of its words."""
     rows: list[Line] = []
     for line in lines:
+        if _without_label(title, line) and page.breaks[line.i] != Break.BLANK:
+            continue
         if page.breaks[line.i] == Break.BLANK or (line.cells and not _like_titles(title, line)):
             break
         rows += [line] if line.cells else []  # 'Finger   FDP   FDS' may be ruled off
     return rows
+
+
+def _without_label(title: Line, row: Line) -> bool:
+    """'|   | 4-0 Ethibond |   |': a row with nothing under the first title goes on with the one above."""
+    return bool(title.bars and row.bars) and title.all_bars == row.all_bars and row.bars[0] > title.bars[0]
 
 
 def _like_titles(title: Line, line: Line) -> bool:

@@ -232,6 +232,8 @@ def _open_end(page: Page, cells: list[Span], cell: Span) -> list[Span]:
         return cells
     if any(m.i == cell[0] and m.kind in _OWN_LABEL for m in within(page.mentions, *cell)):
         return []  # 'A4: distal half divided' above 'A5: excised'
+    if page.words[cell[0] + 1 : min(cell[0] + 2, cell[1])] == [":"]:
+        return []  # 'radial: repaired' above 'ulnar: intact'
     found: list[Span] = []
     for i, j in reversed(cells):
         stops = [k for k in range(i, j - 1) if page.words[k] in _STOPS]  # 'Adelaide 4-strand,' lists what goes on
@@ -240,7 +242,15 @@ def _open_end(page: Page, cells: list[Span], cell: Span) -> list[Span]:
         found += [(first, j)] if whole and whole not in _LEFT_OUT else []
         if stops:
             break
-    return found[::-1]
+    return [*_slip_above(page, cells, cell, found), *found[::-1]]
+
+
+def _slip_above(page: Page, cells: list[Span], cell: Span, told: list[Span]) -> list[Span]:
+    """'70 % radial slip; mod.' above 'Kessler 4-0': the cell goes on about the slip that it names on a line before."""
+    if any(m.kind in ("slip", "border") for i, j in (cell, *told) for m in within(page.mentions, i, j)):
+        return []
+    slips = [m for i, j in cells for m in within(page.mentions, i, j) if m.kind == "slip"]
+    return [(slips[-1].i, slips[-1].j)] if slips else []
 
 
 _LEFT_OUT = word_list("standing", "after")  # 'left out,' above '5-0 not in stock' says all it has to say

@@ -21,6 +21,8 @@ def names_a_person(page: Page, mention: Mention) -> bool:
     after = [w for w in page.words[mention.j : mention.j + 2] if w != ","]
     if mention.j - mention.i == 1 and after[:1] and after[0] in _DEGREES:
         return _same_line(page, mention.j)
+    if _double_barrelled(page, mention):
+        return True
     k = mention.i
     while k > 0 and mention.i - k < _LONGEST_NAME and page.breaks[k] < Break.LINE:
         k -= 1
@@ -32,6 +34,22 @@ def names_a_person(page: Page, mention: Mention) -> bool:
         if not (_capital(page, k) or word == "-" or (word == "." and _abbreviated(page, k))):
             return False
     return False
+
+
+def _double_barrelled(page: Page, mention: Mention) -> bool:
+    """'Sandhurst-Lee' or 'P. Ashdown-Becker' on a line of its own: who signs, and no stitch."""
+    words, first, last = page.words, mention.i - 2, mention.j
+    if first < 0 or last - mention.i > 1 or words[first + 1] != "-" or not _capital(page, first):
+        return False
+    joined = page.starts[first] + len(words[first]) + 1 == page.starts[mention.i] == page.starts[first + 1] + 1
+    if not joined or words[first] in _OF_A_CORE or (last < len(words) and page.breaks[last] < Break.LINE):
+        return False
+    while page.breaks[first] < Break.LINE and words[first - 1] == "." and len(words[first - 2]) == 1:
+        first -= 2
+    return page.breaks[first] >= Break.LINE
+
+
+_OF_A_CORE = word_list("elements", "before_a_stitch")
 
 
 def _capital(page: Page, k: int) -> bool:

@@ -345,6 +345,9 @@ def meant_by_all(desk: Desk, scene: Scene, i: int, words: set[str], sewn: list[T
         through = _both_cut_through(desk, scene, i, sewn)
         if through:
             return through
+        kind = [t for t in sewn if t.tendon in scene.setting.wide]
+        if len(kind) == 2:  # 'The two profundi had a running 6-0, the superficialis none. Both repairs ran freely.'
+            return kind
         deep = [t for t in sewn if t.tendon in ("FDP", "FPL")]
         here = [t for t in sewn if (t.digit,) == scene.setting.digits]
         # 'a running 6-0 in both', 'I moved both fingers: both slid freely': in both fingers

@@ -21,6 +21,7 @@ _OF_NERVES = frozenset(
 _VERBS = word_list("quality", "strangers_verbs")
 _ARTICLES = frozenset(["the", "a", "his", "her", "their", "this", "our"])
 _PLACING = frozenset(["in", "of", "on", "around", "under", "between", "within", "along", "at", "with"])
+_OF_A_REPAIR = ("peripheral", "core")
 _ASIDE = 2  # words that may stand before the noun: 'the DIP joint', 'a bulky dressing'
 _ITS_OWN = 7  # words up to what is said of the noun: 'was well padded and not tight'
 _AT_ONCE = 3  # 'was fully free'
@@ -94,6 +95,8 @@ def strange_subject(scene: Scene, i: int) -> int:
         or i - noun > (_ITS_OWN if words[noun] in _STRANGERS else _AT_ONCE)
     ):
         return -1
+    if any(m.value in _OF_A_REPAIR and m.i <= noun <= m.j for m in scene.of("role")):
+        return -1  # 'the epitendinous layer was a running 6-0'
     before = any(g.tendons or g.generic for g in scene.setting.groups if begin <= g.i < i)
     return noun if not before and "it" not in words[noun:i] else -1
 

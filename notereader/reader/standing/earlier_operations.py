@@ -6,7 +6,9 @@ from itertools import pairwise
 from notereader.reader.layout.clauses import AUXILIARIES
 from notereader.reader.mentions.dates import MONTHS
 from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.standing.long_before import mended_long_before
 from notereader.reader.standing.other_fingers_before import of_other_finger
+from notereader.reader.standing.sewn_elsewhere import sewn_elsewhere
 from notereader.reader.standing.then_today import then_today
 from notereader.reader.standing.unlike_before import turns_to_today
 from notereader.vocabulary.wordlists import word_list
@@ -91,7 +93,9 @@ def _is_history(page: Page, sentence: Sentence, cues: list[Mention], year: int) 
     if any(c.value == "history" for c in cues):
         return not _only_new(page, sentence, cues)
     dated = any(c.value == "dated_history" for c in cues) and _tells_a_day(page, sentence)
-    if dated or _mended_before(page, sentence) or _in_a_month_before(page, sentence):
+    if dated or _mended_before(page, sentence) or _in_a_month_before(page, sentence) or sewn_elsewhere(page, sentence):
+        return True
+    if mended_long_before(page, sentence):
         return True
     years = _earlier_years(page, sentence, year)
     return bool(years) and not any(d.i <= years[0][0] < d.j for d in page.dates)

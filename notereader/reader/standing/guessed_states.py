@@ -1,8 +1,17 @@
 """States that are only guessed at: 'A2 ?intact', 'I believe', 'would run freely', 'full glide was assumed'."""
 
 from notereader.reader.layout.clauses import CLAUSE_MARKS, clause_end, clause_start
-from notereader.reader.page import Page, Sentence, within
-from notereader.reader.standing.good_states import ABSENCE, GOOD, GOOD_STATES, OF_SUTURES, is_good, mark_good_states
+from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.reader.standing.good_states import (
+    ABSENCE,
+    FREELY,
+    GOOD,
+    GOOD_STATES,
+    OF_SUTURES,
+    is_good,
+    mark_good_states,
+)
+from notereader.reader.standing.negation import is_negated
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _DENIALS = frozenset(["not", "never"])
@@ -48,8 +57,11 @@ def _mark_doubted(page: Page, sentence: Sentence, k: int) -> None:
     if begin > sentence.i and page.words[begin - 1] == ":":
         begin = clause_start(page, sentence, begin - 1)  # 'Epitendinous: 6-0 probably'
     end = clause_end(page, sentence, k)
-    if any(m.kind in OF_SUTURES for m in within(page.mentions, begin, end)):
-        _set_aside(page, begin, end)
+    if begin == k == end - 1 and begin > sentence.i:
+        begin = clause_start(page, sentence, begin - 1)  # 'A2 was intact, probably'
+    inside = within(page.mentions, begin, end)
+    if any(m.kind in OF_SUTURES for m in inside) or (k in (sentence.i, end - 1) and any(map(is_good, inside))):
+        _set_aside(page, sentence, begin, end)
 
 
 def _leads_to_share(page: Page, k: int) -> bool:
@@ -64,13 +76,30 @@ _UNITS = frozenset(["%", "percent", "mm", "millimeters", "millimetres", "millime
 def _mark_queried(page: Page, sentence: Sentence) -> None:
     """'A2 ?intact', '?no gap', 'Gap: ?none': what a mark that leans on the word behind it queries, with its label."""
     for k in range(sentence.i, sentence.j - 1):
-        if page.words[k] == "?" and page.starts[k + 1] == page.ends[k] and _stands_off(page, sentence, k):
+        if page.words[k] == "?" and _leans(page, sentence, k) and _stands_off(page, sentence, k):
             labelled = k > sentence.i and page.words[k - 1] == ":"
             begin = clause_start(page, sentence, k - 1) if labelled else k
+            begin = k - 1 if k > sentence.i and _answers(page, k) else begin
             end = clause_end(page, sentence, k)
             named = any(m.kind in GOOD or m.kind in OF_SUTURES for m in within(page.mentions, begin, k))
-            if named or any(is_good(m) for m in within(page.mentions, k, end)):
+            good = page.words[k + 1] in FREELY or any(is_good(m) for m in within(page.mentions, k, end))
+            if named or good:
                 page.mark(begin, end, "considered")
+
+
+def _leans(page: Page, sentence: Sentence, k: int) -> bool:
+    """'?intact', and at the head of a sentence '? intact A2': whether a mark asks for what stands behind it."""
+    opens = k == sentence.i and any(is_good(m) for m in within(page.mentions, k + 1, k + _NEAR))
+    return opens or page.starts[k + 1] == page.ends[k]
+
+
+def _answers(page: Page, k: int) -> bool:
+    """'Gap ?none', 'glide ?free': a name and its queried answer without a colon."""
+    named = any(m.kind in GOOD and m.j == k for m in within(page.mentions, k - 1, k))
+    return named and page.words[k + 1] in _ANSWERS
+
+
+_ANSWERS = FREELY | {"none", "nil", "no", "absent"}
 
 
 def _stands_off(page: Page, sentence: Sentence, k: int) -> bool:
@@ -88,8 +117,15 @@ def _mark_guessed(page: Page, sentence: Sentence) -> None:
             if page.words[k:end] == words:
                 begin, end = _guessed(page, sentence, k, end)
                 begin = _behind_the_bad(page, begin, k)
-                if any(is_good(m) and m.kind != "material" for m in within(page.mentions, begin, end)):
-                    _set_aside(page, begin, end)
+                if any(_promises(page, sentence, m) for m in within(page.mentions, begin, end)):
+                    _set_aside(page, sentence, begin, end)
+
+
+def _promises(page: Page, sentence: Sentence, m: Mention) -> bool:
+    """'No catching', 'not opened': a bad state denied promises as much as a good one."""
+    if m.kind in GOOD_STATES and m.i < m.j and not is_good(m):
+        return is_negated(page, m.i, m.j, sentence)
+    return is_good(m) and m.kind != "material"
 
 
 def _mark_hypothetical(page: Page, sentence: Sentence) -> None:
@@ -155,10 +191,10 @@ def _behind_the_bad(page: Page, begin: int, k: int) -> int:
     return bad.j if bad is not None and bad.j == k else begin
 
 
-def _set_aside(page: Page, i: int, j: int) -> None:
+def _set_aside(page: Page, sentence: Sentence, i: int, j: int) -> None:
     """Set aside a clause that is a guess; of 'I believe the four-strand repair gapped' the gap stays told."""
     inside = within(page.mentions, i, j)
-    if any(m.kind in GOOD_STATES and m.value not in GOOD_STATES[m.kind] for m in inside):
+    if any(m.kind in GOOD_STATES and not is_good(m) and not _promises(page, sentence, m) for m in inside):
         for m in filter(is_good, inside):
             page.mark(m.i, m.j, "considered")
     else:

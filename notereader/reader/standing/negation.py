@@ -72,6 +72,7 @@ def _ends_field(page: Page, cue: Mention) -> bool:
 def _crossed(page: Page, i: int, j: int) -> bool:
     ended = any(page.words[k] in BOUNDS or page.words[k] in (".", "then", "with") for k in range(i, j))
     anew = any(a == "and" and b in _SUBJECTS_ANEW for a, b in pairwise(page.words[i:j]))
+    anew = anew or _some_behind(page.words[i : j + 1])
     anew = anew or ("-", "-") in pairwise(page.words[i:j])  # 'no room -- repaired with two strands'
     anew = anew or speaker_anew(page.words[i:j]) or next_field(page, i, j)
     anew = anew or _result_then_it(page, i, j) or _result_after(page, i, j) or stated_anew(page, i, j)
@@ -125,3 +126,13 @@ def speaker_anew(words: list[str]) -> bool:
 _LEADS_ON = frozenset(["that", "which", "as", "what", "think", "believe", "because", "not", "no", "nothing"])
 # '... and both were bulky', 'needed no core and received only a running 6-0'
 _SUBJECTS_ANEW = frozenset(["both", "all", "they", "each", "it", "received", "got"])
+
+
+def _some_behind(words: list[str]) -> bool:
+    """'No gap and some tension', 'no gap and the superficial slight bulk': what is told to be there is not denied."""
+    some = next((n for n, word in enumerate(words) if word in _SOME), 0)
+    return some > 0 and not _JOINED.isdisjoint(words[:some])
+
+
+_JOINED = frozenset(["and", ","])
+_SOME = frozenset(["some", "slight", "mild", "moderate", "considerable", "marked", "definite"])

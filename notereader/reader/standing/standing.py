@@ -21,6 +21,7 @@ from notereader.reader.standing.cue_scopes import clause_of, mark_cues, no_condi
 from notereader.reader.standing.customs import mark_general_truth
 from notereader.reader.standing.denied_labels import mark_denied_labels
 from notereader.reader.standing.denied_sayings import mark_denied_sayings
+from notereader.reader.standing.disowned_after import mark_disowned_after
 from notereader.reader.standing.donor_threads import mark_donor_threads
 from notereader.reader.standing.double_denials import drop_double_denials, mark_double_denials
 from notereader.reader.standing.earlier_operations import EarlierOperations
@@ -37,17 +38,21 @@ from notereader.reader.standing.musings import mark_musings
 from notereader.reader.standing.neglected import mark_neglected
 from notereader.reader.standing.not_for_long import mark_not_for_long
 from notereader.reader.standing.old_repairs import mark_old_repair
+from notereader.reader.standing.only_meant import mark_only_meant
 from notereader.reader.standing.open_choices import mark_open_choices
 from notereader.reader.standing.open_denials import mark_open_denials
 from notereader.reader.standing.open_labels import mark_open_labels
 from notereader.reader.standing.opening_words import is_aside_of, kind_by_opening
+from notereader.reader.standing.other_hands import mark_other_hands
 from notereader.reader.standing.other_patients import mark_other_patients
+from notereader.reader.standing.outlived import mark_outlived
 from notereader.reader.standing.plans_going_on import mark_plans_going_on
 from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
 from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
 from notereader.reader.standing.recollections import mark_recollections
 from notereader.reader.standing.rejected_labels import mark_rejected_labels
+from notereader.reader.standing.seen_before import mark_seen_before
 from notereader.reader.standing.self_corrected import mark_taken_back
 from notereader.reader.standing.slings import mark_slings
 from notereader.reader.standing.spacers import mark_spacer
@@ -59,6 +64,7 @@ from notereader.reader.standing.unchecked import mark_unchecked
 from notereader.reader.standing.unplaced import mark_answers_in_turn
 from notereader.reader.standing.unrecorded import mark_unrecorded
 from notereader.reader.standing.unticked import beside, drop_half_ticked, mark_fields, mark_left_open, mark_unticked
+from notereader.reader.standing.wasted_sutures import mark_wasted
 from notereader.reader.standing.weakened import mark_weakened
 from notereader.reader.standing.wishes import mark_wishes
 from notereader.reader.standing.yes_and_no import mark_yes_and_no
@@ -169,8 +175,10 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_double_denials(page, sentence)
     mark_first_looks(page, sentence, following)
     mark_put_back(page, sentence)
+    mark_wasted(page, sentence)
     mark_blank_means(page, sentence)
     mark_wishes(page, sentence)
+    mark_only_meant(page, sentence)
     mark_briefed(page, sentence)
     mark_awaited(page, sentence)
     mark_published(page, sentence)
@@ -178,9 +186,11 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_lessons(page, sentence)
     mark_recollections(page, sentence)
     mark_half_vouched(page, sentence)
+    mark_seen_before(page, sentence)
     mark_rejected_labels(page, sentence)
     mark_told_to_family(page, sentence)
     mark_other_patients(page, sentence)
+    mark_other_hands(page, sentence)
     mark_taken_back(page, sentence)
     _mark_stranger(page, sentence)
     _mark_muscles(page, sentence)
@@ -189,6 +199,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_donor_threads(page, sentence)
     mark_yes_and_no(page, sentence)
     mark_given_up(page, sentence)
+    mark_outlived(page, sentence)
     mark_neglected(page, sentence)
     _mark_contrast(page, sentence)
     if sentence.section in ("procedure", "diagnosis"):
@@ -202,6 +213,7 @@ def _mark_across_sentences(page: Page) -> None:
     _mark_disowned(page)
     mark_struck_out(page)
     mark_not_for_long(page)
+    mark_disowned_after(page)
     mark_plans_going_on(page)
     mark_first_efforts(page)
     _mark_asides(page)

@@ -43,8 +43,8 @@ def mark_unachieved(page: Page, sentence: Sentence) -> None:
         for phrase in _IN_VAIN.get(words[k], ()):
             if tuple(words[k : k + len(phrase)]) == tuple(phrase):
                 _mark_in_vain(page, sentence, k, k + len(phrase))
-        if words[k] == "whether" and (k == sentence.i or words[k - 1] in _BEFORE_WHETHER):
-            page.mark(k, _end(page, sentence, k, _STOPS | {","}), "unfilled")
+        if words[k] == "whether":
+            _mark_left_open(page, sentence, k)
         if words[k] in _OPENERS and not _UNSURE.isdisjoint(words[max(sentence.i, k - _NEAR) : k]):
             page.mark(k, _end(page, sentence, k, _STOPS), "unfilled")
         if words[k] in _RULES and not _ASKS.isdisjoint(words[k + 1 : k + 3]):
@@ -52,6 +52,14 @@ def mark_unachieved(page: Page, sentence: Sentence) -> None:
         if words[k] in _OTHERS and not _CASES.isdisjoint(words[k + 1 : k + 3]):
             _mark_other(page, sentence, k)
     _mark_given_up(page, sentence)
+
+
+def _mark_left_open(page: Page, sentence: Sentence, k: int) -> None:
+    """'Whether A2 was intact I forget', 'nobody looked whether A2 was intact': of a repair it is never a finding."""
+    end = _end(page, sentence, k, _STOPS | {","})
+    opens = k == sentence.i or page.words[k - 1] in _BEFORE_WHETHER
+    if opens or any(m.kind in _OF_REPAIR or m.kind == "extent" for m in within(page.mentions, k, end)):
+        page.mark(k, end, "unfilled")
 
 
 def _end(page: Page, sentence: Sentence, k: int, stops: frozenset[str]) -> int:

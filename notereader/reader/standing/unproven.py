@@ -2,7 +2,8 @@
 
 from notereader.reader.layout.clauses import clause_end, clause_start
 from notereader.reader.page import Page, Sentence, within
-from notereader.reader.standing.good_states import ABSENCE, is_good, mark_good_states
+from notereader.reader.standing.good_states import ABSENCE, GOOD, OF_SUTURES, is_good, mark_good_states
+from notereader.reader.standing.negation import is_negated
 from notereader.vocabulary.wordlists import word_list
 
 _DENIALS = frozenset(["not", "never"])
@@ -53,7 +54,7 @@ def _subject_start(page: Page, sentence: Sentence, verb: int) -> int:
 
 
 def _mark_untested(page: Page, sentence: Sentence) -> None:
-    """'No gap, though this was not tested', 'glide free (not tested)': what nobody looked for."""
+    """'No gap, though this was not tested', 'A2 intact (not checked)', 'intact, but I did not look': nobody saw it."""
     for k in range(sentence.i + 1, sentence.j):
         if page.words[k] not in _UNTESTED:
             continue
@@ -62,7 +63,16 @@ def _mark_untested(page: Page, sentence: Sentence) -> None:
         while first > sentence.i and page.words[first - 1] in _YET:
             first -= 1
         denied = begin < k or page.words[k].startswith("un")
-        if denied and not _OWNING_UP.isdisjoint(page.words[first:begin]):
-            for m in within(page.mentions, sentence.i, first):
-                if m.j == first and m.kind in ("gap", "glide") and is_good(m):
-                    page.mark(m.i, m.j, "considered")
+        ends = page.words[k + 1 : k + 2] in ([], ["."], [")"], [","], [";"]) or k + 1 >= sentence.j
+        if denied and ends and not _OWNING_UP.isdisjoint(page.words[first:begin]):
+            _set_aside_before(page, sentence, first)
+
+
+def _set_aside_before(page: Page, sentence: Sentence, k: int) -> None:
+    """Set aside the statement that ends before word k, where it is of a good state or of a suture."""
+    begin = clause_start(page, sentence, k)
+    inside = [m for m in within(page.mentions, begin, k) if m.i < m.j]
+    if any(
+        is_good(m) or is_negated(page, m.i, m.j, sentence) for m in inside if m.kind in GOOD or m.kind in OF_SUTURES
+    ):
+        page.mark(begin, k, "considered")

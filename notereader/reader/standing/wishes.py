@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Break, Mention, Page, Sentence, within
+from notereader.reader.standing.good_states import is_good
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _WANTED = word_list("wishes", "wanted")  # 'the six strands planned', 'the recommended 10 mm'
@@ -83,7 +84,7 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
             page.mark(k, _aim_end(page, k + 1, sentence.j), "considered")
         elif word in _MODALS and any(words[k : k + len(modal)] == modal for modal in _MODALS[word]):
             _mark_modal(page, sentence, k)
-        elif word in _INTENDED and words[k + 1 : k + 2] == ["to"] and not _carried_out(words[k + 2 : sentence.j]):
+        elif word in _INTENDED and words[k + 1 : k + 2] == ["to"] and not carried_out(words[k + 2 : sentence.j]):
             verb = (
                 m for m in range(k, sentence.j) if words[m] in ("was", "were")
             )  # 'the ends we meant to sew were torn'
@@ -102,7 +103,7 @@ def mark_wishes(page: Page, sentence: Sentence) -> None:
         _mark_seeming(page, sentence)
 
 
-def _carried_out(words: Sequence[str]) -> bool:
+def carried_out(words: Sequence[str]) -> bool:
     """'I meant to lock every bite and did so': whether what was intended is said to have been done."""
     pairs = [*pairwise((*words, "."))]
     did = any(word == "did" and after not in ("not", "n't") for word, after in pairs)
@@ -192,7 +193,7 @@ def _mark_wanted(page: Page, sentence: Sentence, k: int) -> None:
     behind = k + 1 + (words[k + 1 : k + 2] == [":"])
     end = _up_to(page, behind, min(sentence.j, k + _NOUN))
     done = k > sentence.i + 1 and words[k - 1] in ("the", "my", "our", "a") and words[k - 2] in _GOT
-    done = done or _carried_out(words[k + 1 : sentence.j])  # 'I wanted to keep A2 and did'
+    done = done or carried_out(words[k + 1 : sentence.j])  # 'I wanted to keep A2 and did'
     if not done and (page.figures_in(k, end) or _within_kinds(page, k, end)):
         page.mark(k, end, "considered")
 
@@ -212,7 +213,7 @@ def _mark_modal(page: Page, sentence: Sentence, k: int) -> None:
         return  # 'as was to be expected'
     if words[k - 1] in ("it", "i", "we") and not _REMARKS.isdisjoint(words[k : k + 4]):
         return
-    if words[k] in _TO_COME and _carried_out(words[k + 1 : sentence.j]):
+    if words[k] in _TO_COME and carried_out(words[k + 1 : sentence.j]):
         return  # 'an edge stitch was to follow and did follow'
     meant = not _MEANT.isdisjoint(words[k : k + 5])
     begin = k
@@ -255,10 +256,11 @@ def _mark_striven(page: Page, sentence: Sentence) -> None:
     """'I tried to keep A2': what was striven for, of which nobody says that it came about."""
     words = page.words
     for k in range(sentence.i, sentence.j - 1):
-        if words[k] not in _STROVE or words[k + 1] != "to" or _carried_out(words[k + 2 : sentence.j]):
+        if words[k] not in _STROVE or words[k + 1] != "to" or carried_out(words[k + 2 : sentence.j]):
             continue
         end = next((m for m in range(k + 1, sentence.j) if words[m] in _BOUNDS), sentence.j)
-        if any(m.kind in _QUALITY for m in within(page.mentions, k + 3, end)):
+        inside = within(page.mentions, k + 2, end)  # 'catch' of 'tried to catch a knife' is the verb itself
+        if any(is_good(m) or (m.kind in _QUALITY and m.i > k + 2) for m in inside):
             page.mark(k, end, "considered")
 
 

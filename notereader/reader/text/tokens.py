@@ -423,8 +423,10 @@ class NoteTokenizer:
                 before = _PLAIN_WORDS.get(lower := raw.lower(), lower)
             elif kind != "mark" or not raw.isascii():
                 before = _cleaned(kind, raw)
+            elif raw == "." and before in _UNITS and _goes_on(work, end):
+                continue  # 'vented distally by 5 mm. of its length'
             else:
-                before = raw
+                before = "and" if raw == "&" else raw
             words.append(before)
             starts.append(start)
             ends.append(end)
@@ -441,6 +443,14 @@ class NoteTokenizer:
             _add(page, _clean_word(second), end - len(second), end, Break.NONE)
         else:
             _add(page, joined, start, end, space)
+
+
+_UNITS = frozenset(["mm", "cm", "deg", "degs", "mins", "hrs", "wks", "wk"])
+
+
+def _goes_on(work: str, end: int) -> bool:
+    """Tell whether a small letter, or a comma, follows a full stop: it ends no sentence."""
+    return work[end : end + 1] == "," or (work[end : end + 1] == " " and work[end + 1 : end + 2].islower())
 
 
 def _cleaned(kind: str, raw: str) -> str:

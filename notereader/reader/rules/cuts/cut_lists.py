@@ -6,7 +6,9 @@ from notereader.reader.rules.structures.structures import parts_of
 from notereader.reader.scene import Scene, group_targets
 
 _NAMES = ("tendon", "digit", "structure", "sided", "anynerve", "anyartery", "bundle", "quantifier", "plural", "generic")
-_JOINS = frozenset([",", "and", "+", "&", "/", "to", "of", "the", "-", "*", ".", "both", "all", "four", "three", "two"])
+_JOINS = frozenset(
+    [",", "and", "+", "&", "/", "to", "of", "the", "-", ">", "|", ";", "*", ".", "both", "all", "four", "three", "two"]
+)
 _MOST_LINES = 12
 _LONGEST_HEAD = 8  # words
 _FULLY = frozenset(["fully", "completely", "totally", "entirely"])
@@ -102,12 +104,32 @@ def _names_and_share(scene: Scene) -> bool:
     return bullet and any(g.tendons for g in scene.setting.groups)
 
 
-def _only_names(scene: Scene) -> bool:
-    named = {k for m in scene.of(*_NAMES) for k in range(m.i, m.j)}
-    named |= {k for g in scene.setting.groups for k in range(g.i, g.j)}
+def _only_names(scene: Scene, first: int | None = None) -> bool:
+    """Tell whether nothing but names, and that they were cut fully, stands in a sentence or behind a word of it."""
+    first = scene.sentence.i if first is None else first
+    named = {k for m in scene.of(*_NAMES) for k in range(max(m.i, first), m.j)}
+    named |= {k for g in scene.setting.groups for k in range(max(g.i, first), g.j)}
+    whole = {k for m in scene.of("extent") if m.value == "complete" for k in range(m.i, m.j)}
     words = scene.page.words
-    rest = [words[k] for k in range(scene.sentence.i, scene.sentence.j) if k not in named]
+    rest = [words[k] for k in range(first, scene.sentence.j) if k not in named and k not in whole]
     return bool(named) and all(w in _JOINS or w in _FULLY or w.isdecimal() for w in rest)
+
+
+def listed_whole(desk: Desk, scene: Scene) -> None:
+    """'Divided: PL, FCU 100 %, FDS x 3': where a list says of one that it was cut fully, the others were as well."""
+    told = scene.of("extent")
+    if len(told) < _HEAD_AND_ONE or told[0].i != scene.sentence.i or {m.value for m in told} != {"complete"}:
+        return
+    head = told[0]
+    marked = scene.page.words[head.j : head.j + 1] in ([":"], ["-"])
+    if not marked or not scene.told(head.i) or not _only_names(scene, head.j + 1):
+        return
+    for group in (g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)):
+        for target in group_targets(scene, group):
+            desk.tendon(scene, target, "extent", "complete", [(head.i, head.j), (group.i, group.j)], "extent complete")
+
+
+_HEAD_AND_ONE = 2  # words that say how far: that of the head, and one behind a name
 
 
 def listed_with_share(desk: Desk, scene: Scene) -> None:

@@ -70,12 +70,23 @@ def told_in_percent(desk: Desk, scene: Scene, dealt: Container[tuple[int, int]] 
 
 def _cut_over(scene: Scene, quantity: Quantity) -> bool:
     """'Torn across over 90 percent', 'divided by over 75%': a share told of the cut, and no limit for sewing."""
-    if scene.arrow(quantity.i - 1):
+    if scene.arrow(quantity.i - 1) or _through_by_over(scene, quantity):
         return True
     k = quantity.i - 1 - (scene.word_before(quantity.i - 1) in _BY)
     return scene.word_before(quantity.i) == "over" and any(
         m.i < k <= m.j for kind in ("hurt", "extent") for m in scene.of(kind) if m.value != "intact"
     )
+
+
+def _through_by_over(scene: Scene, quantity: Quantity) -> bool:
+    """'FPL >90% through', 'the profundus was over 80 % divided': the tendon right before, and the cut right behind."""
+    k = quantity.i - 1
+    k -= scene.word_before(k) in ("was", "is", ":")
+    named = any(g.tendons and g.j == k and not g.reference for g in scene.setting.groups)
+    cut = scene.next_word(quantity.j) in ("through", "cut") or any(
+        m.i == quantity.j and m.value in ("complete", "hurt") for m in scene.of("hurt", "extent")
+    )
+    return named and cut
 
 
 _BY = frozenset(["by", "for", "across", "through"])

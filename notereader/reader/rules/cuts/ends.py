@@ -70,13 +70,14 @@ def ends(desk: Desk, scene: Scene) -> None:
         targets = named_so_far(desk, scene, deep_of_column(scene, owners), collective=True)
         laid.append((mention, respective(scene, mention.i, [m.i for m in found], targets)))
     left_out = {d for g in scene.setting.groups if g.excepted and not g.tendons for d in g.digits}
+    parted = "stumps" in scene.said or any(scene.word_before(m.i) in _THROUGH for m in nouns)
     for mention, targets in laid:
         for target in targets:
             if len(targets) > 1 and target.digit in left_out:
                 continue  # 'All ends but the middle were clean'
             known = len(desk.findings)
-            if len(targets) > 1 and "stumps" in scene.said and desk.extents.get(target) == "partial":
-                continue  # 'All the stumps were smooth': what was cut in part has none
+            if len(targets) > 1 and parted and desk.extents.get(target) == "partial":
+                continue  # 'All the stumps were smooth', 'all the severed ends': what was cut in part has none
             if mention.value == "clean" and len(targets) == 1 and _left_in_part(desk, target):
                 continue  # 'FDS middle: partial cut left alone, fibres tidy': it has edges, but no ends
             if _as_found(scene, mention, [m for m, others in laid if target in others]):

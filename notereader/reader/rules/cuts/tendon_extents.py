@@ -302,12 +302,13 @@ def _worn(scene: Scene, mention: Mention) -> bool:
     return any(m.value != "clean" and scene.told(m.i) for m in ends)
 
 
-@needs(words=["flexors"])
+@needs(words=["flexors", "flexor"])
 def _other_flexors(desk: Desk, scene: Scene) -> None:
     """'Remaining flexors of the fingers: intact' at the wrist: both flexors of each finger no cut was told of."""
     words = scene.page.words
     for k in range(scene.sentence.i + 1, scene.sentence.j):
-        if words[k] != "flexors" or not scene.told(k) or not _of_the_fingers(scene, k):
+        named = words[k] == "flexors" or (words[k] == "flexor" and scene.next_word(k + 1) == "tendons")
+        if not named or not scene.told(k) or not _of_the_fingers(scene, k):
             continue
         before = set(scene.words(max(scene.sentence.i, k - 4), k))
         before |= {"other"} if "eight" in scene.words(k - 3, scene.sentence.j) else set()  # 'all eight'
@@ -317,13 +318,15 @@ def _other_flexors(desk: Desk, scene: Scene) -> None:
         if not whole or not at_wrist or before.isdisjoint(("remaining", "other", "rest")):
             continue
         for target in (Target(d, t) for d in DIGITS[1:] for t in ("FDP", "FDS")):
-            if desk.extents.get(target) not in HURT_KINDS and target not in desk.treatments:
+            hurt = desk.extents.get(target) in HURT_KINDS or target in desk.hurt
+            if not hurt and target not in desk.treatments:
                 desk.tendon(scene, target, "extent", "intact", [(k - 1, whole[0].j)], "extent intact")
 
 
 def _of_the_fingers(scene: Scene, k: int) -> bool:
+    """'The remaining finger flexors', 'the other flexors' beside those of the wrist; not 'the other flexor sheath'."""
     behind = scene.words(k + 1, k + 4)
-    return scene.word_before(k) in ("finger", "digital") or behind in (
+    return scene.word_before(k) in ("finger", "digital", "remaining", "other") or behind in (
         ["of", "the", "fingers"],
         ["to", "the", "fingers"],
     )

@@ -10,6 +10,8 @@ from notereader.reader.rules.owners import near_digits, others, tendon_owner
 from notereader.reader.scene import Scene, Subject, group_targets, named_together
 from notereader.vocabulary.wordlists import word_list
 
+_FOR_THEIR_SAKE = frozenset(["so", "lest", "over", "above", "around", "keep", "prevent", "protect", "cover", "hold"])
+_CALLED_CUT = frozenset(["severed", "divided", "transected"])
 _TREATED_WORDS = word_list("tendons", "treated_words")
 _SUTURE_OF = (["suture", "of"], ["sutures", "of"])
 _PAIR = 2
@@ -164,7 +166,12 @@ def _of_all_sewn(desk: Desk, scene: Scene, deed: Mention, group: Group) -> list[
     said = scene.words(deed.i, deed.j)
     if said in _SUTURE_OF or (said[-1:] in (["repairs"], ["repair"]) and not scene.header):
         return []
-    return _untreated(desk, group.digits or None) or _named_before(desk, scene, group)
+    if not _FOR_THEIR_SAKE.isdisjoint(scene.words(deed.j, group.i)):
+        return []  # 'The step-cut was sewn together so that the tendons would not bow'
+    untreated = _untreated(desk, group.digits or None)
+    if scene.word_before(group.i) in _CALLED_CUT:  # 'Both severed tendons were sewn': not the one that is nicked
+        untreated = [t for t in untreated if desk.extents.get(t) != "partial"]
+    return untreated or _named_before(desk, scene, group)
 
 
 def _untreated(desk: Desk, digits: tuple[str, ...] | None) -> list[Target]:

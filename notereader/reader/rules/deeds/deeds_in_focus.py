@@ -5,6 +5,7 @@ from notereader.reader.groups import Target
 from notereader.reader.layout.boxes import BOX_ENDS
 from notereader.reader.page import Mention
 from notereader.reader.rules.deeds.sewn_now import sewn_now
+from notereader.reader.rules.deeds.taken_out_whole import taken_out_whole
 from notereader.reader.rules.strangers import has_strange_subject
 from notereader.reader.scene import Scene
 
@@ -25,6 +26,8 @@ def from_focus(desk: Desk, scene: Scene, deed: Mention) -> list[Target]:
     opens = deed.i <= scene.sentence.i + 1 or (scene.words(first, first + 1) == ["it"] and near)
     if value == "excised" and opens and all(t.tendon == "FDS" for t in focus):
         return [] if _another_it(desk, scene, deed) else focus
+    if value == "excised" and opens:
+        return taken_out_whole(desk, scene, deed, focus)
     if value == "trimmed" and near and not focus:
         return the_one_nicked(desk, scene.setting.digits)  # 'FDP nicked. FDS fine. I trimmed the flap.'
     if value in ("trimmed", "left") and (near or ticked(scene, deed) or _closes_its_cut(desk, scene, deed)):

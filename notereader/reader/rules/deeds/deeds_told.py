@@ -49,7 +49,7 @@ def _names_no_deed(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if value == "grafted":
         return _woven_into_another(scene)
     if value == "reinserted":
-        return _place_of_a_result(scene, mention)
+        return _place_of_a_result(scene, mention) or _of_the_loops(scene, mention)
     if value == "excised":
         return of_a_stitch(scene, mention) or before_repair(scene, mention)
     if value == "trimmed":
@@ -87,6 +87,18 @@ def _place_of_a_result(scene: Scene, mention: Mention) -> bool:
     """'No gap was seen at the reinsertion or at the tendon repair of the middle finger': where it was looked for."""
     noun = scene.words(mention.i, mention.j) in (["reinsertion"], ["reattachment"])
     return noun and bool(scene.of("gap", "glide", "test")) and not scene.header
+
+
+def _of_the_loops(scene: Scene, mention: Mention) -> bool:
+    """'A six-strand Lim-Tsai, anchored 10 mm from the cut face': how far from its end a core takes hold of a tendon."""
+    anchored = scene.words(mention.i, mention.j) == ["anchored"]
+    lengths = (q for q in scene.quantities if q.unit == "mm" and 0 <= q.i - mention.j <= _SO_FAR)
+    far = any(scene.next_word(q.j) in _FROM for q in lengths)
+    return anchored and far and OF_BONE.isdisjoint(scene.said)
+
+
+_SO_FAR = 2  # words: 'anchored at least 10 mm'
+_FROM = frozenset(["from", "away", "behind", "back"])
 
 
 def _gives_reason(scene: Scene, mention: Mention) -> bool:

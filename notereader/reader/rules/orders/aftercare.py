@@ -92,8 +92,13 @@ def _is_old_splint(scene: Scene, m: Mention) -> bool:
     answer = [w for w in scene.words(m.j, min(m.j + 3, scene.sentence.j)) if w not in (":", "-", "|", "?")]
     if answer[:1] and answer[0] in _NONE and scene.next_word(m.j) not in ("no", "not"):
         return True
+    if not _FORMER.isdisjoint(scene.words(m.i - 2, m.i)):
+        return True  # 'The previous splint was removed'
     word = " ".join(scene.words(m.i, m.j))
     return word in ("plaster", "cast", "pop") and scene.next_word(m.j) in ("room", "saw", "music")
+
+
+_FORMER = frozenset(["previous", "old", "former", "earlier", "emergency"])
 
 
 # --- joint positions

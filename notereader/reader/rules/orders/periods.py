@@ -156,7 +156,8 @@ def _short_day(scene: Scene, k: int) -> Period | None:
     match = _SHORT_DAY.match(words[k])
     if match is None and words[k : k + 1] == ["from"]:
         n = next((n for n, phrase in enumerate(_AT_ONCE) if words[k : k + len(phrase)] == phrase), None)
-        return Period(0, 0, k, k + len(_AT_ONCE[n])) if n is not None else None
+        later = words[k - 1] in _DAY_WORDS | _WEEK_WORDS  # 'two weeks from today'
+        return Period(0, 0, k, k + len(_AT_ONCE[n])) if n is not None and not later else None
     if match is None:
         told = words[k] == "tomorrow" and scene.next_word(k + 2) not in _DAY_WORDS
         return Period(1, 1, k, k + 1, counted=True) if told else None
@@ -231,13 +232,22 @@ def _count_of_days(scene: Scene, k: int) -> Period | None:
         return Period(q.low, q.high, q.i, q.j, counted=True)
     therapy = q.low <= 1 and any(m.j == _past_in(scene, q.i) for m in scene.of("therapy"))
     next_week = therapy and scene.next_word(q.j) != "for"  # 'Hand therapy 1/52', but '... 1/52 for a new splint'
-    led = next_week or scene.word_before(q.i) in ("from", "at", "after")
+    led = next_week or scene.word_before(q.i) in ("from", "at", "after") or _after_operation(scene, q.j)
     if q.unit == "week" and scene.next_word(q.j) != "/" and led:
         return Period(7 * q.low, 7 * q.high, q.i, q.j, counted=True)
     hours = {scene.page.words[q.j - 1], scene.next_word(q.j)} & {"hours", "hour", "hrs", "h"}
     if hours and q.low % 24 == 0 and q.low > 0:
         return Period(q.low / 24, q.high / 24, q.i, q.j, counted=True)
     return None
+
+
+def _after_operation(scene: Scene, j: int) -> bool:
+    """'Therapy to commence two weeks after operation', '2 weeks from surgery', 'two weeks from today'."""
+    behind = [w for w in scene.words(j, j + 3) if w not in ("the", "this")]
+    return len(behind) > 1 and behind[0] in ("after", "from", "following") and behind[1] in _THAT_DAY
+
+
+_THAT_DAY = frozenset(["operation", "surgery", "today", "repair"])
 
 
 def _starts_motion(scene: Scene, period: Period) -> bool:

@@ -31,6 +31,7 @@ _TELLING = word_list("attach", "telling")
 _OF = frozenset(["of", "the", "a", "an", "this", "its", "was", "were", "is", "pulley"])
 _NEEDLESS = (["not", "necessary"], ["not", "needed"], ["not", "required"], ["not", "done"], ["not", "performed"])
 _ARE = (["were"], ["was"], ["are"], ["is"])
+_ABBREVIATED = frozenset(["prox", "dist", "approx", "ca"])
 _STOP = frozenset([";", ".", "|"])
 _YES = (["y", ","], ["yes", ","])
 _SAME = frozenset(["same", "that", "this"])  # 'the ulnar nerve of the same finger was normal'
@@ -102,6 +103,11 @@ def _needless(scene: Scene, m: Mention) -> bool:
     while k < scene.sentence.j and k - m.j < 10 and (k in names or scene.page.words[k] in _OF):
         k += 1
     return scene.words(k, min(k + 2, scene.sentence.j)) in _NEEDLESS
+
+
+def _shortens(words: list[str], k: int) -> bool:
+    """'A2: prox. 6 mm open': a stop that ends no sentence, before a figure."""
+    return words[max(0, k - 1)] in _ABBREVIATED and words[k + 1 : k + 2] != [] and words[k + 1][0].isdecimal()
 
 
 class Attachment:
@@ -251,7 +257,8 @@ class Attachment:
 
     def _stopped(self, between: list[str]) -> bool:
         """Tell whether a thing's clause has ended; a semicolon lets pass what has no subject: 'bruised; left alone'."""
-        if "." in between or "|" in between:
+        stops = (k for k, w in enumerate(between) if w == ".")
+        if "|" in between or not all(_shortens(between, k) for k in stops):
             return True
         last = max((k for k, w in enumerate(between) if w == ";"), default=-1)
         return last >= 0 and not all(w in _LINK or w in (",", "and") or self._measure(w) for w in between[last + 1 :])

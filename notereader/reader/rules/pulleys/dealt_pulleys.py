@@ -101,13 +101,13 @@ def _in_order(scene: Scene, fingers: list[Group], states: list[Mention]) -> list
     ahead = all(g.j <= states[0].i for g in fingers) or all(g.i >= states[-1].j for g in fingers)
     if not ahead:
         return []
-    if len(named) != len(states) or not all(_next_to(scene, a, b) for a, b in pairwise(states)):
+    if len(named) != len(states) or not all(next_to(scene, a, b) for a, b in pairwise(states)):
         return None
     ends = [*(m.i for m in states[1:]), states[-1].j]
     return [Share((d,), m, m.i, end) for d, m, end in zip(named, states, ends, strict=True)]
 
 
-def _next_to(scene: Scene, one: Mention, other: Mention) -> bool:
+def next_to(scene: Scene, one: Mention, other: Mention) -> bool:
     """Tell whether two states follow each other in a list: 'vented 3 mm and excised', not 'divided and then sewn'."""
     between = scene.words(one.j, other.i)
     return _STOPS.isdisjoint(between) and "then" not in between and not {"and", ","}.isdisjoint(between)

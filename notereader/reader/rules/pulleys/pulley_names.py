@@ -213,8 +213,19 @@ _WHICH_WAS = frozenset(["which", "that", "i", "we", "had", "have", "has", "was",
 
 
 def is_tendon_end(words: list[str]) -> bool:
-    """Tell whether words go on to an end of the tendon: 'A1 was released and the proximal end retrieved'."""
+    """Tell whether words go on to an end of the tendon: 'A1 was released and the proximal end retrieved'.
+
+    'A1 was split, and its tip, which was frayed, was cut back 2 mm.'
+    """
+    if words[:1] not in (["and"], [","]) or words[1:2] not in (["the"], ["its"]):
+        return False
+    if words[2:3] != [] and words[2] in _STUMPS and words[3:4] != [] and words[3] in _OF_A_STUMP:
+        return True
     return words[:2] == ["and", "the"] and words[2:3] != [] and words[2] in PARTS and words[3:4] in (["end"], ["stump"])
+
+
+_STUMPS = frozenset(["end", "ends", "tip", "tips", "stump", "stumps"])
+_OF_A_STUMP = frozenset(["was", "were", ",", "which"])
 
 
 # --- landmarks
@@ -235,6 +246,8 @@ def _is_place(scene: Scene, mention: Mention) -> bool:
     ranged = words[k] == "from" and scene.next_word(mention.j) in _RANGE
     if ranged and (words[k - 1] in ("pulleys", "all") or "pulleys" in scene.words(first, k)):
         return False  # 'all pulleys from A1 through A4', 'its pulleys were intact from A1 to A4'
+    if words[k] in ("through", "into") and "window" in scene.words(max(first, k - 7), k):
+        return False  # 'a window was opened through C1'
     if words[k] == "to":
         return words[max(first, k - 1)] in _TO_PLACES
     if words[k] == "as" and words[k - 1] == "far":

@@ -25,7 +25,11 @@ def owned_after_all(scene: Scene, groups: list[PulleyGroup], places: list[Pulley
 def _opened_after_all(scene: Scene, groups: list[PulleyGroup], word: Mention) -> bool:
     """'A2 was intact, but the repair caught on it and it was vented 4 mm': 'it' is the pulley told of before."""
     before = next((g for g in reversed(groups) if g.j <= word.i), None)
-    if before is None or not before.actions or word.value in SHARED:
+    if (
+        before is None
+        or not before.actions
+        or (word.value in SHARED and not _cut_out_as_it_caught(scene, before, word))
+    ):
         return False
     lead = scene.words(max(before.j, word.i - 5), word.i)
     at = max((n for n, w in enumerate(lead) if w in ("it", "they")), default=-1)
@@ -39,6 +43,15 @@ def _opened_after_all(scene: Scene, groups: list[PulleyGroup], word: Mention) ->
     return True
 
 
+def _cut_out_as_it_caught(scene: Scene, before: PulleyGroup, word: Mention) -> bool:
+    """'A4 was first intact, but the repair caught and it was excised': no surgeon cuts out what was just sewn."""
+    between = scene.words(before.j, word.i)
+    named = any(before.j <= s.i < word.i and s.kind not in ("digit", "tendon") for s in scene.subjects)
+    tendons = any(g.tendons and before.j <= g.i < word.i for g in scene.setting.groups)
+    return word.value == "excised" and not (named or tendons) and not _REPAIR.isdisjoint(between)
+
+
+_REPAIR = frozenset(["repair", "join", "juncture", "tenorrhaphy"])
 _RELEASED_TOO = frozenset([";", ".", "cuff", "tourniquet", "clamp", "adhesion", "adhesions", "scar", "skin", "wound"])
 _WAS = frozenset(
     ["was", "were", "had", "to", "be", "then", "therefore", "so", "thus", "partially", "partly", "finally"]

@@ -2,6 +2,7 @@
 
 from notereader.reader.mentions.measures import NUMBER_WORDS, UNITS
 from notereader.reader.page import Break, Mention
+from notereader.reader.rules.pulleys.parts_spared import spared
 from notereader.reader.rules.pulleys.pulley_names import PART_NOUNS, PARTS, PulleyGroup, is_tendon_end
 from notereader.reader.scene import Scene
 from notereader.record.values import Value
@@ -223,7 +224,13 @@ def in_full(scene: Scene, low: int, high: int) -> bool:
         for k in range(low, high)
     ):
         return True  # 'A5 let out as well, all', 'A1 opened all, A2 not seen'
-    return any(scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") for m in found)
+    cut = [
+        m for m in scene.of("opened") if m.j <= low and m.value != "intact"
+    ]  # 'A2 was fully released and A4 was vented'
+    return any(
+        scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") and not any(m.i < o.j for o in cut)
+        for m in found
+    )
 
 
 _CLOSES = frozenset(["", ",", ".", ";", ")"])
@@ -235,7 +242,7 @@ def share_in(scene: Scene, low: int, high: int) -> Share:
     for q in scene.quantities:
         if not low <= q.i < high or q.high is None:
             continue
-        if q.unit == "%":
+        if q.unit == "%" and not spared(scene, q.i):
             found.setdefault("extent_percent", (q.high, (q.i, q.j)))
         elif q.unit == "mm" and q.high <= _LONGEST_MM and not _of_something_else(scene, q.i, q.j):
             found.setdefault("extent_mm", (q.high, (q.i, q.j)))
@@ -258,22 +265,25 @@ def shares_in_turn(scene: Scene, share: Share, count: int, low: int, high: int) 
 def _of_something_else(scene: Scene, i: int, j: int) -> bool:
     """Tell whether a length is that of a graft or of what was left of the pulley: 'to leave 2 mm of A4'."""
     left = {"leave", "leaving", "keeping", "preserving", "sparing"} & set(scene.words(max(0, i - 2), i))
-    return bool(left or {"wide", "strip", "ribbon"} & set(scene.words(j, j + 2)))
+    return bool(left or {"wide", "strip", "ribbon"} & set(scene.words(j, j + 2))) or spared(scene, i)
 
 
 def _fraction(scene: Scene, low: int, high: int) -> Share:
     """Return a share told as a fraction in percent; 'half torn off' is how it was found, not how much was opened."""
     hurt = {k for m in scene.of("opened") if m.value == "injured" for k in range(m.i, m.j)}
     for m in scene.of("fraction"):
-        if low <= m.i < high and m.i not in hurt and not _found_so(scene, m):
+        if low <= m.i < high and m.i not in hurt and not _found_so(scene, m) and not spared(scene, m.i):
             return {"extent_percent": (float(m.value), (m.i, m.j))}
     words = scene.words(low, high)
     for k, word in enumerate(words):
+        if spared(scene, low + k):
+            continue
         if words[k : k + 3] == ["1", "/", "2"]:
             return {"extent_percent": (50.0, (low + k, low + k + 3))}
-        if word == "third" and any(w in PARTS for w in words[:k]):
+        if word == "third" and (any(w in PARTS for w in words[:k]) or _counted_end(scene, low + k - 1)):
             return {"extent_percent": (33.0, (low + k, low + k + 1))}
-        if word == "half" and words[max(0, k - 1)] in PARTS and low + k not in hurt:
+        leads = words[max(0, k - 1)] in PARTS or _counted_end(scene, low + k - 1)
+        if word == "half" and leads and low + k not in hurt:
             return {"extent_percent": (50.0, (low + k, low + k + 1))}  # 'distal half divided'
     return {}
 
@@ -299,9 +309,28 @@ def part_in(scene: Scene, low: int, high: int) -> Share:
             continue
         if word == "middle" and any(m.kind == "digit" and m.i == k for m in scene.mentions):
             continue  # 'middle A2 intact'
+        if word in PARTS and spared(scene, k):
+            continue
         if word in PARTS and (word.endswith("ally") or word == "midportion" or _leads(scene, low, k, high)):
             return {"part": (PARTS[word], (k, k + 1))}
+        if word in _COUNTED_ENDS and _counted_end(scene, k):
+            return {"part": (_COUNTED_ENDS[word], (k, k + 1))}
     return {}
+
+
+def _counted_end(scene: Scene, k: int) -> str:
+    """'The first half of A4', 'its last third', 'the first 5 mm': counted from the palm; not 'first, 5 mm of A2'."""
+    words = scene.page.words
+    if words[k] not in _COUNTED_ENDS or not (words[k + 1] in _HALVES or any(q.i == k + 1 for q in scene.quantities)):
+        return ""
+    before = scene.word_before(k)
+    led = before in _LEADS_TO_END or before.endswith("'s") or any(m.j == k for m in scene.of("pulley"))
+    return _COUNTED_ENDS[words[k]] if led else ""
+
+
+_COUNTED_ENDS = {"first": "proximal", "last": "distal"}
+_HALVES = frozenset(["half", "third", "quarter", "fifth"])
+_LEADS_TO_END = frozenset(["the", "its", "their", ":", "of"])
 
 
 _ABOUT = frozenset([".", "~", "about", "approx", "ca", "roughly"])

@@ -7,6 +7,7 @@ from notereader.reader.rules.pulleys.attach import is_denied
 from notereader.reader.rules.pulleys.pulley_names import PART_NOUNS, PARTS, is_tendon_end
 from notereader.reader.rules.pulleys.pulley_undone import undone
 from notereader.reader.rules.pulleys.taken_with_lump import taken_with_lump
+from notereader.reader.rules.pulleys.windows import windows
 from notereader.reader.rules.sutures.pulley_threads import threaded
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -33,7 +34,7 @@ _READ_AS = {
 _BARE = frozenset(
     [
         *("complete", "completely", "partial", "partially", "incomplete", "incompletely", "through", "part through"),
-        *("out", "off", "100%", "100 %", "end to end", "end-to-end", "full thickness", "full-thickness"),
+        *("out", "off", "across", "100%", "100 %", "end to end", "end-to-end", "full thickness", "full-thickness"),
     ]
 )
 _CHOICES = frozenset(["/", "or", "|"])
@@ -55,17 +56,17 @@ def pulley_words(scene: Scene) -> list[Mention]:
     piece = taken_with_lump(scene)
     if piece is not None:
         return [piece]  # what was removed is the lump, and what was left the rest of the pulley
-    own = [m for m in scene.of("opened") if not _says_little(scene, m)]
+    own = [_cut_by_so_much(scene, m) for m in scene.of("opened") if not _says_little(scene, m)]
     lent = [half for m in scene.of("extent") if (half := _half_of_it(scene, m)) is not None]
     lent += [
-        Mention("opened", "vented" if _nicked_on_purpose(scene, m) else _READ_AS[(m.kind, m.value)], m.i, m.j)
+        Mention("opened", _on_purpose(scene, m) or _READ_AS[(m.kind, m.value)], m.i, m.j)
         for m in scene.mentions
         if (m.kind, m.value) in _READ_AS and not (_says_little(scene, m) or _half_of_it(scene, m))
     ]
     lent += _taken_off(scene) + _taken_away(scene) + _made_new(scene) + threaded(scene)
     taken: set[int] = set()
     kept: list[Mention] = []
-    for m in [*sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
+    for m in [*windows(scene), *sorted(own, key=_longest_first), *sorted(lent, key=_longest_first)]:
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
             kept.append(_behind_name(scene, m))
@@ -73,11 +74,27 @@ def pulley_words(scene: Scene) -> list[Mention]:
     return [m for n, m in enumerate(kept) if not _one_of_several(scene, kept, n) and _answered(scene, m)]
 
 
+def _cut_by_so_much(scene: Scene, m: Mention) -> Mention:
+    """'A2 cut by 3 mm so that the knot passes': how far, and not by whom."""
+    by = m.value == "injured" and scene.words(m.i, m.j) == ["cut", "by"]
+    return Mention("opened", "vented", m.i, m.j - 1) if by and any(q.i == m.j for q in scene.quantities) else m
+
+
 def _half_of_it(scene: Scene, m: Mention) -> Mention | None:
     """'Distal half cut to let the repair pass': not 'half cut', but a half that was cut."""
     k = m.i - (scene.word_before(m.i) == ".")
     halved = scene.page.words[m.i] == "half" and m.j - m.i > 1 and scene.word_before(k) in PARTS
     return Mention("opened", "vented", m.i + 1, m.j) if halved else None
+
+
+def _on_purpose(scene: Scene, m: Mention) -> str:
+    """'It hung up on A4, and this pulley was therefore cut through completely': the surgeon's doing; else ''."""
+    if m.value == "complete" and scene.word_before(m.i) in _FOR_A_REASON:
+        return "released"
+    return "vented" if _nicked_on_purpose(scene, m) else ""
+
+
+_FOR_A_REASON = frozenset(["therefore", "thus", "accordingly"])
 
 
 def _nicked_on_purpose(scene: Scene, m: Mention) -> bool:
@@ -461,9 +478,15 @@ def _only_possible(scene: Scene, m: Mention) -> bool:
     """Tell whether a deed was only possible ('may have to vent A2') or the word no deed ('A1 stays open')."""
     before = _before(scene, m, 4)
     full = any(0 <= f.i - m.j <= 1 for f in scene.of("fully"))
+    measured = any(q.unit == "mm" and q.j == m.i for q in scene.quantities) and scene.next_word(m.j) in _ENDS_CELL
+    if measured:
+        return False  # 'A2: prox. 6 mm open', but not 'a 6 mm open wound'
     if scene.page.words[m.i] == "open" and scene.word_before(m.i) not in ("to", "i", "we") and not full:
         return True
     return bool(_UNSURE & set(before)) or before[-2:] == ["could", "have"]
+
+
+_ENDS_CELL = frozenset(["", ".", ",", ";", "|", ")"])
 
 
 def _kept(scene: Scene, m: Mention, word: str) -> str | None:
@@ -645,7 +668,8 @@ _NEAR_LENGTH = 3  # words: 'cut for its distal 6 mm'
 def _for_room(scene: Scene, m: Mention) -> bool:
     """'Oblique pulley cut 4 mm, middle part, to pass the FPL': who cuts for a purpose is the surgeon."""
     behind = scene.words(m.j, min(m.j + _FAR_PURPOSE, scene.sentence.j))
-    return any(a in ("to", "for") and b in _ROOM for a, b in pairwise(behind))
+    told = any((a in ("to", "for") and b in _ROOM) or (a, b) == ("so", "that") for a, b in pairwise(behind))
+    return told or scene.word_before(m.i) in _FOR_A_REASON
 
 
 def _under_title_of_deeds(scene: Scene) -> bool:
@@ -657,6 +681,10 @@ _FAR_PURPOSE = 10  # words
 _ROOM = frozenset(
     [
         "pass",
+        "stop",
+        "prevent",
+        "keep",
+        "ease",
         "let",
         "reach",
         "find",

@@ -14,12 +14,14 @@ from notereader.reader.rules.deeds.passed_under import of_what_passed_under
 from notereader.reader.rules.finger_lines import of_one_finger
 from notereader.reader.rules.pulleys.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.pulleys.dealt_pulleys import dealt_pulleys
+from notereader.reader.rules.pulleys.fingers_behind import fingers_behind, joined, of_its_statement, starts
 from notereader.reader.rules.pulleys.pulley_names import (
     ANNULAR,
     PART_NOUNS,
     PARTS,
     PulleyGroup,
     excepted_pulleys,
+    is_tendon_end,
     made_from,
     named,
     of_its_stuff,
@@ -38,8 +40,11 @@ from notereader.reader.rules.pulleys.pulley_shares import (
 from notereader.reader.rules.pulleys.pulley_states import DEEDS, OPENINGS, pulley_words, state_of, strongest
 from notereader.reader.rules.pulleys.pulley_undone import stitches_gave_way, undone_next
 from notereader.reader.rules.pulleys.pulleys_apart import told_of_all_but
+from notereader.reader.rules.pulleys.pulleys_in_turn import in_turn
 from notereader.reader.rules.pulleys.pulleys_lost import lost_after_all
 from notereader.reader.rules.pulleys.pulleys_opened_on import opened_on
+from notereader.reader.rules.pulleys.same_there import same_there
+from notereader.reader.rules.pulleys.windows import WINDOWS
 from notereader.reader.rules.structures.part_digits import every_digit
 from notereader.reader.scene import Scene, digits_at
 from notereader.vocabulary.wordlists import word_list
@@ -79,6 +84,8 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         return
     if goes_on:
         undone_next(desk, scene)
+        if same_there(desk, scene):
+            return
     if lost_after_all(desk, scene):
         return
     if scene.answered_no():
@@ -91,7 +98,7 @@ def pulleys(desk: Desk, scene: Scene) -> None:
         _lay(desk, scene, groups[0], told, fingers)
     if apart:
         return
-    groups, words = _dealt(desk, scene, groups, words)
+    groups, words = in_turn(scene, *_dealt(desk, scene, groups, words))
     _attach(scene, groups, places, words)
     _same_again(scene, groups)
     if is_correction(scene):
@@ -162,8 +169,17 @@ def _of_another_day(scene: Scene, words: list[Mention]) -> bool:
 
 def _attachment(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], words: list[Mention]) -> Attachment:
     things = [Thing(g.i, g.j, n) for n, g in enumerate(groups)]
-    beside = [Thing(p.i, p.j) for p in places]
-    return Attachment(scene, things, [*others(scene, _OTHERS), *beside], words, PART_NOUNS)
+    beside = [Thing(p.i, p.j) for p in places] + _stumps(scene)
+    cut = {k for w in words for k in range(w.i, w.j)}  # 'A2 was nicked and I made a window there': no sheath beside it
+    kept = [t for t in others(scene, _OTHERS) if not (t.i in cut and scene.page.words[t.i] in WINDOWS)]
+    return Attachment(scene, things, [*kept, *beside], words, PART_NOUNS)
+
+
+def _stumps(scene: Scene) -> list[Thing]:
+    """'A1 was split to deliver it, and its tip was cut back 2 mm': the end of the tendon, and not of the pulley."""
+    words = scene.page.words
+    spots = (m.i - (words[m.i] not in ("its", "the")) for m in scene.of("endword"))
+    return [Thing(k, k + 2) for k in spots if is_tendon_end(scene.words(k - 1, k + 4))]
 
 
 def _attach(scene: Scene, groups: list[PulleyGroup], places: list[PulleyGroup], words: list[Mention]) -> None:
@@ -343,12 +359,7 @@ def _told_behind(scene: Scene, group: PulleyGroup, m: Mention, fingers: list[Gro
     later = [a.i for a in group.actions if a.i > m.i]
     reach = min([m.j + 9, scene.sentence.j, *later])
     led = [g for g in fingers if m.j <= g.i < reach and "in" in scene.words(g.i - 2, g.i)]
-    return [g for g in led[:1] if {",", ";"}.isdisjoint(scene.words(m.j, g.i)) and _starts(scene, g.i)]
-
-
-def _starts(scene: Scene, k: int) -> bool:
-    """Tell whether 'in' or 'in the' leads up to word k."""
-    return scene.words(k - 1, k) == ["in"] or scene.words(k - 2, k) == ["in", "the"]
+    return [g for g in led[:1] if {",", ";"}.isdisjoint(scene.words(m.j, g.i)) and starts(scene, g.i)]
 
 
 # --- laying down
@@ -446,7 +457,7 @@ def _dealt_shares(scene: Scene, group: PulleyGroup, action: Mention) -> dict[str
     found: dict[str | None, Share] = {}
     low = min(group.i, action.i)
     for g in (g for g in scene.setting.groups if g.i > low and g.digits and not g.tendons):
-        share = share_in(scene, low, g.i) if _starts(scene, g.i) else {}
+        share = share_in(scene, low, g.i) if starts(scene, g.i) else {}
         found |= dict.fromkeys(g.digits, share) if share else {}
         low = g.j
     return found if len(found) > 1 else {}
@@ -460,6 +471,9 @@ def _the_rest_too(scene: Scene, action: Mention) -> bool:
 
 def _a_part_of_it(scene: Scene, group: PulleyGroup, action: Mention) -> bool:
     """'Loose strips of A2 were cut off', 'A3: torn part cut off': what was cut away is named, and is a part."""
+    if action.j <= group.i:  # 'I took out the torn edge of A2'
+        between = set(scene.words(action.j, group.i))
+        return _names_a_part(scene, group.i) and between <= _CUT_PARTS | _TORN | {"the", "a", "of"}
     named = _names_a_part(scene, group.i) or _names_a_part(scene, action.i) or _takes_a_part(scene, action)
     return group.j <= action.i and named
 
@@ -568,10 +582,13 @@ def _of_a_finger_tendon(desk: Desk, scene: Scene) -> bool:
 
 def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None, ...]:
     groups = scene.setting.groups
+    own = of_its_statement(desk, scene, mention)
+    if own:
+        return own
     every = _every_group(scene, mention)
     behind = next((g for g in groups if g.digits and 1 <= g.i - mention.j <= 2), None)
     of_it = behind is not None and scene.words(mention.j, behind.i)[:1] == ["of"]
-    if every is not None and every.j <= mention.i and behind is not None and (of_it or _starts(scene, behind.i)):
+    if every is not None and every.j <= mention.i and behind is not None and (of_it or starts(scene, behind.i)):
         return behind.digits  # 'A2 was kept in both fingers, I opened A4 in the ring finger'
     if every is not None:
         left_out = {d for g in groups if g.excepted and g.i >= every.j for d in g.digits}
@@ -581,16 +598,16 @@ def _digits_told(desk: Desk, scene: Scene, mention: Mention) -> tuple[str | None
     if scene.words(mention.j, mention.j + 3) in _IN_THAT and len(scene.setting.digits) == 1:
         before = [g for g in groups if g.digits and g.j <= mention.i]
         return before[-1].digits if before else scene.setting.digits
-    in_turn = _finger_behind(scene, mention)
-    if in_turn:
-        return in_turn
+    behind_it = fingers_behind(scene, mention)
+    if behind_it:
+        return behind_it
     right_before = next((g for g in groups if g.digits and g.j == mention.i and g.i < g.j), None)
     if right_before is not None:
         return right_before.digits  # 'ring A2 distal third, small A4 complete'
     listed = [g for g in groups if g.digits and not g.tendons and g.i > mention.j and scene.word_before(g.i) == ":"]
     if listed and not any(g.digits and g.i < listed[0].i for g in groups):
         return listed[0].digits  # 'A2 vented 5 mm distally: middle.'
-    last = next((p for p in reversed(scene.of("pulley")) if p.i > mention.i and _joined(scene, mention, p)), mention)
+    last = next((p for p in reversed(scene.of("pulley")) if p.i > mention.i and joined(scene, mention, p)), mention)
     listed_of = [g for g in groups if g.digits and 0 < g.i - last.j <= 2 and scene.page.words[last.j] == "of"]
     if last is not mention and listed_of:
         return listed_of[0].digits  # 'both A2 and A4 of the ring'
@@ -628,44 +645,23 @@ def _fingers_before(desk: Desk, scene: Scene, several: int) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _finger_behind(scene: Scene, mention: Mention) -> tuple[str, ...]:
-    """'A2 was vented in the index and middle fingers and A4 was released in the ring': each pulley has its fingers."""
-    fingers = [g for g in scene.setting.groups if g.digits and not (g.tendons or g.reference)]
-    pulleys = [m for m in scene.of("pulley") if scene.told(m.i)]
-    if len(fingers) < 2 or not all(_starts(scene, g.i) for g in fingers) or mention not in pulleys:
-        return ()
-    names = [p for p, after in zip(pulleys, [*pulleys[1:], None], strict=True) if not _runs_on(scene, p, after)]
-    in_order = sorted([*((p.i, True) for p in names), *((g.i, False) for g in fingers)])
-    order = [is_pulley for _, is_pulley in in_order]
-    crossed = order in ([True, False, False, True], [False, True, True, False])
-    if crossed and len(names) == 2:  # 'A2 was vented in the index, while in the ring A2 was preserved'
-        return fingers[names.index(mention)].digits if mention in names else ()
-    if order != [True, False] * len(fingers):
-        return ()
-    return next(g.digits for g in fingers if g.i >= mention.j)
-
-
-def _runs_on(scene: Scene, pulley: Mention, after: Mention | None) -> bool:
-    return after is not None and _joined(scene, pulley, after)
-
-
 _IN_THAT = [[a, b, c] for a in ("in", "of") for b in ("that", "this") for c in ("finger", "digit")]
 
 
 def _in_several(scene: Scene, mention: Mention) -> int:
     """'A2 intact in both, A4 vented in the middle', 'both A4 pulleys': of how many fingers a pulley is told, else 0."""
-    if any(g.tendons for g in scene.setting.groups):
+    if any(g.tendons and not made_from(scene, g) for g in scene.setting.groups):
         return 0
     if _told_of_several(scene, mention) and (many := _how_many(scene, mention)):
         return many
     last = scene.sentence.j
     last = next((k for k in range(mention.j, last) if scene.page.words[k] in (",", ".", ";")), last)
-    if any(mention.j <= p.i < last and not _joined(scene, p, mention) for p in scene.of("pulley")):
+    if any(mention.j <= p.i < last and not joined(scene, p, mention) for p in scene.of("pulley")):
         return 0  # 'A1 released in the middle finger and A2 preserved in both'
     words = scene.words(mention.j, last)
     if words[:1] == ["all"] and ":" in words[1:3]:  # 'A1 all four: opened full length', 'A4 all: kept'
         return len(scene.every_digit) if words[1] == ":" else count_of(words[1])
-    named = [p for p in scene.of("pulley") if p.i > mention.i and _joined(scene, mention, p)]
+    named = [p for p in scene.of("pulley") if p.i > mention.i and joined(scene, mention, p)]
     behind = scene.words(named[-1].j if named else mention.j, last)
     if behind[:1] == ["of"] and behind[1:2] in (["all"], ["both"]):  # 'C2 and A3 of all three opened'
         return 2 if behind[1] == "both" else count_of(behind[2]) if behind[2:] else 0
@@ -684,8 +680,8 @@ def _told_of_several(scene: Scene, mention: Mention) -> bool:
     """'A4 pulleys', 'A4s', and not 'A2 and A4 pulleys': one pulley of more fingers than one."""
     name = scene.page.words[mention.j - 1]
     noun = scene.next_word(mention.j) == "pulleys"
-    joined = any(_joined(scene, p, mention) for p in scene.of("pulley") if p.i != mention.i)
-    return (noun or _PLURAL_NAME.match(name) is not None) and not joined
+    listed = any(joined(scene, p, mention) for p in scene.of("pulley") if p.i != mention.i)
+    return (noun or _PLURAL_NAME.match(name) is not None) and not listed
 
 
 def _how_many(scene: Scene, mention: Mention) -> int:
@@ -715,17 +711,11 @@ def _every_group(scene: Scene, mention: Mention) -> Group | None:
         if not g.every or g.tendons or g.digits or g.generic:
             continue
         i, j = min(g.i, mention.i), max(g.j, mention.j)
-        others = [p for p in scene.of("pulley") if p.i != mention.i and i <= p.i < j and not _joined(scene, p, mention)]
+        others = [p for p in scene.of("pulley") if p.i != mention.i and i <= p.i < j and not joined(scene, p, mention)]
         fingers = [d for d in scene.setting.groups if d.digits and i <= d.i < j]
         if not others and not fingers:
             return g
     return None
-
-
-def _joined(scene: Scene, first: Mention, second: Mention) -> bool:
-    """Tell whether two pulleys are named together: 'A2 and A4 in both fingers'."""
-    i, j = sorted((first, second), key=lambda m: m.i)
-    return all(w in ("and", ",", "&", "+", "/", "pulley", "the") for w in scene.words(i.j, j.i))
 
 
 def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, ...]) -> tuple[str | None, ...]:
@@ -756,7 +746,9 @@ def _known_digits(desk: Desk, scene: Scene, mention: Mention, told: tuple[str, .
         return ()  # 'Index. A1 had a nick. ... Middle. Nerves intact. A1 was opened': each paragraph of its own finger
     hurt = [f for f in known if (f.value == "injured" and mends) or (astray and f.entry[0] in cut)]
     digits = tuple(dict.fromkeys(f.entry[0] for f in hurt))
-    return digits if len(digits) == 1 else ()
+    if len(digits) != 1 or (digits != told and of_one_finger(desk, scene)):
+        return ()  # 'INDEX / A2 excised, A4 torn / MIDDLE / A2 torn, A4 excised'
+    return digits
 
 
 def _sewn_in_focus(desk: Desk, told: tuple[str, ...]) -> bool:
@@ -833,11 +825,12 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
     several = any(
         scene.page.words[k] in _PLURAL and scene.word_before(k) not in ("in", "on")  # 'It was intact in both fingers'
         for k in range(first, min(first + 5, scene.sentence.j))
-    )
-    if "both" in opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
+    ) or _each_was(scene, first)
+    if {"both", "each"} & opening and len(desk.last_pulleys) == 1 and len(desk.last_pulleys_told) == _PAIR:
         desk.last_pulleys = desk.last_pulleys_told  # 'A2 was a mere edge and A4 was absent. Both were rebuilt'
     a_part = words[0].value in ("vented", "released") and _opens_with_a_part(scene, first)
     pronoun = (words[0].i - first <= 5 and bool(_PRONOUNS & opening)) or _its_part(scene, action)
+    pronoun = pronoun or _each_was(scene, first)
     pronoun = pronoun or (desk.last_pulley_named and _opens_with_its_part(scene))
     pronoun = pronoun or _divided_whole(desk, scene, action) or _only_dilated(desk, scene, action)
     tendons = [g for g in scene.setting.groups if g.tendons and not g.generic and not _reason(scene, action, g)]
@@ -851,6 +844,11 @@ def _pronoun(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         return  # 'The oblique pulley is half there. The rest of it was kept.'
     if state_of(scene, action) not in SHARED or _nothing_else(desk, scene) or _only_dilated(desk, scene, action):
         _lay_again(desk, scene, action)
+
+
+def _each_was(scene: Scene, first: int) -> bool:
+    """'A2 and A4 were gone. Each was reconstructed with a strip of retinaculum': of both."""
+    return scene.page.words[first] == "each" and scene.next_word(first + 1) in ("was", "is", "has", "had")
 
 
 def _opens_with_a_part(scene: Scene, first: int) -> bool:

@@ -46,4 +46,5 @@ def _said_of_every(scene: Scene, own: Group, words: list[Mention]) -> bool:
     """Tell whether the first state is said of every finger before the exception, and the second of the exception."""
     lead = scene.words(scene.sentence.i, own.i)
     behind = scene.words(own.j, words[-1].j)
-    return not _EVERY.isdisjoint(lead) and words[0].j <= own.i <= words[-1].i and not _TURNS.isdisjoint(behind)
+    every = not _EVERY.isdisjoint(lead) or "where" in behind  # 'A2 was vented except in the ring, where it was kept'
+    return every and words[0].j <= own.i <= words[-1].i and not _TURNS.isdisjoint(behind)

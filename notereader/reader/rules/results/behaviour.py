@@ -153,6 +153,9 @@ def _not_sewn_yet(desk: Desk, scene: Scene, target: Target) -> bool:
 
 def _which(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """'All glided freely except the ring, which caught at A2': of the finger right before 'which'."""
+    there = _where(scene, i)
+    if there is not None:
+        return _deep_of(desk, there)
     k = i - 1
     while k > scene.sentence.i and scene.page.words[k] in _ADVERBS:
         k -= 1
@@ -161,7 +164,25 @@ def _which(desk: Desk, scene: Scene, i: int) -> list[Target]:
         return []
     ends = k + (scene.page.words[k] != ",")
     group = next((g for g in scene.setting.groups if g.digits and not g.tendons and g.j == ends), None)
-    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits] if group is not None else []
+    return _deep_of(desk, group) if group is not None else []
+
+
+def _where(scene: Scene, i: int) -> Group | None:
+    """'None gapped, save in the ring, where a 2 mm gap was seen': of the finger left out, right before 'where'."""
+    if "where" not in scene.said:
+        return None
+    for group in scene.left_out:
+        k = group.j + (scene.next_word(group.j) == ",")
+        if group.digits and not group.tendons and scene.next_word(k) == "where" and k < i <= k + _SOON:
+            return group
+    return None
+
+
+_SOON = 6  # words: 'where a gap of 2 mm'
+
+
+def _deep_of(desk: Desk, group: Group) -> list[Target]:
+    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
     return [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
 
 
@@ -194,8 +215,9 @@ def _in_finger(desk: Desk, scene: Scene, j: int) -> list[Target]:
     group = groups[0] if groups else None
     if group is None or group.tendons or group.generic:
         return []
-    pulleys = {k for m in scene.of("pulley") for k in range(m.i, m.j)}
-    lead = [scene.page.words[k] for k in range(j, group.i) if k not in pulleys]
+    passed = {k for m in scene.of("pulley") for k in range(m.i, m.j)}
+    passed |= {k for q in scene.quantities for k in range(q.i, q.j)}  # 'a gap of 1 mm in the ring'
+    lead = [scene.page.words[k] for k in range(j, group.i) if k not in passed]
     lead = lead[1:] if lead[:1] and lead[0] in _ANSWERED else lead  # 'Gap none in index'
     beside = group.i == j and scene.next_word(group.j) in ("", ".", ",", ";")  # 'No gap middle, no gap ring'
     if not beside and (not lead or not {"in", "of", "on"} & set(lead[-2:]) or not _WHERE.issuperset(lead)):
@@ -278,7 +300,8 @@ def _sewn_for_good(desk: Desk, target: Target) -> bool:
 def _excursion(scene: Scene, i: int) -> bool:
     """'neither the FDP nor the FDS gapped, and the excursion was unrestricted': a clause of its own on the finger."""
     first, last = scene.part(i)
-    named = any(first <= g.i < last for g in scene.setting.groups)
+    headed = scene.word_before(first) == ":" or scene.page.words[first] == ":"  # 'FDS: free glide'
+    named = headed or any(first <= g.i < last for g in scene.setting.groups)
     return not named and not _EXCURSION.isdisjoint(scene.words(first, last))
 
 
@@ -290,6 +313,8 @@ def _behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     others = others or _as_counted(desk, scene, [g for g in scene.setting.groups if g.i == i and g.tendons])
     if others:
         return others
+    if _every_repair(scene, i):
+        return everyone(desk, scene, i)
     if said_of_all(scene, i):
         told = _just_named(desk, scene) if "them" in scene.words(*scene.part(i)) else []
         if len(told) > 1:
@@ -522,7 +547,26 @@ def _of_fingers(scene: Scene, sewn: list[Target]) -> list[Target]:
     return deep or sewn
 
 
+def _every_repair(scene: Scene, i: int) -> bool:
+    """'All digits were moved; no repair separated and none bunched', 'none of the repairs gapped', whatever finger."""
+    if any(g.tendons or g.digits for g in scene.setting.groups):
+        return False
+    words = [w for w in scene.words(scene.sentence.i, scene.part(i)[1]) if w not in _BEFORE_REPAIRS]
+    return any(pair in _REPAIRS_ALL for pair in pairwise(words))
+
+
+_BEFORE_REPAIRS = frozenset(["the", "of", "these", "tendon", "flexor", "my", "our", "finished"])
+_REPAIRS_ALL = frozenset(
+    [
+        *(("no", "repair"), ("none", "repairs"), ("every", "repair"), ("all", "repairs")),
+        *(("any", "repair"), ("any", "repairs"), ("one", "repair")),
+    ]
+)
+
+
 def _everyone(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    if _every_repair(scene, i):
+        return desk.sewn()
     if _every_finger(scene) and len(scene.every_digit) > 1:
         return _of_fingers(scene, desk.sewn(scene.every_digit or None))
     told = _just_named(desk, scene)

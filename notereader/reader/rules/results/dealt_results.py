@@ -10,6 +10,7 @@ from notereader.reader.scene import Scene, group_targets
 from notereader.vocabulary.wordlists import word_list
 
 _KINDS = ("gap", "glide", "bulk", "tension", "ends")
+_OF_REPAIRS = ("gap", "glide", "bulk", "tension")
 _LEADING = word_list("dealt_out", "before_result")
 _AT = frozenset(["at", "on", "under", "against", "in", "beneath"])
 _FEWEST = 2  # results
@@ -20,6 +21,8 @@ def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
     """Return the deep flexors of the fingers, or the tendons, that the result at word i belongs to; [] if undealt."""
     kind = next((k for k in _KINDS if any(m.i <= i < m.j for m in scene.of(k))), None)
     told = [m for m in scene.of(kind) if scene.told(m.i)] if kind is not None else []
+    if len(told) < _FEWEST:
+        told = _of_several_kinds(scene, kind)
     if len(told) < _FEWEST:
         return []
     if any(g.tendons for g in scene.setting.groups):
@@ -34,6 +37,14 @@ def holders_of_result(desk: Desk, scene: Scene, i: int) -> list[Target]:
             t for t in desk.cut(digits) if t.digit in digits
         ]  # 'Tendon ends ragged in the middle, clean in the ring'
     return [t for t in desk.repairable(digits) if t.tendon in ("FDP", "FPL") and t.digit in digits]
+
+
+def _of_several_kinds(scene: Scene, kind: str | None) -> list[Mention]:
+    """'No gap in the index and some tension in the ring': results of several kinds, one for each place."""
+    if kind not in _OF_REPAIRS or sum(bool(g.digits or g.tendons) for g in scene.setting.groups) < _FEWEST:
+        return []
+    told = sorted((m for m in scene.of(*_OF_REPAIRS) if scene.told(m.i)), key=lambda m: m.i)
+    return told if all(a.j <= b.i for a, b in pairwise(told)) else []
 
 
 def _tendons_of_result(desk: Desk, scene: Scene, told: list[Mention], i: int) -> list[Target]:

@@ -14,7 +14,7 @@ from notereader.reader.rules.results.not_taken_away import not_taken_away
 from notereader.reader.rules.results.repair_gaps import a_little, is_repair_gap, near_gap, none_did
 from notereader.reader.rules.results.sought import sought_in_vain
 from notereader.reader.rules.results.told_apart import Answer, repairs_of, told_apart
-from notereader.reader.scene import Scene
+from notereader.reader.scene import Scene, group_targets
 
 _OPENINGS = frozenset(
     [
@@ -211,17 +211,30 @@ _NOT_WIDER = [[a, b] for a in ("not", "never") for b in ("more", "quite", "over"
 
 def _the_excepted_did(desk: Desk, scene: Scene, mention: Mention) -> None:
     """'None gapped except the ring', 'no gap save in the small finger, where 1 mm opened': that one did."""
-    group = next((g for g in scene.left_out if not g.tendons and (g.i >= mention.j or _gapped_first(scene, g))), None)
+    group = next((g for g in scene.left_out if g.i >= mention.j or _gapped_first(scene, g)), None)
     lead = scene.words(max(scene.sentence.i, mention.i - 1), mention.j)
     if group is None or not (not _NOBODY.isdisjoint(lead) or ("no" in lead and _told_of_it(scene, mention, group))):
         return
-    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
-    own = [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
-    for target in own:
+    widths = [q for q in scene.quantities if q.unit == "mm" and q.high and q.i - group.j < _SOON]
+    for target in _excepted(desk, scene, group):
         span = (min(mention.i, group.i), group.j)
         entry = (target.digit, target.tendon, target.slip)
         rule = "excepted from those without a gap"
         desk.add(scene, "repairs", entry, "gap", "seen", [span], rule, of_excepted=True)
+        if len(widths) == 1 and widths[0].high:
+            width = [span, (widths[0].i, widths[0].j)]
+            desk.add(scene, "repairs", entry, "gap_mm", widths[0].high, width, rule, of_excepted=True)
+
+
+_SOON = 4  # words: 'except in the ring, where about 1 mm was seen'
+
+
+def _excepted(desk: Desk, scene: Scene, group: Group) -> list[Target]:
+    """Return the repairs that are left out of what is said of all: the tendons named, or a finger's deep flexor."""
+    if group.tendons:
+        return [t for t in group_targets(scene, group) if t in desk.sewn()]
+    sewn = [t for t in desk.sewn(group.digits) if t.digit in group.digits]
+    return [t for t in sewn if t.tendon in ("FDP", "FPL")] or sewn
 
 
 def _told_of_it(scene: Scene, mention: Mention, group: Group) -> bool:

@@ -1,7 +1,8 @@
-"""'No gap in any FDP repair; the others were not tested', 'none in the core A repairs': of one kind or make only."""
+"""'No gap in any FDP repair; the others were not tested', 'none in the Becker repairs': of one kind or make only."""
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
+from notereader.reader.rules.sutures.repairs_of_a_make import is_excepted, named_by_make, of_a_make
 from notereader.reader.scene import Scene, group_targets
 
 _ANY = frozenset(["any", "either", "each", "every", "all", "no"])
@@ -11,8 +12,8 @@ _SMALL = frozenset(["of", "the", "these", "those", "two", "three", "four"])
 
 
 def of_one_make(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
-    """Return the sewn tendons of the one kind, or of the one lettered core, in which nothing was seen."""
-    return _of_the_kind_named(desk, scene, i, j) or _of_the_letter(desk, scene)
+    """Return the sewn tendons of the one kind, of the one lettered core or make, that a result is told of."""
+    return _of_the_kind_named(desk, scene, i, j) or _of_the_letter(desk, scene) or _of_the_make(desk, scene, i)
 
 
 def others_untested(scene: Scene) -> int | None:
@@ -41,6 +42,14 @@ def _of_the_kind_named(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]
     if _REPAIRS.isdisjoint(scene.words(at, here[0].j + 1)) or lead[-1:] == [] or lead[-1] not in _ANY:
         return []
     return [t for t in desk.sewn() if t.tendon in here[0].tendons]
+
+
+def _of_the_make(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'The Becker repairs did not gap', 'no gap except in the two Kesslers': of those, or of all the others."""
+    make = named_by_make(desk, scene)
+    if make is not None and i < make.i and is_excepted(scene, make):
+        return make.others
+    return of_a_make(desk, scene, i)
 
 
 def _of_the_letter(desk: Desk, scene: Scene) -> list[Target]:

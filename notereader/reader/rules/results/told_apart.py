@@ -99,7 +99,8 @@ def repairs_of(desk: Desk, scene: Scene, group: Group) -> list[Target]:
         counts = [count_of(w) for w in scene.words(group.i, group.j + 1)]
         if len(deep) in counts or not any(counts):
             return deep  # 'the other two were not', 'the others did not'
-        return left if not deep and len(left) in counts else []
+        single = not deep or not any(t.slip for t in left)
+        return left if single and len(left) in counts else []
     if group.tendons:
         return [t for t in group_targets(scene, group) if desk.may_be_repaired(t)]
     deep = [t for t in desk.repairable(group.digits) if t.tendon in ("FDP", "FPL")]

@@ -8,6 +8,7 @@ from notereader.reader.page import Mention
 from notereader.reader.rules.dealt_out import by_turns
 from notereader.reader.rules.pulleys.attach import WEAK, Attachment, Thing, others
 from notereader.reader.rules.structures.bones import bones
+from notereader.reader.rules.structures.dealt_injuries import told_by_finger
 from notereader.reader.rules.structures.injury_words import (
     EXTENTS,
     TELLS_MOST,
@@ -116,7 +117,9 @@ def _attach(desk: Desk, scene: Scene, groups: list[list[Part]], words: list[Ment
             said[n].append(word)
     _tied_it(scene, groups, words, said)
     _bridged(scene, groups, words, said)
-    if len(groups) == 1 and _dealt_over_fingers(desk, scene, groups[0], said[0]):
+    if len(groups) == 1 and (
+        _dealt_over_fingers(desk, scene, groups[0], said[0]) or _told_by_finger(desk, scene, groups[0], words)
+    ):
         return
     for n, group in enumerate(groups):
         own = said[n] or _likewise(scene, group, said[n - 1] if n else [])
@@ -160,6 +163,21 @@ def _dealt_over_fingers(desk: Desk, scene: Scene, group: list[Part], words: list
             for entry in ((d, part.structure, side) for d in digits for side in part.sides):
                 desk.add(scene, "injuries", entry, "extent", told[i, j], [(i, j)], "extent of another structure")
     return bool(dealt)
+
+
+def _told_by_finger(desk: Desk, scene: Scene, group: list[Part], words: list[Mention]) -> bool:
+    """'Divided and repaired in the index and divided and left in the middle': each finger closes its own statement."""
+    shares = told_by_finger(scene, group[0].structure, words) if _names_no_finger(group) else []
+    for share in shares:
+        for part in group:
+            for entry in ((d, part.structure, side) for d in share.digits for side in part.sides):
+                for name, value, m in share.facts():
+                    desk.add(scene, "injuries", entry, name, value, [(m.i, m.j)], f"{name} of another structure")
+    return bool(shares)
+
+
+def _names_no_finger(group: list[Part]) -> bool:
+    return all(part.structure in _SIDED and not part.digits for part in group)
 
 
 def _left_unsaid(scene: Scene, group: list[Part], before: list[Mention]) -> list[Mention]:

@@ -52,12 +52,23 @@ def _kept(scene: Scene, kinds: tuple[str, ...]) -> list[Mention]:
             continue  # 'a third cut, fascicles still bridging'
         if m.value == "contused" and scene.next_word(m.j) in _OF_ITS_ENDS:
             continue  # 'a defect once its bruised fascicles were cut away'
+        if scene.words(m.i, m.j) in _RUNS and _leads_to_thread(scene, m.j):
+            continue  # 'UDN: running 9-0 nylon'
         if scene.told(m.i) and not any(k in taken for k in range(m.i, m.j)):
             taken.update(range(m.i, m.j))
             kept.append(m)
     return kept
 
 
+def _leads_to_thread(scene: Scene, k: int) -> bool:
+    """Tell whether a size, a material or the noun of a suture stands right behind: 'running 9-0'."""
+    behind = scene.words(k, min(k + 2, scene.sentence.j))
+    sized = any(w.endswith("-0") or w in _THREADS for w in behind)
+    return sized or any(k <= m.i <= k + 1 for m in scene.of("material"))
+
+
+_RUNS = (["running"], ["continuous"])
+_THREADS = frozenset(["suture", "sutures", "stitch", "stitches", "thread"])
 _OF_ITS_ENDS = frozenset(["fascicles", "fascicle", "ends", "end", "stumps", "stump"])
 _STILL_THERE = frozenset(["still", "fascicle", "fascicles", "fibres", "fibers", "strands", "bundles", "epineurium"])
 

@@ -21,7 +21,8 @@ def label_of(scene: Scene) -> Mention | None:
     for m in scene.of("anynerve", "anyartery", "structure"):
         if m.kind == "structure" and m.value not in PAIRED:
             continue
-        if all(_is_bullet(scene, k) for k in range(scene.sentence.i, m.i)) and _labels(scene, m.j):
+        titled = m.i == m.j == scene.sentence.i  # the title of a grid's column stands before its cells
+        if titled or (all(_is_bullet(scene, k) for k in range(scene.sentence.i, m.i)) and _labels(scene, m.j)):
             return m
         return None
     return None

@@ -35,7 +35,7 @@ def parts_of(desk: Desk, scene: Scene) -> list[Part]:
     mentions = sorted((m for m in scene.mentions if label is None or m.i != label.i), key=lambda m: (m.i, m.i - m.j))
     mentions = [m for m in mentions if not _is_told_below(scene, m)]
     found = [*listed, *_parts(desk, scene, [m for m in mentions if not _needs_before(scene, m)], listed)]
-    found += _bare_sides(desk, scene, found) + _both_of_a_finger(scene, found)
+    found += _bare_sides(desk, scene, found) + _both_of_a_finger(scene, found) + _that_of_a_finger(scene, found)
     found += _the_other(desk, scene, found)
     found += _parts(desk, scene, [m for m in mentions if _needs_before(scene, m)], found)
     return sorted(found, key=lambda p: p.i)
@@ -414,7 +414,22 @@ def _bare_sides(desk: Desk, scene: Scene, found: list[Part]) -> list[Part]:
             digits = _digits_before(desk, scene, found, b)
             named = [n for n in _spoken_of(desk, scene, found, b) if n in PAIRED]
             made += [Part(b.i, j, n, (b.value,), True, digits) for n in named]
+            made += _counterpart(found, b, j)
     return made
+
+
+def _counterpart(found: list[Part], b: Mention, j: int) -> list[Part]:
+    """'The median nerve was intact; the ulnar was divided': the other great nerve or artery of the wrist."""
+    before = [p for p in found if p.j <= b.i]
+    name = _COUNTERPARTS.get((before[-1].structure, b.value)) if before else None
+    return [Part(b.i, j, name, (None,), True)] if name is not None else []
+
+
+_COUNTERPARTS = {
+    ("median nerve", "ulnar"): "ulnar nerve",
+    ("ulnar artery", "radial"): "radial artery",
+    ("radial artery", "ulnar"): "ulnar artery",
+}
 
 
 def _both_of_a_finger(scene: Scene, found: list[Part]) -> list[Part]:
@@ -428,6 +443,25 @@ def _both_of_a_finger(scene: Scene, found: list[Part]) -> list[Part]:
             i = group.i - 1 - lead[::-1].index("both") - (scene.word_before(group.i) == "the")
             made.append(Part(i, group.j, before[-1].structure, ("radial", "ulnar"), True, group.digits))
     return made
+
+
+def _that_of_a_finger(scene: Scene, found: list[Part]) -> list[Part]:
+    """'The radial digital nerve of the index was cut, that of the middle was sewn': the same one of that finger."""
+    if scene.said.isdisjoint(_POINTING):
+        return []
+    made: list[Part] = []
+    for group in (g for g in scene.setting.groups if g.digits and not g.tendons):
+        k = group.i - (scene.word_before(group.i) == "the")
+        before = [p for p in found if p.j <= k - 2 and p.structure in PAIRED]
+        pointed = scene.page.words[k - 2] in _POINTING and scene.page.words[k - 1] == "of"
+        own = before[-1] if pointed and before else None
+        since = [g for g in scene.setting.groups if own is not None and own.i - _CLOSE <= g.i < k]
+        if own is not None and any(g.digits for g in since) and not any(g.tendons for g in since):
+            made += [Part(k - 2, group.j, own.structure, own.sides, True, group.digits)]
+    return made
+
+
+_POINTING = frozenset(["that", "those"])
 
 
 def _digits_before(desk: Desk, scene: Scene, found: list[Part], b: Mention) -> tuple[str | None, ...]:

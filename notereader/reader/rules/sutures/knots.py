@@ -36,6 +36,8 @@ def knot(desk: Desk, scene: Scene) -> None:
         near = near or ([mention] if _goes_on(desk, scene) else [])
         if not near or not scene.told(mention.i) or scene.negated(mention.i, mention.j, 3):
             continue
+        if _of_the_strands(scene, mention, near[0]):
+            continue
         if any(m.kind == "role" and m.value == "skin" for m in scene.mentions) and not scene.of("strandword", "stitch"):
             continue
         if any(m.kind in ("button",) for m in scene.mentions) and "button" in scene.words(
@@ -68,6 +70,15 @@ def knot(desk: Desk, scene: Scene) -> None:
         return
 
 
+def _of_the_strands(scene: Scene, place: Mention, knots: Mention) -> bool:
+    """'Eight strands between the ends, knots left on the surface': the first place is not where the knots lie."""
+    apart = place.j <= knots.i and not _STOPS.isdisjoint(scene.words(place.j, knots.i))
+    return apart and any(m.i >= knots.j and m.value != place.value for m in scene.of("knot"))
+
+
+_STOPS = frozenset([",", ";"])
+
+
 def _dealt_out(desk: Desk, scene: Scene) -> bool:
     """'Knots: index buried, FPL external', 'knots inside RF, outside LF', 'buried in FDP, outside in FDS'.
 
@@ -78,12 +89,22 @@ def _dealt_out(desk: Desk, scene: Scene) -> bool:
         return False
     groups = [g for g in scene.setting.groups if (g.digits or g.tendons) and not g.reference]
     own = [(m, _beside(scene, m, groups)) for m in places]
+    if any(group is None for _, group in own):
+        own = [(m, _told_before(scene, m, groups)) for m in places]
     if any(group is None for _, group in own) or len({id(group) for _, group in own}) < len(own):
         return False
     for mention, group in own:
         for target in _all_of_kind(desk, scene, group) if group is not None else []:
             desk.tendon(scene, target, "knot", mention.value, [(mention.i, mention.j)], "place of the knots")
     return True
+
+
+def _told_before(scene: Scene, place: Mention, groups: list[Group]) -> Group | None:
+    """'The FDP with four strands, knots buried; the FDS with two, knots outside': the last one named before a place."""
+    before = [g for g in groups if g.j <= place.i]
+    knots = bool(before) and any(before[-1].j <= k.i <= place.i for k in scene.of("knotword"))
+    own = knots or {"knot", "knots"} & set(scene.words(place.i, place.j))
+    return before[-1] if before and own else None
 
 
 def _all_of_kind(desk: Desk, scene: Scene, group: Group) -> list[Target]:

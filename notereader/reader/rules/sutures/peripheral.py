@@ -3,6 +3,7 @@
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Target
 from notereader.reader.page import within
+from notereader.reader.rules.sutures.edges_of_a_make import edges_of_a_make
 from notereader.reader.rules.sutures.lost_peripheral import (
     one_of_them_lost,
     pattern_lost_again,
@@ -50,6 +51,9 @@ def peripheral(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thre
         return
     spots = _spots(scene, found)
     outer = spots or [Anchor(t.i, t.j, PERIPHERAL) for t in threads if t.role == PERIPHERAL]
+    if edges_of_a_make(desk, scene, [(a.i, a.j) for a in outer]):
+        lay_pattern(desk, scene, found, True, threads)
+        return
     none_after_all(desk, scene)
     none_besides(desk, scene, outer)
     finger_went_without(desk, scene, bool(outer) or told_before(desk, scene))

@@ -8,6 +8,14 @@ from notereader.reader.desk import Desk
 from notereader.reader.rules.results.not_taken_away import takes_away
 from notereader.reader.rules.sutures.edges_of_others import belongs_elsewhere
 from notereader.reader.rules.sutures.lost_peripheral import lost_again, renewed_next
+from notereader.reader.rules.sutures.peripheral_wished import (
+    left_off_for_it,
+    not_done_here,
+    plainly_none,
+    tried_and_left,
+    wanting_room,
+    would_be,
+)
 from notereader.reader.rules.sutures.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.sutures.threads import Thread, find_sizes
 from notereader.reader.scene import Scene
@@ -24,7 +32,10 @@ _BOX = word_list("sutures", "box")
 _NO_ANSWER = word_list("sutures", "no_answer")
 _NOT_TOLD = (
     *(["would", word] for word in ("have", "be", "only")),
-    *(["was", word] for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable")),
+    *(
+        ["was", word]
+        for word in ("forgotten", "inspected", "healthy", "torn", "thin", "missing", "unavailable", "reserved")
+    ),
     *([verb, word] for verb in ("could", "can", "may", "might") for word in ("be", "have", "follow")),
     ["had", "to"],
     ["is", "half"],
@@ -47,21 +58,37 @@ def told_at(desk: Desk, scene: Scene, spot: Anchor, threads: list[Thread], first
         return Told()
     if _gone_again(desk, scene, spot):
         return Told("absent")
+    if plainly_none(scene, spot.i, spot.j):
+        return Told("absent")
+    if would_be(scene, spot.j):
+        return Told("absent" if left_off_for_it(scene, spot.j) else "")
     if _not_told(scene, spot):
-        return Told()
+        return Told("absent" if wanting_room(scene.words(spot.j, scene.sentence.j)) else "")
     if _none_given(scene, spot):
         return Told("absent")
     if not scene.told(spot.i) or _of_other_thing(scene, spot) or scene.answer(spot.j) in _ELSEWHERE:
         return Told()
     if _given_up(scene, spot):
-        return Told("absent" if _not_used(scene, spot) or _not_again(scene, spot) else "")
-    if scene.answer(spot.j) in _NO:
+        left = _not_used(scene, spot) or _not_again(scene, spot) or tried_and_left(scene, spot.j)
+        return Told("absent" if left else "")
+    if scene.answer(spot.j) in _NO or _answered_of_a_name(scene, spot):
         return Told("absent")
     if scene.sentence.section == PERIPHERAL and _heading_says_none(scene, spot):
         return Told("absent", settles=True)
     if scene.sentence.section == PERIPHERAL and first and _heading_says_nothing(scene, spot):
         return Told(settles=True)
     return _named(scene, spot, threads)
+
+
+def _answered_of_a_name(scene: Scene, spot: Anchor) -> bool:
+    """'Epitendinous ring: none', 'Peripheral suture, index: nil': the name of a finger or tendon before the answer."""
+    k = spot.j + (scene.next_word(spot.j) in ("suture", "stitch"))
+    k += scene.next_word(k) in (",", "-", "(")
+    group = next((g for g in scene.setting.groups if g.i == k), None)
+    if group is None:
+        return False
+    k = group.j + (scene.next_word(group.j) == ")")
+    return scene.next_word(k) == ":" and scene.next_word(k + 1) in _NO and scene.next_word(k + 2) in _ENDS
 
 
 def _left_open(scene: Scene, spot: Anchor) -> bool:
@@ -130,12 +157,13 @@ _NEW_ONE = frozenset(["new", "another", "second", "again", "fresh", "replaced"])
 def weighed_and_left(scene: Scene, spot: Anchor) -> bool:
     """'An epitendinous suture was considered but not placed'."""
     if scene.page.standing[spot.i] == "teaching":
-        return _shown_and_not_placed(scene.words(spot.j, scene.sentence.j))
+        return _shown_and_not_placed(scene.words(spot.j, scene.sentence.j)) or not_done_here(scene, spot.i, spot.j)
     if scene.page.standing[spot.i] != "considered":
         return False
     behind = scene.words(spot.j, min(spot.j + 9, scene.sentence.j))
     against = scene.words(spot.i - 4, spot.i)[:2] in _AGAINST or scene.words(spot.i - 3, spot.i)[:2] in _AGAINST
     rest = list(pairwise(scene.words(spot.j, scene.sentence.j)))
+    against = against or tried_and_left(scene, spot.j)
     return against or any(pair in _AND_LEFT for pair in pairwise(behind)) or any(pair in _OMITTED for pair in rest)
 
 
@@ -151,7 +179,10 @@ def meant_and_not_placed(scene: Scene, spot: Anchor) -> bool:
     if scene.page.standing[spot.i] != "plan":
         return False
     behind = scene.words(spot.j, scene.sentence.j)
-    return any(_not_placed(behind[k : k + _TOLD_OF_IT]) for k, word in enumerate(behind) if word in _IT)
+    denied = any(
+        pair in _WAS_NOT and _not_placed(behind[k : k + _TOLD_OF_IT]) for k, pair in enumerate(pairwise(behind))
+    )
+    return denied or any(_not_placed(behind[k : k + _TOLD_OF_IT]) for k, word in enumerate(behind) if word in _IT)
 
 
 def _not_placed(words: list[str]) -> bool:
@@ -163,6 +194,7 @@ def _not_placed(words: list[str]) -> bool:
     return off or not (_GIVEN | {"run", "sewn", "made"}).isdisjoint(words[denied + 1 : denied + 3])
 
 
+_WAS_NOT = frozenset((a, b) for a in ("but", "and") for b in ("was", "were", "could", "not", "never"))
 _IT = frozenset(["it", "this", "one", "none"])
 _TOLD_OF_IT = 5  # words: 'it could not be placed'
 

@@ -1,6 +1,6 @@
 """Phrases that say how much tendon a core holds whatever else the sentence tells: 'bite from cut end: 8 mm'."""
 
-from notereader.reader.page import Quantity
+from notereader.reader.page import Break, Quantity
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
 
@@ -25,9 +25,14 @@ def plainly_taken(scene: Scene, q: Quantity) -> bool:
 
 
 def labelled(scene: Scene, q: Quantity) -> bool:
-    """'Bite from cut end: 8 mm', 'FDP purchase (mm) ... 7', 'Suture hold 1 cm each side': a label begins a line."""
+    """'Bite from cut end: 8 mm', 'FDP purchase (mm) ... 7', 'Suture hold 1 cm each side': a label begins a line.
+
+    So does one behind a stop: 'Stitch: Becker; bite (mm): 8; knots: outside'.
+    """
     named = {k for g in scene.setting.groups for k in range(g.i, g.j)}
-    lead = [scene.page.words[k] for k in range(scene.sentence.i, q.i) if k not in named]
+    words = scene.page.words
+    begin = next((k + 1 for k in range(q.i - 1, scene.sentence.i - 1, -1) if words[k] == ";"), scene.sentence.i)
+    lead = [words[k] for k in range(begin, q.i) if k not in named]
     lead = lead[1:] if lead[:1] in (["core"], ["suture"]) else lead
     if _length_held(lead):
         return q.unit == "mm"
@@ -49,6 +54,8 @@ _STUFF = frozenset(["tendon", "length", "stump", "mm"])
 
 
 def _closes(scene: Scene, k: int) -> bool:
+    if k < scene.sentence.j and scene.page.breaks[k] >= Break.LINE:
+        return True
     return scene.next_word(k) in ("", ".", ",", ";", ")", "(", "/") or scene.next_word(k) in _EACH
 
 

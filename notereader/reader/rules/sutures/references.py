@@ -441,7 +441,7 @@ def _label_answered(scene: Scene, k: int) -> str:
     return scene.sentence.section if scene.sentence.section in (CORE, PERIPHERAL) else ""
 
 
-_PERIPHERAL_NOUNS = frozenset(["epitendinous", "peripheral", "epi", "circumferential"])
+_PERIPHERAL_NOUNS = frozenset(["epitendinous", "peripheral", "epi", "circumferential", "outer"])
 
 
 def _slip_behind(scene: Scene, k: int) -> bool:

@@ -12,6 +12,7 @@ from itertools import pairwise
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.strangers import strange_subject
+from notereader.reader.rules.sutures.things_closed import patterns_of_things
 from notereader.reader.scene import Scene, is_landmark
 from notereader.vocabulary.wordlists import word_list
 
@@ -60,6 +61,7 @@ def anchors(scene: Scene) -> list[Anchor]:
     for group in scene.setting.groups:
         timed = scene.words(max(scene.sentence.i, group.i - 2), group.i)
         over = "over" in timed and any(a.role == "pulley" and a.i < group.i for a in found)
+        over = over or any(m.value == "sheath" and m.i <= group.i < m.j for m in scene.of("role"))  # 'tendon sheath'
         if (group.tendons or group.generic) and not over and _TIMED.isdisjoint(timed):
             # 'around the profundus, 6-0 running', '6-0 Prolene (FDP rim)'
             led = not {"around", "round"}.isdisjoint(timed) or scene.next_word(group.j) == "rim"
@@ -67,7 +69,16 @@ def anchors(scene: Scene) -> list[Anchor]:
             found.append(Anchor(group.i, group.j, PERIPHERAL if around else TENDON, strong=around))
     found += _of_strangers(scene)
     found.sort(key=lambda a: a.i)
-    return _of_the_thing_sewn(scene, found)
+    return _of_the_thing_sewn(scene, _of_things_closed(scene, found))
+
+
+def _of_things_closed(scene: Scene, found: list[Anchor]) -> list[Anchor]:
+    """'..., and the sheath was closed with a running 6-0': the pattern is of the sheath."""
+    if "pattern" not in scene.kinds:
+        return found
+    skin = [(m.i, m.j, "skin") for m in scene.of("role") if m.value == "skin"]
+    whose = patterns_of_things(scene, [*((a.i, a.j, a.role) for a in found), *skin])
+    return [Anchor(a.i, a.j, whose[a.i]) if a.role == "pattern" and a.i in whose else a for a in found]
 
 
 def _of_the_thing_sewn(scene: Scene, found: list[Anchor]) -> list[Anchor]:
@@ -88,7 +99,9 @@ def _of_the_thing_sewn(scene: Scene, found: list[Anchor]) -> list[Anchor]:
         if not own or own[0].role not in THINGS or own[0].i - first > _OPENING or _names_a_repair(scene, own):
             continue
         mended = next((k for k in range(own[0].j, min(last, scene.sentence.j)) if words[k] in MENDED), last)
-        moved = [a for a in own if a.i > mended]
+        timed = words[first] in _TIMED  # 'After the vein was closed with 9-0, a six-strand core was placed'
+        end = next((k for k in range(mended, scene.sentence.j) if words[k] == ","), last) if timed else last
+        moved = [a for a in own if mended < a.i < end]
         kept = [Anchor(a.i, a.j, own[0].role) if a in moved else a for a in kept]
     return kept
 
@@ -150,8 +163,26 @@ def _of_strangers(scene: Scene) -> list[Anchor]:
     if scene.words(scene.sentence.i, scene.sentence.i + 2) == ["closed", "with"] or _before_dressing(scene):
         return [Anchor(scene.sentence.i, scene.sentence.i + 1, "skin")]
     threads = scene.of("material", "stitch")
-    nouns = {strange_subject(scene, m.i) for m in threads} - {-1}
+    nouns = {strange_subject(scene, m.i) for m in threads} - {-1} | _things_sewn(scene)
     return [Anchor(k, k + 1, "other") for k in sorted(nouns)]
+
+
+def _things_sewn(scene: Scene) -> set[int]:
+    """'Running 5-0 to the fascia', '..., the flap sewn with 5-0': a thing sewn, and not only where one worked."""
+    if _SOFT.isdisjoint(scene.said):
+        return set()
+    words = scene.page.words
+    spots = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _SOFT]
+    led = {k for k in spots if scene.words(k - 2, k) in (["to", "the"], ["for", "the"]) or words[k - 1] == "to"}
+    led |= {
+        k for k in spots if words[k - 1] in ("the", "a") and words[k - 2] in MENDED
+    }  # 'a running 5-0 closed the flap'
+    behind = ((k, scene.words(k + 1, min(k + 4, scene.sentence.j))) for k in spots)
+    return led | {k for k, after in behind if not _SEWN.isdisjoint(after) and "down" not in after}
+
+
+_SOFT = word_list("roles", "soft_things")
+_SEWN = MENDED - {"tacked"}  # 'the profundus was sewn and its flap tacked down with a running 6-0' is of the tendon
 
 
 def _sews(scene: Scene) -> bool:

@@ -9,7 +9,8 @@ from notereader.reader.page import Break, Mention
 from notereader.reader.reasons import Reason
 from notereader.reader.rules.deeds.grafts import has_donor, into_another, of_the_far_end
 from notereader.reader.rules.strangers import has_strange_subject
-from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
+from notereader.reader.rules.sutures.nail_traction import pulls_on_a_nail
+from notereader.reader.rules.sutures.roles import CORE, MENDED, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.sutures.suture_owners import respective, suture_owners
 from notereader.reader.rules.sutures.threads import Thread
 from notereader.reader.scene import Scene
@@ -95,7 +96,8 @@ def stitches(desk: Desk, scene: Scene, found: list[Anchor], threads: list[Thread
             scene.header and mention.kind == "anchor"
         ):
             _lay_fixation(desk, scene, mention, "anchor")
-    for mention in (m for m in scene.of("button") if not _told_of_again(desk, scene, m, threads)):
+    buttons = [] if pulls_on_a_nail(scene) else scene.of("button")
+    for mention in (m for m in buttons if not _told_of_again(desk, scene, m, threads)):
         if scene.told(mention.i) and not scene.negated(mention.i, mention.j, 4):
             _lay_fixation(desk, scene, mention, "pull-out")
 
@@ -247,10 +249,35 @@ def of_other_structure(scene: Scene, i: int, j: int) -> bool:
     """Tell whether a strand count or stitch belongs to an extensor tendon, a nerve or a plate."""
     subject = scene.owner(i, j)
     if subject is not None and subject.mention is not None:
-        return subject.kind in ("structure", "sided", "anynerve") and subject.mention.kind != "role"
+        other = subject.kind in ("structure", "sided", "anynerve") and subject.mention.kind != "role"
+        return other and not _told_next(scene, subject.mention, j)
     return any(m.kind == "structure" and m.value == "extensor tendon" for m in scene.mentions) and not any(
         g.tendons for g in scene.setting.groups
     )
+
+
+def _told_next(scene: Scene, thing: Mention, j: int) -> bool:
+    """'A four-strand core of 3-0 was placed, and the ulnar nerve was sewn with 9-0': a statement behind the suture's.
+
+    An extensor tendon may have strands of its own, 'a four-strand core was used, the extensor tendon being sewn'.
+    """
+    if thing.value == "extensor tendon":
+        return False
+    timed = scene.page.words[scene.sentence.i] in ("after", "once", "when")
+    if thing.i < j:  # 'After the nerve was sewn with 9-0, a four-strand core was placed'
+        return timed and "," in scene.words(thing.j, j)
+    k = thing.i - 1
+    while k > j and scene.page.words[k] in _NAMING:
+        k -= 1
+    if scene.page.words[k] == ";":
+        return True
+    opens = scene.page.words[k] in _OPENING or timed
+    return opens and not MENDED.isdisjoint(scene.words(thing.j, min(thing.j + _SOON, scene.sentence.j)))
+
+
+_NAMING = frozenset(["the", "ulnar", "radial", "digital", "both", "common", "collateral", "proper", "volar"])
+_OPENING = frozenset([",", ";", "and", "then", "before", "while", "whereas"])
+_SOON = 5  # words: 'nerve was then sewn'
 
 
 def _no_room_for(scene: Scene, mention: Mention) -> bool:
@@ -381,6 +408,7 @@ _COMES_OFF = frozenset(["off", "removed", "out", "removal"])
 
 _TO_BONE = 9  # words
 _TOWARDS = frozenset(["to", "onto", "into"])
+_AT = frozenset(["in", "into", "at", "to", "onto", "on"])
 _BY_MEANS_OF = frozenset(["by", "with", "via", "using", "through"])
 
 
@@ -393,5 +421,5 @@ def _set_in_bone(scene: Scene, mention: Mention) -> bool:
     if not _TOWARDS.isdisjoint(lead[:bone]) and not _BY_MEANS_OF.isdisjoint(lead[bone:]):
         return True
     after = scene.words(mention.j, min(mention.j + 6, scene.sentence.j))
-    place = next((k for k, word in enumerate(after) if word in ("in", "into", "at")), None)
+    place = next((k for k, word in enumerate(after) if word in _AT), None)
     return place is not None and not _BONE.isdisjoint(after[place + 1 :])

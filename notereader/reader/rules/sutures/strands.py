@@ -15,9 +15,11 @@ from notereader.reader.rules.sutures.lost_strands import LOOPS, lay_the_rest, le
 from notereader.reader.rules.sutures.pairs_added import with_added_pair
 from notereader.reader.rules.sutures.roles import of_thing_sewn
 from notereader.reader.rules.sutures.stitches import of_other_structure
+from notereader.reader.rules.sutures.strands_that_held import that_held
 from notereader.reader.rules.sutures.suture_owners import all_in_turn, respective, suture_owners
 from notereader.reader.rules.sutures.threads import taken_back
 from notereader.reader.scene import Scene
+from notereader.vocabulary.sutures import sizes
 from notereader.vocabulary.wordlists import word_list
 
 _SUMS_UP = word_list("sutures", "sums_up")
@@ -103,7 +105,9 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
         counts += [c for c in bare_counts(scene) if all(c[1] != i for _, i, _ in counts)]
     counts = [with_added_pair(scene, put_right(scene, count)) for count in counts]
     counts = [a for a, b in zip_longest(counts, counts[1:]) if b is None or not taken_back(scene, a[2], b[1])]
-    gone = lost(scene)
+    held = that_held(scene)
+    counts = [held] if held is not None else counts
+    gone = lost(scene) if held is None else None
     whole, counts = counts, less_the_lost(counts, gone) if gone is not None else counts
     if gone is not None and not counts:
         lay_the_rest(desk, scene, gone)
@@ -205,7 +209,25 @@ def _left_out(scene: Scene, counts: list[tuple[int, int, int]]) -> list[tuple[in
         count = _count_at(scene.page, group.j + 1)
         if count in (2, 4, 6, 8) and closes and scene.told(group.j + 1):
             return [(count, group.j + 1, group.j + 2)]
-    return _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+    return (
+        _bracketed_next(scene, counts[0][2]) or _and_two_in(scene, named) or _the_other_six(scene, named, counts[0][1])
+    )
+
+
+def _bracketed_next(scene: Scene, k: int) -> list[tuple[int, int, int]]:
+    """'Strands: 4 (FDP), 2 (FDS)': the counts behind the first, each with its tendon or finger in brackets."""
+    found: list[tuple[int, int, int]] = []
+    while scene.next_word(k) == "(":
+        group = next((g for g in scene.setting.groups if g.i == k + 1 and scene.next_word(g.j) == ")"), None)
+        if group is None:
+            return []
+        j = group.j + 1 + (scene.next_word(group.j + 1) in (",", ";", "and", "/"))
+        count = _count_at(scene.page, j) if j < scene.sentence.j else None
+        if count not in (2, 4, 6, 8) or scene.next_word(j + 1) != "(":
+            break
+        found.append((count, j, j + 1))
+        k = j + 1
+    return found
 
 
 def _the_other_six(scene: Scene, named: list[Group], i: int) -> list[tuple[int, int, int]]:
@@ -298,6 +320,7 @@ def find_strands(scene: Scene) -> list[tuple[int, int, int]]:
         k = mention.i - 1 if mention.i < mention.j else -1
         while k > scene.sentence.i and page.words[k] in _BETWEEN:
             k -= 1
+        k = _before_the_thread(scene, k)
         count = _count_at(page, k)
         ticked = _ticked_before(page, k, scene.sentence.i)
         if ticked is not None:
@@ -359,8 +382,22 @@ def _count_word(page: Page, k: int, first: int) -> tuple[int | None, int]:
         return 6, k - 2
     if page.words[max(first, k - 1) : k + 1] in (["pair", "of"], ["couple", "of"]):
         return 2, k - 1
+    if k - 2 >= first and page.words[k - 1 : k + 1] == ["pairs", "of"] and (_count_at(page, k - 2) or _MANY) < _MANY:
+        return 2 * (_count_at(page, k - 2) or 0), k - 2
     times = _TIMES.match(word)
     return (int(times.group(1)), k) if times else (None, k)
+
+
+_MANY = 5  # pairs
+
+
+def _before_the_thread(scene: Scene, k: int) -> int:
+    """'Four 3-0 Ethibond strands', '4x 4-0 nylon core strands': the word before the thread that ends at word k."""
+    named = {n for m in scene.of("material") for n in range(m.i, m.j)}
+    first = k
+    while first > scene.sentence.i and (first in named or (first < k and scene.page.words[first] in sizes())):
+        first -= 1
+    return first - (first < k and scene.page.words[first] == "x")
 
 
 def _in_one_word(scene: Scene, k: int) -> list[tuple[int, int, int]]:
@@ -374,7 +411,8 @@ def _in_one_word(scene: Scene, k: int) -> list[tuple[int, int, int]]:
     if match.group(2) in ("s", "st"):
         near = scene.words(max(scene.sentence.i, k - 6), min(scene.sentence.j, k + 4))
         written = match.group(2) == "st" or scene.page.raw(k, k + 1)[-1] == "S"
-        if not written or _REPAIR_WORDS.isdisjoint(near) or int(match.group(1)) not in (2, 4, 6, 8):
+        named = any(-4 <= m.i - k <= 3 for m in scene.of("stitch"))
+        if not written or (not named and _REPAIR_WORDS.isdisjoint(near)) or int(match.group(1)) not in (2, 4, 6, 8):
             return []
     return [(int(match.group(1)), k, k + 1)]
 
@@ -486,6 +524,11 @@ def _is_tissue(scene: Scene, j: int) -> bool:
     if scene.next_word(j) != "of":
         return False
     after = scene.words(j + 1, min(j + 3, scene.sentence.j))
-    if not after or after[0] == "it" or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions):
+    if (
+        not after
+        or after[0] == "it"
+        or after == ["the", "same"]
+        or any(m.kind in ("material",) and j < m.i <= j + 3 for m in scene.mentions)
+    ):
         return False
     return after[0] in _TISSUE

@@ -22,7 +22,9 @@ from notereader.reader.rules.strangers import labelled_stranger
 from notereader.reader.rules.sutures.corrected_counts import holders_of_corrected
 from notereader.reader.rules.sutures.dealt_ahead import named_behind
 from notereader.reader.rules.sutures.dealt_sutures import fingers_of_all, left_out_before, listed_before
+from notereader.reader.rules.sutures.fitted_into import fitted_into
 from notereader.reader.rules.sutures.named_make import of_the_make
+from notereader.reader.rules.sutures.repairs_of_a_make import of_a_make
 from notereader.reader.scene import Scene, group_targets, named_together
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -96,7 +98,10 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     alone = for_it_only(scene, i, j, groups)
     if alone is not None:
         return _of_the_kind_told(desk, scene, alone) or targets_of(desk, scene, alone), []
-    taken_up = of_the_make(desk, scene)
+    into = fitted_into(scene, i, j, groups)
+    if into is not None:
+        return _of_the_kind_told(desk, scene, into) or targets_of(desk, scene, into), []
+    taken_up = of_the_make(desk, scene) or of_a_make(desk, scene, i)
     if taken_up:
         return taken_up, []
     sewn = _repair_of(scene, j, groups)

@@ -7,6 +7,7 @@ from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Mention
 from notereader.reader.reasons import Reason
 from notereader.reader.rules.strangers import has_strange_subject
+from notereader.reader.rules.sutures.nail_traction import pulls_on_a_nail
 from notereader.reader.rules.sutures.roles import CORE, PERIPHERAL, TENDON, Anchor, placed, role_of
 from notereader.reader.rules.sutures.stump_threads import sews_a_stump_over
 from notereader.reader.rules.sutures.threads import Thread, find_sizes
@@ -35,6 +36,10 @@ _DISSOLVING = frozenset(["polyglactin", "other"])
 def give_roles(desk: Desk, scene: Scene, threads: list[Thread], found: list[Anchor]) -> None:
     """Give each suture its role, by its sentence or by what was worked on before."""
     if not threads:  # as in most sentences
+        return
+    if pulls_on_a_nail(scene):
+        for thread in threads:
+            thread.role = "tag"
         return
     found = placed(scene, found, max(t.j for t in threads))
     for thread in threads:

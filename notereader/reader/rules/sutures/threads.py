@@ -158,7 +158,7 @@ def _size_at(page: Page, k: int, end: int) -> tuple[str, int]:
             number = NUMBER_WORDS.get(word) or int(word)
             size = "0" if number == 1 else f"{number}-0"
             return (size, at + 1) if size in sizes() else ("", k)
-    if set(word) == {"0"} and 2 <= len(word) <= 6 and _material_next(page, k + 1):
+    if set(word) == {"0"} and 2 <= len(word) <= 6 and (_material_next(page, k + 1) or _named_before(page, k)):
         return f"{len(word)}-0", k + 1
     sized = k > 0 and page.words[k - 1] in ("size", "#") and page.words[k + 1 : k + 2] not in _KINDS_OF_STITCH
     if word in ("0", "1", "2") and sized:
@@ -180,6 +180,16 @@ def _names_thread(page: Page, k: int, j: int) -> bool:
 
 def _material_next(page: Page, k: int) -> bool:
     return any(m.kind == "material" for m in within(page.mentions, k, k + 1))
+
+
+def _named_before(page: Page, k: int) -> bool:
+    """'Ethibond 000', 'silk 00', 'Size: 00': noughts right behind a material, or answering what size it was."""
+    if page.words[k - 2 : k] == ["size", ":"]:
+        return True
+    return any(m.kind == "material" and m.j == k for m in within(page.mentions, k - _LONG_NAME, k))
+
+
+_LONG_NAME = 3  # words
 
 
 def _not_a_suture(words: list[str], i: int, j: int) -> bool:

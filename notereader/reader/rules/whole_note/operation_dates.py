@@ -1,11 +1,13 @@
 """The days of the operation and of the injury: each date of a note belongs to the event told beside it."""
 
 import re
+from collections.abc import Callable
 from datetime import date, timedelta
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import FoundDate, Page
 from notereader.reader.reasons import Reason
+from notereader.reader.rules.whole_note.letter_days import counted_day
 from notereader.reader.rules.whole_note.whole import NOWHERE, case_list, scene_at
 from notereader.reader.scene import Scene
 
@@ -15,8 +17,13 @@ def operation_dates(desk: Desk) -> None:
     dates = desk.page.dates
     if not dates:
         return
-    chosen = _operation_date(desk, [d for d in dates if not d.yearless])
-    if chosen is not None:
+    told, written = _told_and_written(desk, dates)
+    chosen = told or written
+    counted = counted_day(desk, chosen) if chosen is not None and told is None else None
+    if counted is not None:
+        value, i, j = counted
+        desk.add(scene_at(desk, i), "operation", NOWHERE, "date", value, [(i, j)], "date", Reason("counted_back"))
+    elif chosen is not None:
         _lay_date(desk, chosen, "date")
     injured = _injury_date(desk, dates, chosen)
     if injured is not None:
@@ -40,9 +47,23 @@ def _lay_date(desk: Desk, found: FoundDate, name: str, *doubts: Reason) -> None:
     desk.add(scene, "operation", NOWHERE, name, found.value, [(found.i, found.j)], name.replace("_", " "), *reasons)
 
 
-def _operation_date(desk: Desk, dates: list[FoundDate]) -> FoundDate | None:
-    """Return the date of operation: under its heading, else beside words of an operation, else the first no other."""
-    for test in (_headed_date, _said_to_be_operation, _told_of_operating, _no_other_date, _dictated_at_once):
+def _told_and_written(desk: Desk, dates: list[FoundDate]) -> tuple[FoundDate | None, FoundDate | None]:
+    """Return the date told to be of the operation, and else the one that no words make another's: that of a letter."""
+    full = [d for d in dates if not d.yearless]
+    told = _first_of(desk, full, (_headed_date, _said_to_be_operation, _told_of_operating))
+    written = _first_of(desk, full, (_no_other_date, _dictated_at_once)) if told is None else None
+    return told or _first_of(desk, _shortly_before(dates, written), (_told_of_operating,)), written
+
+
+def _shortly_before(dates: list[FoundDate], written: FoundDate | None) -> list[FoundDate]:
+    """Return the dates without a year that may be of the operation a letter tells of, written at most so much later."""
+    return [d for d in dates if d.yearless and (written is None or 0 <= _days_between(d, written) <= _LATELY)]
+
+
+def _first_of(
+    desk: Desk, dates: list[FoundDate], tests: tuple[Callable[[Desk, FoundDate], bool], ...]
+) -> FoundDate | None:
+    for test in tests:
         for found in dates:
             if test(desk, found):
                 return found
@@ -303,7 +324,17 @@ def _comes_in(scene: Scene, found: FoundDate) -> bool:
     return any(f" {phrase} " in f" {said} " for phrase in _COMING)
 
 
-_COMING = ("came to us", "brought in", "took up", "taken up", "was admitted", "were admitted", "came to the")
+_COMING = (
+    "came to us",
+    "came in to us",
+    "came in on",
+    "brought in",
+    "took up",
+    "taken up",
+    "was admitted",
+    "were admitted",
+    "came to the",
+)
 
 
 def _days_between(first: FoundDate, second: FoundDate) -> int:
