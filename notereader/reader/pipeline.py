@@ -56,14 +56,18 @@ from notereader.reader.scene import Scene, make_scenes
 from notereader.reader.standing import standing
 from notereader.reader.text.bracketed_answers import without_answer_brackets
 from notereader.reader.text.chosen_options import without_offers
+from notereader.reader.text.circled_options import without_uncircled
 from notereader.reader.text.code_keys import code_keys
 from notereader.reader.text.delimited import delimited
+from notereader.reader.text.ditto_names import ditto_names
 from notereader.reader.text.filled_brackets import without_brackets
 from notereader.reader.text.label_counts import label_counts
 from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.numbered_options import without_options_left
 from notereader.reader.text.sheet import sheet_marks
+from notereader.reader.text.slashed_rows import slashed_rows
+from notereader.reader.text.starred_notes import starred_notes
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
@@ -239,12 +243,12 @@ def _read_in_full(text: str, name: str | None) -> Record:
 
 
 # What is written out before a note is read.
-_WRITTEN_OUT = (line_codes, delimited, code_keys, label_counts)
+_WRITTEN_OUT = (line_codes, delimited, slashed_rows, starred_notes, ditto_names, code_keys, label_counts)
 
 
 def _prepared(text: str) -> str:
     """Return a text of the same length without the marks and blanks of a form that would mislead the steps."""
-    chosen = without_offers(without_struck(without_options_left(text)))
+    chosen = without_uncircled(without_offers(without_struck(without_options_left(text))))
     return with_names_whole(without_answer_brackets(without_brackets(without_typed_choices(chosen))))
 
 

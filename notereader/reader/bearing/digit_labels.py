@@ -19,6 +19,7 @@ _ENDS = (".", ",", ";", ")")
 _VERBS = ("was", "were", "is", "had")
 _OF_JOINTS = frozenset(["tenodesis", "arthrodesis", "fusion"])
 _ZONE_SHORT = re.compile(r"z[1-5][a-d]?")
+_LONG_OR_SHORT = frozenset(["vincula", "vinculum"])  # 'Vincula   long: kept   short: torn'
 _TURNS_TO = frozenset(["this", "the", "its", "both", "only", "i", "we", "no", "a", "an", "it", "there", "one"])
 
 
@@ -52,7 +53,7 @@ def is_label(page: Page, mention: Mention) -> bool:
         return True  # '[small]   Profundus completely divided ...'
     if words[i] == "mid":
         return after == ":" and _starts(page, mention, after)
-    if words[i] not in SHORT_NAMES:
+    if words[i] not in SHORT_NAMES or words[i - 1] in _LONG_OR_SHORT:
         return False
     ends = j >= len(words) or page.breaks[j] >= Break.COLUMN
     lead, starts = words[max(0, i - 2) : i], _starts(page, mention, after)

@@ -7,7 +7,7 @@ Span = tuple[int, int]  # characters
 
 EMPTY = r"\[[\s_.]*\]|\([\s_]*\)|\{[\s_]*\}|[\u2610\u25a1\u25cb]"
 TICKED = (
-    r"\[\s*[xXvV\u2713\u2714\u221a\u00d7*]\s*\]|\(\s*[xXoO\u2713\u2714\u221a\u25cf]\s*\)|\{\s*[xX]\s*\}"
+    r"\[\s*[xXvV\u2713\u2714\u221a\u00d7*+]\s*\]|\(\s*[xXoO+\u2713\u2714\u221a\u25cf]\s*\)|\{\s*[xX]\s*\}"
     r"|[\u2611\u2612\u2713\u2714\u221a\u25cf]"
 )
 MARK = re.compile(rf"(?P<empty>{EMPTY})|(?P<ticked>{TICKED})")

@@ -35,6 +35,7 @@ _ENDS = frozenset([",", ";", ")", "]", "."])
 _ADDING = frozenset(["and", "+", "&", "plus", "with"])
 _NAMES = ("tendon", "structure", "sided", "anynerve", "anyartery", "pulley")
 _OWN_NAMES = ("tendon", "digit", "pulley")
+_OWN_KINDS = frozenset([*_NAMES, "digit", "digit?"])
 _FEWEST = 2  # letters defined
 _LONGEST_NAME = 6  # words
 _OPENING = {"(": ")", "[": "]"}
@@ -51,11 +52,12 @@ def legends(doc: Doc) -> Doc:
         return doc
     defined = {k for (i, j) in meanings.values() for k in range(i - 2, j)}
     blocks = {s.block for s in page.sentences if not defined.isdisjoint(range(s.i, s.j))}
+    coded = {s.block for s in page.sentences if s.i not in defined and _holds_letter(page, s, meanings)}
     sentences: list[Sentence] = []
     changed = False
     for sentence in page.sentences:
         grid = bool(sentence.prefix)
-        known = meanings if sentence.block in blocks else _without_signs(meanings)
+        known = meanings if sentence.block in blocks or _is_coded(page, sentence, coded) else _without_signs(meanings)
         cells = (_cell_of_grid if grid else _cells)(page, sentence, known, defined)
         sentences += cells or [sentence]
         changed = changed or bool(cells)
@@ -68,6 +70,23 @@ def legends(doc: Doc) -> Doc:
 def _without_signs(meanings: dict[str, Span]) -> dict[str, Span]:
     """'0 = whole' holds in its own paragraph: 'FCR gap 0' further down is another nought."""
     return {letter: span for letter, span in meanings.items() if letter not in _SIGNS}
+
+
+def _holds_letter(page: Page, sentence: Sentence, meanings: dict[str, Span]) -> bool:
+    """Tell whether a cell is one letter of the legend, or a line has one behind a colon: 'FCR: 0   PL: X'."""
+    spots = [sentence.i] if sentence.prefix else range(sentence.i + 1, sentence.j)
+    known = [k for k in spots if page.words[k] in meanings and page.words[k] not in _SIGNS and _letter(page, k)]
+    if sentence.prefix:
+        return bool(known) and sentence.j - sentence.i == 1
+    return any(page.words[k - 1] == ":" and _closes(page, sentence, k) for k in known)
+
+
+def _is_coded(page: Page, sentence: Sentence, coded: set[int]) -> bool:
+    """Tell whether a nought beside such letters may mean what they do: not in a column that asks for a gap."""
+    if sentence.block not in coded:
+        return False
+    asked = [m.kind for span in sentence.prefix for m in within(page.mentions, *span)]
+    return sentence.j - sentence.i == 1 and _OWN_KINDS.issuperset(asked) if sentence.prefix else True
 
 
 def _cell_of_grid(page: Page, sentence: Sentence, meanings: dict[str, Span], defined: set[int]) -> list[Sentence]:
@@ -164,18 +183,25 @@ def _meanings(page: Page) -> dict[str, Span]:
     for k in (k for k in range(1, len(words) - 1) if words[k] == "=" and _letter(page, k - 1)):
         first = k - 1 - (words[k - 2] in _NOUNS)
         opens = page.breaks[first] >= Break.LINE
-        if not opens and words[first - 1] not in _BEFORE:
+        if not opens and words[first - 1] not in _BEFORE and page.breaks[first] < Break.COLUMN:
             continue
         stops = (
             n
             for n in range(k + 1, len(words))
-            if page.breaks[n] >= Break.LINE or (words[n] in _ENDS if not opens else _full_stop(page, n))
+            if page.breaks[n] >= Break.LINE
+            or (words[n] in _ENDS if not opens else _full_stop(page, n))
+            or _defines_another(page, n)
         )
         end = next(stops, len(words))
         name = any(m.kind in _OWN_NAMES for m in within(page.mentions, k + 1, end))
         if end > k + 1 and not name:  # 'S = SF zone I, FDP' names a wound
             found.setdefault(words[k - 1], (k + 1, end))
     return found
+
+
+def _defines_another(page: Page, k: int) -> bool:
+    """'X = cut through   P = part': the next letter, set off by a gap."""
+    return page.words[k + 1 : k + 2] == ["="] and page.breaks[k] == Break.COLUMN and _letter(page, k)
 
 
 def _named_with_a_colon(page: Page) -> dict[str, Span]:
@@ -243,9 +269,10 @@ def _name(page: Page, start: int, k: int) -> Span | None:
     end = k
     while end > start and not page.words[end - 1][0].isalnum():
         end -= 1
+    end += page.words[end - 1] in ("n", "a") and page.words[end] == "."  # 'median n.: P'
     first = max(start, end - _LONGEST_NAME)
     named = [m for m in within(page.mentions, first, end) if m.kind in _NAMES]
-    signed = page.words[k] in _SIGNS and page.words[k - 1] == ":"  # 'FDS x4: 0'
+    signed = page.words[k - 1] == ":"  # 'FDS x4: 0', 'PL: X'
     signs = ("=",) if page.words[k - 1] in _NOUNS else ("=", ":")  # 'FDP index: technique 1'
     if not named or any(page.words[n] in signs for n in range(named[0].i, k - signed)):
         return None

@@ -47,7 +47,7 @@ def row_references(doc: Doc) -> Doc:
         if footnote and page.words[sentence.i + 1 : sentence.i + 2] in ([")"], ["."], [":"]):
             sentence.prefix = list(footnote)
             continue
-        numbers = _opening_numbers(page, sentence)
+        numbers = _opening_numbers(page, sentence) or _answering_numbers(page, sentence)
         if numbers and all(n in rows for n in numbers):
             sentence.prefix = [rows[n] for n in numbers]
     return doc
@@ -96,10 +96,20 @@ def _footnotes(page: Page) -> dict[str, list[Span]]:
 
 def _opening_numbers(page: Page, sentence: Sentence) -> list[str]:
     """Return the numbers that a sentence opens with before a colon: 'Remark on 4, 5, 8:', '1+2:', '3:'."""
-    words, k = page.words, sentence.i
-    while k < sentence.j and (
-        words[k] in _LEADS or (words[k] == "." and words[k - 1] in ("no", "nos") and k > sentence.i)
-    ):
+    return _numbers_from(page, sentence, sentence.i)
+
+
+def _answering_numbers(page: Page, sentence: Sentence) -> list[str]:
+    """Return the numbers of rows that a label is answered for: 'Outer stitch .... 12 only: 5-0 Prolene'."""
+    label = range(sentence.i + 1, min(sentence.i + _LONGEST_LABEL, sentence.j))
+    dots = next((k for k in label if page.words[k].startswith("..")), None)
+    return _numbers_from(page, sentence, dots + 1) if dots is not None else []
+
+
+def _numbers_from(page: Page, sentence: Sentence, k: int) -> list[str]:
+    """Return the numbers before a colon that stand from word k on."""
+    words, first = page.words, k
+    while k < sentence.j and (words[k] in _LEADS or (words[k] == "." and words[k - 1] in ("no", "nos") and k > first)):
         k += 1
     numbers: list[str] = []
     ranged = False
@@ -109,4 +119,5 @@ def _opening_numbers(page: Page, sentence: Sentence) -> list[str]:
             numbers += [str(n) for n in range(first, min(int(words[k]), _MOST) + 1)]
         ranged = words[k] in ("-", "to") and bool(numbers)
         k += 1
+    k += words[k : k + 1] == ["only"]
     return numbers if k < sentence.j and words[k] == ":" else []

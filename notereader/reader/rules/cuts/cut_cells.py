@@ -21,7 +21,7 @@ _HOW_FAR = frozenset(
     ]
 )
 _WHOLLY = frozenset(["total", "totally"])  # said of a tendon, they mean a cut without being asked for one
-_OF_NO_WEIGHT = frozenset([",", ":", "(", ")", "finger", "-", "/", "of", "the", "?", "state", "found"])
+_OF_NO_WEIGHT = frozenset([",", ":", "(", ")", "%", "percent", "finger", "-", "/", "of", "the", "?", "state", "found"])
 
 
 def cell_of_how_far(desk: Desk, scene: Scene) -> None:

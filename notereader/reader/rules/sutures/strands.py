@@ -481,11 +481,13 @@ def _label_goes_on(page: Page, j: int, end: int) -> int:
     behind = k > j and page.words[k + 1 : k + 3] == ["in", "number"]
     counted = "count" in page.words[j:k] or _counted_label(page, j)
     if k > j and page.words[k : k + 1] in _WAS and counted:
-        return k + 1  # 'the number of strands crossing the repair is 6', 'the strand count is 4'
+        # 'the number of strands crossing the repair is 6', 'the strand count is in fact 4'
+        return next((n for n in range(k + 1, min(k + 4, end)) if page.words[n] not in _IN_FACT), k + 1)
     return k if marked or behind else j
 
 
 _WAS = (["was"], ["were"], ["is"])
+_IN_FACT = frozenset(["in", "fact", "actually", "really", "truth", "only", "reality"])
 
 
 def _counted_label(page: Page, j: int) -> bool:

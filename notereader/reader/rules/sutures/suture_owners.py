@@ -55,6 +55,15 @@ _ALL = word_list("sutures", "all")
 _ALL_OF = word_list("sutures", "all_of")
 
 
+def _named_amid(scene: Scene, i: int, j: int) -> Group | None:
+    """'The strand count of the FDP is 4': the tendon named within what is told."""
+    amid = (g for g in scene.setting.groups if g.tendons and i < g.i and g.j < j)
+    return next((g for g in amid if not _LEADS_AMID.isdisjoint(scene.words(max(i, g.i - 2), g.i))), None)
+
+
+_LEADS_AMID = frozenset(["of", "in", "for", "on"])
+
+
 def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target], list[Reason]]:
     """Return the tendons a core or peripheral suture in words i to j belongs to."""
     corrected = holders_of_corrected(desk, scene)
@@ -62,7 +71,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
         return corrected, []
     if labelled_stranger(scene, i):
         return [], []  # 'Ulnar digital nerve: running 8-0 nylon'
-    behind = named_behind(scene, i, j)
+    behind = named_behind(scene, i, j) or _named_amid(scene, i, j)
     if behind is not None:
         return _of_the_kind_told(desk, scene, behind) or targets_of(desk, scene, behind), []
     apart = left_out_before(scene, i)
