@@ -27,3 +27,10 @@ def test_a_note_that_named_several_goes_on_as_before() -> None:
     head = "Operation: FDP repair, right middle and ring fingers"
     grid = "         FDP        FDS\nMiddle   complete   intact\nRing     complete   intact\n"
     assert "middle" not in _sewn(f"{head}\n\n{grid}\nRing: core six-strand Savage in 3-0 FiberWire.\n")
+
+
+def test_fingers_that_head_their_own_boxes_keep_them() -> None:
+    boxes = "  FDP: ( ) cut ( ) part (x) intact\n  FDS ( ) cut ( ) part (x) intact\n"
+    text = f"Index finger\n  FDP (x) cut ( ) intact\n  FDS   ( ) cut (x) intact\nRing finger\n{boxes}"
+    whole = {(p.digit, p.part) for p, f in read(text).walk() if p.field == "extent" and f.value == "intact"}
+    assert whole == {("index", "FDS"), ("ring", "FDP"), ("ring", "FDS")}

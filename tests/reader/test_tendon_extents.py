@@ -249,6 +249,10 @@ from reader_sentences import told
                 "index FDS": {"zone": "V", "extent": "complete"},
                 "middle FDS": {"zone": "V", "extent": "complete"},
                 "FCR": {"zone": "V", "extent": "complete"},
+                **{
+                    whole: {"extent": "intact"}
+                    for whole in ("index FDP", "middle FDP", "ring FDP", "ring FDS", "small FDP", "small FDS")
+                },
             },
         ),
         (

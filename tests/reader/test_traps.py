@@ -121,12 +121,21 @@ SEWN = "Ring finger. FDP divided and repaired with a four-strand cruciate of 3-0
         ("It ran freely until the PIP was straightened.", "glide"),
         ("Peripheral suture: see diagram.", "peripheral"),
         ("Epitendinous: refer to drawing.", "peripheral"),
-        ("Peripheral suture attempted, tore out, abandoned.", "peripheral"),
-        ("A 6-0 peripheral suture was opened on the table but not used.", "peripheral"),
     ],
 )
 def test_what_was_not_seen_or_not_kept_is_not_told(words: str, field: str) -> None:
     assert each(SEWN + words, field) == {}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Peripheral suture attempted, tore out, abandoned.",
+        "A 6-0 peripheral suture was opened on the table but not used.",
+    ],
+)
+def test_a_peripheral_suture_given_up_is_absent(words: str) -> None:
+    assert each(f"Ring FDP divided, repaired with four strands. {words}", "peripheral") == {"ring FDP": "absent"}
 
 
 @pytest.mark.parametrize(

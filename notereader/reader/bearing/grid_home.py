@@ -17,6 +17,7 @@ class HomeFinger:
     _labels: frozenset[int] = field(init=False)
     _within: bool = False
     _met: bool = False
+    _at_home: bool = False  # the grid was come to from that finger
 
     def __post_init__(self) -> None:
         """Know where the titles and the labels of rows begin: they stand in sentences of their own."""
@@ -30,5 +31,7 @@ class HomeFinger:
         inside = bool(sentence.prefix) or not self._labels.isdisjoint(range(sentence.i, sentence.j))
         if inside and not self._met:
             self._met, self.digits = True, digits if len(digits) == named == 1 else ()
+        if inside and not self._within:
+            self._at_home = bool(self.digits) and digits == self.digits
         ends, self._within = self._within and not inside, inside
-        return ends and bool(self.digits) and digits != self.digits
+        return ends and self._at_home and digits != self.digits

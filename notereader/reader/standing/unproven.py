@@ -6,6 +6,7 @@ from notereader.reader.standing.good_states import ABSENCE, GOOD, OF_SUTURES, is
 from notereader.reader.standing.negation import is_negated
 from notereader.vocabulary.wordlists import word_list
 
+_EXCEPTING = word_list("scene", "excepting")
 _DENIALS = frozenset(["not", "never"])
 _UNPROVEN = word_list("weakened", "unproven")
 _UNCONFIRMED = word_list("weakened", "unconfirmed")
@@ -71,6 +72,8 @@ def _mark_untested(page: Page, sentence: Sentence) -> None:
 def _set_aside_before(page: Page, sentence: Sentence, k: int) -> None:
     """Set aside the statement that ends before word k, where it is of a good state or of a suture."""
     begin = clause_start(page, sentence, k)
+    if not _EXCEPTING.isdisjoint(page.words[begin:k]):
+        return  # 'all intact except for the radial, which was not explored'
     inside = [m for m in within(page.mentions, begin, k) if m.i < m.j]
     if any(
         is_good(m) or is_negated(page, m.i, m.j, sentence) for m in inside if m.kind in GOOD or m.kind in OF_SUTURES

@@ -36,7 +36,8 @@ def _is_title(line: str) -> bool:
 
 
 def _names_a_column(field: str) -> bool:
-    plain = not any(c.isdecimal() or c in ".:;" for c in field)
+    opens = field.lstrip()[:1].isalpha() or field.lstrip()[:1] == "%"  # the box of a choice opens no title
+    plain = opens and not any(c.isdecimal() or c in ".:;[]" for c in field)
     return plain and any(c.isalpha() for c in field) and len(field) <= _LONGEST_TITLE
 
 

@@ -163,7 +163,9 @@ def _in_part(scene: Scene, k: int) -> bool:
     after = scene.words(k, min(k + 4, scene.sentence.j))
     after = after[after[:1] == ["("] :]
     share = any(q.unit == "%" and (q.high or 100) < _WHOLE and 0 <= q.i - k <= 1 for q in scene.quantities)
-    figure = any(q.i == k + 1 for q in scene.quantities)  # 'over 5 mm', but not 'intact over the repaired FDP'
+    figure = any(
+        q.i == k + 1 and q.unit for q in scene.quantities
+    )  # 'over 5 mm', but not 'intact over the repaired FDP'
     bounded = after[:2] == ["more", "than"] or (figure and after[:1] in (["over"], ["beyond"]))
     mended = after[:1] == ["after"] and not _MENDING.isdisjoint(after)
     return share or bounded or mended or after[:1] in (["partly"], ["partially"], ["until"])
@@ -321,7 +323,9 @@ def part_in(scene: Scene, low: int, high: int) -> Share:
 def _counted_end(scene: Scene, k: int) -> str:
     """'The first half of A4', 'its last third', 'the first 5 mm': counted from the palm; not 'first, 5 mm of A2'."""
     words = scene.page.words
-    if words[k] not in _COUNTED_ENDS or not (words[k + 1] in _HALVES or any(q.i == k + 1 for q in scene.quantities)):
+    if words[k] not in _COUNTED_ENDS or not (
+        words[k + 1] in _HALVES or any(q.i == k + 1 and q.unit for q in scene.quantities)
+    ):
         return ""
     before = scene.word_before(k)
     led = before in _LEADS_TO_END or before.endswith("'s") or any(m.j == k for m in scene.of("pulley"))

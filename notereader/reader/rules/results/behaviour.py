@@ -173,7 +173,8 @@ def _where(scene: Scene, i: int) -> Group | None:
         return None
     for group in scene.left_out:
         k = group.j + (scene.next_word(group.j) == ",")
-        if group.digits and not group.tendons and scene.next_word(k) == "where" and k < i <= k + _SOON:
+        soon = k < i <= k + _SOON and "," not in scene.words(k, i)
+        if group.digits and not group.tendons and scene.next_word(k) == "where" and soon:
             return group
     return None
 
