@@ -164,6 +164,21 @@ def hold(what: str, name: str, differences: Iterable[object]) -> None:
     assert not difference
 
 
+@pytest.mark.parametrize("name", in_turn("margin", NOTES))
+def test_a_margin_before_every_line_changes_no_fact(name: str) -> None:
+    hold("margin", name, [changed(known(name), values_of(read(re.sub("(?m)^", "    ", NOTES[name]))))])
+
+
+@pytest.mark.parametrize("name", in_turn("line ends", (n for n in NOTES if NOTES[n].count("\n\n") > 1)))
+def test_doubled_line_ends_change_no_fact(name: str) -> None:
+    hold("line ends", name, [changed(known(name), values_of(read(NOTES[name].replace("\n", "\n\n"))))])
+
+
+@pytest.mark.parametrize("name", in_turn("and", (n for n in NOTES if " and " in NOTES[n])))
+def test_the_sign_for_and_changes_no_fact(name: str) -> None:
+    hold("and", name, [changed(known(name), values_of(read(NOTES[name].replace(" and ", " & "))))])
+
+
 @pytest.mark.parametrize("name", in_turn("paragraph", NOTES))
 def test_an_irrelevant_paragraph_changes_no_fact(name: str) -> None:
     """It is put before any paragraph but the first: first and last are known by standing there (title, signature)."""

@@ -5,6 +5,7 @@ import re
 import pytest
 
 from notereader.reader import read
+from notereader.record import dump_record, load_record
 
 _NOTE = """Operation: repair of FDP, right ring finger
 
@@ -42,3 +43,19 @@ def test_quotes_are_of_the_sheet_as_it_stands() -> None:
     for _, fact in read(text).walk():
         for e in fact.evidence:
             assert e.span is None or text[e.span[0] : e.span[1]] == e.exact
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "  Operation: carpal tunnel release, left.\n  The retinaculum was divided. No tendon was cut.\n",
+        "Operation: carpal tunnel release, left. The retinaculum was divided.\nCorrection: for left read right.\n",
+        "Op: carpal tunnel release\n\nSide: left\n\n\n\nRetinaculum: divided\n\nA\n\nB\n\nC\n\nD\n\nE\n\nF\n",
+    ],
+)
+def test_remarks_quote_the_sheet_as_it_stands(text: str) -> None:
+    record = read(text)
+    assert any(e.exact for remark in record.remarks for e in remark.evidence)
+    assert load_record(dump_record(record)) == record
+    for e in (e for remark in record.remarks for e in remark.evidence):
+        assert e.span is None or text[e.span[0] : e.span[1]] == e.exact

@@ -6,13 +6,13 @@ told there is proved by the words of the correction; what the wrong words would 
 
 import re
 from bisect import bisect_right
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import islice
 
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.reasons import Reason
-from notereader.record import Evidence, Fact, Note, Record, Rival, show_value, source_of
+from notereader.record import Evidence, Fact, Note, Record, Remark, Rival, show_value, source_of
 from notereader.vocabulary.fields import field_specs
 
 Span = tuple[int, int]  # code points
@@ -113,7 +113,7 @@ def read_put_right(text: str, found: list[Misprint], read: Reading) -> Record:
     source = source_of(text)
     for place, fact in record.walk():
         touched = any(moves.touches(e.span) for e in fact.evidence if e.span)
-        _move(fact, moves, text, source)
+        _move([fact, *fact.rivals], moves, text, source)
         was = old.get(place.text())
         if touched and was is not None and was.value is not None and was.value != fact.value:
             spans = [e.span for e in was.evidence if e.span]
@@ -121,6 +121,7 @@ def read_put_right(text: str, found: list[Misprint], read: Reading) -> Record:
             fact.rivals = [rival, *(r for r in fact.rivals if r.value != was.value)]
             unit = field_specs()[place.group][place.field].unit
             fact.look_twice.insert(0, Reason("also_says", (show_value(was.value, unit),)).told)
+    _move(record.remarks, moves, text, source)
     record.note = Note.of(text, record.note.name)
     return record
 
@@ -232,9 +233,8 @@ class _Moves:
             n += 1
 
 
-def _move(fact: Fact, moves: _Moves, text: str, source: str) -> None:
-    """Point the evidence of a fact and of its rivals to the note as it stands."""
-    several: list[Fact | Rival] = [fact, *fact.rivals]
+def _move(several: Iterable[Fact | Rival | Remark], moves: _Moves, text: str, source: str) -> None:
+    """Point the evidence of facts, their rivals and remarks to the note as it stands."""
     for told in several:
         spans = [back for e in told.evidence if e.span for back in moves.back(e.span)]
         told.evidence = [Evidence.at(text, *span, source) for span in dict.fromkeys(spans)]

@@ -8,7 +8,7 @@ from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from notereader.record import Evidence, Fact, Note, Record, Rival, source_of
+from notereader.record import Evidence, Fact, Note, Record, Remark, Rival, source_of
 
 Span = tuple[int, int]  # code points
 
@@ -26,11 +26,12 @@ def read_written_out(text: str, parts: list[Written], read: Callable[[str], Reco
     """Return the draft of a note with some parts written out; its quotes are those of the note as it stands."""
     longer, places = _put_in(text, parts)
     record, source = read(longer), source_of(text)
+    several: list[Fact | Rival | Remark] = [*record.remarks]
     for _, fact in record.walk():
-        several: list[Fact | Rival] = [fact, *fact.rivals]
-        for told in several:
-            spans = dict.fromkeys(_back(places, e.span) for e in told.evidence if e.span)
-            told.evidence = [Evidence.at(text, *span, source) for span in spans if span[0] < span[1]]
+        several += [fact, *fact.rivals]
+    for told in several:
+        spans = dict.fromkeys(_back(places, e.span) for e in told.evidence if e.span)
+        told.evidence = [Evidence.at(text, *span, source) for span in spans if span[0] < span[1]]
     record.note = Note.of(text, record.note.name)
     return record
 
