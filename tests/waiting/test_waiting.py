@@ -1,4 +1,4 @@
-"""Notes with keys that were read once and not yet learnt from: their keys hold, and the reader reads them whole.
+"""Notes with keys that were read once and not learnt from far enough: their keys hold, the reader reads them whole.
 
 They move to tests/notes, with a floor, once what they teach is built in; until then no accuracy is asked of them.
 """
