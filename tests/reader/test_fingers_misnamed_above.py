@@ -53,3 +53,31 @@ def test_repaired_on_a_day_before(before: str) -> None:
 def test_repaired_today() -> None:
     note = "3 May 2032. Your patient had his profundus repaired on 3 May 2032 with four strands. Right ring finger."
     assert list(each(note, "strands").values()) == [4]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        'Every mention of "middle finger" above is an error. The operated digit was the right RING finger.',
+        "The middle finger is given above by mistake. The correct finger is the ring finger.",
+        "Middle finger above is incorrect; the operated finger was the ring finger.",
+        "The digit is wrongly given as middle finger; it was the ring finger.",
+        "Please read ring finger for middle finger in the whole note.",
+    ],
+)
+def test_a_finger_taken_back_for_the_whole_note(words: str) -> None:
+    assert each(NOTE + words, "strands") == {"ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        'Every mention of "middle finger" above is an error. I shall ask which finger it was.',
+        "The level given above is an error. The ring finger was not touched.",
+        "The time given above for the middle finger is an error. The ring finger was never opened.",
+        "I read the ring finger's radiograph for the middle finger's sake.",
+        "The middle finger is given above by mistake. The injured nerve of the ring finger was left.",
+    ],
+)
+def test_a_finger_is_not_taken_back_for_another_named_beside_it(words: str) -> None:
+    assert each(NOTE + words, "strands") == {"middle FDP": 4}

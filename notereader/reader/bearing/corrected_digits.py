@@ -33,6 +33,7 @@ def put_right(page: Page) -> None:
         if itself is None and sentence.section != "addendum" and CORRECTS.isdisjoint(sentence.said):
             continue
         found = itself or _pair(page, sentence) or _misnamed_above(page, sentence, page.sentences[max(0, n - 1) : n])
+        found = found or _told_next(page, sentence, page.sentences[n + 1 : n + 2])
         if found is None:
             continue
         right, wrong, at = found
@@ -60,6 +61,7 @@ _FINGER = frozenset(["finger", "digit"])
 _IS = frozenset(["is", "was"])
 _ONLY = frozenset([",", "and", "not", "the", "one", "finger", "of", "left", "right", "hand", "("])
 _OPENING = 16  # words
+_NEAR = 6  # words: 'read small finger for ring finger'
 
 
 def _rename(page: Page, right: str, wrong: str, at: int) -> None:
@@ -108,6 +110,24 @@ def _misnamed_above(page: Page, sentence: Sentence, before: list[Sentence]) -> t
     return (meant.pop(), wrong.pop(), at) if len(wrong) == len(meant) == 1 and wrong != meant else None
 
 
+def _told_next(page: Page, sentence: Sentence, behind: list[Sentence]) -> tuple[str, str, int] | None:
+    """'Every mention of "ring finger" above is an error. The operated digit was the small finger.'"""
+    if _MISNAMING.isdisjoint(sentence.said) or _PLACES.isdisjoint(sentence.said) or not behind:
+        return None
+    told = behind[0].block == sentence.block and not _OF_OPERATION.isdisjoint(behind[0].said)
+    mentions = within(page.mentions, behind[0].i, behind[0].j)
+    wrong, others = _names_by_part(page, sentence)
+    meant = {m.value for m in mentions if m.kind == "digit"}
+    if not told or others or any(m.kind in _ABOUT_ONE_THING for m in mentions):
+        return None
+    if not len(wrong) == len(meant) == 1 or wrong == meant:
+        return None
+    return meant.pop(), wrong.pop(), sentence.i
+
+
+_OF_OPERATION = frozenset(["operated", "correct", "injured", "true"])
+
+
 def _names_by_part(page: Page, sentence: Sentence) -> tuple[set[str], set[str]]:
     """Return the fingers a sentence names in its parts that tell of a misnaming, and those of the other parts."""
     stops = [k for k in range(sentence.i, sentence.j) if page.words[k] in (";", ",", ".")]
@@ -128,6 +148,7 @@ def _is_denied(page: Page, m: Mention, sentence: Sentence) -> bool:
     behind = [w for w in page.words[m.j : min(m.j + 5, sentence.j)] if w[0].isalpha() and w not in _DETERMINERS]
     named = [w for w in before if w[0].isalpha()]
     misread = (named[-1:] == ["for"] and behind[:1] == ["read"]) or behind[:2] == ["should", "read"]
+    misread = misread or (named[-1:] == ["for"] and "read" in page.words[max(sentence.i, m.i - _NEAR) : m.i])
     return misread or not _NOT.isdisjoint(before[-1:]) or before[-2:] in _INSTEAD
 
 
