@@ -6,6 +6,7 @@ from notereader.reader.page import Break, Mention
 from notereader.reader.rules.cuts.cut_owners import all_of_them, cut_through, state_after_state
 from notereader.reader.rules.cuts.intact_words import tells_whole
 from notereader.reader.rules.cuts.parted import attributive
+from notereader.reader.rules.cuts.pieces import takes_piece_off
 from notereader.reader.rules.strangers import has_strange_subject, labelled_stranger
 from notereader.reader.scene import Scene
 from notereader.vocabulary.wordlists import word_list
@@ -39,7 +40,7 @@ _WHOLLY = frozenset(
         *("all the way through", "right through", "all through", "the whole way through", "whole way through"),
     ]
 )
-_PIECES = frozenset(["fibers", "fibres", "flap", "flaps", "fringe", "fringes", "tag", "tags", "shreds", "fray"])
+_PIECES = word_list("tendons", "pieces")
 # 'A nick not worth a stitch', 'nick not repaired': the cut itself is not denied.
 _LEFT_SO = [["not", w] for w in ("worth", "repaired", "sutured", "sewn", "stitched", "needing", "requiring")]
 
@@ -106,7 +107,8 @@ def _way_in(scene: Scene, mention: Mention, word: str) -> bool:
 
 def _cuts_off_another(scene: Scene, mention: Mention) -> bool:
     """'The loose fibres were cut off', 'the tape was cut off'."""
-    if not _PIECES.isdisjoint(scene.words(max(scene.sentence.i, mention.i - 5), mention.i)):
+    near = scene.words(max(scene.sentence.i, mention.i - 5), mention.i)
+    if not _PIECES.isdisjoint(near) or takes_piece_off(scene, mention):
         return True
     return has_strange_subject(scene, mention.i) or _of_jewellery(scene, mention)
 

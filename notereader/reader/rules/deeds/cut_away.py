@@ -158,15 +158,3 @@ def sewn_next(desk: Desk, scene: Scene, mention: Mention) -> bool:
     if mention.j < scene.sentence.j - 1 or after is None or after.sentence.block != scene.sentence.block:
         return False
     return not after.subjects and bool(after.of("stitch")) and bool(after.of("strandword", "material"))
-
-
-def takes_flap_off(scene: Scene, mention: Mention) -> bool:
-    """'After resection of the flap it slid freely', 'the flap was excised': a piece of a tendon cut in part."""
-    behind = scene.words(mention.j - (scene.page.words[mention.j - 1] == "of"), mention.j + 5)
-    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - 3), mention.i) if w not in WAS]
-    of_it = behind[:1] == ["of"] and next((w for w in behind[1:] if w not in _ARTICLES_OF_FLAP), "") in _TENDON_FLAPS
-    return of_it or (lead[-1:] != [] and lead[-1] in _TENDON_FLAPS)
-
-
-_TENDON_FLAPS = frozenset(["flap", "tag", "flaps", "tags", "tongue"])
-_ARTICLES_OF_FLAP = frozenset(["the", "this", "that", "a", "small", "loose", "hanging", "tendon", "fibre"])

@@ -2,7 +2,8 @@
 
 from notereader.reader.desk import Desk
 from notereader.reader.page import Mention
-from notereader.reader.rules.deeds.cut_away import before_repair, of_a_stitch, sewn_next, takes_flap_off
+from notereader.reader.rules.cuts.pieces import takes_piece_off
+from notereader.reader.rules.deeds.cut_away import before_repair, of_a_stitch, sewn_next
 from notereader.reader.rules.deeds.deeds_in_focus import OF_BONE
 from notereader.reader.rules.deeds.denied_deeds import but_otherwise, none_needed, noun_alone, only_required
 from notereader.reader.rules.deeds.grafts import into_another
@@ -27,7 +28,7 @@ def deed_told(desk: Desk, scene: Scene, mention: Mention) -> str | None:
         return "left" if not otherwise and tells_left(desk, scene, mention) else None
     if _names_no_deed(desk, scene, mention):
         return None
-    if value == "excised" and takes_flap_off(scene, mention):
+    if value == "excised" and takes_piece_off(scene, mention):
         return "trimmed"
     if only_required(scene, mention):
         return None

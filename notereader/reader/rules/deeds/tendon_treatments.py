@@ -11,6 +11,7 @@ from notereader.reader.page import Mention
 from notereader.reader.rules.cuts.cut_shares import with_name_of
 from notereader.reader.rules.cuts.not_touched import untouched_though_cut
 from notereader.reader.rules.cuts.parted import of_the_parted
+from notereader.reader.rules.cuts.pieces import pieces_taken_off
 from notereader.reader.rules.dealt_out import dealt_out, targets_of_kind
 from notereader.reader.rules.deeds.both_flexors import both_flexors
 from notereader.reader.rules.deeds.cut_away import AT_ITS_DEED, takes_suture_out, trims_ends, trims_tendon
@@ -37,6 +38,8 @@ from notereader.reader.standing.negation import too_much_for
         "wove",
         "woven",
         "bridged",
+        "off",
+        "away",
         "untouched",
         "touched",
         "undisturbed",
@@ -57,7 +60,7 @@ def treatments(desk: Desk, scene: Scene) -> None:
         value = deed_told(desk, scene, mention)
         if value is not None:
             _lay_deed(desk, scene, replace(mention, value=value))
-    for mention in (*neither_mended(scene), *not_worth_it(scene)):
+    for mention in (*neither_mended(scene), *not_worth_it(scene), *pieces_taken_off(scene)):
         if scene.told(mention.i):
             _lay_deed(desk, scene, mention)
     for mention in scene.of("extent"):
