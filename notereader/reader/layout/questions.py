@@ -31,7 +31,7 @@ def mark_unanswered(page: Page, sentence: Sentence) -> None:
         begin = max(first, k - _LONGEST, _open_bracket(page, sentence.i, k) or 0)
         begin = _asked_last(page, begin, k) or begin
         behind = marks[n + 1] if n + 1 < len(marks) else sentence.j
-        if _is_unanswered(page, k, behind) or _is_denied(page, begin, k):
+        if _is_unanswered(page, k, behind) or _is_denied(page, begin, k) or _goes_on_elsewhere(page, begin, k):
             page.mark(begin, k + 1, "question")
         first = next((m + 1 for m in range(k + 1, behind) if words[m] in _STOPS), k + 1)
 
@@ -64,6 +64,19 @@ def _is_denied(page: Page, i: int, k: int) -> bool:
     return said or not _REASSURING.isdisjoint(page.words[i:k])
 
 
+def _goes_on_elsewhere(page: Page, i: int, k: int) -> bool:
+    """'FDP intact? FDS cut.', 'Is A2 whole? We opened the sheath.': of something else than the state asked for."""
+    asked = {m.kind for m in within(page.mentions, i, k) if (m.kind, m.value) in _WHOLE}
+    behind = page.words[k + 1 : k + 2]
+    if not asked or not behind or page.breaks[k + 1] >= Break.COLUMN:
+        return False
+    anew = _is_title(page, k + 1) and behind[0] not in _AGREEING
+    return anew and not any(m.kind in asked for m in within(page.mentions, k + 1, k + 1 + _NEXT))
+
+
+_WHOLE = frozenset([("extent", "intact"), ("opened", "intact")])
+_AGREEING = word_list("questions", "agreeing")
+_NEXT = 3  # words
 _PARTS = frozenset(["+", ",", ";", ".", "|", "/"])
 _LONGEST_LABEL = 4  # words: 'A3 = ?'
 

@@ -1,8 +1,12 @@
-"""Good states that hold only so far: 'free, but only with the wrist bent', 'as long as the wrist is bent'."""
+"""Good states that hold only so far.
 
-from notereader.reader.layout.clauses import clause_start
+'Free, but only with the wrist bent', 'as long as the wrist is bent', 'no gap until the last pull'.
+"""
+
+from notereader.reader.layout.clauses import clause_end, clause_start
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.reader.standing.good_states import FREELY, is_good
+from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _ONLY = frozenset(["only", "solely", "provided", "otherwise"])
 _WITH = frozenset(["with", "when", "if", "in", "while", "provided", "under"])
@@ -13,6 +17,40 @@ _BOUNDING = frozenset(["as", "so", "provided", "providing"])  # 'as long as', 'p
 
 
 def mark_bounded(page: Page, sentence: Sentence) -> None:
+    """Set aside the good results of a sentence that it bounds."""
+    if not (_SO_FAR.keys() | _SO_FAR_BUT.keys()).isdisjoint(sentence.said):
+        _mark_so_far(page, sentence)
+    _mark_only_with(page, sentence)
+
+
+def _mark_so_far(page: Page, sentence: Sentence) -> None:
+    """'No gap until the last pull', 'free except in full extension'; not 'no gap, save in the ring', told elsewhere."""
+    for m in within(page.mentions, sentence.i, sentence.j):
+        k = m.j + (page.words[m.j : m.j + 1] == [","])
+        if m.i < m.j and m.kind in ("glide", "gap") and _holds_so_far(page, sentence, k):
+            page.mark(m.i, m.j, "conditional")
+
+
+def _holds_so_far(page: Page, sentence: Sentence, k: int) -> bool:
+    word = page.words[k] if k < sentence.j else ""
+    if any(page.words[k : k + len(p)] == p for p in _SO_FAR.get(word, ())):
+        return True
+    end = clause_end(page, sentence, k + 1)
+    behind = page.words[k:end]
+    led = any(behind[: len(p)] == p for p in _SO_FAR_BUT.get(word, ()))
+    places = _PLACES if word == "but" else _PLACES | {"pulley"}
+    told = bool(page.figures_in(k, end)) or any(m.kind in places for m in within(page.mentions, k, end))
+    place = word == "but" and any(m.kind == "pulley" for m in within(page.mentions, k, end))
+    return led and not told and (place or not _MOMENTS.isdisjoint(behind))
+
+
+_SO_FAR = phrases_by_first_word("weakened", "so_far")
+_SO_FAR_BUT = phrases_by_first_word("weakened", "so_far_but")
+_MOMENTS = word_list("weakened", "moments")
+_PLACES = frozenset(["digit", "tendon"])
+
+
+def _mark_only_with(page: Page, sentence: Sentence) -> None:
     """'Glides freely, but only with the wrist bent', 'when the wrist is bent, otherwise it drags': bounded."""
     if _ONLY.isdisjoint(sentence.said):
         return

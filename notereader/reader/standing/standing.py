@@ -52,6 +52,7 @@ from notereader.reader.standing.published import mark_published
 from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
 from notereader.reader.standing.recollections import mark_recollections
 from notereader.reader.standing.rejected_labels import mark_rejected_labels
+from notereader.reader.standing.required import mark_required
 from notereader.reader.standing.seen_before import mark_seen_before
 from notereader.reader.standing.self_corrected import mark_taken_back
 from notereader.reader.standing.slings import mark_slings
@@ -179,6 +180,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_blank_means(page, sentence)
     mark_wishes(page, sentence)
     mark_only_meant(page, sentence)
+    mark_required(page, sentence)
     mark_briefed(page, sentence)
     mark_awaited(page, sentence)
     mark_published(page, sentence)

@@ -374,11 +374,30 @@ def _after_trimming(scene: Scene, mention: Mention) -> bool:
     behind = scene.words(mention.j, min(mention.j + 2, scene.sentence.j))
     if behind[:1] in (["after"], ["following"], ["once"]) and not _TRIMMING.isdisjoint(behind):
         return True  # 'Ends clean after trimming'
+    if _trimmed_first(scene, mention):
+        return True
     trims = [m for m in scene.of("restored", "deed") if m.value == "trimmed" and m.j <= mention.i]
     return any(set(scene.words(t.j, mention.i)) & {"to", "until", "back", "for"} for t in trims)
 
 
-_TRIMMING = frozenset(["trimming", "debridement", "freshening", "resection", "refreshing", "trimmed", "freshened"])
+def _trimmed_first(scene: Scene, mention: Mention) -> bool:
+    """'Once trimmed the ends were clean', 'with 2 mm off, clean'; not 'no trimming was needed, clean ends'."""
+    named = [g.j for g in scene.setting.groups if (g.tendons or g.digits) and g.j <= mention.i]
+    words = scene.words(max([scene.sentence.i, *named]), mention.i)  # '2 mm off the ring; that of the small was clean'
+    cut = [k for k, word in enumerate(words) if word in _TRIMMING or (word, *words[k + 1 : k + 2]) in _CUT_BACK]
+    return any(_DENIES_TRIMMING.isdisjoint(words[max(0, k - 6) : k + 5]) for k in cut)
+
+
+_CUT_BACK = frozenset([("cut", "back"), ("pared", "back"), ("mm", "off"), ("taken", "back"), ("trimmed", "back")])
+_DENIES_TRIMMING = frozenset(
+    ["no", "not", "none", "without", "nothing", "never", "unnecessary", "needless", "neither", "nor"]
+)
+_TRIMMING = frozenset(
+    [
+        *("trimming", "debridement", "freshening", "resection", "refreshing", "trimmed", "freshened", "debrided"),
+        *("refreshed", "resected", "pared"),
+    ]
+)
 
 
 def _of_tendon(scene: Scene, mention: Mention) -> bool:

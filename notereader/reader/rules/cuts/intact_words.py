@@ -1,5 +1,7 @@
 """Whether words say that a tendon was whole, and not a share of it, a pulley or something beside it."""
 
+from itertools import pairwise
+
 from notereader.reader.groups import Group
 from notereader.reader.page import Mention
 from notereader.reader.rules.cuts.fine_lists import heads_a_list
@@ -156,16 +158,40 @@ _NEXT = 4  # words
 
 
 def _of_a_part(scene: Scene, mention: Mention) -> bool:
-    """'Most of the FDS intact', 'FDS function intact', 'FDS thought intact by the casualty officer'."""
+    """'Most of the FDS intact', 'the sheath of the FDP was intact', 'FDS function intact', 'thought intact'."""
     if scene.word_before(mention.i) in _NOT_ITSELF:
         return True
     group = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
-    lead = [] if group is None else [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w != "the"]
-    return lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PARTS
+    if group is None:
+        return _of_any(scene, mention)
+    if scene.next_word(group.j) in _PLACES_ON_IT and group.j < mention.i:
+        return True  # 'the FDP sheath was intact', 'FDS power intact'
+    if scene.words(mention.j, mention.j + 2) == ["in", "part"] or _on_one_side(scene, mention.j):
+        return True
+    before = scene.words(max(scene.sentence.i, group.i - 4), group.i)
+    lead = [w for w in before if w not in ("the", "its", "this", "that")]
+    return lead[-1:] == ["of"] and lead[-2:-1] != [] and (lead[-2] in _PARTS or lead[-2] in _PLACES_ON_IT)
 
 
+def _of_any(scene: Scene, mention: Mention) -> bool:
+    """'An intact FDP would have bent the tip': of any tendon, and not of this one."""
+    return scene.word_before(mention.i) == "an" and not _WOULD.isdisjoint(scene.said)
+
+
+def _on_one_side(scene: Scene, k: int) -> bool:
+    """'Intact on its ulnar side': the rest was not; 'intact on both sides' is said of all."""
+    behind = scene.words(k, k + 4)
+    return behind[:1] in (["on"], ["along"], ["over"], ["in"]) and any(
+        a in _ASPECTS and b in _SIDES for a, b in pairwise(behind[1:])
+    )
+
+
+_WOULD = frozenset(["would", "could", "should", "might", "will"])
+_ASPECTS = frozenset(["ulnar", "radial", "deep", "dorsal", "volar", "palmar", "superficial", "far", "near", "one"])
+_SIDES = frozenset(["side", "half", "aspect", "edge", "border", "surface", "part", "third"])
 _NOT_ITSELF = frozenset(["function", "thought", "believed", "reported", "supposedly", "allegedly", "sensation"])
-_PARTS = frozenset(["most", "part", "half", "much", "rest", "some", "remainder", "bulk"])
+_PARTS = word_list("tendons", "parts_of_it")
+_PLACES_ON_IT = word_list("tendons", "places_on_it")
 
 
 def _of_whole_finger(scene: Scene) -> bool:

@@ -159,7 +159,7 @@ _DILATED_ONLY = [[word] for word in sorted(_DILATED)]
 
 
 def _in_part(scene: Scene, k: int) -> bool:
-    """'A2: intact (partly)', 'preserved 50%', 'not opened more than 5 mm', 'ok after repair': not whole as found."""
+    """'A2: intact (partly)', 'preserved in its proximal half', 'not opened more than 5 mm', 'ok after repair'."""
     after = scene.words(k, min(k + 4, scene.sentence.j))
     after = after[after[:1] == ["("] :]
     share = any(q.unit == "%" and (q.high or 100) < _WHOLE and 0 <= q.i - k <= 1 for q in scene.quantities)
@@ -168,9 +168,11 @@ def _in_part(scene: Scene, k: int) -> bool:
     )  # 'over 5 mm', but not 'intact over the repaired FDP'
     bounded = after[:2] == ["more", "than"] or (figure and after[:1] in (["over"], ["beyond"]))
     mended = after[:1] == ["after"] and not _MENDING.isdisjoint(after)
-    return share or bounded or mended or after[:1] in (["partly"], ["partially"], ["until"])
+    place = after[:1] == ["in"] and not _PARTS.isdisjoint(after[1:3])
+    return share or bounded or mended or place or after[:1] in (["partly"], ["partially"], ["until"])
 
 
+_PARTS = frozenset(["proximal", "distal", "central", "radial", "ulnar"])
 _WHOLE = 100.0  # percent
 _MENDING = frozenset(["repair", "suture", "repairing", "reconstruction"])
 
@@ -192,7 +194,8 @@ _REMAINING = frozenset(["remaining", "remnant", "remnants", "remains", "remained
 _SHARES = frozenset(
     [
         *("part", "parts", "portion", "portions", "most", "bulk", "majority", "segment", "much"),
-        *("rim", "strip", "fringe", "shred", "sliver", "band", "edge", "bit"),
+        *("rim", "strip", "fringe", "shred", "sliver", "band", "edge", "bit", "bridge", "bridges", "cuff", "piece"),
+        *("enough", "some", "length", "stretch"),
     ]
 )
 

@@ -139,14 +139,37 @@ def instead(scene: Scene, spot: Anchor, threads: list[Thread]) -> bool:
 
 
 def _removed_again(scene: Scene, spot: Anchor) -> bool:
-    """'The epitendinous suture broke and was removed': none is left in, unless a new one is told of."""
+    """'The epitendinous suture broke and was removed', 'pulled out': none is left in, unless a new one is told of."""
     behind = scene.words(spot.j, scene.sentence.j)
     behind = behind[behind[:1] == ["thread"] :]
     broke = behind[:1] != [] and behind[0] in _BROKE and (behind[1:4] in _AND_REMOVED or behind[1:] in ([], ["."]))
     undone = behind[:1] == ["was"] and (tuple(behind[1:3]) in _TAKEN_OUT or behind[1:2] in (["undone"], ["unpicked"]))
-    return (broke or undone) and _NEW_ONE.isdisjoint(w for k, w in enumerate(behind) if w != "again" or k > _UNDONE_IN)
+    lost = behind[:1] == ["failed"] or _came_out(behind) or _taken_out_again(scene, spot)
+    return (broke or undone or lost) and _NEW_ONE.isdisjoint(
+        w for k, w in enumerate(behind) if w != "again" or k > _UNDONE_IN
+    )
 
 
+def _came_out(behind: list[str]) -> bool:
+    """'... pulled out', '... was placed and cut out on testing': only its placing stands between."""
+    at = next((k for k, pair in enumerate(pairwise(behind)) if pair in _CAME_OUT), -1)
+    return at == 0 or (at > 0 and _PLACING.issuperset(behind[:at]))
+
+
+_CAME_OUT = frozenset(
+    [*((verb, "out") for verb in ("pulled", "cut", "tore", "came", "ripped", "slid")), ("gave", "way"), ("let", "go")]
+)
+_PLACING = frozenset(["was", "placed", "run", "put", "in", "and", "but", "then", "it", "added", "all", "once", "later"])
+
+
+def _taken_out_again(scene: Scene, spot: Anchor) -> bool:
+    """'I took the epitendinous suture out again'."""
+    lead = scene.words(max(scene.sentence.i, spot.i - 3), spot.i)
+    k = spot.j + (scene.next_word(spot.j) in _NOUNS)
+    return not _TAKES.isdisjoint(lead) and scene.words(k, k + 2) in (["out", "again"], ["out"], ["out", "."])
+
+
+_TAKES = frozenset(["took", "taken", "take", "taking"])
 _TAKEN_OUT = frozenset([("cut", "out"), ("taken", "out"), ("taken", "down"), ("removed", "again"), ("pulled", "out")])
 _UNDONE_IN = 3  # words: 'was cut out again'
 _BROKE = frozenset(["broke", "snapped", "tore", "bunched", "pulled"])
@@ -301,13 +324,18 @@ def _no_box_ticked(scene: Scene) -> bool:
     return empty > 1 and words.count("[") == empty and not scene.of("material", "pattern")
 
 
-_BLANK = re.compile(r"[ :]*_{2,}(?![^\s_])")  # not '__6-0 Prolene__'
+_TOO_MUCH = 6  # words
+_ARTICLES = frozenset(["a", "an", "the", "any"])
+_BLANK = re.compile(r"(?: suture| stitch)?[ :]*(?:_{2,}(?![^\s_])|\.{3,}[ \t]*(?:\n|$))")  # not '__6-0 Prolene__'
 _NO_SUTURE = word_list("sutures", "peripheral_of_others")
 _SEALED = word_list("sutures", "sealed")
 
 
 def _of_other_thing(scene: Scene, spot: Anchor) -> bool:
     """'epineurium of the ulnar nerve closed with a circumferential 9-0', 'peripheral neuropathy', 'peripheral seal'."""
+    lead = [w for w in scene.words(max(scene.sentence.i, spot.i - _TOO_MUCH), spot.i) if w not in _ARTICLES]
+    if "too" in lead and lead[-1:] == ["for"]:
+        return True  # 'too swollen for an epitendinous suture'
     if scene.next_word(spot.j) in _NO_SUTURE or scene.words(spot.j, spot.j + 2) == ["was", "given"]:
         return True
     if scene.word_before(spot.i) in _SEALED:

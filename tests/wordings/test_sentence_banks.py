@@ -1,0 +1,32 @@
+"""Plain sentences of one finding each, in a note of one finger: what they tell, and what they do not."""
+
+import tomllib
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from notereader.reader import read
+from notereader.record import Interval
+
+_BANKS = tomllib.loads((Path(__file__).parent / "sentence_banks.toml").read_text(encoding="utf-8"))["bank"]
+
+
+def _name(bank: dict[str, Any]) -> str:
+    return f"{bank['of']} {'not ' if 'not' in bank else ''}{bank.get('not', bank.get('says'))}"
+
+
+def _told(text: str, group: str, part: str, field: str) -> object:
+    for place, fact in read(text).walk():
+        if (place.group, place.digit, place.part, place.side, place.field) == (group, "index", part, None, field):
+            return [fact.value.low, fact.value.high] if isinstance(fact.value, Interval) else fact.value
+    return None
+
+
+@pytest.mark.parametrize("bank", _BANKS, ids=_name)
+def test_what_a_plain_sentence_tells(bank: dict[str, Any]) -> None:
+    told = {s: _told(bank["note"].replace("@", s), *bank["of"].split()) for s in bank["sentences"]}
+    if "says" in bank:
+        assert {s: v for s, v in told.items() if v != bank["says"]} == {}
+    else:
+        assert {s: v for s, v in told.items() if v == bank["not"]} == {}
