@@ -19,6 +19,7 @@ from notereader.reader.bearing.grid_home import HomeFinger
 from notereader.reader.bearing.grouping import groups_of, mentions_by_sentence, take_up_before
 from notereader.reader.bearing.numbered import NumberedRepairs
 from notereader.reader.bearing.numbered_rows import NumberedRows
+from notereader.reader.bearing.only_one_of import settle_only_one_of, take_the_one
 from notereader.reader.bearing.ordinals import at_place, fingers_told, places_told
 from notereader.reader.bearing.otherwise_hurt import settle_otherwise_hurt
 from notereader.reader.bearing.passing_by import passes_by
@@ -67,6 +68,7 @@ def bearing(doc: Doc) -> Doc:
         if home.left_for_grid(sentence, course.digits, named=len(course.seen)):
             course.digits, course.focus = home.digits, ()
         groups = groups_of(page, mentions, sentence)
+        take_the_one(page, groups)
         groups += rows.told(page, sentence)
         groups += _by_place(page, sentence, mentions, groups, course)
         groups += _fingers_by_place(page, sentence, groups, course.pair) + repairs.told(page, sentence, groups)
@@ -107,6 +109,7 @@ def _settle_names(page: Page) -> None:
     settle_pulleys_again(page)
     count_fingers(page)
     settle_relative_digits(page)
+    settle_only_one_of(page)
     put_right(page)
     put_slips_right(page)
 

@@ -1,7 +1,7 @@
 """Groups that a sentence leaves out: 'all but the index', 'save in the small finger', 'the FCU excepted'."""
 
 from notereader.reader.groups import WRIST, Group
-from notereader.reader.page import Page, Sentence
+from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 
@@ -20,7 +20,7 @@ def is_left_out(page: Page, group: Group, sentence: Sentence, lead: list[str]) -
         return True
     if lead[-1:] == ["but"] and _but_for_it(page, group, sentence, lead):
         return True
-    if _not_done_there(page, group, sentence):
+    if _not_done_there(page, group, sentence) or _but_not_it(page, group, sentence):
         return True
     if _left_out_by_that(page.words[max(sentence.i, group.i - 6) : group.i]):
         return True
@@ -28,6 +28,28 @@ def is_left_out(page: Page, group: Group, sentence: Sentence, lead: list[str]) -
         return True  # 'the ends were clean except those of the index'
     own = group.j < sentence.j and page.words[group.j][0].isdecimal()  # 'all 10 mm from the edge bar small 7'
     return bool(group.digits) and not own and _save_in(page.words[max(sentence.i, group.i - 8) : group.i])
+
+
+def _but_not_it(page: Page, group: Group, sentence: Sentence) -> bool:
+    """'The middle, but not the index, ran freely', 'kept in the middle and not in the index': right behind a finger."""
+    if not group.digits:
+        return False
+    words, k = page.words, group.i - 1
+    while k > sentence.i and words[k] in _POINTING:
+        k -= 1
+    if words[k] != "not":
+        return False
+    turn = k - 1
+    while turn > sentence.i and words[turn] in _TURNING:
+        turn -= 1
+    contrast = turn < k - 1 and any(
+        m.kind in ("digit", "tendon") and m.j == turn + 1 for m in within(page.mentions, sentence.i, turn + 1)
+    )
+    beside = contrast and any(m.kind == "digit" for m in within(page.mentions, max(sentence.i, turn - 3), turn + 1))
+    return beside and words[group.j : group.j + 1] != [":"]
+
+
+_TURNING = frozenset([",", "but", "and", "though", "although", "finger"])
 
 
 def _not_done_there(page: Page, group: Group, sentence: Sentence) -> bool:
