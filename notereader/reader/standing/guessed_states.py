@@ -28,7 +28,7 @@ _ASSUMED = [words.split() for words in word_list("weakened", "assumed")]
 _ASSUMING = frozenset([words[-1] for words in _ASSUMED])
 _AFTER_ALL = word_list("weakened", "answered_after_all")
 _SOON = 5  # words: 'was looked for and none was seen'
-_BE = frozenset(["was", "were", "is", "are", "be", "being", "been", "had"])
+_BE = frozenset(["was", "were", "is", "are", "be", "being", "been"])
 
 
 def mark_guesses(page: Page, sentence: Sentence) -> None:
@@ -160,7 +160,7 @@ def _mark_once_believed(page: Page, sentence: Sentence) -> None:
 
 
 def _mark_assumed(page: Page, sentence: Sentence) -> None:
-    """'Full glide was assumed', 'no gap was looked for', 'free glide was lost': the states the verb is told of."""
+    """'Full glide was assumed', 'no gap was looked for': the states the verb is told of."""
     for k in range(sentence.i + 1, sentence.j):
         words = next((w for w in _ASSUMED if page.words[k : k + len(w)] == w), None)
         if words is None or page.words[k - 1] not in _BE:
