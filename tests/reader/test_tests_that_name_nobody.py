@@ -43,7 +43,7 @@ def test_what_is_to_come_or_meant(remark: str) -> None:
 
 
 FOUR = (
-    "Left hand. FDP of index, middle, ring and small fingers cut through and each repaired with a four-strand cruciate. "
+    "Left hand. FDP of index, middle, ring and small fingers cut through and each repaired with a four-strand core. "
     "FDS of index and ring cut through and repaired with two strands. "
 )
 PROFUNDI = ["index FDP", "middle FDP", "ring FDP", "small FDP"]

@@ -1,6 +1,6 @@
-"""A name told twice, the second time in brackets, is one name: 'flexor digitorum profundus (FDP)', 'FDS (superficialis)'.
+"""A name told twice, the second time in brackets, is one: 'flexor digitorum profundus (FDP)', 'FDS (superficialis)'.
 
-Its brackets hold no aside, so nothing is to take them for the end of a clause: 'the profundus (FDP) was cut and the ...'.
+Its brackets hold no aside and end no clause: 'the profundus (FDP) was cut and the superficialis (FDS) was intact'.
 """
 
 from dataclasses import replace
