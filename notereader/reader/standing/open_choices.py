@@ -78,7 +78,7 @@ def _mark_field(page: Page, first: int, last: int) -> None:
 def _mark_columns(page: Page, first: int, last: int) -> None:
     """'Gap: none   seen', 'Ends: clean   ragged*': answers set off by columns, with a star that nothing explains."""
     colon = _label_end(page, first, last)
-    if colon < first or page.words[colon] != ":":
+    if colon < first or page.words[colon] != ":" or colon + 1 >= last:
         return
     cuts = [colon + 1, *(k for k in range(colon + 2, last) if page.breaks[k] == Break.COLUMN), last]
     options = [(a + (page.words[a] == "*"), b - (page.words[b - 1] == "*")) for a, b in pairwise(cuts)]
