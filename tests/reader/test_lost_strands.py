@@ -86,7 +86,5 @@ def test_what_is_left_of_another_thing(words: str) -> None:
 
 
 def test_as_many_as_were_left_in_one_finger() -> None:
-    note = (
-        "Index and ring. FDP of both cut and repaired with six strands. In the ring a loop broke, leaving four."
-    )
+    note = "Index and ring. FDP of both cut and repaired with six strands. In the ring a loop broke, leaving four."
     assert each(note, "strands") == {"index FDP": 6, "ring FDP": 4}
