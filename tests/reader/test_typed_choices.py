@@ -79,3 +79,12 @@ def test_a_tendon_before_a_blank_is_not_told_with_the_next(blank: str) -> None:
 def test_what_stands_before_a_blank_is_told(gap: str) -> None:
     found = told(f"{FLEXOR}Tendon runs without catching; {gap}", "glide", "gap")
     assert found == {"small FDP": {"glide": "free"}}
+
+
+def test_a_line_that_a_blank_closes_does_not_go_on() -> None:
+    """'A2 intact, A4 ***' at the end of a line: neither its comma nor what the next line names is read on."""
+    note = (
+        "Index finger\n  FDP laceration: complete\n  Pulleys: A2 ***, A4 vented\n"
+        "Long finger\n  FDP laceration: complete\n  Pulleys: A2 intact, A4 ***\nDigital nerves: index radial - ***\n"
+    )
+    assert each(note, "finding", group="pulleys") == {"index A4": "vented", "middle A2": "intact"}

@@ -127,10 +127,12 @@ _UNFILLED = re.compile(
     r"\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|"
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
 )
-# 'A2 ***, A4 vented': so is the name before one that closes its clause, or it would stand beside the next.
+# 'A2 ***, A4 vented': so is the name before one that closes its clause, with what joins it to those before, or it
+# would stand beside the next.
 _BLANKED = "|".join(sorted(word_list("forms", "before_blanks"), key=len, reverse=True))
 _UNFILLED_NAME = re.compile(
-    rf"(?<![\w-])(?:{_BLANKED}) (?:{_UNFILLED.pattern})(?=[ \t]*(?:[,;.]|$))", re.IGNORECASE | re.MULTILINE
+    rf"(?:[,;] ?|\band )?(?<![\w-])(?:{_BLANKED}) (?:{_UNFILLED.pattern})(?=[ \t]*(?:[,;.]|$))",
+    re.IGNORECASE | re.MULTILINE,
 )
 
 # 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': choices of a template, answered behind an arrow.
