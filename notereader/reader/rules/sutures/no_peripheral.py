@@ -454,7 +454,7 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
     for group in scene.setting.groups:
         k = group.i - 1
         while k > scene.sentence.i and (
-            words[k] in ("the", "left", "right", "either", "both") or count_of(words[k]) > 1
+            words[k] in ("the", "left", "right", "either", "both", "any") or count_of(words[k]) > 1
         ):
             k -= 1
         around = words[k] in ("around", "round") or (told and words[k] in _PREPOSITIONS)
