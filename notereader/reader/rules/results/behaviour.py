@@ -69,7 +69,7 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
     return subject.kind in _FOREIGN_WORDS
 
 
-_THROUGH = frozenset(["through", "from", "along", "within", "inside", "by"])
+_THROUGH = frozenset(["through", "from", "along", "within", "inside", "by", "under", "beneath", "underneath"])
 _LED = 6  # words: 'from end to end of the'
 
 
