@@ -1,7 +1,7 @@
 """'With a 6-0 edge', 'a running edge', 'and no edge': the peripheral suture told by its edge alone."""
 
 import pytest
-from reader_sentences import each
+from reader_sentences import each, told
 
 CUT = "Left hand, ring and small FDP both completely cut. "
 
@@ -35,3 +35,28 @@ def test_edges_of_two_slips() -> None:
 )
 def test_other_edges(text: str) -> None:
     assert not each("Ring FDP repaired with four strands of 3-0 Ethibond. " + text, "peripheral")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FDP core: 6 strands 4-0 Ethibond.\nFDP edge: 6/0 Ethilon, interrupted.",
+        "FDP core 6 strands 4-0 Ethibond; FDP edge 6-0 Ethilon, interrupted.",
+        "Core 6 strands 4-0 Ethibond.\nEdge: 6-0 Ethilon, interrupted.",
+        "FDP core 6 strands.\nFDP edges - 6-0 Ethilon, interrupted.",
+    ],
+)
+def test_an_edge_that_labels_its_thread(text: str) -> None:
+    note = f"Left index. FDP cut through and repaired.\n{text}"
+    assert told(note, "peripheral", "peripheral_size", "peripheral_pattern")["index FDP"] == {
+        "peripheral": "present",
+        "peripheral_size": "6-0",
+        "peripheral_pattern": "interrupted",
+    }
+
+
+@pytest.mark.parametrize(
+    "text", ["Edges: 5-0 Vicryl to skin.", "Skin edges: 5-0 nylon.", "FDP edge 5 mm shaved.", "A2 edge 5-0 nylon."]
+)
+def test_a_label_of_other_edges(text: str) -> None:
+    assert not each(f"Left index. FDP cut through and repaired with four strands.\n{text}", "peripheral")

@@ -91,3 +91,19 @@ def test_what_was_only_trimmed_has_no_ends_on_a_form() -> None:
 @pytest.mark.parametrize("words", ["cut as by a razor", "ends square", "clean cut right through"])
 def test_clean_in_other_words(words: str) -> None:
     assert each(f"Ring FDP completely divided, ends {words}.", "ends") == {"ring FDP": "clean"}
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("The tendon ends are clean.", "clean"),
+        ("The tendon ends are crisp and fresh.", "clean"),
+        ("The tendon ends are ragged.", "ragged"),
+        ("The tendon ends are crushed.", "crushed"),
+        ("The tendon ends are covered with gauze.", None),
+        ("The wound edges are clean.", None),
+    ],
+)
+def test_ends_told_as_they_are(text: str, value: str | None) -> None:
+    note = f"Ring FDP completely divided and repaired with a four-strand cruciate. {text}"
+    assert each(note, "ends").get("ring FDP") == value

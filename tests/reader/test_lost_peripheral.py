@@ -82,3 +82,31 @@ def test_a_peripheral_suture_that_did_not_stay(note: str) -> None:
 def test_a_peripheral_suture_that_stayed() -> None:
     note = "Right index FDP cut through, four strands of 4-0 Ethibond. The epitendinous suture was run half way round."
     assert each(note, "peripheral") == {"index FDP": "present"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "The epitendinous 6-0 Prolene did not hold.",
+        "A running 6-0 epitendinous suture was placed but would not hold.",
+        "An epitendinous suture of 6-0 nylon never held and was given up.",
+        "A peripheral 6-0 Prolene was tried. It did not hold.",
+        "An epitendinous 6-0 Prolene was run. It tore out.",
+        "An epitendinous 6-0 Prolene was run. It came undone and nothing more was done.",
+    ],
+)
+def test_a_peripheral_suture_that_did_not_hold(note: str) -> None:
+    assert each(SEWN + note, "peripheral") == {"ring FDP": "absent"}
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "An epitendinous 6-0 Prolene was run. It did not hold and was run again with 5-0.",
+        "An epitendinous 6-0 Prolene was run. It tore out. A second one of 5-0 held.",
+        "The stay suture did not hold; a running epitendinous 6-0 Prolene was added.",
+        "An epitendinous 6-0 Prolene was added. The splint did not hold the wrist.",
+    ],
+)
+def test_a_peripheral_suture_that_was_run_again(note: str) -> None:
+    assert each(SEWN + note, "peripheral") == {"ring FDP": "present"}

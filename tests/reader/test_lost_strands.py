@@ -48,3 +48,43 @@ def test_a_strand_lost_in_one_finger(words: str) -> None:
 def test_not_one_strand_lost(words: str) -> None:
     """'Not one strand pulled through': all of them held."""
     assert each(f"Ring. FDP cut through. Double modified Kessler, four strands. {words}", "strands") == {"ring FDP": 4}
+
+
+SIX = "Ring. FDP cut through and repaired with a six-strand core of 3-0 PDS"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ". The six strands became four when one broke.",
+        ". Six became four.",
+        " that became four when a loop broke.",
+        ". A loop snapped, leaving four.",
+        ". It was reduced to four when a loop cut out.",
+        ", but it is now a four-strand repair as one loop pulled out.",
+        ". Reduced to four strands after a break.",
+        ". Two of them were cut by the needle so only four cross the repair.",
+        ". Two broke at the knot and four remain.",
+    ],
+)
+def test_as_many_as_were_left(words: str) -> None:
+    """'Six became four': the count that is left is told, and none is taken off it again."""
+    assert each(SIX + words, "strands") == {"ring FDP": 4}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        ". The wound was closed with nylon, leaving two drains.",
+        ". The gap of three mm was reduced to one.",
+        ". A2 was vented, leaving four mm.",
+        ". Four of the five fingers remained straight.",
+    ],
+)
+def test_what_is_left_of_another_thing(words: str) -> None:
+    assert each(SIX + words, "strands") == {"ring FDP": 6}
+
+
+def test_as_many_as_were_left_in_one_finger() -> None:
+    note = "Index and ring. FDP of both cut and repaired with six strands. In the ring a loop broke, leaving four."
+    assert each(note, "strands") == {"index FDP": 6, "ring FDP": 4}

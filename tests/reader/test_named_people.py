@@ -53,3 +53,13 @@ def test_a_stitch_behind_a_name_stays_one(words: str, stitch: str) -> None:
 @pytest.mark.parametrize("head", ["OP NOTE - Kestler-Rowe / registrar. ", "Present: Kesler-Brand. "])
 def test_a_double_name_near_a_stitchs_is_a_person(head: str) -> None:
     assert each(head + SEWN, "stitch") == {}
+
+
+@pytest.mark.parametrize("team", ["SHO (Bramall) + Cons (Ravenscar-Lee).", "Surgeon (Holt-Lee).", "Reg (Ash-Tang)"])
+def test_a_double_name_in_brackets_behind_a_role(team: str) -> None:
+    assert each(f"{team}\nIndex FDP divided and repaired with four strands.", "stitch") == {}
+
+
+@pytest.mark.parametrize("core", ["repaired (Lim-Tsai)", "with a six-strand core (Lim-Tsai)"])
+def test_a_double_name_in_brackets_behind_a_repair(core: str) -> None:
+    assert each(f"Index FDP divided, {core}, 4-0 nylon.", "stitch") == {"index FDP": "lim-tsai"}

@@ -89,3 +89,34 @@ def test_a_note_cut_off_within_a_choice_is_read() -> None:
 def test_a_fraction_before_an_arrow_is_no_choice(words: str) -> None:
     shown = told("Left ring finger. FDP divided. " + words, "finding", group="pulleys")
     assert shown == {"ring A2": {"finding": "vented"}}
+
+
+@pytest.mark.parametrize(
+    ("line", "field"),
+    [
+        ("Gap: none   seen", "gap"),
+        ("Gap: none   seen*", "gap"),
+        ("Gap: none*   seen", "gap"),
+        ("Gap: none   *seen*", "gap"),
+        ("Gap: none   1 mm   2 mm", "gap"),
+        ("Glide: free   catching", "glide"),
+        ("Ends: clean   ragged   crushed", "ends"),
+        ("Tension: none   some", "tension"),
+    ],
+)
+def test_answers_side_by_side_that_nobody_marked(line: str, field: str) -> None:
+    assert each(BARE + "\n" + line, field) == {}
+
+
+@pytest.mark.parametrize(
+    ("line", "field", "value"),
+    [
+        ("Gap: none   Glide: free", "gap", "none"),
+        ("Gap: none   none", "gap", "none"),
+        ("Glide: free   free", "glide", "free"),
+        ("Gap: none   Ends: clean   Bulk: slim", "ends", "clean"),
+        ("Epitendinous: 6-0 Prolene   running", "peripheral_pattern", "running"),
+    ],
+)
+def test_answers_to_labels_side_by_side(line: str, field: str, value: str) -> None:
+    assert each(BARE + "\n" + line, field) == {"ring FDP": value}

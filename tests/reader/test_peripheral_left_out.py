@@ -258,3 +258,19 @@ def test_one_that_was_renounced(text: str) -> None:
     assert each(note, "peripheral") == {"ring FDP": "absent"}
     other = note.replace(text, "A running 6-0 epitendinous suture was placed; a drain was renounced.")
     assert each(other, "peripheral") == {"ring FDP": "present"}
+
+
+@pytest.mark.parametrize(
+    "text", ["None on any superficialis.", "None for any FDS.", "None on either superficialis.", "None around the FDS."]
+)
+def test_none_on_any_of_the_other_kind(text: str) -> None:
+    note = (
+        "Left index and ring. FDP and FDS of both cut through, all repaired. "
+        f"Peripheral suture on both profundi, 5-0 Prolene, running. {text}"
+    )
+    assert each(note, "peripheral") == {
+        "index FDP": "present",
+        "index FDS": "absent",
+        "ring FDP": "present",
+        "ring FDS": "absent",
+    }

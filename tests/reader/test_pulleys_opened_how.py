@@ -184,3 +184,31 @@ def test_a_capital_and_a_figure_apart(words: str, expected: dict[str, object]) -
 )
 def test_found_and_done_in_shorthand(words: str, expected: dict[str, object]) -> None:
     assert _found(words) == expected
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "A4 was not released over the whole of its length; the proximal 4 mm were opened and the rest was kept.",
+        "A4 was not opened along its whole length; only its proximal 4 mm were cut.",
+        "The A4 pulley was not released in its entirety; its proximal 4 mm were divided.",
+        "A4 was not released all the way, just the first 4 mm were opened.",
+    ],
+)
+def test_an_opening_that_was_no_whole_one(text: str) -> None:
+    note = f"Ring FDP cut through and repaired. {text}"
+    assert each(note, "finding", group="pulleys") == {"ring A4": "vented"}
+    assert each(note, "extent_mm", group="pulleys") == {"ring A4": 4}
+
+
+@pytest.mark.parametrize(
+    ("text", "finding"),
+    [
+        ("A4 was not opened in full.", {}),
+        ("A4 was not opened at all.", {"ring A4": "intact"}),
+        ("A2 was not touched; A4 was opened over its whole length.", {"ring A2": "intact", "ring A4": "released"}),
+        ("A4 was not spared but opened over its whole length.", {"ring A4": "released"}),
+    ],
+)
+def test_a_whole_opening_and_none(text: str, finding: dict[str, str]) -> None:
+    assert each(f"Ring FDP cut through and repaired. {text}", "finding", group="pulleys") == finding

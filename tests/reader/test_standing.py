@@ -1,7 +1,7 @@
 """What is no finding of this operation: history, plans, alternatives, conditions, teaching, empty templates."""
 
 import pytest
-from reader_sentences import fact_of, told
+from reader_sentences import each, fact_of, told
 
 BODY = "Left ring finger. FDP completely divided. Repaired with a two-strand core suture of 4-0 nylon. "
 TOLD = {"ring FDP": {"extent": "complete", "treatment": "repaired", "strands": 2, "size": "4-0", "material": "nylon"}}
@@ -218,3 +218,20 @@ def test_an_earlier_repair_with_its_year_alone(words: str) -> None:
 @pytest.mark.parametrize("words", ["Locking: Y / N", "Suture: 4-0 nylon     Locking: yes / no", "Gapping Y / N"])
 def test_a_question_with_both_answers_is_not_answered(words: str) -> None:
     assert told("Ring FDP cut through and repaired, four strands.\n" + words, "hold", "gap") == {}
+
+
+@pytest.mark.parametrize(
+    ("core", "field", "value"),
+    [
+        ("a cruciate (grasping, not locked) of 3-0 Ethibond", "size", "3-0"),
+        ("a Kessler (not modified) using four strands of 3-0 Ethibond", "strands", 4),
+        ("a Tsuge (no loop cut) of 4-0 Supramid", "size", "4-0"),
+    ],
+)
+def test_what_a_bracket_denies_ends_with_it(core: str, field: str, value: object) -> None:
+    assert each(f"Ring FDP cut through and repaired with {core}.", field) == {"ring FDP": value}
+
+
+@pytest.mark.parametrize("text", ["No (visible) gap.", "No catching (and no) gap.", "No gap (nor any catching)."])
+def test_a_bracket_within_what_is_denied(text: str) -> None:
+    assert each(f"Ring FDP cut through and repaired with four strands. {text}", "gap") == {"ring FDP": "none"}

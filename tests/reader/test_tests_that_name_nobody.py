@@ -40,3 +40,33 @@ def test_the_thumb_alone() -> None:
 )
 def test_what_is_to_come_or_meant(remark: str) -> None:
     assert each(CUT + "No gap seen. " + remark, "test") == {}
+
+
+FOUR = (
+    "Left hand. FDP of index, middle, ring and small fingers cut through and each repaired with a four-strand core. "
+    "FDS of index and ring cut through and repaired with two strands. "
+)
+PROFUNDI = ["index FDP", "middle FDP", "ring FDP", "small FDP"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Traction in the palm, all four, no gap.",
+        "Passive extension (all four): no gap.",
+        "Gentle pull, all four: no gap.",
+        "Tested by traction - all four, no gap.",
+    ],
+)
+def test_how_many_were_tested_between_commas(text: str) -> None:
+    """'Traction in the palm, all four, no gap': of the six sewn the four profundi, not the finger told of before."""
+    assert sorted(each(FOUR + text, "gap")) == PROFUNDI
+
+
+def test_all_of_them_between_commas() -> None:
+    assert len(each(FOUR + "The ring was slow to glide. No gap, all six.", "gap")) == len(PROFUNDI) + 2
+
+
+@pytest.mark.parametrize("text", ["Index FDP: traction, all of it, no gap.", "Traction on the skin, all four corners."])
+def test_all_that_counts_no_repairs(text: str) -> None:
+    assert set(each(FOUR + text, "gap")) <= {"index FDP"}

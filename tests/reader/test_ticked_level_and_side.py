@@ -80,3 +80,17 @@ def test_the_regime_as_a_question(line: str, programme: str | None) -> None:
 def test_a_tendon_without_an_answer_takes_nothing(answer: str) -> None:
     note = f"Ring finger.\nTENDON ... FDP off the bone; FDS {answer}\nThe stump was frayed, and 4 mm had to go."
     assert told(note, "ends", "trimmed_mm") == {"ring FDP": {"ends": "ragged", "trimmed_mm": 4}}
+
+
+@pytest.mark.parametrize(
+    ("line", "zone"),
+    [
+        ("Zone:    [x] 2  sub: [ ]A [x]B [ ]C [ ]D", "IIB"),
+        ("Zone: [ ] 1 [x] 2 [ ] 3   Subzone: [ ] A [ ] B [x] C [ ] D", "IIC"),
+        ("Zone: [x] 1 [ ] 2 [ ] 3   Subdivision: [ ] A [x] B [ ] C", "IB"),
+        ("Zone: [ ] 1 [x] 2 [ ] 3   Subzone: [ ] A [ ] B [ ] C [ ] D", "II"),
+        ("Zone: [ ] 1 [x] 2 [ ] 3   Side: [ ] A [x] B", "II"),
+    ],
+)
+def test_a_letter_ticked_under_a_label_of_its_own(line: str, zone: str) -> None:
+    assert each(f"Right middle finger. FDP divided, repaired.\n  {line}", "zone") == {"middle FDP": zone}

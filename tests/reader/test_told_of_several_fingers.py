@@ -607,3 +607,43 @@ def test_all_four_fingers_in_a_list(words: str) -> None:
     }
     intact = ("index FDP", "middle FDP", "ring FDP", "small FDP", "small FDS", "FCU")
     assert found == dict.fromkeys(intact, "intact") | {"FCR": "complete"}
+
+
+WRIST = (
+    "R wrist. Divided: FDS middle + ring + small, FDP small. FDP small: 4-strand core. FDS M, R, S: 2 strands each. "
+)
+SEWN = ["middle FDS", "ring FDS", "small FDP", "small FDS"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Smooth glide of FDP small + FDS x3, nil gap.",
+        "Smooth glide of FDP small and all FDS, nil gap.",
+        "FDS x3 + FDP small: smooth glide, nil gap.",
+        "FDP small, FDS x3: no gap and smooth glide.",
+    ],
+)
+def test_one_tendon_and_so_many_of_the_other_kind(text: str) -> None:
+    assert sorted(each(WRIST + text, "glide")) == SEWN
+    assert sorted(each(WRIST + text, "gap")) == SEWN
+
+
+def test_a_result_of_one_beside_so_many() -> None:
+    assert each(WRIST + "FDP small glided smoothly, FDS x3 were not tested.", "glide") == {"small FDP": "free"}
+
+
+@pytest.mark.parametrize(
+    ("text", "cut"),
+    [
+        ("FDS x3 (middle, ring, small) and FDP small divided.", SEWN),
+        ("FDS x2 (middle, ring), FDP small + index divided.", ["index FDP", "middle FDS", "ring FDS", "small FDP"]),
+        (
+            "FDP index, FDP middle, FDS x2 (ring, small) divided.",
+            ["index FDP", "middle FDP", "ring FDS", "small FDS"],
+        ),
+        ("Divided: FDS x3: middle, ring, small.", ["middle FDS", "ring FDS", "small FDS"]),
+    ],
+)
+def test_a_count_before_the_fingers_it_counts(text: str, cut: list[str]) -> None:
+    assert sorted(each(f"Right wrist. {text}", "extent")) == cut

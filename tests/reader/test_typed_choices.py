@@ -1,5 +1,6 @@
 """Templates whose choices stand in brackets before what was typed behind them."""
 
+import pytest
 from reader_sentences import each, told
 
 NOTE = (
@@ -50,3 +51,40 @@ def test_a_length_in_both_fingers_is_of_the_tendon_named() -> None:
     assert each(note, "purchase_mm") == {"index FDP": (10, 10), "middle FDP": (10, 10)}
     apart = note.replace("purchase of 10 mm", "the FDS in the middle finger with a purchase of 8 mm")
     assert "index FDP" not in each(apart, "purchase_mm")
+
+
+FLEXOR = "Left small finger. FDP divided, repaired. "
+
+
+@pytest.mark.parametrize(
+    ("words", "told_of"),
+    [
+        ("A2 {{intact / vented}}, A4 intact.", {"small A4": "intact"}),
+        ("Pulleys: A2 ***, A4 vented 25%", {"small A4": "vented"}),
+        ("Pulleys: A2 intact, A4 ***", {"small A2": "intact"}),
+        ("A2 ***, A3 ***, A4 intact.", {"small A4": "intact"}),
+        ("A2 ____ vented 3 mm, A4 intact.", {"small A2": "vented", "small A4": "intact"}),
+    ],
+)
+def test_a_pulley_before_a_blank_is_not_told_with_the_next(words: str, told_of: dict[str, str]) -> None:
+    assert each(FLEXOR + words, "finding", group="pulleys") == told_of
+
+
+@pytest.mark.parametrize("blank", ["***", "{{intact / cut}}", "{intact / cut}", "____"])
+def test_a_tendon_before_a_blank_is_not_told_with_the_next(blank: str) -> None:
+    assert each(f"Left small finger. FDP {blank}, FDS intact.", "extent") == {"small FDS": "intact"}
+
+
+@pytest.mark.parametrize("gap", ["gap {{none / mm}}", "gapping at bone {{none / ___ mm}}", "gap ***."])
+def test_what_stands_before_a_blank_is_told(gap: str) -> None:
+    found = told(f"{FLEXOR}Tendon runs without catching; {gap}", "glide", "gap")
+    assert found == {"small FDP": {"glide": "free"}}
+
+
+def test_a_line_that_a_blank_closes_does_not_go_on() -> None:
+    """'A2 intact, A4 ***' at the end of a line: neither its comma nor what the next line names is read on."""
+    note = (
+        "Index finger\n  FDP laceration: complete\n  Pulleys: A2 ***, A4 vented\n"
+        "Long finger\n  FDP laceration: complete\n  Pulleys: A2 intact, A4 ***\nDigital nerves: index radial - ***\n"
+    )
+    assert each(note, "finding", group="pulleys") == {"index A4": "vented", "middle A2": "intact"}

@@ -3,6 +3,8 @@
 What follows is said of the one, and nothing of the others: the words that count them stand for nobody.
 """
 
+from itertools import pairwise
+
 from notereader.reader.groups import Group
 from notereader.reader.page import Page, Sentence
 
@@ -44,9 +46,9 @@ def _neutral(page: Page, sentence: Sentence, k: int) -> None:
 
 def take_the_one(page: Page, groups: list[Group]) -> None:
     """'... profundi only the middle': give the finger the tendon that was named for all, and drop the rest."""
-    for all_of, one in zip(groups[:-1], groups[1:], strict=True):
+    for all_of, one in pairwise(groups):
         between = page.words[all_of.j : one.i]
-        alone = not _ONLY.isdisjoint(between) and _ONLY | _LEADS >= set(between)
+        alone = not _ONLY.isdisjoint(between) and set(between) <= _ONLY | _LEADS
         counted = page.words[all_of.i - 1 : all_of.i] == [_NOBODY]
         if alone and counted and not all_of.digits and one.digits and not one.tendons:
             one.tendons = all_of.tendons

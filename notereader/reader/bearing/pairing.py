@@ -16,6 +16,8 @@ ALL_FOUR = frozenset([("all", "four"), ("all", "4")])
 def groups_of_run(page: Page, run: list[Mention], quantifiers: list[Mention]) -> list[Group]:
     """Turn a run of names into groups: tendons with their fingers, fingers with their tendons, or fingers alone."""
     run = _both_tendons(page, _alternatives(run), quantifiers)
+    if _counted_last(page, run):
+        return groups_of_run(page, run[:-1], quantifiers) + groups_of_run(page, run[-1:], quantifiers)
     if not any(m.kind in ("tendon", "slip", "digit") for m in run):
         known = (m for m in run if m.kind == "generic" and not _no_subject(page, m))
         return [_generic(page, m, quantifiers) for m in known] + _all_digits(page, run, quantifiers)
@@ -32,6 +34,14 @@ def groups_of_run(page: Page, run: list[Mention], quantifiers: list[Mention]) ->
     elif not digits:
         _without_finger(page, run, group)
     return [group]
+
+
+def _counted_last(page: Page, run: list[Mention]) -> bool:
+    """'FDP small + FDS x3', 'FDP small and all FDS': the kind that closes a run is not of the finger before it."""
+    last = run[-1]
+    named = any(m.kind == "digit" for m in run[:-1])
+    several = times_several(page, last.j) or _times_four(page, last.j) or page.words[last.i - 1] == "all"
+    return last.kind == "tendon" and last.i < last.j and named and several  # no label of a cell
 
 
 def _with_four(page: Page, run: list[Mention]) -> list[Mention]:

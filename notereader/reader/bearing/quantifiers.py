@@ -1,6 +1,7 @@
 """'Both', 'each', 'all six', 'the others': words that stand for several tendons without naming one."""
 
 from notereader.reader.groups import Group
+from notereader.reader.layout.clauses import clause_start
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -79,6 +80,7 @@ def bare_quantifier(page: Page, sentence: Sentence, quantifiers: list[Mention], 
         closes = closes or (k > q.i + 1 and page.words[q.i] == "all" and after == ":")  # 'All four: knots inside'
         closes = closes or _labels_a_line(page, sentence, q, k)
         thread = after in _ENDS and page.words[q.i] in _WHOLE and _ends_with_thread(page, sentence, q.i)
+        thread = thread or (after in _ENDS and page.words[q.i] == "all" and _tested_before(page, sentence, q.i, groups))
         first = first or thread
         if first and not named and (noun or verb or closes or thread or around):
             if page.words[q.j - 1] in ("same", "remaining", "the") or _after_other(page, sentence, q):
@@ -148,6 +150,17 @@ def _ends_with_thread(page: Page, sentence: Sentence, k: int) -> bool:
     """Tell whether a suture ends right before word k: '3-0 PDS both', '4-strand cruciate each', 'PDS, all three'."""
     k -= page.words[k - 1] == ","
     return any(m.j == k and m.kind in ("material", "stitch") for m in within(page.mentions, sentence.i, k))
+
+
+def _tested_before(page: Page, sentence: Sentence, k: int, groups: list[Group]) -> bool:
+    """'Traction in the palm, all four, no gap', 'no catching (all four)': a test or result, and no name before it."""
+    if k <= sentence.i + 1 or page.words[k - 1] not in (",", "(", "-", ":") or any(g.i < k for g in groups):
+        return False
+    begin = clause_start(page, sentence, k - 1)
+    return any(m.kind in _OF_TESTS for m in within(page.mentions, begin, k - 1))
+
+
+_OF_TESTS = frozenset(["test", "gap", "glide", "tension", "bulk"])
 
 
 def _after_other(page: Page, sentence: Sentence, q: Mention) -> bool:

@@ -6,7 +6,7 @@ from itertools import pairwise
 from notereader.reader.bearing.left_out import leaves_out
 from notereader.reader.bearing.named_for_place import names_place
 from notereader.reader.bearing.pairing import ALL_FOUR, PLURAL_TENDONS, times_several
-from notereader.reader.mentions.measures import count_of
+from notereader.reader.mentions.measures import count_of, times_told
 from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.reader.standing.lending import into_pulley
 from notereader.vocabulary.wordlists import word_list
@@ -99,6 +99,8 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
     i += _goes_on_in_turn(page, i, j)
     i += page.words[i : i + 1] in _ALONE and page.words[i + 1 : i + 2] == ["of"]  # 'the profundus alone of the middle'
     i += _wholly_and(page, i, j)
+    if times_told(page.words, i) and page.words[i] == "x" and page.words[i + 2] in _LISTING:
+        i += 2  # 'FDS x3 (middle, ring, small) and FDP small'
     words = page.words[i:j]
     if "," in words and any(w in ("in", "on", "at") for w in words):
         return False
@@ -123,6 +125,7 @@ def _glued(page: Page, i: int, j: int, quantifiers: list[Mention]) -> bool:
 
 
 _FINGERS = frozenset(["fingers", "digits"])
+_LISTING = frozenset(["(", ":"])
 
 
 def _goes_on_in_turn(page: Page, i: int, j: int) -> int:

@@ -1,4 +1,4 @@
-"""'Four strands, with a 6-0 edge', 'a running edge', 'two strands and no edge': the peripheral suture in short."""
+"""'Four strands, with a 6-0 edge', 'FDP edge: 6-0', 'two strands and no edge': the peripheral suture in short."""
 
 import re
 from bisect import insort
@@ -7,6 +7,9 @@ from operator import attrgetter
 from notereader.reader.page import Mention, Page, Sentence, within
 
 _SIZE = re.compile(r"\d+[-/]0")
+_EDGES = frozenset(["edge", "edges"])
+_FINE = frozenset(["5-0", "6-0", "7-0"])
+_SKIN = frozenset(["skin", "wound", "closure", "flap"])
 _RUNS = frozenset(["running", "continuous"])
 _CLOSES = frozenset([".", ",", ";", ")"])
 _SUTURE = frozenset(["material", "strandword", "stitch"])
@@ -16,9 +19,24 @@ _NEAR = 3  # words: 'a running 6-0 Prolene edge'
 def name_edge_sutures(page: Page) -> None:
     """Add to the mentions of the Page the edges that are sutures: by their thread, or denied beside a core."""
     for sentence in page.sentences:
-        for k in range(sentence.i + 1, sentence.j):
-            if page.words[k] == "edge" and _closes(page, sentence, k) and _is_suture(page, sentence, k):
+        for k in range(sentence.i, sentence.j):
+            if page.words[k] in _EDGES and (_labels_a_thread(page, sentence, k) or _ends_a_suture(page, sentence, k)):
                 insort(page.mentions, Mention("role", "peripheral", k, k + 1), key=attrgetter("i"))
+
+
+def _labels_a_thread(page: Page, sentence: Sentence, k: int) -> bool:
+    """'FDP edge: 6-0 nylon', 'Edge 6-0': behind a tendon or at the head of a line, and a fine thread behind."""
+    j = k + 1 + (page.words[k + 1 : k + 2] in ([":"], ["-"], ["="]))
+    if j >= sentence.j or page.words[j] not in _FINE or not _SKIN.isdisjoint(sentence.said):
+        return False
+    heads = k == sentence.i and page.words[k] == "edge" and page.words[j] != "5-0"
+    return heads or any(m.j == k for m in page.mentions if m.kind == "tendon")
+
+
+def _ends_a_suture(page: Page, sentence: Sentence, k: int) -> bool:
+    """'Plus 6-0 edge', 'with a running edge.': the noun behind its thread."""
+    named = k > sentence.i and page.words[k] == "edge"
+    return named and _closes(page, sentence, k) and _is_suture(page, sentence, k)
 
 
 def _closes(page: Page, sentence: Sentence, k: int) -> bool:

@@ -15,6 +15,7 @@ from spacy.tokens import Doc
 
 from notereader.reader.layout.wide_gaps import close_wide_gaps
 from notereader.reader.mentions.adrenaline import settle_adrenaline
+from notereader.reader.mentions.glosses import close_glosses
 from notereader.reader.mentions.long_fingers import settle_long_fingers
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.mentions.named_people import names_a_person
@@ -80,6 +81,7 @@ class Mentions:
                     kind = "material"
                 found[meaning.layer].append(Mention(kind, meaning.value, i, j, respelt.get(i, "")))
         page.mentions = _by_family([m for m in found["mentions"] if not names_a_person(page, m)])
+        close_glosses(page)
         settle_adrenaline(page)
         name_outer_labels(page)
         settle_long_fingers(page)

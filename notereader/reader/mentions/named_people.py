@@ -37,11 +37,13 @@ def names_a_person(page: Page, mention: Mention) -> bool:
 
 
 def _double_barrelled(page: Page, mention: Mention) -> bool:
-    """'Sandhurst-Lee' or 'P. Ashdown-Becker' on a line of its own: who signs, and no stitch."""
+    """'Sandhurst-Lee' on a line of its own, 'Cons (Sandhurst-Lee)': who signs or operated, and no stitch."""
     words, first, last = page.words, mention.i - 2, mention.j
     if first < 0 or last - mention.i > 1 or words[first + 1] != "-" or not _capital(page, first):
         return False
     joined = page.starts[first] + len(words[first]) + 1 == page.starts[mention.i] == page.starts[first + 1] + 1
+    if joined and words[first - 1] == "(" and words[last : last + 1] == [")"]:
+        return words[first - 2] in _LABELS
     if not joined or words[first] in _OF_A_CORE or (last < len(words) and page.breaks[last] < Break.LINE):
         return False
     while page.breaks[first] < Break.LINE and words[first - 1] == "." and len(words[first - 2]) == 1:

@@ -26,6 +26,8 @@ _STATES = frozenset([*GOOD_STATES, "hurt"])
 _NEAR = 3  # words
 _ASSUMED = [words.split() for words in word_list("weakened", "assumed")]
 _ASSUMING = frozenset([words[-1] for words in _ASSUMED])
+_AFTER_ALL = word_list("weakened", "answered_after_all")
+_SOON = 5  # words: 'was looked for and none was seen'
 _BE = frozenset(["was", "were", "is", "are", "be", "being", "been"])
 
 
@@ -158,10 +160,12 @@ def _mark_once_believed(page: Page, sentence: Sentence) -> None:
 
 
 def _mark_assumed(page: Page, sentence: Sentence) -> None:
-    """'Full glide was assumed', 'That it ran freely was taken for granted': the states the verb is told of."""
+    """'Full glide was assumed', 'no gap was looked for': the states the verb is told of."""
     for k in range(sentence.i + 1, sentence.j):
         words = next((w for w in _ASSUMED if page.words[k : k + len(w)] == w), None)
         if words is None or page.words[k - 1] not in _BE:
+            continue
+        if not _AFTER_ALL.isdisjoint(page.words[k : min(k + len(words) + _SOON, sentence.j)]):
             continue
         begin = clause_start(page, sentence, k)
         if page.words[begin] == "that":

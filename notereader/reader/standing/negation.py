@@ -23,7 +23,7 @@ def is_negated(page: Page, i: int, j: int, sentence: Sentence, reach: int = 5) -
     for cue in within(page.cues, sentence.i, sentence.j):
         if cue.value != "negated" or page.standing[cue.i] in ANSWERED:
             continue
-        if cue.j <= i and i - cue.j <= reach and not _crossed(page, cue.j, i):
+        if cue.j <= i and i - cue.j <= reach and not (_crossed(page, cue.j, i) or _leaves_bracket(page, cue.j, i)):
             return True
         other = "and" in page.words[j : cue.i] and page.words[cue.i] in _VERBS  # 'smoothed and the tendon was not sewn'
         if cue.i >= j and cue.i - j <= 5 and not _crossed(page, j, cue.i) and not other:
@@ -78,6 +78,12 @@ def _crossed(page: Page, i: int, j: int) -> bool:
     anew = anew or _result_then_it(page, i, j) or _result_after(page, i, j) or stated_anew(page, i, j)
     # 'not worth saving, so excised', but 'not so clean'; 'neither repair gapped and both were bulky'
     return ended or anew or "so" in page.words[i + 1 : j]
+
+
+def _leaves_bracket(page: Page, i: int, j: int) -> bool:
+    """'A cruciate (grasping, not locked) of 3-0': what is denied in a bracket ends where it closes."""
+    closed = next((k for k in range(i, j) if page.words[k] in ("(", ")")), j)
+    return closed < j and page.words[closed] == ")"
 
 
 def _result_after(page: Page, i: int, j: int) -> bool:

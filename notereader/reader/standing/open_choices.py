@@ -40,6 +40,7 @@ def mark_open_choices(page: Page, sentence: Sentence) -> None:
     stretches = [(first, last) for first, last in stretches if not mark_answered_choices(page, first, last)]
     for first, last in stretches:
         mark_options(page, first, last)
+        _mark_columns(page, first, last)
     if _SIGNS.isdisjoint(sentence.said):
         return
     for first, last in stretches:
@@ -71,6 +72,17 @@ def _mark_field(page: Page, first: int, last: int) -> None:
     options = _options(page, colon + 1, _asked_before(page, colon + 1, last), parts)
     counts = any(m.kind == "strandword" for m in within(page.mentions, first, colon))
     if _is_choice(page, options, _FEW if counts else _MANY):
+        page.mark(first if _is_free_label(page, first, colon) else colon, last, "unticked")
+
+
+def _mark_columns(page: Page, first: int, last: int) -> None:
+    """'Gap: none   seen', 'Ends: clean   ragged*': answers set off by columns, with a star that nothing explains."""
+    colon = _label_end(page, first, last)
+    if colon < first or page.words[colon] != ":" or colon + 1 >= last:
+        return
+    cuts = [colon + 1, *(k for k in range(colon + 2, last) if page.breaks[k] == Break.COLUMN), last]
+    options = [(a + (page.words[a] == "*"), b - (page.words[b - 1] == "*")) for a, b in pairwise(cuts)]
+    if len(options) >= _FEW and _is_choice(page, options, _MANY):
         page.mark(first if _is_free_label(page, first, colon) else colon, last, "unticked")
 
 
@@ -125,7 +137,9 @@ def _is_choice(page: Page, options: list[Span], least: int) -> bool:
 
 
 def _alike(page: Page, options: list[Span]) -> bool:
-    """'A4: untouched/intact': options that say the same of a thing are no choice."""
+    """'A4: untouched/intact', 'Gap: none   none': options that say the same of a thing are no choice."""
+    if len({tuple(page.words[i:j]) for i, j in options}) == 1:
+        return True
     meanings = [{(m.kind, m.value) for m in within(page.mentions, i, j) if m.kind in _CHOICES} for i, j in options]
     return len(meanings) > 1 and bool(set.intersection(*meanings))
 

@@ -6,7 +6,7 @@ What stays of them is not told, so the words are set aside: neither the good sta
 from notereader.reader.layout.clauses import clause_start
 from notereader.reader.page import Mention, Page, Sentence, within
 from notereader.reader.standing.bounded_states import mark_bounded
-from notereader.reader.standing.good_states import FREELY, GOOD
+from notereader.reader.standing.good_states import FREELY, GOOD, GOOD_STATES
 from notereader.reader.standing.guessed_states import mark_doubts, mark_guesses
 from notereader.reader.standing.unproven import mark_unproven
 from notereader.vocabulary.wordlists import word_list
@@ -15,6 +15,11 @@ _ADVERBS = word_list("weakened", "adverbs")
 _PAIRS = frozenset(tuple(pair.split()) for pair in word_list("weakened", "pairs"))
 _BETWEEN = word_list("weakened", "between")
 _DENIALS = frozenset(["not", "never"])
+_LOST = word_list("weakened", "lost")
+_TO_LOST = word_list("weakened", "to_lost")
+_REGAINED = word_list("weakened", "answered_after_all")
+_SOON = 5  # words: 'was lost and then regained'
+_RESULTS = frozenset(["gap", "glide", "tension", "bulk"])
 _OPENERS = _ADVERBS | _DENIALS | {"nor"} | {second for _, second in _PAIRS}
 # 'Hardly smooth', 'less than full glide' are restricted, as the rule of the glide has it.
 _SCARCELY = frozenset(["hardly", "barely", "scarcely", "less"])
@@ -25,6 +30,8 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
     mark_guesses(page, sentence)
     mark_unproven(page, sentence)
     mark_bounded(page, sentence)
+    if not _LOST.isdisjoint(sentence.said):
+        _mark_lost(page, sentence)
     if _OPENERS.isdisjoint(sentence.said):
         return
     mark_doubts(page, sentence)
@@ -32,6 +39,18 @@ def mark_weakened(page: Page, sentence: Sentence) -> None:
     for k in range(sentence.i, sentence.j):
         if page.words[k] in _ADVERBS and page.words[k - 1 : k] == ["("] and page.words[k + 1 : k + 2] == [")"]:
             page.mark(clause_start(page, sentence, k - 1), k, "considered")  # 'A2 intact (probably)'
+
+
+def _mark_lost(page: Page, sentence: Sentence) -> None:
+    """'Free glide was lost', 'a smooth glide was missing': the state right before the verb."""
+    for m in within(page.mentions, sentence.i, sentence.j):
+        k = m.j
+        while k < sentence.j and page.words[k] in _TO_LOST:
+            k += 1
+        lost = m.i < m.j < k < sentence.j and page.words[k] in _LOST
+        for_good = _REGAINED.isdisjoint(page.words[k : min(k + _SOON, sentence.j)])
+        if lost and for_good and m.kind in _RESULTS and m.value in GOOD_STATES[m.kind]:
+            page.mark(m.i, m.j, "considered")
 
 
 def _mark_states_taken_back(page: Page, sentence: Sentence) -> None:

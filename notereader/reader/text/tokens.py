@@ -123,9 +123,16 @@ _FEWEST_LABELS = 4
 _PLACEHOLDERS = word_list("scanned", "placeholders")
 # Choices of a template that nobody filled in: "{intact / partial}", "[2 / 4 / 6]", "***".
 _UNFILLED = re.compile(
-    r"(?<=[^\n])\{(?! ?[xXvV]? ?\})[^{}\n]{0,200}\}|"
+    r"(?<=[^\n])\{\{[^{}\n]{0,200}\}\}|(?<=[^\n])\{(?! ?[xXvV]? ?\})[^{}\n]{0,200}\}|"
     r"\[[^\[\]\n/]{0,40}(?: / [^\[\]\n/]{0,40})+\]|\[[^\[\]\n/]{1,20}(?:/[^\[\]\n/]{1,20}){2,}\]|"
     r"\*{2,}|_{2,}|\((?:blank|left blank|empty)\)"
+)
+# 'A2 ***, A4 vented': so is the name before one that closes its clause, with what joins it to those before, or it
+# would stand beside the next.
+_BLANKED = "|".join(sorted(word_list("forms", "before_blanks"), key=len, reverse=True))
+_UNFILLED_NAME = re.compile(
+    rf"(?:[,;] ?|\band )?(?<![\w-])(?:{_BLANKED}) (?:{_UNFILLED.pattern})(?=[ \t]*(?:[,;.]|$))",
+    re.IGNORECASE | re.MULTILINE,
 )
 
 # 'Gap: [N / Y, __ mm] -> N', 'wrist [20 flex / 0] => 0': choices of a template, answered behind an arrow.
@@ -219,6 +226,7 @@ def without_noise(text: str) -> str:
             work = _BRACED_LABEL.sub(_bare_label, work)
         if "{" in work and len(_WITH_FIGURE.findall(work)) >= _FEWEST_EDITED:
             work = _EDITED.sub(_edited, work)
+        work = _UNFILLED_NAME.sub(lambda choice: " " * len(choice.group()), work)
         work = _UNFILLED.sub(lambda choice: " " * len(choice.group()), work)
         if len(_BOXED.findall(work)) >= _FEWEST_BOXED:
             work = _BOXED.sub(_unboxed, work)

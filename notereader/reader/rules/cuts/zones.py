@@ -334,6 +334,19 @@ def _behind_label(scene: Scene) -> int:
 _LONG_LABEL = 6  # words
 
 
+def _letter_behind(desk: Desk, scene: Scene) -> list[str]:
+    """'Zone: [x] 2   sub: [ ]A [x]B': the letter ticked under the next label of the line."""
+    after = desk.scene_after(scene)
+    if after is None or after.sentence.section != "zone" or after.sentence.block != scene.sentence.block:
+        return []
+    asked = [word for span in after.sentence.prefix for word in after.words(*span)]
+    letters = [w for w in after.words(after.sentence.i, after.sentence.j) if w not in _BOX]
+    return letters if not _OF_ZONE.isdisjoint(asked) and len(letters) == 1 and letters[0] in "abcd" else []
+
+
+_OF_ZONE = frozenset(["sub", "subzone", "subzones", "subdivision"])
+
+
 def _zone_heading(desk: Desk, scene: Scene) -> None:
     """'Zone: II', 'Zone | 2', 'Tendon zone: 2C', 'Level of injury: 3' on a line of its own."""
     if scene.sentence.section != "zone" or scene.of("zone"):
@@ -342,7 +355,7 @@ def _zone_heading(desk: Desk, scene: Scene) -> None:
     if sum(scene.page.words[k] == "/" for k in words) >= 2:  # choices: the one in brackets was taken
         words = [k for k in words if scene.words(k - 1, k) == ["("] and scene.next_word(k + 1) == ")"][:1]
     told = (_unslipped(scene.page.words[k]) for k in words if scene.page.words[k] not in _BOX | _ASKS_LEVEL)
-    value = zone_value(list(dict.fromkeys(told)))
+    value = zone_value(list(dict.fromkeys([*told, *_letter_behind(desk, scene)])))
     named = [t for g in scene.setting.groups if g.tendons for t in group_targets(scene, g)]
     if not named and scene.setting.labelled:
         named = list(scene.setting.focus)  # 'Tendon: FDP / Zone: 2B'

@@ -347,3 +347,12 @@ def _numbered(scene: Scene, m: Mention) -> PulleyGroup | None:
     values = [f"A{w}" for w in words[m.j : j] if w in _NUMBERS]
     values = values or [_ORDINALS[w] for w in words[i : m.i] if w in _ORDINALS]
     return PulleyGroup([Mention("pulley", values[0], i, j)], values) if values else None
+
+
+def denies_the_whole(scene: Scene, opened: Mention, whole: Mention) -> bool:
+    """'A4 was not released over the whole of its length': a denied opening that was one in part."""
+    denied = opened.value == "intact" and "not" in scene.words(opened.i, opened.j)
+    return denied and 0 <= whole.i - opened.j <= _LEADS_TO_WHOLE
+
+
+_LEADS_TO_WHOLE = 2  # words: 'not released over the whole'

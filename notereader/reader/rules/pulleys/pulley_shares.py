@@ -3,7 +3,7 @@
 from notereader.reader.mentions.measures import NUMBER_WORDS, UNITS
 from notereader.reader.page import Break, Mention
 from notereader.reader.rules.pulleys.parts_spared import spared
-from notereader.reader.rules.pulleys.pulley_names import PART_NOUNS, PARTS, PulleyGroup, is_tendon_end
+from notereader.reader.rules.pulleys.pulley_names import PART_NOUNS, PARTS, PulleyGroup, denies_the_whole, is_tendon_end
 from notereader.reader.scene import Scene
 from notereader.record.values import Value
 from notereader.vocabulary.wordlists import word_list
@@ -232,6 +232,7 @@ def in_full(scene: Scene, low: int, high: int) -> bool:
     cut = [
         m for m in scene.of("opened") if m.j <= low and m.value != "intact"
     ]  # 'A2 was fully released and A4 was vented'
+    found = [m for m in found if not any(denies_the_whole(scene, o, m) for o in scene.of("opened"))]
     return any(
         scene.word_before(m.i) not in ("not", "hardly", "almost", "nearly") and not any(m.i < o.j for o in cut)
         for m in found

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.page import Break, Mention, within
 from notereader.reader.rules.pulleys.attach import is_denied
-from notereader.reader.rules.pulleys.pulley_names import PART_NOUNS, PARTS, is_tendon_end
+from notereader.reader.rules.pulleys.pulley_names import PART_NOUNS, PARTS, denies_the_whole, is_tendon_end
 from notereader.reader.rules.pulleys.pulley_undone import undone
 from notereader.reader.rules.pulleys.taken_with_lump import taken_with_lump
 from notereader.reader.rules.pulleys.windows import windows
@@ -57,6 +57,7 @@ def pulley_words(scene: Scene) -> list[Mention]:
     if piece is not None:
         return [piece]  # what was removed is the lump, and what was left the rest of the pulley
     own = [_cut_by_so_much(scene, m) for m in scene.of("opened") if not _says_little(scene, m)]
+    own = [m for m in own if not any(denies_the_whole(scene, m, f) for f in scene.of("fully"))]
     lent = [half for m in scene.of("extent") if (half := _half_of_it(scene, m)) is not None]
     lent += [
         Mention("opened", _on_purpose(scene, m) or _READ_AS[(m.kind, m.value)], m.i, m.j)

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from notereader.reader.desk import Desk
 from notereader.reader.groups import Group, Target
-from notereader.reader.mentions.measures import count_of
+from notereader.reader.mentions.measures import count_of, times_told
 from notereader.reader.page import Break, within
 from notereader.reader.reasons import Reason
 from notereader.reader.rules.owners import meant_by_all, owners
@@ -69,7 +69,7 @@ def foreign(scene: Scene, i: int, j: int) -> bool:
     return subject.kind in _FOREIGN_WORDS
 
 
-_THROUGH = frozenset(["through", "from", "along", "within", "inside", "by"])
+_THROUGH = frozenset(["through", "from", "along", "within", "inside", "by", "under", "beneath", "underneath"])
 _LED = 6  # words: 'from end to end of the'
 
 
@@ -85,6 +85,7 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return []
     found = (
         one_make
+        or _all_of_a_list(desk, scene)
         or _which(desk, scene, i)
         or _of_the_line(desk, scene, i)
         or _in_both_fingers(desk, scene, i)
@@ -111,6 +112,30 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
         return [t for t in found if t.digit] or found
     found = [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
     return found or _the_only_one(desk, scene)
+
+
+def _all_of_a_list(desk: Desk, scene: Scene) -> list[Target]:
+    """'Smooth glide of FDP small + FDS x3, no gap': of the one and of as many of the other kind as were sewn.
+
+    Only where the sentence names no others, and of those counted as many were sewn.
+    """
+    named = [g for g in scene.setting.groups if g.tendons and not (g.reference or g.excepted)]
+    if len(named) < _PAIR or len(named) < len(scene.setting.groups) or not any(g.every or g.four for g in named):
+        return []
+    joints = [scene.words(a.j, b.i) for a, b in pairwise(named)]
+    if not all(_LISTING.issuperset(w for w in joint if not count_of(w)) and joint for joint in joints):
+        return []
+    found: list[Target] = []
+    for group in named:
+        own = [t for t in desk.sewn() if t.tendon in group.tendons and (not group.digits or t.digit in group.digits)]
+        told = times_told(scene.page.words, group.j)
+        if not own or (told and told != len(own)):
+            return []
+        found += own
+    return list(dict.fromkeys(found))
+
+
+_LISTING = frozenset(["+", "and", "&", ",", "the", "all", "x", "both"])
 
 
 def _of_nobody_named(scene: Scene) -> bool:

@@ -107,6 +107,18 @@ def lay_the_rest(desk: Desk, scene: Scene, gone: Count, *, of_them: bool = False
                 finding.addendum = True  # it replaces the count told before
 
 
+def lay_what_is_left(desk: Desk, scene: Scene, left: Count) -> None:
+    """'A suture broke, leaving four': lay down the fewer strands for those of which the sentence before told more."""
+    number, i, j = left
+    fingers = {d for g in scene.setting.groups for d in g.digits}
+    for target in (t for t in _tellers_before(desk, scene) if not fingers or t.digit in fingers):
+        if _strands_before(desk, target) > number:
+            laid = len(desk.findings)
+            desk.tendon(scene, target, "strands", number, [(i, j)], _RULE, _REASON)
+            for finding in desk.findings[laid:]:
+                finding.addendum = True
+
+
 def _tellers_before(desk: Desk, scene: Scene) -> list[Target]:
     before = desk.scene_before(scene)
     if before is None:

@@ -11,6 +11,7 @@ from notereader.reader.groups import Group, Target
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Break, within
 from notereader.reader.rules.owners import others
+from notereader.reader.rules.sutures.lost_peripheral import renewed_next
 from notereader.reader.rules.sutures.named_without import named_without
 from notereader.reader.rules.sutures.roles import PERIPHERAL, Anchor
 from notereader.reader.rules.sutures.suture_owners import (
@@ -37,7 +38,7 @@ _NOT_ONE = (
 _LEFT_OUT = (["left", "out"], ["not", "done"], ["not", "needed"], ["not", "placed"], ["left", "without"])
 _ALIKE = frozenset(["same", "like", "likewise", "similarly", "as"])
 _TAKEN_OUT = word_list("sutures", "taken_out")
-_OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned"])
+_OUT = frozenset(["out", "again", "undone", "unpicked", "removed", "abandoned", "hold"])
 _OTHER_SUTURES = frozenset(["stay", "stays", "traction", "tag", "tagging", "holding", "tacking", "needle", "needles"])
 _SOON = 60  # words after which 'it' is something else
 RULE = "peripheral suture said to be left out"
@@ -183,7 +184,7 @@ def taken_out(desk: Desk, scene: Scene) -> None:
     text = f" {' '.join(scene.words(scene.sentence.i, scene.sentence.j))} "
     if not any(f" {phrase} " in text for phrase in _TAKEN_OUT) or not scene.told(scene.sentence.i):
         return
-    if _put_in_anew(scene):
+    if _put_in_anew(scene) or renewed_next(desk, scene):
         return  # 'It was taken out and replaced by a complete one in 6-0'
     if not _OTHER_SUTURES.isdisjoint(scene.said) or _opens_with_a_pulley(scene):
         return  # 'The stay suture was taken out.', 'A three was in bits, so I took it out'
@@ -203,9 +204,11 @@ def taken_out(desk: Desk, scene: Scene) -> None:
 def _put_in_anew(scene: Scene) -> bool:
     words = scene.page.words
     spots = [k for k in range(scene.sentence.i, scene.sentence.j) if words[k] in _ANEW]
+    spots += [k for k in range(scene.sentence.i + 1, scene.sentence.j) if words[k] == "again" and words[k - 1] in _RUN]
     return any(_DENYING.isdisjoint(words[max(scene.sentence.i, k - _NEAR) : k]) for k in spots)
 
 
+_RUN = frozenset(["run", "placed", "sewn", "put", "passed", "inserted", "done"])  # '... and was run again with 5-0'
 _ANEW = frozenset(["replaced", "new", "another", "second", "fresh", "redone", "renewed"])
 _DENYING = frozenset(["not", "no", "never", "none", "without", "nor"])
 _NEAR = 3  # words
@@ -451,7 +454,7 @@ def _none_around(desk: Desk, scene: Scene, told: bool) -> None:
     for group in scene.setting.groups:
         k = group.i - 1
         while k > scene.sentence.i and (
-            words[k] in ("the", "left", "right", "either", "both") or count_of(words[k]) > 1
+            words[k] in ("the", "left", "right", "either", "both", "any") or count_of(words[k]) > 1
         ):
             k -= 1
         around = words[k] in ("around", "round") or (told and words[k] in _PREPOSITIONS)

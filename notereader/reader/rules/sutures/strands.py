@@ -11,11 +11,18 @@ from notereader.reader.rules.sutures.corrected_counts import put_right
 from notereader.reader.rules.sutures.counted_by_others import other_counts
 from notereader.reader.rules.sutures.counts_of_excepted import bare_counts, excepted_with
 from notereader.reader.rules.sutures.guesses import is_guess
-from notereader.reader.rules.sutures.lost_strands import LOOPS, lay_the_rest, less_the_lost, lost, lost_of_them
+from notereader.reader.rules.sutures.lost_strands import (
+    LOOPS,
+    lay_the_rest,
+    lay_what_is_left,
+    less_the_lost,
+    lost,
+    lost_of_them,
+)
 from notereader.reader.rules.sutures.pairs_added import with_added_pair
 from notereader.reader.rules.sutures.roles import of_thing_sewn
 from notereader.reader.rules.sutures.stitches import of_other_structure
-from notereader.reader.rules.sutures.strands_that_held import that_held
+from notereader.reader.rules.sutures.strands_that_held import left_of_those_before, that_held
 from notereader.reader.rules.sutures.suture_owners import all_in_turn, respective, suture_owners
 from notereader.reader.rules.sutures.threads import taken_back
 from notereader.reader.scene import Scene
@@ -89,6 +96,10 @@ def strands(desk: Desk, scene: Scene) -> list[tuple[int, int, int]]:
     of_them = lost_of_them(desk, scene)
     if of_them is not None:
         lay_the_rest(desk, scene, of_them, of_them=True)
+    if "strandword" not in scene.kinds:
+        left = left_of_those_before(scene)
+        if left is not None:
+            lay_what_is_left(desk, scene, left)
     if "strandword" not in scene.kinds and (_GLUED | LOOPS).isdisjoint(scene.said):
         return []
     counts = [
