@@ -199,7 +199,7 @@ class Scene:
 
     def unplaced(self, name: str, value: object, k: int) -> bool:
         """Tell whether what is said at word k is said of one of several, without saying of which, or of neither."""
-        if self.said.isdisjoint(("one", "neither")):
+        if self.said.isdisjoint(_OF_SOME):
             return False
         first, last = self.part(k)
         named = any(g.digits and first <= g.i < last and not g.reference for g in self.setting.groups)
@@ -294,6 +294,9 @@ class Scene:
     def owner(self, i: int, j: int) -> Subject | None:
         """Return the subject in this sentence to which words i to j belong, or None."""
         return find_owner(self, i, j)
+
+
+_OF_SOME = frozenset(["one", "neither", "two", "three", "2", "3"])  # 'one of them', 'two of the three'
 
 
 def make_scenes(page: Page) -> list[Scene]:

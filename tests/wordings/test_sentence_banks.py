@@ -1,4 +1,4 @@
-"""Plain sentences of one finding each, in a note of one finger: what they tell, and what they do not."""
+"""Plain sentences and lines of forms, each set into a short note: what they tell of one tendon or pulley, or do not."""
 
 import tomllib
 from pathlib import Path
@@ -16,9 +16,9 @@ def _name(bank: dict[str, Any]) -> str:
     return f"{bank['of']} {'not ' if 'not' in bank else ''}{bank.get('not', bank.get('says'))}"
 
 
-def _told(text: str, group: str, part: str, field: str) -> object:
+def _told(text: str, group: str, digit: str, part: str, field: str) -> object:
     for place, fact in read(text).walk():
-        if (place.group, place.digit, place.part, place.side, place.field) == (group, "index", part, None, field):
+        if (place.group, place.digit, place.part, place.side, place.field) == (group, digit, part, None, field):
             return [fact.value.low, fact.value.high] if isinstance(fact.value, Interval) else fact.value
     return None
 

@@ -25,7 +25,7 @@ def is_left_out(page: Page, group: Group, sentence: Sentence, lead: list[str]) -
     if _left_out_by_that(page.words[max(sentence.i, group.i - 6) : group.i]):
         return True
     if _left_out_there(page.words[max(sentence.i, group.i - 8) : group.i]):
-        return True  # 'the ends were clean except those of the index'
+        return True  # 'the ends were clean except those of the index', 'all ends but those of the ring were clean'
     own = group.j < sentence.j and page.words[group.j][0].isdecimal()  # 'all 10 mm from the edge bar small 7'
     return bool(group.digits) and not own and _save_in(page.words[max(sentence.i, group.i - 8) : group.i])
 
@@ -108,7 +108,8 @@ def _left_out_there(lead: list[str]) -> bool:
     while rest[-1:] != [] and rest[-1] in _POINTING:
         rest.pop()
     pointed = not {"those", "that", "one", "ones"}.isdisjoint(lead[len(rest) :])
-    return pointed and ((rest[-1:] != [] and rest[-1] in _LEAVING_OUT) or rest[-2:] == ["other", "than"])
+    but = rest[-1:] == ["but"] and not _EVERY.isdisjoint(rest)
+    return pointed and (but or (rest[-1:] != [] and rest[-1] in _LEAVING_OUT) or rest[-2:] == ["other", "than"])
 
 
 def excepted_behind(page: Page, group: Group, sentence: Sentence) -> bool:

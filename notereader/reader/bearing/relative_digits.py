@@ -151,10 +151,19 @@ def _in_turn(
     if told == "middle":
         return (k, k + 1, (_across(listed)[1],)) if of_them and len(listed) == 3 and not count else None
     led = page.words[k - 2 : k - 1] in (["in"], ["for"], ["on"]) and behind[0] in _ARTICLES
-    if not of_them and not led and not (count and behind[0] in _CLOSES):
+    tells = count > 0 and (behind[0] in _CLOSES or behind[0] in _TELLS)
+    if not of_them and not led and not tells:
         return None
     number = count or 1
     return k, k + width, listed[:number] if told == "first" else listed[-number:]
+
+
+_TELLS = frozenset(
+    [
+        *("showed", "were", "ran", "got", "had", "glided", "did", "received", "caught", "gapped", "no", "have", "show"),
+        *("run", "glide", "took", "held", "repairs", "fingers", "tendons", "digits"),
+    ]
+)
 
 
 def _across(digits: tuple[str, ...]) -> tuple[str, ...]:

@@ -59,6 +59,9 @@ def _mark_bounded_beside(page: Page, sentence: Sentence) -> None:
             end = clause_end(page, sentence, k + (page.words[k : k + 1] == ["but"]))
             if _led_by_share(page, sentence, m.i) or _bounded_at(page, m, k, end):
                 page.mark(m.i, m.j, "conditional")
+    for k in range(sentence.i, sentence.j - 1):  # 'Glide: free until A2, then catches'
+        if page.words[k] in FREELY and page.words[k + 1] in ("until", "till", "unless"):
+            page.mark(k, k + 1, "conditional")
 
 
 def _led_by_share(page: Page, sentence: Sentence, i: int) -> bool:

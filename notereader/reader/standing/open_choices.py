@@ -71,8 +71,20 @@ def _mark_field(page: Page, first: int, last: int) -> None:
     parts = _PARTS if "or" not in page.words[colon:last] else _LIST
     options = _options(page, colon + 1, _asked_before(page, colon + 1, last), parts)
     counts = any(m.kind == "strandword" for m in within(page.mentions, first, colon))
-    if _is_choice(page, options, _FEW if counts else _MANY):
+    if _is_choice(page, options, _FEW if counts else _MANY) or _grades(page, first, colon, options):
         page.mark(first if _is_free_label(page, first, colon) else colon, last, "unticked")
+
+
+def _grades(page: Page, first: int, colon: int, options: list[Span]) -> bool:
+    """'Gap: nil / small / large', 'Glide: full / limited': how far one thing went, from none to much."""
+    label = page.words[first : colon + (page.words[colon] != ":")]
+    short = all(0 < b - a <= _FEW and not page.words[a].isdecimal() for a, b in options)
+    best = any(page.words[a] in _BEST for a, _ in options)
+    return len(options) >= _FEW and label[-1:] != [] and label[-1] in _GRADED and short and best
+
+
+_GRADED = frozenset(["gap", "gapping", "glide", "gliding", "excursion", "tension", "bulk", "ends", "catching"])
+_BEST = frozenset(["none", "nil", "no", "absent", "free", "full", "good", "smooth", "clean"])
 
 
 def _mark_columns(page: Page, first: int, last: int) -> None:

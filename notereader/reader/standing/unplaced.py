@@ -3,6 +3,7 @@
 What holds of one of several, unnamed, is shown of none of them.
 """
 
+from notereader.reader.mentions.measures import count_of
 from notereader.reader.page import Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
@@ -21,8 +22,19 @@ DENIED_OF_NEITHER = {"extent": "intact", "glide": "free", "treatment": "repaired
 def one_of_several(page: Page, first: int, last: int) -> bool:
     """Tell whether words first to last speak of one of several tendons or fingers without saying which."""
     words = page.words
+    if any(_fewer_of(words, k, last) for k in range(first, last - 3)):
+        return True
     spots = [k for k in range(first, last) if words[k] == "one" and words[k - 1] not in ("not", "only")]
     return any(_of_them(words, k, last) or _in_one(words, k, first, last) or _does(words, k, first) for k in spots)
+
+
+def _fewer_of(words: list[str], k: int, last: int) -> bool:
+    """'Two of the three showed no gap', 'free glide in three of the four': not 'two of the four strands'."""
+    if words[k + 1] != "of" or words[k + 2] not in ("the", "these", "those", "our", "my"):
+        return False
+    behind = words[k + 4] if k + 4 < last else "."
+    fewer = 1 < count_of(words[k]) < count_of(words[k + 3])
+    return fewer and (behind in _ENDS or behind in _DOES | _COUNTED or behind.endswith("ed"))
 
 
 def on_neither(page: Page, first: int, last: int) -> bool:

@@ -4,7 +4,7 @@ from notereader.reader.page import Break, Mention
 from notereader.reader.scene import Scene
 
 _WHERE = frozenset(["at", "the", "bone", "repair", "join", "site"])
-NOUGHT = frozenset(["0", "zero", "nil", "no", "none"])
+NOUGHT = frozenset(["0", "zero", "nil", "no", "none", "negative", "neg", "ve"])  # '-ve'
 _ASKING = frozenset([":", "=", "-"])
 
 

@@ -90,17 +90,29 @@ _RULED_OUT = frozenset(["excluded", "ruled", "exclude"])
 
 
 def then_seen(scene: Scene, mention: Mention) -> Quantity | None:
-    """'No gap at rest, but 1 mm on full extension': the width that the same repair showed after all, or None."""
+    """Return the width that the same repair showed after all, or None.
+
+    'No gap at rest, but 1 mm on full extension', 'Gap: none passive, 1 mm active', 'no gap, on traction 1 mm'.
+    """
     last = next((g.i for g in scene.setting.groups if g.i >= mention.j and (g.digits or g.tendons)), scene.sentence.j)
-    words = scene.words(mention.j, min(last, mention.j + _FAR))
-    at = next((k for k, word in enumerate(words, mention.j) if word in _TURNS), None)
-    if at is None or not _AT_EASE.intersection(scene.words(mention.j, at)):
+    last = min(last, mention.j + _FAR)
+    at = next((k for k in range(mention.j, last) if scene.page.words[k] in _TURNS), None)
+    if at is None:
         return None
-    return next((q for q in scene.quantities if at < q.i < min(last, at + _NAMED_NEXT) and _is_width(q)), None)
+    width = next((q for q in scene.quantities if at < q.i < last and _is_width(q)), None)
+    if width is None or any(at < m.i < width.i for m in scene.of(*_OTHER_LENGTHS)):
+        return None
+    if width.i - at < _NAMED_NEXT and _AT_EASE.intersection(scene.words(mention.j, at)):
+        return width
+    around = [*scene.words(at, width.i), *scene.words(width.j, width.j + _NAMED_NEXT)]
+    return None if _STRAINS.isdisjoint(around) else width
 
 
-_TURNS = frozenset(["but", "however", "though", "yet", ";"])
+_PLAIN_TURNS = frozenset(["but", "however", "though", "yet", ";"])
+_TURNS = _PLAIN_TURNS | {",", "/", "(", "and", "then"}
 _AT_EASE = frozenset(["rest", "flexion", "neutral", "relaxed", "first", "flexed"])
+_STRAINS = word_list("quality", "strains")
+_OTHER_LENGTHS = ("pulley", "opened", "deed", "bite", "restored", "endword", "stitch", "structure", "wound")
 
 
 def _is_width(q: Quantity) -> bool:
