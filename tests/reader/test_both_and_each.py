@@ -1,7 +1,7 @@
 """Whom 'both', 'each', 'either' and 'all three' mean: the tendons spoken of, not every tendon sewn."""
 
 import pytest
-from reader_sentences import Shown, told
+from reader_sentences import Shown, each, told
 
 
 @pytest.mark.parametrize(
@@ -291,3 +291,17 @@ def test_the_rest_of_something_else(words: str, expected: Shown) -> None:
 def test_neither_is_under_tension(words: str) -> None:
     note = "Middle and small fingers. FDP of both completely divided. " + words
     assert told(note, "tension") == {"middle FDP": {"tension": "none"}, "small FDP": {"tension": "none"}}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "No gap at index or middle, both pass smoothly beneath what is left of the sheath.",
+        "No gap in the index and middle; both ran freely.",
+        "No gap at index or middle, both glided freely.",
+        "Passive extension of every finger: no gap at index or middle, both pass smoothly.",
+    ],
+)
+def test_both_of_the_two_fingers_just_named(text: str) -> None:
+    note = f"Index, middle and ring. FDP of all cut through and repaired. {text}"
+    assert each(note, "glide") == {"index FDP": "free", "middle FDP": "free"}

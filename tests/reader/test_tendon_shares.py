@@ -273,3 +273,20 @@ def test_cut_in_two_thirds_is_not_cut_in_two(words: str) -> None:
     assert each("Ring finger. The FDP is cut in two.", "extent") == {"ring FDP": "complete"}
     extensor = each(f"Ring finger. The extensor tendon {words}.", "extent", group="injuries")
     assert extensor == {"ring extensor tendon": "partial"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "FPL >90% through, zone II. FPL last fibres cut across, squared off. Core 4 strands.",
+        "FPL 90% divided. The remaining fibres were cut across and the ends squared off. Core 4 strands.",
+        "FPL 80% divided. FPL residual bridge divided. Core 4 strands.",
+    ],
+)
+def test_the_last_fibres_that_the_surgeon_cut(text: str) -> None:
+    assert each(f"Right thumb. {text}", "extent") == {"thumb FPL": "partial"}
+
+
+@pytest.mark.parametrize("text", ["FPL cut across. The last fibres were divided.", "The FPL fibres were cut across."])
+def test_fibres_of_a_tendon_cut_through(text: str) -> None:
+    assert each(f"Right thumb. {text}", "extent") == {"thumb FPL": "complete"}

@@ -60,6 +60,8 @@ def of_no_tendon(scene: Scene, mention: Mention) -> bool:
         return True
     if word in ("cut off", "cut away") and _cuts_off_another(scene, mention):
         return True
+    if mention.value == "complete" and _of_what_was_left(scene, mention):
+        return True
     if word == "100 %" and _in_brackets_of_another(scene, mention):
         return True
     if _counts_what_follows(scene, mention):
@@ -103,6 +105,17 @@ def _way_in(scene: Scene, mention: Mention, word: str) -> bool:
     if measured and scene.next_word(mention.j) in _WHERE:
         return True
     return "through" in scene.words(max(scene.sentence.i, mention.i - 3), mention.i)
+
+
+def _of_what_was_left(scene: Scene, mention: Mention) -> bool:
+    """'FPL 90 % through. ... The last fibres were cut across and squared off': by the surgeon, and no finding."""
+    lead = [w for w in scene.words(max(scene.sentence.i, mention.i - _LEFT), mention.i) if w not in ("was", "were")]
+    return lead[-1:] != [] and lead[-1] in _FIBRES and lead[-2:-1] != [] and lead[-2] in _LAST
+
+
+_LEFT = 4  # words
+_FIBRES = frozenset(["fibers", "fibres", "bridge", "strand", "strands"])
+_LAST = frozenset(["last", "remaining", "residual", "few", "intact"])
 
 
 def _cuts_off_another(scene: Scene, mention: Mention) -> bool:

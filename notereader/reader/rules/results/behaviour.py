@@ -86,6 +86,7 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     found = (
         one_make
         or _all_of_a_list(desk, scene)
+        or _both_of_two(desk, scene, i)
         or _which(desk, scene, i)
         or _of_the_line(desk, scene, i)
         or _in_both_fingers(desk, scene, i)
@@ -136,6 +137,16 @@ def _all_of_a_list(desk: Desk, scene: Scene) -> list[Target]:
 
 
 _LISTING = frozenset(["+", "and", "&", ",", "the", "all", "x", "both"])
+
+
+def _both_of_two(desk: Desk, scene: Scene, i: int) -> list[Target]:
+    """'No gap at index or middle, both pass smoothly': the two fingers that the sentence named right before."""
+    first, last = scene.part(i)
+    if "both" not in scene.words(first, i) or any(first <= g.i < last for g in scene.setting.groups):
+        return []
+    before = [g for g in scene.setting.groups if g.j <= first and not g.reference]
+    two = before[-1] if before and not before[-1].tendons and len(before[-1].digits) == _PAIR else None
+    return _deep_of(desk, two) if two is not None else []
 
 
 def _of_nobody_named(scene: Scene) -> bool:
