@@ -329,8 +329,9 @@ def _finger_of_its_own(run: list[Mention], atom: Mention, page: Page, atoms: lis
     """
     if atom.kind != "digit" or not _of_several(run, page):
         return False
-    counted = not _SEVERAL.isdisjoint(page.words[max(0, run[0].i - 3) : run[0].i])
-    others = not _OTHERS.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])  # 'the other profundi, the index FDS'
+    lead = page.words[max(0, run[0].i - 3) : run[0].i]
+    counted = not _SEVERAL.isdisjoint(lead)
+    others = not _OTHERS.isdisjoint(lead)  # 'the other profundi, the index FDS', 'the rest of the profundi'
     more = [m for m in atoms if m.i >= atom.j]
     digits = next((n for n, m in enumerate(more) if m.kind != "digit"), 0) if others else 0  # 'the index and ring FDS'
     behind = more[digits] if more else None

@@ -7,6 +7,7 @@ from notereader.reader.rules.cuts.not_touched import untouched_though_cut
 from notereader.reader.scene import Scene, Subject, series
 from notereader.vocabulary.wordlists import word_list
 
+_PLURALS = word_list("bearing", "plural_tendons")
 _WEAK = word_list("tendons", "tells_intact_words")
 _BEFORE_NO_HURT = word_list("tendons", "tells_intact_words_2")
 _CLOSES_WEAK = word_list("tendons", "tells_intact_words_3") | {""}
@@ -161,11 +162,18 @@ def _of_a_part(scene: Scene, mention: Mention) -> bool:
         return True
     group = next((g for g in reversed(scene.setting.groups) if g.tendons and g.j <= mention.i), None)
     lead = [] if group is None else [w for w in scene.words(max(scene.sentence.i, group.i - 4), group.i) if w != "the"]
-    return lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PARTS
+    part = lead[-1:] == ["of"] and lead[-2:-1] != [] and lead[-2] in _PARTS
+    return part and not (group is not None and lead[-2] in _OTHERS and _several(scene, group))
+
+
+def _several(scene: Scene, group: Group) -> bool:
+    """'The rest of the profundi', 'the rest of the FDP tendons': the others of a kind, and no part of one."""
+    return not group.digits and not _PLURALS.isdisjoint(scene.words(group.j - 1, group.j + 1))
 
 
 _NOT_ITSELF = frozenset(["function", "thought", "believed", "reported", "supposedly", "allegedly", "sensation"])
-_PARTS = frozenset(["most", "part", "half", "much", "rest", "some", "remainder", "bulk"])
+_OTHERS = frozenset(["rest", "remainder"])
+_PARTS = _OTHERS | {"most", "part", "half", "much", "some", "bulk"}
 
 
 def _of_whole_finger(scene: Scene) -> bool:
