@@ -277,7 +277,9 @@ def _of_the_kind(desk: Desk, scene: Scene, i: int) -> list[Target]:
     own = [g for g in groups if first <= g.i < last and g.j <= i]
     if len(wide) != 1 or not own or any(g.tendons or g.generic for g in own) or not own[-1].digits:
         return []
-    if any(g.tendons and wide[0].j <= g.i < first for g in groups) or ":" not in scene.words(wide[0].j, own[-1].i):
+    tested = any(m.i <= wide[0].i for m in scene.of("test"))  # '...; the index gapped; the ring repair did not open'
+    listed = ":" in scene.words(wide[0].j, own[-1].i) or tested
+    if any(g.tendons and wide[0].j <= g.i < first for g in groups) or not listed:
         return []
     sewn = desk.sewn(own[-1].digits)
     return [t for t in sewn if t.digit in own[-1].digits and t.tendon in wide[0].tendons]
