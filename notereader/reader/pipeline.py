@@ -68,6 +68,7 @@ from notereader.reader.text.numbered_options import without_options_left
 from notereader.reader.text.shared_titles import shared_titles
 from notereader.reader.text.sheet import sheet_marks
 from notereader.reader.text.slashed_rows import slashed_rows
+from notereader.reader.text.slashed_sides import slashed_sides
 from notereader.reader.text.starred_notes import starred_notes
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
@@ -253,6 +254,7 @@ _WRITTEN_OUT = (
     starred_notes,
     ditto_names,
     shared_titles,
+    slashed_sides,
     code_keys,
     label_counts,
 )
