@@ -41,9 +41,7 @@ def test_what_else_is_old_takes_nothing_from_the_repair(note: str) -> None:
     assert each(note, "strands") == {"ring FDP": 4}
 
 
-ELSEWHERE = (
-    "Colleagues elsewhere sutured the deep flexor of her middle finger in April with a two-strand Kessler. "
-)
+ELSEWHERE = "Colleagues elsewhere sutured the deep flexor of her middle finger in April with a two-strand Kessler. "
 
 
 @pytest.mark.parametrize(
@@ -62,7 +60,5 @@ def test_sewn_again_beside_a_whole_superficialis(words: str) -> None:
 
 @pytest.mark.parametrize("extent", ["completely cut", "50 % cut"])
 def test_a_superficialis_cut_today_is_the_tendon(extent: str) -> None:
-    note = (
-        f"{ELSEWHERE}Today the FDS was found {extent}. It was repaired with a two-strand Kessler of 4-0 nylon."
-    )
+    note = f"{ELSEWHERE}Today the FDS was found {extent}. It was repaired with a two-strand Kessler of 4-0 nylon."
     assert set(told(note, "strands")) == {"middle FDS"}
