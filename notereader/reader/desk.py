@@ -323,7 +323,8 @@ class Desk:
                 (s, g) for s, g in named if self.page.standing[g.i] in ("history", "story")
             ]  # what ruptured again
             targets = _named_by(told)
-            known = {t.digit for t in targets}
+            # A superficialis of which is only told that it is whole leaves open what the deep flexor of its finger got.
+            known = {t.digit for t in _named_by([(s, g) for s, g in told if not _only_whole(s, g)])}
             targets |= {t: None for t in _named_by(before) if t.digit not in known}
             told_deeds = self.values_told("deed")
             deep = [t for t in targets if t.tendon in ("FDP", "FPL") and t.slip is None]
@@ -425,6 +426,12 @@ def _hurt_extensor(scene: Scene) -> bool:
     hurt = [m for m in scene.of("extent", "hurt", "deed", "mending") if m.value != "intact" and scene.told(m.i)]
     subjects = [scene.owner(m.i, m.j) for m in hurt]
     return any(s is not None and s.mention is not None and s.mention.value == "extensor tendon" for s in subjects)
+
+
+def _only_whole(scene: Scene, group: Group) -> bool:
+    """'FDS was whole', 'The FDS had been sewn too and was intact': no more is told of a superficialis in a sentence."""
+    told = {m.value for m in scene.of("extent", "hurt")}
+    return set(group.tendons) == {"FDS"} and told == {"intact"}
 
 
 def _named_by(named: list[tuple[Scene, Group]]) -> dict[Target, None]:

@@ -65,12 +65,15 @@ from notereader.reader.text.label_counts import label_counts
 from notereader.reader.text.line_codes import line_codes
 from notereader.reader.text.misprints import misprints, read_put_right
 from notereader.reader.text.numbered_options import without_options_left
+from notereader.reader.text.shared_titles import shared_titles
 from notereader.reader.text.sheet import sheet_marks
 from notereader.reader.text.slashed_rows import slashed_rows
+from notereader.reader.text.slashed_sides import slashed_sides
 from notereader.reader.text.starred_notes import starred_notes
 from notereader.reader.text.struck_through import without_struck
 from notereader.reader.text.tokens import NoteTokenizer
 from notereader.reader.text.typed_choices import without_typed_choices
+from notereader.reader.text.wrapped_cells import wrapped_cells
 from notereader.reader.text.writing_out import read_written_out
 from notereader.record import Record
 from notereader.vocabulary.terms import terms
@@ -243,7 +246,18 @@ def _read_in_full(text: str, name: str | None) -> Record:
 
 
 # What is written out before a note is read.
-_WRITTEN_OUT = (line_codes, delimited, slashed_rows, starred_notes, ditto_names, code_keys, label_counts)
+_WRITTEN_OUT = (
+    line_codes,
+    wrapped_cells,
+    delimited,
+    slashed_rows,
+    starred_notes,
+    ditto_names,
+    shared_titles,
+    slashed_sides,
+    code_keys,
+    label_counts,
+)
 
 
 def _prepared(text: str) -> str:

@@ -58,3 +58,22 @@ def test_all_the_severed_ends(ends: str) -> None:
 def test_all_the_cut_ends_are_of_those_cut_in_part_too() -> None:
     note = "Index: FDP half cut. Sutured.\nRing: FDP: cut through.\n\nComments. All the ends were ragged."
     assert set(each(note, "ends")) == {"index FDP", "ring FDP"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The three cut-across tendons had clean ends.",
+        "The ends of the three cut-through tendons were clean.",
+        "The cut-across tendons had even cut surfaces.",
+        "All the cut-through tendons: cut surfaces level.",
+    ],
+)
+def test_ends_of_the_cut_across_tendons(words: str) -> None:
+    note = "Middle FDP and FDS cut across, sewn. Ring FDP cut across, sewn. Ring FDS 2/3 cut, sewn with 4-0 nylon. "
+    assert each(note + words, "ends") == dict.fromkeys(("middle FDP", "middle FDS", "ring FDP"), "clean")
+
+
+def test_what_crosses_tendons_names_none() -> None:
+    note = "Middle FDP and FDS cut across. The ring FDS was ragged. A synovial band ran across tendons with clean ends."
+    assert "middle FDP" not in each(note, "ends")

@@ -26,6 +26,24 @@ def test_finger_and_thumb_tendons() -> None:
     assert each(WRIST + words, "gap") == dict.fromkeys(("thumb FPL", "ring FDP", "small FDP"), "none")
 
 
+@pytest.mark.parametrize(
+    "words",
+    [
+        "On passive motion of the digits no digital repair gapped, though the ring profundus repair lay bunched.",
+        "No finger repair gapped, but the FCU was tight.",
+        "None of the digital repairs gapped.",
+        "On passive motion no finger repair opened.",
+    ],
+)
+def test_digital_repairs_are_not_those_of_the_wrist(words: str) -> None:
+    assert each(WRIST + words, "gap") == dict.fromkeys(("thumb FPL", "ring FDP", "small FDP"), "none")
+
+
+@pytest.mark.parametrize("words", ["No wrist repair gapped.", "None of the wrist repairs gapped."])
+def test_wrist_repairs_are_not_those_of_the_fingers(words: str) -> None:
+    assert each(WRIST + words, "gap") == {"FCU": "none"}
+
+
 def test_any_repair_is_also_of_the_wrist() -> None:
     words = "The fingers were taken through a full passive range and there was no gap in any repair."
     assert each(WRIST + words, "gap")["FCU"] == "none"

@@ -36,3 +36,23 @@ def test_same_behind_as_many_strands(words: str) -> None:
 
 def test_other_count_is_not_the_same() -> None:
     assert set(each(INDEX + "Middle FDP: 2 strand, same.", "stitch")) == {"index FDP"}
+
+
+BOTH = "Index FDP cut and sewn with 4-0. Ring FDP cut and sewn with 4-0. Ring FDS cut and sewn with 5-0. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Traction on each repaired profundus; the index repair opened by 1 mm; the ring repair did not open.",
+        "I pulled on both profundi; the index repair gapped by 1 mm; the ring repair did not gap.",
+        "Traction on the FDPs at the wrist: index gap 1 mm, ring no gap.",
+    ],
+)
+def test_a_repair_by_its_finger_is_of_the_kind_pulled_on(words: str) -> None:
+    assert each(BOTH + words, "gap") == {"index FDP": "seen", "ring FDP": "none"}
+
+
+def test_one_named_behind_the_test_is_that_one() -> None:
+    words = "I pulled on both profundi; the index repair gapped by 1 mm; the ring FDS did not gap."
+    assert each(BOTH + words, "gap") == {"index FDP": "seen", "ring FDS": "none"}

@@ -22,3 +22,21 @@ def test_what_was_left_is_the_tendon_named_before(note: str) -> None:
 def test_no_suture_of_a_tendon_is_told_of_it() -> None:
     note = "Ring finger. The FDP was cut 20 %. No suture of the FDP was needed."
     assert told(note, "treatment") == {"ring FDP": {"treatment": "left"}}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The FDP was split over less than 20 per cent of its substance, which was disregarded.",
+        "The 20 % nick in the profundus was disregarded.",
+        "The FDP was frayed by 20 % and disregarded.",
+        "A split of the FDP of 20 % was ignored.",
+    ],
+)
+def test_a_cut_disregarded(words: str) -> None:
+    assert told("Middle finger, zone III. " + words, "treatment") == {"middle FDP": {"treatment": "left"}}
+
+
+def test_a_letter_disregarded_is_no_tendon() -> None:
+    note = "Middle finger. FDP cut, repaired with 3-0 nylon. The casualty letter was disregarded."
+    assert told(note, "treatment") == {"middle FDP": {"treatment": "repaired"}}

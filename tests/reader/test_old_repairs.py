@@ -39,3 +39,26 @@ def test_what_a_letter_said_of_it_is_no_finding(note: str) -> None:
 )
 def test_what_else_is_old_takes_nothing_from_the_repair(note: str) -> None:
     assert each(note, "strands") == {"ring FDP": 4}
+
+
+ELSEWHERE = "Colleagues elsewhere sutured the deep flexor of her middle finger in April with a two-strand Kessler. "
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The old repair had pulled apart altogether. FDS was whole. I repaired the tendon again",
+        "FDS had been stitched at that first operation too and was whole. I repaired the tendon again, this time",
+        "The FDS was intact. The tendon was sutured anew",
+        "Today the superficialis was uninjured. I sewed the tendon again",
+    ],
+)
+def test_sewn_again_beside_a_whole_superficialis(words: str) -> None:
+    found = told(f"{ELSEWHERE}{words} with a six-strand Yoshizu of 4-0 looped nylon.", "strands", "stitch", "treatment")
+    assert found == {"middle FDP": {"strands": 6, "stitch": "yoshizu", "treatment": "repaired"}}
+
+
+@pytest.mark.parametrize("extent", ["completely cut", "50 % cut"])
+def test_a_superficialis_cut_today_is_the_tendon(extent: str) -> None:
+    note = f"{ELSEWHERE}Today the FDS was found {extent}. It was repaired with a two-strand Kessler of 4-0 nylon."
+    assert set(told(note, "strands")) == {"middle FDS"}

@@ -16,6 +16,9 @@ REST = dict.fromkeys(("middle FDP", "ring FDP", "small FDP"), "intact")
         "The FDPs were otherwise inspected one by one and found without damage.",
         "FDP's: no damage.",
         "All the profundus tendons beside it were in continuity.",
+        "The rest of the profundi were intact.",
+        "The rest of the FDP tendons and the median nerve were intact.",
+        "The remainder of the profundi unhurt.",
     ],
 )
 def test_all_of_a_kind_but_the_one_that_was_cut(words: str) -> None:
@@ -23,8 +26,21 @@ def test_all_of_a_kind_but_the_one_that_was_cut(words: str) -> None:
     assert found == {"FCR": "complete", "index FDP": "partial", **REST}
 
 
-def test_of_one_kind_those_named_and_of_the_other_the_rest() -> None:
-    found = each(FOUND + "The sublimis to ring and small and the other profundi were fine.", "extent")
+@pytest.mark.parametrize("words", ["The rest of the FDP was intact.", "The rest of the profundus had held."])
+def test_the_rest_of_one_tendon_is_no_other(words: str) -> None:
+    assert each(FOUND + words, "extent") == {"FCR": "complete", "index FDP": "partial"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The sublimis to ring and small and the other profundi were fine.",
+        "The rest of the profundi and the ring and small sublimis were intact.",
+        "The remaining profundi and the ring and small FDS were intact.",
+    ],
+)
+def test_of_one_kind_those_named_and_of_the_other_the_rest(words: str) -> None:
+    found = each(FOUND + words, "extent")
     assert found == {"FCR": "complete", "index FDP": "partial", **REST, "ring FDS": "intact", "small FDS": "intact"}
 
 

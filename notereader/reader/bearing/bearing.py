@@ -4,7 +4,7 @@ Tendons and digits that stand together ("FDS and FDP of the index and middle fin
 clause without one takes the group it is nearest to in its sentence, else what was spoken of before.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from spacy.language import Language
@@ -310,7 +310,12 @@ def _other_finger(
     kept = [g for g in groups if g.j <= k or g.i >= end]
     for cut in [g for g in groups if g.i < end < g.j and g.tendons]:  # 'the other finger the FDP'
         kept.append(Group(end, cut.j, tendons=cut.tendons, pairs=tuple((None, t, s) for _, t, s in cut.pairs)))
-    groups[:] = sorted([*kept, Group(k, end, tuple(d for d in seen if d != named[0]))], key=lambda g: g.i)
+    other = Group(k, end, tuple(d for d in seen if d != named[0]))
+    for owned in [g for g in kept if g.tendons and not g.digits and words[g.j : k] in _OF_THE_OTHER]:
+        kept.remove(owned)  # 'the radial slip of its neighbour': one name, and no slip of the finger before
+        pairs = tuple((d, tendon, slip) for d in other.digits for _, tendon, slip in owned.pairs if has(d, tendon))
+        other = replace(other, i=owned.i, tendons=owned.tendons, pairs=pairs)
+    groups[:] = sorted([*kept, other], key=lambda g: g.i)
 
 
 def _its_neighbour(words: list[str], k: int) -> bool:
@@ -322,6 +327,7 @@ def _its_neighbour(words: list[str], k: int) -> bool:
 _THE_OTHER = (["the", "other", "finger"], ["the", "other", "digit"])
 _NEIGHBOUR = frozenset(["neighbour", "neighbor"])
 _LEADS_TO_OTHER = _NEIGHBOUR | {"other"}
+_OF_THE_OTHER = (["of"], ["in"], ["to"])
 
 
 def _under_heading(

@@ -185,11 +185,14 @@ def _no_subject(page: Page, m: Mention) -> bool:
         return True  # '10 mm of tendon on either side of the junction'
     if before in _OVER and not _STRANDED.isdisjoint(page.words[max(0, m.i - 4) : m.i - 1]):
         return True  # 'this put six strands over the junction'
+    if before == "across" and not _CUT.isdisjoint(lead[-3:]):
+        return False  # 'the three cut-across tendons', 'both sliced across tendons'
     tissue = before in _TISSUE and m.value == "tendon" and page.words[m.i - 2 : m.i - 1] not in (["the"], ["this"])
     return before in _NO_SUBJECT or tissue
 
 
 _LED = 6  # words
+_CUT = frozenset(["cut", "sliced", "severed", "divided", "cleft"])
 _BY_MEANS = frozenset(["with", "by", "using", "received", "got", "had"])
 _STRANDED = frozenset(["strand", "strands", "stranded"])
 _EITHER = frozenset(["each", "either", "both"])

@@ -326,11 +326,15 @@ def _after_all(run: list[Mention], atom: Mention, page: Page, atoms: list[Mentio
 
 
 def _finger_of_its_own(run: list[Mention], atom: Mention, page: Page, atoms: list[Mention]) -> bool:
-    """'Both profundi and the middle superficialis': a finger behind tendons of several is that of the next tendon."""
-    if atom.kind != "digit" or any(m.kind != "tendon" for m in run) or page.words[run[-1].j - 1] not in PLURAL_TENDONS:
+    """'Both profundi and the middle superficialis': a finger behind tendons of several is that of the next tendon.
+
+    'Both profundus repairs and ...', 'each of the profundus repairs and ...', 'each profundus and ...' are several too.
+    """
+    if atom.kind != "digit" or not _of_several(run, page):
         return False
-    counted = not _SEVERAL.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])
-    others = not _OTHERS.isdisjoint(page.words[max(0, run[0].i - 2) : run[0].i])  # 'the other profundi, the index FDS'
+    lead = page.words[max(0, run[0].i - 3) : run[0].i]
+    counted = not _SEVERAL.isdisjoint(lead)
+    others = not _OTHERS.isdisjoint(lead)  # 'the other profundi, the index FDS', 'the rest of the profundi'
     more = [m for m in atoms if m.i >= atom.j]
     digits = next((n for n, m in enumerate(more) if m.kind != "digit"), 0) if others else 0  # 'the index and ring FDS'
     behind = more[digits] if more else None
@@ -339,9 +343,18 @@ def _finger_of_its_own(run: list[Mention], atom: Mention, page: Page, atoms: lis
     return own and ((counted and between in (["and"], [",", "and"], ["+"])) or (others and between in _LISTS))
 
 
+def _of_several(run: list[Mention], page: Page) -> bool:
+    """Tell whether a run is a kind of tendons and no finger: 'profundi', 'profundus repairs', 'each profundus'."""
+    repairs = run[-1].kind == "generic" and run[-1].value == "tendons"
+    if any(m.kind != "tendon" for m in (run[:-1] if repairs else run)):
+        return False
+    return repairs or page.words[run[-1].j - 1] in PLURAL_TENDONS or page.words[run[0].i - 1] in _EACH
+
+
+_EACH = frozenset(["each", "every"])
 _LISTS = ([","], ["and"], [",", "and"], ["+"], ["&"])
 _OTHERS = frozenset(["remaining", "other", "rest"])
-_SEVERAL = frozenset(["both", "two", "three", "all", "each", "four"])
+_SEVERAL = frozenset(["both", "two", "three", "all", "four"]) | _EACH
 
 
 def _next_slip(page: Page, before: Mention, atom: Mention) -> bool:

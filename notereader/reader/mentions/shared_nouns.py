@@ -1,6 +1,6 @@
 """Adjectives that share their noun: 'the deep and superficial flexors', 'the superficial was not'."""
 
-from notereader.reader.page import Break, Mention, Page, within
+from notereader.reader.page import Break, Mention, Page, Sentence, within
 from notereader.vocabulary.wordlists import word_list
 
 _JOINING = word_list("shared_nouns", "joining")
@@ -24,6 +24,8 @@ def settle_shared_nouns(page: Page) -> None:
         page.mentions = sorted([*page.mentions, *made], key=lambda m: (m.i, m.j))
     if "median" in page.words:
         _share_nerves(page)
+    if "nerve" in page.words or "nerves" in page.words:
+        _share_digital_nerves(page)
 
 
 def _share_nerves(page: Page) -> None:
@@ -39,6 +41,45 @@ def _share_nerves(page: Page) -> None:
         page.mentions.sort(key=lambda m: (m.i, m.j))
 
 
+def _share_digital_nerves(page: Page) -> None:
+    """'Of the nerves, the radial digital of the index and the ulnar digital of the ring', '..., the ulnar of the ring'.
+
+    Where fingers are told with them; without, the sides alone are read behind the noun.
+    """
+    made: list[Mention] = []
+    dropped: list[Mention] = []
+    for sentence in page.sentences:
+        for k, end, noun in _sides_of_fingers(page, sentence):
+            made.append(Mention("sided", f"{page.words[k]} digital nerve", k, end))
+            dropped += [m for m in within(page.mentions, k, k + 1) if m.kind == "border"]
+            if not _AMONG.isdisjoint(page.words[max(sentence.i, noun.i - 2) : noun.i]):
+                dropped.append(noun)  # 'of the nerves' are those told apart behind it, and no others
+    if made:
+        kept = [m for m in page.mentions if m not in dropped]
+        page.mentions = sorted([*kept, *made], key=lambda m: (m.i, m.j))
+
+
+def _sides_of_fingers(page: Page, sentence: Sentence) -> list[tuple[int, int, Mention]]:
+    """Return the sides that share the noun of a nerve before them and stand before 'of the ring': words, noun."""
+    if sentence.said.isdisjoint(_SIDES) or sentence.said.isdisjoint(_NERVES):
+        return []
+    here = within(page.mentions, sentence.i, sentence.j)
+    nouns = [m for m in here if m.kind in _SIDED]
+    fingers = {m.i for m in here if m.kind == "digit"}
+    found: list[tuple[int, int, Mention]] = []
+    for k in (k for k in range(sentence.i, sentence.j - 3) if page.words[k] in _SIDES):
+        end = k + 1 + (page.words[k + 1] == "digital")
+        finger = end + 1 + (page.words[end + 1] == "the")
+        noun = next((m for m in reversed(nouns) if m.j <= k), None)
+        told = page.words[end] in _OF_FINGER and finger in fingers and not any(m.i <= k < m.j for m in nouns)
+        if told and noun is not None and noun.value.endswith("nerve"):
+            found.append((k, end, noun))
+    return found
+
+
+_SIDES = frozenset(["radial", "ulnar"])
+_AMONG = frozenset(["of", "among", "amongst"])
+_OF_FINGER = frozenset(["of", "to", "in"])
 _NERVES = frozenset(["nerves", "nerve", "nn", "ns"])
 _NERVE_WORDS = frozenset(["anynerve", "structure", "border", "sided", "role"])
 

@@ -3,7 +3,7 @@
 A field that was never filled in says as little: 'The FPL was repaired with ***'.
 """
 
-from notereader.reader.page import Page, Sentence, within
+from notereader.reader.page import Break, Page, Sentence, within
 from notereader.vocabulary.wordlists import phrases_by_first_word, word_list
 
 _BACK = word_list("put_back", "back")
@@ -139,3 +139,17 @@ def mark_blank_means(page: Page, sentence: Sentence) -> None:
         while begin > sentence.i and words[begin - 1] not in _ENDS:
             begin -= 1
         page.mark(begin, k + 1, "unfilled")
+
+
+def mark_blank_names(page: Page, sentence: Sentence) -> None:
+    """'Modified Kessler, 4 strands, epitendinous ***': a name with a blank for all that is told of it tells nothing."""
+    for m in within(page.mentions, sentence.i, sentence.j):
+        if m.kind not in _ASKED or (m.kind == "role" and m.value != "peripheral"):
+            continue
+        behind = page.text[page.ends[m.j - 1] : page.starts[m.j] if m.j < len(page.words) else len(page.text)]
+        closes = m.j >= sentence.j or page.words[m.j] in (".", ",", ";") or page.breaks[m.j] >= Break.LINE
+        if closes and behind.split("\n")[0].strip(" :") in _BLANK:
+            page.mark(m.i, m.j, "unfilled")
+
+
+_ASKED = frozenset(["role", "gap", "glide", "tension", "bulk"])

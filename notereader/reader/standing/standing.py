@@ -49,7 +49,7 @@ from notereader.reader.standing.outlived import mark_outlived
 from notereader.reader.standing.plans_going_on import mark_plans_going_on
 from notereader.reader.standing.practised import mark_practised
 from notereader.reader.standing.published import mark_published
-from notereader.reader.standing.put_back import mark_blank_means, mark_put_back
+from notereader.reader.standing.put_back import mark_blank_means, mark_blank_names, mark_put_back
 from notereader.reader.standing.recollections import mark_recollections
 from notereader.reader.standing.rejected_labels import mark_rejected_labels
 from notereader.reader.standing.required import mark_required
@@ -178,6 +178,7 @@ def _mark_what_is_no_finding(page: Page, sentence: Sentence, following: Sentence
     mark_put_back(page, sentence)
     mark_wasted(page, sentence)
     mark_blank_means(page, sentence)
+    mark_blank_names(page, sentence)
     mark_wishes(page, sentence)
     mark_only_meant(page, sentence)
     mark_required(page, sentence)

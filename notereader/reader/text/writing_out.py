@@ -15,11 +15,12 @@ Span = tuple[int, int]  # code points
 
 @dataclass(frozen=True, slots=True)
 class Written:
-    """Words to be read in the place of characters i to j of a note."""
+    """Words to be read in the place of characters i to j of a note; `moved`: where they stand in it, if elsewhere."""
 
     i: int
     j: int
     words: str
+    moved: Span | None = None
 
 
 def read_written_out(text: str, parts: list[Written], read: Callable[[str], Record]) -> Record:
@@ -30,7 +31,8 @@ def read_written_out(text: str, parts: list[Written], read: Callable[[str], Reco
     for _, fact in record.walk():
         several += [fact, *fact.rivals]
     for told in several:
-        spans = dict.fromkeys(_back(places, e.span) for e in told.evidence if e.span)
+        parted = (part for e in told.evidence if e.span for part in _parted(places, e.span))
+        spans = dict.fromkeys(_back(places, span) for span in parted)
         told.evidence = [Evidence.at(text, *span, source) for span in spans if span[0] < span[1]]
     record.note = Note.of(text, record.note.name)
     return record
@@ -43,31 +45,46 @@ class _Places:
     starts: list[int]
     origins: list[Span]
     put_in: list[bool]
+    moved: list[bool]
 
 
 def _put_in(text: str, parts: list[Written]) -> tuple[str, _Places]:
-    places = _Places([], [], [])
+    places = _Places([], [], [], [])
     pieces: list[str] = []
     length = 0
-    for words, span, new in _pieces(text, parts):
+    for words, span, part in _pieces(text, parts):
         places.starts.append(length)
         places.origins.append(span)
-        places.put_in.append(new)
+        places.put_in.append(part is not None and part.moved is None)
+        places.moved.append(part is not None and part.moved is not None)
         pieces.append(words)
         length += len(words)
     return "".join(pieces), places
 
 
-def _pieces(text: str, parts: list[Written]) -> Iterator[tuple[str, Span, bool]]:
-    """Yield the pieces of the longer text and where they stand in the note, without parts that meet an earlier one."""
+def _pieces(text: str, parts: list[Written]) -> Iterator[tuple[str, Span, Written | None]]:
+    """Yield the pieces of the longer text and where they stand in the note, without parts that meet an earlier one.
+
+    With each goes the part it is, None for a piece of the note as it stands.
+    """
     at = 0
     for part in sorted(parts, key=lambda each: (each.i, each.j)):
         if part.i < at:
             continue
-        yield text[at : part.i], (at, part.i), False
-        yield part.words, (part.i, part.j), True
+        yield text[at : part.i], (at, part.i), None
+        yield part.words, part.moved or (part.i, part.j), part
         at = part.j
-    yield text[at:], (at, len(text)), False
+    yield text[at:], (at, len(text)), None
+
+
+def _parted(places: _Places, span: Span) -> Iterator[Span]:
+    """Yield a span of the longer text, cut before and behind words that stand elsewhere in the note."""
+    begin = span[0]
+    for n in range(bisect_right(places.starts, begin), bisect_right(places.starts, span[1] - 1)):
+        if places.moved[n] or places.moved[n - 1]:
+            yield begin, places.starts[n]
+            begin = places.starts[n]
+    yield begin, span[1]
 
 
 def _back(places: _Places, span: Span) -> Span:

@@ -458,7 +458,7 @@ def end_owners(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:
         return cut or _of_the_kinds(desk, scene, group)
     digits = group.digits if group is not None else ()
     if group is not None and _collects(group):
-        return _of_all(desk, scene, group)
+        return _through(desk, scene, _of_all(desk, scene, group))
     listed = _of_the_list(desk, scene)
     if listed:
         return listed
@@ -511,9 +511,13 @@ def _of_the_kinds(desk: Desk, scene: Scene, group: Group | None) -> list[Target]
 
 
 def _through(desk: Desk, scene: Scene, targets: list[Target]) -> list[Target]:
-    """'Ends of the three cut through: all clean': not of one that was cut in part."""
-    said = ("cut", "through") in pairwise(scene.words(scene.sentence.i, scene.sentence.j))
+    """'Ends of the three cut through: all clean', 'the cut-across tendons': not of one that was cut in part."""
+    words = [w for w in scene.words(scene.sentence.i, scene.sentence.j) if w != "-"]
+    said = any(a == "cut" and b in _WHOLE_WAY for a, b in pairwise(words))
     return [t for t in targets if desk.extents.get(t) != "partial"] if said else targets
+
+
+_WHOLE_WAY = frozenset(["through", "across"])
 
 
 def _only_one_named(desk: Desk, scene: Scene, mention: Mention) -> list[Target]:

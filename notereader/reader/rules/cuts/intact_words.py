@@ -9,6 +9,7 @@ from notereader.reader.rules.cuts.not_touched import untouched_though_cut
 from notereader.reader.scene import Scene, Subject, series
 from notereader.vocabulary.wordlists import word_list
 
+_PLURALS = word_list("bearing", "plural_tendons")
 _WEAK = word_list("tendons", "tells_intact_words")
 _BEFORE_NO_HURT = word_list("tendons", "tells_intact_words_2")
 _CLOSES_WEAK = word_list("tendons", "tells_intact_words_3") | {""}
@@ -170,7 +171,15 @@ def _of_a_part(scene: Scene, mention: Mention) -> bool:
         return True
     before = scene.words(max(scene.sentence.i, group.i - 4), group.i)
     lead = [w for w in before if w not in ("the", "its", "this", "that")]
-    return lead[-1:] == ["of"] and lead[-2:-1] != [] and (lead[-2] in _PARTS or lead[-2] in _PLACES_ON_IT)
+    if lead[-1:] != ["of"] or lead[-2:-1] == []:
+        return False
+    others = lead[-2] in _OTHERS and _several(scene, group)
+    return lead[-2] in _PLACES_ON_IT or (lead[-2] in _PARTS and not others)
+
+
+def _several(scene: Scene, group: Group) -> bool:
+    """'The rest of the profundi', 'the rest of the FDP tendons': the others of a kind, and no part of one."""
+    return not group.digits and not _PLURALS.isdisjoint(scene.words(group.j - 1, group.j + 1))
 
 
 def _of_any(scene: Scene, mention: Mention) -> bool:
@@ -192,6 +201,7 @@ _SIDES = frozenset(["side", "half", "aspect", "edge", "border", "surface", "part
 _NOT_ITSELF = frozenset(["function", "thought", "believed", "reported", "supposedly", "allegedly", "sensation"])
 _PARTS = word_list("tendons", "parts_of_it")
 _PLACES_ON_IT = word_list("tendons", "places_on_it")
+_OTHERS = frozenset(["rest", "remainder"])
 
 
 def _of_whole_finger(scene: Scene) -> bool:

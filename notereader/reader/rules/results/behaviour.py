@@ -27,9 +27,10 @@ _REST = frozenset(["rest", "remainder", "others", "remaining"])
 _FINGER_TENDONS = frozenset(
     [
         *(("finger", "tendon"), ("finger", "tendons"), ("finger", "repair"), ("finger", "repairs")),
-        *(("digital", "flexor"), ("digital", "flexors")),
+        *(("digital", "flexor"), ("digital", "flexors"), ("digital", "repair"), ("digital", "repairs")),
     ]
 )
+_WRIST_TENDONS = frozenset([("wrist", "repair"), ("wrist", "repairs"), ("wrist", "tendon"), ("wrist", "tendons")])
 _EXCURSION = frozenset(["excursion", "glide", "gliding"])
 _JOINS = frozenset(["and", "/", "+"])
 _NEIGHBOURS = frozenset(["neighbour", "neighbor", "neighbours", "neighbors"])
@@ -111,6 +112,8 @@ def behaving(desk: Desk, scene: Scene, i: int, j: int) -> list[Target]:
     if any(pair in _FINGER_TENDONS for pair in pairwise(words)):
         # 'none of the finger tendon repairs gapped': not those of the wrist
         return [t for t in found if t.digit] or found
+    if any(pair in _WRIST_TENDONS for pair in pairwise(words)):
+        return [t for t in found if not t.digit]  # 'no wrist repair gapped'
     found = [t for t in found if t.digit or not _not_sewn_yet(desk, scene, t)]
     return found or _the_only_one(desk, scene)
 
@@ -310,7 +313,9 @@ def _of_the_kind(desk: Desk, scene: Scene, i: int) -> list[Target]:
     own = [g for g in groups if first <= g.i < last and g.j <= i]
     if len(wide) != 1 or not own or any(g.tendons or g.generic for g in own) or not own[-1].digits:
         return []
-    if any(g.tendons and wide[0].j <= g.i < first for g in groups) or ":" not in scene.words(wide[0].j, own[-1].i):
+    tested = any(m.i <= wide[0].i for m in scene.of("test"))  # '...; the index gapped; the ring repair did not open'
+    listed = ":" in scene.words(wide[0].j, own[-1].i) or tested
+    if any(g.tendons and wide[0].j <= g.i < first for g in groups) or not listed:
         return []
     sewn = desk.sewn(own[-1].digits)
     return [t for t in sewn if t.digit in own[-1].digits and t.tendon in wide[0].tendons]
@@ -592,7 +597,8 @@ def _every_repair(scene: Scene, i: int) -> bool:
     return any(pair in _REPAIRS_ALL for pair in pairwise(words))
 
 
-_BEFORE_REPAIRS = frozenset(["the", "of", "these", "tendon", "flexor", "my", "our", "finished"])
+_KINDS_OF_REPAIR = frozenset(["tendon", "flexor", "digital", "finger", "wrist"])
+_BEFORE_REPAIRS = _KINDS_OF_REPAIR | {"the", "of", "these", "my", "our", "finished"}
 _REPAIRS_ALL = frozenset(
     [
         *(("no", "repair"), ("none", "repairs"), ("every", "repair"), ("all", "repairs")),
@@ -653,8 +659,8 @@ def collective(scene: Scene, i: int, j: int) -> bool:
     fingers = [g.j for g in scene.setting.groups if g.digits and first <= g.i and g.j <= scene.part(i)[0]]
     first = max([first, *fingers])  # 'both: thumb no gap, runs free; index no gap'
     words = scene.words(first, last)
-    if ("no", "repair") in pairwise(w for w in words if w != "tendon"):
-        return True  # 'at no repair was there any tension', 'no tendon repair gapped'
+    if ("no", "repair") in pairwise(w for w in words if w not in _KINDS_OF_REPAIR):
+        return True  # 'at no repair was there any tension', 'no tendon repair gapped', 'no digital repair gapped'
     return any(w in _QUANTIFIERS and _stands_for_all(words, n) for n, w in enumerate(words))
 
 

@@ -14,7 +14,7 @@ _TO_PASS = frozenset(["allow", "admit", "let", "accommodate", "pass"])
 
 def only_spoken_of(scene: Scene, mention: Mention, word: str) -> bool:
     """Tell whether bulk is only accepted, compared, feared, a reason, or a label that nobody answered."""
-    if _accepted(scene, mention) or _as_it_ran(scene, mention):
+    if _accepted(scene, mention) or _as_it_ran(scene, mention) or _why_none(scene, mention):
         return True
     before, after = scene.word_before(mention.i), scene.next_word(mention.j)
     less = mention.value == "present" and before == "less"
@@ -54,6 +54,32 @@ def _as_it_ran(scene: Scene, mention: Mention) -> bool:
         return False
     lead = scene.words(max(scene.sentence.i, mention.i - _NEAR), mention.i)
     return not _RAN.isdisjoint(lead)
+
+
+def _why_none(scene: Scene, mention: Mention) -> bool:
+    """'NO epitendinous (too bulky)', 'no peripheral stitch as it would be bulky': why none was put, and no finding."""
+    before = [m for m in scene.of("role") if m.value == "peripheral" and m.j <= mention.i and scene.negated(m.i, m.j)]
+    between = scene.words(before[-1].j, mention.i) if before else []
+    return bool(before) and not _REASONS.isdisjoint(between) and _WHY.issuperset(between)
+
+
+_REASONS = frozenset(["(", "too", "as", "because", "since", "would"])
+_WHY = _REASONS | {
+    ",",
+    "-",
+    "suture",
+    "stitch",
+    "run",
+    "it",
+    "be",
+    "been",
+    "have",
+    "was",
+    "rather",
+    "made",
+    "for",
+    "repair",
+}
 
 
 def _taken_down(scene: Scene, mention: Mention) -> bool:

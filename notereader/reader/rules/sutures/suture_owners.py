@@ -1,5 +1,7 @@
 """Whose suture it is: the tendons that a core or peripheral suture belongs to."""
 
+from itertools import pairwise
+
 from notereader.reader.desk import Desk
 from notereader.reader.drafting.held_counts import count_told
 from notereader.reader.groups import WRIST, Group, Target, has
@@ -114,6 +116,7 @@ def suture_owners(desk: Desk, scene: Scene, i: int, j: int) -> tuple[list[Target
     found = of_the_parted(desk, scene, found)
     found = [t for t in found if t not in excepted and t.digit not in digits]
     found = _deep_in_those_fingers(groups, found, i)
+    found += [t for t in _joined_behind(desk, scene, j, groups) if found and t not in found]
     return named_so_far(desk, scene, found), reasons
 
 
@@ -362,6 +365,16 @@ def _joined_before(desk: Desk, scene: Scene, group: Group, before: list[Group]) 
     if last in before and group in before:
         return targets_of(desk, scene, last)
     return [t for g in _label_with(scene, group, before) for t in targets_of(desk, scene, g)]
+
+
+def _joined_behind(desk: Desk, scene: Scene, j: int, groups: list[Group]) -> list[Target]:
+    """'... was added to both profundi and the middle superficialis': the one joined to a kind, where that ends it."""
+    for wide, own in pairwise(g for g in groups if g.i >= j):
+        joined = [w for w in scene.words(wide.j, own.i) if w not in _DETERMINERS and w not in _PUT_AROUND] == ["and"]
+        kind = wide.every and wide.tendons and not wide.digits
+        if joined and kind and own.tendons and own.digits and scene.next_word(own.j) in _CLOSES | {""}:
+            return targets_of(desk, scene, own)
+    return []
 
 
 def _label_with(scene: Scene, group: Group, before: list[Group]) -> list[Group]:
