@@ -140,6 +140,8 @@ FLOORS = {
     "fresh98": Floor(89, 88, 91),
     "fresh99": Floor(93, 95, 96),
     "fresh100": Floor(91, 93, 97),
+    "fresh101": Floor(96, 95, 95),
+    "fresh103": Floor(95, 94, 96),
     "voices1": Floor(98, 98, 98),
     "voices2": Floor(95, 96, 96),
     "voices3": Floor(96, 96, 96),
