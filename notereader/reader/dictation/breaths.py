@@ -20,7 +20,7 @@ from notereader.reader.dictation.openings import (
     verb_after,
 )
 from notereader.reader.dictation.splices import cut_at_commas, is_spliced
-from notereader.reader.mentions.edge_sutures import name_edge_sutures
+from notereader.reader.mentions.edge_sutures import drop_loose_edges, name_edge_sutures
 from notereader.reader.mentions.measures import count_of
 from notereader.reader.mentions.spoken import hear_pulleys
 from notereader.reader.page import Mention, Page, Sentence, page_of, within
@@ -50,6 +50,7 @@ def breaths(doc: Doc) -> Doc:
     hear_pulleys(page)
     name_companions(page)
     name_by_depth(page)
+    drop_loose_edges(page)
     name_edge_sutures(page)
     index_words(page)
     cut: list[Sentence] = []

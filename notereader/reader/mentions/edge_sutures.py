@@ -1,10 +1,14 @@
-"""'Four strands, with a 6-0 edge', 'FDP edge: 6-0', 'two strands and no edge': the peripheral suture in short."""
+"""The peripheral suture in short, and words that only sound like one.
+
+'Four strands, with a 6-0 edge', 'FDP edge: 6-0', 'two strands and no edge'; not 'the consent was completed with her'.
+"""
 
 import re
 from bisect import insort
 from operator import attrgetter
 
 from notereader.reader.page import Mention, Page, Sentence, within
+from notereader.vocabulary.wordlists import word_list
 
 _SIZE = re.compile(r"\d+[-/]0")
 _EDGES = frozenset(["edge", "edges"])
@@ -14,6 +18,38 @@ _RUNS = frozenset(["running", "continuous"])
 _CLOSES = frozenset([".", ",", ";", ")"])
 _SUTURE = frozenset(["material", "strandword", "stitch"])
 _NEAR = 3  # words: 'a running 6-0 Prolene edge'
+
+
+def drop_loose_edges(page: Page) -> None:
+    """Drop from the mentions of the Page 'completed with', 'all around' and the like that stand beside no thread."""
+    loose = [m for m in page.mentions if m.kind == "role" and " ".join(page.words[m.i : m.j]) in _LOOSE]
+    dropped = {id(m) for m in loose if not _beside_thread(page, m) or _of_skin(page, m)}
+    if dropped:
+        page.mentions = [m for m in page.mentions if id(m) not in dropped]
+
+
+def _beside_thread(page: Page, m: Mention) -> bool:
+    """Tell whether a thread, a pattern or a word for a suture stands within a few words of a loose phrase."""
+    first, last = max(0, m.i - _FAR), min(len(page.words), m.j + _FAR)
+    words = page.words[first:last]
+    if not _THREADS.isdisjoint(words) or any(_SIZE.fullmatch(w) for w in words):
+        return True
+    return any(
+        n.kind in ("material", "pattern") or (n.kind == "role" and n is not m)
+        for n in within(page.mentions, first, last)
+    )
+
+
+def _of_skin(page: Page, m: Mention) -> bool:
+    """'The wound was finished with 5-0 nylon': what is finished is no repair."""
+    return page.words[m.i] in _FINISHES and not _NO_REPAIR.isdisjoint(page.words[max(0, m.i - _NEAR) : m.i])
+
+
+_LOOSE = word_list("sutures", "loose_edges")
+_FINISHES = frozenset(["finished", "completed", "rounded"])
+_NO_REPAIR = word_list("sutures", "finished_otherwise")
+_THREADS = word_list("sutures", "threads_near")
+_FAR = 8  # words
 
 
 def name_edge_sutures(page: Page) -> None:

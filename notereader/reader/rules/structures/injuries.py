@@ -356,8 +356,10 @@ def _carried(desk: Desk, scene: Scene, words: list[Mention]) -> None:
         deeds = [(value, m) for value, m in deeds if value != "fixed"]  # 'A K-wire across the DIP joint guards it'
     if any(g.tendons for g in scene.setting.groups) or {"tendon", "tendons"} & scene.said:
         deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'I bridged the defect with palmaris'
-    if _all_whole(desk):
-        deeds = [(value, m) for value, m in deeds if value not in _BRIDGES]  # 'Both nerves fine. ... tube left in'
+    if _all_whole(desk):  # 'Both nerves fine. ... tube left in', '... It was sewn with 4-0'
+        deeds = [(value, m) for value, m in deeds if value not in _BRIDGES and value != "repaired"]
+    if not _TO_BONE.isdisjoint(scene.said):
+        deeds = [(value, m) for value, m in deeds if value != "repaired"]  # 'I put it back to bone'
     if deeds and not _nothing_elsewhere(scene):
         value, m = min(deeds, key=lambda f: TELLS_MOST.index(f[0]))
         if value in _BRIDGES or m.i - scene.sentence.i <= 6:
@@ -395,6 +397,9 @@ def _both_of_next(desk: Desk, scene: Scene, extents: list[tuple[str, Mention]]) 
             desk.add(scene, "injuries", (digit, structure, side), "extent", value, [(m.i, m.j)], "extent told of both")
     desk.last_parts_end = scene.sentence.j
     return True
+
+
+_TO_BONE = frozenset(["bone", "anchor", "button", "pull-out", "phalanx"])
 
 
 def _nothing_elsewhere(scene: Scene) -> bool:
