@@ -143,6 +143,7 @@ FLOORS = {
     "fresh101": Floor(96, 95, 95),
     "fresh103": Floor(95, 94, 96),
     "fresh104": Floor(96, 97, 96),
+    "fresh105": Floor(97, 97, 97),
     "voices1": Floor(98, 98, 98),
     "voices2": Floor(95, 96, 96),
     "voices3": Floor(96, 96, 96),

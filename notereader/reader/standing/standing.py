@@ -36,6 +36,7 @@ from notereader.reader.standing.latter_things import mark_latter_things
 from notereader.reader.standing.lessons import mark_lessons
 from notereader.reader.standing.musings import mark_musings
 from notereader.reader.standing.neglected import mark_neglected
+from notereader.reader.standing.not_done_lists import mark_not_done_lists
 from notereader.reader.standing.not_for_long import mark_not_for_long
 from notereader.reader.standing.old_repairs import mark_old_repair
 from notereader.reader.standing.only_meant import mark_only_meant
@@ -222,6 +223,7 @@ def _mark_across_sentences(page: Page) -> None:
     _mark_asides(page)
     mark_hearsay(page)
     mark_latter_things(page)
+    mark_not_done_lists(page)
 
 
 def _mark_asides(page: Page) -> None:
