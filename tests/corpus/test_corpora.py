@@ -141,7 +141,6 @@ FLOORS = {
     "fresh99": Floor(93, 95, 96),
     "fresh100": Floor(91, 93, 97),
     "fresh101": Floor(96, 95, 95),
-    "fresh103": Floor(95, 94, 96),
     "fresh104": Floor(96, 97, 96),
     "fresh105": Floor(97, 97, 97),
     "voices1": Floor(98, 98, 98),

@@ -3,7 +3,8 @@
 import re
 
 _PARTED = re.compile(
-    r"^(?P<lead>\W*)(?P<noun>nerve|artery)(?P<marks>[ \t]*[:>\]|.-]+[ \t:]*|[ \t]{2,})(?P<name>ulnar|radial|median)"
+    r"^(?P<lead>[^\w\n]*)(?P<noun>nerve|artery)"
+    r"(?P<marks>[ \t]*[:>\]|.-]+[ \t:]*|[ \t]{2,})(?P<name>ulnar|radial|median)"
     r"(?=[ \t]{2,}|[ \t]*(?:$|[;|]))",
     re.IGNORECASE | re.MULTILINE,
 )
