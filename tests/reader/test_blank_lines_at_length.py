@@ -1,4 +1,4 @@
-"""Notes with long stretches of blank lines: what is read stays the same, and the cost does not grow with their square."""
+"""Notes with long stretches of blank lines: what is read stays the same, and the cost grows no faster than they."""
 
 from notereader.reader import read
 
